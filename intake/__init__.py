@@ -1,0 +1,1 @@
+"""Everything that touches the world: mail and chat in, drafts and reports out."""

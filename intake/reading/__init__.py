@@ -1,0 +1,1 @@
+"""Reading tube sizes out of a message: numbers, lengths, mentions, roles, requests, doubts."""

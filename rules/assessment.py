@@ -1,0 +1,81 @@
+"""What the rules say of one request: a decision, and every finding that led to it."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from enum import StrEnum
+from typing import Literal
+
+from .request import FieldName, Frozen, SizeRequest
+
+
+class Decision(StrEnum):
+    """What the shop can answer."""
+
+    STOCK = "stock"
+    CUSTOM_MAKE = "custom-make"
+    DECLINE = "decline"
+    ASK = "ask"
+
+
+class Finding(Frozen):
+    """One rule's word on one request. ``declines`` and ``asks`` settle the decision."""
+
+    rule: str
+    effect: Literal["declines", "asks", "warns", "notes"]
+    text: str
+    """One plain sentence with the figures in it, fit for a customer."""
+    source: str
+    """A standard, a table, or 'house rule'."""
+    measured: Decimal | None = None
+    limit: Decimal | None = None
+    field: FieldName | None = None
+    """The field an ``asks`` finding wants settled."""
+    question: str | None = None
+    """For ``asks``: a question that one word answers."""
+
+
+class MandrelNeeded(Frozen):
+    """The tool a complete request calls for. Diameters in mm."""
+
+    bore_mm: Decimal
+    diameter_low_mm: Decimal
+    diameter_high_mm: Decimal
+    balls_low: int | None = None
+    balls_high: int | None = None
+    surfaces: tuple[str, ...] = ()
+    """Surfaces that suit the material, best first; empty where the material is unknown."""
+
+
+class StockMatch(Frozen):
+    """A mandrel on the shelf that serves the request."""
+
+    part: str
+    mandrel_diameter_mm: Decimal
+    balls: int
+    surface: str
+    on_hand: int
+    price: str | None = None
+
+
+class Alternative(Frozen):
+    """A nearby bend that would be feasible. Lengths in mm."""
+
+    od_mm: Decimal
+    wall_mm: Decimal
+    clr_mm: Decimal
+    why: str
+    """E.g. 'larger radius: the next die we have, 5.25 in CLR'."""
+
+
+class Assessment(Frozen):
+    """A request with everything the rules found."""
+
+    request: SizeRequest
+    decision: Decision
+    findings: tuple[Finding, ...] = ()
+    wall_factor: Decimal | None = None
+    d_of_bend: Decimal | None = None
+    mandrel: MandrelNeeded | None = None
+    stock: StockMatch | None = None
+    alternatives: tuple[Alternative, ...] = ()
