@@ -129,3 +129,5 @@ class Result(Frozen):
     assessments: tuple[Assessment, ...] = ()
     questions: tuple[Question, ...] = ()
     draft: Draft | None = None
+    notes: tuple[str, ...] = ()
+    """What a person should look at though no field is in doubt, e.g. an attachment not read."""

@@ -1,0 +1,81 @@
+"""Approved answers to common questions: one file an answer, in reply_templates/answers.
+
+A file is TOML between two '+++' lines (title, the ways people ask it, who approved it), then the
+answer as reply-template text::
+
+    +++
+    title = "Wall factor"
+    phrases = ["what is wall factor", "explain wall factor"]
+    source = "trade definition"
+    approved_by = "Pat"
+    approved_on = 2026-09-01
+    review_by = 2027-09-01
+    +++
+    Wall factor is OD divided by wall.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from datetime import date
+
+from pydantic import ConfigDict, ValidationError
+
+from ..rules.request import Frozen
+
+FENCE = "+++"
+
+
+class BadAnswer(ValueError):
+    """An answer file that can't be used; the message says why, without the file's name."""
+
+
+class Answer(Frozen):
+    """One approved answer."""
+
+    # Strict, so that a quoted date or number is told to its owner instead of being guessed.
+    model_config = ConfigDict(strict=True)
+
+    name: str
+    """The file's name without suffix: what ``Question.answer`` holds."""
+    title: str
+    phrases: tuple[str, ...]
+    """Ways people ask it. A question is taken for this one when all key words of one phrase are
+    in it."""
+    unless: tuple[str, ...] = ()
+    """Words that show that something else is asked; with one of them the answer stays out."""
+    source: str
+    approved_by: str
+    approved_on: date
+    review_by: date
+    body: str
+    """Reply-template text; may use what every reply template may use."""
+    body_line: int
+    """The line of its file that the body begins on."""
+
+
+def parse_answer(name: str, text: str) -> Answer:
+    """The answer in one file's ``text``. Raises BadAnswer with one sentence."""
+    opening, *rest = text.lstrip("\ufeff").split("\n")
+    closing = next((i for i, line in enumerate(rest) if line.strip() == FENCE), None)
+    if opening.strip() != FENCE or closing is None:
+        raise BadAnswer(f"it must begin with a block of settings between two '{FENCE}' lines.")
+    try:
+        settings = tomllib.loads("\n".join(rest[:closing]))
+    except tomllib.TOMLDecodeError as error:
+        raise BadAnswer(f"its settings can't be read: {error}.") from error
+    after = rest[closing + 1 :]
+    body = "\n".join(after).strip()
+    if not body:
+        raise BadAnswer("it has no text after its settings.")
+    blank = next(i for i, line in enumerate(after) if line.strip())
+    settings |= {"name": name, "body": body, "body_line": closing + 3 + blank}
+    for key in ("phrases", "unless"):
+        if isinstance(settings.get(key), list):
+            settings[key] = tuple(settings[key])
+    try:
+        return Answer.model_validate(settings)
+    except ValidationError as error:
+        first = error.errors()[0]
+        where = ".".join(str(part) for part in first["loc"])
+        raise BadAnswer(f"setting '{where}': {first['msg'].lower()}.") from error

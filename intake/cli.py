@@ -1,0 +1,185 @@
+"""The command line: what each command is called, what it takes, and which file carries it out.
+
+Only the standard library is imported here, so that ``bendreply --help`` answers at once; each
+command's own file is imported when that command runs.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from importlib import import_module
+from typing import NoReturn
+
+from .cli_common import RefusedError, complain
+
+DESCRIPTION = """\
+Reads tube sizes out of customers' messages, judges the bend by your shop's limits
+and shelf, and drafts the reply for a person to approve.
+"""
+EPILOG = """\
+exit status: 0 done; 1 something in the input could not be used (each named, the rest done);
+2 wrong call or unusable shop folder.
+Nothing here can send mail: approved replies are laid down as drafts for a person to send.
+"""
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command and return its exit status."""
+    for stream in (sys.stdout, sys.stderr):
+        # A customer's odd character must not stop the run on a terminal that can't show it.
+        if reconfigure := getattr(stream, "reconfigure", None):
+            reconfigure(errors="backslashreplace")
+    try:
+        args = build_parser().parse_args(argv)
+        status = _run(args)
+        sys.stdout.flush()
+    except RefusedError as refused:
+        for sentence in refused.sentences:
+            complain(sentence)
+        return refused.status
+    except BrokenPipeError:
+        # The reader (`| head`) has seen enough. What is still buffered goes nowhere, or the
+        # interpreter would complain about it on its way out.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        complain("stopped; what was finished before is kept")
+        return 130
+    except SystemExit as stop:  # argparse: --help, --version, or a wrong call
+        return stop.code if isinstance(stop.code, int) else 2
+    return status
+
+
+def _run(args: argparse.Namespace) -> int:
+    module, function = args.carried_out_by
+    status: int = getattr(import_module(f".{module}", __package__), function)(args)
+    return status
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"bendreply: {message} (see `{self.prog} --help`)\n")
+
+
+class _Version(argparse.Action):
+    def __call__(self, parser: argparse.ArgumentParser, *_: object) -> NoReturn:
+        # Looking up the installed version costs more than all the rest of --help.
+        version = import_module("importlib.metadata").version("bendreply")
+        print(f"bendreply {version}")
+        parser.exit()
+
+
+def build_parser() -> argparse.ArgumentParser:
+    """All commands with their options."""
+    parser = _Parser(
+        prog="bendreply",
+        description=DESCRIPTION,
+        epilog=EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.add_argument("--version", action=_Version, nargs=0, help="print the version")
+    parser.add_argument(
+        "--shop",
+        metavar="DIR",
+        default=os.environ.get("BENDREPLY_SHOP") or None,
+        help="shop folder (or set BENDREPLY_SHOP); default: the sample shop that comes along",
+    )
+    commands = parser.add_subparsers(metavar="COMMAND", required=True, parser_class=_Parser)
+    _add_reading(commands)
+    _add_desk(commands)
+    _add_shop(commands)
+    return parser
+
+
+Commands = argparse._SubParsersAction  # typeshed knows the public name of this type by no other
+
+
+def _add(commands: Commands[_Parser], name: str, module: str, function: str, help: str) -> _Parser:
+    parser: _Parser = commands.add_parser(
+        name, help=help, description=help[0].upper() + help[1:] + "."
+    )
+    parser.add_argument(
+        "--shop", metavar="DIR", default=argparse.SUPPRESS, help=argparse.SUPPRESS
+    )  # people write it after the command, too
+    parser.set_defaults(carried_out_by=(module, function))
+    return parser
+
+
+def _add_reading(commands: Commands[_Parser]) -> None:
+    demo = _add(commands, "demo", "demo", "demo", "the whole job on the demo mailbox")
+    demo.add_argument(
+        "--into", metavar="DIR", default="bendreply-demo", help="folder (default ./bendreply-demo)"
+    )
+    read = _add(commands, "read", "cli_read", "read", "read messages without storing anything")
+    read.add_argument("--json", action="store_true", help="one JSON object a message, one a line")
+    read.add_argument(
+        "paths",
+        nargs="+",
+        metavar="PATH",
+        help=".eml, mbox, Maildir, a folder of .eml, a chat export (.jsonl), or - for standard "
+        "input",
+    )
+    answer = _add(
+        commands, "answer", "cli_read", "answer", "one pasted message: reading, decision, draft"
+    )
+    answer.add_argument("--json", action="store_true", help="one JSON object")
+    answer.add_argument("text", nargs="*", metavar="TEXT", help="default: standard input")
+    score = _add(
+        commands, "score", "cli_score", "score", "how well messages labelled in gold.jsonl are read"
+    )
+    score.add_argument("folder", metavar="DIR", help="folder of messages with gold.jsonl")
+    score.add_argument("--json", action="store_true", help="all figures as one JSON object")
+    score.add_argument(
+        "-v", "--verbose", action="store_true", help="every miss, message by message"
+    )
+    _add(commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints")
+
+
+def _add_desk(commands: Commands[_Parser]) -> None:
+    collect = _add(
+        commands, "collect", "cli_desk", "collect", "bring new messages into the store (repeatable)"
+    )
+    collect.add_argument(
+        "sources", nargs="*", metavar="SOURCE", help="as PATH of read; default: the shop's mailbox"
+    )
+    backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
+    show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
+    correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
+    approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
+    aside = _add(commands, "set-aside", "cli_desk", "set_aside", "leave a message without a draft")
+    for parser in (show, correct, approve, aside):
+        parser.add_argument("id", metavar="ID", help="number of the inquiry, see backlog")
+    correct.add_argument(
+        "changes",
+        nargs="+",
+        metavar="FIELD=VALUE",
+        help='od="1 3/4 in" wall=16ga clr=57mm material=304; of several sizes: 2.wall=.095',
+    )
+    for parser in (correct, approve, aside):
+        parser.add_argument(
+            "--by", metavar="NAME", required=parser is not correct, help="who says so"
+        )
+    aside.add_argument("--why", metavar="TEXT", required=True, help="for whoever looks later")
+    deliver = _add(commands, "deliver", "cli_desk", "deliver", "lay approved drafts down")
+    report = _add(commands, "report", "cli_report", "report", "the weekly report")
+    report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
+    report.add_argument("--json", action="store_true", help="as one JSON object")
+    report.add_argument("--out", metavar="FILE", help="write it to FILE")
+    for parser in (collect, backlog, show, correct, approve, aside, deliver, report):
+        parser.add_argument(
+            "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
+        )
+
+
+def _add_shop(commands: Commands[_Parser]) -> None:
+    shop = commands.add_parser("shop", help="make or check a shop folder")
+    actions = shop.add_subparsers(metavar="ACTION", required=True, parser_class=_Parser)
+    new = _add(actions, "new", "cli_shop", "new", "a shop folder to edit")
+    new.add_argument("folder", metavar="DIR", help="a folder that is new or empty")
+    check = _add(
+        actions, "check", "cli_shop", "check", "is the shop folder valid: name every fault"
+    )
+    check.add_argument("folder", metavar="DIR", nargs="?", help="default: the folder of --shop")

@@ -1,0 +1,100 @@
+"""``read``, ``answer`` and ``schema``: messages judged without storing anything."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from .cli_common import (
+    UNUSABLE_INPUT,
+    WRONG_CALL,
+    RefusedError,
+    complain,
+    shop_of,
+    templates_of,
+    today_of,
+)
+
+if TYPE_CHECKING:
+    from ..rules.shop import Shop
+    from .model import Message, Result
+    from .templates import Templates
+
+
+def read(args: argparse.Namespace) -> int:
+    """Read every message of every path; go on past what can't be read."""
+    from .sources import read_paths
+
+    shop = shop_of(args)
+    templates = templates_of(shop)
+    show = _printer(as_json=args.json)
+    status = 0
+    for item in read_paths(args.paths, today=today_of(shop)):
+        if item.message is None:
+            complain(item.error or f"{item.file}: cannot be read")
+            status = UNUSABLE_INPUT
+        elif (result := _attempt(item.message, item.file, shop, templates)) is None:
+            status = UNUSABLE_INPUT
+        else:
+            show(result, item.file)
+    return status
+
+
+def answer(args: argparse.Namespace) -> int:
+    """One pasted message: the reading, the decision with its reasons, the draft to copy."""
+    from .sources import text_message
+
+    shop = shop_of(args)
+    templates = templates_of(shop)
+    text = " ".join(args.text)
+    if not args.text:
+        if sys.stdin.isatty():
+            print("Paste the message, then press Ctrl-D on a line of its own.", file=sys.stderr)
+        text = sys.stdin.read()
+    if not text.strip():
+        raise RefusedError("there is no text to answer: give it as TEXT or on standard input")
+    message = text_message(text, today_of(shop))
+    result = _attempt(message, "the message", shop, templates)
+    if result is None:
+        return UNUSABLE_INPUT
+    if args.json:
+        _printer(as_json=True)(result, "-")
+    else:
+        from .screen import answer_view, console
+
+        answer_view(console(), result)
+    return 0
+
+
+def schema(_: argparse.Namespace) -> int:
+    """Print the JSON Schema of the output."""
+    from .output import json_schema
+
+    print(json_schema())
+    return 0
+
+
+def _attempt(message: Message, file: str, shop: Shop, templates: Templates) -> Result | None:
+    from .pipeline import process
+    from .templates import BadTemplate
+
+    try:
+        return process(message, shop, templates)
+    except BadTemplate as error:
+        raise RefusedError(str(error), status=WRONG_CALL) from error
+    except Exception as error:  # noqa: BLE001 - our fault with one message must not stop the rest
+        complain(f"{file}: internal fault ({type(error).__name__}: {error}); left out")
+        return None
+
+
+def _printer(*, as_json: bool) -> Callable[[Result, str], None]:
+    if as_json:
+        from .output import json_line, message_out
+
+        return lambda result, file: print(json_line(message_out(result, file)))
+    from .screen import console, read_view
+
+    out = console()
+    return lambda result, file: read_view(out, result, file)

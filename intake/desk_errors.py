@@ -1,0 +1,77 @@
+"""What can go wrong at the desk. Each message is the one sentence that a person reads."""
+
+from __future__ import annotations
+
+from typing import Self
+
+
+class DeskError(Exception):
+    """Base of all below: the step was refused and nothing was changed."""
+
+
+class StoreError(DeskError):
+    """The store can't be opened, read or written."""
+
+
+class NewerStoreError(StoreError):
+    """The store was written by a later version of this program."""
+
+
+class UnknownInquiryError(DeskError):
+    """No inquiry has that number."""
+
+
+class NoNameError(DeskError):
+    """A person's word without a person, or by one who has no say."""
+
+
+class NoReasonError(DeskError):
+    """Setting aside needs a reason, for whoever looks later."""
+
+
+class NoDraftError(DeskError):
+    """There is nothing to approve."""
+
+
+class AlreadyApprovedError(DeskError):
+    """Approved before; the first approval stands."""
+
+
+class AlreadyDeliveredError(DeskError):
+    """The draft lies in the shop's mailbox already: out of our hands."""
+
+
+class SetAsideError(DeskError):
+    """The inquiry was set aside before."""
+
+
+class NoReplyError(DeskError):
+    """An automatic message: nothing waits for a person."""
+
+
+class ChangedMeanwhileError(DeskError):
+    """Somebody else changed the inquiry after it was looked at."""
+
+    @classmethod
+    def of(cls, number: int) -> Self:
+        """The sentence for one inquiry."""
+        return cls(
+            f"inquiry {number} was changed by somebody else meanwhile: look at it again; "
+            "nothing was changed now"
+        )
+
+
+class BadCorrectionError(DeskError):
+    """A correction that names no size or field of the inquiry, or no possible value."""
+
+
+class EditedDraftError(DeskError):
+    """A person's own wording would be replaced, and the caller asked to be told first."""
+
+
+class ShopAddressError(DeskError):
+    """The shop's own reply address can't stand in a From line."""
+
+
+class UndeliverableError(DeskError):
+    """One approved draft can't be laid down; it stays approved."""

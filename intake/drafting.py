@@ -1,0 +1,202 @@
+"""The reply: which template, filled with which facts. A person approves it; nothing here sends.
+
+One well-ordered letter: greeting, the sizes as read, what the shop can do, what has to be
+confirmed or asked, answers to common questions, the caution, the signature.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, fields, replace
+from functools import lru_cache
+from typing import TYPE_CHECKING, Literal
+
+from ..rules.assessment import Assessment
+from ..rules.request import LENGTH_FIELDS
+from .addressing import first_name, one_line, reply_subject
+from .model import Draft, Kind, Message, OwnText, Question
+from .templates import ANSWER_SUFFIX, ANSWERS, SUFFIX, Templates
+from .uses import safety_uses
+from .wording import ShopWords, SizeWords, Words, shop_words, size_words, words_of
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from ..rules.shop import Shop
+
+WHAT_TO_SEND = "what-to-send"
+"""The answer that a reply to a question ends with anyway."""
+LONGEST_QUOTED_QUESTION = 200
+
+_ATTACHED = re.compile(
+    r"\b(?:attach(?:ed|ment|ments)|enclosed|anbei|angehängt|anhang|anlage|beigefügt|ci-joint\w*"
+    r"|pièces?\sjointes?|adjunt[ao]s?|allegat[oaie]|bijlagen?|bijgevoegd)\b",
+    re.IGNORECASE,
+)
+_AS_BEFORE = re.compile(
+    r"\b(?:same\s(?:as|again|one|size|thing)|as\s(?:last|before|previous\w*|usual)|last\s(?:time|order)"
+    r"|(?:repeat|re-?order)\b|wie\s(?:letztes|beim\sletzten|gehabt|zuletzt)|comme\sla\sdernière"
+    r"|como\sla\súltima|come\sl['’]ultima|hetzelfde|zelfde\sals)",
+    re.IGNORECASE,
+)
+
+Unread = Literal["", "attachment", "missing attachment", "earlier order"]
+
+
+@dataclass(frozen=True, slots=True)
+class AskedWords:
+    """One of ``questions`` in a reply on several sizes."""
+
+    text: str
+    about: str
+    """'size 2', 'sizes 1 and 3', '' where it is about all."""
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """All that a reply template may use; reply_templates/parts.j2 tells the owner the same."""
+
+    first_name: str
+    shop: ShopWords
+    words: Words
+    sizes: tuple[SizeWords, ...] = ()
+    material: str = ""
+    needed_by: str = ""
+    remarks: tuple[str, ...] = ()
+    questions: tuple[AskedWords, ...] = ()
+    answers: tuple[str, ...] = ()
+    says_what_to_send: bool = False
+    open_questions: tuple[str, ...] = ()
+    uses: tuple[str, ...] = ()
+    unread: Unread = ""
+    unread_name: str = ""
+
+    def as_variables(self) -> dict[str, object]:
+        """Name to value, for a template."""
+        return {field.name: getattr(self, field.name) for field in fields(self)}
+
+
+def draft(
+    message: Message,
+    kind: Kind,
+    assessments: tuple[Assessment, ...],
+    questions: tuple[Question, ...],
+    own: OwnText,
+    shop: Shop,
+    templates: Templates | None = None,
+) -> Draft | None:
+    """The reply to ``message`` for a person to approve; None for automatic and other mail.
+
+    ``templates`` is the wording to use; by default that of the shop's folder, ours where it has
+    none. Raises BadTemplate, with file and line, where a template can't be filled in.
+    """
+    if kind not in (Kind.SIZES, Kind.QUESTION):
+        return None
+    wording = templates or templates_for(shop.folder)
+    template = _template(kind, assessments)
+    facts = _facts(message, template, assessments, own, shop)
+    answered = tuple(dict.fromkeys(q.answer for q in questions if q.answer))
+    variables = facts.as_variables()
+    facts = replace(
+        facts,
+        answers=tuple(
+            wording.render(f"{ANSWERS}/{name}{ANSWER_SUFFIX}", variables).strip()
+            for name in answered
+        ),
+        says_what_to_send=WHAT_TO_SEND in answered,
+        open_questions=tuple(
+            one_line(q.surface, LONGEST_QUOTED_QUESTION) for q in questions if not q.answer
+        ),
+    )
+    return Draft(
+        subject=reply_subject(message.subject),
+        body=wording.render(template + SUFFIX, facts.as_variables()),
+        template=template,
+        answers=answered,
+    )
+
+
+@lru_cache(maxsize=8)
+def templates_for(shop_folder: Path | None) -> Templates:
+    """The wording of one shop, kept for the run: compiling templates costs more than filling."""
+    return Templates(shop_folder)
+
+
+def _template(kind: Kind, assessments: Sequence[Assessment]) -> str:
+    if kind is Kind.QUESTION:
+        return "question"
+    if not any(_has_length(assessment) for assessment in assessments):
+        return "no-size"
+    return assessments[0].decision.value if len(assessments) == 1 else "several-sizes"
+
+
+def _has_length(assessment: Assessment) -> bool:
+    return any(assessment.request.length_mm(field) is not None for field in LENGTH_FIELDS)
+
+
+def _facts(
+    message: Message, template: str, assessments: Sequence[Assessment], own: OwnText, shop: Shop
+) -> Facts:
+    """Everything but the answers, which may themselves use these facts."""
+    sizes = [size_words(a, shop, number=i) for i, a in enumerate(assessments, start=1)]
+    shared_remarks: tuple[str, ...] = ()
+    if len(sizes) > 1:
+        shared_remarks = tuple(w for w in sizes[0].warnings if all(w in s.warnings for s in sizes))
+        sizes = [
+            replace(s, warnings=tuple(w for w in s.warnings if w not in shared_remarks))
+            for s in sizes
+        ]
+    gaps = not sizes or any(
+        assessment.request.length_mm(field) is None
+        for assessment in assessments
+        for field in LENGTH_FIELDS
+    )
+    unread, unread_name = _unread(message, own) if gaps else ("", "")
+    return Facts(
+        first_name=first_name(message),
+        shop=shop_words(shop),
+        words=words_of(shop),
+        sizes=() if template == "no-size" else tuple(sizes),
+        material=_shared([size.material for size in sizes]),
+        needed_by=_shared([size.needed_by for size in sizes]),
+        remarks=shared_remarks,
+        questions=_numbered(sizes),
+        uses=safety_uses(own.text),
+        unread=unread,
+        unread_name=unread_name,
+    )
+
+
+def _shared(values: Sequence[str]) -> str:
+    """The value that all have, '' where they differ or one lacks it."""
+    return values[0] if len(set(values)) == 1 else ""
+
+
+def _numbered(sizes: Sequence[SizeWords]) -> tuple[AskedWords, ...]:
+    """All questions of all sizes, each once, with the sizes that it is about."""
+    about: dict[str, list[int]] = {}
+    for size in sizes:
+        for text in size.questions:
+            about.setdefault(text, []).append(size.number)
+    return tuple(AskedWords(text, _about(numbers, sizes)) for text, numbers in about.items())
+
+
+def _about(numbers: list[int], sizes: Sequence[SizeWords]) -> str:
+    if len(numbers) == len(sizes):
+        return ""
+    *before, last = (str(number) for number in numbers)
+    return f"sizes {', '.join(before)} and {last}" if before else f"size {last}"
+
+
+def _unread(message: Message, own: OwnText) -> tuple[Unread, str]:
+    """Where the figures that are missing may stand, and the attachment's name."""
+    unread = [a for a in message.attachments if a.text is None]
+    # A logo in a signature is an image too, so images count only where nothing else is there.
+    documents = [a for a in unread if not a.content_type.startswith("image/")]
+    if documents or (unread and _ATTACHED.search(own.text)):
+        named = documents or unread
+        return "attachment", one_line(named[0].name, 60) if len(named) == 1 else ""
+    if _ATTACHED.search(own.text) and not message.attachments:
+        return "missing attachment", ""
+    return ("earlier order", "") if _AS_BEFORE.search(own.text) else ("", "")

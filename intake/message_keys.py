@@ -1,0 +1,48 @@
+"""How a message is known again: by its Message-ID, or by its very bytes."""
+
+from __future__ import annotations
+
+import hashlib
+
+from .model import Message
+from .store_json import keepable
+
+
+def usual_key(message: Message) -> str:
+    """What a message is kept under."""
+    return keepable(message.message_id)
+
+
+def key_of_its_own(message: Message) -> str:
+    """What a message is kept under when another one has taken its Message-ID."""
+    digest = message.raw_sha256 or hashlib.sha256(keepable(message.text).encode()).hexdigest()
+    return f"{usual_key(message)} sha256-{digest[:16]}"
+
+
+def same_message(stored: Message, came: Message) -> bool:
+    """Whether two messages of one Message-ID (or of the same bytes) are one.
+
+    A copy may have changed on its way: a gateway adds a footer to one of them. But there are web
+    forms that give every message the same Message-ID: two customers must not become one.
+    """
+    if came.raw_sha256 and came.raw_sha256 == stored.raw_sha256:
+        return True
+    if keepable(came.body) == stored.body:
+        return True
+    return (
+        came.received_at is not None
+        and came.received_at == stored.received_at
+        and keepable(came.sender.address).casefold() == stored.sender.address.casefold()
+    )
+
+
+def says_more(stored: Message, came: Message) -> bool:
+    """Whether a message known before has come back with other words."""
+    return keepable(came.body) != stored.body
+
+
+def thread(message: Message) -> str:
+    """The Message-ID that its conversation began with, as far as it says."""
+    if message.references:
+        return message.references[0]
+    return message.in_reply_to or message.message_id

@@ -1,0 +1,1 @@
+"""One file a migration, each applied whole or not at all."""

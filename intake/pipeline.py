@@ -1,0 +1,74 @@
+"""A message's whole way through the house, on one screen.
+
+What the sender did not newly write is masked; automatic mail stops there; sizes are read; the
+kind of message is settled; questions are found; each size is judged against the shop; a reply is
+worded. Nothing here touches the world: a message comes in, a ``Result`` goes out.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from .model import Kind, Message, OwnText, Question, Result
+from .own_text import mask
+from .questions import find_questions
+from .reading import read
+from .triage import automatic, classify
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from ..rules.request import SizeRequest
+    from ..rules.shop import Shop
+    from .answers import Answer
+    from .templates import Templates
+
+
+@dataclass(frozen=True, slots=True)
+class Understanding:
+    """What a message says, before any shop has judged it."""
+
+    own: OwnText
+    kind: Kind
+    why_kind: str
+    requests: tuple[SizeRequest, ...] = ()
+    questions: tuple[Question, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def understand(message: Message, answers: Iterable[Answer] | None = None) -> Understanding:
+    """Read one message: whose words, what kind, which sizes, which questions.
+
+    ``answers`` are the approved ones to match questions with; None means our own.
+    """
+    own = mask(message)
+    if reason := automatic(message, own):
+        return Understanding(own, Kind.AUTOMATIC, reason)
+    reading = read(own, message)
+    kind, why = classify(message, own, len(reading.requests))
+    questions = find_questions(own, answers)
+    # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
+    requests = reading.requests if kind is Kind.SIZES else ()
+    return Understanding(own, kind, why, requests, questions, reading.notes)
+
+
+def process(message: Message, shop: Shop, templates: Templates) -> Result:
+    """Read one message, judge each size by the shop's limits and shelf, word the reply."""
+    from ..rules.assess import assess  # late, with drafting: scoring the reading needs neither
+    from .drafting import draft
+
+    said = understand(message, templates.answers)
+    assessments = tuple(assess(request, shop) for request in said.requests)
+    reply = None
+    if said.kind in (Kind.SIZES, Kind.QUESTION):
+        reply = draft(message, said.kind, assessments, said.questions, said.own, shop, templates)
+    return Result(
+        message=message,
+        kind=said.kind,
+        why_kind=said.why_kind,
+        assessments=assessments,
+        questions=said.questions,
+        draft=reply,
+        notes=said.notes,
+    )

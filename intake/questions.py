@@ -1,0 +1,176 @@
+"""The questions in a message, and the approved answer that fits each, if one does.
+
+Cautious on purpose: an answer goes into the reply only when every key word of one of its phrases
+is there and no other answer fits as well. A question without an answer is listed for a person.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
+
+from . import words_questions as words
+from .answers import Answer
+from .model import OwnText, Question
+from .templates import default_templates
+
+
+def _phrases(patterns: Sequence[str]) -> re.Pattern[str]:
+    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
+
+
+_ASKS = _phrases(words.ASKS_WITHOUT_MARK)
+_ASKS_ANYWHERE = _phrases(words.ASKS_ANYWHERE)
+_ASKS_PRICE = _phrases(words.ASKS_PRICE)
+_REQUEST = _phrases(words.REQUESTS)
+_PLEASANTRY = _phrases(words.PLEASANTRIES)
+_GREETING = re.compile(
+    rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:][ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
+)
+_LEAD_IN = re.compile(
+    r"\s*(?:[-*•–>]\s+|\(?\d{1,2}[.)]\s+|[a-h]\)\s+|(?:and|also|so|but|ok|oh|well|then|und|et|y|e|en)\b,?\s+"
+    r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
+    re.IGNORECASE,
+)
+_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)?|\d+", re.UNICODE)
+
+_ABBREVIATIONS = frozenset(words.ABBREVIATIONS.split())
+_SMALL_WORDS = frozenset(words.SMALL_WORDS.split())
+_BREAK = re.compile(
+    r"\n[ \t\r\f\v]*\n|[?!]+(?=[\s\"'”’)]|$)"
+    r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
+    r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"
+)
+LONGEST_SENTENCE = 600
+"""Characters; a longer stretch without a stop is a table or a list, not a question."""
+
+
+def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tuple[Question, ...]:
+    """The questions in the sender's own words, in order; ``surface`` is a slice of ``own.text``.
+
+    The plain request ("can you make a mandrel for ...?") and pleasantries are no questions.
+    ``answers`` are the approved answers to look among, those of the package by default. Never
+    raises on any text.
+    """
+    known = tuple(default_templates().answers if answers is None else answers)
+    found: list[Question] = []
+    seen: set[str] = set()
+    for sentence in _sentences(own):
+        name = match_answer(sentence, known)
+        if not _asks(sentence, name):
+            continue
+        # Asked in the subject and again in the body, or twice in the body: once is enough.
+        said = name or " ".join(_tokens(sentence))
+        if said not in seen:
+            seen.add(said)
+            found.append(Question(surface=sentence, answer=name))
+    return tuple(found)
+
+
+def match_answer(surface: str, answers: Iterable[Answer]) -> str | None:
+    """The name of the approved answer that fits a question, None where none or several do.
+
+    An answer fits when all key words of one of its phrases stand near each other in ``surface``
+    and none of its ``unless`` words does. The phrase with most key words wins; a tie is None.
+    """
+    tokens = _tokens(surface)
+    scores = [(answer.name, _score(answer, tokens)) for answer in answers]
+    best = max((score for _, score in scores), default=0)
+    fitting = [name for name, score in scores if score == best]
+    return fitting[0] if best > 0 and len(fitting) == 1 else None
+
+
+@lru_cache(maxsize=4096)
+def key_words(phrase: str) -> tuple[str, ...]:
+    """The words of a phrase that must be in a question: small words left out, endings cut."""
+    return tuple(token for token in _tokens(phrase) if token not in _SMALL_WORDS)
+
+
+def _score(answer: Answer, tokens: list[str]) -> int:
+    said = f" {' '.join(tokens)} "
+    if any(f" {' '.join(_tokens(word))} " in said for word in answer.unless):
+        return 0
+    fitting = (keys for keys in map(key_words, answer.phrases) if _stand_in(keys, tokens))
+    return max((len(keys) for keys in fitting), default=0)
+
+
+def _stand_in(keys: tuple[str, ...], tokens: list[str]) -> bool:
+    """Whether all keys stand in ``tokens`` in their order, two words a key and some apart at most.
+
+    A phrase of one key word ("price") fits only a question of a few words ("price?").
+    """
+    if len(keys) < 2:
+        return bool(keys) and keys[0] in tokens and sum(t.isalpha() for t in tokens) <= 6
+    if all(key.isalpha() for key in keys):
+        tokens = [token for token in tokens if token.isalpha()]  # a size in between is no distance
+    reach = 2 * len(keys) + 2
+    for start in (i for i, token in enumerate(tokens) if token == keys[0]):
+        stretch = iter(tokens[start : start + reach])
+        if all(key in stretch for key in keys):
+            return True
+    return False
+
+
+def _sentences(own: OwnText) -> Iterator[str]:
+    # The subject of an earlier mail asks what was asked then, not what is asked now.
+    start = 0 if own.subject_counts else min(own.body_start, len(own.text))
+    text = own.text
+    for found in [*_BREAK.finditer(text, start), None]:
+        if found is None:
+            end = stop = len(text)
+        elif found.group()[0] == "." and _is_abbreviation(text, found.start()):
+            continue
+        else:
+            end = found.end() if found.group().strip() else found.start()
+            stop = found.end()
+        sentence = _without_lead_in(text[start:end])
+        if sentence and len(sentence) <= LONGEST_SENTENCE:
+            yield sentence
+        start = stop
+
+
+def _is_abbreviation(text: str, stop: int) -> bool:
+    word = re.search(r"[^\W_]+\Z", text[max(0, stop - 20) : stop])
+    if word is None:
+        return True
+    # A single letter ("O.D.") or a list's number ("1. What ...") ends no sentence; ".095." does.
+    before = word.group()
+    opens_line = not text[text.rfind("\n", 0, stop) + 1 : stop].removesuffix(before).strip(" \t(")
+    return (
+        (before.isalpha() and len(before) == 1)
+        or before.casefold() in _ABBREVIATIONS
+        or (before.isdigit() and len(before) <= 2 and opens_line)
+    )
+
+
+def _without_lead_in(sentence: str) -> str:
+    """The sentence without the greeting, bullet or 'also,' that it begins with: still a slice."""
+    for pattern in (_GREETING, _LEAD_IN, _LEAD_IN):
+        if lead := pattern.match(sentence):
+            sentence = sentence[lead.end() :]
+    return sentence.strip()
+
+
+def _may_ask(spaced: str) -> bool:
+    return (
+        "?" in spaced
+        or _ASKS.match(spaced) is not None
+        or _ASKS_ANYWHERE.search(spaced) is not None
+    )
+
+
+def _asks(sentence: str, answer: str | None) -> bool:
+    """Whether a sentence is a question; ``answer`` is the approved answer that would fit it."""
+    spaced = " ".join(sentence.split())
+    if _PLEASANTRY.match(spaced):
+        return False
+    if answer is not None:
+        return _may_ask(spaced) or _ASKS_PRICE.search(spaced) is not None
+    # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
+    words_in_it = [token for token in _tokens(sentence) if token.isalpha()]
+    return len(words_in_it) > 1 and _may_ask(spaced) and _REQUEST.match(spaced) is None
+
+
+def _tokens(text: str) -> list[str]:
+    return [words.SAME.get(word, word) for word in _WORD.findall(text.casefold())]

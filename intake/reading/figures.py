@@ -1,0 +1,213 @@
+"""Numbers that may be part of a size, with their place among the words around them."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from typing import Literal
+
+from .lexer import Token
+from .numbers import Number
+
+Link = Literal["", "times", "slash", "list", "or", "range", "restate", "apart"]
+
+_AND = frozenset("and & und et y e en och og i plus ,".split())
+_OR = frozenset("or oder ou o u of eller lub ó".split())
+_TO = frozenset("to bis à thru through tot till til".split())
+_RESTATE = frozenset("= ie i.e so that's thats meaning equals == aka".split())
+_PASS = frozenset('" \' mm . ) a the both each all about approx od wall clr radius either from'.split())
+_ABBREVIATIONS = frozenset(
+    "approx ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s i e g ref "
+    "dr mr mrs ms inc ltd co fig vs etc thk diam diam tel sch rad pos art abb din od id".split()
+)
+
+
+@dataclass(slots=True)
+class Figure:
+    """A number that may measure something. ``role`` is None until something says what it is."""
+
+    token: int
+    """Index in the token list."""
+    start: int
+    end: int
+    number: Number
+    unit: str | None
+    weak_unit: bool = False
+    role: str | None = None
+    how: str = ""
+    """What gave it the role: 'cue', 'chain', 'table', 'place'."""
+    sentence: int = 0
+    line: int = 0
+    paragraph: int = 0
+    row: tuple[str, int, int] | None = None
+    """('row' | 'column', table, index) for a figure in a table."""
+    link: Link = ""
+    """How it hangs on the figure before it."""
+    notes: list[str] = field(default_factory=list)
+    """Why its value is in doubt: 'limit', 'hedged', 'range' ... in a customer's words."""
+    negated: bool = False
+    context_only: bool = False
+    """In a sentence about tooling already owned: names the die, asks for nothing."""
+    corrects: bool = False
+    shape: str | None = None
+    chain: int = -1
+
+    @property
+    def is_measure(self) -> bool:
+        """Whether it can still become a length."""
+        return self.role != "noise" and not self.negated
+
+
+@dataclass(slots=True)
+class Layout:
+    """Tokens with their figures and the sentence, line and paragraph each token lies in."""
+
+    tokens: list[Token]
+    figures: list[Figure]
+    sentence_of: list[int]
+    line_of: list[int]
+    paragraph_of: list[int]
+    text: str = ""
+
+    def between(self, left: Figure, right: Figure) -> list[Token]:
+        """Tokens strictly between two figures."""
+        return self.tokens[left.token + 1 : right.token]
+
+    def sentence_words(self, sentence: int) -> list[str]:
+        """Casefolded words and cues of one sentence."""
+        return [
+            token.text
+            for token, where in zip(self.tokens, self.sentence_of, strict=True)
+            if where == sentence and token.kind in ("word", "cue")
+        ]
+
+    def sentence_text(self, sentence: int) -> str:
+        """The casefolded text of one sentence."""
+        inside = [t for t, s in zip(self.tokens, self.sentence_of, strict=True) if s == sentence]
+        return self.text[inside[0].start : inside[-1].end].casefold() if inside else ""
+
+
+def lay_out(tokens: list[Token], text: str) -> Layout:
+    """Number sentences, lines and paragraphs, collect the figures and link neighbours."""
+    sentences: list[int] = []
+    lines: list[int] = []
+    paragraphs: list[int] = []
+    sentence = line = paragraph = 0
+    for index, token in enumerate(tokens):
+        sentences.append(sentence)
+        lines.append(line)
+        paragraphs.append(paragraph)
+        if token.kind == "para":
+            sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1
+        elif token.kind == "line":
+            line += 1
+        elif token.text in ("!", "?") or (token.text == "." and _ends_sentence(tokens, index)):
+            sentence += 1
+    figures = [
+        Figure(
+            index, token.start, token.end, token.number, token.unit, token.weak_unit,
+            sentence=sentences[index], line=lines[index], paragraph=paragraphs[index],
+        )
+        for index, token in enumerate(tokens)
+        if token.number is not None and token.block != "count"
+    ]  # fmt: skip
+    layout = Layout(tokens, figures, sentences, lines, paragraphs, text)
+    for figure in figures:
+        if (figure.unit or "").startswith("noise:"):
+            figure.role, figure.how = "noise", "unit"
+    for left, right in zip(figures, figures[1:], strict=False):
+        right.link = _link(layout, left, right)
+    return layout
+
+
+def _ends_sentence(tokens: list[Token], index: int) -> bool:
+    if index and tokens[index - 1].text.strip(".") in _ABBREVIATIONS:
+        after = tokens[index + 1] if index + 1 < len(tokens) else None
+        return after is None or after.kind in ("para", "line")
+    return True
+
+
+def _link(layout: Layout, left: Figure, right: Figure) -> Link:
+    """What joins two neighbouring figures: a times sign, a comma, a bracket, or nothing."""
+    if left.role == "noise" or right.role == "noise":
+        return "apart"
+    seen: list[str] = []
+    for token in _without_one(layout.between(left, right)):
+        if token.kind == "times":
+            seen.append("x")
+        elif token.kind in ("gap", "material", "cue"):
+            continue
+        elif token.kind == "line":
+            if not (seen and seen[-1] in ("x", "and", "or", "to")):
+                seen.append("line")
+        elif token.kind in ("para", "block", "number"):
+            return "apart"
+        elif token.text == "/" or token.text == "\\":
+            seen.append("/")
+        elif token.text in _AND:
+            seen.append("and")
+        elif token.text in _OR:
+            seen.append("or")
+        elif token.text in _TO or token.text == "-":
+            seen.append("to")
+        elif token.text == "(" or token.text in _RESTATE:
+            seen.append("same")
+        elif token.text in _PASS or token.text in ("~", "+"):
+            continue
+        else:
+            return "apart"
+    return _joined(seen, layout, left, right)
+
+
+_WHICH = frozenset("small big bigger smaller larger large first second other latter former thin thick".split())
+
+
+def _without_one(tokens: list[Token]) -> list[Token]:
+    """'1-1/8 on the small one and 1-1/2 on the big one' is a list like '1-1/8 and 1-1/2'."""
+    for at in range(len(tokens) - 3):
+        words = [token.text for token in tokens[at : at + 4]]
+        if words[:2] in (["on", "the"], ["for", "the"]) and words[2] in _WHICH and words[3] in ("one", "tube"):
+            return tokens[:at] + tokens[at + 4 :]
+    return tokens
+
+
+def _joined(seen: list[str], layout: Layout, left: Figure, right: Figure) -> Link:
+    marks = [mark for mark in seen if mark != "line"]
+    tight = not any(t.kind in ("cue", "material") for t in layout.between(left, right))
+    if "same" in marks:
+        return "restate"
+    if marks == ["x"]:
+        return "times"
+    if marks == ["/"]:
+        return "slash"
+    if marks in (["to"], ["and", "to"]) and "line" not in seen:
+        return "range" if right.number.value > left.number.value or not tight else "apart"
+    if "or" in marks and set(marks) <= {"or", "and"}:
+        return "or"
+    if marks and set(marks) == {"and"} and "line" not in seen:
+        return "list"
+    return "apart"
+
+
+_SQUARE = re.compile(
+    r"\b(?:square|sq|shs|quadratisch\w*|vierkant\w*|carr[ée]e?|cuadrad[oa]|quadr[oa])\b", re.I
+)
+_RECTANGLE = re.compile(
+    r"\b(?:rectangular|rectangle|rect|rhs|box section|rechteck\w*|rectangulaire|rectangular|rettangolare|rechthoekig\w*)\b", re.I
+)
+_OTHER_SHAPE = re.compile(
+    r"\b(?:oval|flat[- ]oval|elliptical|ellipse|d[- ]section|hexagonal|hex tube|octagonal|flachoval\w*|ovaal|ovale)\b", re.I
+)
+
+
+def shape_named(text: str) -> str | None:
+    """The cross-section that a stretch of text names, or None."""
+    if re.search(r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)", text, re.I):
+        return None
+    if _RECTANGLE.search(text):
+        return "rectangular"
+    if _SQUARE.search(text):
+        return "square"
+    if _OTHER_SHAPE.search(text):
+        return "other"
+    return None

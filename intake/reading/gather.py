@@ -1,0 +1,301 @@
+"""Figures with roles become size requests: what belongs together, what is shared, what is new."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+
+from .figures import Figure, Layout
+from .roles import RADIUS_ROLES
+
+_SLOT = {role: "clr" for role in RADIUS_ROLES} | {"od": "od", "nps": "od", "dn": "od", "dash": "od", "id": "id", "wall": "wall", "schedule": "wall"}
+_EACH = re.compile(r"\b(?:each|both|every|all|either|any|jeweils|beide|alle|chacun|tous|ambos|cada|entrambi|tutti|ogni|beiden|elk|elke|allebei)\b")
+_RESPECTIVELY = re.compile(r"\b(?:respectively|small(?:er)? one|big(?:ger)? one|larger? one|the first|the other|bzw|jeweils|respectivement|rispettivamente|respectivamente)\b")
+_SAME = re.compile(r"\b(?:same|ditto|identical|likewise|gleiche[rnms]?|selbe[rnms]?|même|mismo|misma|stesso|stessa|zelfde|dito|idem|also)\b")
+
+
+@dataclass(slots=True)
+class Group:
+    """One request being put together: a figure (with its restatements) for each slot."""
+
+    slots: dict[str, list[Figure]] = field(default_factory=dict)
+    shape: str | None = None
+    shared: set[str] = field(default_factory=set)
+    """Slots taken over from another group."""
+    row: tuple[str, int, int] | None = None
+    notes: list[tuple[str, str]] = field(default_factory=list)
+    """(field, why) of doubts that arise from grouping."""
+
+    def copy(self) -> Group:
+        """An independent copy whose slots can be replaced."""
+        return replace(
+            self,
+            slots={slot: list(figures) for slot, figures in self.slots.items()},
+            shared=set(self.shared),
+            notes=list(self.notes),
+        )
+
+    @property
+    def anchor(self) -> Figure | None:
+        """The figure that tells where in the text this request stands."""
+        for slot in ("od", "id", "wall", "clr"):
+            if slot in self.slots:
+                return self.slots[slot][0]
+        return None
+
+    def place(self, slot: str) -> int:
+        """Where a slot's figure stands, or -1."""
+        return self.slots[slot][0].start if slot in self.slots else -1
+
+
+def gather(layout: Layout) -> list[Group]:
+    """All requests in the order asked for."""
+    figures = [
+        figure
+        for figure in layout.figures
+        if (figure.role in _SLOT or figure.shape) and figure.is_measure and not figure.context_only
+    ]
+    groups = _Gatherer(layout, figures).run()
+    context = [f for f in layout.figures if f.context_only and f.role in _SLOT]
+    _fill_from_context(groups, context)
+    _share(layout, groups)
+    return groups
+
+
+class _Gatherer:
+    def __init__(self, layout: Layout, figures: list[Figure]) -> None:
+        self.layout = layout
+        self.figures = figures
+        self.done: list[Group] = []
+        self.open: list[Group] = []
+
+    def run(self) -> list[Group]:
+        at = 0
+        while at < len(self.figures):
+            run = [self.figures[at]]
+            while at + len(run) < len(self.figures):
+                following = self.figures[at + len(run)]
+                if following.link not in ("list", "or", "range") or _slot(following) != _slot(run[0]):
+                    break
+                run.append(following)
+            self._take(run)
+            at += len(run)
+        self._close()
+        return self.done
+
+    def _close(self) -> None:
+        self.done.extend(group for group in self.open if group.slots or group.shape)
+        self.open = []
+
+    def _take(self, run: list[Figure]) -> None:
+        first = run[0]
+        slot = _slot(first)
+        if first.link == "range" or any(figure.link == "range" for figure in run[1:]):
+            for figure in run:
+                figure.notes.append("range")
+        elif any(figure.link == "or" for figure in run[1:]):
+            for figure in run:
+                figure.notes.append("choice")
+        if not self.open:
+            self.open = [Group(row=first.row)]
+        elif first.row != self.open[-1].row:
+            self._new(first.row)
+        if first.shape:
+            self._side(first)
+            return
+        holding = [group for group in self.open if slot in group.slots]
+        if not holding:
+            self._fill(slot, run)
+        elif len(run) > 1 and len(run) == len(self.open) == len(holding) and (
+            run[0].link == "restate" or all(
+                _restates(g.slots[slot][0], f) or self._repeats(slot, f)
+                for g, f in zip(self.open, run, strict=True)
+            )
+        ):
+            for group, figure in zip(self.open, run, strict=True):
+                group.slots[slot].append(figure)
+        elif len(run) == 1 and all(_restates(group.slots[slot][0], first) for group in holding):
+            for group in holding:
+                group.slots[slot].append(first)
+        elif first.corrects or self._replaces(first):
+            for group in self.open:
+                group.slots[slot] = [first]
+                if slot == "od":
+                    group.slots.pop("id", None)
+        elif first.link == "restate" or self._repeats(slot, first):
+            for group in holding:
+                group.slots[slot].append(first)
+        else:
+            self._another(slot, run)
+
+    def _side(self, figure: Figure) -> None:
+        if any(group.slots.get("od") for group in self.open):
+            self._new(figure.row)
+        for group in self.open:
+            group.shape = figure.shape
+
+    def _new(self, row: tuple[str, int, int] | None) -> None:
+        self._close()
+        self.open = [Group(row=row)]
+
+    def _fill(self, slot: str, run: list[Figure]) -> None:
+        """An empty slot: a list of n values makes n requests of each open one."""
+        if slot == "od" and self._belongs_to_next(run[0]):
+            self._new(run[0].row)
+        if len(run) == 1:
+            for group in self.open:
+                group.slots[slot] = [run[0]]
+            return
+        if len(run) == len(self.open) and not self._each(run):
+            for group, figure in zip(self.open, run, strict=True):
+                group.slots[slot] = [figure]
+            return
+        spread = []
+        for group in self.open:
+            for figure in run:
+                new = group.copy()
+                new.slots[slot] = [figure]
+                spread.append(new)
+        self.open = spread
+
+    def _belongs_to_next(self, figure: Figure) -> bool:
+        """An OD after a finished wall or radius in another paragraph starts afresh."""
+        anchor = self.open[-1].anchor
+        return anchor is not None and anchor.role == "wall" and figure.paragraph - anchor.paragraph > 1
+
+    def _each(self, run: list[Figure]) -> bool:
+        text = self.layout.sentence_text(run[0].sentence)
+        return _EACH.search(text) is not None and _RESPECTIVELY.search(text) is None
+
+    def _replaces(self, figure: Figure) -> bool:
+        """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
+        return any(
+            other.negated and other.sentence == figure.sentence and other.role in (None, figure.role)
+            for other in self.layout.figures
+        )
+
+    def _repeats(self, slot: str, figure: Figure) -> bool:
+        """The radius as '2D' beside the radius as a length, or a wall beside its schedule."""
+        held = {f.role for group in self.open for f in group.slots.get(slot, [])}
+        if figure.row is not None and slot == "wall":
+            return True
+        if slot == "clr":
+            return (figure.role == "times_d") != ("times_d" in held) and self._near(slot, figure)
+        if slot == "wall":
+            held_units = {f.unit for group in self.open for f in group.slots.get(slot, [])}
+            gauge = {"ga", "bwg", "swg", "sch"}
+            return (figure.unit in gauge) != bool(held_units & gauge) and self._near(slot, figure)
+        if slot == "od":
+            return (figure.role in ("nps", "dn", "dash")) != bool(held & {"nps", "dn", "dash"}) and self._near(slot, figure)
+        return False
+
+    def _near(self, slot: str, figure: Figure) -> bool:
+        """Close enough to be one value said twice: no other size figure between, same paragraph."""
+        last = max((g.slots[slot][-1] for g in self.open if slot in g.slots), key=lambda f: f.start)
+        between = [f for f in self.figures if last.start < f.start < figure.start and _slot(f) != slot]
+        return figure.paragraph == last.paragraph and not any(_slot(f) == "od" for f in between)
+
+    def _another(self, slot: str, run: list[Figure]) -> None:
+        """A second value for a slot that is taken: a new OD starts a new request; a second wall or
+        radius asks for the same tube again, changed in that one thing."""
+        if slot in ("od", "id") and not (slot == "id" and "od" in self.open[-1].slots and "id" not in self.open[-1].slots):
+            self._new(run[0].row)
+            self._fill(slot, run)
+            return
+        bases = [group.copy() for group in self.open]
+        latest = self.open[-1].slots.get(slot)
+        if latest is not None:
+            bases = [g.copy() for g in self.open if g.slots.get(slot) == latest] or bases
+        self.done.extend(self.open)
+        self.open = []
+        for base in bases:
+            for figure in run:
+                new = base.copy()
+                new.slots[slot] = [figure]
+                new.shared = set(new.slots) - {slot}
+                self.open.append(new)
+
+
+def _slot(figure: Figure) -> str:
+    return "side" if figure.shape else _SLOT[figure.role or ""]
+
+
+def _restates(held: Figure, figure: Figure) -> bool:
+    """Whether two figures are one value (in either unit), so that the second adds nothing."""
+    if {held.role, figure.role} & {"times_d", "schedule", "nps", "dn", "dash"}:
+        return held.role == figure.role and held.number.value == figure.number.value
+    if (held.unit in ("ga", "bwg", "swg")) != (figure.unit in ("ga", "bwg", "swg")):
+        return False
+    if {held.role, figure.role} & {"inside_r", "outside_r"} and held.role != figure.role:
+        return False
+    a, b = held.number.value, figure.number.value
+    if held.unit == figure.unit or None in (held.unit, figure.unit):
+        if abs(a - b) <= max(a, b) * Decimal("0.0005"):
+            return True
+        if held.unit == figure.unit:
+            return False
+    for scale in (Decimal("25.4"), 1 / Decimal("25.4")):
+        if abs(a * scale - b) <= b * Decimal("0.012"):
+            return True
+    return False
+
+
+def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:
+    """The die or tube of tooling already owned fills what the request itself leaves open."""
+    if not groups and context:
+        return
+    for group in groups:
+        for figure in context:
+            group.slots.setdefault(_slot(figure), [figure])
+
+
+def _share(layout: Layout, groups: list[Group]) -> None:
+    """A wall or radius said once for several sizes, before the first or after the last."""
+    if len(groups) < 2:
+        return
+    for slot in ("wall", "clr"):
+        lacking = [group for group in groups if slot not in group.slots]
+        holding = [group for group in groups if slot in group.slots]
+        if not lacking or not holding:
+            continue
+        for number, group in enumerate(groups):
+            if slot in group.slots or not ("od" in group.slots or "id" in group.slots or slot == "wall"):
+                continue
+            donor = _donor(layout, groups, number, slot)
+            if donor is not None:
+                group.slots[slot] = list(donor)
+                group.shared.add(slot)
+
+
+def _donor(layout: Layout, groups: list[Group], number: int, slot: str) -> list[Figure] | None:
+    group = groups[number]
+    anchor = group.anchor
+    text = layout.sentence_text(anchor.sentence) if anchor is not None else ""
+    before = [g for g in groups[:number] if slot in g.slots]
+    if before and _SAME.search(text):
+        return before[-1].slots[slot]
+    first = groups[0]
+    if number and slot in first.slots and first.place(slot) < first.place("od") and first.row is None:
+        return first.slots[slot]  # said ahead of the whole list
+    last = groups[-1]
+    if slot in last.slots and all(slot not in g.slots or g.slots[slot] == last.slots[slot] for g in groups[:-1]):
+        figure = last.slots[slot][0]
+        od = last.slots.get("od", [figure])[0]
+        if figure.row is not None:
+            return None
+        several_lines = anchor is not None and anchor.line != od.line
+        if not several_lines or figure.line != od.line or _EACH.search(layout.sentence_text(figure.sentence)):
+            return last.slots[slot]
+    after = [g for g in groups[number + 1 :] if slot in g.slots]
+    if after and anchor is not None:
+        donor = after[0].slots[slot]
+        od = after[0].slots.get("od", donor)[0]
+        if donor[0].sentence == anchor.sentence and od.sentence == anchor.sentence and od.link in ("list", "or"):
+            return donor
+    each = [
+        g.slots[slot] for g in groups
+        if slot in g.slots and _EACH.search(layout.sentence_text(g.slots[slot][0].sentence))
+    ]  # fmt: skip
+    values = {figures[0].start for figures in each}
+    return each[0] if len(values) == 1 else None

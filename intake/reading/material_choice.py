@@ -1,0 +1,93 @@
+"""Which of the materials named in a message belongs to which size."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ...rules.request import Evidence, Material
+from .figures import Layout
+from .gather import Group
+from .materials import MaterialMention
+from .text_tables import RowFacts
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialChoice:
+    """The material of one request; ``alternatives`` where two families are possible."""
+
+    family: Material | None = None
+    grade: str | None = None
+    alternatives: tuple[Material, ...] = ()
+    evidence: tuple[Evidence, ...] = ()
+    """Spans in the plain text: the reader leads them back to the original."""
+
+
+def choose_materials(
+    layout: Layout, groups: list[Group], rows: dict[tuple[str, int, int], RowFacts]
+) -> list[MaterialChoice]:
+    """One choice for each group, in order."""
+    mentions = [
+        t.material
+        for t in layout.tokens
+        if t.material is not None and not t.material.rejected and not t.material.about_tool
+    ]
+    return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
+
+
+def _choose(
+    layout: Layout,
+    groups: list[Group],
+    number: int,
+    mentions: list[MaterialMention],
+    rows: dict[tuple[str, int, int], RowFacts],
+) -> MaterialChoice:
+    group = groups[number]
+    if group.row is not None and group.row in rows and rows[group.row].material is not None:
+        return _of([rows[group.row].material])
+    if not mentions:
+        return MaterialChoice()
+    families = {mention.family for mention in mentions}
+    if len(families) == 1 or len(groups) == 1:
+        return _of(list(mentions))
+    return _of(_nearest(layout, groups, number, mentions))
+
+
+def _nearest(
+    layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
+) -> list[MaterialMention | None]:
+    """The material said between this size and the next, else before the first, else the last one."""
+    starts = [group.anchor.start if group.anchor else 0 for group in groups]
+    begin = _line_start(layout, starts[number])
+    later = [start for start in starts if start > starts[number]]
+    end = _line_start(layout, min(later)) if later else len(layout.text)
+    if later and end <= starts[number]:
+        end = min(later)
+        begin = starts[number] if number else begin
+    own = [m for m in mentions if begin <= m.start < end]
+    if own:
+        first = [m for m in own if m.family == own[0].family or m.alternative]
+        return list(first)
+    before = [m for m in mentions if m.start < starts[number]]
+    return [before[-1]] if before else [mentions[0]]
+
+
+def _line_start(layout: Layout, place: int) -> int:
+    return layout.text.rfind("\n", 0, place) + 1
+
+
+def _of(mentions: list[MaterialMention | None]) -> MaterialChoice:
+    named = [m for m in mentions if m is not None]
+    families = list(dict.fromkeys(m.family for m in named))
+    first = families[0]
+    graded = next((m for m in named if m.family == first and m.grade), None)
+    evidence = tuple(
+        Evidence(field="material", start=m.start, end=m.end, surface=m.surface)
+        for m in named
+        if m.family == first
+    )[:2]
+    return MaterialChoice(
+        first,
+        graded.grade if graded else None,
+        tuple(families) if len(families) > 1 else (),
+        evidence,
+    )

@@ -1,0 +1,192 @@
+"""What stands around a material: whether figures are a grade at all, and whether it is wanted.
+
+Only a bounded stretch before and after is ever looked at.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from .material_grades import Strength
+
+_BEFORE, _AFTER = 48, 40
+
+# --- are these figures a grade? -----------------------------------------------------------------
+
+_UNITS = (
+    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|pieces?|stk|stück|szt|ea|"
+    r"each|off|qty|sets?|units?|parts|bends|mandrels?|dorne?|dies|people|years?|days?|hours?|hrs?|minutes|weeks?|miles|"
+    r"km|usd|eur|euros?|dollars|cc|rpm|hp|kw|grit|deg|degrees?|of|percent|meters?|metres?"
+)
+_STREET = (
+    r"(?:[NSEW]\.?\s)?(?:[A-Z][\w'.-]{0,19}\s){1,3}(?:St|Street|Ave|Avenue|Rd|Road|Dr|Drive|Blvd|Boulevard|Ln|Lane|"
+    r"Way|Ct|Court|Hwy|Highway|Pkwy|Parkway|Pl|Place|Cir|Loop|Pike|Terrace|Sq|Square)(?![^\W_])"
+)
+_NO_GRADE_BEFORE = re.compile(
+    rf"\s?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|\s?[xX*]\s?\d|:\d|/\d(?!\d\dL?(?!\d))|"
+    r"[-.\s)]{1,2}\d{3}[-.\s]\d{3,4}(?!\d)|@",
+    re.I,
+)
+_BEFORE_STREET = re.compile(rf"\s{_STREET}")
+_NO_GRADE_AFTER = re.compile(
+    r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}$|\d\s\d{3}\s$"
+)
+_MEASURED = re.compile(r"\s?(?:mm|cm|kg|pcs|pieces)(?![^\W_])|[.,]\d", re.I)
+# Cues that make figures something else, unless a material stands right beside them.
+_CUE_AFTER = re.compile(
+    r"(?:\b(?:no|nr|num|number|qty|quantity|ext|extension|suite|ste|room|rm|part|item|pos|order|po|rfq|inv|invoice|"
+    r"tel|telephone|phone|ph|fax|mobile|cell|drawing|dwg|rev|page|box|bldg|building|hwy|route|job|quote|ref|model|"
+    r"about|approx|ca|roughly|around|year|since|anfrage|zeichnung|auftrag|artikel|bestellung|kunden)\b|p/n|s/n)"
+    r"[\s.:#=-]{0,3}$|[Øø~^]\s?$|\d\s?[xX*]\s?$",
+    re.I,
+)
+_SIZE_CUE = re.compile(
+    r"\b(?:clr|radius|radii|rad|r|od|o\.d|id|i\.d|dia|diameter|length|long|lg|l|wall|x)\b[\s.:#=-]{0,3}$",
+    re.I,
+)
+_ENDS_IN_LENGTH = re.compile(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
+
+
+def strength_here(text: str, start: int, end: int, strength: Strength) -> Strength | None:
+    """How far a designation can be a grade where it stands; None where it can't.
+
+    '304' in '304.8', '304 mm', '724-304-0190', '$304' or '304 Main Street' is none; after 'ext',
+    'radius' or 'x' it counts only beside a material of the same family. After '1.5 OD' it is one.
+    """
+    before, after = text[max(0, start - 24) : start], text[end : end + 80]
+    return _strength(before, after, strength, figures=text[start].isdigit())
+
+
+@lru_cache(maxsize=1024)
+def _strength(before: str, after: str, strength: Strength, *, figures: bool) -> Strength | None:
+    if not figures:
+        clean = not before.endswith(("@", "#")) and not _MEASURED.match(after)
+        return strength if clean else None
+    if _NO_GRADE_AFTER.search(before) or (
+        before.endswith("/") and not re.search(r"[A-Za-z]/$|\d{3}L?/$", before)
+    ):
+        return None
+    if strength == "sure":
+        return strength
+    if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
+        return None
+    cue = _SIZE_CUE.search(before)
+    sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
+    return "weak" if sized or _CUE_AFTER.search(before) else strength
+
+
+# --- is it wanted? ------------------------------------------------------------------------------
+
+_FILLER = (
+    r"(?:(?:the|a|an|our|your|that|this|these|it|its|it's|in|on|for|of|from|with|be|been|to|use|using|used|made|usual|"
+    r"normal|same|old|plain|type|grade|wall|any|more|dem|den|der|die|das|aus|mit|wie|de|du|le|la|l'|en|el|van|uit|"
+    r"het|di|in|z|av|i|från|do|da)\s|\d{0,2}[.,]?\d{1,3}[\"']?\s){0,4}"
+)
+_REJECTS = re.compile(
+    rf"(?:\b(?:not|isn't|isnt|ain't|wasn't|never|no|without|nor|neither|except|but\snot|don't\s(?:want|need|use)|do\snot\s(?:want|need|use)|"
+    rf"instead\sof|rather\sthan|other\sthan|in\splace\sof|in\slieu\sof|as\sopposed\sto|replac(?:e|es|ing)|"
+    rf"used\sto\s(?:use|bend|run|buy|get|have|do|be|make|order|take)|previously|formerly|"
+    rf"last\stime(?:,?\s(?:it|we|they))?(?:\s(?:was|were|had|used|did|ordered))?|moved\s(?:away\s)?from|switch(?:ed|ing)?\sfrom|chang(?:ed|ing)\sfrom|"
+    rf"nicht|kein|keine|keinen|keinem|statt|anstatt|anstelle(?:\svon)?|früher|bisher|sondern\snicht|"
+    rf"pas|au\slieu|plutôt\sque|sans|niet|geen|in\splaats|no\ses|en\slugar|en\svez|non|invece|al\sposto|"
+    rf"nie|zamiast|inte|istället\sför|i\sstället\sför|não|nao|em\svez|ikke)\s{_FILLER})$",
+    re.I,
+)
+_NOT_REJECTING = re.compile(
+    r"\b(?:not\s(?:sure|only|just|necessarily|certain|decided)|no\s(?:matter|preference|problem|idea)|if\snot|"
+    r"whether\sor\snot|nicht\snur|pas\ssûr)\b[^.;\n]{0,30}$|\bno\.\s?$",
+    re.I,
+)
+_REJECTED_AFTER = re.compile(
+    r"\s(?:is\sout|is\sno\sgood|is\swrong|won't\s(?:do|work)|will\snot\s(?:do|work)|no\slonger|"
+    r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
+    re.I,
+)
+_OR = r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|vs\.?|versus)"
+_ALTERNATIVE = re.compile(
+    rf"\s?,\s?|\s?/\s?|,?\s?\(?(?:{_OR})\s(?:[^\W\d_'-]{{1,12}}\s){{0,3}}"
+    rf"|[^.;:!?\n\d]{{0,45}}\b{_OR}\s(?:[^\W\d_]{{1,12}}\s){{0,2}}",
+    re.I,
+)
+_LIST_OF_REJECTED = re.compile(rf",?\s(?:{_OR}|nor|and|und|et|e|y|en|noch)\s(?:the\s)?", re.I)
+
+
+def is_rejected(text: str, start: int, end: int) -> bool:
+    """Whether the sender says that it is not this one: 'not 304', 'instead of steel'."""
+    before = _clause(text[max(0, start - _BEFORE) : start])
+    if _NOT_REJECTING.search(before):
+        return False
+    return bool(_REJECTS.search(before) or _REJECTED_AFTER.match(text, end, end + _AFTER))
+
+
+def shares_rejection(text: str, left_end: int, right_start: int) -> bool:
+    """Whether 'not 304 or 316' rejects the second as it rejects the first."""
+    return right_start - left_end <= 12 and bool(
+        _LIST_OF_REJECTED.fullmatch(text, left_end, right_start)
+    )
+
+
+def are_alternatives(text: str, left_end: int, right_start: int) -> bool:
+    """Whether the words between two materials leave it open which: '304 or 316'.
+
+    Figures between them mean a second tube, not a choice: '1.5 DOM or 2 in 304'.
+    """
+    return 0 < right_start - left_end <= 60 and bool(
+        _ALTERNATIVE.fullmatch(text, left_end, right_start)
+    )
+
+
+def _clause(before: str) -> str:
+    """The piece of ``before`` since the last end of a sentence; a wrapped line is no end."""
+    piece = re.split(r"[.!?;]\s|\n\s*\n|[,:]\s(?=it's\s|its\s|this\s)", before)[-1]
+    return re.sub(r"\s+", " ", piece)
+
+
+# --- the tube's, or something else's? -----------------------------------------------------------
+
+_TOOL = (
+    r"(?:mandrels?|mandrin|mandril|mandrino|doorns?|dorne?|biegedorne?|dornen|dies?|bend\sdies?|clamp\sdies?|wipers?|wiper\sdies?|"
+    r"balls?|kugeln?|formers?|tooling|tools?|rods?|shanks?|plugs?|nose|links?|inserts?|bushings?|bearings?)"
+)
+_OTHER_THING = (
+    r"(?:yards?|mills?|suppliers?|dealers?|merchants?|stockists?|plates?|sheets?|sheet\smetal|angles?|bars?|flats?|flat\sbars?|wire|"
+    r"racks?|shelf|shelves|shelving|buildings?|works|warehouse|service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|"
+    r"compan(?:y|ies)|inc|llc|ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|grade\ssteel|"
+    r"plated|plating|coated|coating|plate|finish|grease|lube|lubricants?|disulfide|drum|band|strap(?:ping)?|bolts?|screws?|handelsgesellschaft|bau|baufirma|trade|trading|"
+    r"beams?|roofs?|castings?|forgings?|string|cable|rope|fittings?|nuts?)"
+)
+_THING_AFTER = re.compile(
+    rf"[\s-]{{1,2}}(?:(?:bending|ball|plug|bend|type|hard|flexible|segmented)\s)?(?:{_TOOL}(?!\s(?:bend|bent|bending|for|tubing|tube))|{_OTHER_THING})(?![^\W_])",
+    re.I,
+)
+_TOOL_AFTER = re.compile(rf"[\s-]{{1,2}}(?:ball\s|plug\s|bending\s)?{_TOOL}\s(?:or|in)\b", re.I)
+_TOOL_KIND = re.compile(
+    r"(?:\b(?:tool|hardened|hard|chromed|chrome|hard-chrome|hard-chromed|chrome-plated|nitrided|die|spring|gehärteter|gehärtetem|"
+    r"verchromter|high\sspeed|gehard|temprado|trempé|trempe|hartverchromter|chrom|cast|scrap|rebar|d2|a2|h13|o1|s7)[\s-]{1,2})$",
+    re.I,
+)
+_MADE_OF = re.compile(
+    rf"\b(?:{_TOOL})\s(?:(?:is|are|be|to|should|shall|must)\s){{0,3}}(?:made\s)?(?:in|of|from|out\sof|aus|en|is|are|be|materials?)\s?:?\s(?:(?:hardened|hard|chromed|either|the|bronze\sor|aluminium\sbronze\sor|al\sbronze\sor)\s){{0,2}}$"
+    rf"|\bbronze\s(?:or|oder|ou|vs\.?|versus)\s(?:[^\W\d_]{{3,12}}\s){{0,2}}$",
+    re.I,
+)
+_BRONZE = re.compile(
+    r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
+)
+
+
+def is_about_tool(text: str, start: int, end: int, *, graded: bool) -> bool:
+    """Whether the material is not the tube's: 'hardened steel mandrel', 'aluminium bronze',
+    'brass balls', 'steel yard', 'nickel plated'.
+
+    A grade before 'mandrel' stays the tube's ('a 304 mandrel' is a mandrel for 304), unless the
+    steel is called a tool steel.
+    """
+    before = re.sub(r"\s+", " ", text[max(0, start - _BEFORE) : start])
+    after = re.sub(r"\s+", " ", text[end : end + _AFTER])
+    if _TOOL_KIND.search(before) or _BRONZE.match(after):
+        return True
+    if graded:
+        return False
+    return bool(_THING_AFTER.match(after) or _TOOL_AFTER.match(after) or _MADE_OF.search(before))

@@ -1,0 +1,173 @@
+"""Words and designations of materials, one by one, before neighbours are joined.
+
+A word counts where it can be the tube's: 'Ti' not in an Italian sentence, 'iron' only as 'iron
+pipe', nothing inside a mail or web address.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
+from typing import Literal
+
+from ...rules.materials import MaterialWord, words
+from ...rules.request import Material
+from .material_context import strength_here
+from .material_grades import grade_at
+
+Kind = Literal["sure", "process", "word", "base", "weak"]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One word or designation, before neighbours are joined; ``names`` are spans of its grade."""
+
+    start: int
+    end: int
+    family: Material
+    kind: Kind
+    names: tuple[tuple[int, int], ...] = ()
+
+
+_TOKEN = re.compile(r"[^\W_\u3040-\u30ff\u4e00-\u9fff]+|[\u3040-\u30ff\u4e00-\u9fff]+")
+_EAST_ASIAN = re.compile(
+    "ステンレス|不锈钢|不銹鋼|炭素鋼|碳钢|アルミ|铝|鋁|銅管|铜管|紫铜|真鍮|黄铜|チタン|钛|鋼管|钢管"
+)
+_EAST_ASIAN_FAMILY = {
+    **dict.fromkeys(("ステンレス", "不锈钢", "不銹鋼"), Material.STAINLESS_STEEL),
+    **dict.fromkeys(("炭素鋼", "碳钢", "鋼管", "钢管"), Material.CARBON_STEEL),
+    **dict.fromkeys(("アルミ", "铝", "鋁"), Material.ALUMINIUM),
+    **dict.fromkeys(("銅管", "铜管", "紫铜"), Material.COPPER),
+    **dict.fromkeys(("真鍮", "黄铜"), Material.BRASS),
+    **dict.fromkeys(("チタン", "钛"), Material.TITANIUM),
+}
+# German, Dutch and Scandinavian senders glue the tube to its material: 'Edelstahlrohr', 'koperbuis'.
+_GLUED_TUBE = re.compile(r"(?:rohr(?:e|en|es|s)?|rör(?:et)?|rør(?:et)?|buis|buizen|pijp(?:en)?)$")
+TUBE = (
+    r"(?:tub(?:e|es|ing|ings|o|os|i|a)|pip(?:e|es|ing)|rohre?n?|rör|rør|buis|buizen|pijp|tuyaux?|"
+    r"rur[ay]?|rurka|conduit|seamless|smls)"
+)
+_BEFORE_TUBE = re.compile(
+    rf"[\s-]{{1,2}}(?:(?:seamless|welded|round|iron)\s)?{TUBE}(?![^\W_])", re.I
+)
+# 'Ti' also opens Italian sentences, and 'mild' may be the weather.
+_BEFORE_TUBE_OR_STOP = re.compile(
+    rf"[\s-]{{1,2}}(?:\w{{1,12}}[\s-])?{TUBE}(?![^\W_])"
+    r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)",
+    re.I,
+)
+_AFTER_MATERIAL = re.compile(
+    r"(?:material|mat'?l?|mtl|werkstoff|matière|matiere|materiale|materiaal|materiał)\.?"
+    r"\s?[:=-]?\s?(?:is\s)?$",
+    re.I,
+)
+# No request names this many; it keeps a hostile mail of 100 kB from costing seconds.
+_MOST_PARTS = 500
+
+
+@lru_cache(maxsize=1)
+def _by_first_word() -> dict[str, tuple[MaterialWord, ...]]:
+    table: dict[str, list[MaterialWord]] = {}
+    for word in words():
+        table.setdefault(word.words[0], []).append(word)
+    return {
+        first: tuple(sorted(group, key=lambda word: -len(word.words)))
+        for first, group in table.items()
+    }
+
+
+def parts_of(text: str) -> Iterator[Part]:
+    """Every word or designation of plain text, in order; the first 500."""
+    tokens = [(match.start(), match.end()) for match in _TOKEN.finditer(text)]
+    folded = [text[start:end].casefold() for start, end in tokens]
+    reached = found = 0
+    for at, (start, end) in enumerate(tokens):
+        if start < reached:
+            continue
+        part = _designation(text, start) or _phrase(text, tokens, folded, at)
+        if part is None and text[start] >= "\u3040":
+            east = _EAST_ASIAN.search(text, start, end)
+            if east:
+                part = Part(*east.span(), _EAST_ASIAN_FAMILY[east[0]], "word")
+        if part is not None and not _in_address(text, part.start, part.end):
+            yield part
+            reached = part.end
+            found += 1
+            if found == _MOST_PARTS:
+                return
+
+
+def _designation(text: str, start: int) -> Part | None:
+    grade = grade_at(text, start)
+    if grade is None:
+        return None
+    strength = strength_here(text, grade.start, grade.end, grade.strength)
+    if strength is None:
+        return None
+    after_material = text[start].isdigit() and _AFTER_MATERIAL.search(
+        text[max(0, start - 20) : start]
+    )
+    kind: Kind = "weak" if strength == "weak" and not after_material else "sure"
+    name = (grade.name_start, grade.name_end)
+    return Part(grade.start, grade.end, grade.family, kind, (name,))
+
+
+def _phrase(text: str, tokens: list[tuple[int, int]], folded: list[str], at: int) -> Part | None:
+    first = folded[at]
+    group = _by_first_word().get(first)
+    if group is None:
+        glued = _GLUED_TUBE.search(first)
+        group = _by_first_word().get(first[: glued.start()]) if glued else None
+        if group is None or glued is None:
+            return None
+        word = next((word for word in group if len(word.words) == 1), None)
+        return Part(*tokens[at], word.family, word.kind) if word else None
+    for word in group:
+        count = len(word.words)
+        if folded[at : at + count] != list(word.words):
+            continue
+        start, end = tokens[at][0], tokens[at + count - 1][1]
+        if _spelled(text, tokens[at : at + count], word) and _placed(text, start, end, word):
+            names = ((start, end),) if word.kind in ("process", "weak") else ()
+            return Part(start, end, word.family, word.kind, names)
+    return None
+
+
+def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> bool:
+    surface = text[spans[0][0] : spans[-1][1]]
+    if word.is_symbol and not surface.istitle():
+        return False
+    if surface == "Dom":
+        return False  # a first name; the trade writes DOM or dom
+    gaps = [text[left[1] : right[0]] for left, right in pairwise(spans)]
+    if len(word.words) > 1 and all(len(one) == 1 for one in word.words[:2]):
+        return all(gap in (".", "/", ". ") for gap in gaps)  # 'S.S.' but not 'it's s'
+    return all(0 < len(gap) <= 2 and not gap.strip(" -'’\n.") for gap in gaps)
+
+
+def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
+    if not (word.needs_tube or word.is_symbol):
+        return True
+    if _AFTER_MATERIAL.search(text[max(0, start - 20) : start]):
+        return True
+    if word.is_symbol or word.words == ("mild",):
+        return _BEFORE_TUBE_OR_STOP.match(text, end) is not None
+    return _BEFORE_TUBE.match(text, end) is not None
+
+
+_ADDRESS = re.compile(r"@|://|www\.", re.I)
+_REACH = 60
+
+
+def _in_address(text: str, start: int, end: int) -> bool:
+    """Whether it is a piece of a mail or web address: 'sales@steel.example.com'."""
+    left = text[max(0, start - _REACH) : start]
+    right = text[end : end + _REACH]
+    before = "" if not left or left[-1].isspace() else left.split()[-1]
+    after = "" if not right or right[0].isspace() else right.split()[0]
+    return bool(_ADDRESS.search(before + " " + after)) or bool(
+        re.match(r"\.(?:com|org|net|de|eu|uk|co|io|info)(?![^\W_])", after, re.I)
+    )

@@ -1,0 +1,315 @@
+"""Roles by the words beside a number: '1.75 OD', 'wall .095', 'CLR = 5.25', 'Ø 25'."""
+
+from __future__ import annotations
+
+import re
+
+from .cues import Cue
+from .figures import Figure, Layout
+from .lexer import Token
+
+LENGTH_ROLES = frozenset(
+    {"od", "id", "wall", "clr", "radius", "inside_r", "outside_r", "bend_dia", "centres"}
+)
+RADIUS_ROLES = frozenset({"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "times_d"})
+
+_FILLER_LEFT = frozenset(
+    """of is the a an at with be was are will approx approximately about around ca circa roughly to
+    on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
+    actual real true : = - ( ~ [ , . ) required desired needed say maybe probably max min maximum
+    minimum currently now being should also only just exactly stamped has needs der die das ungefähr
+    environ aproximadamente here there over in mm inch inches | each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers comes out reads always""".split()
+)
+_WHOLE_LIST = frozenset("all both each alle beide".split())
+_LOOSE = frozenset("in on with for by at , . )".split())
+_FILLER_RIGHT = _WHOLE_LIST | frozenset("of the in nominal nom - ~ actual mm inch inches our your ] max min by".split())
+
+
+def assign_by_cue(layout: Layout) -> None:
+    """Give each figure the role that a neighbouring cue names, reading left to right.
+
+    A cue serves one figure: in '1.75 OD .095 wall' the OD is used up by the 1.75, so the .095
+    takes what follows it; in 'OD 1.75 wall .095' it is the other way round.
+    """
+    used: set[int] = set()
+    for position, figure in enumerate(layout.figures):
+        if figure.role is not None and figure.role != "noise":
+            continue
+        token = layout.tokens[figure.token]
+        if token.cues:
+            _take(figure, token.cues[0], "sign")
+            _inner_or_outer(layout, figure, used)
+            continue
+        left = _cue_left(layout, figure, used) or _said_of(layout, figure, used)
+        right = _cue_right(layout, figure)
+        chosen = _choose(layout, position, left, right)
+        if chosen is None:
+            continue
+        index, cue = chosen
+        if cue.role != "noise":  # an o-ring's two figures are both the o-ring's
+            used.add(index)
+        if figure.role is None:
+            _take(figure, cue, "cue")
+
+
+def _inner_or_outer(layout: Layout, figure: Figure, used: set[int]) -> None:
+    """'Ø34 inside' is a bore: the word after the number says more than the sign before it."""
+    right = _cue_right(layout, figure) if figure.role == "od" else None
+    if right is not None and right[1].role in ("od", "id") and right[2] == 0:
+        figure.role = right[1].role
+        used.add(right[0])
+
+
+def _take(figure: Figure, cue: Cue, how: str) -> None:
+    times = figure.unit == "D" and cue.role in RADIUS_ROLES
+    figure.role, figure.how = ("times_d" if times else cue.role), how
+
+
+Found = tuple[int, Cue, int]
+"""(token index, cue, how far away: 0 is touching)."""
+
+
+def _choose(
+    layout: Layout, position: int, left: Found | None, right: Found | None
+) -> tuple[int, Cue] | None:
+    figure = layout.figures[position]
+    if left is not None and not _fits(figure, left[1]):
+        left = None
+    if right is not None and not _fits(figure, right[1]):
+        right = None
+    if left is not None and right is not None:
+        weak = ("label", "die", "quantity")
+        if left[1].role in weak and right[1].role not in weak:
+            if _serves_next(layout, position, right[0]) and not _own_right(layout, position + 1):
+                right = None  # "tube 40 ép. 2"
+            else:
+                left = None
+        elif right[1].role in weak and left[1].role not in weak:
+            right = None
+        elif left[1].role == "noise" and right[1].role in LENGTH_ROLES and right[2] == 0:
+            left = None  # "the bend is 4.000 CLR"
+        elif left[2] >= 2 and right[2] == 0 and not _serves_next(layout, position, right[0]):
+            left = None
+    if left is not None:
+        return left[0], left[1]
+    if right is not None and _next_is_likelier(layout, position, right):
+        right = None
+    if right is not None:
+        return right[0], right[1]
+    return None
+
+
+def _own_right(layout: Layout, position: int) -> bool:
+    """Whether a figure has a size cue of its own directly after it."""
+    found = _cue_right(layout, layout.figures[position])
+    return found is not None and found[1].role in LENGTH_ROLES and found[2] == 0
+
+
+def _next_is_likelier(layout: Layout, position: int, right: Found) -> bool:
+    """'1.75 wall .095': the cue between two figures is the next one's where only that can be it."""
+    if right[1].role != "wall" or not _serves_next(layout, position, right[0]):
+        return False
+    if _own_right(layout, position + 1):
+        return False
+    figure, after = layout.figures[position], layout.figures[position + 1]
+    return after.sentence == figure.sentence and after.number.value * 2 < figure.number.value
+
+
+def _serves_next(layout: Layout, position: int, cue_index: int) -> bool:
+    """Whether the cue to the right stands directly before the next figure."""
+    if position + 1 >= len(layout.figures):
+        return False
+    gap = layout.tokens[cue_index + 1 : layout.figures[position + 1].token]
+    return all(token.text in _FILLER_LEFT and token.text not in ",.)" for token in gap)
+
+
+def _fits(figure: Figure, cue: Cue) -> bool:
+    """Whether a number of this spelling can be what the cue says."""
+    unit = figure.unit
+    if cue.role == "quantity":
+        return (
+            unit is None
+            and figure.number.style in ("integer", "words")
+            and figure.number.value <= 500
+            and figure.link not in ("times", "slash")
+        )
+    if unit in ("ga", "bwg", "swg"):
+        return cue.role == "wall"
+    if unit == "sch":
+        return False
+    if unit == "D":
+        return cue.role in ("clr", "radius", "times_d", "inside_r")
+    if cue.role == "wall" and unit in ("in", "mm", None):
+        return not (unit == "in" and figure.number.value > 2)
+    return not (cue.role == "od" and unit == "in" and figure.number.value < 0.1)
+
+
+def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
+    distance = 0
+    passed: set[str] = set()
+    at = figure.token - 1
+    while at >= 0 and distance <= 4:
+        token = layout.tokens[at]
+        if token.kind == "cue":
+            if at in used:
+                return None
+            side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
+            if side is not None and side.role == "noise" and passed & _LOOSE:
+                return None  # "bends in 2 inch sch 40"
+            return (at, side, distance) if side else None
+        if token.kind == "line":
+            if at == 0 or layout.tokens[at - 1].kind not in ("cue", "punct"):
+                return None
+            if layout.tokens[at - 1].text not in (":", "=") and not _alone_on_line(layout, at - 1):
+                return None
+            at -= 1
+            continue
+        if token.kind == "gap" or token.text in (":", "="):
+            at -= 1
+            continue
+        if token.kind in ("word", "punct") and token.text in _FILLER_LEFT:
+            distance += 2 if token.text in (",", ".", ")") else 1
+            passed.add(token.text)
+            at -= 1
+            continue
+        if token.kind == "material" and distance <= 1:
+            at -= 1  # "wall 304 .065", "tube alu 6060 de 40"
+            distance += 1
+            continue
+        return None
+    return None
+
+
+_COPULA = frozenset("is are was be of = : ist beträgt est es è to at will equals measures".split())
+_ARTICLE = frozenset("a an the about approx approximately around also still now our".split())
+
+
+def _said_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
+    """'The radius in our drawing is 130 mm': the subject of the clause, words between."""
+    at = figure.token - 1
+    while at >= 0 and layout.tokens[at].text in _ARTICLE:
+        at -= 1
+    if at < 0 or layout.tokens[at].text not in _COPULA:
+        return None
+    for back in range(at - 1, max(-1, at - 10), -1):
+        token = layout.tokens[back]
+        if token.number is not None or layout.sentence_of[back] != figure.sentence:
+            return None
+        if token.text in (",", ";", "and", "but", "with"):
+            return None
+        if token.kind == "cue" and back not in used:
+            side = next((c for c in token.cues if c.role in LENGTH_ROLES | {"noise"}), None)
+            if side is not None and (side.side == "both" or side.role != "noise" and side.side == "before"):
+                return back, side, 2
+    return None
+
+
+def _alone_on_line(layout: Layout, index: int) -> bool:
+    """Whether a cue has its line to itself, as a label above its value has."""
+    return index == 0 or layout.tokens[index - 1].kind in ("line", "para")
+
+
+def _cue_right(layout: Layout, figure: Figure) -> Found | None:
+    distance = 0
+    at = figure.token + 1
+    while at < len(layout.tokens) and distance <= 2:
+        token = layout.tokens[at]
+        if token.kind == "cue":
+            side = next((cue for cue in token.cues if cue.side in ("after", "both")), None)
+            return (at, side, distance) if side else None
+        if token.kind == "gap":
+            at += 1
+            continue
+        if token.kind == "material" and distance == 0:
+            at += 1  # "1.75 304 OD"
+            distance += 1
+            continue
+        if token.text == "(" and distance == 0:
+            inner = layout.tokens[at + 1] if at + 1 < len(layout.tokens) else None
+            if inner is not None and inner.kind == "cue":
+                at += 1  # "57 mm (Mitte)"
+                continue
+            return None
+        if token.text == "," and layout.tokens[at + 1 : at + 2] and layout.tokens[at + 1].text in _WHOLE_LIST:
+            at += 1  # "76.2, 101.6 and 152.4, all centre line"
+            continue
+        if token.kind in ("word", "punct") and token.text in _FILLER_RIGHT:
+            distance += 1
+            at += 1
+            continue
+        return None
+    return None
+
+
+def refine_radii(layout: Layout) -> None:
+    """A plain radius becomes centre, inside or outside by words elsewhere in its sentence.
+
+    'The radius is 130 mm and it is measured to the OUTSIDE of the bend (extrados)'.
+    """
+    for figure in layout.figures:
+        if figure.role != "radius":
+            continue
+        around = _clause(layout, figure)
+        kinds = [kind for kind, words in _RADIUS_KINDS if any(word in around for word in words)]
+        if kinds and _UNSURE.search(around):
+            figure.notes.append("hedged")
+        if kinds == ["clr"] or not kinds:
+            continue
+        stated = [kind for kind in kinds if kind != "clr"]
+        if len(stated) == 1:
+            figure.role = stated[0]
+            if "clr" in kinds:
+                figure.notes.append("inside or centreline radius")
+        else:
+            figure.notes.append("inside, outside or centreline radius")
+
+
+_RADIUS_KINDS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("clr", ("centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "al eje", "hartlijn", "mean", "clr", "moyen", "medio")),
+    ("inside_r", (
+        "to the inside", "inside of the bend", "inside radius", "inner radius", "intrados", "inside edge", "inside of the curve", "on the inside", "innen", "intérieur", "interieur", "binnen", "interno", "interior", "inside face", "inside rad", "inner edge", "inside the bend",
+    )),
+    ("outside_r", (
+        "to the outside", "outside of the bend", "outside radius", "outer radius", "extrados", "outer edge", "outside edge", "outside of the curve", "on the outside of", "aussenradius", "außenradius", "extérieur du", "rayon extérieur", "buitenradius", "it is outside", "raggio esterno", "radio exterior", "outside rad", "radius outside", "outside the bend",
+    )),
+)  # fmt: skip
+
+
+_UNSURE = re.compile(
+    r"\b(?:we suppose|i suppose|we think|i think|i believe|we believe|not sure|unsure|don't know|dont know|do not know|maybe|perhaps|probably|i guess|could be|might be|vermutlich|vielleicht|peut-être|quizás|forse|misschien)\b"
+)
+
+
+def _clause(layout: Layout, figure: Figure) -> str:
+    """The words of the figure's sentence from the previous radius on, and of a short next one."""
+    text = layout.sentence_text(figure.sentence)
+    following = layout.sentence_text(figure.sentence + 1)
+    if _refers_back(following) and not _has_figure(layout, figure.sentence + 1):
+        text += " " + following
+    return text
+
+
+def _refers_back(text: str) -> bool:
+    return any(
+        text.lstrip().startswith(begin)
+        for begin in ("it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured", "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est")
+    )  # fmt: skip
+
+
+def _has_figure(layout: Layout, sentence: int) -> bool:
+    return any(figure.sentence == sentence for figure in layout.figures)
+
+
+def tokens_beside(layout: Layout, figure: Figure, before: int, after: int) -> tuple[list[Token], list[Token]]:
+    """Up to that many tokens before and after a figure, within its sentence."""
+    left: list[Token] = []
+    for at in range(figure.token - 1, max(-1, figure.token - 1 - before), -1):
+        if layout.sentence_of[at] != figure.sentence or layout.tokens[at].kind == "para":
+            break
+        left.insert(0, layout.tokens[at])
+    right: list[Token] = []
+    for at in range(figure.token + 1, min(len(layout.tokens), figure.token + 1 + after)):
+        if layout.sentence_of[at] != figure.sentence or layout.tokens[at].kind == "para":
+            break
+        right.append(layout.tokens[at])
+    return left, right

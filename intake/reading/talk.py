@@ -1,0 +1,164 @@
+"""What the sender says about a figure: not this one, about so much, at least, scratch that."""
+
+from __future__ import annotations
+
+import re
+
+from .figures import Figure, Layout
+from .roles import tokens_beside
+
+_NOT = re.compile(
+    r"\b(?:not|isn't|isnt|wasn't|wasnt|aren't|instead of|rather than|nicht|kein|keine|pas|non|niet|no es|statt|anstatt|au lieu de|en vez de|invece di|in plaats van|ikke|inte|nie)\s*(?:the|a|an|our|my|those|of|in|de|di|den|die|das|le|la|les|el|il|of the|at|on a|on)?\s*(?:old\s)?$"
+)
+_LIMIT_BEFORE = re.compile(
+    r"\b(?:no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than|not (?:less|more|under|over|tighter|smaller|bigger|larger) than|at least|at most|minimum(?: of)?|min\.?|maximum(?: of)?|max\.?|less than|more than|greater than|smaller than|larger than|bigger than|tighter than|under|over|below|above|up to|down to|as (?:tight|small|low|big|large) as|mindestens|höchstens|maximal|minimal|au moins|au maximum|minimo|massimo|almeno|mínimo|máximo|al menos|minstens|hoogstens|ten minste|maximaal|minimaal|anything (?:over|under|above|below)|>=?|<=?|≥|≤)\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*){0,3}$"
+)
+_LIMIT_AFTER = re.compile(
+    r"^\W{0,2}(?:min\b|minimum|max\b|maximum|or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over|above|below)|and (?:up|over|under|larger|above)|\+(?!/)|at (?:least|most|the (?:least|most|tightest))|oder (?:mehr|größer|kleiner)|ou plus|o más|o più|of meer|is the (?:minimum|maximum|tightest|smallest|least|most)|if possible|if you can)"
+)
+_HEDGE_BEFORE = re.compile(
+    r"(?:\b(?:about|approx\.?|approximately|around|roughly|circa|ca\.?|maybe|perhaps|probably|possibly|i think|i believe|i guess|i'd guess|guessing|not sure|unsure|suppose|supposed to be|looks like|might be|could be|may be|somewhere near|somewhere around|close to|near|nearly|almost|nominally|ish|etwa|ungefähr|circa|rund|zirka|wohl|vermutlich|environ|peut-être|à peu près|sans doute|probablemente|alrededor de|aproximadamente|unos|circa|forse|probabilmente|ongeveer|waarschijnlijk|misschien|omkring|cirka|około)|~)\s*(?:it's|its|it is|is|a|an|the|of|that's|thats|that is|wall|od|clr|radius|at|to be|:|=)*\s*(?:a|an|the)?\s*$"
+)
+_HEDGE_AFTER = re.compile(
+    r"""^\W{0,3}(?:mm|in|inch|"|wall|od|o\.d\.|clr|radius|thick|dia|diameter)?\.?\s*(?:\(\?\)|or so\b|ish\b|-ish\b|or thereabouts|i think\b|i believe\b|i guess\b|approx|give or take|probably|maybe\b|if i remember|if memory|from memory|as far as i (?:know|remember)|not sure|glaube ich|je crois|creo\b|credo\b|denk ik|more or less|-?ish\b|oder so|ungefähr|we think|we believe|we suppose|\(approx|\(about|\(not sure|\(i think|, i think|, maybe|, probably|, not sure)"""
+)
+_OWNED = re.compile(
+    r"\b(?:(?:we|i|they|he|you) (?:already |still |only |also |just )*(?:have|got|own|bought|had|have got|make do with|made)|we've (?:already )?got|i've (?:already )?got|already (?:have|got|own|bought)|have already|we already|haben (?:wir )?(?:bereits|schon)|avons déjà|ya tenemos|abbiamo già|hebben (?:we )?al)\b"
+)
+_ONE = re.compile(r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?(?:ones?|mandrels?|dorn|mandrin|mandrino|doorn|version|tool|set)\b")
+_WANTED = re.compile(
+    r"\b(?:need|want|looking|quote|price|require|after|make|buy|order|like|please|brauchen|benötigen|suchen|bitte|cherchons|besoin|necesit\w+|serve|cerchiamo|nodig|zoeken|offer|supply)\b"
+)
+_CORRECTION = re.compile(
+    r"\b(?:no wait|wait no|wait,|scratch that|strike that|correction|i meant|i mean\b|sorry,|sorry -|sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b)|my mistake|my bad|oops|whoops|edit:|typo|make that|make it|actually|should (?:be|have been|read|say)|should've been|ignore (?:that|the|my|what)|forget (?:that|the|what)|on second thought|nope|not .{1,18}, (?:it's|its|but)|p\.?\s?s\.?|korrektur|korrigiere|ich meine|ich meinte|entschuldigung|sondern|erratum|pardon|je voulais dire|plutôt|perdón|perdon|quiero decir|corrección|mejor dicho|anzi|scusate|volevo dire|correzione|intendevo|correctie|ik bedoel|excuus|instead)\b"
+)
+_AGAIN = re.compile(r"\bcorrection\b|\bp\.?s\b")
+
+
+def listen(layout: Layout) -> None:
+    """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
+    for figure in layout.figures:
+        before, after = _around(layout, figure)
+        if _LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after):
+            figure.notes.append("limit")
+        elif _NOT.search(before):
+            figure.negated = True
+        if _HEDGE_BEFORE.search(before) or _HEDGE_AFTER.match(after):
+            figure.notes.append("hedged")
+    _owned(layout)
+    _capacity(layout)
+    _corrections(layout)
+
+
+def _around(layout: Layout, figure: Figure) -> tuple[str, str]:
+    """Casefolded text of a few tokens on each side, within the sentence and up to a neighbour."""
+    left, right = tokens_beside(layout, figure, 6, 6)
+    for index in range(len(left) - 1, -1, -1):
+        if left[index].number is not None:
+            left = left[index + 1 :]
+            break
+    for index, token in enumerate(right):
+        if token.number is not None:
+            right = right[:index]
+            break
+    before = layout.text[left[0].start : figure.start] if left else ""
+    end = right[-1].end if right else figure.end
+    return " ".join(before.casefold().split()) + (" " if before[-1:].isspace() else ""), (
+        layout.text[figure.end : end].casefold()
+    )
+
+
+def _owned(layout: Layout) -> None:
+    """'We already have the .120 one': that figure asks for nothing."""
+    for sentence in {figure.sentence for figure in layout.figures}:
+        text = layout.sentence_text(sentence)
+        owned = _OWNED.search(text)
+        if owned is None:
+            continue
+        start = next(
+            t.start for t, s in zip(layout.tokens, layout.sentence_of, strict=True) if s == sentence
+        )
+        wanted = _WANTED.search(text, owned.end())
+        for figure in layout.figures:
+            if figure.sentence != sentence or figure.start - start < owned.start():
+                continue
+            if wanted is not None and figure.start - start > wanted.start():
+                continue
+            _, after = _around(layout, figure)
+            if _ONE.match(after):
+                figure.negated = True
+            elif _mandrel_for(text, owned.end(), figure.start - start):
+                # "the .120 one for our 1-3/4 die (6 CLR)": the die is still the one meant.
+                if _DIE.search(text, owned.end()):
+                    figure.context_only = True
+                else:
+                    figure.negated = True
+
+
+_DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+
+
+def _mandrel_for(text: str, start: int, place: int) -> bool:
+    """'have a mandrel for 1.5 x .095': everything after 'mandrel for' is what is owned."""
+    found = re.search(r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}\b(?:for|in|für|pour|para|per|voor)\b", text[start:place])
+    return found is not None
+
+
+_MACHINE = re.compile(
+    r"\b(?:machine|bender|bending machine|capacity|press|maschine|biegemaschine|cintreuse|curvadora|dobladora|curvatubi|macchina|buigmachine|rated|can (?:do|take|bend|handle)|takes|handles|goes)\b"
+)
+
+
+def _capacity(layout: Layout) -> None:
+    """'Our bender (max fi 76, wall 4)', 'the machine takes up to 2 in': what a machine can do."""
+    for figure in layout.figures:
+        if "limit" not in figure.notes:
+            continue
+        left, _ = tokens_beside(layout, figure, 12, 0)
+        before = layout.text[left[0].start : figure.start].casefold() if left else ""
+        if not _MACHINE.search(before):
+            continue
+        figure.role = "noise"
+        for other in layout.figures:
+            between = layout.text[figure.end : other.start]
+            if other.start > figure.end and len(between) < 30 and other.sentence == figure.sentence:
+                if ")" not in between and "(" in before:
+                    other.role = "noise"
+
+
+def _corrections(layout: Layout) -> None:
+    """After 'no wait' a figure replaces the one of its role, until the paragraph ends."""
+    correcting = False
+    paragraph = -1
+    sentences = sorted({figure.sentence for figure in layout.figures})
+    first_size: int | None = None
+    for sentence in sentences:
+        figures = [f for f in layout.figures if f.sentence == sentence]
+        if figures[0].paragraph != paragraph:
+            paragraph = figures[0].paragraph
+            correcting = False
+        text = layout.sentence_text(sentence)
+        found = _CORRECTION.search(text)
+        start = figures[0].start
+        if found is not None or _correction_before(layout, sentence, first_size):
+            correcting = True
+            begin = layout.tokens[layout.sentence_of.index(sentence)].start
+            start = begin + (found.start() if found is not None else 0)
+        if correcting and first_size is not None:
+            for figure in figures:
+                if figure.start >= start:
+                    figure.corrects = True
+        elif found is not None:
+            for figure in figures:
+                if figure.start >= start and any(f.start < start for f in figures):
+                    figure.corrects = True
+        first_size = sentence if first_size is None else first_size
+
+
+def _correction_before(layout: Layout, sentence: int, first_size: int | None) -> bool:
+    """A correcting sentence without figures of its own: 'No wait. It is 1.75.'"""
+    if first_size is None or sentence - 1 <= first_size:
+        return False
+    text = layout.sentence_text(sentence - 1)
+    has_figures = any(figure.sentence == sentence - 1 for figure in layout.figures)
+    return not has_figures and len(text) < 120 and _CORRECTION.search(text) is not None

@@ -1,0 +1,266 @@
+"""How results look in a terminal: wording and tables, legible at 80 columns."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from decimal import Decimal
+from typing import Literal
+
+from rich import box
+from rich.console import Console
+from rich.padding import Padding
+from rich.table import Table
+from rich.text import Text
+
+from ..rules.assessment import Assessment, Decision
+from ..rules.request import LENGTH_FIELDS, SizeRequest
+from ..rules.units import both_units, format_in, format_mm, tidy
+from .cli_common import printable
+from .model import Kind, Message, Question, Result
+
+ANSWERS = {
+    Decision.STOCK: "from stock",
+    Decision.CUSTOM_MAKE: "custom make",
+    Decision.DECLINE: "decline",
+    Decision.ASK: "ask first",
+}
+"""What a decision is called on screen."""
+
+NO_SIZE_ANSWERS = {
+    Kind.QUESTION: "answer",
+    Kind.OTHER: "by hand",
+    Kind.AUTOMATIC: "no reply",
+}
+"""What is done with a message that asks for no size."""
+
+FIELD_WORDS = {"od": "OD", "wall": "wall", "clr": "CLR"}
+LEGEND = "OD × wall × CLR;  ? = doubtful,  – = not given"
+
+
+def console() -> Console:
+    """Standard output. Customers' text is never markup: "[red]" stays what they wrote."""
+    return Console(markup=False, highlight=False, emoji=False)
+
+
+def table(*heads: str, title: str | None = None) -> Table:
+    """An empty table in the house style."""
+    rows = Table(
+        box=box.SIMPLE_HEAD,
+        title=title,
+        title_justify="left",
+        title_style="bold",
+        pad_edge=False,
+    )
+    for head in heads:
+        rows.add_column(head, overflow="fold")
+    return rows
+
+
+def said(text: str) -> Text:
+    """Customers' words as one harmless stretch."""
+    return Text(printable(text))
+
+
+def who(message: Message) -> str:
+    """The sender in a few words: the name, else the address."""
+    return printable(message.sender.name or message.sender.address or "unknown sender")
+
+
+def size(request: SizeRequest, unit: Literal["in", "mm"] | None = None) -> str:
+    """``1.75 × 0.095? × – in``: as read, in the sender's unit unless another is wanted."""
+    unit = unit or request.written_in
+    figures = " × ".join(_figure(request, field, unit) for field in LENGTH_FIELDS)
+    shape = "" if request.shape == "round" else f"{request.shape} "
+    return f"{shape}{figures} {unit}"
+
+
+def _figure(
+    request: SizeRequest, field: Literal["od", "wall", "clr"], unit: Literal["in", "mm"]
+) -> str:
+    value = request.length_mm(field)
+    if value is None:
+        return "–"
+    written = format_in(value, wall=field == "wall") if unit == "in" else format_mm(value)
+    return written + ("?" if request.doubt_on(field) else "")
+
+
+def material(request: SizeRequest) -> str:
+    """Family and grade as one phrase, '–' where neither is given."""
+    family = request.material.replace("_", " ") if request.material else ""
+    if not request.grade or request.grade.casefold() == family:
+        words = family or "–"
+    else:
+        words = f"{family}, {request.grade}" if family else request.grade
+    return printable(words) + ("?" if request.doubt_on("material") else "")
+
+
+def reading(value: Decimal | str, unit: Literal["in", "mm"], *, wall: bool = False) -> str:
+    """One reading of a doubtful field in words."""
+    if isinstance(value, Decimal):
+        return both_units(value, unit, wall=wall)
+    return printable(value.replace("_", " "))
+
+
+def doubts(request: SizeRequest) -> Iterator[str]:
+    """One sentence a doubt: ``wall 0.083 in (2.108 mm) or 0.83 in (21.082 mm): why``."""
+    for doubt in request.doubts:
+        readings = " or ".join(
+            reading(r, request.written_in, wall=doubt.field == "wall") for r in doubt.readings
+        )
+        field = FIELD_WORDS.get(doubt.field, doubt.field.replace("_", " "))
+        yield f"{field} {readings}: {printable(doubt.why)}"
+
+
+def reasons(assessment: Assessment) -> list[str]:
+    """Why the decision is what it is, the deciding findings first and each said once."""
+    deciding = {Decision.DECLINE: "declines", Decision.ASK: "asks"}.get(assessment.decision)
+    settled = [f.text for f in assessment.findings if f.effect == deciding]
+    if assessment.stock:
+        settled.append(f"{assessment.stock.part}, {assessment.stock.on_hand} on hand")
+    rest = [f.text for f in assessment.findings if f.effect != deciding]
+    return [printable(text) for text in dict.fromkeys(settled + rest)]
+
+
+def read_view(out: Console, result: Result, file: str) -> None:
+    """One message of ``read``: who, what kind, a compact table of its sizes."""
+    out.print(Text.assemble((printable(file), "bold"), "  ", who(result.message)))
+    _kind_line(out, result)
+    if result.assessments:
+        rows = table("", "OD × wall × CLR", "material", "wall factor", "D", "answer")
+        for head in ("wall factor", "D"):
+            next(c for c in rows.columns if c.header == head).justify = "right"
+        for number, assessment in enumerate(result.assessments, start=1):
+            request = assessment.request
+            other: Literal["in", "mm"] = "mm" if request.written_in == "in" else "in"
+            rows.add_row(
+                str(number),
+                f"{size(request)}\n{size(request, other)}",
+                material(request),
+                ratio(assessment.wall_factor),
+                ratio(assessment.d_of_bend),
+                ANSWERS[assessment.decision],
+            )
+        out.print(rows)
+        for number, assessment in enumerate(result.assessments, start=1):
+            for sentence in doubts(assessment.request):
+                out.print(_hanging(f"{number} ?", sentence))
+    _remarks(out, result.questions, (*result.message.faults, *result.notes))
+    out.print()
+
+
+def answer_view(out: Console, result: Result) -> None:
+    """One message in full: every value with the words it came from, decision, reasons, draft."""
+    _kind_line(out, result)
+    for number, assessment in enumerate(result.assessments, start=1):
+        out.print()
+        if len(result.assessments) > 1:
+            out.print(f"Size {number} of {len(result.assessments)}", style="bold")
+        request_view(out, assessment)
+    _remarks(out, result.questions, (*result.message.faults, *result.notes))
+    if result.draft:
+        draft_view(out, result.draft.subject, result.draft.body)
+
+
+def request_view(out: Console, assessment: Assessment) -> None:
+    """What was read and where, what was decided and why."""
+    request = assessment.request
+    rows = Table.grid(padding=(0, 2))
+    rows.add_column(min_width=8, style="bold", no_wrap=True)
+    rows.add_column(ratio=3, overflow="fold")
+    rows.add_column(ratio=2, overflow="fold", style="dim")
+    for label, value, field in _values(request):
+        rows.add_row(label, value, said(_surfaces(request, field)))
+    out.print(rows)
+    facts = [ANSWERS[assessment.decision].capitalize()]
+    if assessment.wall_factor is not None:
+        facts.append(f"wall factor {ratio(assessment.wall_factor)}")
+    if assessment.d_of_bend is not None:
+        facts.append(f"D of bend {ratio(assessment.d_of_bend)}")
+    out.print(_hanging("decision", ", ".join(facts), label_style="bold"))
+    for sentence in doubts(request):
+        out.print(_hanging("doubt", sentence))
+    for sentence in reasons(assessment):
+        out.print(_hanging("", sentence))
+    for offer in assessment.alternatives:
+        bend = SizeRequest(
+            od_mm=offer.od_mm,
+            wall_mm=offer.wall_mm,
+            clr_mm=offer.clr_mm,
+            written_in=request.written_in,
+        )
+        out.print(_hanging("instead", f"{size(bend)}: {printable(offer.why)}"))
+
+
+def draft_view(out: Console, subject: str, body: str) -> None:
+    """The reply between two rules, its lines unbroken so that they can be copied."""
+    out.print()
+    out.rule("draft", style="dim", align="left")
+    out.print(said(f"Subject: {subject}\n\n{body.rstrip()}"), soft_wrap=True)
+    out.rule(style="dim")
+
+
+def ratio(value: Decimal | None) -> str:
+    """A bare ratio for the eye, '–' where unknown; the limit is checked on the exact one.
+
+    Never rounded onto a limit: 30.004 shows as 30.004, or a decline would look like a mistake.
+    """
+    if value is None:
+        return "–"
+    rounded = value
+    for places in (2, 4, 6):
+        rounded = round(value, places)
+        if rounded == value or rounded % Decimal("0.1"):
+            break
+    return format(tidy(rounded), "f")
+
+
+def _values(request: SizeRequest) -> Iterator[tuple[str, str, str]]:
+    for field in LENGTH_FIELDS:
+        value = request.length_mm(field)
+        written = (
+            "–" if value is None else both_units(value, request.written_in, wall=field == "wall")
+        )
+        if field == "od" and request.nominal_pipe:
+            written += f", {request.nominal_pipe}"
+        yield FIELD_WORDS[field], written, field
+    yield "material", material(request), "material"
+    if request.shape != "round":
+        yield "shape", request.shape, "shape"
+    if request.quantity is not None:
+        yield "quantity", str(request.quantity), "quantity"
+    if request.needed_by is not None:
+        yield "needed", f"by {request.needed_by.isoformat()}", "needed_by"
+
+
+def _surfaces(request: SizeRequest, field: str) -> str:
+    quotes = dict.fromkeys(
+        " ".join(e.surface.split()) for e in request.evidence if e.field == field
+    )
+    return ", ".join(f"“{quote}”" for quote in quotes)
+
+
+def _one_line(text: str) -> str:
+    return printable(" ".join(text.split()))
+
+
+def _kind_line(out: Console, result: Result) -> None:
+    out.print(said(f"{result.kind}: {result.why_kind}"))
+
+
+def _remarks(out: Console, questions: Iterable[Question], remarks: Iterable[str]) -> None:
+    for question in questions:
+        answer = f"answer “{question.answer}”" if question.answer else "no approved answer fits"
+        out.print(
+            _hanging("question", f"“{printable(' '.join(question.surface.split()))}”: {answer}")
+        )
+    for remark in remarks:
+        out.print(_hanging("note", printable(remark)))
+
+
+def _hanging(label: str, text: str, *, label_style: str = "") -> Padding:
+    """A label and a sentence that wraps under itself."""
+    line = Table.grid(padding=(0, 2))
+    line.add_column(min_width=8, no_wrap=True, style=label_style)
+    line.add_column(overflow="fold")
+    line.add_row(label, text)
+    return Padding(line, 0)

@@ -1,0 +1,190 @@
+"""Messages out of what a person names: files, folders, mailboxes, a chat export, standard input."""
+
+from __future__ import annotations
+
+import hashlib
+import re
+import sys
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+from typing import BinaryIO
+
+from .charsets import clean_text, decode_bytes
+from .chat import ChatError, read_chat
+from .message import parse_message
+from .mime import looks_like_mail
+from .model import Address, Message
+
+# The line between two mails of an mbox (RFC 4155): a sender and a time, or only a sender.
+_ENVELOPE = re.compile(rb"From (?:[^\n]*\d\d:\d\d[^\n]*|\S+@\S+)\s*$")
+_FIELD_BEGINS = re.compile(rb">?From |[!-9;-~]+[ \t]*:")
+_QUOTED_FROM = re.compile(rb"^>(>*From )", re.M)
+
+
+@dataclass(frozen=True, slots=True)
+class SourceItem:
+    """One message, or one sentence about what could not be used; never both."""
+
+    file: str
+    """As the person named it; 'name#3' for the third message of an mbox, or line 3 of a chat."""
+    message: Message | None
+    error: str | None = None
+
+
+def read_paths(
+    paths: Iterable[str], *, today: date | None = None, stdin: BinaryIO | None = None
+) -> Iterator[SourceItem]:
+    """All messages of all paths in the order given; what can't be used is an item with its reason.
+
+    A path is an .eml file, an mbox, a Maildir, a folder of .eml (sorted, not its subfolders), a
+    chat export (.jsonl), or "-" for standard input: a mail, or plain pasted words, written
+    ``today`` (by default the day at this machine's clock).
+    """
+    for path in paths:
+        try:
+            if path == "-":
+                raw = (stdin or sys.stdin.buffer).read()
+                yield _pasted(raw, today or datetime.now().astimezone().date())
+            else:
+                yield from _read_path(path)
+        except OSError as error:
+            yield SourceItem(path, None, f"{path}: {_why(error)}")
+        except ValueError:  # a NUL in the path
+            yield SourceItem(path, None, f"{path!r}: no file can have this name")
+
+
+def text_message(text: str, today: date) -> Message:
+    """Pasted words as a chat message from nobody known, written on ``today``."""
+    body = clean_text(text).strip("\n")
+    spelled = f"{today.isoformat()}\n{body}".encode()
+    digest = hashlib.sha256(spelled).hexdigest()
+    return Message(
+        message_id=f"sha256-{digest[:32]}@local",
+        channel="chat",
+        sender=Address(name="", address=""),
+        sent_on=today,
+        body=body,
+        raw_sha256=digest,
+    )
+
+
+def _pasted(raw: bytes, today: date) -> SourceItem:
+    if not raw.strip():
+        return SourceItem("-", None, "-: standard input is empty")
+    if looks_like_mail(raw):
+        return SourceItem("-", parse_message(raw))
+    return SourceItem("-", text_message(decode_bytes(raw, None, []), today))
+
+
+def _read_path(name: str) -> Iterator[SourceItem]:
+    path = Path(name)
+    if path.is_dir():
+        yield from _read_folder(name, path)
+        return
+    suffix = path.suffix.lower()
+    with path.open("rb") as file:
+        if suffix == ".jsonl":
+            yield from _read_chat_export(name, file)
+            return
+        begins_as_mbox = file.read(5) == b"From "
+        file.seek(0)
+        # One mail saved with its envelope line is still one mail.
+        if suffix == ".mbox" or (begins_as_mbox and suffix != ".eml"):
+            yield from _read_mbox(name, file)
+            return
+        yield _mail(name, file.read(), by_name=suffix == ".eml")
+
+
+def _mail(name: str, raw: bytes, *, by_name: bool) -> SourceItem:
+    if not raw.strip():
+        return SourceItem(name, None, f"{name}: the file is empty")
+    if not by_name and not looks_like_mail(raw):
+        return SourceItem(name, None, f"{name}: this is no mail, no mbox and no chat export")
+    return SourceItem(name, parse_message(raw))
+
+
+def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
+    is_maildir = (path / "cur").is_dir() and (path / "new").is_dir()
+    if is_maildir:
+        # tmp/ holds what is still being delivered.
+        files = [file for box in ("new", "cur") for file in (path / box).iterdir()]
+        files = [file for file in files if not file.name.startswith(".")]
+        files.sort(key=lambda file: file.name)
+        empty = "the Maildir holds no message"
+    else:
+        files = sorted(file for file in path.iterdir() if file.suffix.lower() == ".eml")
+        empty = "no .eml file lies in this folder"
+    if not files:
+        yield SourceItem(name, None, f"{name}: {empty}")
+    for file in files:
+        try:
+            yield _mail(str(file), file.read_bytes(), by_name=True)
+        except OSError as error:
+            yield SourceItem(str(file), None, f"{file}: {_why(error)}")
+
+
+def _read_chat_export(name: str, file: BinaryIO) -> Iterator[SourceItem]:
+    count = 0
+    for number, said in read_chat(file):
+        count += 1
+        if isinstance(said, ChatError):
+            yield SourceItem(f"{name}#{number}", None, f"{name} line {number}: {said}")
+        else:
+            yield SourceItem(f"{name}#{number}", said)
+    if not count:
+        yield SourceItem(name, None, f"{name}: the file is empty")
+
+
+def _read_mbox(name: str, file: BinaryIO) -> Iterator[SourceItem]:
+    count = 0
+    for count, raw in enumerate(split_mbox(file), start=1):
+        yield _mail(f"{name}#{count}", raw, by_name=True)
+    if not count:
+        yield SourceItem(name, None, f"{name}: the mbox holds no message")
+
+
+def split_mbox(lines: Iterable[bytes]) -> Iterator[bytes]:
+    """The mails of an mbox one after another, each read only when it is asked for.
+
+    A line "From ..." begins a mail only after an empty line, with a time or an address in it, and
+    with a header line after it: customers begin sentences with "From" too.
+    """
+    mail: list[bytes] = []
+    held: bytes | None = None
+    """An envelope line, until the line after it shows whether it is one."""
+    after_empty = True
+    for line in lines:
+        if held is not None:
+            if _FIELD_BEGINS.match(line):
+                if mail:
+                    yield _unquoted(mail)
+                mail = []
+            else:
+                mail.append(held)
+            held = None
+        if after_empty and _ENVELOPE.match(line):
+            held = line
+        else:
+            mail.append(line)
+        after_empty = not line.strip(b"\r\n")
+    if held is not None:
+        mail.append(held)
+    if b"".join(mail).strip():
+        yield _unquoted(mail)
+
+
+def _unquoted(mail: list[bytes]) -> bytes:
+    """The mail without the ">" that mbox writers put before "From " and without the last break."""
+    if mail and not mail[-1].strip(b"\r\n"):
+        mail.pop()
+    return _QUOTED_FROM.sub(rb"\1", b"".join(mail))
+
+
+def _why(error: OSError) -> str:
+    if isinstance(error, FileNotFoundError):
+        return "there is no such file"
+    if isinstance(error, PermissionError):
+        return "it may not be read (permission denied)"
+    return f"it can't be read ({error.strerror or type(error).__name__})"

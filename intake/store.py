@@ -1,0 +1,112 @@
+"""The store: one file (or a PostgreSQL database) with every inquiry, opened and read in whole steps.
+
+SQLAlchemy is imported only when a store is opened, so that commands without one start quickly.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Self
+
+from .desk_errors import StoreError
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
+
+    from .store_open import Place
+    from .store_reader import Reader
+    from .store_writer import Writer
+
+
+def _now() -> datetime:
+    return datetime.now(UTC)
+
+
+def open_store(
+    where: str | Path, *, create: bool = True, clock: Callable[[], datetime] = _now
+) -> Store:
+    """Open the store at a path or ``postgresql://`` URL, bringing it up to date first.
+
+    ``create=False`` refuses where there is none yet. ``clock`` gives the present moment, aware.
+    Raises StoreError in one sentence; NewerStoreError where a later program wrote it.
+    """
+    from .store_open import bring_up_to_date, find
+
+    place = find(where, create=create)
+    try:
+        with _plainly(place.name):
+            backup = bring_up_to_date(place)
+    except BaseException:
+        place.engine.dispose()
+        raise
+    return Store(place, clock, backup)
+
+
+class Store:
+    """An open store. Close it, or use it in a ``with``."""
+
+    def __init__(
+        self, place: Place, clock: Callable[[], datetime], backup: Path | None = None
+    ) -> None:
+        self._place = place
+        self.clock = clock
+        self.backup = backup
+        """The copy made before this opening changed the store, or None."""
+
+    @property
+    def name(self) -> str:
+        """Where it is, for people."""
+        return self._place.name
+
+    def close(self) -> None:
+        """Let go of the file or server."""
+        self._place.engine.dispose()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    @contextmanager
+    def reading(self) -> Iterator[Reader]:
+        """The store as it is at one moment."""
+        from .store_reader import Reader
+
+        with self._transaction(writes=False) as connection:
+            yield Reader(connection)
+
+    @contextmanager
+    def writing(self) -> Iterator[Writer]:
+        """One change of the store: whole when the ``with`` ends, undone when it raises."""
+        from .store_writer import Writer
+
+        with self._transaction(writes=True) as connection:
+            yield Writer(connection, self.clock())
+
+    @contextmanager
+    def _transaction(self, *, writes: bool) -> Iterator[Connection]:
+        engine = self._place.engine.execution_options(writes=writes)
+        with _plainly(self.name), engine.begin() as connection:
+            yield connection
+
+
+@contextmanager
+def _plainly(name: str) -> Iterator[None]:
+    """What the database refuses, in one sentence. A fault of ours (broken SQL, a broken rule of
+    the schema) goes through as it is: it is no sentence for a person.
+    """
+    from sqlalchemy.exc import DatabaseError, OperationalError
+
+    try:
+        yield
+    except DatabaseError as error:
+        if type(error) not in (DatabaseError, OperationalError):
+            raise
+        why = str(error.orig)
+        if "locked" in why:
+            why = "another program is writing to it; try again in a moment"
+        raise StoreError(f"the store {name} can't be used: {why}") from error

@@ -1,0 +1,108 @@
+"""Looking things up in the store, all as it was at one moment."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+import sqlalchemy as sa
+
+from . import store_json as packing
+from . import store_rows as rows
+from .inquiry import Asking, Event, Inquiry, Row, State
+from .message_keys import key_of_its_own, usual_key
+from .model import Message
+from .store_schema import correction, draft, event, inquiry, message, word
+
+
+class Reader:
+    """What can be looked up within one transaction. Made by ``Store.reading``."""
+
+    def __init__(self, connection: sa.Connection) -> None:
+        self._connection = connection
+
+    def messages_like(self, came: Message) -> Iterator[tuple[int, Message]]:
+        """(inquiry, message) of stored messages with its Message-ID, or with its very bytes."""
+        alike = [message.c.message_id.in_([usual_key(came), key_of_its_own(came)])]
+        if came.raw_sha256:
+            alike.append(message.c.raw_sha256 == came.raw_sha256)
+        found = self._connection.execute(
+            sa.select(message.c.inquiry_id, message.c.message)
+            .where(message.c.channel == came.channel, sa.or_(*alike))
+            .order_by(message.c.id)
+        )
+        for row in found:
+            yield row.inquiry_id, packing.unpack_message(row.message)
+
+    def inquiry(self, number: int, *, to_change: bool = False) -> Inquiry | None:
+        """One inquiry with all that belongs to it, or None. ``to_change`` makes others wait."""
+        query = sa.select(inquiry).where(inquiry.c.id == number)
+        if to_change:
+            query = query.with_for_update()  # not in SQLite: there, all of a writer waits
+        found = self._connection.execute(query).one_or_none()
+        if found is None:
+            return None
+        return rows.inquiry_of(
+            found,
+            messages=self._of(message, number),
+            drafts=self._of(draft, number),
+            corrections=self._of(correction, number),
+            words=self._of(word, number),
+        )
+
+    def state(self, number: int) -> State:
+        """Where an inquiry stands."""
+        query = sa.select(inquiry.c.state).where(inquiry.c.id == number)
+        return State(self._connection.execute(query).scalar_one())
+
+    def history(self, number: int) -> tuple[Event, ...]:
+        """All that happened to an inquiry, oldest first."""
+        return tuple(rows.event_of(row) for row in self._of(event, number))
+
+    def backlog(self) -> Iterator[Row]:
+        """What waits: earliest needed-by first, then what has waited longest."""
+        has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
+        query = (
+            _with_first_message(has_draft.label("has_draft"))
+            .where(inquiry.c.state == State.WAITING)
+            .order_by(
+                inquiry.c.needed_by.is_(None),  # where NULLs go by themselves differs
+                inquiry.c.needed_by,
+                inquiry.c.waiting_since,
+                inquiry.c.id,
+            )
+        )
+        return map(rows.row_of, self._connection.execute(query))
+
+    def askings(self) -> Iterator[Asking]:
+        """What every inquiry asks for, in the order they came in."""
+        query = _with_first_message().order_by(inquiry.c.id)
+        return map(rows.asking_of, self._connection.execute(query))
+
+    def numbers(self, state: State) -> tuple[int, ...]:
+        """The inquiries that stand there, in the order they came in."""
+        query = sa.select(inquiry.c.id).where(inquiry.c.state == state).order_by(inquiry.c.id)
+        return tuple(self._connection.execute(query).scalars())
+
+    def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
+        query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
+        return self._connection.execute(query).all()
+
+
+def _with_first_message(*more: sa.ColumnElement[Any]) -> sa.Select[Any]:
+    """Every inquiry, with who wrote it and how: what one line about it needs."""
+    another = message.alias()
+    first = (
+        sa.select(sa.func.min(another.c.id))
+        .where(another.c.inquiry_id == inquiry.c.id)
+        .scalar_subquery()
+    )
+    return sa.select(
+        inquiry,
+        message.c.channel,
+        message.c.sender_name,
+        message.c.sender,
+        message.c.subject,
+        message.c.received_at,
+        *more,
+    ).join_from(inquiry, message, message.c.id == first)

@@ -1,0 +1,158 @@
+"""Writing things down in the store: every statement that changes it."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Any
+
+import sqlalchemy as sa
+
+from . import store_json as packing
+from .desk_errors import ChangedMeanwhileError
+from .inquiry import Correction, Inquiry, State, Word
+from .message_keys import thread
+from .model import Draft, Result
+from .store_json import keepable
+from .store_reader import Reader
+from .store_schema import correction, draft, event, inquiry, message, word
+
+
+class Writer(Reader):
+    """What can be written within one transaction. Made by ``Store.writing``."""
+
+    def __init__(self, connection: sa.Connection, now: datetime) -> None:
+        super().__init__(connection)
+        self.now = now
+        """All that one transaction writes bears the same time."""
+
+    def add_inquiry(
+        self, result: Result, *, state: State, decision: str, needed_by: date | None
+    ) -> int:
+        """A new inquiry; its number."""
+        judged = _judged(result, decision, needed_by)
+        key = self._insert(
+            inquiry,
+            version=1,
+            state=state,
+            created_at=self.now,
+            waiting_since=result.message.received_at or self.now,
+            **judged,
+        )
+        assert key is not None, "one row was put in"
+        number: int = key[0]
+        return number
+
+    def add_message(self, number: int, result: Result, *, key: str, source: str) -> None:
+        """The message that an inquiry came with, kept under ``key``."""
+        came = result.message
+        self._insert(
+            message,
+            inquiry_id=number,
+            channel=came.channel,
+            message_id=key,
+            raw_sha256=came.raw_sha256 or None,
+            thread=keepable(thread(came)),
+            in_reply_to=None if came.in_reply_to is None else keepable(came.in_reply_to),
+            sender_name=keepable(came.sender.name),
+            sender=keepable(came.sender.address),
+            subject=keepable(came.subject),
+            received_at=came.received_at,
+            kind=result.kind,
+            why_kind=keepable(result.why_kind),
+            message=packing.pack_message(came),
+            source=keepable(source),
+            taken_at=self.now,
+        )
+
+    def add_draft(self, number: int, draft_number: int, words: Draft, *, by: str) -> None:
+        """One more wording of the reply."""
+        self._insert(
+            draft,
+            inquiry_id=number,
+            number=draft_number,
+            subject=keepable(words.subject),
+            body=keepable(words.body),
+            template=keepable(words.template),
+            answers=packing.pack_words(words.answers),
+            made_at=self.now,
+            made_by=by,
+            withdrawn=False,
+        )
+
+    def withdraw_drafts(self, number: int) -> None:
+        """No draft of the inquiry stands any more; all are kept."""
+        self._connection.execute(
+            sa.update(draft).where(draft.c.inquiry_id == number).values(withdrawn=True)
+        )
+
+    def add_correction(self, number: int, made: Correction) -> None:
+        """One field put right."""
+        self._insert(
+            correction,
+            inquiry_id=number,
+            request_index=made.index,
+            field=made.field,
+            before=made.before,
+            after=made.after,
+            by=made.by,
+            at=made.at,
+        )
+
+    def add_word(self, number: int, given: Word) -> None:
+        """What a person said."""
+        self._insert(
+            word,
+            inquiry_id=number,
+            said=given.said,
+            by=given.by,
+            why=given.why,
+            at=given.at,
+            draft_number=given.draft_number,
+        )
+
+    def log(self, number: int, who: str, what: str, **detail: object) -> None:
+        """A line of the history."""
+        self._insert(
+            event,
+            inquiry_id=number,
+            at=self.now,
+            who=who,
+            what=what,
+            detail=packing.pack_detail(detail),
+        )
+
+    def move(self, seen: Inquiry, state: State) -> None:
+        """The inquiry stands elsewhere from now on.
+
+        Raises ChangedMeanwhileError where it is no longer the version that was ``seen``.
+        """
+        self._change(seen, state=state)
+
+    def judge_again(
+        self, seen: Inquiry, result: Result, *, decision: str, needed_by: date | None
+    ) -> None:
+        """The inquiry as judged anew; it waits for a person. Raises as ``move`` does."""
+        self._change(seen, state=State.WAITING, **_judged(result, decision, needed_by))
+
+    def _change(self, seen: Inquiry, **values: Any) -> None:
+        done = self._connection.execute(
+            sa.update(inquiry)
+            .where(inquiry.c.id == seen.id, inquiry.c.version == seen.version)
+            .values(version=seen.version + 1, **values)
+        )
+        if done.rowcount != 1:
+            raise ChangedMeanwhileError.of(seen.id)
+
+    def _insert(self, table: sa.Table, **values: Any) -> sa.Row[Any] | None:
+        return self._connection.execute(sa.insert(table).values(values)).inserted_primary_key
+
+
+def _judged(result: Result, decision: str, needed_by: date | None) -> dict[str, Any]:
+    return {
+        "kind": result.kind,
+        "decision": decision,
+        "needed_by": needed_by,
+        "assessments": packing.pack_assessments(result.assessments),
+        "questions": packing.pack_questions(result.questions),
+        "notes": packing.pack_words(result.notes),
+    }

@@ -1,0 +1,181 @@
+"""Are a shop's reply templates fit for use? Every fault is named before a customer's mail meets it.
+
+Each file is read, parsed and filled in once for every sort of reply, so that a misspelt variable
+in a rare branch shows too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from ..rules.assessment import (
+    Alternative,
+    Assessment,
+    Decision,
+    Finding,
+    MandrelNeeded,
+    StockMatch,
+)
+from ..rules.request import Doubt, Material, SizeRequest
+from .drafting import Facts, draft
+from .model import Address, Attachment, Kind, Message, OwnText, Question
+from .questions import key_words
+from .templates import ANSWER_SUFFIX, ANSWERS, FOLDER, SUFFIX, BadTemplate, Templates
+
+if TYPE_CHECKING:
+    from ..rules.shop import Shop
+
+VARIABLES = frozenset(Facts.__dataclass_fields__)
+
+
+def check_templates(shop_folder: Path | None, shop: Shop | None = None) -> list[BadTemplate]:
+    """Every fault in the reply templates and answers of one shop folder, in order of file and line.
+
+    ``shop`` is what replies are tried with, by default the sample shop. An empty list is "fit for
+    use".
+    """
+    from ..rules.shop import sample_shop
+
+    templates = Templates(shop_folder)
+    faults = [*_files(templates, shop_folder), *_answers(templates)]
+    if not faults:
+        # Filled in only when all files can be parsed, or one fault would be told many times.
+        faults = list(_trials(templates, shop or sample_shop()))
+    once = {str(fault): fault for fault in faults}
+    return sorted(once.values(), key=lambda fault: (fault.file, fault.line or 0, fault.why))
+
+
+def _files(templates: Templates, shop_folder: Path | None) -> Iterator[BadTemplate]:
+    """Faults that show without filling in: can't be read, syntax, unknown variable, unused file."""
+    from jinja2 import TemplateSyntaxError, meta
+
+    used = set(Templates().files(SUFFIX))
+    for file in templates.files(SUFFIX):
+        try:
+            parsed = templates.environment.parse(templates.text(file) or "", file)
+        except BadTemplate as fault:
+            yield fault
+            continue
+        except TemplateSyntaxError as error:
+            yield BadTemplate(file, error.lineno, f"{error.message}.")
+            continue
+        used |= {name for name in meta.find_referenced_templates(parsed) if name}
+        for name in sorted(meta.find_undeclared_variables(parsed) - VARIABLES):
+            yield BadTemplate(file, None, f"there is no variable {name!r}.")
+    for file in templates.files(""):
+        if "." in file and file not in used and _is_owners(shop_folder, file):
+            yield BadTemplate(file, None, "no reply uses a file of this name.")
+
+
+def _is_owners(shop_folder: Path | None, file: str) -> bool:
+    return shop_folder is not None and (shop_folder / FOLDER / file).is_file()
+
+
+def _answers(templates: Templates) -> Iterator[BadTemplate]:
+    """Faults of the answers' settings: unreadable, too vague a phrase, a phrase claimed twice."""
+    claimed: dict[tuple[str, ...], str] = {}
+    for file in templates.files(ANSWER_SUFFIX, ANSWERS):
+        try:
+            answer = templates.answer(file)
+        except BadTemplate as fault:
+            yield fault
+            continue
+        if not answer.phrases:
+            yield BadTemplate(file, None, "it has no phrases, so no question would find it.")
+        for phrase in answer.phrases:
+            keys = key_words(phrase)
+            if not keys:
+                yield BadTemplate(file, None, f"phrase {phrase!r} has no word that tells it apart.")
+            elif claimed.setdefault(keys, file) != file:
+                yield BadTemplate(
+                    file, None, f"phrase {phrase!r} asks the same as one in {claimed[keys]}."
+                )
+
+
+def _trials(templates: Templates, shop: Shop) -> Iterator[BadTemplate]:
+    """Replies of every sort, filled in with invented requests."""
+    every_answer = [Question(surface="?", answer=answer.name) for answer in templates.answers]
+    unanswered = Question(surface="Can you engrave a name?")
+    for message in _MESSAGES:
+        own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
+        for kind, assessments in _REPLIES:
+            for questions in ((), (unanswered,), *((question,) for question in every_answer)):
+                try:
+                    draft(message, kind, assessments, questions, own, shop, templates)
+                except BadTemplate as fault:
+                    yield fault
+
+
+_ADDRESS = Address(name="Ada Example", address="ada@example.com")
+_MESSAGES = (
+    Message(message_id="a", sender=_ADDRESS, body="Same as last time."),
+    Message(
+        message_id="b",
+        sender=Address(name="", address="shop@example.com"),
+        body="For a roll cage, race seat, suspension, brake line, steam boiler and an aircraft.",
+        attachments=(Attachment(name="a.pdf", content_type="application/pdf", size=1),),
+    ),
+    Message(message_id="c", sender=_ADDRESS, body="See the attached print."),
+)
+_SIZE = SizeRequest(
+    od_mm=Decimal("44.45"),
+    wall_mm=Decimal("2.413"),
+    clr_mm=Decimal("133.35"),
+    material=Material.CARBON_STEEL,
+    needed_by=date(2026, 12, 4),
+    quantity=2,
+    doubts=(Doubt(field="od", readings=(Decimal("44.45"), Decimal("41.275")), why="a slip"),),
+)
+_GAPS = SizeRequest(od_mm=Decimal("44.45"))
+_FINDINGS = tuple(
+    Finding(rule="trial", effect=effect, text="A remark.", source="house rule", field=field)
+    for effect, field in (("warns", None), ("notes", None), ("asks", "wall"))
+)
+_RATIOS = {"wall_factor": Decimal("18.4"), "d_of_bend": Decimal(3)}
+_STOCK = StockMatch(
+    part="M-1",
+    mandrel_diameter_mm=Decimal("39.4"),
+    balls=2,
+    surface="chromed tool steel",
+    on_hand=1,
+    price="100 USD",
+)
+_MANDREL = MandrelNeeded(
+    bore_mm=Decimal("39.6"),
+    diameter_low_mm=Decimal("39.3"),
+    diameter_high_mm=Decimal("39.5"),
+    balls_low=1,
+    balls_high=2,
+    surfaces=("chromed tool steel",),
+)
+_ALTERNATIVE = Alternative(
+    od_mm=Decimal("44.45"), wall_mm=Decimal("3.048"), clr_mm=Decimal("152.4"), why="a heavier wall"
+)
+
+
+def _assessments() -> Iterator[Assessment]:
+    for decision in Decision:
+        for request, ratios in ((_SIZE, _RATIOS), (_GAPS, {})):
+            for findings in ((), _FINDINGS):
+                whole = decision is Decision.STOCK or bool(findings)
+                yield Assessment(
+                    request=request,
+                    decision=decision,
+                    findings=findings,
+                    mandrel=_MANDREL if whole else None,
+                    stock=_STOCK if decision is Decision.STOCK else None,
+                    alternatives=(_ALTERNATIVE, _ALTERNATIVE) if whole else (),
+                    **ratios,
+                )
+
+
+_REPLIES: tuple[tuple[Kind, tuple[Assessment, ...]], ...] = (
+    (Kind.QUESTION, ()),
+    (Kind.SIZES, ()),
+    *((Kind.SIZES, (assessment,)) for assessment in _assessments()),
+    (Kind.SIZES, tuple(_assessments())),
+)

@@ -1,0 +1,375 @@
+"""What a reply template may say: every figure and fact as words, made from the assessments.
+
+The templates hold the sentences, this module the facts in them: sizes in both units with the
+sender's own first, ratios beside the shop's limits, what is to be asked and what confirmed.
+Customers' words come through ``one_line`` and stay values; no template reads them as code.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
+from typing import TYPE_CHECKING, Literal
+
+from ..rules.assessment import Alternative, Assessment, Decision, Finding, MandrelNeeded
+from ..rules.request import LENGTH_FIELDS, Doubt, FieldName, Material, Shape, SizeRequest
+from ..rules.units import MM_PER_INCH, both_units
+from .addressing import one_line
+
+if TYPE_CHECKING:
+    from ..rules.shop import Limit, Shop
+
+LONGEST_GRADE = 40
+_FIELD_NAMES: dict[FieldName, str] = {
+    "od": "OD",
+    "wall": "wall",
+    "clr": "CLR",
+    "material": "tube material",
+    "shape": "tube shape",
+    "quantity": "number of mandrels",
+    "needed_by": "date needed",
+}
+_GAP_QUESTIONS: dict[FieldName, str] = {
+    "od": "What is the tube's outside diameter (OD)?",
+    "wall": "What is the wall thickness (or gauge)?",
+    "clr": "What is the centreline radius (CLR) of the bend?",
+    "material": "What is the tube material?",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Words that are spelled in two ways; templates write ``{{ words.centreline }}``."""
+
+    aluminium: str
+    centreline: str
+
+
+BRITISH = Words(aluminium="aluminium", centreline="centreline")
+AMERICAN = Words(aluminium="aluminum", centreline="centerline")
+
+
+@dataclass(frozen=True, slots=True)
+class ShopWords:
+    """``shop`` in the templates."""
+
+    name: str
+    signature: tuple[str, ...]
+    wall_factor_max: str
+    wall_factor_reason: str
+    d_of_bend_min: str
+    d_of_bend_reason: str
+    stock_days: int
+    """Usual working days until a mandrel on hand leaves; likewise one made to order."""
+    custom_days: int
+
+
+@dataclass(frozen=True, slots=True)
+class StockWords:
+    """``size.stock`` in the templates: the mandrel on the shelf."""
+
+    part: str
+    diameter: str
+    balls: int
+    surface: str
+    on_hand: int
+    price: str
+    """'' unless the shop's catalogue has a price."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoteWords:
+    """One of ``size.notes``: what a rule noted, and the rule's id to choose by."""
+
+    rule: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlternativeWords:
+    """One of ``size.alternatives``: a nearby bend that would be feasible."""
+
+    summary: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class SizeWords:
+    """One of ``sizes`` in the templates. Text that does not apply is ''."""
+
+    number: int
+    summary: str
+    """'1.75 in (44.45 mm) OD x 0.095 in (2.413 mm) wall, 5.25 in (133.35 mm) CLR, DOM carbon
+    steel'."""
+    tube: str
+    """The same without the material, for lists whose material is said once."""
+    material: str
+    decision: str
+    wall_factor: str
+    d_of_bend: str
+    wall_factor_over: bool
+    """Declined for its wall factor."""
+    d_of_bend_under: bool
+    """Declined for its D of bend."""
+    other_reasons: tuple[str, ...]
+    """Why it is declined, beside the two limits."""
+    warnings: tuple[str, ...]
+    notes: tuple[NoteWords, ...]
+    """Information for whom it may serve; our templates show few of them."""
+    questions: tuple[str, ...]
+    confirmations: tuple[str, ...]
+    alternatives: tuple[AlternativeWords, ...]
+    stock: StockWords | None
+    mandrel: str
+    """'1.547 to 1.555 in (39.3 to 39.5 mm) diameter, 2 to 3 balls, bronze or chrome'."""
+    quantity: int
+    """Mandrels asked for; 0 where not said."""
+    needed_by: str
+    """'4 December 2026', '' where not said."""
+
+
+def words_of(shop: Shop) -> Words:
+    """The spelling of the shop's own words."""
+    return AMERICAN if shop.spelling == "american" else BRITISH
+
+
+def shop_words(shop: Shop) -> ShopWords:
+    """What a template may say of the shop."""
+    limits = shop.limits
+    return ShopWords(
+        name=shop.name,
+        signature=shop.signature,
+        wall_factor_max=plain(limits.wall_factor_max.value),
+        wall_factor_reason=limits.wall_factor_max.reason.rstrip("."),
+        d_of_bend_min=plain(limits.d_of_bend_min.value),
+        d_of_bend_reason=limits.d_of_bend_min.reason.rstrip("."),
+        stock_days=shop.lead_times.stock_working_days,
+        custom_days=shop.lead_times.custom_working_days,
+    )
+
+
+def size_words(assessment: Assessment, shop: Shop, *, number: int) -> SizeWords:
+    """One assessed size as words; ``number`` is its place in the reply, from 1."""
+    request, words, limits = assessment.request, words_of(shop), shop.limits
+    declines = [f for f in assessment.findings if f.effect == "declines"]
+    over = [f for f in declines if _is_about(f, assessment.wall_factor, limits.wall_factor_max)]
+    under = [f for f in declines if _is_about(f, assessment.d_of_bend, limits.d_of_bend_min)]
+    made_of = material(request, words)
+    return SizeWords(
+        number=number,
+        summary=", ".join(filter(None, (tube(request), made_of))),
+        tube=tube(request),
+        material=made_of,
+        decision=assessment.decision.value,
+        wall_factor=ratio(assessment.wall_factor, limits.wall_factor_max.value),
+        d_of_bend=ratio(assessment.d_of_bend, limits.d_of_bend_min.value),
+        wall_factor_over=bool(over),
+        d_of_bend_under=bool(under),
+        other_reasons=_texts([f for f in declines if f not in over and f not in under], words),
+        warnings=_texts([f for f in assessment.findings if f.effect == "warns"], words),
+        notes=tuple(
+            NoteWords(f.rule, _spelled(one_line(f.text, 400), words))
+            for f in assessment.findings
+            if f.effect == "notes"
+        ),
+        questions=tuple(dict.fromkeys(_questions(assessment, words))),
+        confirmations=tuple(_confirmations(assessment, words)),
+        alternatives=tuple(_alternative(a, request, words) for a in assessment.alternatives),
+        stock=_stock(assessment, words),
+        mandrel=_mandrel(assessment, words),
+        quantity=request.quantity or 0,
+        needed_by=_long_date(request),
+    )
+
+
+def tube(request: SizeRequest) -> str:
+    """'square tube, 1.5 in (38.1 mm) x 0.12 in (3.048 mm) wall, CLR not given'."""
+    said = {
+        "od": f"{_size(request, 'od')} OD"
+        if request.shape is Shape.ROUND
+        else _size(request, "od"),
+        "wall": f"{_size(request, 'wall')} wall",
+        "clr": f"{_size(request, 'clr')} CLR",
+    }
+    gaps = {"od": "OD not given", "wall": "wall not given", "clr": "CLR not given"}
+    parts = {f: gaps[f] if request.length_mm(f) is None else said[f] for f in LENGTH_FIELDS}
+    pipe = f" ({one_line(request.nominal_pipe, 60)})" if request.nominal_pipe else ""
+    shape = "" if request.shape is Shape.ROUND else f"{request.shape.value} tube, "
+    return f"{shape}{parts['od']} x {parts['wall']}{pipe}, {parts['clr']}"
+
+
+def material(request: SizeRequest, words: Words) -> str:
+    """'DOM carbon steel', '304 stainless steel', '' where neither family nor grade was given."""
+    grade = one_line(request.grade or "", LONGEST_GRADE)
+    if request.material is None or request.material is Material.OTHER:
+        return grade
+    family = _material_name(request.material, words)
+    # "stainless 304" and "mild steel" say their family; "304" and "DOM" don't.
+    names_family = any(w[:5] in grade.casefold() for w in family.split())
+    return grade if grade and names_family else f"{grade} {family}".strip()
+
+
+def ratio(value: Decimal | None, limit: Decimal) -> str:
+    """A ratio [-] to one decimal ('18.4', '3.0'), '' where unknown; more decimals where it would
+    else look as if it were on the limit, or on the wrong side of it (30.04 against 30).
+    """
+    if value is None:
+        return ""
+    for places in range(1, 7):
+        shown = value.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP)
+        if shown.compare(limit) == value.compare(limit):
+            break
+    return format(shown, "f")
+
+
+def plain(value: Decimal) -> str:
+    """'30' for 30.0, '2.5' for 2.50."""
+    text = format(value, "f")
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def round_to(value: Decimal, places: int) -> str:
+    """A length rounded to ``places`` decimals, without trailing zeros."""
+    return plain(value.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP))
+
+
+def _size(request: SizeRequest, field: Literal["od", "wall", "clr"]) -> str:
+    value = request.length_mm(field)
+    return "" if value is None else both_units(value, request.written_in, wall=field == "wall")
+
+
+def _material_name(family: Material, words: Words) -> str:
+    return words.aluminium if family is Material.ALUMINIUM else family.value.replace("_", " ")
+
+
+def _is_about(finding: Finding, measured: Decimal | None, limit: Limit) -> bool:
+    """Whether the ratios already printed beside their limits say all that this finding does."""
+    return measured is not None and (finding.measured, finding.limit) == (measured, limit.value)
+
+
+def _texts(findings: Sequence[Finding], words: Words) -> tuple[str, ...]:
+    texts = (_spelled(one_line(finding.text, 400), words) for finding in findings)
+    return tuple(dict.fromkeys(texts))
+
+
+def _spelled(text: str, words: Words) -> str:
+    """The rules' own words, written in British, as the shop spells them."""
+    return text.replace("centreline", words.centreline).replace("aluminium", words.aluminium)
+
+
+def _questions(assessment: Assessment, words: Words) -> Iterator[str]:
+    """What has to be known: the rules' own questions, then gaps that no rule asked about."""
+    request = assessment.request
+    if assessment.decision is Decision.DECLINE:
+        return  # no answer would change it
+    asked = set()
+    for finding in assessment.findings:
+        if finding.effect == "asks":
+            asked.add(finding.field)
+            question = finding.question or _own_question(finding, request, words)
+            yield _spelled(one_line(question, 300), words)
+    for field in request.missing:
+        if field not in asked:
+            yield _gap_question(field, words)
+
+
+def _own_question(finding: Finding, request: SizeRequest, words: Words) -> str:
+    """A question for a finding that brought none."""
+    if finding.field is None:
+        return finding.text
+    doubt = request.doubt_on(finding.field)
+    if doubt is None or len(doubt.readings) < 2:
+        return _gap_question(finding.field, words)
+    readings = " or ".join(_readings(doubt, request, words))
+    return f"Is the {_FIELD_NAMES[finding.field]} {readings}? ({doubt.why})"
+
+
+def _gap_question(field: FieldName, words: Words) -> str:
+    return _spelled(_GAP_QUESTIONS.get(field, f"What is the {_FIELD_NAMES[field]}?"), words)
+
+
+def _confirmations(assessment: Assessment, words: Words) -> Iterator[str]:
+    """Doubts that change nothing in the decision: stated, and put for a yes or no."""
+    request = assessment.request
+    asked = {finding.field for finding in assessment.findings if finding.effect == "asks"}
+    for doubt in request.doubts:
+        if doubt.field not in asked and doubt.readings:
+            stated, *others = _readings(doubt, request, words)
+            instead = f", not {' or '.join(others)}" if others else ""
+            why = one_line(doubt.why, 160).rstrip(".")
+            yield f"{_FIELD_NAMES[doubt.field]} {stated}{instead}? ({why})"
+
+
+def _readings(doubt: Doubt, request: SizeRequest, words: Words) -> list[str]:
+    return list(dict.fromkeys(_reading(r, doubt.field, request, words) for r in doubt.readings))
+
+
+def _reading(value: Decimal | str, field: FieldName, request: SizeRequest, words: Words) -> str:
+    if isinstance(value, Decimal):
+        if field in LENGTH_FIELDS:
+            return both_units(value, request.written_in, wall=field == "wall")
+        return plain(value)
+    if field == "material" and value in set(Material):
+        return _material_name(Material(value), words)
+    return one_line(value.replace("_", " "), 60)
+
+
+def _alternative(offer: Alternative, request: SizeRequest, words: Words) -> AlternativeWords:
+    bend = SizeRequest(
+        shape=request.shape,
+        od_mm=offer.od_mm,
+        wall_mm=offer.wall_mm,
+        clr_mm=offer.clr_mm,
+        written_in=request.written_in,
+    )
+    why = _spelled(one_line(offer.why, 160).rstrip("."), words)
+    return AlternativeWords(summary=tube(bend), why=why)
+
+
+def _stock(assessment: Assessment, words: Words) -> StockWords | None:
+    if (stock := assessment.stock) is None:
+        return None
+    return StockWords(
+        part=stock.part,
+        diameter=both_units(stock.mandrel_diameter_mm, assessment.request.written_in),
+        balls=stock.balls,
+        surface=_spelled(stock.surface, words),
+        on_hand=stock.on_hand,
+        price=stock.price or "",
+    )
+
+
+def _mandrel(assessment: Assessment, words: Words) -> str:
+    """The tool a complete request calls for; the balls are a range because charts differ."""
+    if (mandrel := assessment.mandrel) is None:
+        return ""
+    parts = [_diameters(mandrel, assessment.request.written_in)]
+    if mandrel.balls_low is not None and mandrel.balls_high is not None:
+        few, many = mandrel.balls_low, mandrel.balls_high
+        parts.append(f"{few} to {many} balls" if few != many else _balls(few))
+    if mandrel.surfaces:
+        parts.append(_spelled(" or ".join(mandrel.surfaces), words))
+    return ", ".join(parts)
+
+
+def _diameters(mandrel: MandrelNeeded, first: Literal["in", "mm"]) -> str:
+    """'1.547 to 1.555 in (39.29 to 39.5 mm) diameter': to 0.001 in and 0.01 mm, as made."""
+    ends = (mandrel.diameter_low_mm, mandrel.diameter_high_mm)
+    inches = [round_to(end / MM_PER_INCH, 3) for end in ends]
+    mms = [round_to(end, 2) for end in ends]
+    written = {
+        "in": f"{' to '.join(dict.fromkeys(inches))} in",
+        "mm": f"{' to '.join(dict.fromkeys(mms))} mm",
+    }
+    return f"{written[first]} ({written['mm' if first == 'in' else 'in']}) diameter"
+
+
+def _balls(count: int) -> str:
+    return {0: "no balls (plug)", 1: "1 ball"}.get(count, f"{count} balls")
+
+
+def _long_date(request: SizeRequest) -> str:
+    day = request.needed_by
+    # Month in words: 04/12 is April to half of the customers.
+    return f"{day.day} {day:%B %Y}" if day else ""

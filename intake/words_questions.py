@@ -1,0 +1,142 @@
+"""How people ask: the words that open a question, a plain request, a pleasantry, in six languages.
+
+All are searched from the start of a sentence unless they say otherwise. Line breaks are spaces by
+then, case does not matter.
+"""
+
+from __future__ import annotations
+
+_VERB = r"(?:is|are|was|does|do|did|can|could|would|should|will|shall|has|have|might)"
+
+ASKS_WITHOUT_MARK = (
+    rf"what\s(?:{_VERB}|about|kind|size|else|info\w*|details?)\b",
+    rf"how\s(?:{_VERB}|much|many|long|tight|soon|fast|about|to)\b",
+    rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
+    rf"which\s(?:\w+\s){{0,3}}{_VERB}\b",
+    r"(?:do|does|should|must|can|could|may|will|would)\s(?:i|we|you|it|they|one|that|this)\b",
+    r"(?:is|are)\s(?:it|there|that|this|they|these|you)\b",
+    # German, French, Spanish, Italian, Dutch
+    r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
+    r"|eng|gro[sß]{1,2}|brauch\w*|hei[sß]{1,2}t|bedeutet)\b",
+    r"(?:können|könnten|kann|muss|brauche?n?|haben|gibt)\s(?:sie|ich|wir|man|es)\b",
+    r"(?:quel(?:le)?s?|comment|combien|pourquoi|quand|est-ce|qu'est-ce|faut-il|pouvez-vous|peut-on)\b",
+    r"(?:qué|cuál(?:es)?|cuánto|cómo|por\squé|se\spuede|pueden|puede)\s",
+    r"(?:che\scosa|cosa|quale|quali|quanto|come\ssi|perché|si\spuò|potete|serve)\s",
+    r"(?:wat|hoe|welke|waarom|wanneer)\s(?:is|zijn|kan|kunnen|moet|kost|lang|veel|betekent)\b",
+    r"(?:kunt\su|kunnen\swij|moet\sik|heb\sik)\b",
+)
+
+ASKS_ANYWHERE = (
+    r"(?:please|kindly|pls|plz)\s(?:\w+\s)?"
+    r"(?:advi[sc]e|clarify|explain|suggest|recommend|mention|inform|confirm|tell\s(?:me|us)|let\s(?:me|us)\sknow)\b",
+    r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
+    r"(?:let|tell)\s(?:me|us)\s(?:know\s)?(?:if|whether|what|which|how|when|why)\b",
+    r"\bbitte\s(?:\w+\s){0,3}(?:mitteilen|erklären|erläutern|angeben|sagen)|bitte\sum\s(?:auskunft|mitteilung|angabe)",
+    r"\bmerci\sde\s(?:\w+\s)?(?:indiquer|préciser|dire|expliquer)",
+    r"\bpor\sfavor,?\s(?:indi\w+|expli\w+|dígan\w+)",
+    r"\b(?:vorrei|vorremmo)\ssapere|\bgraag\s(?:vernemen|horen)\s",
+)
+
+ASKS_PRICE = (
+    r"\b(?:please|pls|kindly)\s(?:\w+\s){0,4}(?:price|pricing|lead\stime|delivery)\b",
+    r"\b(?:price|pricing|lead\stime|delivery\stime)s?,?\s(?:please|pls|plz)\b",
+)
+"""No question by itself ("please use the delivery address below"), only with an answer to it."""
+
+REQUESTS = (
+    r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"
+    r"(?:you|u|ya|your\sshop|you\sguys)\s(?:(?:please|kindly|possibly|still|guys|able\sto|be\sable\sto|also|maybe)\s){0,2}"
+    r"(?:make|quote|supply|stock|build|offer|manufacture|furnish|do|help|bend|sell|have|carry|provide|send|price|produce|fabricate|give)\b",
+    r"(?:please|kindly|pls|plz)\s(?:quote|offer|send|supply|provide|price|give|find|see|note)\b",
+    r"(?:(?:is|would)\s(?:it|this|that)\s(?:be\s)?(?:possible|something\syou)|any\schance)\b.{0,40}\b"
+    r"(?:make|quote|supply|build|mandrel)",
+    r"(?:who|where)\s(?:makes?|can\sI\s(?:buy|get))\b",
+    r"(?:can|could|may|might)\s(?:i|we)\s(?:please\s)?(?:get|have|buy|order|receive)\b",
+    r"(?:können|könnten|würden)\ssie\s.{0,80}(?:anbieten|liefern|fertigen|herstellen|machen|unterbreiten)",
+    r"(?:pouvez|pourriez)-vous\s.{0,60}(?:fabriquer|fournir|faire|proposer|chiffrer|envoyer|livrer)",
+    r"(?:pueden|podrían|puede|podría)\s.{0,60}(?:fabricar|suministrar|hacer|cotizar|ofertar|enviar)",
+    r"(?:potete|potreste)\s.{0,60}(?:fare|fornire|produrre|quotare|realizzare|inviare)",
+    r"(?:kunt|kunnen|zou)\s(?:u|jullie)\s.{0,60}(?:maken|leveren|aanbieden|offreren|sturen)",
+    r"(?:please|kindly|pls)\s(?:\w+\s)?confirm\s(?:receipt|you|that\syou|by\sreturn)",
+)
+
+PLEASANTRIES = (
+    r"how\s(?:are|r)\s(?:you|u|things|ya)|how(?:'s|’s|\sis)\s(?:it\sgoing|things|life|business|everything)",
+    r"how\s(?:was|were)\s(?:your|the)\s|what(?:'s|’s)\s(?:up|new)\b|(?:hope|trust)\s(?:you|all|this)\b",
+    r"(?:everything|all|you)\s(?:ok|okay|good|well|fine|alright)\b",
+    r"(?:(?:please|just|kindly)\s){0,2}(?:let\s(?:me|us)\sknow|tell\s(?:me|us)|(?:do\snot|don['’]t)\shesitate)\s"
+    r"(?:if|when|whether|should)\s(?:you|there|anything|that|this)\s",
+    r"wie\sgeht(?:['’]?s|\ses)\b|(?:comment\s)?(?:ça|ca|allez-vous|vas)\b.{0,12}(?:va|vous|bien)?\?",
+    r"(?:cómo|qué)\s(?:está|están|estás|tal)\b|come\s(?:sta|stai|va)\b|hoe\s(?:gaat|is)\s(?:het|'t)\b",
+    r"(?:remember|guess)\s(?:me|us|what)\b|(?:ok|okay|right|yes|no|huh|eh|really|deal|thanks)\s?\?",
+)
+
+GREETINGS = (
+    r"(?:hi|hello|hey|hiya|dear|good\s(?:morning|afternoon|day|evening)|greetings|hallo|moin|guten\s(?:tag|morgen)"
+    r"|sehr\sgeehrte\w*|liebe[rs]?|bonjour|salut|hola|buenos\sd[ií]as|buenas|estimad[oa]s?|buongiorno|salve|ciao"
+    r"|gentil\w*|geachte|beste|goedendag|respected|sirs?|madam)"
+)
+
+ABBREVIATIONS = """
+    approx dia diam rad min max thk qty pcs incl excl resp etc nos nom ref fig ext int tol deg std
+    sch mat matl mrs dipl bzw evtl inkl zzgl ggf usw vgl env art núm esp aprox circa
+"""
+"""A full stop behind one of these ends no sentence ("dia. 38", "approx. 5")."""
+
+SMALL_WORDS = """
+    a an the of for to in on at by with and or if is are was be been do does did my our your it its
+    this that these those there can could would should will shall may please kindly just exactly so
+    as any some have has le la les un une de du des est et pour el los il lo di per der das ein
+    eine ist sind für und een het van voor en
+"""
+"""Words that say nothing of what is asked."""
+
+_MADE_ONE = """
+advise: advice
+aluminium: aluminum
+ball: balls
+bead: beads
+bend: bending bends bent
+calculate: calculated
+center: centre
+centerline: centreline
+chrome: chromed
+cost: costs
+delivery: delivered deliver
+detail: details
+die: dies
+factor: factors
+figure: figures
+gauge: gage gauges
+how: how's
+i: we
+last: lasts
+mandrel: mandrell mandrels
+me: us
+mean: means meaning
+measure: measured measuring
+need: required require requires needed necessary
+pipe: pipes piping
+price: prices pricing pricey
+quote: quotes
+radius: radii radiuses
+schedule: schedules
+seam: seams
+ship: shipping
+size: sizes
+thickness: thicknesses
+tube: tubing tubes
+use: used
+wall: walls
+weld: welds welded
+what: what's what’s whats
+wiper: wipers
+work: works
+"""
+
+SAME = {
+    spelling: word
+    for word, _, spellings in (line.partition(":") for line in _MADE_ONE.split("\n") if line)
+    for spelling in spellings.split()
+}
+"""Endings cut and spellings made one, so that "mandrels needed" and "need a mandrel" meet."""

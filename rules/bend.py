@@ -1,0 +1,127 @@
+"""The bend: D of bend, every way of giving a radius turned into the centreline radius (CLR).
+
+Lengths are exact ``Decimal`` mm.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Self
+
+from pydantic import model_validator
+
+from .request import Frozen, Material
+from .tube import ImpossibleSize, bore, is_possible_wall, wall_factor
+from .units import tidy
+
+__all__ = [
+    "BendSpec",
+    "ImpossibleSize",
+    "clr_from_d",
+    "clr_from_inside_radius",
+    "clr_from_outside_radius",
+    "d_of_bend",
+    "is_possible_clr",
+    "is_possible_wall",
+]
+
+
+def is_possible_clr(*, od_mm: Decimal, clr_mm: Decimal) -> bool:
+    """Whether a tube of ``od_mm`` [mm] can be bent to ``clr_mm`` [mm]: CLR > OD/2.
+
+    Source: geometry; at OD/2 the inside radius is nothing.
+    """
+    return od_mm > 0 and 2 * clr_mm > od_mm
+
+
+def d_of_bend(*, clr_mm: Decimal, od_mm: Decimal) -> Decimal:
+    """D of bend CLR / OD [-] from centreline radius [mm] and OD [mm].
+
+    Exact where the ratio is a finite decimal, else 28 digits (see ``tube.wall_factor``).
+    Valid for CLR > OD/2; raises ImpossibleSize otherwise. Source: trade definition (S07, S10).
+
+    >>> d_of_bend(clr_mm=Decimal("101.6"), od_mm=Decimal("50.8"))
+    Decimal('2')
+    """
+    if not is_possible_clr(od_mm=od_mm, clr_mm=clr_mm):
+        raise ImpossibleSize(f"A tube of {od_mm} mm OD can't be bent to a CLR of {clr_mm} mm.")
+    return tidy(clr_mm / od_mm)
+
+
+def clr_from_inside_radius(*, inside_radius_mm: Decimal, od_mm: Decimal) -> Decimal:
+    """CLR = inside radius + OD/2 [mm] from inside radius [mm] and OD [mm].
+
+    Raises ImpossibleSize unless both are above 0. Source: geometry.
+
+    >>> clr_from_inside_radius(inside_radius_mm=Decimal(50), od_mm=Decimal(30))
+    Decimal('65')
+    """
+    if inside_radius_mm <= 0 or od_mm <= 0:
+        raise ImpossibleSize(
+            f"No tube of {od_mm} mm has an inside radius of {inside_radius_mm} mm."
+        )
+    return tidy(inside_radius_mm + od_mm / 2)
+
+
+def clr_from_outside_radius(*, outside_radius_mm: Decimal, od_mm: Decimal) -> Decimal:
+    """CLR = outside radius - OD/2 [mm] from outside radius [mm] and OD [mm].
+
+    Valid for an outside radius above OD (else nothing is left inside); raises ImpossibleSize
+    otherwise. Source: geometry.
+    """
+    if od_mm <= 0 or outside_radius_mm <= od_mm:
+        raise ImpossibleSize(
+            f"A tube of {od_mm} mm OD can't have an outside radius of {outside_radius_mm} mm."
+        )
+    return tidy(outside_radius_mm - od_mm / 2)
+
+
+def clr_from_d(*, n: Decimal, od_mm: Decimal) -> Decimal:
+    """CLR = n x OD [mm] from '2D' (n = 2) [-] and OD [mm].
+
+    For pipe some count D as the nominal size, not the OD (S11, S25, S26): the reader doubts that.
+    Valid for n > 0.5; raises ImpossibleSize otherwise. Source: definition.
+    """
+    clr_mm = n * od_mm
+    if not is_possible_clr(od_mm=od_mm, clr_mm=clr_mm):
+        raise ImpossibleSize(f"A tube of {od_mm} mm OD can't be bent to {n} D.")
+    return tidy(clr_mm)
+
+
+class BendSpec(Frozen):
+    """A complete, possible bend. Lengths in mm, exact.
+
+    Refuses (ValidationError) a wall of OD/2 or more and a CLR of OD/2 or less.
+    """
+
+    od_mm: Decimal
+    wall_mm: Decimal
+    clr_mm: Decimal
+    material: Material | None = None
+
+    @model_validator(mode="after")
+    def _is_possible(self) -> Self:
+        if not is_possible_wall(od_mm=self.od_mm, wall_mm=self.wall_mm):
+            raise ImpossibleSize(
+                f"A tube of {self.od_mm} mm OD can't have a wall of {self.wall_mm} mm."
+            )
+        if not is_possible_clr(od_mm=self.od_mm, clr_mm=self.clr_mm):
+            raise ImpossibleSize(
+                f"A tube of {self.od_mm} mm OD can't be bent to a CLR of {self.clr_mm} mm."
+            )
+        return self
+
+    @property
+    def wall_factor(self) -> Decimal:
+        """OD / wall [-]."""
+        return wall_factor(od_mm=self.od_mm, wall_mm=self.wall_mm)
+
+    @property
+    def d_of_bend(self) -> Decimal:
+        """CLR / OD [-]."""
+        return d_of_bend(clr_mm=self.clr_mm, od_mm=self.od_mm)
+
+    @property
+    def bore_mm(self) -> Decimal:
+        """Inside diameter [mm]."""
+        return bore(od_mm=self.od_mm, wall_mm=self.wall_mm)

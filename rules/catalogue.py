@@ -1,0 +1,135 @@
+"""The shelf asked: which mandrel on hand serves a bend, which come near, is there a die."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Literal
+
+from .assessment import MandrelNeeded
+from .bend import BendSpec
+from .shelf import CatalogueMandrel, Die
+from .units import both_units, format_in, format_mm
+
+SAME_SIZE_MM = Decimal("0.05")
+"""ODs and CLRs this close are one size: half of the 0.1 mm to which customers round (48.26 in a US
+table is 48.3 in a European one, 31.75 is written 31.8). 38 and 38.1 stay two."""
+SAME_WALL_MM = Decimal("0.005")
+"""Walls are rounded to 0.01 mm at most: 16 gauge is 1.651 and is written 1.65."""
+
+
+@dataclass(frozen=True, slots=True)
+class NearMiss:
+    """A mandrel for this OD that does not serve the bend, and why, in words."""
+
+    mandrel: CatalogueMandrel
+    reasons: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ShelfLook:
+    """What the shelf has for a bend."""
+
+    match: CatalogueMandrel | None
+    """The mandrel to take; None also while the material is unknown."""
+    fits_by_size: tuple[CatalogueMandrel, ...]
+    """On hand and right but for the surface, which only the material can settle."""
+    near_misses: tuple[NearMiss, ...]
+    """Nearest first; only mandrels for this OD."""
+
+
+def look_on_shelf(
+    spec: BendSpec,
+    needed: MandrelNeeded,
+    catalogue: tuple[CatalogueMandrel, ...],
+    first: Literal["in", "mm"] = "in",
+) -> ShelfLook:
+    """What ``catalogue`` has for ``spec``; ``first`` is the unit that reasons are told in.
+
+    A mandrel serves when its tube's OD is the same (SAME_SIZE_MM), its diameter lies in the needed
+    range, wall and CLR lie in its ranges (edges included), its surface suits the material and one
+    is on hand. Of several: best surface, then the diameter nearest the middle of the range.
+    """
+    of_od = [m for m in catalogue if abs(m.tube_od_mm - spec.od_mm) <= SAME_SIZE_MM]
+    if not of_od:
+        return ShelfLook(None, (), ())
+    middle_mm = (needed.diameter_low_mm + needed.diameter_high_mm) / 2
+    of_od.sort(key=lambda m: (abs(m.mandrel_diameter_mm - middle_mm), m.part))
+    fits: list[CatalogueMandrel] = []
+    serves: list[CatalogueMandrel] = []
+    misses: list[NearMiss] = []
+    for mandrel in of_od:
+        reasons = list(_size_reasons(mandrel, spec, needed, first))
+        if not reasons:
+            fits.append(mandrel)
+        if (surface := _surface_reason(mandrel, spec, needed)) is not None:
+            reasons.append(surface)
+        if reasons:
+            misses.append(NearMiss(mandrel, tuple(reasons)))
+        elif spec.material is not None:
+            serves.append(mandrel)
+    serves.sort(key=lambda m: needed.surfaces.index(m.surface))
+    misses.sort(key=lambda miss: len(miss.reasons))
+    return ShelfLook(serves[0] if serves else None, tuple(fits), tuple(misses))
+
+
+def _size_reasons(
+    mandrel: CatalogueMandrel, spec: BendSpec, needed: MandrelNeeded, first: Literal["in", "mm"]
+) -> Iterator[str]:
+    diameter_mm = mandrel.mandrel_diameter_mm
+    if diameter_mm > needed.diameter_high_mm:
+        yield f"it is {both_units(diameter_mm - needed.diameter_high_mm, first)} too big"
+    elif diameter_mm < needed.diameter_low_mm:
+        yield f"it is {both_units(needed.diameter_low_mm - diameter_mm, first)} too small"
+    elif not _within(
+        spec.wall_mm, mandrel.tube_wall_min_mm, mandrel.tube_wall_max_mm, SAME_WALL_MM
+    ):
+        walls = _span(mandrel.tube_wall_min_mm, mandrel.tube_wall_max_mm, first, wall=True)
+        yield f"it is made for walls of {walls}"
+    if not _within(spec.clr_mm, mandrel.clr_min_mm, mandrel.clr_max_mm, SAME_SIZE_MM):
+        yield f"it is made for a CLR of {_span(mandrel.clr_min_mm, mandrel.clr_max_mm, first)}"
+    if mandrel.on_hand == 0:
+        yield "none is on hand"
+
+
+def _surface_reason(
+    mandrel: CatalogueMandrel, spec: BendSpec, needed: MandrelNeeded
+) -> str | None:
+    if spec.material is None or mandrel.surface in needed.surfaces:
+        return None
+    if not needed.surfaces:
+        return f"we have no record of whether {mandrel.surface} suits this material"
+    return f"{mandrel.surface} is not what we use in {spec.material.replace('_', ' ')}"
+
+
+def _within(value_mm: Decimal, low_mm: Decimal, high_mm: Decimal, slack_mm: Decimal) -> bool:
+    return low_mm - slack_mm <= value_mm <= high_mm + slack_mm
+
+
+def _span(
+    low_mm: Decimal, high_mm: Decimal, first: Literal["in", "mm"], *, wall: bool = False
+) -> str:
+    if first == "in":
+        return f"{format_in(low_mm, wall=wall)} to {format_in(high_mm, wall=wall)} in"
+    return f"{format_mm(low_mm)} to {format_mm(high_mm)} mm"
+
+
+def dies_for(od_mm: Decimal, dies: tuple[Die, ...]) -> tuple[Die, ...]:
+    """Dies on hand for a tube of ``od_mm`` [mm], tightest first."""
+    return tuple(
+        sorted(
+            (d for d in dies if d.on_hand and abs(d.tube_od_mm - od_mm) <= SAME_SIZE_MM),
+            key=lambda die: (die.clr_mm, die.part),
+        )
+    )
+
+
+def die_for(od_mm: Decimal, clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:
+    """A die on hand for this OD at this CLR [mm], or None."""
+    return next((d for d in dies_for(od_mm, dies) if abs(d.clr_mm - clr_mm) <= SAME_SIZE_MM), None)
+
+
+def next_die(od_mm: Decimal, clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:
+    """The tightest die on hand for this OD at ``clr_mm`` [mm] or above, or None."""
+    return next((d for d in dies_for(od_mm, dies) if d.clr_mm >= clr_mm), None)

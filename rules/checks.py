@@ -1,0 +1,331 @@
+"""The rules: small functions, one id each, all listed in RULES at the end.
+
+A rule looks at one case and yields findings; it never decides. ``declines`` is yielded only by the
+limits, and only for a round tube whose figures can exist.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from decimal import Decimal
+
+from .assessment import Finding
+from .case import Case
+from .catalogue import die_for, dies_for
+from .request import FieldName, Shape
+
+Rule = Callable[[Case], Iterator[Finding]]
+
+GEOMETRY = "geometry"
+UNUSUAL_WALL_FACTOR = Decimal(200)
+UNUSUAL_D_OF_BEND = Decimal(50)
+_SANITY = "house rule: check on figures that are seldom meant"
+
+
+def shape(case: Case) -> Iterator[Finding]:
+    """Only round tube is judged here: anything else goes to a person."""
+    if case.reading.shape is Shape.ROUND:
+        return
+    kind = "This" if case.reading.shape is Shape.OTHER else f"A {case.reading.shape.value} tube"
+    yield Finding(
+        rule="shape",
+        effect="asks",
+        text=f"{kind} is not a round tube: a person here has to look at it.",
+        source="house rule: only round tube is judged by figures",
+        field="shape",
+        question="Is the tube round?",
+    )
+
+
+def missing_od(case: Case) -> Iterator[Finding]:
+    """No mandrel without an OD."""
+    if case.reading.od_mm is None and case.reading.shape is Shape.ROUND:
+        yield _missing("od", "The tube's OD is not given.", "What is the tube's OD?")
+
+
+def missing_wall(case: Case) -> Iterator[Finding]:
+    """No bore, so no mandrel, without a wall."""
+    if case.reading.wall_mm is None and case.reading.shape is Shape.ROUND:
+        yield _missing("wall", "The tube's wall is not given.", "What is the tube's wall?")
+
+
+def missing_clr(case: Case) -> Iterator[Finding]:
+    """No D of bend without a centreline radius."""
+    if case.reading.clr_mm is None and case.reading.shape is Shape.ROUND:
+        text = "The centreline radius (CLR) of the bend is not given."
+        yield _missing("clr", text, "What is the centreline radius (CLR) of the bend?")
+
+
+def _missing(field: FieldName, text: str, question: str) -> Finding:
+    return Finding(
+        rule=f"missing-{field}",
+        effect="asks",
+        text=text,
+        source="needed to judge the bend",
+        field=field,
+        question=question,
+    )
+
+
+def positive_sizes(case: Case) -> Iterator[Finding]:
+    """No tube has a size of nothing."""
+    for field, value in (
+        ("od", case.reading.od_mm),
+        ("wall", case.reading.wall_mm),
+        ("clr", case.reading.clr_mm),
+    ):
+        if value is not None and value <= 0:
+            name = _NAMES[field]
+            yield Finding(
+                rule="positive-sizes",
+                effect="asks",
+                text=f"The {name} can't be {case.length(value)}.",
+                source=GEOMETRY,
+                measured=value,
+                limit=Decimal(0),
+                field=field,
+                question=f"What is the {name}?",
+            )
+
+
+def possible_wall(case: Case) -> Iterator[Finding]:
+    """A wall of OD/2 leaves no bore."""
+    r = case.reading
+    if r.od_mm is None or r.wall_mm is None or r.possible_wall or min(r.od_mm, r.wall_mm) <= 0:
+        return
+    share = "half" if 2 * r.wall_mm == r.od_mm else "more than half"
+    yield Finding(
+        rule="possible-wall",
+        effect="asks",
+        text=(
+            f"A wall of {case.length(r.wall_mm, wall=True)} is {share} of the tube's OD, "
+            f"{case.length(r.od_mm)}: one of the two must be meant otherwise."
+        ),
+        source=GEOMETRY,
+        measured=r.wall_mm,
+        limit=r.od_mm / 2,
+        field="wall",
+        question="What are the tube's OD and wall?",
+    )
+
+
+def possible_clr(case: Case) -> Iterator[Finding]:
+    """A CLR of OD/2 leaves no inside radius."""
+    r = case.reading
+    if r.od_mm is None or r.clr_mm is None or r.possible_clr or min(r.od_mm, r.clr_mm) <= 0:
+        return
+    yield Finding(
+        rule="possible-clr",
+        effect="asks",
+        text=(
+            f"A CLR of {case.length(r.clr_mm)} is not more than half of the tube's OD, "
+            f"{case.length(r.od_mm)}: one of the two must be meant otherwise."
+        ),
+        source=GEOMETRY,
+        measured=r.clr_mm,
+        limit=r.od_mm / 2,
+        field="clr",
+        question="What is the radius to the tube's centreline (CLR)?",
+    )
+
+
+def wall_factor_limit(case: Case) -> Iterator[Finding]:
+    """The wall factor is at most the shop's limit."""
+    if not case.too_thin or case.wall_factor is None:
+        return
+    limit = case.shop.limits.wall_factor_max
+    yield Finding(
+        rule="wall-factor-limit",
+        effect="declines",
+        text=(
+            f"Wall factor {ratio_text(case.wall_factor, limit.value)} is above our limit of "
+            f"{ratio_text(limit.value)} ({limit.reason})."
+        ),
+        source=limit.reason,
+        measured=case.wall_factor,
+        limit=limit.value,
+    )
+
+
+def d_of_bend_limit(case: Case) -> Iterator[Finding]:
+    """The D of bend is at least the shop's limit."""
+    if not case.too_tight or case.d_of_bend is None:
+        return
+    limit = case.shop.limits.d_of_bend_min
+    yield Finding(
+        rule="d-of-bend-limit",
+        effect="declines",
+        text=(
+            f"D of bend {ratio_text(case.d_of_bend, limit.value)} is below our limit of "
+            f"{ratio_text(limit.value)} ({limit.reason})."
+        ),
+        source=limit.reason,
+        measured=case.d_of_bend,
+        limit=limit.value,
+    )
+
+
+def unusual_figures(case: Case) -> Iterator[Finding]:
+    """Ratios so far out that a figure is likely to have slipped."""
+    for rule, name, value, limit in (
+        ("unusual-wall-factor", "Wall factor", case.wall_factor, UNUSUAL_WALL_FACTOR),
+        ("unusual-d-of-bend", "D of bend", case.d_of_bend, UNUSUAL_D_OF_BEND),
+    ):
+        if value is not None and value > limit:
+            figures = "OD and wall" if name == "Wall factor" else "OD and CLR"
+            yield Finding(
+                rule=rule,
+                effect="warns",
+                text=f"{name} {ratio_text(value, limit)} is very high: please check {figures}.",
+                source=_SANITY,
+                measured=value,
+                limit=limit,
+            )
+
+
+def room_for_mandrel(case: Case) -> Iterator[Finding]:
+    """The clearance must leave a mandrel, and the shop must have a clearance for this OD."""
+    if not case.is_feasible or case.spec is None or case.mandrel is not None:
+        return
+    rule = case.shop.mandrel_clearance
+    band = rule.band_for(case.spec.od_mm)
+    if band is None:
+        yield Finding(
+            rule="clearance-range",
+            effect="notes",
+            text=(
+                f"Our mandrel clearances don't reach an OD of {case.length(case.spec.od_mm)}: "
+                "the mandrel's diameter has to be worked out by a person."
+            ),
+            source=rule.reason,
+        )
+        return
+    yield Finding(
+        rule="room-for-mandrel",
+        effect="asks",
+        text=(
+            f"A bore of {case.length(case.spec.bore_mm)} leaves no room for a mandrel "
+            f"with our clearance of {case.length(band.high_mm)}."
+        ),
+        source=rule.reason,
+        measured=case.spec.bore_mm,
+        limit=band.high_mm,
+        field="wall",
+        question="What are the tube's OD and wall?",
+    )
+
+
+def missing_material(case: Case) -> Iterator[Finding]:
+    """The material settles the surface: asked first only where it settles stock or custom."""
+    if case.reading.material is not None or case.reading.shape is not Shape.ROUND:
+        return
+    if case.too_thin or case.too_tight:
+        return
+    fits = case.shelf.fits_by_size
+    if fits:
+        parts = " and ".join(f"{m.part} ({m.surface})" for m in fits)
+        text = f"{parts} would fit by size; whether the surface suits depends on the material."
+    else:
+        text = "The material is not given; it settles the surface of the mandrel."
+    yield Finding(
+        rule="missing-material",
+        effect="asks" if fits else "notes",
+        text=text,
+        source="mandrel_material.csv",
+        field="material",
+        question="What is the tube's material?",
+    )
+
+
+def material_surface(case: Case) -> Iterator[Finding]:
+    """A material that no surface is on record for goes to a person."""
+    if case.is_feasible and case.mandrel and case.reading.material and not case.mandrel.surfaces:
+        yield Finding(
+            rule="material-surface",
+            effect="notes",
+            text="We have no record of which mandrel surface suits this material.",
+            source="mandrel_material.csv",
+        )
+
+
+def die_on_hand(case: Case) -> Iterator[Finding]:
+    """Whether the shop has a bend die for this OD at this CLR."""
+    if not case.is_feasible or case.spec is None:
+        return
+    od_mm, clr_mm = case.spec.od_mm, case.spec.clr_mm
+    if die_for(od_mm, clr_mm, case.shop.dies) is not None:
+        return
+    text = f"We have no bend die for {case.length(od_mm)} OD at {case.length(clr_mm)} CLR"
+    radii = [die.clr_mm for die in dies_for(od_mm, case.shop.dies)]
+    below = [radius for radius in radii if radius < clr_mm][-1:]
+    above = [radius for radius in radii if radius > clr_mm][:1]
+    if near := " and ".join(case.length(radius) for radius in below + above):
+        text += f"; the nearest we have for this OD: {near}"
+    yield Finding(rule="die-on-hand", effect="notes", text=f"{text}.", source="dies.csv")
+
+
+def enough_on_hand(case: Case) -> Iterator[Finding]:
+    """More mandrels wanted than lie on the shelf: all are made."""
+    found, wanted = case.shelf.match, case.reading.quantity
+    if found is not None and wanted is not None and wanted > found.on_hand:
+        yield Finding(
+            rule="enough-on-hand",
+            effect="notes",
+            text=f"{found.part} would fit, but {found.on_hand} on hand is less than {wanted}.",
+            source="catalogue.csv",
+            measured=Decimal(found.on_hand),
+            limit=Decimal(wanted),
+        )
+
+
+def near_on_shelf(case: Case) -> Iterator[Finding]:
+    """The mandrel that comes nearest, and why it does not serve."""
+    shelf = case.shelf
+    if shelf.match is None and shelf.near_misses and not _awaits_material(case):
+        miss = shelf.near_misses[0]
+        yield Finding(
+            rule="near-on-shelf",
+            effect="notes",
+            text=(
+                f"{miss.mandrel.part} comes nearest on our shelf, but "
+                f"{' and '.join(miss.reasons)}."
+            ),
+            source="catalogue.csv",
+        )
+
+
+def _awaits_material(case: Case) -> bool:
+    return case.reading.material is None and bool(case.shelf.fits_by_size)
+
+
+_NAMES: dict[FieldName, str] = {"od": "tube's OD", "wall": "tube's wall", "clr": "CLR"}
+
+
+def ratio_text(value: Decimal, limit: Decimal | None = None) -> str:
+    """A ratio with two decimals at most, but never rounded onto ``limit``: 30.004 stays 30.004."""
+    for places in range(2, 13):
+        text = format(value, f".{places}f").rstrip("0").rstrip(".")
+        if limit is None or value == limit or Decimal(text) != limit:
+            return text
+    return str(value)
+
+
+RULES: tuple[Rule, ...] = (
+    shape,
+    missing_od,
+    missing_wall,
+    missing_clr,
+    positive_sizes,
+    possible_wall,
+    possible_clr,
+    wall_factor_limit,
+    d_of_bend_limit,
+    unusual_figures,
+    room_for_mandrel,
+    missing_material,
+    material_surface,
+    die_on_hand,
+    enough_on_hand,
+    near_on_shelf,
+)
+"""All rules, in the order in which their findings are told."""

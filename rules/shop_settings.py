@@ -1,0 +1,181 @@
+"""What shop.toml says: who the shop is, and its limits, each with its reason."""
+
+from __future__ import annotations
+
+import re
+import zoneinfo
+from collections.abc import Mapping
+from datetime import tzinfo
+from decimal import Decimal
+from functools import lru_cache
+from typing import Annotated, Any, Literal, Self
+
+from pydantic import Field, field_validator, model_validator
+
+from .request import Frozen
+from .shop_fields import Days, Length, Line, Number
+
+
+class Limit(Frozen):
+    """A limit of this shop's tooling, and why it is one. Exactly on the limit is feasible."""
+
+    value: Number
+    reason: Line
+
+
+class Limits(Frozen):
+    """Beyond these a bend is not likely to be feasible here."""
+
+    wall_factor_max: Limit
+    d_of_bend_min: Limit
+
+    @model_validator(mode="after")
+    def _can_be_met(self) -> Self:
+        # A tube's wall factor is always above 2 and a bend's D above 0.5: geometry.
+        if self.wall_factor_max.value <= 2:
+            raise ValueError("wall_factor_max has to be more than 2, or no tube could pass")
+        if self.d_of_bend_min.value < 0:
+            raise ValueError("d_of_bend_min can't be less than 0")
+        return self
+
+
+class ClearanceBand(Frozen):
+    """Diametral clearance between bore and mandrel [mm], for tubes up to an OD."""
+
+    tube_od_up_to_mm: Length | None = Field(None, alias="tube_od_up_to")
+    """None: for every OD above the band before."""
+    low_mm: Length = Field(alias="low")
+    high_mm: Length = Field(alias="high")
+
+    @model_validator(mode="after")
+    def _low_is_lower(self) -> Self:
+        if self.low_mm > self.high_mm:
+            raise ValueError("low is more than high")
+        return self
+
+
+class ClearanceRule(Frozen):
+    """How much smaller than the bore this shop makes its mandrels, by OD."""
+
+    reason: Line
+    bands: tuple[ClearanceBand, ...] = Field(min_length=1)
+
+    @field_validator("bands")
+    @classmethod
+    def _ascend(cls, bands: tuple[ClearanceBand, ...]) -> tuple[ClearanceBand, ...]:
+        ends = [band.tube_od_up_to_mm or Decimal("Infinity") for band in bands]
+        if any(later <= earlier for earlier, later in zip(ends, ends[1:], strict=False)):
+            raise ValueError("bands have to ascend by tube_od_up_to; only the last may leave it out")
+        return bands
+
+    def band_for(self, od_mm: Decimal) -> ClearanceBand | None:
+        """The band for a tube of ``od_mm`` [mm]; None where the shop's rule does not reach."""
+        return next(
+            (b for b in self.bands if b.tube_od_up_to_mm is None or od_mm <= b.tube_od_up_to_mm),
+            None,
+        )
+
+
+class LeadTimes(Frozen):
+    """Working days until a mandrel leaves the shop."""
+
+    stock_working_days: Days
+    custom_working_days: Days
+
+
+class Mailbox(Frozen):
+    """Where the shop's mail lies. Secrets stay outside: a variable's name or a command."""
+
+    host: Line
+    port: Annotated[int, Field(strict=True, gt=0, lt=65536)] = 993
+    user: Line
+    password_env: Line | None = None
+    password_command: tuple[Line, ...] | None = None
+    inbox: Line = "INBOX"
+    drafts: Line | None = None
+    """None: the folder that the server marks as Drafts."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _no_secret(cls, data: Any) -> Any:
+        if isinstance(data, Mapping) and "password" in data:
+            raise ValueError(
+                "a password doesn't belong in this file: name a variable (password_env) "
+                "or a command (password_command)"
+            )
+        return data
+
+
+class StorePlace(Frozen):
+    """Where inquiries are kept: a file, or the URL of a database server."""
+
+    path: Line | None = None
+    url: Line | None = None
+
+    @model_validator(mode="after")
+    def _one_place(self) -> Self:
+        if (self.path is None) == (self.url is None):
+            raise ValueError("give either path or url")
+        if self.url and re.search(r"//[^/@]*:[^/@]*@", self.url):
+            raise ValueError("the url holds a password: leave it out and set it in the environment")
+        return self
+
+
+class DeliverTo(Frozen):
+    """Where approved drafts are laid when there is no mailbox server."""
+
+    folder: Line | None = None
+    """Drafts as .eml files in this folder."""
+    maildir: Line | None = None
+
+    @model_validator(mode="after")
+    def _one_place(self) -> Self:
+        if (self.folder is None) == (self.maildir is None):
+            raise ValueError("give either folder or maildir")
+        return self
+
+
+class ShopSettings(Frozen):
+    """All that shop.toml says."""
+
+    name: Line
+    signature: tuple[Line, ...]
+    reply_name: Line
+    reply_address: Line | None = None
+    people: tuple[Line, ...] = ()
+    """Who may approve; empty: anybody who gives a name."""
+    spelling: Literal["american", "british"] = "american"
+    time_zone: Line = "UTC"
+    limits: Limits
+    mandrel_clearance: ClearanceRule
+    lead_times: LeadTimes
+    mailbox: Mailbox | None = None
+    store: StorePlace | None = None
+    deliver: DeliverTo | None = None
+
+    @field_validator("reply_address")
+    @classmethod
+    def _is_address(cls, value: str | None) -> str | None:
+        if value is not None and not re.fullmatch(r"[^\s@<>,;]+@[^\s@<>,;]+", value):
+            raise ValueError(f"{value!r} is not a mail address")
+        return value
+
+    @field_validator("time_zone")
+    @classmethod
+    def _is_zone(cls, value: str) -> str:
+        if zone_of(value) is None:
+            raise ValueError(f"{value!r} is not a time zone: write e.g. 'America/Chicago' or 'UTC'")
+        return value
+
+
+@lru_cache(maxsize=16)
+def zone_of(name: str) -> tzinfo | None:
+    """The time zone of that name, or None."""
+    try:
+        return zoneinfo.ZoneInfo(name)
+    except (zoneinfo.ZoneInfoNotFoundError, ValueError, OSError):
+        # Some systems carry no zones of their own; dateutil brings its own along.
+        from dateutil.zoneinfo import get_zonefile_instance
+
+        zone: tzinfo | None = get_zonefile_instance().get(name)
+        return zone

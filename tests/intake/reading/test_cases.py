@@ -1,0 +1,30 @@
+"""Words, then their meaning: tables of notations as a careful sales engineer would read them.
+
+The values come from the words by arithmetic (1 in = 25.4 mm), gauges from the BWG column and pipe
+from ASME B36.10M / B36.19M. A row counts as read only when every size is right, none is missing or
+invented, and exactly those fields are doubted that he would ask back.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from .cases_doubts import DOUBTS
+from .cases_metric import METRIC
+from .cases_not_sizes import NO_SIZE, NOISE
+from .cases_several import CORRECTIONS, SEVERAL, TABLES
+from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
+from .support import Size, read_text, written_down
+
+FAMILIES = (
+    SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC, DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES,
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "sizes"), [row for family in FAMILIES for row in family])
+def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
+    requests = read_text(text)
+    right = len(requests) == len(sizes) and all(
+        size.describes(request) for size, request in zip(sizes, requests, strict=True)
+    )
+    assert right, f"{text!r} was read as\n{written_down(requests)}"
