@@ -23,25 +23,25 @@ _REPLY_PREFIXES = re.compile(
     re.IGNORECASE,
 )
 
-# A display name with one of these is a firm, a department or a mailbox, not a person.
-_NOT_A_PERSON = frozenset(
-    """
+# A display name with one of these is a firm, a department or a mailbox, not a person; with a title
+# it is somebody who may not want to be called by the first name.
+_BUSINESS = """
     account accounting accounts accueil achats administrator admin and atelier bau buyer buying
     büro comercial compras comptabilité contact customer customers department dept desk design
     direction einkauf engineering enquiries enquiry fab fabrication fabrications firma form garage
     group gmbh gruppe help import inc info inkoop inquiry kg kundendienst limited llc llp ltd
     machine mail maintenance manager mandrel mandrels maschinenbau metal metals metall motorsport
     noreply oficina office online order orders parts planning plant procurement production
-    purchase purchasing quality racing reply sales schlosserei service services shop shops sl spa srl srls
-    steel stahl stahlbau studio supply support system systems technik technical team técnica the
-    tool tooling toolroom tools tube tubes tubing ufficio verkauf versand website web webmaster
-    welding werk werkstatt werkzeugbau workshop works yard
-    """.split()
-)
-_TITLES = frozenset(
-    "dr dr. prof prof. mr mr. mrs mrs. ms ms. miss sir herr frau ing ing. dipl.-ing."
-    " mme m. monsieur madame sr sr. sra sra. dott. rev pastor capt".split()
-)
+    purchase purchasing quality racing reply sales schlosserei service services shop shops sl spa
+    srl srls steel stahl stahlbau studio supply support system systems technik technical team
+    técnica the tool tooling toolroom tools tube tubes tubing ufficio verkauf versand website web
+    webmaster welding werk werkstatt werkzeugbau workshop works yard
+"""
+_TITLES = """
+    dr dr. prof prof. mr mr. mrs mrs. ms ms. miss sir herr frau ing ing. dipl.-ing. mme m. monsieur
+    madame sr sr. sra sra. dott. rev pastor capt
+"""
+_NOT_A_PERSON = frozenset(f"{_BUSINESS} {_TITLES}".split())
 
 
 def one_line(text: str, longest: int) -> str:
@@ -83,7 +83,7 @@ def _person(name: str) -> list[str]:
     words = [*given.split(), *family.split()] if comma else name.strip("\"' ").split()
     if not 1 <= len(words) <= 3:
         return []
-    if any(w.casefold() in _NOT_A_PERSON or w.casefold() in _TITLES for w in words):
+    if any(word.casefold() in _NOT_A_PERSON for word in words):
         return []
     return words if all(_is_name(word) for word in words) else []
 

@@ -104,10 +104,13 @@ class ChatLine(_Shape):
         return f"sha256-{hashlib.sha256(spelled).hexdigest()[:32]}@local"
 
 
-def parse_chat_line(line: str | bytes) -> ChatLine:
+def parse_chat_line(line: bytes) -> ChatLine:
     """One line of an export. Raises ChatError with the reason in one clause."""
     try:
         value: Any = json.loads(line)
+        if b"\\ud" in line.lower():
+            # Half of an emoji, where the exporter cut a long text: no reason to lose the rest.
+            value = json.loads(json.dumps(value, ensure_ascii=False).encode("utf-8", "replace"))
     except (ValueError, RecursionError) as error:
         raise ChatError("not valid JSON") from error
     if not isinstance(value, dict):

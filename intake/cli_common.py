@@ -11,10 +11,12 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
+    from .model import Message, Result
     from .templates import Templates
 
 UNUSABLE_INPUT = 1
 WRONG_CALL = 2
+STORE_FILE = "store.sqlite"
 
 
 class RefusedError(Exception):
@@ -58,9 +60,45 @@ def templates_of(shop: Shop) -> Templates:
     return templates
 
 
+def attempt(message: Message, file: str, shop: Shop, templates: Templates) -> Result | None:
+    """What is made of one message; None, with a complaint, where our own fault prevents it.
+
+    Raises RefusedError where a reply template of the shop can't be filled in.
+    """
+    from .pipeline import process
+    from .templates import BadTemplate
+
+    try:
+        return process(message, shop, templates)
+    except BadTemplate as error:
+        raise RefusedError(str(error), status=WRONG_CALL) from error
+    except Exception as error:  # noqa: BLE001 - our fault with one message must not stop the rest
+        complain(f"{file}: internal fault ({type(error).__name__}: {error}); left out")
+        return None
+
+
 def today_of(shop: Shop) -> date:
     """Today by the shop's clocks."""
     return datetime.now(shop.zone).date()
+
+
+def store_place(args: argparse.Namespace, shop: Shop) -> str | Path:
+    """Where the store is: --store, what shop.toml says, or store.sqlite in the shop folder.
+
+    Raises RefusedError for the sample shop, which lies among the program's own files.
+    """
+    if args.store is not None:
+        return str(args.store)
+    if shop.folder is None:
+        raise RefusedError(
+            "the sample shop keeps no store: make a shop folder with `bendreply shop new DIR` and "
+            "name it with --shop DIR, or name a store with --store FILE",
+            status=WRONG_CALL,
+        )
+    if shop.store is not None and shop.store.url is not None:
+        return shop.store.url
+    path = shop.store.path if shop.store is not None else None
+    return shop.folder / (path or STORE_FILE)
 
 
 def printable(text: str) -> str:

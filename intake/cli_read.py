@@ -35,7 +35,7 @@ def read(args: argparse.Namespace) -> int:
         if item.message is None:
             complain(item.error or f"{item.file}: cannot be read")
             status = UNUSABLE_INPUT
-        elif (result := _attempt(item.message, item.file, shop, templates)) is None:
+        elif (result := attempt(item.message, item.file, shop, templates)) is None:
             status = UNUSABLE_INPUT
         else:
             show(result, item.file)
@@ -56,7 +56,7 @@ def answer(args: argparse.Namespace) -> int:
     if not text.strip():
         raise RefusedError("there is no text to answer: give it as TEXT or on standard input")
     message = text_message(text, today_of(shop))
-    result = _attempt(message, "the message", shop, templates)
+    result = attempt(message, "the message", shop, templates)
     if result is None:
         return UNUSABLE_INPUT
     if args.json:
@@ -74,19 +74,6 @@ def schema(_: argparse.Namespace) -> int:
 
     print(json_schema())
     return 0
-
-
-def _attempt(message: Message, file: str, shop: Shop, templates: Templates) -> Result | None:
-    from .pipeline import process
-    from .templates import BadTemplate
-
-    try:
-        return process(message, shop, templates)
-    except BadTemplate as error:
-        raise RefusedError(str(error), status=WRONG_CALL) from error
-    except Exception as error:  # noqa: BLE001 - our fault with one message must not stop the rest
-        complain(f"{file}: internal fault ({type(error).__name__}: {error}); left out")
-        return None
 
 
 def _printer(*, as_json: bool) -> Callable[[Result, str], None]:

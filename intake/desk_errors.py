@@ -75,3 +75,7 @@ class ShopAddressError(DeskError):
 
 class UndeliverableError(DeskError):
     """One approved draft can't be laid down; it stays approved."""
+
+
+class DraftsPlaceError(DeskError):
+    """The place for drafts is none."""

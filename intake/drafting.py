@@ -8,17 +8,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import replace
 from functools import lru_cache
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from ..rules.assessment import Assessment
 from ..rules.request import LENGTH_FIELDS
 from .addressing import first_name, one_line, reply_subject
 from .model import Draft, Kind, Message, OwnText, Question
+from .reply_facts import AskedWords, Facts, SizeWords, Unread
 from .templates import ANSWER_SUFFIX, ANSWERS, SUFFIX, Templates
 from .uses import safety_uses
-from .wording import ShopWords, SizeWords, Words, shop_words, size_words, words_of
+from .wording import shop_words, size_words, words_of
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -40,41 +41,6 @@ _AS_BEFORE = re.compile(
     r"|como\sla\súltima|come\sl['’]ultima|hetzelfde|zelfde\sals)",
     re.IGNORECASE,
 )
-
-Unread = Literal["", "attachment", "missing attachment", "earlier order"]
-
-
-@dataclass(frozen=True, slots=True)
-class AskedWords:
-    """One of ``questions`` in a reply on several sizes."""
-
-    text: str
-    about: str
-    """'size 2', 'sizes 1 and 3', '' where it is about all."""
-
-
-@dataclass(frozen=True, slots=True)
-class Facts:
-    """All that a reply template may use; reply_templates/parts.j2 tells the owner the same."""
-
-    first_name: str
-    shop: ShopWords
-    words: Words
-    sizes: tuple[SizeWords, ...] = ()
-    material: str = ""
-    needed_by: str = ""
-    remarks: tuple[str, ...] = ()
-    questions: tuple[AskedWords, ...] = ()
-    answers: tuple[str, ...] = ()
-    says_what_to_send: bool = False
-    open_questions: tuple[str, ...] = ()
-    uses: tuple[str, ...] = ()
-    unread: Unread = ""
-    unread_name: str = ""
-
-    def as_variables(self) -> dict[str, object]:
-        """Name to value, for a template."""
-        return {field.name: getattr(self, field.name) for field in fields(self)}
 
 
 def draft(

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from dataclasses import dataclass, field
 
 MAX_COLUMNS = 100
+"""No colspan is wider, and beyond this column nothing spans; cells themselves are all kept."""
 _FILL_BUDGET = 200_000
 """How many characters the rowspans of a table may repeat: a hostile one could ask for any."""
 _LINES_IN_A_CELL = 3
@@ -117,12 +119,7 @@ class Table:
     def render(self) -> list[str]:
         """Its lines: one a row with cells tab-separated; rows of long cells as blocks."""
         grid = self._filled()
-        width = max((len(row) for row in grid), default=0)
-        used = [
-            column
-            for column in range(width)
-            if any(column < len(row) and row[column] for row in grid)
-        ]
+        used = sorted({column for row in grid for column, words in enumerate(row) if words})
         out: list[str] = []
         for cells, row in zip(self.rows, grid, strict=True):
             alone = sum(map(bool, row)) <= 1
@@ -130,7 +127,8 @@ class Table:
                 for cell in cells:
                     out += cell.lines
                 continue
-            line = "\t".join(row[column] if column < len(row) else "" for column in used)
+            reached = used[: bisect_left(used, len(row))]
+            line = "\t".join([row[column] for column in reached])
             if line.strip():
                 out.append(line.rstrip())
         return out
@@ -146,11 +144,9 @@ class Table:
             following: _Carried = {}
             for cell in cells:
                 _carry(row, carried, following)
-                if len(row) >= MAX_COLUMNS:
-                    break
                 words = " ".join(line for line in cell.lines if line).replace("\t", " ")
-                for number in range(min(cell.colspan, MAX_COLUMNS - len(row))):
-                    if cell.rowspan > 1:
+                for number in range(cell.colspan if len(row) < MAX_COLUMNS else 1):
+                    if cell.rowspan > 1 and len(row) < MAX_COLUMNS:
                         following[len(row)] = (cell.rowspan - 1, "" if number else words)
                     row.append("" if number else words)
             while carried and len(row) <= max(carried):

@@ -22,7 +22,8 @@ _BLOCKS = frozenset(
     " figcaption dl dt dd tr td th tbody thead tfoot caption details summary hgroup"
     " legend body html".split()
 )
-_PARAGRAPHS = frozenset("p h1 h2 h3 h4 h5 h6 ul ol menu hr pre listing xmp plaintext".split())
+_LISTS = frozenset(("ul", "ol", "menu"))
+_PARAGRAPHS = frozenset("p h1 h2 h3 h4 h5 h6 hr pre listing xmp plaintext".split())
 _PREFORMATTED = frozenset(("pre", "listing", "xmp", "plaintext"))
 # Programs that write every line as a paragraph without a margin.
 _TIGHT_PARAGRAPH = re.compile(r"MsoNormal|MsoPlainText|MsoListParagraph")
@@ -74,6 +75,7 @@ class _Walker:
         self.sinks: list[Lines] = [Lines()]
         self.tables: list[Table] = []
         self.quote_depth = 0
+        self.list_depth = 0
         self.todo: list[LexborNode | Callable[[], None]] = []
 
     def walk(self, root: LexborNode) -> list[str]:
@@ -131,6 +133,10 @@ class _Walker:
                 lines.newline()
         elif tag == "p" and _TIGHT_PARAGRAPH.search(attributes.get("class") or ""):
             self._edge(lines.end_line)
+        elif tag in _LISTS:
+            self._edge(lines.end_line if self.list_depth else lines.gap)
+            self.list_depth += 1
+            self.todo.append(self._close_list)
         elif tag in _PARAGRAPHS:
             self._edge(lines.gap)
         elif tag == "li":
@@ -159,6 +165,9 @@ class _Walker:
     def _edge(self, edge: Callable[[], None]) -> None:
         edge()
         self.todo.append(edge)
+
+    def _close_list(self) -> None:
+        self.list_depth -= 1
 
     def _signature(self, lines: Lines) -> None:
         """The mailer says here that a signature begins; say it as a plain-text mail would."""

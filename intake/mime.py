@@ -2,7 +2,7 @@
 
 Written out here, rather than taken from Python's email package, for three measured reasons: that
 parser raises on some senders' bytes (``boundary*=`` with a NUL in its charset, a parameter number
-of 5,000 digits), runs out of stack at 3,000 nested parts, and takes some five times as long.
+of 5,000 digits), runs out of stack at 3,000 nested parts, and takes some four times as long.
 Every cut is a pair of offsets into the one buffer, so a 50 MB drawing is never copied.
 """
 

@@ -7,7 +7,7 @@ worded. Nothing here touches the world: a message comes in, a ``Result`` goes ou
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from .model import Kind, Message, OwnText, Question, Result
@@ -55,20 +55,30 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:
     """Read one message, judge each size by the shop's limits and shelf, word the reply."""
+    return _answered(message, understand(message, templates.answers), shop, templates)
+
+
+def process_again(
+    message: Message, requests: tuple[SizeRequest, ...], shop: Shop, templates: Templates
+) -> Result:
+    """Judge and word anew with the sizes as a person has put them right."""
+    said = understand(message, templates.answers)
+    if said.kind is not Kind.SIZES:
+        said = replace(said, kind=Kind.SIZES, why_kind="a person entered a size")
+    return _answered(message, replace(said, requests=requests), shop, templates)
+
+
+def _answered(message: Message, said: Understanding, shop: Shop, templates: Templates) -> Result:
     from ..rules.assess import assess  # late, with drafting: scoring the reading needs neither
     from .drafting import draft
 
-    said = understand(message, templates.answers)
     assessments = tuple(assess(request, shop) for request in said.requests)
-    reply = None
-    if said.kind in (Kind.SIZES, Kind.QUESTION):
-        reply = draft(message, said.kind, assessments, said.questions, said.own, shop, templates)
     return Result(
         message=message,
         kind=said.kind,
         why_kind=said.why_kind,
         assessments=assessments,
         questions=said.questions,
-        draft=reply,
+        draft=draft(message, said.kind, assessments, said.questions, said.own, shop, templates),
         notes=said.notes,
     )

@@ -55,27 +55,30 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     """
     known = tuple(default_templates().answers if answers is None else answers)
     found: list[Question] = []
-    seen: set[str] = set()
+    # Asked in the subject and again in the body, or twice in the body: once is enough.
+    said: set[str] = set()
     for sentence in _sentences(own):
-        name = match_answer(sentence, known)
-        if not _asks(sentence, name):
+        spaced = " ".join(sentence.split())
+        if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
             continue
-        # Asked in the subject and again in the body, or twice in the body: once is enough.
-        said = name or " ".join(_tokens(sentence))
-        if said not in seen:
-            seen.add(said)
-            found.append(Question(surface=sentence, answer=name))
+        said.add(spaced)
+        answer = match_answer(sentence, known)
+        if _asks(spaced, answer) and (answer is None or answer not in said):
+            found.append(Question(surface=sentence, answer=answer))
+            said.add(answer or spaced)
     return tuple(found)
 
 
 def match_answer(surface: str, answers: Iterable[Answer]) -> str | None:
     """The name of the approved answer that fits a question, None where none or several do.
 
-    An answer fits when all key words of one of its phrases stand near each other in ``surface``
-    and none of its ``unless`` words does. The phrase with most key words wins; a tie is None.
+    An answer fits when all key words of one of its phrases stand in ``surface`` in their order and
+    near each other, and none of its ``unless`` words does. The phrase with most key words wins; a
+    tie is None.
     """
     tokens = _tokens(surface)
-    scores = [(answer.name, _score(answer, tokens)) for answer in answers]
+    present = frozenset(tokens)
+    scores = [(answer.name, _score(answer, tokens, present)) for answer in answers]
     best = max((score for _, score in scores), default=0)
     fitting = [name for name, score in scores if score == best]
     return fitting[0] if best > 0 and len(fitting) == 1 else None
@@ -87,12 +90,16 @@ def key_words(phrase: str) -> tuple[str, ...]:
     return tuple(token for token in _tokens(phrase) if token not in _SMALL_WORDS)
 
 
-def _score(answer: Answer, tokens: list[str]) -> int:
+def _score(answer: Answer, tokens: list[str], present: frozenset[str]) -> int:
+    """How many key words of the answer's best phrase stand in the question, 0 for no fit."""
+    keys = (key_words(phrase) for phrase in answer.phrases)
+    fitting = [k for k in keys if present.issuperset(k) and _stand_in(k, tokens)]
+    if not fitting:
+        return 0
     said = f" {' '.join(tokens)} "
     if any(f" {' '.join(_tokens(word))} " in said for word in answer.unless):
         return 0
-    fitting = (keys for keys in map(key_words, answer.phrases) if _stand_in(keys, tokens))
-    return max((len(keys) for keys in fitting), default=0)
+    return max(map(len, fitting))
 
 
 def _stand_in(keys: tuple[str, ...], tokens: list[str]) -> bool:
@@ -160,15 +167,14 @@ def _may_ask(spaced: str) -> bool:
     )
 
 
-def _asks(sentence: str, answer: str | None) -> bool:
+def _asks(spaced: str, answer: str | None) -> bool:
     """Whether a sentence is a question; ``answer`` is the approved answer that would fit it."""
-    spaced = " ".join(sentence.split())
     if _PLEASANTRY.match(spaced):
         return False
     if answer is not None:
-        return _may_ask(spaced) or _ASKS_PRICE.search(spaced) is not None
+        return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
-    words_in_it = [token for token in _tokens(sentence) if token.isalpha()]
+    words_in_it = [token for token in _tokens(spaced) if token.isalpha()]
     return len(words_in_it) > 1 and _may_ask(spaced) and _REQUEST.match(spaced) is None
 
 

@@ -13,8 +13,9 @@ from rich.table import Table
 from rich.text import Text
 
 from ..rules.assessment import Assessment, Decision
+from ..rules.checks import ratio_text
 from ..rules.request import LENGTH_FIELDS, SizeRequest
-from ..rules.units import both_units, format_in, format_mm, tidy
+from ..rules.units import both_units, format_in, format_mm
 from .cli_common import printable
 from .model import Kind, Message, Question, Result
 
@@ -37,9 +38,9 @@ FIELD_WORDS = {"od": "OD", "wall": "wall", "clr": "CLR"}
 LEGEND = "OD × wall × CLR;  ? = doubtful,  – = not given"
 
 
-def console() -> Console:
+def console(width: int | None = None) -> Console:
     """Standard output. Customers' text is never markup: "[red]" stays what they wrote."""
-    return Console(markup=False, highlight=False, emoji=False)
+    return Console(markup=False, highlight=False, emoji=False, width=width)
 
 
 def table(*heads: str, title: str | None = None) -> Table:
@@ -50,6 +51,7 @@ def table(*heads: str, title: str | None = None) -> Table:
         title_justify="left",
         title_style="bold",
         pad_edge=False,
+        collapse_padding=True,
     )
     for head in heads:
         rows.add_column(head, overflow="fold")
@@ -101,6 +103,13 @@ def reading(value: Decimal | str, unit: Literal["in", "mm"], *, wall: bool = Fal
     return printable(value.replace("_", " "))
 
 
+def short_reading(value: Decimal | str, request: SizeRequest) -> str:
+    """One reading in the sender's unit only."""
+    if not isinstance(value, Decimal):
+        return printable(value.replace("_", " "))
+    return f"{format_in(value)} in" if request.written_in == "in" else f"{format_mm(value)} mm"
+
+
 def doubts(request: SizeRequest) -> Iterator[str]:
     """One sentence a doubt: ``wall 0.083 in (2.108 mm) or 0.83 in (21.082 mm): why``."""
     for doubt in request.doubts:
@@ -126,9 +135,9 @@ def read_view(out: Console, result: Result, file: str) -> None:
     out.print(Text.assemble((printable(file), "bold"), "  ", who(result.message)))
     _kind_line(out, result)
     if result.assessments:
-        rows = table("", "OD × wall × CLR", "material", "wall factor", "D", "answer")
-        for head in ("wall factor", "D"):
-            next(c for c in rows.columns if c.header == head).justify = "right"
+        rows = table("", "OD × wall × CLR", "material", "wall\nfactor", "D of\nbend", "answer")
+        rows.columns[1].no_wrap = True
+        rows.columns[3].justify = rows.columns[4].justify = "right"
         for number, assessment in enumerate(result.assessments, start=1):
             request = assessment.request
             other: Literal["in", "mm"] = "mm" if request.written_in == "in" else "in"
@@ -143,8 +152,8 @@ def read_view(out: Console, result: Result, file: str) -> None:
         out.print(rows)
         for number, assessment in enumerate(result.assessments, start=1):
             for sentence in doubts(assessment.request):
-                out.print(_hanging(f"{number} ?", sentence))
-    _remarks(out, result.questions, (*result.message.faults, *result.notes))
+                out.print(hanging(f"{number} ?", sentence))
+    remarks(out, result.questions, (*result.message.faults, *result.notes))
     out.print()
 
 
@@ -156,7 +165,7 @@ def answer_view(out: Console, result: Result) -> None:
         if len(result.assessments) > 1:
             out.print(f"Size {number} of {len(result.assessments)}", style="bold")
         request_view(out, assessment)
-    _remarks(out, result.questions, (*result.message.faults, *result.notes))
+    remarks(out, result.questions, (*result.message.faults, *result.notes))
     if result.draft:
         draft_view(out, result.draft.subject, result.draft.body)
 
@@ -176,11 +185,11 @@ def request_view(out: Console, assessment: Assessment) -> None:
         facts.append(f"wall factor {ratio(assessment.wall_factor)}")
     if assessment.d_of_bend is not None:
         facts.append(f"D of bend {ratio(assessment.d_of_bend)}")
-    out.print(_hanging("decision", ", ".join(facts), label_style="bold"))
+    out.print(hanging("decision", ", ".join(facts), label_style="bold"))
     for sentence in doubts(request):
-        out.print(_hanging("doubt", sentence))
+        out.print(hanging("doubt", sentence))
     for sentence in reasons(assessment):
-        out.print(_hanging("", sentence))
+        out.print(hanging("", sentence))
     for offer in assessment.alternatives:
         bend = SizeRequest(
             od_mm=offer.od_mm,
@@ -188,7 +197,7 @@ def request_view(out: Console, assessment: Assessment) -> None:
             clr_mm=offer.clr_mm,
             written_in=request.written_in,
         )
-        out.print(_hanging("instead", f"{size(bend)}: {printable(offer.why)}"))
+        out.print(hanging("instead", f"{size(bend)} ({printable(offer.why)})"))
 
 
 def draft_view(out: Console, subject: str, body: str) -> None:
@@ -200,18 +209,10 @@ def draft_view(out: Console, subject: str, body: str) -> None:
 
 
 def ratio(value: Decimal | None) -> str:
-    """A bare ratio for the eye, '–' where unknown; the limit is checked on the exact one.
-
-    Never rounded onto a limit: 30.004 shows as 30.004, or a decline would look like a mistake.
+    """A bare ratio, '–' where unknown. Never rounded onto a whole or half, where limits lie:
+    30.004 shows as 30.004, or a decline would look like a mistake.
     """
-    if value is None:
-        return "–"
-    rounded = value
-    for places in (2, 4, 6):
-        rounded = round(value, places)
-        if rounded == value or rounded % Decimal("0.1"):
-            break
-    return format(tidy(rounded), "f")
+    return "–" if value is None else ratio_text(value, round(value * 2) / Decimal(2))
 
 
 def _values(request: SizeRequest) -> Iterator[tuple[str, str, str]]:
@@ -239,7 +240,8 @@ def _surfaces(request: SizeRequest, field: str) -> str:
     return ", ".join(f"“{quote}”" for quote in quotes)
 
 
-def _one_line(text: str) -> str:
+def one_line(text: str) -> str:
+    """Customers' words on one line."""
     return printable(" ".join(text.split()))
 
 
@@ -247,17 +249,18 @@ def _kind_line(out: Console, result: Result) -> None:
     out.print(said(f"{result.kind}: {result.why_kind}"))
 
 
-def _remarks(out: Console, questions: Iterable[Question], remarks: Iterable[str]) -> None:
+def remarks(out: Console, questions: Iterable[Question], notes: Iterable[str]) -> None:
+    """Questions with the answers that fit, and what a person should look at."""
     for question in questions:
         answer = f"answer “{question.answer}”" if question.answer else "no approved answer fits"
         out.print(
-            _hanging("question", f"“{printable(' '.join(question.surface.split()))}”: {answer}")
+            hanging("question", f"“{printable(' '.join(question.surface.split()))}”: {answer}")
         )
-    for remark in remarks:
-        out.print(_hanging("note", printable(remark)))
+    for note in notes:
+        out.print(hanging("note", printable(note)))
 
 
-def _hanging(label: str, text: str, *, label_style: str = "") -> Padding:
+def hanging(label: str, text: str, *, label_style: str = "") -> Padding:
     """A label and a sentence that wraps under itself."""
     line = Table.grid(padding=(0, 2))
     line.add_column(min_width=8, no_wrap=True, style=label_style)

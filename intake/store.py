@@ -1,4 +1,4 @@
-"""The store: one file (or a PostgreSQL database) with every inquiry, opened and read in whole steps.
+"""The store: one file (or a PostgreSQL database) with every inquiry, read and changed whole.
 
 SQLAlchemy is imported only when a store is opened, so that commands without one start quickly.
 """
@@ -34,11 +34,14 @@ def open_store(
     Raises StoreError in one sentence; NewerStoreError where a later program wrote it.
     """
     from .store_open import bring_up_to_date, find
+    from .store_sqlite import use_wal
 
     place = find(where, create=create)
     try:
         with _plainly(place.name):
             backup = bring_up_to_date(place)
+            if place.file is not None:
+                use_wal(place.engine)
     except BaseException:
         place.engine.dispose()
         raise

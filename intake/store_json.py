@@ -96,5 +96,3 @@ def _unpack_assessment(packed: dict[str, Any]) -> Assessment:
             Decimal(one["decimal"]) if isinstance(one, dict) else one for one in doubt["readings"]
         ]
     return Assessment.model_validate(packed)
-
-

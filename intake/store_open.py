@@ -64,7 +64,7 @@ def find(where: str | Path, *, create: bool) -> Place:
         return Place(engine, str(where), path)
     try:
         url = sa.make_url(where)
-    except sa.exc.ArgumentError as error:
+    except (sa.exc.ArgumentError, ValueError) as error:  # ValueError: a port that is no number
         raise StoreError("the URL of the store can't be understood") from error
     if url.get_backend_name() != "postgresql":
         raise StoreError(f"a store can be a file or a postgresql:// URL, not {url.drivername}://")

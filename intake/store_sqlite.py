@@ -49,7 +49,6 @@ def prepare(engine: Engine) -> None:
             cursor.execute("PRAGMA foreign_keys = ON")
             # FULL: what a person said survives a power cut, not only a crash of the program.
             cursor.execute("PRAGMA synchronous = FULL")
-            _use_wal(cursor)
 
     @event.listens_for(engine, "begin")
     def _begun(connection: Connection) -> None:
@@ -59,18 +58,21 @@ def prepare(engine: Engine) -> None:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
 
 
-def _use_wal(cursor: sqlite3.Cursor) -> None:
-    """Readers and one writer side by side. The mode stays with the file."""
+def use_wal(engine: Engine) -> None:
+    """Let readers and one writer work side by side. The mode stays with the file, so this comes
+    after the file is known to be a store of ours.
+    """
     deadline = time.monotonic() + WAIT_S
-    while cursor.execute("PRAGMA journal_mode").fetchone()[0] != "wal":
-        try:
-            cursor.execute("PRAGMA journal_mode = WAL")
-            return  # where WAL can't be had, SQLite stays as it was: slower, but as safe
-        except sqlite3.OperationalError:
-            # Another program is opening the new store, too; SQLite does not wait for that itself.
-            if time.monotonic() > deadline:
-                raise
-            time.sleep(0.01)
+    with closing(engine.raw_connection()) as connection, closing(connection.cursor()) as cursor:
+        while cursor.execute("PRAGMA journal_mode").fetchone()[0] != "wal":
+            try:
+                cursor.execute("PRAGMA journal_mode = WAL")
+                return  # where WAL can't be had, SQLite stays as it was: slower, but as safe
+            except sqlite3.OperationalError as error:
+                # Another program is using the new store, and here SQLite does not wait by itself.
+                if time.monotonic() > deadline:
+                    raise StoreError("the store is in use by another program") from error
+                time.sleep(0.01)
 
 
 def back_up(path: Path, copy: Path) -> None:

@@ -21,9 +21,10 @@ from ..rules.assessment import (
     StockMatch,
 )
 from ..rules.request import Doubt, Material, SizeRequest
-from .drafting import Facts, draft
+from .drafting import draft
 from .model import Address, Attachment, Kind, Message, OwnText, Question
 from .questions import key_words
+from .reply_facts import Facts
 from .templates import ANSWER_SUFFIX, ANSWERS, FOLDER, SUFFIX, BadTemplate, Templates
 
 if TYPE_CHECKING:
@@ -66,13 +67,21 @@ def _files(templates: Templates, shop_folder: Path | None) -> Iterator[BadTempla
         used |= {name for name in meta.find_referenced_templates(parsed) if name}
         for name in sorted(meta.find_undeclared_variables(parsed) - VARIABLES):
             yield BadTemplate(file, None, f"there is no variable {name!r}.")
-    for file in templates.files(""):
-        if "." in file and file not in used and _is_owners(shop_folder, file):
+    used |= set(templates.files(ANSWER_SUFFIX, ANSWERS))
+    for file in _owners(shop_folder):
+        if file not in used:
             yield BadTemplate(file, None, "no reply uses a file of this name.")
 
 
-def _is_owners(shop_folder: Path | None, file: str) -> bool:
-    return shop_folder is not None and (shop_folder / FOLDER / file).is_file()
+def _owners(shop_folder: Path | None) -> Iterator[str]:
+    """The files that the owner put into the shop folder, as templates are named."""
+    folder = shop_folder / FOLDER if shop_folder else None
+    if folder is None or not folder.is_dir():
+        return
+    for path in sorted(folder.rglob("*")):
+        name = path.relative_to(folder).as_posix()
+        if path.is_file() and not any(part.startswith((".", "__")) for part in name.split("/")):
+            yield name
 
 
 def _answers(templates: Templates) -> Iterator[BadTemplate]:
@@ -97,17 +106,24 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
 
 
 def _trials(templates: Templates, shop: Shop) -> Iterator[BadTemplate]:
-    """Replies of every sort, filled in with invented requests."""
-    every_answer = [Question(surface="?", answer=answer.name) for answer in templates.answers]
-    unanswered = Question(surface="Can you engrave a name?")
-    for message in _MESSAGES:
+    """Replies of every sort, filled in with invented requests; then every answer."""
+    plain = [
+        (message, kind, assessments, questions)
+        for message in _MESSAGES
+        for kind, assessments in _REPLIES
+        for questions in ((), (Question(surface="Can you engrave a name?"),))
+    ]
+    answering = [
+        (_MESSAGES[0], kind, assessments, (Question(surface="?", answer=answer.name),))
+        for answer in templates.answers
+        for kind, assessments in _ANSWERED
+    ]
+    for message, kind, assessments, questions in plain + answering:
         own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
-        for kind, assessments in _REPLIES:
-            for questions in ((), (unanswered,), *((question,) for question in every_answer)):
-                try:
-                    draft(message, kind, assessments, questions, own, shop, templates)
-                except BadTemplate as fault:
-                    yield fault
+        try:
+            draft(message, kind, assessments, questions, own, shop, templates)
+        except BadTemplate as fault:
+            yield fault
 
 
 _ADDRESS = Address(name="Ada Example", address="ada@example.com")
@@ -131,9 +147,11 @@ _SIZE = SizeRequest(
     doubts=(Doubt(field="od", readings=(Decimal("44.45"), Decimal("41.275")), why="a slip"),),
 )
 _GAPS = SizeRequest(od_mm=Decimal("44.45"))
-_FINDINGS = tuple(
-    Finding(rule="trial", effect=effect, text="A remark.", source="house rule", field=field)
-    for effect, field in (("warns", None), ("notes", None), ("asks", "wall"))
+_FINDINGS = (
+    Finding(rule="trial", effect="warns", text="A remark.", source="house rule"),
+    Finding(rule="enough-on-hand", effect="notes", text="A remark.", source="house rule"),
+    Finding(rule="trial", effect="declines", text="A remark.", source="house rule"),
+    Finding(rule="trial", effect="asks", text="A remark.", source="house rule", field="wall"),
 )
 _RATIOS = {"wall_factor": Decimal("18.4"), "d_of_bend": Decimal(3)}
 _STOCK = StockMatch(
@@ -179,3 +197,5 @@ _REPLIES: tuple[tuple[Kind, tuple[Assessment, ...]], ...] = (
     *((Kind.SIZES, (assessment,)) for assessment in _assessments()),
     (Kind.SIZES, tuple(_assessments())),
 )
+_ANSWERED = (_REPLIES[0], _REPLIES[-1], *_REPLIES[2:-1:4])
+"""An answer may look at the sizes: none, several, and one of each decision."""

@@ -1,4 +1,4 @@
-"""The reply templates: ours, each replaced by the shop's own file of the same name where it has one.
+"""The reply templates: ours, each replaced by the shop's own file of that name where it has one.
 
 Jinja2 in its sandbox. A variable that does not exist is an error, never an empty place in a letter.
 What a customer wrote is only ever a value: it is not read as a template, so "{{ ... }}" in a mail
@@ -27,7 +27,7 @@ SUFFIX = ".j2"
 ANSWER_SUFFIX = ".md"
 
 
-class BadTemplate(ValueError):
+class BadTemplate(ValueError):  # noqa: N818 - it names what is bad; callers print it
     """A reply template or answer that can't be used: one sentence with its file and line."""
 
     def __init__(self, file: str, line: int | None, why: str) -> None:
@@ -102,8 +102,7 @@ class Templates:
         except TemplateNotFound as error:
             raise BadTemplate(file, None, f"there is no template {error.name!r}.") from error
         except UndefinedError as error:
-            why = f"unknown variable ({error.message})."
-            raise BadTemplate(*_place(error, file), why) from error
+            raise BadTemplate(*_place(error, file), _unknown(str(error.message))) from error
         except (TemplateError, ArithmeticError, LookupError, TypeError, ValueError) as error:
             raise BadTemplate(*_place(error, file), f"it can't be filled in: {error}.") from error
 
@@ -130,6 +129,15 @@ class Templates:
             return "\n" * (answer.body_line - 1) + answer.body, f"{FOLDER}/{file}", None
         text = self.text(file)
         return None if text is None else (text, f"{FOLDER}/{file}", None)
+
+
+def _unknown(told: str) -> str:
+    """Jinja2's words for a missing variable in the owner's: no Python types."""
+    if name := re.fullmatch(r"'(\w+)' is undefined", told):
+        return f"there is no variable '{name[1]}'."
+    if name := re.fullmatch(r"'([\w.]+\.(\w+?)(?:Words)?) object' has no attribute '(\w+)'", told):
+        return f"'{name[2].lower()}' has no '{name[3]}'."
+    return f"unknown variable: {told}."
 
 
 def _place(error: BaseException, file: str) -> tuple[str, int | None]:

@@ -1,6 +1,6 @@
-"""What a reply template may say: every figure and fact as words, made from the assessments.
+"""Facts as words: what the assessments of one message give a reply template to say.
 
-The templates hold the sentences, this module the facts in them: sizes in both units with the
+The templates hold the sentences, this module the figures in them: sizes in both units with the
 sender's own first, ratios beside the shop's limits, what is to be asked and what confirmed.
 Customers' words come through ``one_line`` and stay values; no template reads them as code.
 """
@@ -8,7 +8,6 @@ Customers' words come through ``one_line`` and stay values; no template reads th
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
 from typing import TYPE_CHECKING, Literal
 
@@ -16,9 +15,20 @@ from ..rules.assessment import Alternative, Assessment, Decision, Finding, Mandr
 from ..rules.request import LENGTH_FIELDS, Doubt, FieldName, Material, Shape, SizeRequest
 from ..rules.units import MM_PER_INCH, both_units
 from .addressing import one_line
+from .reply_facts import (
+    AMERICAN,
+    BRITISH,
+    AlternativeWords,
+    NoteWords,
+    ShopWords,
+    SizeWords,
+    StockWords,
+    Words,
+)
 
 if TYPE_CHECKING:
-    from ..rules.shop import Limit, Shop
+    from ..rules.shop import Shop
+    from ..rules.shop_settings import Limit
 
 LONGEST_GRADE = 40
 _FIELD_NAMES: dict[FieldName, str] = {
@@ -36,97 +46,6 @@ _GAP_QUESTIONS: dict[FieldName, str] = {
     "clr": "What is the centreline radius (CLR) of the bend?",
     "material": "What is the tube material?",
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Words:
-    """Words that are spelled in two ways; templates write ``{{ words.centreline }}``."""
-
-    aluminium: str
-    centreline: str
-
-
-BRITISH = Words(aluminium="aluminium", centreline="centreline")
-AMERICAN = Words(aluminium="aluminum", centreline="centerline")
-
-
-@dataclass(frozen=True, slots=True)
-class ShopWords:
-    """``shop`` in the templates."""
-
-    name: str
-    signature: tuple[str, ...]
-    wall_factor_max: str
-    wall_factor_reason: str
-    d_of_bend_min: str
-    d_of_bend_reason: str
-    stock_days: int
-    """Usual working days until a mandrel on hand leaves; likewise one made to order."""
-    custom_days: int
-
-
-@dataclass(frozen=True, slots=True)
-class StockWords:
-    """``size.stock`` in the templates: the mandrel on the shelf."""
-
-    part: str
-    diameter: str
-    balls: int
-    surface: str
-    on_hand: int
-    price: str
-    """'' unless the shop's catalogue has a price."""
-
-
-@dataclass(frozen=True, slots=True)
-class NoteWords:
-    """One of ``size.notes``: what a rule noted, and the rule's id to choose by."""
-
-    rule: str
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
-class AlternativeWords:
-    """One of ``size.alternatives``: a nearby bend that would be feasible."""
-
-    summary: str
-    why: str
-
-
-@dataclass(frozen=True, slots=True)
-class SizeWords:
-    """One of ``sizes`` in the templates. Text that does not apply is ''."""
-
-    number: int
-    summary: str
-    """'1.75 in (44.45 mm) OD x 0.095 in (2.413 mm) wall, 5.25 in (133.35 mm) CLR, DOM carbon
-    steel'."""
-    tube: str
-    """The same without the material, for lists whose material is said once."""
-    material: str
-    decision: str
-    wall_factor: str
-    d_of_bend: str
-    wall_factor_over: bool
-    """Declined for its wall factor."""
-    d_of_bend_under: bool
-    """Declined for its D of bend."""
-    other_reasons: tuple[str, ...]
-    """Why it is declined, beside the two limits."""
-    warnings: tuple[str, ...]
-    notes: tuple[NoteWords, ...]
-    """Information for whom it may serve; our templates show few of them."""
-    questions: tuple[str, ...]
-    confirmations: tuple[str, ...]
-    alternatives: tuple[AlternativeWords, ...]
-    stock: StockWords | None
-    mandrel: str
-    """'1.547 to 1.555 in (39.3 to 39.5 mm) diameter, 2 to 3 balls, bronze or chrome'."""
-    quantity: int
-    """Mandrels asked for; 0 where not said."""
-    needed_by: str
-    """'4 December 2026', '' where not said."""
 
 
 def words_of(shop: Shop) -> Words:
@@ -302,7 +221,11 @@ def _confirmations(assessment: Assessment, words: Words) -> Iterator[str]:
 
 
 def _readings(doubt: Doubt, request: SizeRequest, words: Words) -> list[str]:
-    return list(dict.fromkeys(_reading(r, doubt.field, request, words) for r in doubt.readings))
+    """All readings of a doubtful field in words, the stated one first, each once."""
+    values = doubt.readings
+    if doubt.field in LENGTH_FIELDS and (stated := request.length_mm(doubt.field)) is not None:
+        values = (stated, *values)
+    return list(dict.fromkeys(_reading(v, doubt.field, request, words) for v in values))
 
 
 def _reading(value: Decimal | str, field: FieldName, request: SizeRequest, words: Words) -> str:

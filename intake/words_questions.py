@@ -12,7 +12,7 @@ ASKS_WITHOUT_MARK = (
     rf"what\s(?:{_VERB}|about|kind|size|else|info\w*|details?)\b",
     rf"how\s(?:{_VERB}|much|many|long|tight|soon|fast|about|to)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
-    rf"which\s(?:\w+\s){{0,3}}{_VERB}\b",
+    rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
     r"(?:do|does|should|must|can|could|may|will|would)\s(?:i|we|you|it|they|one|that|this)\b",
     r"(?:is|are)\s(?:it|there|that|this|they|these|you)\b",
     # German, French, Spanish, Italian, Dutch

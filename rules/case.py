@@ -28,7 +28,6 @@ class Case:
     reading: Reading
     shop: Shop
     written_in: Literal["in", "mm"] = "in"
-    nominal_pipe: str | None = None
 
     @cached_property
     def spec(self) -> BendSpec | None:

@@ -93,9 +93,7 @@ def _size_reasons(
         yield "none is on hand"
 
 
-def _surface_reason(
-    mandrel: CatalogueMandrel, spec: BendSpec, needed: MandrelNeeded
-) -> str | None:
+def _surface_reason(mandrel: CatalogueMandrel, spec: BendSpec, needed: MandrelNeeded) -> str | None:
     if spec.material is None or mandrel.surface in needed.surfaces:
         return None
     if not needed.surfaces:

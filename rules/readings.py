@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from decimal import Decimal
 from itertools import product
 from math import prod
-from typing import TypeVar
+from typing import Any, TypeVar, cast
 
 from .bend import BendSpec, is_possible_clr, is_possible_wall
-from .request import Doubt, FieldName, Material, Shape, SizeRequest
+from .request import LENGTH_FIELDS, Doubt, FieldName, Material, Shape, SizeRequest
 
 MOST_READINGS = 64
 """Above this many combinations nothing is worked out: too much is in doubt, a person asks."""
@@ -18,7 +18,7 @@ MOST_READINGS = 64
 T = TypeVar("T")
 
 READ_FIELDS: tuple[FieldName, ...] = ("shape", "od", "wall", "clr", "material", "quantity")
-"""The fields that a decision can hang on. A doubtful date changes none."""
+"""The fields that a decision can hang on, in the order of Reading. A doubtful date changes none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +31,11 @@ class Reading:
     clr_mm: Decimal | None
     material: Material | None
     quantity: int | None
+
+    @property
+    def lengths_mm(self) -> tuple[Decimal | None, Decimal | None, Decimal | None]:
+        """OD, wall, CLR."""
+        return self.od_mm, self.wall_mm, self.clr_mm
 
     @property
     def possible_wall(self) -> bool:
@@ -49,9 +54,8 @@ class Reading:
     @property
     def can_be(self) -> bool:
         """Whether a tube and bend of these figures can exist, as far as they are given."""
-        given = (self.od_mm, self.wall_mm, self.clr_mm)
         return (
-            all(length is None or length > 0 for length in given)
+            all(length is None or length > 0 for length in self.lengths_mm)
             and self.possible_wall
             and self.possible_clr
         )
@@ -66,11 +70,6 @@ class Reading:
         return BendSpec(
             od_mm=self.od_mm, wall_mm=self.wall_mm, clr_mm=self.clr_mm, material=self.material
         )
-
-    def value(self, field: FieldName) -> object:
-        """The value of one field."""
-        name = f"{field}_mm" if field in ("od", "wall", "clr") else field
-        return getattr(self, name)
 
 
 def stated_reading(request: SizeRequest) -> Reading:
@@ -91,43 +90,46 @@ def all_readings(request: SizeRequest) -> tuple[Reading, ...] | None:
     A combination that no tube can have (wall of OD/2 and more) is no reading and is left out,
     unless nothing else remains.
     """
-    stated = stated_reading(request)
-    lengths = {
-        field: _options(request.length_mm(field), request.doubt_on(field), _as_length)
-        for field in ("od", "wall", "clr")
-    }
-    shapes = _options(request.shape, request.doubt_on("shape"), _as_shape)
-    materials = _options(request.material, request.doubt_on("material"), _as_material)
-    counts = _options(request.quantity, request.doubt_on("quantity"), _as_count)
-    axes = (shapes, lengths["od"], lengths["wall"], lengths["clr"], materials, counts)
+    axes = (
+        tuple(dict.fromkeys((request.shape, *_read(request.doubt_on("shape"), _as_shape)))),
+        *(
+            _options(request.length_mm(field), request.doubt_on(field), _as_length)
+            for field in LENGTH_FIELDS
+        ),
+        _options(request.material, request.doubt_on("material"), _as_material),
+        _options(request.quantity, request.doubt_on("quantity"), _as_count),
+    )
     if prod(map(len, axes)) > MOST_READINGS:
         return None
-    readings = tuple(Reading(*combination) for combination in product(*axes))
+    # product() can't tell the checker that each axis keeps its own type.
+    readings = tuple(Reading(*cast(Any, values)) for values in product(*axes))
     return tuple(r for r in readings if r.can_be) or readings
 
 
 def _options(
-    stated: T | None, doubt: Doubt | None, convert: Callable[[Decimal | str], T | None]
+    stated: T | None, doubt: Doubt | None, convert: Callable[[str | Decimal], T | None]
 ) -> tuple[T | None, ...]:
-    readings = [convert(reading) for reading in doubt.readings] if doubt else []
-    if stated is not None:
-        readings.insert(0, stated)
-    return tuple(dict.fromkeys(readings)) or (None,)
+    readings = _read(doubt, convert)
+    return tuple(dict.fromkeys(readings if stated is None else (stated, *readings))) or (None,)
 
 
-def _as_length(reading: Decimal | str) -> Decimal | None:
+def _read(doubt: Doubt | None, convert: Callable[[str | Decimal], T]) -> tuple[T, ...]:
+    return tuple(map(convert, doubt.readings)) if doubt else ()
+
+
+def _as_length(reading: str | Decimal) -> Decimal | None:
     return reading if isinstance(reading, Decimal) else None
 
 
-def _as_shape(reading: Decimal | str) -> Shape:
-    return Shape(reading) if reading in list(Shape) else Shape.OTHER
+def _as_shape(reading: str | Decimal) -> Shape:
+    return next((shape for shape in Shape if shape == reading), Shape.OTHER)
 
 
-def _as_material(reading: Decimal | str) -> Material | None:
+def _as_material(reading: str | Decimal) -> Material | None:
     # A word that names no family leaves the material unknown, which may be asked.
-    return Material(reading) if reading in list(Material) else None
+    return next((material for material in Material if material == reading), None)
 
 
-def _as_count(reading: Decimal | str) -> int | None:
+def _as_count(reading: str | Decimal) -> int | None:
     text = str(reading).strip()
     return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else None

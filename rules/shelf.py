@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from decimal import Decimal
 from typing import Literal
 
 from pydantic import Field, field_validator
@@ -10,7 +11,7 @@ from pydantic import Field, field_validator
 from .mandrel import SURFACE_WORDS
 from .request import Frozen
 from .shop_fields import Count, Length, Line
-from .units import both_units
+from .units import BadLength, both_units, parse_length
 
 
 class CatalogueMandrel(Frozen):
@@ -47,34 +48,48 @@ class Die(Frozen):
     on_hand: Count
 
 
-def mandrel_faults(row: CatalogueMandrel, cells: Mapping[str, str]) -> Iterator[tuple[str, str]]:
-    """What contradicts itself in a row: (column, sentence), in the words of its ``cells``."""
-    od = f"the tube's OD {cells['tube_od']}"
-    half_od_mm = row.tube_od_mm / 2
-    for column, wall_mm in (
-        ("tube_wall_min", row.tube_wall_min_mm),
-        ("tube_wall_max", row.tube_wall_max_mm),
-    ):
-        if wall_mm >= half_od_mm:
-            share = "half" if wall_mm == half_od_mm else "more than half"
-            yield column, f"{cells[column]} is {share} of {od}"
-    if row.tube_wall_min_mm > row.tube_wall_max_mm:
+def mandrel_faults(cells: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+    """What contradicts itself in a row of catalogue.csv: (column, sentence).
+
+    Cells that are no length are left to the other checks; the rest are still compared.
+    """
+    od, diameter = _length(cells, "tube_od"), _length(cells, "mandrel_diameter")
+    wall_min, wall_max = _length(cells, "tube_wall_min"), _length(cells, "tube_wall_max")
+    clr_min, clr_max = _length(cells, "clr_min"), _length(cells, "clr_max")
+    for column, wall in (("tube_wall_min", wall_min), ("tube_wall_max", wall_max)):
+        if od and wall and 2 * wall >= od:
+            share = "half" if 2 * wall == od else "more than half"
+            yield column, f"{cells[column]} is {share} of the tube's OD {cells['tube_od']}"
+    if wall_min and wall_max and wall_min > wall_max:
         text = f"{cells['tube_wall_min']} is more than tube_wall_max {cells['tube_wall_max']}"
         yield "tube_wall_min", text
-    bore_mm = row.tube_od_mm - 2 * row.tube_wall_max_mm
-    if 0 < bore_mm <= row.mandrel_diameter_mm:
+    if od and wall_max and diameter and 0 < od - 2 * wall_max <= diameter:
         first: Literal["in", "mm"] = "mm" if "mm" in cells["tube_od"] else "in"
-        bore = both_units(bore_mm, first)
+        bore = both_units(od - 2 * wall_max, first)
         text = f"{cells['mandrel_diameter']} does not go into the smallest bore, {bore}"
         yield "mandrel_diameter", text
-    for column, clr_mm in (("clr_min", row.clr_min_mm), ("clr_max", row.clr_max_mm)):
-        if clr_mm <= half_od_mm:
-            yield column, f"{cells[column]} is not more than half of {od}"
-    if row.clr_min_mm > row.clr_max_mm:
+    yield from _radius_faults(cells, ("clr_min", "clr_max"))
+    if clr_min and clr_max and clr_min > clr_max:
         yield "clr_min", f"{cells['clr_min']} is more than clr_max {cells['clr_max']}"
 
 
-def die_faults(row: Die, cells: Mapping[str, str]) -> Iterator[tuple[str, str]]:
-    """What contradicts itself in a row: (column, sentence)."""
-    if 2 * row.clr_mm <= row.tube_od_mm:
-        yield "clr", f"{cells['clr']} is not more than half of the tube's OD {cells['tube_od']}"
+def die_faults(cells: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+    """What contradicts itself in a row of dies.csv: (column, sentence)."""
+    yield from _radius_faults(cells, ("clr",))
+
+
+def _radius_faults(cells: Mapping[str, str], columns: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    od = _length(cells, "tube_od")
+    for column in columns:
+        clr = _length(cells, column)
+        if od and clr and 2 * clr <= od:
+            text = f"{cells[column]} is not more than half of the tube's OD {cells['tube_od']}"
+            yield column, text
+
+
+def _length(cells: Mapping[str, str], column: str) -> Decimal | None:
+    """A cell's length [mm]; None where it holds none, or nothing."""
+    try:
+        return parse_length(cells.get(column, ""))
+    except BadLength:
+        return None

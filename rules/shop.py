@@ -46,7 +46,7 @@ _SAMPLE = Path(__file__).with_name("sample_shop")
 Item = TypeVar("Item", CatalogueMandrel, Die)
 
 
-class CannotMakeShop(Exception):  # noqa: N818 - named for what happened
+class CannotMakeShop(Exception):
     """A new shop folder that can't be made; the message says why."""
 
 
@@ -78,7 +78,8 @@ def load_shop(folder: Traversable) -> Shop:
     catalogue = _table(folder, CATALOGUE_CSV, CatalogueMandrel, mandrel_faults, faults)
     dies = _table(folder, DIES_CSV, Die, die_faults, faults)
     if faults or settings is None:
-        raise ShopFaults(faults)
+        files = (SHOP_TOML, CATALOGUE_CSV, DIES_CSV)
+        raise ShopFaults(sorted(faults, key=lambda f: (files.index(f.file), f.row or 0)))
     return Shop(
         **dict(settings),
         catalogue=catalogue,
@@ -105,7 +106,7 @@ def _table(
     folder: Traversable,
     name: str,
     model: type[Item],
-    inconsistencies: Callable[[Item, Mapping[str, str]], Iterable[tuple[str, str]]],
+    inconsistencies: Callable[[Mapping[str, str]], Iterable[tuple[str, str]]],
     faults: list[ShopFault],
 ) -> tuple[Item, ...]:
     text = read_text(folder, name, faults)

@@ -12,7 +12,7 @@ from .units import parse_length
 
 def _length(value: object) -> Decimal:
     if not isinstance(value, str):
-        raise ValueError(f"{value} has no unit: write e.g. \"1.75 in\" or \"38 mm\", in quotes")
+        raise ValueError(f'{value} has no unit: write e.g. "1.75 in" or "38 mm", in quotes')
     return parse_length(value)
 
 

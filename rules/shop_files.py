@@ -46,7 +46,7 @@ class ShopFault(Frozen):
         return f"{place}: {self.text}"
 
 
-class ShopFaults(Exception):  # noqa: N818 - it carries faults; each of them is the error
+class ShopFaults(Exception):
     """A shop folder that can't be used; ``faults`` holds every fault found in it."""
 
     def __init__(self, faults: Iterable[ShopFault]) -> None:
@@ -149,7 +149,9 @@ def _line_of(text: str, path: list[str]) -> int | None:
 # -- tables ------------------------------------------------------------------------------------
 
 
-def read_table(text: str, columns: tuple[str, ...], file: str, faults: list[ShopFault]) -> list[Row]:
+def read_table(
+    text: str, columns: tuple[str, ...], file: str, faults: list[ShopFault]
+) -> list[Row]:
     """The rows of a CSV text with just these ``columns``, in any order; faults are added.
 
     Rows are left out only with a fault, or when every cell is empty. Without a usable header no
@@ -212,7 +214,7 @@ def validated_rows(
     rows: list[Row],
     file: str,
     faults: list[ShopFault],
-    inconsistencies: Callable[[M, Mapping[str, str]], Iterable[tuple[str, str]]],
+    inconsistencies: Callable[[Mapping[str, str]], Iterable[tuple[str, str]]],
 ) -> tuple[M, ...]:
     """Each row as ``model``; every bad cell and every inconsistency (column, text) is a fault."""
     good: list[M] = []
@@ -223,17 +225,15 @@ def validated_rows(
         if part and first != row.number:
             text = f"{part} stands in row {first} already"
             faults.append(ShopFault(file=file, row=row.number, column="part", text=text))
+        for where, text in inconsistencies(row.cells):
+            faults.append(ShopFault(file=file, row=row.number, column=where, text=text))
         try:
-            item = model.model_validate(dict(row.cells))
+            good.append(model.model_validate(dict(row.cells)))
         except ValidationError as error:
             for detail in error.errors():
                 column = str(detail["loc"][0]) if detail["loc"] else None
                 text = "is empty" if detail["type"] == "missing" else _sentence(detail, model)
                 faults.append(ShopFault(file=file, row=row.number, column=column, text=text))
-            continue
-        for column, text in inconsistencies(item, row.cells):
-            faults.append(ShopFault(file=file, row=row.number, column=column, text=text))
-        good.append(item)
     return tuple(good)
 
 
@@ -283,5 +283,7 @@ def _model_in(model: type[BaseModel], section: str) -> type[BaseModel] | None:
     for name, field in model.model_fields.items():
         if (field.alias or name) == section:
             inner = [field.annotation, *getattr(field.annotation, "__args__", ())]
-            return next((t for t in inner if isinstance(t, type) and issubclass(t, BaseModel)), None)
+            return next(
+                (t for t in inner if isinstance(t, type) and issubclass(t, BaseModel)), None
+            )
     return None

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from datetime import tzinfo
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, field_validator, model_validator
@@ -58,14 +59,18 @@ class ClearanceRule(Frozen):
     """How much smaller than the bore this shop makes its mandrels, by OD."""
 
     reason: Line
-    bands: tuple[ClearanceBand, ...] = Field(min_length=1)
+    bands: tuple[ClearanceBand, ...]
 
     @field_validator("bands")
     @classmethod
     def _ascend(cls, bands: tuple[ClearanceBand, ...]) -> tuple[ClearanceBand, ...]:
+        if not bands:
+            raise ValueError("give at least one band")
         ends = [band.tube_od_up_to_mm or Decimal("Infinity") for band in bands]
-        if any(later <= earlier for earlier, later in zip(ends, ends[1:], strict=False)):
-            raise ValueError("bands have to ascend by tube_od_up_to; only the last may leave it out")
+        if any(later <= earlier for earlier, later in pairwise(ends)):
+            raise ValueError(
+                "bands have to ascend by tube_od_up_to; only the last may leave it out"
+            )
         return bands
 
     def band_for(self, od_mm: Decimal) -> ClearanceBand | None:
@@ -174,8 +179,9 @@ def zone_of(name: str) -> tzinfo | None:
     try:
         return zoneinfo.ZoneInfo(name)
     except (zoneinfo.ZoneInfoNotFoundError, ValueError, OSError):
-        # Some systems carry no zones of their own; dateutil brings its own along.
-        from dateutil.zoneinfo import get_zonefile_instance
+        if zoneinfo.available_timezones():
+            return None
+        # Some systems carry no zones of their own; older dateutil brings them along.
+        from dateutil import tz
 
-        zone: tzinfo | None = get_zonefile_instance().get(name)
-        return zone
+        return tz.gettz(name)

@@ -30,6 +30,8 @@ def _chains(layout: Layout) -> list[list[Figure]]:
             figure.notes.append("same")  # '2" (50.8 mm) x .065': the bracket repeats the OD
             if figure.role is None:
                 figure.role, figure.how = current[-1].role, "same"
+            elif current[-1].role is None:
+                current[-1].role, current[-1].how = figure.role, "same"
             continue
         else:
             if len(current) > 1:
@@ -42,13 +44,17 @@ def _chains(layout: Layout) -> list[list[Figure]]:
 
 def _header_before(layout: Layout, chain: list[Figure]) -> None:
     """'OD x wall x CLR: 38 x 1.5 x 57': as many cues as figures, directly before or after."""
-    for step, begin in ((-1, chain[0].token - 1), (1, chain[-1].token + 1)):
+    after = chain[-1].token + 1
+    bracket = after < len(layout.tokens) and layout.tokens[after].text == "("
+    for step, begin in ((-1, chain[0].token - 1), (1, after))[: 2 if bracket else 1]:
         roles: list[str] = []
         at = begin
         while 0 <= at < len(layout.tokens):
             token = layout.tokens[at]
             if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES:
                 roles.append(token.cues[0].role)
+            elif token.text == ")" and step > 0:
+                break
             elif token.kind not in ("times", "punct", "gap", "line") and token.text not in ("x", "is", "are", "by"):
                 break
             at += step
@@ -289,8 +295,10 @@ def _four(layout: Layout, chain: list[Figure]) -> None:
 def same_size(left: Figure, right: Figure) -> bool:
     """Whether two figures may be one length in two spellings (within 1.5 %, inch or mm)."""
     a, b = left.number.value, right.number.value
-    if left.unit in ("ga", "bwg", "swg") or right.unit in ("ga", "bwg", "swg"):
-        return left.unit != right.unit
+    gauges = ("ga", "bwg", "swg")
+    if left.unit in gauges or right.unit in gauges:
+        plain = right if left.unit in gauges else left
+        return left.unit != right.unit and plain.number.value < (12 if plain.unit == "mm" else 1)
     if not a or not b:
         return False
     for scale in (Decimal(1), Decimal("25.4"), 1 / Decimal("25.4")):
@@ -320,7 +328,9 @@ def _alike(left: Figure, right: Figure) -> bool:
     if left.role in LENGTH_ROLES and right.role in LENGTH_ROLES:
         return left.role == right.role
     gauges = ("ga", "bwg", "swg")
-    if left.unit in gauges and right.unit not in gauges or left.unit == "D" != right.unit:
+    if (left.unit in gauges) != (right.unit in gauges) or (left.unit == "D") != (right.unit == "D"):
+        return False
+    if left.unit in ("in", "mm") and right.unit in ("in", "mm") and left.unit != right.unit:
         return False
     a, b = left.number.value, right.number.value
     return min(a, b) > 0 and max(a, b) / min(a, b) <= 4

@@ -42,7 +42,7 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
         bore | bore size | clear bore | inside bore | innendurchmesser | innen Ø | innen durchmesser | lichte weite | Ø int | Ø intérieur | Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno | diámetro interior | diametro interior | diam interno | Ø interno | Ø interior | Ø binnen |
         binnendiameter | inwendige diameter | innerdiameter | indvendig diameter | średnica wewnętrzna | 内径 | hole"""),
     ("id", "after", "inside | innen | intérieur | interieur | interno | binnen"),
-    ("wall", "both", """wall | walls | wall thickness | wall thk | wall thick | tube wall | wallthickness | wt | w t | wth | thickness | thk | thick wall | nominal wall |
+    ("wall", "both", """wall | walls | th | wall thickness | wall thk | wall thick | tube wall | wallthickness | wt | w t | wth | thickness | thk | thick wall | nominal wall |
         wandstärke | wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung | materialstärke | dicke | rohrwand |
         épaisseur | epaisseur | ép | ep | paroi | épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais |
         espesor | espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp | spessore parete | parete | spessore di parete |
@@ -72,7 +72,7 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
     ("nps", "before", "nps | ips | nominal pipe size | nominal size | pipe size | nominal bore | nom bore | nominal pipe"),
     ("nps", "after", "nps | nb | ips | nominal | nominal bore | nominal pipe | inch nominal | npt pipe | nom bore | pipe size"),
     ("dn", "before", "dn | nw"),
-    ("die", "after", "die | dies | die set | dies set | former | bend die | form block | shoe | block"),
+    ("die", "both", "die | dies | die set | dies set | former | bend die | form block | shoe | block"),
     ("label", "both", "tube | tubes | tubing | pipe | pipes | rohr | rohre | rohres | tubo | tubi | tubos | tuyau | tuyaux | buis | buizen | rör | rør | rura | rury | trubka | stainless tube | handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension | dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset | チューブ | パイプ | stock | material size"),
     ("quantity", "both", "qty | quantity | quantities | menge | stückzahl | anzahl | stueckzahl | quantité | quantite | qté | qte | cantidad | cant | quantità | quantita | q tà | aantal | antal | ilość | quantidade | 数量 | pieces | pcs | pc | pce | piece | off | nos | ea | each | sets | set | units | unit | stück | stueck | stk | pièces | pièce | pieza | piezas | uds | unidades | ud | pezzi | pezzo | pz | stuks | stuk | st | szt | ks | mandrels | mandrel | mandrills | dorn | dorne | dorns | biegedorn | biegedorne | mandrins | mandrin | mandrini | mandrino | mandriles | mandril | doorns | doorn | doornen | trzpień | trzpienie | apiece | only"),
     ("noise", "both", """length | lengths | cut length | leg length | leg | legs | straight | straights | tangent | tangents | long | overall length | länge | laenge | schenkellänge | schenkellängen | schenkel | longueur | largo | longitud | lunghezza | lengte | długość | längd |

@@ -107,6 +107,7 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
         Figure(
             index, token.start, token.end, token.number, token.unit, token.weak_unit,
             sentence=sentences[index], line=lines[index], paragraph=paragraphs[index],
+            notes=list(token.notes),
         )
         for index, token in enumerate(tokens)
         if token.number is not None and token.block != "count"
@@ -152,11 +153,19 @@ def _link(layout: Layout, left: Figure, right: Figure) -> Link:
             seen.append("to")
         elif token.text == "(" or token.text in _RESTATE:
             seen.append("same")
+        elif token.text == ")" and "same" in seen:
+            seen.remove("same")  # a bracket closed before the figure: "radius (centerline) 6-3/4"
         elif token.text in _PASS or token.text in ("~", "+"):
             continue
         else:
             return "apart"
     return _joined(seen, layout, left, right)
+
+
+def _between_before(layout: Layout, figure: Figure) -> bool:
+    """'between 16 and 14 gauge' is a range."""
+    before = layout.tokens[max(0, figure.token - 2) : figure.token]
+    return any(token.text in ("between", "zwischen", "entre", "tra", "fra", "tussen") for token in before)
 
 
 _WHICH = frozenset("small big bigger smaller larger large first second other latter former thin thick".split())
@@ -185,7 +194,10 @@ def _joined(seen: list[str], layout: Layout, left: Figure, right: Figure) -> Lin
     if "or" in marks and set(marks) <= {"or", "and"}:
         return "or"
     if marks and set(marks) == {"and"} and "line" not in seen:
-        return "list"
+        between = layout.between(left, right)
+        if any(t.kind == "material" for t in between):
+            return "apart"
+        return "range" if _between_before(layout, left) and "," not in layout.text[left.end : right.start] else "list"
     return "apart"
 
 

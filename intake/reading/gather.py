@@ -60,7 +60,29 @@ def gather(layout: Layout) -> list[Group]:
     context = [f for f in layout.figures if f.context_only and f.role in _SLOT]
     _fill_from_context(groups, context)
     _share(layout, groups)
-    return groups
+    return _without_owned(layout, groups)
+
+
+_OWN_ONE = re.compile(
+    r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the (?P<which>biggest|largest|smallest|first|last|big one|small one)\b"
+)
+
+
+def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:
+    """'Radii 76, 101 and 152; we own a mandrel for the biggest': that one is not asked for."""
+    owned = _OWN_ONE.search(" ".join(layout.text.casefold().split()))
+    if owned is None or len(groups) < 2:
+        return groups
+    slot = next(
+        (s for s in ("clr", "od", "wall") if len({g.place(s) for g in groups}) == len(groups) and all(s in g.slots for g in groups)),
+        None,
+    )
+    if slot is None:
+        return groups
+    ranked = sorted(groups, key=lambda g: g.slots[slot][0].number.value)
+    which = owned["which"]
+    gone = {"first": groups[0], "last": groups[-1]}.get(which, ranked[0 if which.startswith("small") else -1])
+    return [group for group in groups if group is not gone]
 
 
 class _Gatherer:
@@ -91,7 +113,7 @@ class _Gatherer:
     def _take(self, run: list[Figure]) -> None:
         first = run[0]
         slot = _slot(first)
-        if first.link == "range" or any(figure.link == "range" for figure in run[1:]):
+        if any(figure.link == "range" for figure in run[1:]):
             for figure in run:
                 figure.notes.append("range")
         elif any(figure.link == "or" for figure in run[1:]):
@@ -148,8 +170,11 @@ class _Gatherer:
                 group.slots[slot] = [run[0]]
             return
         if len(run) == len(self.open) and not self._each(run):
+            sure = _RESPECTIVELY.search(self.layout.sentence_text(run[0].sentence)) is not None
             for group, figure in zip(self.open, run, strict=True):
                 group.slots[slot] = [figure]
+                if not sure and not _one_by_one(self.layout, run):
+                    group.notes.append((slot, "two lists side by side: which goes with which?"))
             return
         spread = []
         for group in self.open:
@@ -194,7 +219,10 @@ class _Gatherer:
         """Close enough to be one value said twice: no other size figure between, same paragraph."""
         last = max((g.slots[slot][-1] for g in self.open if slot in g.slots), key=lambda f: f.start)
         between = [f for f in self.figures if last.start < f.start < figure.start and _slot(f) != slot]
-        return figure.paragraph == last.paragraph and not any(_slot(f) == "od" for f in between)
+        held = [f for g in self.open for f in g.slots.get("od", [])]
+        return figure.paragraph == last.paragraph and not any(
+            _slot(f) == "od" and f not in held for f in between
+        )
 
     def _another(self, slot: str, run: list[Figure]) -> None:
         """A second value for a slot that is taken: a new OD starts a new request; a second wall or
@@ -215,6 +243,12 @@ class _Gatherer:
                 new.slots[slot] = [figure]
                 new.shared = set(new.slots) - {slot}
                 self.open.append(new)
+
+
+def _one_by_one(layout: Layout, run: list[Figure]) -> bool:
+    """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
+    between = layout.text[run[0].end : run[-1].start + 40].casefold()
+    return re.search(r"\b(?:small|big|large|first|second|other|larger|smaller|bigger|latter)\b", between) is not None
 
 
 def _slot(figure: Figure) -> str:
@@ -254,18 +288,36 @@ def _share(layout: Layout, groups: list[Group]) -> None:
     """A wall or radius said once for several sizes, before the first or after the last."""
     if len(groups) < 2:
         return
-    for slot in ("wall", "clr"):
+    for slot in ("wall", "clr"):  # a shared wall first, so that it goes with every shared radius
         lacking = [group for group in groups if slot not in group.slots]
         holding = [group for group in groups if slot in group.slots]
         if not lacking or not holding:
             continue
-        for number, group in enumerate(groups):
+        for group in list(groups):
             if slot in group.slots or not ("od" in group.slots or "id" in group.slots or slot == "wall"):
                 continue
-            donor = _donor(layout, groups, number, slot)
+            donor = _donor(layout, groups, groups.index(group), slot)
             if donor is not None:
                 group.slots[slot] = list(donor)
                 group.shared.add(slot)
+                _spread(groups, group, slot)
+
+
+def _spread(groups: list[Group], group: Group, slot: str) -> None:
+    """'25x1.5 and 30x1.5 at 2D and 3D': a size that shares one of a list shares the whole list."""
+    taken = group.slots[slot][0]
+    giver = next(g for g in groups if g is not group and g.slots.get(slot, [None])[0] is taken)
+    others = [
+        g for g in groups
+        if g is not giver and g is not group and slot in g.slots
+        and g.slots.get("od") == giver.slots.get("od")
+        and g.slots[slot][0].link in ("list", "or", "range")
+    ]  # fmt: skip
+    for other in others:
+        if other.slots[slot][0].sentence == taken.sentence and slot not in other.shared:
+            new = group.copy()
+            new.slots[slot] = list(other.slots[slot])
+            groups.insert(groups.index(group) + 1, new)
 
 
 def _donor(layout: Layout, groups: list[Group], number: int, slot: str) -> list[Figure] | None:

@@ -37,7 +37,7 @@ class Token:
 
 
 _UNIT = re.compile(
-    r"""[ ]?-?[ ]?(?:
+    r"""(?:[ ]?-?[ ]?|[ ]?\n[ ]?(?=(?:mm|cm|inch(?:es)?|gauge|ga)\b))(?:
       (?P<inch>''|"|in(?:ch(?:es)?|ches)?s?\b\.?(?!\s?/)|zoll\b|pouces?\b|po\b|pulgadas?\b|pulg\b|pollic[ei]\b|duim\b|tommer\b|tum\b)
     | (?P<mm>mm\b\.?|m\.m\.|millimet(?:er|re)s?\b|milímetros?\b|millimètres?\b|millimetri\b|mms\b)
     | (?P<cm>cm\b|centimet(?:er|re)s?\b)
@@ -52,7 +52,7 @@ _UNIT = re.compile(
 
 # Counted things: "640 hairpins", "4 tubes". The number counts, it does not measure.
 _COUNTED = re.compile(
-    r"""[ ]?-?[ ]?(?:more\s|such\s|of\s(?:these|those|them)\s?|identical\s|new\s|different\s|test\s|other\s|sample\s|full\s)?
+    r"""[ ]?-?\s?(?:more\s|such\s|of\s(?:these|those|them)\s?|identical\s|new\s|different\s|test\s|other\s|sample\s|full\s)?
     (?:pcs?|pieces?|pce|nos|no\.|off|ea\b|each|sets?|units?|stück|stk|stueck|pi[eè]ces?|pi[eè]zas?|uds?|unidades|pezz[io]|pz|stuks?|szt|ks
     |mandrels?|mandrills?|dies|tubes|pipes|bends|b[oö]gen|frames|hairpins?|parts|people|employees|guys|balls?|kugeln?|glieder|billes|sticks|joints|lengths|hoops|loops|cages|bars(?!\b\s?=)|rails|chairs|holes|machines|benders|sizes|sets|jobs|orders|cars|trucks|bikes|trailers|customers|passes|turns|coils|samples|drawings|dorne|rohre|teile|tubos|tubi|buizen|bochten|cintrages|coudes|curve|curvas|mal|times|fach|-?\s?off|apiece|to\s\d)\b""",
     re.VERBOSE | re.IGNORECASE,
@@ -144,8 +144,9 @@ class _Lexer:
         return self._add("para" if breaks > 1 else "line", at, end)
 
     def _number(self, at: int) -> int | None:
-        if at and self.text[at] in ".," and self.text[at - 1].isalnum():
-            return None
+        glued = at > 0 and self.text[at] in ".," and self.text[at - 1].isalnum()
+        if glued and not (self.tokens and self.tokens[-1].kind == "times"):
+            return None  # the point of "no.5" is no decimal point; that of "1.75x.095" is
         number = number_at(self.text, at)
         return None if number is None else self._with_unit(number, at)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from ...rules.request import Material
 from .material_grades import Strength
 
 _BEFORE, _AFTER = 48, 40
@@ -15,36 +16,55 @@ _BEFORE, _AFTER = 48, 40
 # --- are these figures a grade? -----------------------------------------------------------------
 
 _UNITS = (
-    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|pieces?|stk|stück|szt|ea|"
-    r"each|off|qty|sets?|units?|parts|bends|mandrels?|dorne?|dies|people|years?|days?|hours?|hrs?|minutes|weeks?|miles|"
+    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|"
+    r"pieces?|stk|stück|szt|ea|"
+    r"each|off|qty|sets?|units?|parts|bends|mandrels?|dorne?|dies|people|years?|days?|hours?|"
+    r"hrs?|minutes|weeks?|miles|"
     r"km|usd|eur|euros?|dollars|cc|rpm|hp|kw|grit|deg|degrees?|of|percent|meters?|metres?"
 )
 _STREET = (
-    r"(?:[NSEW]\.?\s)?(?:[A-Z][\w'.-]{0,19}\s){1,3}(?:St|Street|Ave|Avenue|Rd|Road|Dr|Drive|Blvd|Boulevard|Ln|Lane|"
+    r"(?:[NSEW]\.?\s)?(?:[A-Z][\w'.-]{0,19}\s){1,3}(?:St|Street|Ave|Avenue|Rd|Road|Dr|Drive|Blvd|"
+    r"Boulevard|Ln|Lane|"
     r"Way|Ct|Court|Hwy|Highway|Pkwy|Parkway|Pl|Place|Cir|Loop|Pike|Terrace|Sq|Square)(?![^\W_])"
 )
 _NO_GRADE_BEFORE = re.compile(
-    rf"\s?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|\s?[xX*]\s?\d|:\d|/\d(?!\d\dL?(?!\d))|"
+    rf"\s?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|\s?[xX*]\s?\d|:\d|"
+    rf"/\d(?!\d\dL?(?!\d))|"
     r"[-.\s)]{1,2}\d{3}[-.\s]\d{3,4}(?!\d)|@",
     re.I,
 )
 _BEFORE_STREET = re.compile(rf"\s{_STREET}")
 _NO_GRADE_AFTER = re.compile(
-    r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}$|\d\s\d{3}\s$"
+    r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}\d{3}[\s-]$|"
+    r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b[^\n]{0,20}$",
+    re.I,
 )
+# '724 304 0190' is a telephone number; in '.035 304 1500 pcs' the .035 is a wall.
+_AREA_CODE = re.compile(r"(?<![.\d])\d{3}[\s)-]{1,2}$")
+_LAST_FOUR = re.compile(r"[\s-]\d{4}(?!\d)")
 _MEASURED = re.compile(r"\s?(?:mm|cm|kg|pcs|pieces)(?![^\W_])|[.,]\d", re.I)
 # Cues that make figures something else, unless a material stands right beside them.
 _CUE_AFTER = re.compile(
-    r"(?:\b(?:no|nr|num|number|qty|quantity|ext|extension|suite|ste|room|rm|part|item|pos|order|po|rfq|inv|invoice|"
-    r"tel|telephone|phone|ph|fax|mobile|cell|drawing|dwg|rev|page|box|bldg|building|hwy|route|job|quote|ref|model|"
-    r"about|approx|ca|roughly|around|year|since|anfrage|zeichnung|auftrag|artikel|bestellung|kunden)\b|p/n|s/n)"
+    r"(?:\b(?:no|nr|num|number|qty|quantity|ext|extension|suite|ste|room|rm|part|item|pos|order|"
+    r"po|rfq|inv|invoice|"
+    r"tel|telephone|phone|ph|fax|mobile|cell|drawing|dwg|rev|page|box|bldg|building|hwy|route|"
+    r"job|quote|ref|model|"
+    r"about|approx|ca|roughly|around|year|since|anfrage|zeichnung|auftrag|artikel|bestellung|"
+    r"kunden)\b|p/n|s/n)"
     r"[\s.:#=-]{0,3}$|[Øø~^]\s?$|\d\s?[xX*]\s?$",
     re.I,
 )
 _SIZE_CUE = re.compile(
-    r"\b(?:clr|radius|radii|rad|r|od|o\.d|id|i\.d|dia|diameter|length|long|lg|l|wall|x)\b[\s.:#=-]{0,3}$",
+    r"\b(?:clr|radius|radii|rad|r|od|o\.d|id|i\.d|dia|diameter|length|long|lg|l|wall|"
+    r"x)\b[\s.:#=-]{0,3}$",
     re.I,
 )
+# '1.500 x .065 1020 on a 4.500 CLR'
+_AFTER_WALL = re.compile(
+    r"[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$", re.I
+)
+# Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
+_NUMBER_AFTER_WALL = re.compile(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
 _ENDS_IN_LENGTH = re.compile(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
 
 
@@ -55,12 +75,12 @@ def strength_here(text: str, start: int, end: int, strength: Strength) -> Streng
     'radius' or 'x' it counts only beside a material of the same family. After '1.5 OD' it is one.
     """
     before, after = text[max(0, start - 24) : start], text[end : end + 80]
-    return _strength(before, after, strength, figures=text[start].isdigit())
+    return _strength(before, text[start:end], after, strength)
 
 
 @lru_cache(maxsize=1024)
-def _strength(before: str, after: str, strength: Strength, *, figures: bool) -> Strength | None:
-    if not figures:
+def _strength(before: str, written: str, after: str, strength: Strength) -> Strength | None:
+    if not written[0].isdigit():
         clean = not before.endswith(("@", "#")) and not _MEASURED.match(after)
         return strength if clean else None
     if _NO_GRADE_AFTER.search(before) or (
@@ -69,8 +89,12 @@ def _strength(before: str, after: str, strength: Strength, *, figures: bool) -> 
         return None
     if strength == "sure":
         return strength
+    if _AREA_CODE.search(before) and _LAST_FOUR.match(after):
+        return None
     if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
         return None
+    if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
+        return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
     return "weak" if sized or _CUE_AFTER.search(before) else strength
@@ -79,22 +103,30 @@ def _strength(before: str, after: str, strength: Strength, *, figures: bool) -> 
 # --- is it wanted? ------------------------------------------------------------------------------
 
 _FILLER = (
-    r"(?:(?:the|a|an|our|your|that|this|these|it|its|it's|in|on|for|of|from|with|be|been|to|use|using|used|made|usual|"
-    r"normal|same|old|plain|type|grade|wall|any|more|dem|den|der|die|das|aus|mit|wie|de|du|le|la|l'|en|el|van|uit|"
+    r"(?:(?:the|a|an|our|your|that|this|these|it|its|it's|in|on|for|of|from|with|be|been|to|use|"
+    r"using|used|made|usual|"
+    r"normal|same|old|plain|type|grade|wall|any|more|dem|den|der|die|das|aus|mit|wie|de|du|le|la|"
+    r"l'|en|el|van|uit|"
     r"het|di|in|z|av|i|från|do|da)\s|\d{0,2}[.,]?\d{1,3}[\"']?\s){0,4}"
 )
 _REJECTS = re.compile(
-    rf"(?:\b(?:not|isn't|isnt|ain't|wasn't|never|no|without|nor|neither|except|but\snot|don't\s(?:want|need|use)|do\snot\s(?:want|need|use)|"
-    rf"instead\sof|rather\sthan|other\sthan|in\splace\sof|in\slieu\sof|as\sopposed\sto|replac(?:e|es|ing)|"
+    rf"(?:\b(?:not|isn't|isnt|ain't|wasn't|never|no|without|nor|neither|except|but\snot|"
+    rf"don't\s(?:want|need|use)|do\snot\s(?:want|need|use)|"
+    rf"instead\sof|rather\sthan|other\sthan|in\splace\sof|in\slieu\sof|as\sopposed\sto|"
+    rf"replac(?:e|es|ing)|"
     rf"used\sto\s(?:use|bend|run|buy|get|have|do|be|make|order|take)|previously|formerly|"
-    rf"last\stime(?:,?\s(?:it|we|they))?(?:\s(?:was|were|had|used|did|ordered))?|moved\s(?:away\s)?from|switch(?:ed|ing)?\sfrom|chang(?:ed|ing)\sfrom|"
-    rf"nicht|kein|keine|keinen|keinem|statt|anstatt|anstelle(?:\svon)?|früher|bisher|sondern\snicht|"
-    rf"pas|au\slieu|plutôt\sque|sans|niet|geen|in\splaats|no\ses|en\slugar|en\svez|non|invece|al\sposto|"
+    rf"last\stime(?:,?\s(?:it|we|they))?(?:\s(?:was|were|had|used|did|ordered))?|"
+    rf"moved\s(?:away\s)?from|switch(?:ed|ing)?\sfrom|chang(?:ed|ing)\sfrom|"
+    rf"nicht|kein|keine|keinen|keinem|statt|anstatt|anstelle(?:\svon)?|früher|bisher|"
+    rf"sondern\snicht|"
+    rf"pas|au\slieu|plutôt\sque|sans|niet|geen|in\splaats|no\ses|en\slugar|en\svez|non|invece|"
+    rf"al\sposto|"
     rf"nie|zamiast|inte|istället\sför|i\sstället\sför|não|nao|em\svez|ikke)\s{_FILLER})$",
     re.I,
 )
 _NOT_REJECTING = re.compile(
-    r"\b(?:not\s(?:sure|only|just|necessarily|certain|decided)|no\s(?:matter|preference|problem|idea)|if\snot|"
+    r"\b(?:not\s(?:sure|only|just|necessarily|certain|decided)|no\s(?:matter|preference|problem|"
+    r"idea)|if\snot|"
     r"whether\sor\snot|nicht\snur|pas\ssûr)\b[^.;\n]{0,30}$|\bno\.\s?$",
     re.I,
 )
@@ -103,7 +135,10 @@ _REJECTED_AFTER = re.compile(
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
     re.I,
 )
-_OR = r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|vs\.?|versus)"
+_OR = (
+    r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|"
+    r"vs\.?|versus)"
+)
 _ALTERNATIVE = re.compile(
     rf"\s?,\s?|\s?/\s?|,?\s?\(?(?:{_OR})\s(?:[^\W\d_'-]{{1,12}}\s){{0,3}}"
     rf"|[^.;:!?\n\d]{{0,45}}\b{_OR}\s(?:[^\W\d_]{{1,12}}\s){{0,2}}",
@@ -145,38 +180,52 @@ def _clause(before: str) -> str:
 
 # --- the tube's, or something else's? -----------------------------------------------------------
 
-_TOOL = (
-    r"(?:mandrels?|mandrin|mandril|mandrino|doorns?|dorne?|biegedorne?|dornen|dies?|bend\sdies?|clamp\sdies?|wipers?|wiper\sdies?|"
-    r"balls?|kugeln?|formers?|tooling|tools?|rods?|shanks?|plugs?|nose|links?|inserts?|bushings?|bearings?)"
+_MANDREL = r"(?:mandrels?|mandrin|mandril|mandrino|doorns?|dorne?|biegedorne?|dornen)"
+_OTHER_TOOL = (
+    r"(?:(?:bend\s|clamp\s|wiper\s)?dies?|wipers?|balls?|kugeln?|formers?|tooling|tools?|rods?|"
+    r"shanks?|plugs?|nose|links?|inserts?|bushings?|bearings?)"
 )
 _OTHER_THING = (
-    r"(?:yards?|mills?|suppliers?|dealers?|merchants?|stockists?|plates?|sheets?|sheet\smetal|angles?|bars?|flats?|flat\sbars?|wire|"
-    r"racks?|shelf|shelves|shelving|buildings?|works|warehouse|service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|"
-    r"compan(?:y|ies)|inc|llc|ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|grade\ssteel|"
-    r"plated|plating|coated|coating|plate|finish|grease|lube|lubricants?|disulfide|drum|band|strap(?:ping)?|bolts?|screws?|handelsgesellschaft|bau|baufirma|trade|trading|"
-    r"beams?|roofs?|castings?|forgings?|string|cable|rope|fittings?|nuts?)"
+    r"(?:yards?|mills?|suppliers?|dealers?|merchants?|stockists?|plates?|sheets?|angles?|bars?|"
+    r"flats?|flat\sbars?|wire|racks?|shelf|shelves|shelving|buildings?|warehouse|"
+    r"service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|compan(?:y|ies)|inc|llc|"
+    r"ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|"
+    r"plated|plating|coated|coating|finish|grease|lube|lubricants?|disulfide|drum|band|"
+    r"strap(?:ping)?|bolts?|screws?|handel|bau|trading|beams?|roofs?|castings?|forgings?|string|"
+    r"cable|rope|fittings?|nuts?)"
 )
+_KIND_OF_TOOL = r"(?:(?:bending|ball|plug|bend|hard|flexible|segmented)\s)?"
 _THING_AFTER = re.compile(
-    rf"[\s-]{{1,2}}(?:(?:bending|ball|plug|bend|type|hard|flexible|segmented)\s)?(?:{_TOOL}(?!\s(?:bend|bent|bending|for|tubing|tube))|{_OTHER_THING})(?![^\W_])",
+    rf"[\s-]{{1,2}}{_KIND_OF_TOOL}(?:{_OTHER_TOOL}|{_OTHER_THING})(?![^\W_])", re.I
+)
+# 'stainless mandrel bends' are bends, 'steel mandrel' is a mandrel of steel.
+_MANDREL_AFTER = re.compile(
+    rf"[\s-]{{1,2}}{_KIND_OF_TOOL}{_MANDREL}(?!\s(?:bend|bends|bent|bending|for|tubing|tube))"
+    r"(?![^\W_])",
     re.I,
 )
-_TOOL_AFTER = re.compile(rf"[\s-]{{1,2}}(?:ball\s|plug\s|bending\s)?{_TOOL}\s(?:or|in)\b", re.I)
-_TOOL_KIND = re.compile(
-    r"(?:\b(?:tool|hardened|hard|chromed|chrome|hard-chrome|hard-chromed|chrome-plated|nitrided|die|spring|gehärteter|gehärtetem|"
-    r"verchromter|high\sspeed|gehard|temprado|trempé|trempe|hartverchromter|chrom|cast|scrap|rebar|d2|a2|h13|o1|s7)[\s-]{1,2})$",
+_TOOL_STEEL = re.compile(
+    r"\b(?:tool|hardened|hard|chromed|chrome|hard-chrome|hard-chromed|chrome-plated|nitrided|"
+    r"spring|"
+    r"gehärteter|gehärtetem|verchromter|hartverchromter|high\sspeed|gehard|temprado|trempé|cast|"
+    r"scrap|d2|a2|h13|o1|s7)[\s-]{1,2}$",
     re.I,
 )
 _MADE_OF = re.compile(
-    rf"\b(?:{_TOOL})\s(?:(?:is|are|be|to|should|shall|must)\s){{0,3}}(?:made\s)?(?:in|of|from|out\sof|aus|en|is|are|be|materials?)\s?:?\s(?:(?:hardened|hard|chromed|either|the|bronze\sor|aluminium\sbronze\sor|al\sbronze\sor)\s){{0,2}}$"
-    rf"|\bbronze\s(?:or|oder|ou|vs\.?|versus)\s(?:[^\W\d_]{{3,12}}\s){{0,2}}$",
+    rf"\b(?:{_MANDREL}|{_OTHER_TOOL})\s(?:(?:is|are|be|to|should|shall|must)\s){{0,3}}(?:made\s)?"
+    r"(?:in|of|from|out\sof|aus|en|is|are|be|materials?)\s?:?\s"
+    r"(?:(?:hardened|hard|chromed|either|the|bronze\sor)\s){0,2}$"
+    r"|\bbronze\s(?:or|oder|ou|vs\.?|versus)\s(?:[^\W\d_]{3,12}\s){0,2}$",
     re.I,
 )
 _BRONZE = re.compile(
     r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
 )
+# Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
+_OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
 
-def is_about_tool(text: str, start: int, end: int, *, graded: bool) -> bool:
+def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: bool) -> bool:
     """Whether the material is not the tube's: 'hardened steel mandrel', 'aluminium bronze',
     'brass balls', 'steel yard', 'nickel plated'.
 
@@ -185,8 +234,12 @@ def is_about_tool(text: str, start: int, end: int, *, graded: bool) -> bool:
     """
     before = re.sub(r"\s+", " ", text[max(0, start - _BEFORE) : start])
     after = re.sub(r"\s+", " ", text[end : end + _AFTER])
-    if _TOOL_KIND.search(before) or _BRONZE.match(after):
+    steel = family is Material.CARBON_STEEL
+    if (steel and _TOOL_STEEL.search(before)) or _BRONZE.match(after):
         return True
     if graded:
         return False
-    return bool(_THING_AFTER.match(after) or _TOOL_AFTER.match(after) or _MADE_OF.search(before))
+    of_mandrels = family in _OF_MANDRELS and (
+        _MANDREL_AFTER.match(after) or _MADE_OF.search(before)
+    )
+    return bool(of_mandrels or _THING_AFTER.match(after))

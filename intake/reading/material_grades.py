@@ -92,7 +92,8 @@ _ASTM_GRADE = _compile(
 _UNS_NUMBER = re.compile(r"(?P<name>(?:UNS\s?)?([SNRACGK])(\d{5}))(?![^\W_])")
 
 _NICKEL = _compile(
-    rf"(?:(?P<brand>{_NICKEL_WORDS})[\s-]{{0,2}})(?P<name>(?P<number>\d{{3}}|[BCX]-?\d{{0,3}}|K-?500)(?:LCF|H|HT)?){_END}"
+    rf"""(?:(?P<brand>{_NICKEL_WORDS})[\s-]{{0,2}})
+        (?P<name>(?P<number>\d{{3}}|[BCX]-?\d{{0,3}}|K-?500)(?:LCF|H|HT)?){_END}"""
 )
 
 

@@ -33,9 +33,6 @@ class Part:
 
 
 _TOKEN = re.compile(r"[^\W_\u3040-\u30ff\u4e00-\u9fff]+|[\u3040-\u30ff\u4e00-\u9fff]+")
-_EAST_ASIAN = re.compile(
-    "ステンレス|不锈钢|不銹鋼|炭素鋼|碳钢|アルミ|铝|鋁|銅管|铜管|紫铜|真鍮|黄铜|チタン|钛|鋼管|钢管"
-)
 _EAST_ASIAN_FAMILY = {
     **dict.fromkeys(("ステンレス", "不锈钢", "不銹鋼"), Material.STAINLESS_STEEL),
     **dict.fromkeys(("炭素鋼", "碳钢", "鋼管", "钢管"), Material.CARBON_STEEL),
@@ -44,7 +41,8 @@ _EAST_ASIAN_FAMILY = {
     **dict.fromkeys(("真鍮", "黄铜"), Material.BRASS),
     **dict.fromkeys(("チタン", "钛"), Material.TITANIUM),
 }
-# German, Dutch and Scandinavian senders glue the tube to its material: 'Edelstahlrohr', 'koperbuis'.
+_EAST_ASIAN = re.compile("|".join(_EAST_ASIAN_FAMILY))
+# German, Dutch, Scandinavian senders glue the tube to its material: 'Edelstahlrohr', 'koperbuis'.
 _GLUED_TUBE = re.compile(r"(?:rohr(?:e|en|es|s)?|rör(?:et)?|rør(?:et)?|buis|buizen|pijp(?:en)?)$")
 TUBE = (
     r"(?:tub(?:e|es|ing|ings|o|os|i|a)|pip(?:e|es|ing)|rohre?n?|rör|rør|buis|buizen|pijp|tuyaux?|"

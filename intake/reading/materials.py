@@ -120,6 +120,8 @@ def _one_grade(left: Part, right: Part, gap: str) -> bool:
     """Whether two designations are one grade: '1020 DOM', '304/304L'; not '304, 316' or rows."""
     if left.family is not right.family:
         return True
+    if "(" in gap:
+        return False  # 'CuNi10 (90/10)' says the same again
     if "weak" in (left.kind, right.kind) or "process" in (left.kind, right.kind):
         return "\n" not in gap and "\t" not in gap
     return gap in ("", " ", "-", "/", " / ")
@@ -148,7 +150,9 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             _grade(text, part.names),
             rejected=rejected,
             alternative=open_choice and not rejected,
-            about_tool=is_about_tool(text, part.start, part.end, graded=bool(part.names)),
+            about_tool=is_about_tool(
+                text, part.start, part.end, family=part.family, graded=bool(part.names)
+            ),
         )
         previous = (part, rejected)
 

@@ -43,7 +43,7 @@ NUMBER = re.compile(
       (?P<top>\d{1,2})\s?[/\\]\s?(?P<under>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
   | (?P<numer>\d{1,3})\s?[/\\]\s?(?P<denom>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
   | (?P<thousands>\d{1,3}(?:[.,']\d{3}){1,3}(?![\d.,]\d|\d))
-  | (?P<decimal>\d{0,6}[.,]\d{1,6}|\d{1,9})
+  | (?P<decimal>\d{0,6}\.\d{1,6}|\d{0,6},\d{1,6}(?![.]\d)|\d{1,9})
     """,
     re.VERBOSE,
 )
@@ -120,7 +120,7 @@ def _thousands(match: re.Match[str]) -> Number:
     return Number(match.start(), match.end(), (joined, pointed), "integer", why=why)
 
 
-_DECIMAL = re.compile(r"\d{0,6}\.\d{1,6}|\d{1,6},\d{1,6}|\d{1,9}")
+_DECIMAL = re.compile(r"\d{0,6}\.\d{1,6}|\d{1,6},\d{1,6}(?!\.\d)|\d{1,9}")
 
 
 def _plain_decimal(text: str, position: int) -> Number | None:

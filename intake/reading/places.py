@@ -31,6 +31,18 @@ def assign_by_place(layout: Layout) -> None:
     for position, figure in enumerate(layout.figures):
         if figure.role is None and not figure.negated:
             _adopt(layout, position)
+    _bare_answer(layout)
+
+
+def _bare_answer(layout: Layout) -> None:
+    """Three figures and not a word of what they are: the order in which everybody is asked."""
+    figures = [f for f in layout.figures if f.role != "noise" and not f.negated]
+    if len(figures) != 3 or any(f.role not in (None, "wall") for f in figures):
+        return
+    od, wall, radius = (f.number.value for f in figures)
+    if od and wall / od < Decimal("0.3") and Decimal("0.6") <= radius / od <= 10:
+        for figure, role in zip(figures, ("od", "wall", "clr"), strict=True):
+            figure.role, figure.how = role, "place"
 
 
 def _measured(figure: Figure) -> bool:
@@ -95,7 +107,7 @@ def _adopt(layout: Layout, position: int) -> None:
     if figure.link == "restate":
         _restated(layout, position)
         return
-    if _put_right(layout, figure):
+    if _put_right(layout, figure) or _same_but(layout, figure):
         return
     left, right = tokens_beside(layout, figure, 3, 2)
     words = [token.text for token in left if token.kind in ("word", "punct", "cue")]
@@ -119,7 +131,7 @@ def _adopt(layout: Layout, position: int) -> None:
     starts = bool(words) and words[-1] in _TUBE_BEFORE or material_before
     if _is_diameter(figure) and (beside_tube or next_thin or radius_next or (starts and od is None)):
         figure.role, figure.how = "od", "place"
-    elif od is None and _thin(figure) and material_before:
+    elif od is None and _thin(figure) and (material_before or _tube_follows(layout, position)):
         figure.role, figure.how = "wall", "place"
 
 
@@ -142,6 +154,26 @@ def _put_right(layout: Layout, figure: Figure) -> bool:
                 figure.role, figure.how, figure.corrects = earlier.role, "place", True
                 return True
     return False
+
+
+_SAME_BUT = re.compile(r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$|\b(?:also|another|plus)\b[^.;\d]{0,24}$")
+
+
+def _same_but(layout: Layout, figure: Figure) -> bool:
+    """'Same thing but 1.625': the figure changes whichever value it is nearest to."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    before = layout.text[max(begin, figure.start - 60) : figure.start].casefold()
+    if not _measured(figure) or not _SAME_BUT.search(before):
+        return False
+    held = [f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated]
+    near = {
+        f.role for f in held
+        if f.number.value and Decimal("0.62") < figure.number.value / f.number.value < Decimal("1.6")
+    }  # fmt: skip
+    if len(near) != 1:
+        return False
+    figure.role, figure.how = near.pop(), "place"
+    return True
 
 
 _WRONG: tuple[tuple[str, str], ...] = (
@@ -192,6 +224,15 @@ def _thin_next(layout: Layout, position: int) -> bool:
         return False
     return after.role == "wall" or after.unit in ("ga", "bwg", "swg", "sch") or (
         after.role is None and _thin(after) and after.number.value * 2 < figure.number.value
+    )
+
+
+def _tube_follows(layout: Layout, position: int) -> bool:
+    """Whether an OD is named later in the paragraph: '.083, 1.625 OD'."""
+    figure = layout.figures[position]
+    return any(
+        f.role == "od" and f.paragraph == figure.paragraph and f.number.value > 2 * figure.number.value
+        for f in layout.figures[position + 1 : position + 4]
     )
 
 

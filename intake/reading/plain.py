@@ -7,6 +7,7 @@ so an index leads every plain character back to where it came from.
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from dataclasses import dataclass
 from functools import lru_cache
@@ -65,6 +66,31 @@ def flatten(text: str) -> Plain:
             index.append(position)
             last = one
     return Plain("".join(out), tuple(index))
+
+
+_CSV_CELL = re.compile(r",(?=\S|$)")
+
+
+def tabulate(plain: Plain) -> Plain:
+    """Commas of a pasted CSV block become tabs, so that '2,0.083,6' is three cells, not 2.0.
+
+    A block is a head without digits and rows of the same number of commas, no space after them.
+    """
+    if "," not in plain.text:
+        return plain
+    lines = plain.text.split("\n")
+    at = 0
+    while at < len(lines):
+        width = len(_CSV_CELL.findall(lines[at]))
+        end = at + 1
+        if width >= 2 and ", " not in lines[at] and not any(c.isdigit() for c in lines[at]):
+            while end < len(lines) and len(_CSV_CELL.findall(lines[end])) == width and ", " not in lines[end]:
+                end += 1
+        if end > at + 1:
+            for row in range(at, end):
+                lines[row] = lines[row].replace(",", "\t")
+        at = end
+    return Plain("\n".join(lines), plain.index)
 
 
 @lru_cache(maxsize=4096)

@@ -19,7 +19,7 @@ from .lexer import lex
 from .material_choice import MaterialChoice, choose_materials
 from .pipes import note_names
 from .places import assign_by_place
-from .plain import Plain, flatten
+from .plain import Plain, flatten, tabulate
 from .quantity import Counts, find_counts
 from .roles import assign_by_cue, refine_radii
 from .settle import Settler
@@ -82,7 +82,7 @@ def read(own: OwnText, message: Message) -> Reading:
 
 
 def _stretch(original: str, offset: int) -> Stretch:
-    plain = flatten(original)
+    plain = tabulate(flatten(original))
     layout = lay_out(lex(plain.text), plain.text)
     listen(layout)
     rows = read_tables(layout)

@@ -18,7 +18,7 @@ _FILLER_LEFT = frozenset(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ , . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten ? comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
 _LOOSE = frozenset("in on with for by at , . )".split())
@@ -54,10 +54,15 @@ def assign_by_cue(layout: Layout) -> None:
 
 def _inner_or_outer(layout: Layout, figure: Figure, used: set[int]) -> None:
     """'Ø34 inside' is a bore: the word after the number says more than the sign before it."""
-    right = _cue_right(layout, figure) if figure.role == "od" else None
-    if right is not None and right[1].role in ("od", "id") and right[2] == 0:
+    if figure.role != "od":
+        return
+    right = _cue_right(layout, figure)
+    left = _cue_left(layout, figure, used)
+    if right is not None and right[1].role in ("od", "id", "noise") and right[2] == 0:
         figure.role = right[1].role
         used.add(right[0])
+    elif left is not None and left[1].role == "noise" and left[2] == 0:
+        figure.role = "noise"  # "max capacity fi 51"
 
 
 def _take(figure: Figure, cue: Cue, how: str) -> None:
@@ -140,7 +145,7 @@ def _fits(figure: Figure, cue: Cue) -> bool:
     if unit == "D":
         return cue.role in ("clr", "radius", "times_d", "inside_r")
     if cue.role == "wall" and unit in ("in", "mm", None):
-        return not (unit == "in" and figure.number.value > 2)
+        return not (unit == "in" and figure.number.value > 13)
     return not (cue.role == "od" and unit == "in" and figure.number.value < 0.1)
 
 
@@ -153,6 +158,9 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.kind == "cue":
             if at in used:
                 return None
+            if token.text in ("bend", "bends", "curve") and layout.tokens[at - 1].text in ("the", "of"):
+                at, distance = at - 1, distance + 1
+                continue  # "to the inside of the bend is 5 in"
             side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
             if side is not None and side.role == "noise" and passed & _LOOSE:
                 return None  # "bends in 2 inch sch 40"
@@ -160,7 +168,7 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.kind == "line":
             if at == 0 or layout.tokens[at - 1].kind not in ("cue", "punct"):
                 return None
-            if layout.tokens[at - 1].text not in (":", "=") and not _alone_on_line(layout, at - 1):
+            if layout.tokens[at - 1].text not in (":", "=", "?") and not _alone_on_line(layout, at - 1):
                 return None
             at -= 1
             continue
@@ -198,7 +206,9 @@ def _said_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.text in (",", ";", "and", "but", "with"):
             return None
         if token.kind == "cue" and back not in used:
-            side = next((c for c in token.cues if c.role in LENGTH_ROLES | {"noise"}), None)
+            if token.text in ("bend", "bends", "bending"):
+                continue  # "the radius to the inside of the bend is 5 in"
+            side = next((c for c in token.cues if c.role in LENGTH_ROLES | {"noise", "die"}), None)
             if side is not None and (side.side == "both" or side.role != "noise" and side.side == "before"):
                 return back, side, 2
     return None
@@ -230,6 +240,9 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
                 at += 1  # "57 mm (Mitte)"
                 continue
             return None
+        if token.text == ")" and figure.link == "restate" and distance == 0:
+            at += 1  # '5.25" (133.35mm) centerline radius'
+            continue
         if token.text == "," and layout.tokens[at + 1 : at + 2] and layout.tokens[at + 1].text in _WHOLE_LIST:
             at += 1  # "76.2, 101.6 and 152.4, all centre line"
             continue
@@ -249,7 +262,7 @@ def refine_radii(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role != "radius":
             continue
-        around = _clause(layout, figure)
+        around = _around_radius(layout, figure)
         kinds = [kind for kind, words in _RADIUS_KINDS if any(word in around for word in words)]
         if kinds and _UNSURE.search(around):
             figure.notes.append("hedged")
@@ -267,10 +280,10 @@ def refine_radii(layout: Layout) -> None:
 _RADIUS_KINDS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("clr", ("centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "al eje", "hartlijn", "mean", "clr", "moyen", "medio")),
     ("inside_r", (
-        "to the inside", "inside of the bend", "inside radius", "inner radius", "intrados", "inside edge", "inside of the curve", "on the inside", "innen", "intérieur", "interieur", "binnen", "interno", "interior", "inside face", "inside rad", "inner edge", "inside the bend",
+        "to the inside", "inside of the bend", "inside radius", "inner radius", "intrados", "innenseite", "lato interno", "lado interior", "côté intérieur", "inside edge", "inside of the curve", "on the inside", "innen", "intérieur", "interieur", "binnen", "interno", "interior", "inside face", "inside rad", "inner edge", "inside the bend",
     )),
     ("outside_r", (
-        "to the outside", "outside of the bend", "outside radius", "outer radius", "extrados", "outer edge", "outside edge", "outside of the curve", "on the outside of", "aussenradius", "außenradius", "extérieur du", "rayon extérieur", "buitenradius", "it is outside", "raggio esterno", "radio exterior", "outside rad", "radius outside", "outside the bend",
+        "to the outside", "outside of the bend", "outside radius", "outer radius", "extrados", "aussenseite", "lato esterno", "lado exterior", "côté extérieur", "aussen gemessen", "extérieur", "esterno", "exterior", "buitenkant", "outer edge", "outside edge", "outside of the curve", "on the outside of", "aussenradius", "außenradius", "extérieur du", "rayon extérieur", "buitenradius", "it is outside", "raggio esterno", "radio exterior", "outside rad", "radius outside", "outside the bend",
     )),
 )  # fmt: skip
 
@@ -280,9 +293,17 @@ _UNSURE = re.compile(
 )
 
 
-def _clause(layout: Layout, figure: Figure) -> str:
-    """The words of the figure's sentence from the previous radius on, and of a short next one."""
-    text = layout.sentence_text(figure.sentence)
+def _around_radius(layout: Layout, figure: Figure) -> str:
+    """The words between the neighbouring figures, and those of a short sentence that refers back."""
+    position = layout.figures.index(figure)
+    inside = [f for f in layout.figures if f.sentence == figure.sentence]
+    before = [f for f in inside if f.start < figure.start]
+    after = [f for f in layout.figures[position + 1 :] if f.sentence == figure.sentence]
+    first = next(i for i, s in enumerate(layout.sentence_of) if s == figure.sentence)
+    begin = before[-1].end if before else layout.tokens[first].start
+    own = layout.sentence_text(figure.sentence)
+    end = after[0].start if after else layout.tokens[first].start + len(own)
+    text = layout.text[begin:end].casefold()
     following = layout.sentence_text(figure.sentence + 1)
     if _refers_back(following) and not _has_figure(layout, figure.sentence + 1):
         text += " " + following

@@ -79,6 +79,7 @@ def _owned(layout: Layout) -> None:
             t.start for t, s in zip(layout.tokens, layout.sentence_of, strict=True) if s == sentence
         )
         wanted = _WANTED.search(text, owned.end())
+        _owned_before(layout, sentence, start, text, owned)
         for figure in layout.figures:
             if figure.sentence != sentence or figure.start - start < owned.start():
                 continue
@@ -93,6 +94,26 @@ def _owned(layout: Layout) -> None:
                     figure.context_only = True
                 else:
                     figure.negated = True
+
+
+_FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
+_A_TOOL = re.compile(r"^[^;.,]{0,24}\b(?:mandrels?|one|dorne?|mandrin|mandrino|mandril|doorn|it|that)\b")
+
+
+def _owned_before(
+    layout: Layout, sentence: int, start: int, text: str, owned: re.Match[str]
+) -> None:
+    """'For R 135 we already have a mandrel': the figure before is owned, wherever it stands."""
+    named = _FOR.search(text[: owned.start()])
+    if named is None or not _A_TOOL.match(text[owned.end() :]):
+        return
+    for figure in layout.figures:
+        place = figure.start - start
+        if figure.sentence == sentence and named.start() <= place < owned.start():
+            figure.negated = True
+            for other in layout.figures:
+                if other.number.value == figure.number.value and other.unit == figure.unit:
+                    other.negated = True
 
 
 _DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
@@ -138,11 +159,14 @@ def _corrections(layout: Layout) -> None:
             paragraph = figures[0].paragraph
             correcting = False
         text = layout.sentence_text(sentence)
-        found = _CORRECTION.search(text)
+        begin = layout.tokens[layout.sentence_of.index(sentence)].start
+        marks = list(_CORRECTION.finditer(text))
+        # "Sorry I said .095, it should be .083": the mark that follows a figure is the one.
+        later = [m for m in marks if any(f.start < begin + m.start() for f in figures)]
+        found = (later or marks or [None])[0]
         start = figures[0].start
         if found is not None or _correction_before(layout, sentence, first_size):
             correcting = True
-            begin = layout.tokens[layout.sentence_of.index(sentence)].start
             start = begin + (found.start() if found is not None else 0)
         if correcting and first_size is not None:
             for figure in figures:

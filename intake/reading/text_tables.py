@@ -17,7 +17,7 @@ _COLUMN_ROLES = LENGTH_ROLES | {"quantity", "times_d", "nps", "dn", "schedule"}
 _MATERIAL_WORDS = frozenset(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal alloy matl. spec qualität kwaliteit nuance 材質 stoff güte".split()
 )
-_UNIT_WORDS = {"mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm", "ga": "ga", "gauge": "ga", "gage": "ga"}
+_UNIT_WORDS = {"mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm", "ga": "ga"}
 
 
 @dataclass(slots=True)
@@ -88,6 +88,10 @@ def _column_of(layout: Layout, cell: list[int], offset: int) -> Column | None:
         for cue in token.cues:
             if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
                 return Column(cue.role, unit, offset)
+    if any(t.text.strip(".") in ("ga", "gauge", "gage") for t in tokens):
+        return Column("wall", "ga", offset)
+    if any(t.text.strip(".") in ("sch", "sched", "schedule", "schd") for t in tokens):
+        return Column("schedule", "sch", offset)
     if any(t.text.strip(".") in _MATERIAL_WORDS or t.kind == "material" for t in tokens):
         return Column("material", None, offset)
     return Column("", None, offset)
@@ -150,7 +154,8 @@ def _inline_header(layout: Layout, indexes: list[int]) -> list[Column | None]:
         elif token.text in _UNIT_WORDS and columns and columns[-1] is not None:
             columns[-1].unit = _UNIT_WORDS[token.text]
         elif token.kind == "cue":
-            columns.append(Column("", None, token.start))
+            role = "label" if token.cues[0].role == "label" else ""
+            columns.append(Column(role, None, token.start))
         elif token.kind in ("punct", "times", "gap"):
             continue
         else:
@@ -210,6 +215,7 @@ def _fill(
                 row.quantity = int(whole) if whole == whole.to_integral_value() else None
         if column.role in LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}:
             _take_column(column, figures)
+            _name_schedules(layout, column, figures)
         elif column.role == "label" and len(figures) <= 3:
             _take_size(column, figures)
         else:
@@ -221,6 +227,16 @@ def _fill(
 def _sizes(figures: list[Figure]) -> bool:
     """Whether a cell of an unnamed column holds a whole size ('38 x 1.5')."""
     return any(figure.link in ("times", "slash") for figure in figures[1:])
+
+
+def _name_schedules(layout: Layout, column: Column, figures: list[Figure]) -> None:
+    """A schedule column's '10S' is a name, not a number."""
+    if column.role != "schedule":
+        return
+    for figure in figures:
+        figure.unit = "sch"
+        if layout.text[figure.number.end : figure.number.end + 1] in ("s", "S"):
+            figure.notes = [f"{figure.number.value}S"]
 
 
 def _take_size(column: Column, figures: list[Figure]) -> None:

@@ -123,3 +123,4 @@ REPAIRS: tuple[tuple[str, Decimal, str], ...] = (
 written is all but impossible; a repaired value always carries a doubt."""
 
 UNIT_SLIP = "these figures only make sense in inches, but are marked mm"
+INCH_SLIP = "these figures only make sense in mm, but are marked inch"

@@ -12,7 +12,7 @@ from decimal import Decimal
 from itertools import product
 
 from ...rules import standards
-from .values import REPAIRS, UNIT_SLIP, Value
+from .values import INCH_SLIP, REPAIRS, UNIT_SLIP, Value
 
 CLOSE = 1.2
 """A reading within this score of the best is a second plausible one."""
@@ -161,14 +161,19 @@ _REPAIR_COST = 2.0
 def _repairs(written: Choice, readings: Readings, role: str, habit: str | None) -> list[Choice]:
     """The size with one slip undone, where that makes it plausible."""
     found: list[Choice] = []
-    marked = [f for f in ("od", "wall", "clr") if (v := getattr(written, f)) and v.system == "mm" and not v.assumed]
-    if len(marked) >= 2 and _slipped_unit(written, marked):
+    for system, factor, why in (("mm", Decimal("25.4"), UNIT_SLIP), ("in", 1 / Decimal("25.4"), INCH_SLIP)):
+        marked = _slipped(written, system)
+        if len(marked) < 2:
+            continue
         scaled = {
-            field: [Value(v.mm * (Decimal("25.4") if field in marked and role_scales(field, role) else 1), v.cost, system="in") for v in values]
+            field: [
+                Value(v.mm * factor, v.cost) if field in marked and _is_length(field, role) else v
+                for v in values
+            ]
             for field, values in readings.items()
         }
         for choice in _choices(scaled, role, habit)[:1]:
-            found.append(_repaired(choice, tuple((field, UNIT_SLIP) for field in marked), written))
+            found.append(_repaired(choice, tuple((field, why) for field in marked), written))
     for field, factor, why in REPAIRS:
         if getattr(written, field) is None or (field == "clr" and role == "times_d"):
             continue
@@ -189,16 +194,25 @@ def _repairs(written: Choice, readings: Readings, role: str, habit: str | None) 
     return [choice for choice in found if choice.score > written.score + 1]
 
 
-def role_scales(field: str, role: str) -> bool:
+def _is_length(field: str, role: str) -> bool:
     """Whether a field is a length (a multiple of D has no unit to slip)."""
     return field != "clr" or role != "times_d"
 
 
-def _slipped_unit(written: Choice, marked: list[str]) -> bool:
-    """Inch figures with a mm sign: no tube is under 4 mm with a wall under 0.35 mm."""
+def _slipped(written: Choice, system: str) -> list[str]:
+    """Fields marked with the wrong unit: no tube is under 7 mm or of a wall under 0.3 mm with
+    figures that look like inches, and none is 10 in with a wall above half an inch."""
+    marked = [
+        f for f in ("od", "wall", "clr")
+        if (v := getattr(written, f)) is not None and v.system == system and not v.assumed
+    ]  # fmt: skip
     lengths = {field: written.mm(field) for field in marked}
     od, wall = lengths.get("od"), lengths.get("wall")
-    return (od is not None and od < 7) or (wall is not None and wall < Decimal("0.3"))
+    if system == "mm":
+        slipped = (od is not None and od < 7) or (wall is not None and wall < Decimal("0.3"))
+    else:
+        slipped = (od is not None and od > 254) or (wall is not None and wall > 13)
+    return marked if slipped else []
 
 
 def _repaired(choice: Choice, why: tuple[tuple[str, str], ...], written: Choice) -> Choice:

@@ -1,0 +1,225 @@
+"""Mail that no person wrote, or not to us: it is never answered.
+
+Headers decide first (RFC 3834 Auto-Submitted, RFC 2919 and 2369 list headers, RFC 3464 reports),
+wording after that, for what arrives without them. In doubt a message is a person's: an absence note
+that gets a draft costs a glance, a customer who gets none is lost.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from . import words_automatic as words
+from .model import Message, OwnText
+from .quoting import subject_prefixes
+
+_READ_CHARACTERS = 20_000
+"""Wording is looked for in so much of a message; headers have no such bound."""
+_LIST_HEADERS = (
+    "list-id",
+    "list-unsubscribe",
+    "list-post",
+    "list-help",
+    "list-subscribe",
+    "list-archive",
+    "list-owner",
+    "list-unsubscribe-post",
+)
+_MACHINE_HEADERS = (
+    "x-autoreply",
+    "x-autorespond",
+    "x-auto-reply",
+    "x-autoresponder",
+    "x-autoreply-from",
+    "x-mail-autoreply",
+    "x-vacation",
+    "x-failed-recipients",
+    "x-fc-machinegenerated",
+    "x-csa-complaints",
+    "x-campaign",
+    "x-campaign-id",
+    "x-campaignid",
+    "x-mailgun-campaign-id",
+    "x-mc-user",
+)
+
+
+def _any(patterns: Sequence[str], flags: re.RegexFlag = re.MULTILINE) -> re.Pattern[str]:
+    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE | flags)
+
+
+_ABSENCE_SUBJECT = _any(words.ABSENCE_SUBJECTS)
+_AWAY = _any(words.AWAY)
+_UNTIL = _any(words.AWAY_UNTIL)
+_INSTEAD = _any(words.AWAY_INSTEAD)
+_BOUNCE_SUBJECT = _any(words.BOUNCE_SUBJECTS)
+_BOUNCE_WORDS = _any(words.BOUNCE_WORDS)
+_RECEIPT_SUBJECT = _any(words.RECEIPT_SUBJECTS)
+_RECEIPT_WORDS = _any(words.RECEIPT_WORDS)
+_INVITATION_SUBJECT = _any(words.INVITATION_SUBJECTS)
+_INVITATION_WORDS = _any(words.INVITATION_WORDS)
+_DIGEST = _any(words.DIGEST_WORDS)
+_FORM_FIELDS = [_any([pattern]) for pattern in words.FORM_FIELDS]
+_FORM_WORDS = _any(words.FORM_WORDS)
+_PERSON_ASKS = _any(words.PERSON_ASKS)
+_NO_REPLY = _any([words.NO_REPLY_SENDER])
+_SYSTEM_SENDER = _any([words.SYSTEM_SENDER])
+_BULK = [(weight, _any([pattern])) for weight, pattern in words.BULK]
+_NOTICE = [(weight, _any([pattern])) for weight, pattern in words.NOTICE]
+
+
+def automatic(message: Message, own: OwnText) -> str | None:
+    """Why the message is automatic, in one plain clause, or None where a person wrote it."""
+    form = is_website_form(message)
+    by_header = _by_header(message, form=form, own=own)
+    if by_header is not None or form:
+        return by_header
+    return _by_wording(message, own)
+
+
+def is_website_form(message: Message) -> bool:
+    """Did a person fill in a form, whose program then mailed it with the person as Reply-To?"""
+    if message.reply_to is None or not message.reply_to.address:
+        return False
+    if message.reply_to.address.casefold() == message.sender.address.casefold():
+        return False
+    if _NO_REPLY.search(message.reply_to.address):
+        return False
+    body = message.body[:_READ_CHARACTERS]
+    fields = sum(1 for field in _FORM_FIELDS if field.search(body))
+    named = _FORM_WORDS.search(f"{message.subject}\n{body}") is not None
+    return fields >= 2 or (named and len(body.split()) > 3)
+
+
+def _by_header(message: Message, *, form: bool, own: OwnText) -> str | None:
+    submitted = (message.header("auto-submitted") or "no").split(";")[0].strip().casefold()
+    # A website's program calls the mail generated, but a person filled in the form.
+    if submitted not in ("", "no") and not (form and submitted == "auto-generated"):
+        return f"header Auto-Submitted: {submitted}"
+    precedence = (message.header("precedence") or "").strip().casefold()
+    if precedence in ("bulk", "list", "junk", "auto_reply", "auto-reply") and not form:
+        return f"header Precedence: {precedence}"
+    for name in _LIST_HEADERS:
+        if message.header(name) is not None and not form:
+            return f"header {name.title()}: sent to a list"
+    if message.report_type is not None or "multipart/report" in message.part_types:
+        return f"a report by a mail program ({message.report_type or 'multipart/report'})"
+    for kind in ("message/delivery-status", "message/disposition-notification"):
+        if kind in message.part_types:
+            return f"a report by a mail program ({kind})"
+    return_path = message.header("return-path")
+    if return_path is not None and return_path.strip() in ("<>", "") and not form:
+        return "empty return path, as bounces have"
+    if _SYSTEM_SENDER.search(message.sender.address):
+        return f"sent by {message.sender.address}"
+    for name in _MACHINE_HEADERS:
+        if message.header(name) is not None:
+            return f"header {name.title()}"
+    if "text/calendar" in message.part_types and not _PERSON_ASKS.search(_own(own)):
+        return "a calendar entry"
+    if "multipart/digest" in message.part_types:
+        return "a digest of a mailing list"
+    return None
+
+
+def _own(own: OwnText) -> str:
+    return own.text[own.body_start : own.body_start + _READ_CHARACTERS]
+
+
+def _unquoted(message: Message, own: OwnText) -> str:
+    """The body without quoted and forwarded mail, signature and footer left in: bulk mail tells
+    itself in its footer."""
+    kept = (
+        message.text[part.start : part.end]
+        for part in own.parts
+        if part.kind in ("own", "signature", "footer")
+    )
+    return "\n".join(kept)[:_READ_CHARACTERS]
+
+
+def _by_wording(message: Message, own: OwnText) -> str | None:
+    reply, forward, _ = subject_prefixes(message.subject)
+    # "Re: Automatic reply: ..." and "Fwd: Undeliverable: ..." were sent by a person.
+    subject = "" if reply or forward else message.subject.strip()[:300]
+    body = _unquoted(message, own)
+    asks = _PERSON_ASKS.search(_own(own)) is not None or "?" in _own(own)
+    no_reply = _NO_REPLY.search(message.sender.address) is not None
+    return (
+        _bounce(subject, body)
+        or _receipt(subject, body, own)
+        or _absence(subject, body, asks=asks)
+        or _invitation(subject, body)
+        or ("a digest of a mailing list" if _DIGEST.search(f"{subject}\n{body}") else None)
+        or _bulk(subject, body, asks=asks, no_reply=no_reply)
+        or _notice(f"{subject}\n{body}", asks=asks, no_reply=no_reply)
+    )
+
+
+def _bounce(subject: str, body: str) -> str | None:
+    hits = len({match.group().casefold() for match in _BOUNCE_WORDS.finditer(body)})
+    starts = _BOUNCE_SUBJECT.match(subject)
+    if starts and (hits or subject[starts.end() : starts.end() + 1] == ":"):
+        return f'a bounce ("{starts.group()}")'
+    # "The mandrel was not delivered" is a complaint: without a subject two signs are needed.
+    if hits >= 3 or (hits >= 2 and _BOUNCE_SUBJECT.search(subject)):
+        return "a bounce: it says that mail was not delivered"
+    return None
+
+
+def _receipt(subject: str, body: str, own: OwnText) -> str | None:
+    starts = _RECEIPT_SUBJECT.match(subject)
+    if starts and (_RECEIPT_WORDS.search(body) or not _own(own).strip()):
+        return f'a receipt ("{starts.group().strip()}")'
+    return None
+
+
+def _absence(subject: str, body: str, *, asks: bool) -> str | None:
+    starts = _ABSENCE_SUBJECT.match(subject)
+    away = _AWAY.search(body)
+    if starts and (away or not asks):
+        return f'an absence note ("{starts.group()}")'
+    if away is None or asks:
+        return None
+    besides = bool(_UNTIL.search(body)) + bool(_INSTEAD.search(body))
+    # "I am away until Monday" and nothing else asked or told is a note; a longer letter is not.
+    if besides == 2 or (besides == 1 and len(body.split()) <= 60):
+        return f'an absence note ("{" ".join(away.group().split())}")'
+    return None
+
+
+def _invitation(subject: str, body: str) -> str | None:
+    starts = _INVITATION_SUBJECT.match(subject)
+    if starts and _INVITATION_WORDS.search(body):
+        return f'a calendar entry ("{starts.group().strip()}")'
+    return None
+
+
+def _weigh(cues: Sequence[tuple[int, re.Pattern[str]]], text: str) -> tuple[int, str]:
+    """The sum of the weights of all cues found, and the words of the heaviest."""
+    total, heaviest, said = 0, 0, ""
+    for weight, pattern in cues:
+        match = pattern.search(text)
+        if match is not None:
+            total += weight
+            if weight > heaviest:
+                heaviest, said = weight, " ".join(match.group().split())[:60]
+    return total, said
+
+
+def _bulk(subject: str, body: str, *, asks: bool, no_reply: bool) -> str | None:
+    total, said = _weigh(_BULK, f"{subject}\n{body}")
+    # Some companies put "unsubscribe" below every clerk's mail: a request outweighs that alone.
+    if total + no_reply >= (4 if asks and total < 5 and not said.startswith("You") else 3):
+        return f'a bulk mailing ("{said}")'
+    return None
+
+
+def _notice(text: str, *, asks: bool, no_reply: bool) -> str | None:
+    total, said = _weigh(_NOTICE, text)
+    if no_reply:
+        total += 2
+        said = said or "no-reply sender"
+    if total >= (4 if asks else 3):
+        return f'a notification by a program ("{said}")'
+    return None

@@ -1,0 +1,43 @@
+"""``shop new`` and ``shop check``: the folder that an owner edits."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from .cli_common import WRONG_CALL, RefusedError, shop_of
+
+
+def new(args: argparse.Namespace) -> int:
+    """Lay down a copy of the sample shop."""
+    from ..rules.shop import CannotMakeShop, write_new_shop
+
+    folder = Path(args.folder)
+    try:
+        write_new_shop(folder)
+    except CannotMakeShop as error:
+        raise RefusedError(str(error), status=WRONG_CALL) from error
+    print(f"{folder} now holds a copy of the sample shop. Make it yours:")
+    print("  shop.toml      name, signature, limits and their reasons, lead times, mailbox")
+    print("  catalogue.csv  one mandrel a row")
+    print("  dies.csv       one bend die a row")
+    print(f"Then `bendreply shop check {folder}` names what does not fit.")
+    return 0
+
+
+def check(args: argparse.Namespace) -> int:
+    """Name every fault of the shop folder, reply templates and answers included."""
+    from .template_check import check_templates
+
+    if args.folder is not None:
+        args.shop = args.folder
+    shop = shop_of(args)
+    if faults := check_templates(shop.folder, shop):
+        raise RefusedError(*map(str, faults), status=WRONG_CALL)
+    where = shop.folder or "the sample shop"
+    print(
+        f"{where} is fit for use: {len(shop.catalogue)} mandrels, {len(shop.dies)} dies, "
+        f"wall factor at most {shop.limits.wall_factor_max.value}, "
+        f"D of bend at least {shop.limits.d_of_bend_min.value}."
+    )
+    return 0

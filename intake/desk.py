@@ -1,0 +1,271 @@
+"""The way of an inquiry through the shop: taken in, looked at, a person's word, delivered.
+
+Each function is one transaction: it happens whole or not at all. What it refuses, it refuses with
+a DeskError whose message is the sentence for the person. ``correct`` and ``edit_draft`` stand in
+``desk_change`` and can be had from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from . import message_keys as keys
+from .desk_change import Changed, Rejudge, correct, edit_draft
+from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry, when
+from .desk_errors import (
+    AlreadyApprovedError,
+    AlreadyDeliveredError,
+    DeskError,
+    NoDraftError,
+    NoReasonError,
+    NoReplyError,
+    SetAsideError,
+    UndeliverableError,
+)
+from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
+from .letter import compose
+from .model import Address, Kind, Result
+
+if TYPE_CHECKING:
+    from .deliver import Target
+    from .store import Store
+    from .store_writer import Writer
+
+__all__ = [
+    "Approved",
+    "Changed",
+    "Delivered",
+    "Delivery",
+    "DeskError",
+    "Left",
+    "Rejudge",
+    "Taken",
+    "approve",
+    "askings",
+    "backlog",
+    "correct",
+    "deliver",
+    "edit_draft",
+    "history",
+    "set_aside",
+    "show",
+    "take_in",
+]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taken:
+    """What became of a message that came in."""
+
+    inquiry: int
+    new: bool
+    state: State
+    note: str = ""
+    """For the person: a message known before has come back with other words."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Approved:
+    """An approval as it was recorded."""
+
+    inquiry: int
+    draft_number: int
+    word: Word
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Delivered:
+    """A draft that lies where a person will find it."""
+
+    inquiry: int
+    place: str
+    was_there: bool
+    """It had been laid before, and only the record of it was missing."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Left:
+    """An approved draft that could not be laid down; it stays approved."""
+
+    inquiry: int
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Delivery:
+    """One run of ``deliver``."""
+
+    delivered: tuple[Delivered, ...]
+    left: tuple[Left, ...]
+
+
+def take_in(store: Store, result: Result, source: str) -> Taken:
+    """Keep a message with all that was made of it. Known before: nothing changes.
+
+    ``source`` names the file or folder that it came from.
+    """
+    came = result.message
+    with store.writing() as book:
+        key = keys.usual_key(came)
+        for number, stored in book.messages_like(came):
+            if keys.same_message(stored, came):
+                note = ""
+                if keys.says_more(stored, came):
+                    note = (
+                        f"inquiry {number} holds this message with other words; it was left as it "
+                        f"was: look at {source}"
+                    )
+                return Taken(inquiry=number, new=False, state=book.state(number), note=note)
+            key = keys.key_of_its_own(came)
+        state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
+        decision = in_short(result)
+        number = book.add_inquiry(
+            result, state=state, decision=decision, needed_by=earliest(result.assessments)
+        )
+        book.add_message(number, result, key=key, source=source)
+        if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
+            book.add_draft(number, 1, result.draft, by=BENDREPLY)
+        book.log(number, BENDREPLY, "taken in", source=source, kind=result.kind, decision=decision)
+    return Taken(inquiry=number, new=True, state=state)
+
+
+def backlog(store: Store) -> list[Row]:
+    """What waits for a person: earliest needed-by first, then what has waited longest."""
+    with store.reading() as book:
+        return list(book.backlog())
+
+
+def askings(store: Store) -> Iterator[Asking]:
+    """What every inquiry asks for, corrections included, in the order they came in."""
+    with store.reading() as book:
+        yield from book.askings()
+
+
+def show(store: Store, id: int | str) -> Inquiry:
+    """All that is kept for one inquiry. Raises UnknownInquiryError."""
+    with store.reading() as book:
+        return the_inquiry(book, id)
+
+
+def history(store: Store, id: int | str) -> tuple[Event, ...]:
+    """All that happened to one inquiry, oldest first. Raises UnknownInquiryError."""
+    with store.reading() as book:
+        return book.history(the_inquiry(book, id).id)
+
+
+def approve(
+    store: Store, id: int | str, by: str, *, people: Sequence[str] = (), seen: int | None = None
+) -> Approved:
+    """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
+
+    ``seen``: the version the person looked at; refused where it has changed since.
+    """
+    name = a_name(by, "approving", people)
+    with store.writing() as book:
+        inquiry = the_inquiry(book, id, to_change=True)
+        _refuse_settled(inquiry)
+        as_seen(inquiry, seen)
+        draft = inquiry.draft
+        if draft is None:
+            raise NoDraftError(
+                f"inquiry {inquiry.id} has no draft to approve: it waits for a reply by hand"
+            )
+        word = Word(said=Said.APPROVED, by=name, why="", at=book.now, draft_number=draft.number)
+        book.move(inquiry, State.APPROVED)
+        book.add_word(inquiry.id, word)
+        book.log(inquiry.id, name, "approved", draft=draft.number)
+    return Approved(inquiry=inquiry.id, draft_number=draft.number, word=word)
+
+
+def set_aside(
+    store: Store, id: int | str, by: str, why: str, *, seen: int | None = None
+) -> Inquiry:
+    """A person's word that an inquiry gets no reply from here. An approval is withdrawn by it."""
+    name = a_name(by, "setting aside")
+    reason = why.strip()
+    if not reason:
+        raise NoReasonError("setting aside needs a reason, for whoever looks later")
+    with store.writing() as book:
+        inquiry = the_inquiry(book, id, to_change=True)
+        if inquiry.state is not State.APPROVED:
+            _refuse_settled(inquiry)
+        as_seen(inquiry, seen)
+        number = inquiry.draft.number if inquiry.draft else None
+        book.move(inquiry, State.SET_ASIDE)
+        book.add_word(
+            inquiry.id,
+            Word(said=Said.SET_ASIDE, by=name, why=reason, at=book.now, draft_number=number),
+        )
+        book.log(inquiry.id, name, "set aside", why=reason, was=inquiry.state)
+        return the_inquiry(book, inquiry.id)
+
+
+def deliver(store: Store, target: Target, sender: Address) -> Delivery:
+    """Lay every approved draft in ``target``, from the shop's reply address ``sender``.
+
+    Each in its own transaction, held open while it is laid: nobody can withdraw the approval in
+    between. What can't be laid stays approved and is named with its reason.
+    """
+    with store.reading() as book:
+        approved = book.numbers(State.APPROVED)
+    delivered: list[Delivered] = []
+    left: list[Left] = []
+    for number in approved:
+        try:
+            with store.writing() as book:
+                done = _deliver_one(book, number, target, sender)
+        except UndeliverableError as error:
+            left.append(Left(inquiry=number, why=str(error)))
+        except OSError as error:
+            why = f"the draft of inquiry {number} could not be laid down: {error.strerror or error}"
+            left.append(Left(inquiry=number, why=f"{why}; it stays approved"))
+        else:
+            delivered += [done] if done else []
+    return Delivery(delivered=tuple(delivered), left=tuple(left))
+
+
+def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> Delivered | None:
+    inquiry = the_inquiry(book, number, to_change=True)
+    if inquiry.state is not State.APPROVED:  # delivered or withdrawn by somebody else just now
+        return None
+    letter = compose(inquiry, sender)
+    laid = target.lay(letter)
+    book.move(inquiry, State.DELIVERED)
+    book.log(
+        number,
+        BENDREPLY,
+        "delivered",
+        draft=letter.id.number,
+        name=str(letter.id),
+        place=laid.place,
+        was_there=laid.was_there,
+    )
+    return Delivered(inquiry=number, place=laid.place, was_there=laid.was_there)
+
+
+def _refuse_settled(inquiry: Inquiry) -> None:
+    """Refuse what has a person's word already, or needs none: who said what, when."""
+    last = inquiry.words[-1] if inquiry.words else None
+    match inquiry.state:
+        case State.APPROVED if last:
+            raise AlreadyApprovedError(
+                f"inquiry {inquiry.id} was already approved by {last.by} on {when(last.at)}; "
+                "nothing was changed"
+            )
+        case State.DELIVERED if last:
+            raise AlreadyDeliveredError(
+                f"inquiry {inquiry.id} was approved by {last.by} on {when(last.at)} and its draft "
+                "has been delivered; nothing was changed"
+            )
+        case State.SET_ASIDE if last:
+            raise SetAsideError(
+                f"inquiry {inquiry.id} was set aside by {last.by} on {when(last.at)} "
+                f"({last.why}): correct it or edit its draft to take it up again"
+            )
+        case State.NO_REPLY:
+            raise NoReplyError(
+                f"inquiry {inquiry.id} is an automatic message and gets no reply; if a person "
+                "wrote it, correct it or write a draft first"
+            )

@@ -1,0 +1,198 @@
+"""An approved draft as bytes: a mail for the shop's Drafts folder, or a text to paste in a chat.
+
+The customer's subject, name and addresses are a stranger's text on its way into header lines.
+Whatever could start another line, or another recipient, is taken out before the mail is built.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import re
+import unicodedata
+from dataclasses import dataclass
+from email.headerregistry import BaseHeader, HeaderRegistry
+from email.message import EmailMessage
+from email.policy import SMTP, EmailPolicy, Policy
+from typing import Any, ClassVar, Literal, Self
+
+from .addressing import one_line, reply_subject
+from .desk_errors import ShopAddressError, UndeliverableError
+from .inquiry import Inquiry, StoredDraft
+from .model import Address, Message
+
+LONGEST_NAME = 60
+LONGEST_ADDRESS = 254  # RFC 5321 4.5.3.1.3
+LONGEST_ID = 900  # an id is never folded, and a line ends at 998 (RFC 5322 2.1.1)
+MOST_REFERENCES = 40
+
+_ATOM = r"[A-Za-z0-9!#$%&'*+/=?^_`{|}~\u00a0-\U0010ffff-]+"
+_LOCAL_PART = re.compile(rf"{_ATOM}(?:\.{_ATOM})*")  # RFC 5322 3.2.3 dot-atom, RFC 6532 letters
+_DOMAIN = re.compile(r"[A-Za-z0-9_-]+(?:\.[A-Za-z0-9_-]+)*")
+_MESSAGE_ID = re.compile(r"[\x21-\x3b\x3d\x3f-\x7e]+")
+_MADE_UP_ID = re.compile(r"sha256-[0-9a-f]+@local")
+_KEPT_IN_NAMES = frozenset(" .'’&/+-")
+
+
+@dataclass(frozen=True, slots=True)
+class DraftId:
+    """Which draft of which inquiry: the same each time, so that one laid down is known again."""
+
+    inquiry: int
+    number: int
+    digest: str
+    """Of the customer's message: two stores can both have an inquiry 17."""
+
+    _SPELLED = re.compile(r"(\d{1,10})\.(\d{1,10})\.([0-9a-f]{16})\.bendreply")
+
+    @classmethod
+    def of(cls, inquiry: Inquiry, draft: StoredDraft) -> Self:
+        """The name of a draft."""
+        came = inquiry.message
+        spelled = f"{came.channel}\n{came.message_id}\n{came.raw_sha256}".encode("utf-8", "replace")
+        return cls(inquiry.id, draft.number, hashlib.sha256(spelled).hexdigest()[:16])
+
+    @classmethod
+    def parse(cls, message_id: str) -> Self | None:
+        """The draft that a Message-ID names, or None where it is none of ours."""
+        local_part = message_id.strip().removeprefix("<").partition("@")[0]
+        match = cls._SPELLED.fullmatch(local_part)
+        return cls(int(match[1]), int(match[2]), match[3]) if match else None
+
+    def replaces(self, other: DraftId | None) -> bool:
+        """Whether ``other`` is an earlier draft of the same inquiry."""
+        return (
+            other is not None
+            and (other.inquiry, other.digest) == (self.inquiry, self.digest)
+            and other.number < self.number
+        )
+
+    def __str__(self) -> str:
+        return f"{self.inquiry}.{self.number}.{self.digest}.bendreply"
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """A draft ready to be laid down."""
+
+    id: DraftId
+    channel: Literal["email", "chat"]
+    data: bytes
+    """RFC 5322 with CRLF for mail; UTF-8 text for chat."""
+
+
+def compose(inquiry: Inquiry, sender: Address) -> Letter:
+    """The approved draft of an inquiry, from the shop's reply address ``sender``.
+
+    The same inquiry gives the same bytes each time. Raises UndeliverableError where the customer
+    left no usable address, ShopAddressError where the shop's own is none.
+    """
+    draft, approval, came = inquiry.draft, inquiry.approval, inquiry.message
+    assert draft is not None, "approve refuses an inquiry without a draft"
+    assert approval is not None, "only approved inquiries are delivered"
+    name = DraftId.of(inquiry, draft)
+    body = _body(draft.body)
+    if came.channel == "chat":
+        return Letter(name, "chat", body.encode())
+    from_line = _mailbox(sender)
+    if from_line is None:
+        raise ShopAddressError(
+            f"the shop's reply address {sender.address!r} can't be used: see shop.toml"
+        )
+    to_line = recipient(came)
+    if to_line is None:
+        raise UndeliverableError(
+            f"inquiry {inquiry.id} has no address to reply to; its draft stays approved"
+        )
+    mail = EmailMessage(policy=_policy(utf8=not to_line.isascii()))
+    mail["From"] = from_line
+    mail["To"] = to_line
+    mail["Subject"] = _header_text(reply_subject(draft.subject))
+    mail["Date"] = approval.at
+    mail["Message-ID"] = f"<{name}@{from_line.rpartition('@')[2].rstrip('>')}>"
+    parent, references = _thread(came)
+    if parent:
+        mail["In-Reply-To"] = parent
+    if references:
+        mail["References"] = " ".join(references)
+    mail["X-Unsent"] = "1"  # mail programs open it to be edited and sent, not as mail received
+    mail.set_content(body, charset="utf-8")
+    return Letter(name, "email", mail.as_bytes())
+
+
+def recipient(message: Message) -> str | None:
+    """Where a reply goes: Reply-To if the sender gave a usable one, else From (RFC 5322 3.6.2)."""
+    for address in (message.reply_to, message.sender):
+        if address is not None and (mailbox := _mailbox(address)):
+            return mailbox
+    return None
+
+
+def _mailbox(address: Address) -> str | None:
+    """``Name <local@domain>``, or None where the address is none that a header can carry."""
+    local_part, _, domain = address.address.strip().rpartition("@")
+    try:
+        domain = domain if domain.isascii() else domain.encode("idna").decode("ascii")
+    except UnicodeError:
+        return None
+    if not (_LOCAL_PART.fullmatch(local_part) and _DOMAIN.fullmatch(domain)):
+        return None
+    # "=?" would be taken for an encoded word, and decoded to anything.
+    if "=?" in local_part or any(unicodedata.category(c)[0] in "CZ" for c in local_part):
+        return None
+    if len(local_part) + len(domain) >= LONGEST_ADDRESS:
+        return None
+    # Folding long quoted names has lost their quotes in some versions of Python's email package,
+    # and a comma without quotes is a second recipient: so no name needs any.
+    kept = (c if c.isalnum() or c in _KEPT_IN_NAMES else " " for c in address.name)
+    name = one_line("".join(kept), LONGEST_NAME).replace("…", "").strip(" .")
+    name = name.replace(".", "") if re.search(r"\.(?!\s|$)", name) else name
+    spec = f"{local_part}@{domain}"
+    return f'"{name}" <{spec}>' if name else spec
+
+
+def _header_text(text: str) -> str:
+    # Text that spells an encoded word would be decoded when the header is built.
+    return text.replace("=?", "= ?")
+
+
+def _body(text: str) -> str:
+    lines = "".join(c for c in text if c in "\n\t" or unicodedata.category(c) not in ("Cc", "Cs"))
+    return lines.rstrip() + "\n"
+
+
+def _thread(came: Message) -> tuple[str | None, list[str]]:
+    """In-Reply-To and References of a reply (RFC 5322 3.6.4)."""
+    parent = None if _MADE_UP_ID.fullmatch(came.message_id) else _bracketed(came.message_id)
+    earlier = came.references or ((came.in_reply_to,) if came.in_reply_to else ())
+    ids = [_bracketed(one) for one in (*earlier, *([came.message_id] if parent else ()))]
+    known = list(dict.fromkeys(one for one in ids if one))
+    if len(known) > MOST_REFERENCES:  # the first names the thread, the last ones the place in it
+        known = [known[0], *known[1 - MOST_REFERENCES :]]
+    return parent, known
+
+
+def _bracketed(message_id: str) -> str | None:
+    fits = len(message_id) <= LONGEST_ID and _MESSAGE_ID.fullmatch(message_id)
+    return f"<{message_id}>" if fits else None
+
+
+class _MessageIds(BaseHeader):
+    """A header of message ids, one a line. The standard library folds a long id into an encoded
+    word, which no mail program recognises as the id of the message answered.
+    """
+
+    max_count: ClassVar[Literal[1] | None] = 1
+
+    @classmethod
+    def parse(cls, value: str, kwds: dict[str, Any]) -> None:
+        kwds["decoded"], kwds["parse_tree"] = value, None
+
+    def fold(self, *, policy: Policy) -> str:
+        return f"{self.name}: {f'{policy.linesep} '.join(self.split())}{policy.linesep}"
+
+
+def _policy(*, utf8: bool) -> EmailPolicy[EmailMessage]:
+    registry = HeaderRegistry()
+    for name in ("message-id", "in-reply-to", "references"):
+        registry.map_to_type(name, _MessageIds)
+    return SMTP.clone(header_factory=registry, utf8=utf8)

@@ -1,0 +1,270 @@
+"""Questions in customers' words: which are found, and which approved answer each one gets."""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bendreply.intake.answers import Answer, parse_answer
+from bendreply.intake.model import OwnText
+from bendreply.intake.questions import find_questions, match_answer
+from bendreply.intake.templates import default_templates
+
+ANSWERS = default_templates().answers
+
+
+def own(body: str, subject: str = "", *, subject_counts: bool = True) -> OwnText:
+    text = f"{subject}\n\n{body}"
+    return OwnText(text=text, body_start=len(subject) + 2, subject_counts=subject_counts)
+
+
+def surfaces(body: str, subject: str = "", *, subject_counts: bool = True) -> list[str]:
+    found = find_questions(own(body, subject, subject_counts=subject_counts))
+    return [question.surface for question in found]
+
+
+# -- which sentences ask -------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("body", "asked"),
+    [
+        ("Hi Pat,\n\nWhat is wall factor?\n\nAnn", ["What is wall factor?"]),
+        ("Hello, do I need a wiper die? Thanks", ["do I need a wiper die?"]),
+        ("what is a wall factor", ["what is a wall factor"]),
+        (
+            "1. What do you need to quote?\n2. How long do they last, 1,000 bends? 10,000?\n",
+            ["What do you need to quote?", "How long do they last, 1,000 bends?"],
+        ),
+        (
+            "- bronze or chrome?\n- how thick is 16 ga?",
+            ["bronze or chrome?", "how thick is 16 ga?"],
+        ),
+        (
+            "The tube is 1.75 O.D. x .095 wall. Does the seam\nmatter? It is ERW.",
+            ["Does the seam\nmatter?"],
+        ),
+        ("Please advise which lubricant to use.", ["Please advise which lubricant to use."]),
+        ("Kindly clarify the clamp length.", ["Kindly clarify the clamp length."]),
+        ("I was wondering whether you hire out benders.", None),
+        ("Brauche ich einen Dorn?", ["Brauche ich einen Dorn?"]),
+        ("Guten Tag,\nwas ist der kleinste Radius?", ["was ist der kleinste Radius?"]),
+        ("Faut-il un mandrin pour cela ?", ["Faut-il un mandrin pour cela ?"]),
+        ("¿Cuánto cuesta?", ["¿Cuánto cuesta?"]),
+        ("Quanto costa?", ["Quanto costa?"]),
+        ("Heb ik een doorn nodig?", ["Heb ik een doorn nodig?"]),
+    ],
+)
+def test_a_question_is_found(body: str, asked: list[str] | None) -> None:
+    assert surfaces(body) == (asked or [body])
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "can you make a mandrel for 1.75 x .095?",
+        "Hi, could you please quote a mandrel, 38 x 1.5 mm on 114 CLR?",
+        "Do you stock a mandrel for 7/8 x .035 4130 on a 3-1/2 center line radius?",
+        "Please quote two mandrels.",
+        "Können Sie uns bitte einen Dorn 38 x 1,5 anbieten?",
+        "Pouvez-vous fabriquer un mandrin 33,7 x 2 ?",
+        "Hi Pat, how are you?",
+        "How's it going?",
+        "Everything ok?",
+        "Please let me know if you need anything else.",
+        "Don't hesitate to call if there is a question.",
+        "When we bend it, it kinks. Which is why I write.",
+        "What we need is one mandrel.",
+        "Right?",
+        "10,000?",
+        "Please use the delivery address below.",
+        "1.75 x .095 x 5.25 DOM. Thanks.",
+        "",
+    ],
+)
+def test_requests_pleasantries_and_statements_are_no_questions(body: str) -> None:
+    assert surfaces(body) == []
+
+
+def test_a_question_in_the_subject_counts_unless_it_is_an_earlier_mails() -> None:
+    assert surfaces("See subject.", "Bronze or chrome?") == ["Bronze or chrome?"]
+    assert surfaces("1.75 OD", "Re: Bronze or chrome?", subject_counts=False) == []
+
+
+def test_what_subject_and_body_both_ask_is_one_question() -> None:
+    assert len(surfaces("Hi, bronze or chrome for this?", "Bronze or chrome?")) == 1
+
+
+def test_masked_words_ask_nothing() -> None:
+    # Quoted mail arrives here as spaces of the same length.
+    assert surfaces("What is wall factor?\n\n" + " " * 60 + "\n" + " " * 40) == [
+        "What is wall factor?"
+    ]
+
+
+@given(st.text(max_size=500))
+def test_a_surface_is_always_a_slice_of_the_text(body: str) -> None:
+    said = own(body, "a subject")
+    for question in find_questions(said):
+        assert question.surface in said.text
+        assert question.surface == question.surface.strip()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "? " * 40000,
+        "can you " * 12000,
+        "please " * 14000,
+        "\n" * 100000,
+        "a." * 50000,
+        " " * 100000,
+    ],
+)
+def test_long_texts_are_read_in_good_time(text: str) -> None:
+    start = time.perf_counter()
+    find_questions(own(text))
+    assert time.perf_counter() - start < 2
+
+
+# -- which answer fits ---------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("question", "name"),
+    [
+        ('what is "wall factor" exactly, and why is 27 worse than 13?', "wall-factor"),
+        ("Could you explain the wall factor to me?", "wall-factor"),
+        ("What does D of bend mean?", "d-of-bend"),
+        ("Is there a rule of thumb for when you need a mandrel at all?", "mandrel-needed"),
+        ("At that wall does a mandrel even help or am I wasting your time?", "mandrel-needed"),
+        ("Can I bend this without a mandrel?", "mandrel-needed"),
+        ("Brauche ich dafür einen Dorn?", "mandrel-needed"),
+        ("What exactly do you need from me to quote?", "what-to-send"),
+        ("What information do you need for a quotation?", "what-to-send"),
+        ("How do I measure the center line radius on my die?", "measure-clr"),
+        ("How do I measure the CLR?", "measure-clr"),
+        ("Do you advise bronze or hardened steel for this?", "bronze-or-chrome"),
+        ("Kindly clarify which mandrel material is to be used for SS 304", "bronze-or-chrome"),
+        ("What would you make the mandrel of so it does not pick up?", "bronze-or-chrome"),
+        ("Can I use the same mandrel for a thinner wall?", "one-mandrel-for-two"),
+        ("Does one mandrel do for both radii?", "one-mandrel-for-two"),
+        ("Do you make a mandrel that adjusts?", "one-mandrel-for-two"),
+        ("What's the difference between pipe and tube?", "gauge-and-pipe"),
+        ("Which gauge do you use, BWG or SWG?", "gauge-and-pipe"),
+        ("Would you use a wiper here?", "wiper-die"),
+        ("Do I need a wiper die for 1.75 x .065 on 5.25?", "wiper-die"),
+        ("And how long is the delivery?", "price-and-lead-time"),
+        ("And what would 3 pcs cost?", "price-and-lead-time"),
+        ("1⅝ × .083 304SS, 3¼ CLR – price?", "price-and-lead-time"),
+        ("what do you get for a 15/8 x .083 moly mandrel 5 clr?", "price-and-lead-time"),
+        ("What's your lead time?", "price-and-lead-time"),
+        ("Which way should the weld seam point?", "weld-seam"),
+        ("Does the ERW seam matter?", "weld-seam"),
+        ("Roughly how long do they last, 1,000 bends?", "mandrel-life"),
+        ("Kindly also mention expected life, 5,000 or 50,000 bends.", "mandrel-life"),
+    ],
+)
+def test_the_right_answer_is_found(question: str, name: str) -> None:
+    assert match_answer(question, ANSWERS) == name
+
+
+@pytest.mark.parametrize(
+    "question",
+    [
+        "Is one mandrel good for both?",
+        "What is the difference in price?",
+        "What is your payment condition?",
+        "What's the shipping cost to Canada?",
+        "Can a mandrel be added to a manual bender that never had one?",
+        "Which tolerance on ovality can be held in series with a ball mandrel?",
+        "Are mandrels that little a thing, or do people just fill it with something?",
+        "Which lubricant do you recommend?",
+        "Do you sell wiper dies?",
+        "How many balls should the mandrel have?",
+        "What mandrel rod do I need?",
+        "What mandrel would you use?",
+        "What is your limit for wall factor?",
+        "How tight can you bend 1.75 tube?",
+        "Why does my tube wrinkle on the inside?",
+        "How much springback should I expect?",
+        "Can the tube be chromed after bending?",
+        "Is the mandrel heat treated?",
+        "What would you charge to build us a trailer, price by Easter?",
+        "Do you need the tube material certificate?",
+        "Can you take back a used mandrel?",
+        "What machine do I need to buy?",
+        "Where is my order?",
+        "What size is the die block?",
+        "Do you have a catalogue?",
+    ],
+)
+def test_better_no_answer_than_a_wrong_one(question: str) -> None:
+    assert match_answer(question, ANSWERS) is None
+
+
+def test_a_question_without_an_answer_is_still_listed() -> None:
+    (question,) = find_questions(own("Which lubricant do you recommend?"))
+    assert question.answer is None
+
+
+def test_every_phrase_finds_its_own_answer() -> None:
+    for answer in ANSWERS:
+        for phrase in answer.phrases:
+            assert match_answer(phrase, ANSWERS) == answer.name, phrase
+
+
+def _answer(name: str, phrase: str) -> Answer:
+    return parse_answer(
+        name,
+        f'+++\ntitle = "t"\nphrases = ["{phrase}"]\nsource = "s"\napproved_by = "Pat"\n'
+        "approved_on = 2026-09-01\nreview_by = 2027-09-01\n+++\ntext\n",
+    )
+
+
+def test_two_answers_that_fit_alike_are_no_answer() -> None:
+    twins = (_answer("a", "which lubricant tube"), _answer("b", "which lubricant mandrel"))
+    assert match_answer("Which lubricant for tube?", twins) == "a"
+    assert match_answer("Which lubricant on tube and mandrel?", twins) is None
+
+
+def test_the_answer_with_more_of_its_words_in_the_question_wins() -> None:
+    pair = (_answer("a", "which lubricant"), _answer("b", "which lubricant stainless"))
+    assert match_answer("Which lubricant for stainless?", pair) == "b"
+
+
+# -- what the answers say ------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("name", "claim"),
+    [
+        (
+            "wall-factor",
+            "OD divided by its wall: a 2 in tube with a 0.100 in wall has a wall factor of 20",
+        ),
+        ("d-of-bend", "a 2 in tube on a 6 in CLR is a 3 D bend"),
+        # One maker prints both 15 and 20 (reference facts, section 1): a range, not a figure.
+        ("mandrel-needed", "from a wall factor of 15, others from 20"),
+        ("mandrel-needed", "1.5 D or tighter"),
+        # Ri = R - D/2 (geometry).
+        ("measure-clr", "the inside radius plus half the OD"),
+        # Three makers agree on this one.
+        ("bronze-or-chrome", "aluminium bronze would gall on aluminium"),
+        ("bronze-or-chrome", "makers differ"),
+        # ASME B36.10: NPS 1-1/2 is 1.900 in; BWG 16 is 0.065 in. 1.9 x 25.4 = 48.26.
+        ("gauge-and-pipe", "1.900 in (48.26 mm) OD"),
+        ("gauge-and-pipe", "16 gauge is 0.065 in (1.651 mm)"),
+        ("mandrel-life", "no published figure"),
+        ("weld-seam", "near the neutral axis"),
+    ],
+)
+def test_technical_claims(name: str, claim: str) -> None:
+    from bendreply.intake.reply_facts import BRITISH, Facts, ShopWords
+
+    shop = ShopWords("", (), "30", "", "2.5", "", 2, 15)
+    facts = Facts(first_name="", shop=shop, words=BRITISH).as_variables()
+    assert claim in default_templates().render(f"answers/{name}.md", facts)
