@@ -79,17 +79,24 @@ def automatic(message: Message, own: OwnText) -> str | None:
 
 
 def is_website_form(message: Message) -> bool:
-    """Did a person fill in a form, whose program then mailed it with the person as Reply-To?"""
-    if message.reply_to is None or not message.reply_to.address:
-        return False
-    if message.reply_to.address.casefold() == message.sender.address.casefold():
-        return False
-    if _NO_REPLY.search(message.reply_to.address):
-        return False
+    """Did a person fill in a form, whose program then mailed it in its own name?"""
     body = message.body[:_READ_CHARACTERS]
     fields = sum(1 for field in _FORM_FIELDS if field.search(body))
+    no_reply = _NO_REPLY.search(message.sender.address) is not None
+    if not _has_person_to_answer(message):
+        return no_reply and fields >= 3
     named = _FORM_WORDS.search(f"{message.subject}\n{body}") is not None
     return fields >= 2 or (named and len(body.split()) > 3)
+
+
+def _has_person_to_answer(message: Message) -> bool:
+    """Does a Reply-To name somebody other than the program that sent the mail?"""
+    return (
+        message.reply_to is not None
+        and bool(message.reply_to.address)
+        and message.reply_to.address.casefold() != message.sender.address.casefold()
+        and _NO_REPLY.search(message.reply_to.address) is None
+    )
 
 
 def _by_header(message: Message, *, form: bool, own: OwnText) -> str | None:
@@ -144,7 +151,9 @@ def _by_wording(message: Message, own: OwnText) -> str | None:
     subject = "" if reply or forward else message.subject.strip()[:300]
     body = _unquoted(message, own)
     asks = _PERSON_ASKS.search(_own(own)) is not None or "?" in _own(own)
-    no_reply = _NO_REPLY.search(message.sender.address) is not None
+    no_reply = _NO_REPLY.search(message.sender.address) is not None and not (
+        _has_person_to_answer(message)
+    )
     return (
         _bounce(subject, body)
         or _receipt(subject, body, own)
@@ -195,8 +204,12 @@ def _invitation(subject: str, body: str) -> str | None:
     return None
 
 
-def _weigh(cues: Sequence[tuple[int, re.Pattern[str]]], text: str) -> tuple[int, str]:
-    """The sum of the weights of all cues found, and the words of the heaviest."""
+_PROOF = 3
+"""A cue of this weight stands in no person's mail."""
+
+
+def _weigh(cues: Sequence[tuple[int, re.Pattern[str]]], text: str) -> tuple[int, int, str]:
+    """The sum of the weights of all cues found, the heaviest, and its words."""
     total, heaviest, said = 0, 0, ""
     for weight, pattern in cues:
         match = pattern.search(text)
@@ -204,22 +217,21 @@ def _weigh(cues: Sequence[tuple[int, re.Pattern[str]]], text: str) -> tuple[int,
             total += weight
             if weight > heaviest:
                 heaviest, said = weight, " ".join(match.group().split())[:60]
-    return total, said
+    return total, heaviest, said
 
 
 def _bulk(subject: str, body: str, *, asks: bool, no_reply: bool) -> str | None:
-    total, said = _weigh(_BULK, f"{subject}\n{body}")
-    # Some companies put "unsubscribe" below every clerk's mail: a request outweighs that alone.
-    if total + no_reply >= (4 if asks and total < 5 and not said.startswith("You") else 3):
+    total, heaviest, said = _weigh(_BULK, f"{subject}\n{body}")
+    # Some companies put "unsubscribe" below every clerk's mail: with a request that is no proof.
+    if heaviest == _PROOF or total + no_reply >= (4 if asks else 3):
         return f'a bulk mailing ("{said}")'
     return None
 
 
 def _notice(text: str, *, asks: bool, no_reply: bool) -> str | None:
-    total, said = _weigh(_NOTICE, text)
+    total, heaviest, said = _weigh(_NOTICE, text)
     if no_reply:
-        total += 2
-        said = said or "no-reply sender"
-    if total >= (4 if asks else 3):
+        return f'a notification by a program ("{said or "no-reply sender, nobody to answer"}")'
+    if heaviest == _PROOF or total >= (4 if asks else 3):
         return f'a notification by a program ("{said}")'
     return None

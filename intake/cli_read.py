@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 
 from .cli_common import (
     UNUSABLE_INPUT,
-    WRONG_CALL,
     RefusedError,
+    attempt,
     complain,
     shop_of,
     templates_of,
@@ -18,9 +18,7 @@ from .cli_common import (
 )
 
 if TYPE_CHECKING:
-    from ..rules.shop import Shop
-    from .model import Message, Result
-    from .templates import Templates
+    from .model import Result
 
 
 def read(args: argparse.Namespace) -> int:

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from .score import Score
+    from .score_match import Verdict
 
 
 def score(args: argparse.Namespace) -> int:
@@ -54,6 +55,7 @@ def _silent_misreads(out: Console, score: Score) -> None:
     for o in misreads:
         rows.add_row(o.file, _number(o.request), o.field, o.stated, o.gold or "-")
     out.print(rows)
+    out.print()
 
 
 def _figures(out: Console, score: Score) -> None:
@@ -75,13 +77,14 @@ def _figures(out: Console, score: Score) -> None:
     ):
         rows.add_row(name, _percent(part, whole), f"{part} / {whole}")
     out.print(rows)
+    out.print()
 
 
 def _fields(out: Console, score: Score) -> None:
     from .score_match import ALL_FIELDS
     from .screen import table
 
-    verdicts = ("right", "missing", "doubted", "silent")
+    verdicts: tuple[Verdict, ...] = ("right", "missing", "doubted", "silent")
     heads = ("right", "missing", "wrong, doubted", "wrong, silent")
     rows = table("field", *heads, title="By field")
     for column in rows.columns[1:]:
@@ -89,6 +92,7 @@ def _fields(out: Console, score: Score) -> None:
     for name in ALL_FIELDS:
         rows.add_row(name, *(str(score.count(verdict, only=(name,))) for verdict in verdicts))
     out.print(rows)
+    out.print()
 
 
 def _kinds(out: Console, score: Score) -> None:
@@ -101,6 +105,7 @@ def _kinds(out: Console, score: Score) -> None:
     for gold in Kind:
         rows.add_row(gold, *(str(score.kinds[gold, ours]) for ours in Kind))
     out.print(rows)
+    out.print()
 
 
 def _tags(out: Console, score: Score, *, every: bool) -> None:
@@ -116,6 +121,7 @@ def _tags(out: Console, score: Score, *, every: bool) -> None:
         right = f"{tally.fully_right} / {tally.requests}" if tally.requests else "-"
         rows.add_row(tag, str(tally.messages), right, str(tally.silent or "-"))
     out.print(rows)
+    out.print()
 
 
 def _misses(out: Console, score: Score) -> None:

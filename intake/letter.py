@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from email.headerregistry import BaseHeader, HeaderRegistry
 from email.message import EmailMessage
 from email.policy import SMTP, EmailPolicy, Policy
-from typing import Any, ClassVar, Literal, Self
+from typing import Any, ClassVar, Literal, NamedTuple, Self
 
 from .addressing import one_line, reply_subject
 from .desk_errors import ShopAddressError, UndeliverableError
@@ -103,12 +103,13 @@ def compose(inquiry: Inquiry, sender: Address) -> Letter:
         raise UndeliverableError(
             f"inquiry {inquiry.id} has no address to reply to; its draft stays approved"
         )
-    mail = EmailMessage(policy=_policy(utf8=not to_line.isascii()))
-    mail["From"] = from_line
-    mail["To"] = to_line
+    # Names can be encoded in plain ASCII (RFC 2047), addresses can't (RFC 6532).
+    mail = EmailMessage(policy=_policy(utf8=not (from_line.spec + to_line.spec).isascii()))
+    mail["From"] = str(from_line)
+    mail["To"] = str(to_line)
     mail["Subject"] = _header_text(reply_subject(draft.subject))
     mail["Date"] = approval.at
-    mail["Message-ID"] = f"<{name}@{from_line.rpartition('@')[2].rstrip('>')}>"
+    mail["Message-ID"] = f"<{name}@{from_line.spec.rpartition('@')[2]}>"
     parent, references = _thread(came)
     if parent:
         mail["In-Reply-To"] = parent
@@ -119,7 +120,17 @@ def compose(inquiry: Inquiry, sender: Address) -> Letter:
     return Letter(name, "email", mail.as_bytes())
 
 
-def recipient(message: Message) -> str | None:
+class Mailbox(NamedTuple):
+    """A name and an address that a header can carry."""
+
+    name: str
+    spec: str
+
+    def __str__(self) -> str:
+        return f'"{self.name}" <{self.spec}>' if self.name else self.spec
+
+
+def recipient(message: Message) -> Mailbox | None:
     """Where a reply goes: Reply-To if the sender gave a usable one, else From (RFC 5322 3.6.2)."""
     for address in (message.reply_to, message.sender):
         if address is not None and (mailbox := _mailbox(address)):
@@ -127,8 +138,8 @@ def recipient(message: Message) -> str | None:
     return None
 
 
-def _mailbox(address: Address) -> str | None:
-    """``Name <local@domain>``, or None where the address is none that a header can carry."""
+def _mailbox(address: Address) -> Mailbox | None:
+    """The address made safe, or None where it is none that a header can carry."""
     local_part, _, domain = address.address.strip().rpartition("@")
     try:
         domain = domain if domain.isascii() else domain.encode("idna").decode("ascii")
@@ -143,11 +154,12 @@ def _mailbox(address: Address) -> str | None:
         return None
     # Folding long quoted names has lost their quotes in some versions of Python's email package,
     # and a comma without quotes is a second recipient: so no name needs any.
-    kept = (c if c.isalnum() or c in _KEPT_IN_NAMES else " " for c in address.name)
-    name = one_line("".join(kept), LONGEST_NAME).replace("…", "").strip(" .")
-    name = name.replace(".", "") if re.search(r"\.(?!\s|$)", name) else name
-    spec = f"{local_part}@{domain}"
-    return f'"{name}" <{spec}>' if name else spec
+    kept = (
+        c if unicodedata.category(c)[0] in "LMN" or c in _KEPT_IN_NAMES else " "
+        for c in address.name
+    )
+    name = one_line("".join(kept)[:LONGEST_NAME], LONGEST_NAME)
+    return Mailbox(name, f"{local_part}@{domain}")
 
 
 def _header_text(text: str) -> str:

@@ -1,8 +1,8 @@
 """How well labelled messages are read: every figure against a named denominator.
 
 ``gold.jsonl`` lies beside the messages, one label an object a line: file, kind, requests (shape,
-od_mm, wall_mm, clr_mm, material, grade, quantity, needed_by, doubt), questions, tags, perhaps lang. A value is
-right within 0.5 % or 0.03 mm, whichever is more.
+od_mm, wall_mm, clr_mm, material, grade, quantity, needed_by, doubt), questions, tags, perhaps
+lang. A value is right within 0.5 % or 0.03 mm, whichever is more.
 
 Denominators:
 

@@ -19,6 +19,8 @@ from ..rules.units import both_units, format_in, format_mm
 from .cli_common import printable
 from .model import Kind, Message, Question, Result
 
+Unit = Literal["in", "mm"]
+
 ANSWERS = {
     Decision.STOCK: "from stock",
     Decision.CUSTOM_MAKE: "custom make",
@@ -47,6 +49,7 @@ def table(*heads: str, title: str | None = None) -> Table:
     """An empty table in the house style."""
     rows = Table(
         box=box.SIMPLE_HEAD,
+        show_edge=False,
         title=title,
         title_justify="left",
         title_style="bold",
@@ -68,7 +71,7 @@ def who(message: Message) -> str:
     return printable(message.sender.name or message.sender.address or "unknown sender")
 
 
-def size(request: SizeRequest, unit: Literal["in", "mm"] | None = None) -> str:
+def size(request: SizeRequest, unit: Unit | None = None) -> str:
     """``1.75 × 0.095? × – in``: as read, in the sender's unit unless another is wanted."""
     unit = unit or request.written_in
     figures = " × ".join(_figure(request, field, unit) for field in LENGTH_FIELDS)
@@ -76,9 +79,7 @@ def size(request: SizeRequest, unit: Literal["in", "mm"] | None = None) -> str:
     return f"{shape}{figures} {unit}"
 
 
-def _figure(
-    request: SizeRequest, field: Literal["od", "wall", "clr"], unit: Literal["in", "mm"]
-) -> str:
+def _figure(request: SizeRequest, field: Literal["od", "wall", "clr"], unit: Unit) -> str:
     value = request.length_mm(field)
     if value is None:
         return "–"
@@ -96,7 +97,7 @@ def material(request: SizeRequest) -> str:
     return printable(words) + ("?" if request.doubt_on("material") else "")
 
 
-def reading(value: Decimal | str, unit: Literal["in", "mm"], *, wall: bool = False) -> str:
+def reading(value: Decimal | str, unit: Unit, *, wall: bool = False) -> str:
     """One reading of a doubtful field in words."""
     if isinstance(value, Decimal):
         return both_units(value, unit, wall=wall)
@@ -140,7 +141,7 @@ def read_view(out: Console, result: Result, file: str) -> None:
         rows.columns[3].justify = rows.columns[4].justify = "right"
         for number, assessment in enumerate(result.assessments, start=1):
             request = assessment.request
-            other: Literal["in", "mm"] = "mm" if request.written_in == "in" else "in"
+            other: Unit = "mm" if request.written_in == "in" else "in"
             rows.add_row(
                 str(number),
                 f"{size(request)}\n{size(request, other)}",
@@ -150,6 +151,7 @@ def read_view(out: Console, result: Result, file: str) -> None:
                 ANSWERS[assessment.decision],
             )
         out.print(rows)
+        out.print()
         for number, assessment in enumerate(result.assessments, start=1):
             for sentence in doubts(assessment.request):
                 out.print(hanging(f"{number} ?", sentence))
@@ -267,3 +269,13 @@ def hanging(label: str, text: str, *, label_style: str = "") -> Padding:
     line.add_column(overflow="fold")
     line.add_row(label, text)
     return Padding(line, 0)
+
+
+def pairs(*lines: tuple[str, str]) -> Table:
+    """A thing and what it is, line by line."""
+    rows = Table.grid(padding=(0, 2))
+    rows.add_column(no_wrap=True)
+    rows.add_column(overflow="fold", style="dim")
+    for thing, what in lines:
+        rows.add_row(thing, what)
+    return rows

@@ -8,9 +8,11 @@ from datetime import date
 
 from rich.console import Console
 
-from ..rules.assessment import Assessment, Decision
+from ..rules.assessment import Assessment, Decision, Finding
+from ..rules.request import SizeRequest
 from .cli_common import printable
-from .inquiry import Inquiry, Row, State
+from .desk_change import Changed
+from .inquiry import Asking, Correction, Inquiry, Row, State
 from .model import Address, Kind, Result
 from .screen import (
     ANSWERS,
@@ -30,6 +32,9 @@ from .screen import (
     table,
 )
 
+WIDE = 110
+"""Columns from which on a table can be wide."""
+SUBJECT_SHOWN = 26
 MOST_SIZES = 4
 """Sizes of one message that a line of the triage table names; `show` has all."""
 LIMIT_WORDS = {"wall-factor-limit": "wall factor", "d-of-bend-limit": "D of bend"}
@@ -53,97 +58,114 @@ class Line:
         """A line of the backlog."""
         return cls(
             row.id, row.sender, row.subject, row.kind, row.assessments, row.needed_by,
-            "" if row.has_draft else "no draft: reply by hand",
+            "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else "",
         )  # fmt: skip
 
     @classmethod
-    def of_result(cls, number: int, result: Result) -> Line:
-        """A message just judged."""
-        dates = [a.request.needed_by for a in result.assessments if a.request.needed_by]
+    def of_asking(cls, asking: Asking, result: Result | None) -> Line:
+        """An inquiry of the store; ``result`` is what was made of its message just now."""
+        dates = [a.request.needed_by for a in asking.assessments if a.request.needed_by]
         return cls(
-            number, result.message.sender, result.message.subject, result.kind, result.assessments,
-            min(dates, default=None), result.why_kind,
-        )  # fmt: skip
+            asking.id,
+            asking.sender,
+            result.message.subject if result else "",
+            asking.kind,
+            asking.assessments,
+            min(dates, default=None),
+            result.why_kind if result else "",
+        )
 
 
 def triage_table(out: Console, lines: Iterable[Line], *, title: str) -> None:
-    """Who, what was asked for, the answer in words, and why or what to settle first."""
-    rows = table("", "who", "asked for", "answer", "why, or what to settle", title=title)
-    rows.show_lines = False
+    """Who, what was asked for, the answer in words, and why or what to settle first.
+
+    On a wide screen the material has a column of its own, and a size one line.
+    """
+    wide = out.width >= WIDE
+    heads = ["", "who", "asked for", *(["material"] if wide else []), "answer"]
+    rows = table(*heads, "why, or what to settle", title=title)
     rows.columns[0].justify = "right"
-    rows.columns[2].no_wrap = True
-    rows.columns[3].no_wrap = True
-    rows.columns[1].max_width = 18
+    rows.columns[1].max_width = 20 if wide else 16
+    rows.columns[2].no_wrap = rows.columns[-2].no_wrap = True
     for line in lines:
         person = printable(line.sender.name or line.sender.address or "unknown")
         if line.needed_by:
             person += f"\nby {line.needed_by:%d %b}"
-        if not line.assessments:
-            subject = one_line(line.subject) or "(no subject)"
-            rows.add_row(
-                str(line.number),
-                person,
-                said(subject if len(subject) <= 26 else subject[:25] + "…"),
-                NO_SIZE_ANSWERS.get(line.kind, "by hand"),
-                printable(line.why_kind),
-            )
-            continue
-        for index, assessment in enumerate(line.assessments[:MOST_SIZES]):
+        sizes = line.assessments[:MOST_SIZES]
+        for index, assessment in enumerate(sizes):
+            asked, tube = size(assessment.request), material(assessment.request)
             rows.add_row(
                 "" if index else str(line.number),
                 "" if index else person,
-                f"{size(assessment.request)}\n{material(assessment.request)}",
+                *([asked, tube] if wide else [f"{asked}\n{tube}"]),
                 ANSWERS[assessment.decision],
                 short_reason(assessment),
             )
+        if not sizes:
+            rows.add_row(
+                str(line.number),
+                person,
+                shorten(one_line(line.subject), SUBJECT_SHOWN) or "(no subject)",
+                *([""] if wide else []),
+                NO_SIZE_ANSWERS.get(line.kind, "by hand"),
+                printable(line.why_kind),
+            )
         if (more := len(line.assessments) - MOST_SIZES) > 0:
-            rows.add_row("", "", f"and {more} more", "", f"see `bendreply show {line.number}`")
+            see = f"`bendreply show {line.number}`"
+            rows.add_row("", "", f"and {more} more", *([""] if wide else []), "", see)
     out.print(rows)
     out.print(LEGEND, style="dim")
 
 
+def shorten(text: str, most: int) -> str:
+    """At most so many characters, cut with an ellipsis."""
+    return text if len(text) <= most else f"{text[: most - 1]}…"
+
+
 def short_reason(assessment: Assessment) -> str:
     """Why in a few words: the limit that is broken, what is to be asked, the part on the shelf."""
-    request = assessment.request
     words: list[str] = []
     match assessment.decision:
         case Decision.DECLINE:
-            for f in assessment.findings:
-                if f.effect == "declines":
-                    name = LIMIT_WORDS.get(f.rule)
-                    words.append(
-                        f"{name} {ratio(f.measured)}, limit {ratio(f.limit)}"
-                        if name
-                        else printable(f.text)
-                    )
+            words += (_broken(f) for f in assessment.findings if f.effect == "declines")
         case Decision.ASK:
-            for f in assessment.findings:
-                if f.effect == "asks":
-                    doubt = request.doubt_on(f.field) if f.field else None
-                    field = FIELD_WORDS.get(f.field or "", f.field or "")
-                    if doubt and len(doubt.readings) > 1:
-                        readings = " or ".join(short_reading(r, request) for r in doubt.readings)
-                        words.append(f"{field} {readings}?")
-                    elif doubt:
-                        words.append(f"{field}: {printable(doubt.why)}?")
-                    else:
-                        words.append(f"{field} not given" if field in _missing(assessment) else
-                                     printable(f.text))  # fmt: skip
+            words += (
+                _open(f, assessment.request) for f in assessment.findings if f.effect == "asks"
+            )
         case Decision.STOCK if assessment.stock:
             words.append(f"{assessment.stock.part}, {assessment.stock.on_hand} on hand")
         case _:
-            short = [f.text for f in assessment.findings if f.rule == "enough-on-hand"]
-            words += map(printable, short or ["nothing on the shelf fits"])
+            too_few = [f.text for f in assessment.findings if f.rule == "enough-on-hand"]
+            words += too_few or ["none on hand fits"]
     if assessment.decision is not Decision.ASK:
-        words += (
-            f"to confirm: {FIELD_WORDS.get(d.field, d.field.replace('_', ' '))}"
-            for d in request.doubts
-        )
-    return "; ".join(dict.fromkeys(words))
+        words += (f"confirm {_field(doubt.field)}" for doubt in assessment.request.doubts)
+    return printable("; ".join(dict.fromkeys(words)))
 
 
-def _missing(assessment: Assessment) -> set[str]:
-    return {FIELD_WORDS.get(field, field) for field in assessment.request.missing}
+def _broken(finding: Finding) -> str:
+    name = LIMIT_WORDS.get(finding.rule)
+    if name is None:
+        return finding.text
+    return f"{name} {ratio(finding.measured)}, limit {ratio(finding.limit)}"
+
+
+def _open(finding: Finding, request: SizeRequest) -> str:
+    """What has to be settled, as short as can be."""
+    field = finding.field
+    if field is None:
+        return finding.text
+    if doubt := request.doubt_on(field):
+        if len(doubt.readings) < 2:
+            return f"{_field(field)}: {doubt.why}"
+        readings = " or ".join(short_reading(r, request) for r in doubt.readings)
+        return f"{_field(field)} {readings}?"
+    if field in request.missing:
+        return f"{_field(field)} not given"
+    return f"{request.shape} tube" if field == "shape" else finding.text
+
+
+def _field(name: str) -> str:
+    return FIELD_WORDS.get(name, name.replace("_", " "))
 
 
 def inquiry_view(out: Console, inquiry: Inquiry) -> None:
@@ -166,8 +188,8 @@ def inquiry_view(out: Console, inquiry: Inquiry) -> None:
     remarks(out, inquiry.questions, (*message.faults, *inquiry.notes))
     for c in inquiry.corrections:
         by = f" by {c.by}" if c.by else ""
-        change = f"size {c.index + 1} {c.field}: {c.before or '–'} to {c.after or '–'}{by}"
-        out.print(hanging("correction", printable(change)))
+        change = f"size {c.index + 1} {c.field}: {_plain(c, c.before)} to {_plain(c, c.after)}"
+        out.print(hanging("corrected", f"{change}{printable(by)}"))
     out.print()
     out.rule("their words", style="dim", align="left")
     out.print(said(message.body.rstrip()), soft_wrap=True)
@@ -187,3 +209,21 @@ def _state(inquiry: Inquiry) -> str:
     by = f" by {last.by}, {last.at:%Y-%m-%d %H:%M} UTC{why}"
     delivered = ", draft delivered" if inquiry.state is State.DELIVERED else ""
     return printable(f"{last.said}{by}{delivered}")
+
+
+def correction_view(out: Console, changed: Changed, index: int) -> None:
+    """What a correction changed, and how the size is judged now."""
+    for sentence in changed.told:
+        out.print(printable(sentence))
+    for c in changed.corrections:
+        out.print(hanging("corrected", f"{c.field}: {_plain(c, c.before)} to {_plain(c, c.after)}"))
+    if changed.corrections:
+        request_view(out, changed.inquiry.assessments[index])
+        out.print(hanging("", f"`bendreply show {changed.inquiry.id}` has the new draft"))
+
+
+def _plain(made: Correction, value: str | None) -> str:
+    """A corrected value as a person reads it: lengths with their unit."""
+    if value is None:
+        return "not given"
+    return f"{value} mm" if made.field in ("od", "wall", "clr") else printable(value)

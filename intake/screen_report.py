@@ -9,10 +9,11 @@ from rich.console import Console
 
 from ..rules.assessment import Decision
 from ..rules.request import SizeRequest
+from ..rules.units import MM_PER_INCH
 from .model import Kind
 from .report import Report
-from .report_count import SizeCount
-from .screen import ANSWERS, console, hanging, material, size, table
+from .report_count import Size, SizeCount
+from .screen import ANSWERS, Unit, console, hanging, material, size, table
 
 MOST_SHOWN = 10
 """Sizes in a table; the JSON has all of them."""
@@ -24,15 +25,15 @@ def report_view(out: Console, report: Report) -> None:
     days = f"{count.week.monday:%d %B} to {count.week.sunday:%d %B %Y}"
     out.print(f"Week {count.week}, {days} ({report.why_week}; {report.zone})", style="bold")
     out.print()
-    kinds = ", ".join(f"{report.kinds[kind]} {kind}" for kind in Kind if report.kinds[kind])
-    out.print(hanging("messages", f"{report.kinds.total()}{': ' if kinds else ''}{kinds}"))
+    kinds = [f"{kind} {report.kinds[kind]}" for kind in Kind if report.kinds[kind]]
+    out.print(hanging("messages", f"{report.kinds.total()} ({', '.join(kinds) or 'none'})"))
     sizes = f"{_some(count.requests, 'request')} from {_some(count.customers, 'customer')}"
     if count.incomplete:
         sizes += f"; {count.incomplete} without OD, wall or CLR"
     out.print(hanging("sizes", sizes))
     out.print(hanging("answers", _outcomes(count.outcomes) or "none"))
     waiting = _some(report.waiting, "message")
-    out.print(hanging("waiting", f"{waiting} of this or any other week"))
+    out.print(hanging("waiting", f"{waiting}, of this or any other week"))
     if count.sizes:
         out.print()
         _size_table(out, "Most requested", count.sizes)
@@ -62,7 +63,7 @@ def _size_table(out: Console, title: str, counts: Sequence[SizeCount]) -> None:
             material=count.material,
         )
         rows.add_row(
-            f"{size(request, 'in')}\n{size(request, 'mm')}",
+            "\n".join(size(request, unit) for unit in _units(count.size)),
             material(request),
             str(count.customers),
             str(count.requests),
@@ -70,7 +71,15 @@ def _size_table(out: Console, title: str, counts: Sequence[SizeCount]) -> None:
         )
     out.print(rows)
     if len(counts) > MOST_SHOWN:
-        out.print(f"and {_some(len(counts) - MOST_SHOWN, 'more size')}\n")
+        out.print(f"and {_some(len(counts) - MOST_SHOWN, 'more size')}")
+    out.print()
+
+
+def _units(written: Size) -> tuple[Unit, Unit]:
+    """Both units, the one first that the size is a plain figure in."""
+    inches = [mm / MM_PER_INCH for mm in (written.od_mm, written.wall_mm)]
+    plain = all(inch == round(inch, 4) for inch in inches)
+    return ("in", "mm") if plain else ("mm", "in")
 
 
 def _outcomes(outcomes: Counter[Decision]) -> str:

@@ -23,7 +23,9 @@ class Reader:
 
     def messages_like(self, came: Message) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of stored messages with its Message-ID, or with its very bytes."""
-        alike: list[sa.ColumnElement[bool]] = [message.c.message_id.in_([usual_key(came), key_of_its_own(came)])]
+        alike: list[sa.ColumnElement[bool]] = [
+            message.c.message_id.in_([usual_key(came), key_of_its_own(came)])
+        ]
         if came.raw_sha256:
             alike.append(message.c.raw_sha256 == came.raw_sha256)
         found = self._connection.execute(

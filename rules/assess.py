@@ -46,7 +46,7 @@ def assess(request: SizeRequest, shop: Shop) -> Assessment:
     doubts = doubt_findings(request, stated.case, judgements)
     decision = _settle(stated, judgements, doubts)
     base = judgements[0] if decision is Decision.DECLINE else stated
-    doubtful = {f"missing-{doubt.field}" for doubt in doubts}
+    doubtful = {f"missing-{doubt.field}" for doubt in doubts if doubt.effect == "asks"}
     told = [finding for finding in base.findings if finding.rule not in doubtful]
     findings = [*_fitting(told, decision), *doubts]
     if readings is None:

@@ -110,7 +110,9 @@ def _options(
     stated: T | None, doubt: Doubt | None, convert: Callable[[str | Decimal], T | None]
 ) -> tuple[T | None, ...]:
     readings = _read(doubt, convert)
-    return tuple(dict.fromkeys(readings if stated is None else (stated, *readings))) or (None,)
+    if stated is None and len(set(readings)) > 1:  # one of these is meant, though not which
+        return tuple(dict.fromkeys(readings))
+    return tuple(dict.fromkeys((stated, *readings)))
 
 
 def _read(doubt: Doubt | None, convert: Callable[[str | Decimal], T]) -> tuple[T, ...]:

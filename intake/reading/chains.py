@@ -23,7 +23,10 @@ def assign_by_chain(layout: Layout) -> None:
 def _chains(layout: Layout) -> list[list[Figure]]:
     chains: list[list[Figure]] = []
     current: list[Figure] = []
-    for figure in layout.figures:
+    for position, figure in enumerate(layout.figures):
+        following = layout.figures[position + 1].link if position + 1 < len(layout.figures) else ""
+        if figure.link == "slash" and len(current) > 1 and following == "times":
+            figure.link = "apart"  # "20x1,5 / 25x1,5": a slash between two whole sizes
         if figure.link in ("times", "slash") and current:
             current.append(figure)
         elif figure.link == "restate" and current and same_size(current[-1], figure):
@@ -357,7 +360,8 @@ def _share(run: list[Figure]) -> None:
     values = [figure.number.value for figure in run]
     alike = min(values) > 0 and max(values) / min(values) <= 6
     roles = [f.role for f in run if f.role in LENGTH_ROLES or f.role in ("times_d", "nps", "noise")]
-    if alike and len(set(roles)) == 1 and all(f.role in (roles[0], None, "label", "die") for f in run):
+    plain = (None,) if roles and roles[0] in RADIUS_ROLES | {"wall"} else (None, "label", "die")
+    if alike and len(set(roles)) == 1 and all(f.role == roles[0] or f.role in plain for f in run):
         units = [figure.unit for figure in run if figure.unit]
         for figure in run:
             if figure.role != roles[0]:

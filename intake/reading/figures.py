@@ -118,6 +118,9 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
             figure.role, figure.how = "noise", "unit"
     for left, right in zip(figures, figures[1:], strict=False):
         right.link = _link(layout, left, right)
+        if right.link in ("list", "or", "range") and right.unit in ("ga", "swg", "bwg"):
+            if left.unit is None and left.number.style == "integer" and left.number.value <= 36:
+                left.unit = right.unit  # "16 or 14 gauge"
     return layout
 
 

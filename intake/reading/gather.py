@@ -331,7 +331,9 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: str) -> list[
     if number and slot in first.slots and first.place(slot) < first.place("od") and first.row is None:
         return first.slots[slot]  # said ahead of the whole list
     last = groups[-1]
-    if slot in last.slots and all(slot not in g.slots or g.slots[slot] == last.slots[slot] for g in groups[:-1]):
+    tail = [g for g in groups if slot in g.slots and g.slots.get("od") == last.slots.get("od")]
+    last = tail[0] if tail else last
+    if slot in last.slots and all(slot not in g.slots or g in tail or slot in g.shared for g in groups):
         figure = last.slots[slot][0]
         od = last.slots.get("od", [figure])[0]
         if figure.row is not None:

@@ -45,7 +45,7 @@ _UNIT = re.compile(
     | (?P<ga>(?:ga\b|gauge\b|gage\b|guage\b|gua?ge\b|g\b(?!/))(?:\s?\(?(?P<system>bwg|swg)\b\)?)?)
     | (?P<swg>s\.?w\.?g\b\.?) | (?P<bwg>b\.?w\.?g\b\.?)
     | (?P<d>(?:x\s?|\*\s?|times\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?)(?:o\.?d\b\.?|d\b|dia(?:meters?|\b)|diameters?\b|Ø)|[dD]\b(?!\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:])|\.\w|')|diameters?\s(?=bend|radius|clr))
-    | (?P<noise>°|deg(?:rees?|s)?\b|grad\b|gr\b|%|percent\b|lbs?\b|\#|kg\b|psi\b|bar\b|mpa\b|ksi\b|hb\b|hrc\b|microns?\b|[µμ]m\b|ft\b\.?|feet\b|foot\b|'(?!')|m\b(?!\s?\.?m)|met(?:er|re)s?\b|mtrs?\b|yards?\b|grit\b|rpm\b|hp\b|cc\b|tons?\b|tonnes?\b|t\b(?!\d|\s?=|\s?\d)|volts?\b|v\b|amps?\b|kw\b|years?\b|yrs?\b|days?\b|weeks?\b|wks?\b|months?\b|hours?\b|hrs?\b|minutes?\b|mins?\b|tage?n?\b|wochen?\b|jahre?n?\b|jours?\b|semaines?\b|días\b|dias\b|semanas\b|giorni\b|settimane\b|dagen\b|weken\b|grados\b|gradi\b|graden\b|degrés\b|st(?=\s|$)|nd\b|rd\b|th\b|k\b|°c|f\b|c\b(?!\s?/|\s?-|\.|l)|nm\b|kn\b|n\b(?=\s?/)|tpi\b|spm\b|mph\b|percent\b|prozent\b)
+    | (?P<noise>°|deg(?:rees?|s)?\b|grad\b|gr\b|%|percent\b|lbs?\b|\#|kg\b|psi\b|bar\b|mpa\b|ksi\b|hb\b|hrc\b|microns?\b|[µμ]m\b|ft\b\.?|feet\b|foot\b|'(?!')|m\b(?!\s?\.?m)|met(?:er|re)s?\b|mtrs?\b|yards?\b|grit\b|rpm\b|hp\b|cc\b|tons?\b|tonnes?\b|(?<=\s)t\b(?!\d|\s?=|\s?\d)|volts?\b|v\b|amps?\b|kw\b|years?\b|yrs?\b|days?\b|weeks?\b|wks?\b|months?\b|hours?\b|hrs?\b|minutes?\b|mins?\b|tage?n?\b|wochen?\b|jahre?n?\b|jours?\b|semaines?\b|días\b|dias\b|semanas\b|giorni\b|settimane\b|dagen\b|weken\b|grados\b|gradi\b|graden\b|degrés\b|st(?=\s|$)|nd\b|rd\b|th\b|k\b|°c|f\b|c\b(?!\s?/|\s?-|\.|l)|nm\b|kn\b|n\b(?=\s?/)|tpi\b|spm\b|mph\b|percent\b|prozent\b)
     )""",
     re.VERBOSE | re.IGNORECASE,
 )
@@ -99,7 +99,11 @@ class _Lexer:
         self.text = plain
         self.tokens: list[Token] = []
         self.materials = {m.start: m for m in find_materials(plain)}
-        self.blocks = {start: (end, what) for start, end, what in protected_spans(plain)}
+        self.blocks: dict[int, tuple[int, str]] = {}
+        for start, end, what in protected_spans(plain):
+            # "en DC01" is Spanish before a grade, not a standard.
+            inside = [place for place in self.materials if start < place < end]
+            self.blocks[start] = (min([*inside, end]), what)
 
     def run(self) -> list[Token]:
         at, size = 0, len(self.text)
@@ -169,6 +173,10 @@ class _Lexer:
             token.cues = (Cue(role, "before"),)  # type: ignore[arg-type]
         if counted is not None and role is None:
             token.block = "count"
+        after = self.text[number.end : number.end + 2]
+        if unit is None and role is None and re.match(r"[tT](?![\w])", after) and number.value < 25:
+            token.cues = (Cue("wall", "before"),)  # "1.6t", as Japanese and Korean drawings have it
+            token.end = token_end = number.end + 1
         return token_end
 
     def _unit(self, match: re.Match[str], number: Number) -> tuple[str | None, int, bool]:

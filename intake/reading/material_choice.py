@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from ...rules.request import Evidence, Material
@@ -46,10 +47,25 @@ def _choose(
         return _of([rows[group.row].material])
     if not mentions:
         return MaterialChoice()
+    mentions = _after_change(layout, mentions)
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
     return _of(_nearest(layout, groups, number, mentions))
+
+
+_CHANGED = re.compile(
+    r"\b(?:changed(?: it)? to|switch(?:ed|ing)? to|(?:it's|its|is|are) now|now (?:it's|its|in)|make (?:it|that)|actually|scratch that|no wait|correction|i meant|should be|sondern)\b[^.;\n]{0,24}$"
+)
+
+
+def _after_change(layout: Layout, mentions: list[MaterialMention]) -> list[MaterialMention]:
+    """'It was to be 304 but they changed to 6061': what is said after the change is meant."""
+    for place in range(len(mentions) - 1, 0, -1):
+        before = layout.text[max(0, mentions[place].start - 48) : mentions[place].start].casefold()
+        if _CHANGED.search(before):
+            return mentions[place:]
+    return mentions
 
 
 def _nearest(

@@ -135,6 +135,8 @@ _REJECTED_AFTER = re.compile(
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
     re.I,
 )
+# 'We switched from 304 to 316L': the second is the one wanted.
+_CHANGED_TO = re.compile(r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I)
 _OR = (
     r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|"
     r"vs\.?|versus)"
@@ -151,6 +153,8 @@ def is_rejected(text: str, start: int, end: int) -> bool:
     """Whether the sender says that it is not this one: 'not 304', 'instead of steel'."""
     before = _clause(text[max(0, start - _BEFORE) : start])
     if _NOT_REJECTING.search(before):
+        return False
+    if _CHANGED_TO.search(before):
         return False
     return bool(_REJECTS.search(before) or _REJECTED_AFTER.match(text, end, end + _AFTER))
 

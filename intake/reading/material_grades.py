@@ -44,7 +44,7 @@ _NICKEL_WORDS = r"inconel|incoloy|monel|hastelloy|haynes|nickel|alloy"
 
 _END = r"(?![^\W_])"
 _TEMPER = rf"(?:(?:\s?[-/]?\s?(?:T\d{{1,4}}|H\d{{2,3}})|\s?-\s?[O0F]){_END})?"
-_STAINLESS_TAIL = r"(?:LN|Ti|Cb|L|H|S|N|F)?"
+_STAINLESS_TAIL = r"(?:LN|Ti|Cb|L|H|S|N|F)?(?:T[PKB]{1,2}(?:-?[A-Z])?)?"  # 'SUS304TP': JIS pipe
 
 
 _FIGURE_NEAR = re.compile(r"[^\W_][^\d\n]{0,17}\d")  # no designation is without figures
@@ -80,7 +80,7 @@ _MODIFIED = _compile(rf"(?P<name>21-6-9|17-7\s?PH|904L|15-5\s?PH|17-4\s?PH){_END
 # --- designations that name their family themselves ---------------------------------------------
 
 # Exact numbers, not a range: '1.4375 OD' is 1-7/16 in and must not turn a tube into stainless.
-_WERKSTOFF_NUMBER = re.compile(rf"(?P<name>([1-3])[.,](\d{{4}}){_END})")
+_WERKSTOFF_NUMBER = re.compile(rf"(?:EN\s?|W\.?-?Nr\.?:?\s?)?(?P<name>([1-3])[.,](\d{{4}}){_END})", re.I)
 
 _ASTM_GRADE = _compile(
     r"""(?P<name>(?P<astm>ASTM[\s-]{0,2}|ASME[\s-]{0,2})?(?P<s>S(?=[AB]))?(?P<number>[AB][\s-]?\d{2,4})
@@ -121,6 +121,7 @@ def grade_at(text: str, position: int) -> Grade | None:
         found += [_number(text, position), _werkstoff(text, position)]
     else:
         found += [_prefixed(text, position, first), _astm(text, position, first)]
+        found += [_werkstoff(text, position)] if first in "ew" else []
         found += [_uns(text, position, first), _nickel(text, position, first)]
     return max(filter(None, found), key=_rank, default=None)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from .cues import Cue
 from .figures import Figure, Layout
@@ -16,13 +17,25 @@ RADIUS_ROLES = frozenset({"clr", "radius", "inside_r", "outside_r", "bend_dia", 
 _FILLER_LEFT = frozenset(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
-    actual real true : = - ( ~ [ , . ) required desired needed say maybe probably max min maximum
+    actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten ? comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten ? comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
+_QUALIFIERS = frozenset("aussen außen innen outside inside extérieur intérieur esterno interno buiten binnen mitte".split())
+_NUMBERED = frozenset(": = no nr # . - (".split())
+_OTHER_THINGS = frozenset(
+    "capacity,max capacity,maximum capacity,rod,mandrel rod,draw bar,drawbar,thread,shank,drill,bolt,ball,balls,wheel,washer,bar,shaft,pin,hole".split(",")
+)
+
+
+def _other_thing(layout: Layout, at: int) -> bool:
+    """Whether the diameter cue at ``at`` is that of a rod, a thread, a machine's capacity."""
+    return at > 0 and layout.tokens[at - 1].text in _OTHER_THINGS
+
+
 _LOOSE = frozenset("in on with for by at , . )".split())
-_FILLER_RIGHT = _WHOLE_LIST | frozenset("of the in nominal nom - ~ actual mm inch inches our your ] max min by".split())
+_FILLER_RIGHT = _WHOLE_LIST | frozenset("of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart".split())
 
 
 def assign_by_cue(layout: Layout) -> None:
@@ -91,7 +104,7 @@ def _choose(
                 left = None
         elif right[1].role in weak and left[1].role not in weak:
             right = None
-        elif left[1].role == "noise" and right[1].role in LENGTH_ROLES and right[2] == 0:
+        elif left[1].role == "noise" and right[1].role in LENGTH_ROLES and right[2] <= 1:
             left = None  # "the bend is 4.000 CLR"
         elif left[2] >= 2 and right[2] == 0 and not _serves_next(layout, position, right[0]):
             left = None
@@ -112,12 +125,17 @@ def _own_right(layout: Layout, position: int) -> bool:
 
 def _next_is_likelier(layout: Layout, position: int, right: Found) -> bool:
     """'1.75 wall .095': the cue between two figures is the next one's where only that can be it."""
-    if right[1].role != "wall" or not _serves_next(layout, position, right[0]):
-        return False
-    if _own_right(layout, position + 1):
+    role = right[1].role
+    if role not in LENGTH_ROLES or not _serves_next(layout, position, right[0]):
         return False
     figure, after = layout.figures[position], layout.figures[position + 1]
-    return after.sentence == figure.sentence and after.number.value * 2 < figure.number.value
+    if _own_right(layout, position + 1) or after.sentence != figure.sentence:
+        return False
+    if after.link in ("list", "or", "range") and after.unit == figure.unit and role != "wall":
+        return after.number.value > figure.number.value * 6
+    if role == "wall":
+        return after.number.value * 2 < figure.number.value
+    return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"
 
 
 def _serves_next(layout: Layout, position: int, cue_index: int) -> bool:
@@ -162,8 +180,15 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 at, distance = at - 1, distance + 1
                 continue  # "to the inside of the bend is 5 in"
             side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
+            if side is None and token.text in _QUALIFIERS:
+                at, distance = at - 1, distance + 1
+                continue  # "der Radius ist außen 160 mm"
             if side is not None and side.role == "noise" and passed & _LOOSE:
                 return None  # "bends in 2 inch sch 40"
+            if side is not None and side.role == "noise" and side.side == "before" and passed - _NUMBERED:
+                return None  # "the radius in our drawing is 130 mm": not drawing 130
+            if side is not None and side.role in ("od", "id") and _other_thing(layout, at):
+                side = Cue("noise")  # "max capacity fi 51"
             return (at, side, distance) if side else None
         if token.kind == "line":
             if at == 0 or layout.tokens[at - 1].kind not in ("cue", "punct"):
@@ -280,10 +305,10 @@ def refine_radii(layout: Layout) -> None:
 _RADIUS_KINDS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("clr", ("centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "al eje", "hartlijn", "mean", "clr", "moyen", "medio")),
     ("inside_r", (
-        "to the inside", "inside of the bend", "inside radius", "inner radius", "intrados", "innenseite", "lato interno", "lado interior", "côté intérieur", "inside edge", "inside of the curve", "on the inside", "innen", "intérieur", "interieur", "binnen", "interno", "interior", "inside face", "inside rad", "inner edge", "inside the bend",
+        "to the inside", "inside of the bend", "inside radius", "inner radius", "intrados", "innenseite", "lato interno", "por dentro", "à l'intérieur", "all'interno", "binnenzijde", "lado interior", "côté intérieur", "inside edge", "inside of the curve", "on the inside", "innen", "intérieur", "interieur", "binnen", "interno", "interior", "inside face", "inside rad", "inner edge", "inside the bend",
     )),
     ("outside_r", (
-        "to the outside", "outside of the bend", "outside radius", "outer radius", "extrados", "aussenseite", "lato esterno", "lado exterior", "côté extérieur", "aussen gemessen", "extérieur", "esterno", "exterior", "buitenkant", "outer edge", "outside edge", "outside of the curve", "on the outside of", "aussenradius", "außenradius", "extérieur du", "rayon extérieur", "buitenradius", "it is outside", "raggio esterno", "radio exterior", "outside rad", "radius outside", "outside the bend",
+        "to the outside", "outside of the bend", "outside radius", "outer radius", "extrados", "aussenseite", "lato esterno", "por fuera", "à l'extérieur", "all'esterno", "buitenzijde", "lado exterior", "côté extérieur", "aussen gemessen", "extérieur", "esterno", "exterior", "buitenkant", "outer edge", "outside edge", "outside of the curve", "on the outside of", "aussenradius", "außenradius", "extérieur du", "rayon extérieur", "buitenradius", "it is outside", "raggio esterno", "radio exterior", "outside rad", "radius outside", "outside the bend",
     )),
 )  # fmt: skip
 

@@ -79,7 +79,11 @@ class Settler:
     ) -> Readings:
         options: Readings = {}
         if "od" in slots:
-            options["od"] = readings(slots["od"][0], "od", schedule and _schedule(schedule))
+            # "DN32 (42,4 x 2,6)": the OD itself says more than its nominal name.
+            real = [f for f in slots["od"] if f.role == "od"]
+            named = slots["od"][0].role in ("nps", "dn") and schedule is None
+            main = real[0] if named and real else slots["od"][0]
+            options["od"] = readings(main, "od", schedule and _schedule(schedule))
         if schedule is not None:
             walls = self._schedule_walls(schedule, options.get("od", []))
             plain = [f for f in slots["wall"] if f.role != "schedule"]
@@ -210,7 +214,7 @@ class Settler:
             name = Decimal("25.4") * _size_in(nominal)
             if size is not None and abs(size - name) > name * Decimal("0.01"):
                 doubts.add("clr", [lengths["clr"], best.clr.mm * name], "D of nominal pipe: times the real OD or times the nominal size?")
-        if nominal and slots["od"][0].role == "dn" and not any(f.role == "schedule" for f in slots.get("wall", [])):
+        if nominal and len(slots["od"]) == 1 and slots["od"][0].role == "dn" and not any(f.role == "schedule" for f in slots.get("wall", [])):
             asme = standards.pipe_od_mm(nominal)
             if asme is not None and abs(asme - od) > od * Decimal("0.005"):
                 doubts.add("od", [od, asme], "the ISO and the ASME pipe of this nominal size differ")

@@ -8,7 +8,10 @@ from .figures import Figure, Layout
 from .roles import tokens_beside
 
 _NOT = re.compile(
-    r"\b(?:not|isn't|isnt|wasn't|wasnt|aren't|instead of|rather than|nicht|kein|keine|pas|non|niet|no es|statt|anstatt|au lieu de|en vez de|invece di|in plaats van|ikke|inte|nie)\s*(?:the|a|an|our|my|those|of|in|de|di|den|die|das|le|la|les|el|il|of the|at|on a|on)?\s*(?:old\s)?$"
+    r"\b(?:changed (?:it )?from|up from|down from|used to be|originally|formerly|previously|früher|bisher|not|isn't|isnt|wasn't|wasnt|aren't|instead of|rather than|nicht|kein|keine|pas|non|niet|no es|statt|anstatt|au lieu de|en vez de|invece di|in plaats van|ikke|inte|nie)\s*(?:the|a|an|our|my|those|of|in|de|di|den|die|das|le|la|les|el|il|of the|at|on a|on)?\s*(?:old\s)?$"
+)
+_PAST = re.compile(
+    r"^\W{0,3}(?:wall |od |clr |ones? )?(?:(?:that )?(?:we|you|i) (?:quoted|made|sold|sent|bought|ordered|had)\b|from last|like last|last time|we had before|we used to)"
 )
 _LIMIT_BEFORE = re.compile(
     r"\b(?:no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than|not (?:less|more|under|over|tighter|smaller|bigger|larger) than|at least|at most|minimum(?: of)?|min\.?|maximum(?: of)?|max\.?|less than|more than|greater than|smaller than|larger than|bigger than|tighter than|under|over|below|above|up to|down to|as (?:tight|small|low|big|large) as|mindestens|höchstens|maximal|minimal|au moins|au maximum|minimo|massimo|almeno|mínimo|máximo|al menos|minstens|hoogstens|ten minste|maximaal|minimaal|anything (?:over|under|above|below)|>=?|<=?|≥|≤)\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*){0,3}$"
@@ -41,7 +44,7 @@ def listen(layout: Layout) -> None:
         before, after = _around(layout, figure)
         if _LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after):
             figure.notes.append("limit")
-        elif _NOT.search(before):
+        elif _NOT.search(before) or _PAST.match(after):
             figure.negated = True
         if _HEDGE_BEFORE.search(before) or _HEDGE_AFTER.match(after):
             figure.notes.append("hedged")

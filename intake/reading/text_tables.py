@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from ...rules.grades import family_of_designation
 from .figures import Figure, Layout
 from .lexer import Token
 from .materials import MaterialMention
@@ -210,6 +211,8 @@ def _fill(
             token = layout.tokens[index]
             if token.kind == "material" and row.material is None:
                 row.material = token.material
+            elif column.role == "material" and row.material is None:
+                row.material = _bare_grade(token)
             if column.role == "quantity" and token.number is not None and row.quantity is None:
                 whole = token.number.value
                 row.quantity = int(whole) if whole == whole.to_integral_value() else None
@@ -222,6 +225,15 @@ def _fill(
             for figure in figures:
                 if figure.role is None or figure.role in ("quantity", "label"):
                     figure.role, figure.how = ("noise", "table") if not _sizes(figures) else (figure.role, figure.how)
+
+
+def _bare_grade(token: Token) -> MaterialMention | None:
+    """'1010' in a material column is a grade, though a bare number elsewhere is none."""
+    family = family_of_designation("number", token.text.upper()) if token.number is not None else None
+    if family is None:
+        return None
+    grade = token.text.upper()
+    return MaterialMention(token.start, token.end, grade, family, grade)
 
 
 def _sizes(figures: list[Figure]) -> bool:

@@ -9,6 +9,7 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+
 from bendreply.intake.model import Address, Draft, Kind, Message, Result
 from bendreply.intake.store import Store, open_store
 from bendreply.rules.assessment import Assessment, Decision

@@ -9,6 +9,7 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
+
 from bendreply.intake import desk, migrations, store_open
 from bendreply.intake.desk_errors import NewerStoreError, StoreError
 from bendreply.intake.store import open_store
@@ -70,6 +71,7 @@ def test_the_steps_named_are_the_steps_there_are() -> None:
 def test_the_steps_lead_to_the_tables_that_the_program_uses(store_file: Path) -> None:
     from alembic.autogenerate import compare_metadata
     from alembic.runtime.migration import MigrationContext
+
     from bendreply.intake.store_schema import metadata
 
     place = store_open.find(store_file, create=False)
@@ -190,8 +192,9 @@ def _seconds_to_open(path: Path) -> float:
 def test_postgresql_understands_the_tables() -> None:
     """Compiled for its dialect only: that no type or clause is SQLite's own."""
     import sqlalchemy as sa
-    from bendreply.intake.store_schema import metadata
     from sqlalchemy.dialects import postgresql
+
+    from bendreply.intake.store_schema import metadata
 
     dialect = postgresql.dialect()
     made = [str(sa.schema.CreateTable(t).compile(dialect=dialect)) for t in metadata.sorted_tables]

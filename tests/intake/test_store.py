@@ -13,6 +13,9 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
 from bendreply.intake import desk, store_json
 from bendreply.intake.desk_errors import StoreError
 from bendreply.intake.model import Address, Attachment, Message, Question
@@ -26,9 +29,8 @@ from bendreply.rules.assessment import (
     StockMatch,
 )
 from bendreply.rules.request import Doubt, Evidence, Material, Shape, SizeRequest
-from hypothesis import given
-from hypothesis import strategies as st
 
+BY_HAND = Path(__file__).with_name("conftest.py")
 lengths = st.decimals(min_value=0, max_value=5000, places=None, allow_nan=False)
 maybe_lengths = st.none() | lengths
 words = st.text(st.characters(exclude_categories=("Cs",)), max_size=12)
@@ -185,7 +187,7 @@ def test_killed_at_any_moment_it_holds_whole_inquiries_only(store_file: Path) ->
     program = (
         "import sys; from pathlib import Path\n"
         "from importlib.util import spec_from_file_location, module_from_spec\n"
-        f"spec = spec_from_file_location('desk_fixtures', {str(Path(__file__).with_name('conftest.py'))!r})\n"
+        f"spec = spec_from_file_location('by_hand', {str(BY_HAND)!r})\n"
         "made = module_from_spec(spec); spec.loader.exec_module(made)\n"
         "from bendreply.intake import desk; from bendreply.intake.store import open_store\n"
         "store = open_store(Path(sys.argv[1]))\n"
@@ -247,7 +249,7 @@ def _make_other_database(path: Path) -> None:
     [
         (lambda path: path.mkdir(), True, "is a folder, not a store"),
         (lambda path: path.write_text("part,od\n"), True, "some other kind of file"),
-        (lambda path: None, False, "there is no store at"),
+        (Path.exists, False, "there is no store at"),
         (
             _make_other_database,
             True,

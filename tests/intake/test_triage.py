@@ -69,3 +69,127 @@ MESSAGES_BEFORE: list[tuple[str, str, int, str]] = [
     ("hello", "sorry wrong address, meant for my brother", 0, O),
     ("refund", "I want my money back for the 1.75 mandrel, it never fit.", 1, O),
 ]
+
+MESSAGES_AFTER: list[tuple[str, str, int, str]] = [
+    # -- sizes, said in odd ways
+    ("", "2x.120 dom 6clr x1 pls", 1, S),
+    ("hoop", "What would one run me for 1.75 .095 on a 5.25?", 1, S),
+    ("swap meet die", "Got a die, 1-5/8 on 4.5. Tube's .083 4130. I'm missing the mandrel.", 1, S),
+    ("Order", "Please find attached our purchase order for 3 mandrels 1.5 x .065, 4.5 CLR.", 1, S),
+    ("Invoice address below", "Quote 1 mandrel 1.25 x .049, 3.5 CLR. Invoice to our head office.", 1, S),
+    (
+        "broken mandrel",
+        "The mandrel you sold us in May finally broke. Please quote a new one, 38.1 x 1.5, R 76.",
+        1,
+        S,
+    ),
+    ("Thin wall", "My boss wants 3 inch .049 around 4.5. I say it can't be done. Can it?", 1, S),
+    ("Nochmal", "Können Sie ein Rohr 60,3 x 2 auf R 90 biegen oder fällt das ein?", 1, S),
+    ("cintrage", "Est-ce possible de cintrer un tube 40 x 1,5 sur un rayon de 60 ?", 1, S),
+    ("", "¿Se puede curvar un tubo de 25 x 1 con radio 40?", 1, S),
+    ("fattibilità", "Tubo 35 x 1,5 raggio 52: è fattibile con il vostro mandrino?", 1, S),
+    ("haalbaar?", "Buis 48,3 x 2 op straal 72, is dat haalbaar met een doorn?", 1, S),
+    ("die set", "Looking for a die set with mandrel, 2 inch square .120, 8 inch radius.", 1, S),
+    ("Re: your question", "Wall is .065 and the radius is 4.5, tube 1.5.", 1, S),
+    ("second mandrel", "We'd like another of the ones you made in June. PO to follow.", 0, S),
+    ("Bestellung", "Hiermit bestellen wir 2 Dorne gemäß beiliegender Zeichnung.", 0, S),
+    ("price request", "Kindly submit your best offer for bending mandrels as per attached list.", 0, S),
+    ("mandrill", "need a mandrel, havent measured the pipe yet, will send tonight", 0, S),
+    ("mandrin", "Bonjour, il nous faut un mandrin, plan en pièce jointe.", 0, S),
+    ("nog een", "Graag nog een doorn, zelfde als vorige keer.", 0, S),
+    ("hi", "u do mandrels for 1 1/2 sch 40? radius 6", 1, S),
+    ("dies + balls", "3 ball mandrel, 2.5 x .065 304, 3.75 clr, qty 2. Also is bronze ok?", 1, S),
+    ("tube", "1.5 x .065 x 4.5 CLR, 4130, one off", 1, S),
+    ("Angebot Dorn", "Rohr Ø 18 x 1, R 27, CuNi. Bitte Preis und Lieferzeit.", 1, S),
+    # -- questions with noise
+    ("how tight", "What's the tightest bend you'd try on stainless in general?", 0, Q),
+    ("wipers", "Do I need a wiper die as well as a mandrel?", 0, Q),
+    ("balls", "When do you go from one ball to three?", 0, Q),
+    ("catalogue", "Do you have a catalogue of stock mandrels you could send?", 0, Q),
+    ("seam", "Where should the weld seam sit in the bend, inside or neutral axis?", 0, Q),
+    ("6061-T6", "Why does 6061-T6 crack on the outside, and would T4 be better?", 0, Q),
+    ("Zahlung", "Welche Zahlungsbedingungen haben Sie für Neukunden?", 0, Q),
+    ("Lieferzeit", "Wie lange ist Ihre Lieferzeit für Sonderdorne zurzeit?", 0, Q),
+    ("délai", "Quel est votre délai habituel pour un mandrin spécial ?", 0, Q),
+    ("returns", "If a mandrel turns out too tight, can I return it?", 0, Q),
+    ("what do you need", "What information do you need to quote a mandrel?", 0, Q),
+    ("student", "For a school project: what is the D of bend, and is 2 D hard?", 0, Q),
+    ("square tube", "Do you make mandrels for square tube at all?", 0, Q),
+    ("visit", "We'll be near you in May. Could we visit your shop and see the bender?", 0, Q),
+    ("pipe or tube", "Is 1-1/2 pipe the same as 1-1/2 tube? The die seller says yes.", 1, Q),
+    ("oil", "Was für ein Schmiermittel nehmen Sie bei Edelstahl?", 0, Q),
+    ("holiday", "I'm out of the office Friday: can you tell me your lead time before then?", 0, Q),
+    # -- neither, however much tube is in it
+    ("Rechnung 2024-118", "anbei unsere Rechnung über 1.250,00 EUR für Rohr 38 x 1,5.", 1, O),
+    ("Facture", "Veuillez trouver ci-joint la facture F-220 pour le mandrin 33,7 x 2.", 1, O),
+    ("Zahlungserinnerung", "Unsere Rechnung 881 ist noch offen.", 0, O),
+    ("PO 4471", "Please cancel line 2 of PO 4471 (mandrel 1.75 x .095).", 1, O),
+    ("Auftrag 7781", "Wann wird unser Dorn 42,4 x 2 geliefert? Wir warten dringend.", 1, O),
+    ("order 1187", "any update on my order? the 1.5 x .120 one. paid three weeks ago", 1, O),
+    ("commande 551", "Où en est notre commande de mandrins ? Toujours pas reçu.", 0, O),
+    ("wrong one", "You sent the wrong mandrel: we ordered 1.5, the box has 1.75. Fix it.", 1, O),
+    ("cracked", "The mandrel arrived cracked. Photos attached. We want a replacement.", 0, O),
+    ("Stellenanzeige", "Ich möchte mich als CNC-Dreher bewerben, Lebenslauf anbei.", 0, O),
+    ("Any openings?", "I'm a machinist, 12 years on mandrels. Are you hiring?", 0, O),
+    ("bar stock", "We stock 4140 and C954 bronze bar 1 to 6 inch. Who buys your material?", 1, O),
+    ("Website", "I came across your website and we can help you rank first. Quick call?", 0, O),
+    ("exhaust", "How much to make me an exhaust, 2.5 inch 16 gauge, for a pickup?", 1, O),
+    ("gate", "Need a price on a garden gate, 1.5 x .065 square tube, painted.", 1, O),
+    ("bending work", "Do you take in bending work? 200 pcs of 25 x 2, we supply the tube.", 1, O),
+    ("Lohnbiegen", "Bieten Sie Lohnbiegen an? 500 Stück 20 x 1,5.", 1, O),
+    ("Re: quote", "Got it, thanks Pat. I'll talk to the boss.", 0, O),
+    ("Merry Christmas", "Merry Christmas to all at the shop!", 0, O),
+    ("Angebot 3381", "Vielen Dank für Ihre Anfrage. Anbei unser Angebot für Rundstahl 60 mm.", 1, O),
+    ("CEO", "Are you at your desk? I need gift cards urgently.", 0, O),
+    ("Messe", "Wir laden Sie herzlich auf unseren Messestand ein, Halle 5.", 0, O),
+    ("", "is this the pizza place on 5th", 0, O),
+    ("address", "Please note our new address from 1 May: Dock 9, Sluisweg 30.", 0, O),
+    ("conflict minerals", "Please complete the attached questionnaire by 30 June.", 0, O),
+    ("lathe", "Do you sell lathe mandrels for wood turning?", 0, O),
+    ("oops", "please ignore my last mail, found one in the drawer", 0, O),
+]
+
+ALL = [("before", *row) for row in MESSAGES_BEFORE] + [("after", *row) for row in MESSAGES_AFTER]
+
+
+def message(subject: str, body: str) -> Message:
+    reply = subject.lower().startswith("re:")
+    return Message(
+        message_id="a@example.com",
+        sender=Address(name="", address="customer@example.net"),
+        subject=subject,
+        body=body,
+        in_reply_to="b@example.com" if reply else None,
+    )
+
+
+@pytest.mark.parametrize(
+    ("subject", "body", "sizes_read", "kind"),
+    [row[1:] for row in ALL],
+    ids=[f"{row[0]}-{row[4]}-{n}" for n, row in enumerate(ALL)],
+)
+def test_kind_of_a_persons_message(subject: str, body: str, sizes_read: int, kind: str) -> None:
+    original = message(subject, body)
+    found, why = classify(original, mask(original), sizes_read)
+    assert found.value == kind, why
+    assert why
+
+
+def test_the_reason_quotes_the_words_that_decided() -> None:
+    original = message("", "Quote me a mandrel for 1.5 x .065 on 4.5 CLR, please.")
+    kind, why = classify(original, mask(original), 1)
+    assert kind is Kind.SIZES
+    assert "mandrel" in why
+    assert "one size read" in why
+
+
+def test_lines_of_tooling_without_a_size_are_a_request() -> None:
+    original = message("list", "mandrel, as drawing 4471\nmandrel, as drawing 4472\n")
+    kind, why = classify(original, mask(original), 0, tooling_lines=2)
+    assert kind is Kind.SIZES
+    assert "lines of tooling" in why
+
+
+def test_a_signature_alone_says_nothing() -> None:
+    original = message("", "\n-- \nToby\nTube bending to 2.0 x .120, 1.5D\nT 555-0118\n")
+    assert classify(original, mask(original), 0)[0] is Kind.OTHER

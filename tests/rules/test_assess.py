@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from itertools import product
 from typing import Any
 
 import pytest
 from bendreply.rules.assess import assess
 from bendreply.rules.assessment import Assessment, Decision
-from bendreply.rules.request import Doubt, Material, Shape, SizeRequest
+from bendreply.rules.request import LENGTH_FIELDS, Doubt, Material, Shape, SizeRequest
 from bendreply.rules.shop import sample_shop
 from bendreply.rules.units import parse_length
 from hypothesis import given
@@ -234,17 +235,6 @@ def test_a_value_that_could_not_be_settled_is_asked_once() -> None:
     assert [f.rule for f in found.findings if f.field == "clr"] == ["doubt-clr"]
 
 
-def test_two_doubts_that_only_together_turn_the_answer_are_asked() -> None:
-    # 1.25/0.05 = 25 and 1.5/0.06 = 25 pass; crossed over, 1.5/0.05 = 30 passes and D 2.4 does not
-    found = judged(
-        "1.25 in",
-        "0.05 in",
-        "3.6 in",
-        doubts=(doubt("od", "1.25 in", "1.5 in"), doubt("wall", "0.05 in", "0.06 in")),
-    )
-    assert found.decision is ASK
-
-
 def test_too_many_readings_are_asked_not_worked_out() -> None:
     many = [f"{n}.5 in" for n in range(3, 13)]
     walls = [f"0.{n} in" for n in range(105, 115)]
@@ -326,9 +316,13 @@ def test_an_answer_given_in_doubt_holds_for_every_reading(
         assert rules(found, "asks")
         return
     assert not rules(found, "asks")
-    for one in by_field.values():
-        for reading in one.readings:
-            settled = asked.model_copy(update={f"{one.field}_mm": reading, "doubts": ()})
-            again = assess(settled, sample_shop())
-            impossible = {"possible-wall", "possible-clr"} & set(rules(again, "asks"))
-            assert again.decision is found.decision or impossible
+    options = [
+        {v for v in (asked.length_mm(f), *(by_field[f].readings if f in by_field else ())) if v}
+        or {None}
+        for f in LENGTH_FIELDS
+    ]
+    for settled in product(*options):
+        lengths = dict(zip(("od_mm", "wall_mm", "clr_mm"), settled, strict=True))
+        again = assess(asked.model_copy(update={**lengths, "doubts": ()}), sample_shop())
+        impossible = {"possible-wall", "possible-clr"} & set(rules(again, "asks"))
+        assert again.decision is found.decision or impossible

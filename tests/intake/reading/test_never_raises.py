@@ -20,7 +20,9 @@ _WORDS = st.lists(
         "OD wall CLR radius inside outside ID inch in mm \" ' ½ ¾ ″ sch 40 NPS DN pipe tube square 2D 3 x D "
         "not no sorry wait instead about max min or and to each both qty 2 pcs mandrel 304 DOM 6061-T6 "
         "Wandstärke Biegeradius épaisseur raggio espesor inch and a half one twenty point zero nine "
-        "by Friday 3/15/2027 20.11. need due # $ € % ° 45 deg ±0.1 10/8 0 00 000 1e9 999999999".split(" ")
+        "by Friday 3/15/2027 20.11. need due # $ € % ° 45 deg ±0.1 10/8 0 00 000 1e9 999999999".split(
+            " "
+        )
     ),
     max_size=40,
 ).map(" ".join)

@@ -1,0 +1,204 @@
+"""The desk's commands: what comes in, what waits, a person's word, what is laid down."""
+
+from __future__ import annotations
+
+import argparse
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from .cli_common import (
+    UNUSABLE_INPUT,
+    WRONG_CALL,
+    RefusedError,
+    attempt,
+    complain,
+    shop_of,
+    store_place,
+    templates_of,
+    today_of,
+)
+
+if TYPE_CHECKING:
+    from ..rules.shop import Shop
+    from .deliver import Target
+    from .model import Result
+    from .store import Store
+    from .templates import Templates
+
+
+@contextmanager
+def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[Shop, Store]]:
+    """The shop and its store. What the desk refuses becomes a refusal of the command."""
+    from .desk_errors import DeskError
+    from .store import open_store
+
+    shop = shop_of(args)
+    try:
+        with open_store(store_place(args, shop), create=create) as store:
+            yield shop, store
+    except DeskError as error:
+        raise RefusedError(str(error)) from error
+
+
+@dataclass(slots=True)
+class Collected:
+    """What one run of ``collect`` brought in."""
+
+    new: list[tuple[int, Result]] = field(default_factory=list)
+    known: list[tuple[int, Result]] = field(default_factory=list)
+    unusable: int = 0
+
+
+def collect_into(
+    store: Store, shop: Shop, templates: Templates, sources: Sequence[str]
+) -> Collected:
+    """Take in every message of the sources; what can't be used is complained of, the rest done."""
+    from .desk import take_in
+    from .sources import read_paths
+
+    collected = Collected()
+    for item in read_paths(sources, today=today_of(shop)):
+        if item.message is None:
+            complain(item.error or f"{item.file}: cannot be read")
+            collected.unusable += 1
+            continue
+        result = attempt(item.message, item.file, shop, templates)
+        if result is None:
+            collected.unusable += 1
+            continue
+        taken = take_in(store, result, item.file)
+        (collected.new if taken.new else collected.known).append((taken.inquiry, result))
+        if taken.note:
+            print(taken.note)
+    return collected
+
+
+def collect(args: argparse.Namespace) -> int:
+    """Bring new messages into the store."""
+    if not args.sources:
+        raise RefusedError(
+            "nothing to collect from: name files, a folder of .eml, an mbox, a Maildir or a chat "
+            "export (.jsonl)",
+            status=WRONG_CALL,
+        )
+    with opened(args, create=True) as (shop, store):
+        collected = collect_into(store, shop, templates_of(shop), args.sources)
+        kinds = Counter(result.kind for _, result in collected.new)
+        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
+        print(f"{len(collected.new)} new{f' ({detail})' if detail else ''}, "
+              f"{len(collected.known)} known before, {collected.unusable} not usable. "
+              f"The store is {store.name}.")  # fmt: skip
+    return UNUSABLE_INPUT if collected.unusable else 0
+
+
+def backlog(args: argparse.Namespace) -> int:
+    """Show what waits, most urgent first."""
+    from .desk import backlog as waiting
+    from .screen import console
+    from .screen_desk import Line, triage_table
+
+    with opened(args) as (_, store):
+        rows = waiting(store)
+    if not rows:
+        print("Nothing waits.")
+        return 0
+    title = f"{len(rows)} {'waits' if len(rows) == 1 else 'wait'} for a person"
+    triage_table(console(), map(Line.of_row, rows), title=title)
+    return 0
+
+
+def show(args: argparse.Namespace) -> int:
+    """Show one inquiry in full."""
+    from .desk import show as look_up
+    from .screen import console
+    from .screen_desk import inquiry_view
+
+    with opened(args) as (_, store):
+        inquiry = look_up(store, args.id)
+    inquiry_view(console(), inquiry)
+    return 0
+
+
+def correct(args: argparse.Namespace) -> int:
+    """Put fields of one size right; the inquiry is decided and drafted again."""
+    from .corrections import CorrectionError, parse_changes
+    from .desk import correct as put_right
+    from .desk import show as look_up
+    from .pipeline import process_again
+    from .screen import console
+    from .screen_desk import correction_view
+
+    with opened(args) as (shop, store):
+        templates = templates_of(shop)
+        inquiry = look_up(store, args.id)
+        try:
+            index, changes = parse_changes(args.changes, sizes=len(inquiry.assessments))
+        except CorrectionError as error:
+            raise RefusedError(str(error), status=WRONG_CALL) from error
+        changed = put_right(
+            store,
+            args.id,
+            changes,
+            index,
+            lambda message, requests: process_again(message, requests, shop, templates),
+            args.by,
+            seen=inquiry.version,
+        )
+    correction_view(console(), changed, index)
+    return 0
+
+
+def approve(args: argparse.Namespace) -> int:
+    """Record a person's yes to the draft."""
+    from .desk import approve as say_yes
+
+    with opened(args) as (shop, store):
+        approved = say_yes(store, args.id, args.by, people=shop.people)
+    print(f"Draft {approved.draft_number} of inquiry {approved.inquiry} is approved by "
+          f"{approved.word.by}. `bendreply deliver` lays it down for sending.")  # fmt: skip
+    return 0
+
+
+def set_aside(args: argparse.Namespace) -> int:
+    """Record a person's word that there is no reply from here."""
+    from .desk import set_aside as put_away
+
+    with opened(args) as (_, store):
+        inquiry = put_away(store, args.id, args.by, args.why)
+    print(f"Inquiry {inquiry.id} is set aside by {inquiry.words[-1].by}: {inquiry.words[-1].why}")
+    return 0
+
+
+def deliver(args: argparse.Namespace) -> int:
+    """Lay every approved draft where a person will find it."""
+    from .desk import deliver as lay_down
+    from .model import Address
+
+    with opened(args) as (shop, store):
+        sender = Address(name=shop.reply_name, address=shop.reply_address or "")
+        delivery = lay_down(store, target_of(args, shop), sender)
+    for done in delivery.delivered:
+        again = " (it lay there already)" if done.was_there else ""
+        print(f"Inquiry {done.inquiry}: the draft lies in {done.place}{again}")
+    if not delivery.delivered and not delivery.left:
+        print("Nothing to lay down: no draft is approved and not yet delivered.")
+    for left in delivery.left:
+        complain(left.why)
+    return UNUSABLE_INPUT if delivery.left else 0
+
+
+def target_of(args: argparse.Namespace, shop: Shop) -> Target:
+    """Where shop.toml wants drafts laid; by default the folder ``drafts`` beside the store."""
+    from .deliver import DraftsFolder, MaildirDrafts
+
+    beside = shop.folder if args.store is None else Path(args.store).parent
+    base = shop.folder or beside or Path()
+    if shop.deliver is not None and shop.deliver.maildir is not None:
+        return MaildirDrafts(base / shop.deliver.maildir, base / "drafts")
+    if shop.deliver is not None and shop.deliver.folder is not None:
+        return DraftsFolder(base / shop.deliver.folder)
+    return DraftsFolder((beside or base) / "drafts")

@@ -1,0 +1,467 @@
+"""Approved drafts laid down for a person to send: threaded, once, and safe from what customers write.
+
+Header rules are of RFC 5322 (3.6.2 reply address, 3.6.4 threading); what is checked is the mail
+read back by the standard library, not our own idea of it.
+"""
+
+from __future__ import annotations
+
+import email
+import email.policy
+import mailbox
+from datetime import UTC, datetime
+from email.message import EmailMessage
+from pathlib import Path
+
+import pytest
+
+from bendreply.intake import desk, desk_errors
+from bendreply.intake.deliver import DraftsFolder, MaildirDrafts
+from bendreply.intake.inquiry import State
+from bendreply.intake.letter import DraftId, recipient
+from bendreply.intake.model import Address, Message
+from bendreply.intake.store import Store
+from bendreply.intake.store_writer import Writer
+
+SHOP = Address(name="Quill Bend Tooling", address="desk@shop.example.com")
+HEADERS = [
+    "From", "To", "Subject", "Date", "Message-ID", "In-Reply-To", "References", "X-Unsent",
+    "Content-Type", "Content-Transfer-Encoding", "MIME-Version",
+]  # fmt: skip
+
+
+def approved(store: Store, result) -> int:
+    number = desk.take_in(store, result, "x").inquiry
+    desk.approve(store, number, "Ann")
+    return number
+
+
+def delivered(store: Store, folder: Path, result) -> EmailMessage:
+    """The one draft of a store, read back from its file."""
+    number = approved(store, result)
+    delivery = desk.deliver(store, DraftsFolder(folder), SHOP)
+    assert [one.inquiry for one in delivery.delivered] == [number], delivery.left
+    return parse((folder / f"{number}.eml").read_bytes())
+
+
+def parse(data: bytes) -> EmailMessage:
+    return email.message_from_bytes(data, policy=email.policy.default)
+
+
+def words(mail: EmailMessage) -> str:
+    """What the person reads: mail ends its lines in CRLF."""
+    return mail.get_content().replace("\r\n", "\n")
+
+
+def test_a_draft_opens_as_a_reply_in_the_customers_thread(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    result = make_result(
+        message_id="c3@mail.example.net",
+        references=("a1@mail.example.net", "b2@shop.example.com"),
+        subject="RE: Mandrel for 1½ × .095",
+        draft="Grüße,\n\nwe have it — 44.45 mm.\n",
+    )
+    draft = result.draft.model_copy(update={"subject": "Re: Mandrel for 1½ × .095"})
+    mail = delivered(store, tmp_path / "drafts", result.model_copy(update={"draft": draft}))
+    assert mail["From"] == "Quill Bend Tooling <desk@shop.example.com>"
+    assert mail["To"] == "Lou <lou@example.net>"
+    assert mail["Subject"] == "Re: Mandrel for 1½ × .095"
+    assert mail["In-Reply-To"] == "<c3@mail.example.net>"
+    assert mail["References"].split() == [
+        "<a1@mail.example.net>",
+        "<b2@shop.example.com>",
+        "<c3@mail.example.net>",
+    ]
+    assert mail["Date"].datetime == datetime(2026, 11, 25, 9, 2, tzinfo=UTC)  # of the approval
+    assert mail["X-Unsent"] == "1"
+    assert mail["Bcc"] is None
+    assert mail["Cc"] is None
+    assert words(mail) == "Grüße,\n\nwe have it — 44.45 mm.\n"
+
+
+def test_lines_end_as_mail_has_them(store: Store, tmp_path: Path, make_result) -> None:
+    delivered(store, tmp_path, make_result())
+    data = (tmp_path / "1.eml").read_bytes()
+    assert data.count(b"\n") == data.count(b"\r\n") > 8
+
+
+def test_in_reply_to_alone_is_passed_on(store: Store, tmp_path: Path, make_result) -> None:
+    result = make_result(message_id="b@example.net", in_reply_to="a@example.net")
+    mail = delivered(store, tmp_path, result)
+    assert mail["References"].split() == ["<a@example.net>", "<b@example.net>"]
+
+
+def test_a_mail_without_an_id_is_answered_without_a_made_up_one(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    mail = delivered(store, tmp_path, make_result(message_id=f"sha256-{'ab' * 32}@local"))
+    assert mail["In-Reply-To"] is None
+    assert mail["References"] is None
+
+
+def test_long_ids_stay_whole(store: Store, tmp_path: Path, make_result) -> None:
+    """Of 90 to 200 characters, as some servers make them: folding would break the thread."""
+    ids = [f"{letter * 80 * n}@{'x' * 40}.example.net" for n, letter in enumerate("abc", 1)]
+    mail = delivered(store, tmp_path, make_result(message_id=ids[2], references=tuple(ids[:2])))
+    assert mail["References"].split() == [f"<{one}>" for one in ids]
+    assert mail["In-Reply-To"] == f"<{ids[2]}>"
+    assert f"In-Reply-To: <{ids[2]}>\r\n".encode() in (tmp_path / "1.eml").read_bytes()
+
+
+def test_an_endless_thread_keeps_its_first_and_last_ids(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    earlier = tuple(f"m{n}@example.net" for n in range(500))
+    mail = delivered(store, tmp_path, make_result(references=earlier))
+    kept = mail["References"].split()
+    assert (kept[0], kept[-1]) == ("<m0@example.net>", "<lou-1@mail.example.net>")
+    assert len(kept) == 40
+
+
+def test_a_reply_goes_where_the_customer_wants_it(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    form = make_result(
+        sender=Address(name="Web form", address="noreply@example.org"),
+        reply_to=Address(name="Lou", address="lou@example.net"),
+    )
+    assert delivered(store, tmp_path, form)["To"] == "Lou <lou@example.net>"
+
+
+# RFC 5322 2.2: a header ends at CRLF, and no customer may end one. Each stands in the subject, the
+# names, the ids and the draft's subject; some come as encoded words, once or twice over.
+PAYLOADS = [
+    "x\r\nBcc: eve@example.org",
+    "x\nBcc: eve@example.org",
+    "x\rBcc: eve@example.org",
+    "x\r\n\r\nA body of my own",
+    "x\r\n Bcc: eve@example.org",
+    "x\x0bBcc: eve@example.org",
+    "x\x0cBcc: eve@example.org",
+    "x\x1c\x1d\x1eBcc: eve@example.org",
+    "x\x85Bcc: eve@example.org",
+    "x\u2028Bcc: eve@example.org",
+    "x\u2029Bcc: eve@example.org",
+    "x\x00\r\nBcc: eve@example.org",
+    "=?utf-8?q?x=0D=0ABcc=3A_eve=40example=2Eorg?=",
+    "=?utf-8?b?eA0KQmNjOiBldmVAZXhhbXBsZS5vcmc=?=",
+    "=?utf-8?q?=3D=3Futf-8=3Fq=3Fx=3D0D=3D0ABcc=3A_eve=3F=3D?=",
+    "=?us-ascii?q?x?= =?utf-8?q?=0ABcc:_eve=40example.org?=",
+    "é" * 70 + "\r\nBcc: eve@example.org",
+    "é" * 40 + ", eve@example.org, " + "é" * 40,
+    'x" <eve@example.org>, "y',
+    "x <eve@example.org>; eve2@example.org",
+    "(x\r\nBcc: eve@example.org)",
+    "\\\r\nBcc: eve@example.org",
+    "%0d%0aBcc: eve@example.org",
+    "x\ud800\r\nBcc: eve@example.org",
+    "undisclosed-recipients: eve@example.org;",
+    "x" * 3000 + "\r\nBcc: eve@example.org",
+]
+
+
+@pytest.mark.parametrize("payload", PAYLOADS, ids=range(len(PAYLOADS)))
+def test_no_customer_adds_a_header_or_a_recipient(
+    store: Store, tmp_path: Path, make_result, payload: str
+) -> None:
+    result = make_result(
+        subject=payload,
+        sender=Address(name=payload, address="lou@example.net"),
+        message_id=payload,
+        in_reply_to=payload,
+        references=(payload, "ok@example.net"),
+        headers=(("subject", payload),),
+    )
+    draft = result.draft.model_copy(update={"subject": f"Re: {payload}"})
+    mail = delivered(store, tmp_path, result.model_copy(update={"draft": draft}))
+    assert set(mail.keys()) <= set(HEADERS)
+    assert len(mail.keys()) == len(set(mail.keys()))
+    assert [one.addr_spec for one in mail["To"].addresses] == ["lou@example.net"]
+    assert [one.addr_spec for one in mail["From"].addresses] == ["desk@shop.example.com"]
+    assert words(mail).startswith("Hello,")
+    assert not any(c in str(mail["Subject"]) for c in "\r\n")
+    assert "<ok@example.net>" in mail["References"]
+    head = (tmp_path / "1.eml").read_bytes().partition(b"\r\n\r\n")[0]
+    names = [
+        line.partition(b":")[0].decode() for line in head.split(b"\r\n") if line[:1] not in b" \t"
+    ]
+    assert set(names) <= set(HEADERS)
+    assert all(len(line) <= 998 for line in head.split(b"\r\n"))
+
+
+@pytest.mark.parametrize("payload", PAYLOADS, ids=range(len(PAYLOADS)))
+@pytest.mark.parametrize("form", ["{}@example.net", "lou@{}", "{}"])
+def test_an_address_that_is_none_is_no_recipient(payload: str, form: str) -> None:
+    sender = Address(name="", address=form.format(payload))
+    message = Message(message_id="a", sender=sender)
+    to = recipient(message)
+    assert to is None or str(to).isprintable()
+    assert to is None or "eve@" not in str(to)
+
+
+@pytest.mark.parametrize(
+    ("address", "written"),
+    [
+        ("o'hara+tube@sub.example.net", "o'hara+tube@sub.example.net"),
+        (" lou@example.net ", "lou@example.net"),
+        ("büro@example.net", "büro@example.net"),
+        ("lou@bücher.example", "lou@xn--bcher-kva.example"),  # RFC 3492, Punycode
+        ("", None),
+        ("lou", None),
+        ("lou@", None),
+        ("@example.net", None),
+        ("a@b@example.net", None),
+        ("lou@example.net, eve@example.org", None),
+        ("lou <lou@example.net>", None),
+    ],
+)
+def test_addresses_that_can_be_written_to(address: str, written: str | None) -> None:
+    message = Message(message_id="a", sender=Address(name="", address=address))
+    to = recipient(message)
+    assert (None if to is None else str(to)) == written
+
+
+def test_a_name_in_any_script_arrives(store: Store, tmp_path: Path, make_result) -> None:
+    for number, name in enumerate(
+        ["Zoë Müller", "李 小龙", "शर्मा", "Dr. Ann O'Neil", "Ana-María Núñez", "Söhne & Co."], 1
+    ):
+        result = make_result(f"c{number}", sender=Address(name=name, address="c@example.net"))
+        approved(store, result)
+        desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+        mail = parse((tmp_path / f"{number}.eml").read_bytes())
+        (to,) = mail["To"].addresses
+        assert (to.display_name, to.addr_spec) == (name, "c@example.net")
+
+
+def test_an_address_in_another_script_arrives(store: Store, tmp_path: Path, make_result) -> None:
+    """RFC 6532: such a mail is UTF-8 in its headers, too."""
+    sender = Address(name="Büro", address="büro@example.net")
+    delivered(store, tmp_path, make_result(sender=sender))
+    assert "<büro@example.net>".encode() in (tmp_path / "1.eml").read_bytes()
+
+
+def test_without_an_address_the_draft_stays_and_the_rest_goes_on(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    lost = approved(store, make_result("ana", sender=Address(name="Ana", address="")))
+    fine = approved(store, make_result("bo"))
+    delivery = desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    assert [one.inquiry for one in delivery.delivered] == [fine]
+    assert [(one.inquiry, one.why) for one in delivery.left] == [
+        (lost, f"inquiry {lost} has no address to reply to; its draft stays approved")
+    ]
+    assert desk.show(store, lost).state is State.APPROVED
+
+
+def test_only_approved_drafts_are_laid(store: Store, tmp_path: Path, make_result) -> None:
+    desk.take_in(store, make_result(), "x")
+    assert desk.deliver(store, DraftsFolder(tmp_path / "drafts"), SHOP).delivered == ()
+    assert not (tmp_path / "drafts").exists()
+
+
+def test_delivering_twice_lays_nothing_twice(store: Store, tmp_path: Path, make_result) -> None:
+    number = approved(store, make_result())
+    desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    (tmp_path / "1.eml").unlink()  # sent and tidied away
+    again = desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    assert (again.delivered, again.left) == ((), ())
+    assert not (tmp_path / "1.eml").exists()
+    with pytest.raises(desk_errors.AlreadyDeliveredError, match="approved by Ann .* delivered"):
+        desk.approve(store, number, "Bob")
+
+
+def test_after_delivery_nothing_is_corrected_reworded_or_set_aside(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    number = approved(store, make_result())
+    desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    before = desk.show(store, number)
+    with pytest.raises(desk_errors.AlreadyDeliveredError, match="can't be corrected any more"):
+        desk.correct(store, number, {"quantity": 2}, 0, lambda *_: make_result(), "Bob")
+    with pytest.raises(desk_errors.AlreadyDeliveredError, match="can't be reworded any more"):
+        desk.edit_draft(store, number, "Other words.", "Bob")
+    with pytest.raises(desk_errors.AlreadyDeliveredError):
+        desk.set_aside(store, number, "Bob", "too late")
+    assert desk.show(store, number) == before
+
+
+def crash_before_recording(monkeypatch) -> None:
+    def crash(*_: object, **__: object) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(Writer, "log", crash)
+
+
+@pytest.mark.parametrize("kind", ["folder", "maildir", "chat"])
+def test_a_crash_between_laying_and_recording_is_settled_by_looking(
+    store: Store, tmp_path: Path, make_result, monkeypatch, kind: str
+) -> None:
+    number = approved(store, make_result(channel="chat" if kind == "chat" else "email"))
+
+    def target() -> DraftsFolder | MaildirDrafts:
+        if kind != "maildir":
+            return DraftsFolder(tmp_path / "drafts")
+        mailbox.Maildir(tmp_path / "mail", create=True)
+        return MaildirDrafts(tmp_path / "mail", tmp_path / "drafts")
+
+    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+        crash_before_recording(patched)
+        desk.deliver(store, target(), SHOP)
+    assert desk.show(store, number).state is State.APPROVED
+    lying = sorted(
+        path for path in tmp_path.rglob("*") if path.is_file() and "sqlite" not in path.name
+    )
+    times = [path.stat().st_mtime_ns for path in lying]
+    (done,) = desk.deliver(store, target(), SHOP).delivered
+    assert (done.inquiry, done.was_there) == (number, True)
+    again = sorted(
+        path for path in tmp_path.rglob("*") if path.is_file() and "sqlite" not in path.name
+    )
+    assert (again, [path.stat().st_mtime_ns for path in again]) == (lying, times)
+    assert desk.show(store, number).state is State.DELIVERED
+
+
+@pytest.mark.parametrize("kind", ["folder", "maildir"])
+def test_a_draft_laid_before_a_crash_and_then_reworded_is_replaced(
+    store: Store, tmp_path: Path, make_result, monkeypatch, kind: str
+) -> None:
+    number = approved(store, make_result())
+    mailbox.Maildir(tmp_path / "mail", create=True)
+
+    def target() -> DraftsFolder | MaildirDrafts:
+        if kind == "folder":
+            return DraftsFolder(tmp_path / "drafts")
+        return MaildirDrafts(tmp_path / "mail", tmp_path / "drafts")
+
+    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+        crash_before_recording(patched)
+        desk.deliver(store, target(), SHOP)
+    desk.edit_draft(store, number, "New words.", "Bob")
+    desk.approve(store, number, "Ann")
+    (done,) = desk.deliver(store, target(), SHOP).delivered
+    assert not done.was_there
+    files = [
+        path for path in tmp_path.rglob("*") if path.suffix == ".eml" or path.parent.name == "cur"
+    ]
+    (only,) = files
+    assert words(parse(only.read_bytes())) == "New words.\n"
+
+
+def test_what_the_person_changed_in_a_draft_is_left_alone(
+    store: Store, tmp_path: Path, make_result, monkeypatch
+) -> None:
+    approved(store, make_result())
+    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+        crash_before_recording(patched)
+        desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    path = tmp_path / "1.eml"
+    path.write_bytes(path.read_bytes() + b"P.S. by hand\r\n")
+    (done,) = desk.deliver(store, DraftsFolder(tmp_path), SHOP).delivered
+    assert done.was_there
+    assert path.read_bytes().endswith(b"by hand\r\n")
+
+
+@pytest.mark.parametrize(
+    ("channel", "name", "content"),
+    [
+        ("email", "1.eml", b"Message-ID: <1.1.0123456789abcdef.bendreply@x>\r\n\r\nother store"),
+        ("email", "1.eml", b"not a mail at all"),
+        ("chat", "1.txt", b"notes of my own"),
+    ],
+)
+def test_a_file_that_is_not_ours_is_never_replaced(
+    store: Store, tmp_path: Path, make_result, channel: str, name: str, content: bytes
+) -> None:
+    number = approved(store, make_result(channel=channel))
+    drafts = tmp_path / "drafts"
+    drafts.mkdir()
+    (drafts / name).write_bytes(content)
+    (left,) = desk.deliver(store, DraftsFolder(drafts), SHOP).left
+    assert "is already there and is no draft of ours for inquiry 1" in left.why
+    assert (drafts / name).read_bytes() == content
+    assert desk.show(store, number).state is State.APPROVED
+
+
+def test_the_name_of_a_draft_is_the_same_each_time_and_differs_between_drafts(
+    store: Store, make_result
+) -> None:
+    number = approved(store, make_result())
+    first = desk.show(store, number)
+    assert first.draft is not None
+    assert DraftId.of(first, first.draft) == DraftId.of(first, first.draft)
+    assert DraftId.parse(f"<{DraftId.of(first, first.draft)}@shop.example.com>") == DraftId.of(
+        first, first.draft
+    )
+    other = desk.show(store, approved(store, make_result("bo")))
+    assert other.draft is not None
+    assert str(DraftId.of(other, other.draft)) != str(DraftId.of(first, first.draft))
+
+
+def test_a_full_disk_leaves_the_draft_approved_and_no_half_file(
+    store: Store, tmp_path: Path, make_result, monkeypatch
+) -> None:
+    number = approved(store, make_result())
+
+    def full(*_: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    drafts = tmp_path / "drafts"
+    with monkeypatch.context() as patched:
+        patched.setattr("os.fsync", full)
+        (left,) = desk.deliver(store, DraftsFolder(drafts), SHOP).left
+    assert left.why == (
+        "the draft of inquiry 1 could not be laid down: No space left on device; it stays approved"
+    )
+    assert list(drafts.glob("*.eml")) == []
+    assert [one.inquiry for one in desk.deliver(store, DraftsFolder(drafts), SHOP).delivered] == [
+        number
+    ]
+    assert [path.name for path in drafts.iterdir()] == ["1.eml"]
+
+
+@pytest.mark.parametrize("layout", [".Drafts", "Drafts"])
+def test_in_a_maildir_it_lies_in_drafts_flagged_as_one(
+    store: Store, tmp_path: Path, make_result, layout: str
+) -> None:
+    mail = tmp_path / "mail"
+    mailbox.Maildir(mail, create=True)
+    mailbox.Maildir(mail / layout, create=True)
+    approved(store, make_result(draft="Grüße"))
+    approved(store, make_result("bo", channel="chat"))
+    delivery = desk.deliver(store, MaildirDrafts(mail, tmp_path / "chats"), SHOP)
+    assert len(delivery.delivered) == 2
+    (laid,) = mailbox.Maildir(mail / layout, create=False)
+    assert laid.get_flags() == "D"
+    assert laid["X-Unsent"] == "1"
+    (file,) = (mail / layout / "cur").iterdir()
+    assert words(parse(file.read_bytes())) == "Grüße\n"
+    assert (tmp_path / "chats" / "2.txt").read_text("utf-8").startswith("Hello,")
+    assert list((mail / "new").iterdir()) == []
+
+
+def test_a_folder_that_is_no_maildir_is_refused(tmp_path: Path) -> None:
+    with pytest.raises(desk_errors.DraftsPlaceError, match="is not a Maildir"):
+        MaildirDrafts(tmp_path, tmp_path)
+
+
+def test_a_chat_draft_is_a_text_to_copy(store: Store, tmp_path: Path, make_result) -> None:
+    approved(
+        store, make_result(channel="chat", sender=Address(name="Lou", address=""), draft="Hi — ok")
+    )
+    desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    assert (tmp_path / "1.txt").read_text("utf-8") == "Hi — ok\n"
+
+
+def test_a_shop_without_a_usable_address_is_told(store: Store, tmp_path: Path, make_result) -> None:
+    approved(store, make_result())
+    with pytest.raises(desk_errors.ShopAddressError, match=r"reply address 'desk' can't be used"):
+        desk.deliver(store, DraftsFolder(tmp_path), Address(name="", address="desk"))
+
+
+def test_odd_words_in_a_draft_arrive(store: Store, tmp_path: Path, make_result) -> None:
+    body = "From here\n.\n" + "long " * 400 + "\ntab\there \x1b[31mred\x07 \ud800\r\nend"
+    mail = delivered(store, tmp_path, make_result(draft=body))
+    assert words(mail) == (
+        "From here\n.\n" + "long " * 400 + "\ntab\there [31mred \N{REPLACEMENT CHARACTER}\nend\n"
+    )

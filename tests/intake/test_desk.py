@@ -1,0 +1,484 @@
+"""An inquiry's way through the shop: nothing twice, nothing lost, a person's word stands."""
+
+from __future__ import annotations
+
+import threading
+from datetime import UTC, date, datetime
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from bendreply.intake import desk, desk_errors
+from bendreply.intake.desk_change import corrected
+from bendreply.intake.inquiry import State
+from bendreply.intake.model import Address, Draft, Kind, Result
+from bendreply.intake.store import Store, open_store
+from bendreply.intake.store_writer import Writer
+from bendreply.rules.assessment import Assessment, Decision
+from bendreply.rules.request import Doubt, Evidence, Material, SizeRequest
+
+
+def rejudge(message, requests: tuple[SizeRequest, ...]) -> Result:
+    """A stand-in for rules and drafting: walls of 2 mm and more are stock."""
+    assessments = tuple(
+        Assessment(
+            request=one,
+            decision=Decision.ASK
+            if one.wall_mm is None
+            else Decision.STOCK
+            if one.wall_mm >= 2
+            else Decision.DECLINE,
+        )
+        for one in requests
+    )
+    return Result(
+        message=message,
+        kind=Kind.SIZES,
+        why_kind="sizes",
+        assessments=assessments,
+        draft=Draft(
+            subject="Re: Mandrel",
+            body="\n".join(f"wall {one.wall_mm} mm" for one in requests),
+            template="made",
+        ),
+    )
+
+
+def taken(store: Store, result: Result) -> int:
+    return desk.take_in(store, result, "in/1.eml").inquiry
+
+
+# Taking in
+
+
+def test_taking_in_twice_changes_nothing(store: Store, make_result) -> None:
+    first = desk.take_in(store, make_result(), "in/1.eml")
+    seen = desk.show(store, first.inquiry)
+    again = desk.take_in(store, make_result(draft="another wording"), "in/copy.eml")
+    assert (first.new, again.new, again.inquiry) == (True, False, first.inquiry)
+    assert desk.show(store, first.inquiry) == seen
+
+
+def test_the_same_bytes_are_known_under_another_id(store: Store, make_result) -> None:
+    first = taken(store, make_result())
+    assert not desk.take_in(store, make_result(message_id="other@example.org"), "x").new
+    assert [row.id for row in desk.backlog(store)] == [first]
+
+
+def test_a_copy_with_a_footer_added_on_its_way_is_known_and_told(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    longer = make_result(body="1.75 x .095 on a 4.5 clr, lou\n--\nscanned", raw_sha256="ff" * 32)
+    again = desk.take_in(store, longer, "in/2.eml")
+    assert not again.new
+    assert again.note.startswith(f"inquiry {number} holds this message with other words")
+
+
+def test_two_customers_of_a_web_form_that_repeats_its_ids_are_two(
+    store: Store, make_result
+) -> None:
+    form = {"message_id": "form@example.net", "sender": Address(name="", address="web@example.com")}
+    one = make_result("ana", **form)
+    two = make_result("bo", **form, received_at=datetime(2026, 11, 24, 9, 0, tzinfo=UTC))
+    results = [one, two, two, one]
+    assert [desk.take_in(store, result, "x").inquiry for result in results] == [1, 2, 2, 1]
+    assert desk.show(store, 2).message.message_id == "form@example.net"
+
+
+def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
+    assert taken(store, make_result("ana", message_id="7")) == 1
+    assert taken(store, make_result("bo", message_id="7", channel="chat")) == 2
+
+
+@settings(
+    max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
+@given(order=st.lists(st.sampled_from(["ana", "bo", "cy", "di", "ed"]), min_size=1, max_size=12))
+def test_any_order_and_repetition_gives_the_same_inquiries(
+    order: list[str], tmp_path_factory, make_result, _new_store_file: bytes
+) -> None:
+    path = tmp_path_factory.mktemp("order") / "store.sqlite"
+    path.write_bytes(_new_store_file)
+    with open_store(path) as store:
+        for name in order:
+            desk.take_in(store, make_result(name), name)
+        rows = desk.backlog(store)
+    assert sorted(row.sender.name for row in rows) == sorted({name.title() for name in order})
+
+
+def test_automatic_mail_is_kept_without_draft_or_work(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.AUTOMATIC))
+    shown = desk.show(store, number)
+    assert (shown.state, shown.draft, shown.decision) == (State.NO_REPLY, None, "no reply")
+    assert desk.backlog(store) == []
+
+
+def test_other_mail_waits_for_a_person_without_a_draft(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.OTHER))
+    (row,) = desk.backlog(store)
+    assert (row.id, row.has_draft, row.decision) == (number, False, "by hand")
+
+
+def test_a_failure_half_way_takes_nothing_in(store: Store, make_result, monkeypatch) -> None:
+    def fail(*_: object, **__: object) -> None:
+        raise RuntimeError("power cut")
+
+    with monkeypatch.context() as broken:
+        broken.setattr(Writer, "log", fail)
+        with pytest.raises(RuntimeError, match="power cut"):
+            desk.take_in(store, make_result(), "x")
+    assert desk.backlog(store) == []
+    assert desk.take_in(store, make_result(), "x").new
+
+
+# The backlog
+
+
+def test_most_urgent_first_then_longest_waiting(store: Store, make_result) -> None:
+    def day(n: int) -> datetime:
+        return datetime(2026, 11, n, 12, 0, tzinfo=UTC)
+
+    taken(store, make_result("ana", received_at=day(20)))
+    taken(store, make_result("bo", received_at=day(18)))
+    taken(store, make_result("cy", received_at=day(24), needed_by=date(2026, 12, 24)))
+    taken(store, make_result("di", received_at=day(24), needed_by=date(2026, 11, 30)))
+    taken(store, make_result("ed", received_at=None))  # waits since it was taken in, on the 25th
+    assert [row.sender.name for row in desk.backlog(store)] == ["Di", "Cy", "Bo", "Ana", "Ed"]
+
+
+@pytest.mark.parametrize(
+    ("decisions", "short"),
+    [
+        ((Decision.STOCK,), "stock"),
+        ((Decision.STOCK, Decision.ASK, Decision.STOCK), "2 stock, 1 ask"),
+        ((Decision.DECLINE, Decision.DECLINE), "2 decline"),
+    ],
+)
+def test_several_decisions_in_short(store: Store, make_result, decisions, short: str) -> None:
+    taken(store, make_result(decisions=decisions))
+    assert desk.backlog(store)[0].decision == short
+
+
+@pytest.mark.parametrize("asked", ["99", "abc", "", "0", "-1", "#4", "9" * 40, "1.5", 2**63])
+def test_an_unknown_number_gets_one_sentence(store: Store, make_result, asked: str | int) -> None:
+    taken(store, make_result())
+    with pytest.raises(desk_errors.UnknownInquiryError, match="there is no inquiry") as refused:
+        desk.show(store, asked)
+    assert "\n" not in str(refused.value)
+
+
+def test_a_number_may_be_written_as_people_do(store: Store, make_result) -> None:
+    taken(store, make_result())
+    assert desk.show(store, " #1 ").id == desk.show(store, 1).id == 1
+
+
+# A person's yes
+
+
+def test_an_approval_bears_name_and_time(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    approved = desk.approve(store, number, "  Ann\nMiller ")
+    shown = desk.show(store, number)
+    assert (shown.state, shown.approval) == (State.APPROVED, approved.word)
+    assert (approved.word.by, approved.draft_number) == ("Ann Miller", 1)
+    assert desk.backlog(store) == []
+    assert [(one.who, one.what) for one in desk.history(store, number)] == [
+        ("bendreply", "taken in"),
+        ("Ann Miller", "approved"),
+    ]
+
+
+def test_a_second_approval_says_who_was_first_and_changes_nothing(
+    store: Store, make_result
+) -> None:
+    number = taken(store, make_result())
+    # The clock starts at 09:00 and a minute passes with each transaction: taken in 09:01.
+    desk.approve(store, number, "Ann")
+    before = desk.show(store, number)
+    with pytest.raises(desk_errors.AlreadyApprovedError) as refused:
+        desk.approve(store, number, "Bob")
+    assert str(refused.value) == (
+        "inquiry 1 was already approved by Ann on 2026-11-25 09:02 UTC; nothing was changed"
+    )
+    assert desk.show(store, number) == before
+
+
+@pytest.mark.parametrize("by", ["", "  ", "\n", "\u200b"])
+def test_nobody_approves_nothing(store: Store, make_result, by: str) -> None:
+    number = taken(store, make_result())
+    with pytest.raises(desk_errors.NoNameError, match="approving needs the name"):
+        desk.approve(store, number, by)
+    assert desk.show(store, number).state is State.WAITING
+
+
+def test_where_the_shop_names_its_people_only_they_approve(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    with pytest.raises(desk_errors.NoNameError, match="Eve is not among .*: Ann, Bob"):
+        desk.approve(store, number, "Eve", people=("Ann", "Bob"))
+    assert desk.approve(store, number, "ann", people=("Ann", "Bob")).word.by == "Ann"
+
+
+def test_without_a_draft_there_is_nothing_to_approve(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.OTHER))
+    with pytest.raises(desk_errors.NoDraftError, match="no draft to approve"):
+        desk.approve(store, number, "Ann")
+
+
+def test_an_automatic_message_is_not_approved(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.AUTOMATIC))
+    with pytest.raises(desk_errors.NoReplyError, match="automatic message"):
+        desk.approve(store, number, "Ann")
+
+
+def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
+    store_file: Path, make_result
+) -> None:
+    people = [f"Person {n}" for n in range(8)]
+    with open_store(store_file) as store:
+        number = taken(store, make_result())
+    start = threading.Barrier(len(people))
+    won: list[str] = []
+    told: list[str] = []
+
+    def work(name: str) -> None:
+        with open_store(store_file) as own:
+            start.wait()
+            try:
+                won.append(desk.approve(own, number, name).word.by)
+            except desk_errors.AlreadyApprovedError as error:
+                told.append(str(error))
+
+    threads = [threading.Thread(target=work, args=(name,)) for name in people]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert len(won) == 1
+    assert len(told) == len(people) - 1
+    assert all(f"already approved by {won[0]} on" in sentence for sentence in told)
+    with open_store(store_file) as store:
+        assert [one.by for one in desk.show(store, number).words] == won
+
+
+def test_who_looked_at_an_older_version_is_told(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    seen = desk.show(store, number).version
+    desk.edit_draft(store, number, "Better words.", "Bob", seen=seen)
+    with pytest.raises(desk_errors.ChangedMeanwhileError, match="changed by somebody else"):
+        desk.approve(store, number, "Ann", seen=seen)
+    assert desk.show(store, number).state is State.WAITING
+
+
+def test_a_change_of_a_version_that_is_gone_is_refused(store: Store, make_result) -> None:
+    """What a database does that lets two look before either writes."""
+    number = taken(store, make_result())
+    old = desk.show(store, number)
+    desk.edit_draft(store, number, "Better words.", "Bob")
+    with pytest.raises(desk_errors.ChangedMeanwhileError), store.writing() as book:
+        book.move(old, State.APPROVED)
+
+
+# Setting aside
+
+
+def test_setting_aside_needs_a_name_and_a_reason(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    with pytest.raises(desk_errors.NoReasonError, match="needs a reason"):
+        desk.set_aside(store, number, "Ann", "  ")
+    with pytest.raises(desk_errors.NoNameError, match="setting aside needs the name"):
+        desk.set_aside(store, number, "", "spam")
+    assert desk.set_aside(store, number, "Ann", "answered by phone").state is State.SET_ASIDE
+    assert desk.backlog(store) == []
+    with pytest.raises(
+        desk_errors.SetAsideError, match=r"set aside by Ann .*\(answered by phone\)"
+    ):
+        desk.approve(store, number, "Bob")
+
+
+def test_an_approved_one_can_still_be_set_aside(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    desk.approve(store, number, "Ann")
+    shown = desk.set_aside(store, number, "Bob", "customer cancelled")
+    assert (shown.state, shown.approval) == (State.SET_ASIDE, None)
+
+
+# Corrections
+
+
+def correct(store: Store, number: int | str, changes, index: int = 0, **more):
+    return desk.correct(store, number, changes, index, rejudge, "Ann", **more)
+
+
+def test_a_corrected_wall_is_decided_and_drafted_anew(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    changed = correct(store, number, {"wall": Decimal("1.650")})
+    shown = desk.show(store, number)
+    assert shown == changed.inquiry
+    assert repr(shown.assessments[0].request.wall_mm) == "Decimal('1.65')"
+    assert (shown.decision, shown.state) == ("decline", State.WAITING)
+    assert [(one.number, one.withdrawn) for one in shown.drafts] == [(1, True), (2, False)]
+    assert shown.draft is not None
+    assert shown.draft.body == "wall 1.65 mm"
+    (made,) = shown.corrections
+    assert (made.index, made.field, made.before, made.after, made.by) == (
+        0, "wall", "2.413", "1.65", "Ann",
+    )  # fmt: skip
+
+
+def test_a_correction_settles_the_doubt_and_drops_the_words_it_overrules() -> None:
+    request = SizeRequest(
+        od_mm=Decimal("48.26"),
+        wall_mm=Decimal("3.683"),
+        nominal_pipe="NPS 1-1/2 schedule 40",
+        doubts=(
+            Doubt(field="od", readings=(Decimal("48.26"), Decimal("38.1")), why="pipe or tube"),
+            Doubt(field="clr", readings=(Decimal("152.4"),), why="given as a limit"),
+        ),
+        evidence=(
+            Evidence(field="od", start=0, end=5, surface="1-1/2"),
+            Evidence(field="wall", start=6, end=12, surface="sch 40"),
+        ),
+    )
+    tube = corrected(request, {"od": Decimal("38.1")})
+    assert [one.field for one in tube.doubts] == ["clr"]
+    assert [one.field for one in tube.evidence] == ["wall"]
+    assert tube.nominal_pipe is None
+    pipe = corrected(request, {"od": Decimal("48.26")})
+    assert [one.field for one in pipe.doubts] == ["clr"]
+    assert [one.field for one in pipe.evidence] == ["od", "wall"]
+    assert pipe.nominal_pipe == "NPS 1-1/2 schedule 40"
+
+
+def test_several_sizes_only_the_named_one_changes(store: Store, make_result) -> None:
+    number = taken(store, make_result(decisions=(Decision.STOCK, Decision.STOCK)))
+    correct(store, number, {"wall": Decimal(1), "material": Material.TITANIUM}, 1)
+    first, second = (one.request for one in desk.show(store, number).assessments)
+    assert (first.wall_mm, first.material) == (Decimal("2.413"), Material.CARBON_STEEL)
+    assert (second.wall_mm, second.material) == (Decimal(1), Material.TITANIUM)
+
+
+def test_a_date_put_right_moves_the_inquiry_up(store: Store, make_result) -> None:
+    taken(store, make_result("ana"))
+    number = taken(store, make_result("bo"))
+    correct(store, number, {"needed_by": date(2026, 11, 27)})
+    assert [row.id for row in desk.backlog(store)] == [number, 1]
+
+
+@pytest.mark.parametrize(
+    ("changes", "index", "sentence"),
+    [
+        ({"wall": Decimal(1)}, 1, "inquiry 1 has 1 size: there is no size 2"),
+        ({"wall": Decimal(1)}, -1, "there is no size 0"),
+        ({"colour": "blue"}, 0, "there is no field 'colour': the fields are od, wall, clr, "),
+        ({"wall": Decimal(0)}, 0, "wall can't be 0 mm: it has to be more than 0"),
+        ({"wall": Decimal("NaN")}, 0, "wall can't be NaN: "),
+        ({"material": "cheese"}, 0, "material can't be cheese: "),
+        ({"quantity": "a few"}, 0, "quantity can't be a few: "),
+    ],
+)
+def test_an_impossible_correction_is_refused_in_one_sentence(
+    store: Store, make_result, changes, index: int, sentence: str
+) -> None:
+    number = taken(store, make_result())
+    before = desk.show(store, number)
+    with pytest.raises(desk_errors.BadCorrectionError) as refused:
+        correct(store, number, changes, index)
+    assert sentence in str(refused.value)
+    assert "\n" not in str(refused.value)
+    assert desk.show(store, number) == before
+
+
+def test_the_same_correction_twice_changes_nothing(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    once = correct(store, number, {"wall": Decimal(1)})
+    twice = correct(store, number, {"wall": Decimal("1.0")})
+    assert twice.told == ("inquiry 1 says so already (wall): nothing was changed",)
+    assert desk.show(store, number) == once.inquiry
+
+
+def test_after_approval_a_correction_withdraws_it_and_says_so(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    desk.approve(store, number, "Ann")
+    changed = correct(store, number, {"wall": Decimal(1)})
+    assert changed.told == (
+        "the approval by Ann of 2026-11-25 09:02 UTC was withdrawn, since a reading was corrected: "
+        "the draft waits for approval again",
+    )
+    assert changed.inquiry.state is State.WAITING
+    assert changed.inquiry.approval is None
+    assert desk.approve(store, number, "Bob").draft_number == 2
+
+
+def test_an_edited_draft_is_not_replaced_in_silence(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    desk.edit_draft(store, number, "Dear Lou, in my own words.", "Bob")
+    with pytest.raises(desk_errors.EditedDraftError, match="draft 2 .* in the words of Bob"):
+        correct(store, number, {"wall": Decimal(1)}, replace_edited=False)
+    assert desk.show(store, number).assessments[0].request.wall_mm == Decimal("2.413")
+    changed = correct(store, number, {"wall": Decimal(1)})
+    assert "draft 2, in the words of Bob, was replaced by draft 3" in changed.told[0]
+    assert [one.body for one in changed.inquiry.drafts if one.number == 2] == [
+        "Dear Lou, in my own words."
+    ]
+
+
+def test_where_nothing_was_read_a_person_can_say_the_first_size(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.OTHER))
+    changed = correct(store, number, {"od": Decimal("44.45"), "wall": Decimal(3)})
+    assert (changed.inquiry.kind, changed.inquiry.decision) == (Kind.SIZES, "stock")
+    assert desk.approve(store, number, "Ann").draft_number == 1
+
+
+def test_a_correction_takes_up_again_what_was_set_aside(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    desk.set_aside(store, number, "Ann", "unclear")
+    assert correct(store, number, {"wall": Decimal(1)}).inquiry.state is State.WAITING
+
+
+# Drafts in a person's words
+
+
+def test_an_edited_draft_is_the_one_that_is_approved(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    edited = desk.edit_draft(store, number, "Hello Lou.", "Bob").inquiry
+    assert edited.draft is not None
+    assert (edited.draft.body, edited.draft.made_by, edited.draft.subject) == (
+        "Hello Lou.", "Bob", "Re: Mandrel",
+    )  # fmt: skip
+    assert desk.approve(store, number, "Ann").draft_number == 2
+
+
+def test_editing_after_approval_withdraws_it(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    desk.approve(store, number, "Ann")
+    changed = desk.edit_draft(store, number, "Hello Lou.", "Bob")
+    assert "the approval by Ann" in changed.told[0]
+    assert changed.inquiry.state is State.WAITING
+
+
+def test_a_reply_by_hand_where_nothing_was_drafted(store: Store, make_result) -> None:
+    number = taken(store, make_result(kind=Kind.OTHER, subject="AW: Invoice 12"))
+    draft = desk.edit_draft(store, number, "We look into it.", "Bob").inquiry.draft
+    assert draft is not None
+    assert (draft.number, draft.subject) == (1, "Re: Invoice 12")
+
+
+def test_an_empty_draft_is_refused(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    with pytest.raises(desk_errors.NoDraftError, match="a draft needs words"):
+        desk.edit_draft(store, number, " \n", "Bob")
+
+
+def test_the_report_sees_corrected_sizes(store: Store, make_result) -> None:
+    number = taken(store, make_result())
+    taken(store, make_result("bo", kind=Kind.AUTOMATIC))
+    correct(store, number, {"wall": Decimal(1)})
+    asked = list(desk.askings(store))
+    assert [(one.id, one.kind, len(one.assessments)) for one in asked] == [
+        (1, Kind.SIZES, 1),
+        (2, Kind.AUTOMATIC, 0),
+    ]
+    assert asked[0].assessments[0].request.wall_mm == 1
+    assert asked[0].sender.address == "lou@example.net"
