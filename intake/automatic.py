@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 from . import words_automatic as words
 from .model import Message, OwnText
-from .quoting import subject_prefixes
+from .quote_lines import subject_prefixes
 
 _READ_CHARACTERS = 20_000
 """Wording is looked for in so much of a message; headers have no such bound."""

@@ -17,6 +17,7 @@ from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry, when
 from .desk_errors import (
     AlreadyApprovedError,
     AlreadyDeliveredError,
+    ClashError,
     DeskError,
     NoDraftError,
     NoReasonError,
@@ -106,6 +107,13 @@ def take_in(store: Store, result: Result, source: str) -> Taken:
 
     ``source`` names the file or folder that it came from.
     """
+    try:
+        return _take_in(store, result, source)
+    except ClashError:  # a database server lets two look before either writes: look again
+        return _take_in(store, result, source)
+
+
+def _take_in(store: Store, result: Result, source: str) -> Taken:
     came = result.message
     with store.writing() as book:
         key = keys.usual_key(came)

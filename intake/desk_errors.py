@@ -17,6 +17,10 @@ class NewerStoreError(StoreError):
     """The store was written by a later version of this program."""
 
 
+class ClashError(StoreError):
+    """Another program took the same message in after we had looked for it."""
+
+
 class UnknownInquiryError(DeskError):
     """No inquiry has that number."""
 

@@ -32,9 +32,7 @@ _GENERAL = _any(words_errand.GENERAL)
 _KNOWLEDGE = _any(words_errand.KNOWLEDGE)
 _TRADE = _any(words_errand.TRADE)
 _ASKING = _any(words_errand.ASKING)
-_ELSEWHERE = [
-    (group, [_any([cue]) for cue in group.cues]) for group in words_elsewhere.ELSEWHERE
-]
+_ELSEWHERE = [(group, [_any([cue]) for cue in group.cues]) for group in words_elsewhere.ELSEWHERE]
 _DIGITS = re.compile(r"\d")
 _MOST_OF_ONE_ERRAND = 2
 """So many cues of one errand count: a long pitch is no more a pitch than a short one."""
@@ -133,7 +131,7 @@ def _is_general(sentence: str) -> bool:
 
 
 def _asks_for_tool(sentence: str) -> bool:
-    """ "Need a mandrel" asks for one; "do you make mandrels?" and "how long do they last?" don't."""
+    """Does it ask for a tool? "Do you make mandrels?" and "how long do they last?" don't."""
     return _WANTS_TOOL.search(sentence) is not None or (
         _TOOL.search(sentence) is not None
         and _ASKS.search(sentence) is not None

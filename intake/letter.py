@@ -162,6 +162,10 @@ def _mailbox(address: Address) -> Mailbox | None:
     return Mailbox(name, f"{local_part}@{domain}")
 
 
+def _fits_in_a_name(char: str) -> bool:
+    return unicodedata.category(char)[0] in "LMN" or char in _KEPT_IN_NAMES
+
+
 def _header_text(text: str) -> str:
     # Text that spells an encoded word would be decoded when the header is built.
     return text.replace("=?", "= ?")

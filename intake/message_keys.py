@@ -27,18 +27,18 @@ def same_message(stored: Message, came: Message) -> bool:
     """
     if came.raw_sha256 and came.raw_sha256 == stored.raw_sha256:
         return True
-    if keepable(came.body) == stored.body:
+    if not says_more(stored, came):
         return True
     return (
         came.received_at is not None
         and came.received_at == stored.received_at
-        and keepable(came.sender.address).casefold() == stored.sender.address.casefold()
+        and keepable(came.sender.address) == keepable(stored.sender.address)
     )
 
 
 def says_more(stored: Message, came: Message) -> bool:
     """Whether a message known before has come back with other words."""
-    return keepable(came.body) != stored.body
+    return keepable(came.body) != keepable(stored.body)
 
 
 def thread(message: Message) -> str:

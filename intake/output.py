@@ -148,7 +148,8 @@ def message_out(result: Result, file: str) -> MessageOut:
     """The printable form of one result; ``file`` is the path as the caller gave it."""
     message = result.message
     return MessageOut(
-        file=file,
+        # A file name that is no UTF-8 holds half surrogates, which no JSON parser has to take.
+        file=file.encode("utf-8", "replace").decode("utf-8"),
         message_id=message.message_id,
         subject=message.subject,
         sender=message.sender.address,

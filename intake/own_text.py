@@ -14,7 +14,8 @@ from typing import Literal
 
 from . import words_quoting as words
 from .model import Message, OwnText, Part
-from .quoting import LINES_EXAMINED, Block, find_blocks, mark_width, subject_prefixes
+from .quote_lines import mark_width, subject_prefixes
+from .quoting import LINES_EXAMINED, Block, find_blocks
 from .signature import bears_size, below
 
 Whose = Literal["own", "quoted", "forwarded", "signature", "footer"]
@@ -47,7 +48,7 @@ _REFERENCE_TO_MAIL = re.compile(
 
 @dataclass
 class _Stretch:
-    """Lines with their kind, and how much of each line is blanked (all, none, or the quote mark)."""
+    """Lines with their kind, and how much of each is blanked: all, none, or the quote mark."""
 
     lines: list[str]
     kinds: list[Whose] = field(default_factory=list)
@@ -204,8 +205,12 @@ def _blank(text: str) -> str:
 def _shown_text(stretch: _Stretch) -> str:
     if not any(stretch.shown_from):
         return "\n".join(stretch.lines)
+    # Other line breaks than "\n" are so rare that one look saves a look at each line.
+    odd_breaks = any(map(_LINE_BREAKS.search, stretch.lines))
     return "\n".join(
-        line if not column else _blank(line[:column]) + line[column:]
+        line
+        if not column
+        else (_blank(line[:column]) if odd_breaks else " " * column) + line[column:]
         for line, column in zip(stretch.lines, stretch.shown_from, strict=True)
     )
 

@@ -14,7 +14,7 @@ from rich.text import Text
 
 from ..rules.assessment import Assessment, Decision
 from ..rules.checks import ratio_text
-from ..rules.request import LENGTH_FIELDS, SizeRequest
+from ..rules.request import LENGTH_FIELDS, FieldName, SizeRequest
 from ..rules.units import both_units, format_in, format_mm
 from .cli_common import printable
 from .model import Kind, Message, Question, Result
@@ -40,9 +40,15 @@ FIELD_WORDS = {"od": "OD", "wall": "wall", "clr": "CLR"}
 LEGEND = "OD × wall × CLR;  ? = doubtful,  – = not given"
 
 
+class _Console(Console):
+    def on_broken_pipe(self) -> None:
+        """A reader that has seen enough (`| head`) is no error: leave it to the command line."""
+        raise BrokenPipeError
+
+
 def console(width: int | None = None) -> Console:
     """Standard output. Customers' text is never markup: "[red]" stays what they wrote."""
-    return Console(markup=False, highlight=False, emoji=False, width=width)
+    return _Console(markup=False, highlight=False, emoji=False, width=width)
 
 
 def table(*heads: str, title: str | None = None) -> Table:
@@ -111,14 +117,14 @@ def short_reading(value: Decimal | str, request: SizeRequest) -> str:
     return f"{format_in(value)} in" if request.written_in == "in" else f"{format_mm(value)} mm"
 
 
-def doubts(request: SizeRequest) -> Iterator[str]:
-    """One sentence a doubt: ``wall 0.083 in (2.108 mm) or 0.83 in (21.082 mm): why``."""
+def doubts(request: SizeRequest) -> Iterator[tuple[FieldName, str]]:
+    """(field, sentence) of each doubt: ``wall 0.083 in (2.108 mm) or 0.83 in ...: why``."""
     for doubt in request.doubts:
         readings = " or ".join(
             reading(r, request.written_in, wall=doubt.field == "wall") for r in doubt.readings
         )
         field = FIELD_WORDS.get(doubt.field, doubt.field.replace("_", " "))
-        yield f"{field} {readings}: {printable(doubt.why)}"
+        yield doubt.field, f"{field} {readings}: {printable(doubt.why)}"
 
 
 def reasons(assessment: Assessment) -> list[str]:
@@ -153,7 +159,7 @@ def read_view(out: Console, result: Result, file: str) -> None:
         out.print(rows)
         out.print()
         for number, assessment in enumerate(result.assessments, start=1):
-            for sentence in doubts(assessment.request):
+            for _, sentence in doubts(assessment.request):
                 out.print(hanging(f"{number} ?", sentence))
     remarks(out, result.questions, (*result.message.faults, *result.notes))
     out.print()
@@ -188,10 +194,12 @@ def request_view(out: Console, assessment: Assessment) -> None:
     if assessment.d_of_bend is not None:
         facts.append(f"D of bend {ratio(assessment.d_of_bend)}")
     out.print(hanging("decision", ", ".join(facts), label_style="bold"))
-    for sentence in doubts(request):
-        out.print(hanging("doubt", sentence))
-    for sentence in reasons(assessment):
-        out.print(hanging("", sentence))
+    told = {finding.field for finding in assessment.findings}
+    for field, sentence in doubts(request):
+        if field not in told:  # most doubts have a finding that says what hangs on them
+            out.print(hanging("doubt", sentence))
+    for index, sentence in enumerate(reasons(assessment)):
+        out.print(hanging("" if index else "why", sentence))
     for offer in assessment.alternatives:
         bend = SizeRequest(
             od_mm=offer.od_mm,

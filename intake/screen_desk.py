@@ -188,8 +188,7 @@ def inquiry_view(out: Console, inquiry: Inquiry) -> None:
     remarks(out, inquiry.questions, (*message.faults, *inquiry.notes))
     for c in inquiry.corrections:
         by = f" by {c.by}" if c.by else ""
-        change = f"size {c.index + 1} {c.field}: {_plain(c, c.before)} to {_plain(c, c.after)}"
-        out.print(hanging("corrected", f"{change}{printable(by)}"))
+        out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c)}{by}")))
     out.print()
     out.rule("their words", style="dim", align="left")
     out.print(said(message.body.rstrip()), soft_wrap=True)
@@ -216,14 +215,24 @@ def correction_view(out: Console, changed: Changed, index: int) -> None:
     for sentence in changed.told:
         out.print(printable(sentence))
     for c in changed.corrections:
-        out.print(hanging("corrected", f"{c.field}: {_plain(c, c.before)} to {_plain(c, c.after)}"))
+        out.print(hanging("corrected", printable(_change(c))))
     if changed.corrections:
         request_view(out, changed.inquiry.assessments[index])
         out.print(hanging("", f"`bendreply show {changed.inquiry.id}` has the new draft"))
+
+
+def _change(made: Correction) -> str:
+    """``wall: 2.108 mm to 2.413 mm``, or that the value read was the right one."""
+    before, after = (_plain(made, value) for value in (made.before, made.after))
+    return (
+        f"{made.field}: {after}, as read"
+        if before == after
+        else f"{made.field}: {before} to {after}"
+    )
 
 
 def _plain(made: Correction, value: str | None) -> str:
     """A corrected value as a person reads it: lengths with their unit."""
     if value is None:
         return "not given"
-    return f"{value} mm" if made.field in ("od", "wall", "clr") else printable(value)
+    return f"{value} mm" if made.field in ("od", "wall", "clr") else value

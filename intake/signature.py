@@ -82,8 +82,9 @@ _PLAIN_SIZE = re.compile(
 )
 _DECIMAL = re.compile(r"(?<![\w.,])\d{1,3}[.,]\d{1,4}(?!\d|[.,]\d)")
 _STILL_SPEAKING = re.compile(
-    r"\s*(?:p\.? ?p?\.?s\b|nb\b|n\.b|edit\b|oh\b|also\b|btw\b|actually|sorry|correction|wait\b|forgot"
-    r"|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\.|dimenticavo|oja\b)"
+    r"\s*(?:p\.? ?p?\.?s\b|nb\b|n\.b|edit\b|oh\b|also\b|btw\b"
+    r"|actually|sorry|correction|wait\b"
+    r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\.|dimenticavo|oja\b)"
     r"|.{0,200}\b(?:please|need|want|quote|qty|quantity|order|mandrels?|make (?:it|that)|should be|"
     r"bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|mandrino|"
     r"nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b",
@@ -258,7 +259,6 @@ def _mark_footers(lines: Sequence[str], written: Sequence[int], kinds: list[Belo
         if not inside and _FOOTER.match(head):
             # "Confidential: tube is 1.5 x .065" would be a request; a lawyer writes more words.
             inside = not (bears_size(head) and _STILL_SPEAKING.match(head))
-        if inside:
-            kinds[number] = "footer"
-        elif len(line) <= LONGEST_LINE and _FORM.match(head) and not bears_size(line):
+        by_form = len(line) <= LONGEST_LINE and _FORM.match(head) and not bears_size(line)
+        if inside or by_form:
             kinds[number] = "footer"

@@ -109,7 +109,7 @@ def _plainly(name: str) -> Iterator[None]:
     except DatabaseError as error:
         if type(error) not in (DatabaseError, OperationalError):
             raise
-        why = str(error.orig)
+        why = " ".join(str(error.orig).split())
         if "locked" in why:
             why = "another program is writing to it; try again in a moment"
         raise StoreError(f"the store {name} can't be used: {why}") from error

@@ -8,7 +8,7 @@ from typing import Any
 import sqlalchemy as sa
 
 from . import store_json as packing
-from .desk_errors import ChangedMeanwhileError
+from .desk_errors import ChangedMeanwhileError, ClashError
 from .inquiry import Correction, Inquiry, State, Word
 from .message_keys import thread
 from .model import Draft, Result
@@ -43,26 +43,32 @@ class Writer(Reader):
         return number
 
     def add_message(self, number: int, result: Result, *, key: str, source: str) -> None:
-        """The message that an inquiry came with, kept under ``key``."""
+        """The message that an inquiry came with, kept under ``key``.
+
+        Raises ClashError where it is there already; nothing of the transaction can stay then.
+        """
         came = result.message
-        self._insert(
-            message,
-            inquiry_id=number,
-            channel=came.channel,
-            message_id=key,
-            raw_sha256=came.raw_sha256 or None,
-            thread=keepable(thread(came)),
-            in_reply_to=None if came.in_reply_to is None else keepable(came.in_reply_to),
-            sender_name=keepable(came.sender.name),
-            sender=keepable(came.sender.address),
-            subject=keepable(came.subject),
-            received_at=came.received_at,
-            kind=result.kind,
-            why_kind=keepable(result.why_kind),
-            message=packing.pack_message(came),
-            source=keepable(source),
-            taken_at=self.now,
-        )
+        values = {
+            "inquiry_id": number,
+            "channel": came.channel,
+            "message_id": key,
+            "raw_sha256": came.raw_sha256 or None,
+            "thread": keepable(thread(came)),
+            "in_reply_to": None if came.in_reply_to is None else keepable(came.in_reply_to),
+            "sender_name": keepable(came.sender.name),
+            "sender": keepable(came.sender.address),
+            "subject": keepable(came.subject),
+            "received_at": came.received_at,
+            "kind": result.kind,
+            "why_kind": keepable(result.why_kind),
+            "message": packing.pack_message(came),
+            "source": keepable(source),
+            "taken_at": self.now,
+        }
+        try:
+            self._insert(message, **values)
+        except sa.exc.IntegrityError as error:
+            raise ClashError(f"the message from {source} is in the store already") from error
 
     def add_draft(self, number: int, draft_number: int, words: Draft, *, by: str) -> None:
         """One more wording of the reply."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .automatic import automatic
 from .errand import Errand, weigh
 from .model import Kind, Message, OwnText
-from .quoting import subject_prefixes
+from .quote_lines import subject_prefixes
 
 __all__ = ["automatic", "classify"]
 

@@ -118,7 +118,8 @@ POINTS_BELOW = (
     r"\bsiehe (?:weiter )?unten|\bs\. ?u\.|\bunten(?:stehend| genannt| angegeben)?\b|"
     r"\bnachstehend|\bfolgende (?:mail|nachricht|anfrage) (?:unten|anbei)",
     r"\bci-dessous|\bplus bas\b|\bvoir dessous",
-    r"\b(?:ver|véase|vea|como) (?:más )?abajo\b|\bde abajo\b|\bmás abajo\b|\bveja abaixo|\babaixo\b",
+    r"\b(?:ver|véase|vea|como) (?:más )?abajo\b|\bde abajo\b|\bmás abajo\b|\bveja abaixo|"
+    r"\babaixo\b",
     r"\b(?:vedi |come |qui )?sotto(?:stante| riportat[oaie])?\b|\bin calce\b",
     r"\b(?:zie|zoals) (?:hier)?onder|\bhieronder\b|\bonderstaand",
     r"\bponiżej\b|\bpatrz niżej\b|\bse nedan\b|\bnedan(?:stående)?\b|\bse nedenfor\b",

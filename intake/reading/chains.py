@@ -56,9 +56,12 @@ def _header_before(layout: Layout, chain: list[Figure]) -> None:
             token = layout.tokens[at]
             if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES:
                 roles.append(token.cues[0].role)
-            elif token.text == ")" and step > 0:
-                break
-            elif token.kind not in ("times", "punct", "gap", "line") and token.text not in ("x", "is", "are", "by"):
+            elif (token.text == ")" and step > 0) or (token.kind not in ("times", "punct", "gap", "line") and token.text not in (
+                "x",
+                "is",
+                "are",
+                "by",
+            )):
                 break
             at += step
         if step < 0:
@@ -81,10 +84,13 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
             for figure in chain:
                 figure.role, figure.shape = "side", named
             return
-    if chain[1].link == "slash" and len(chain) == 2 and _alternatives(chain):
-        chain[1].link = "or"
+    if all(figure.link == "slash" for figure in chain[1:]) and _alternatives(chain):
+        for figure in chain[1:]:
+            figure.link = "list" if len(chain) > 2 else "or"
         return
-    free = [f for f in chain if f.role in (None, "label", "die", "quantity") or _is_weak_diameter(f)]
+    free = [
+        f for f in chain if f.role in (None, "label", "die", "quantity") or _is_weak_diameter(f)
+    ]
     if not free:
         return
     if len(chain) == 2:
@@ -119,7 +125,14 @@ def _with_noise(chain: list[Figure]) -> None:
 
 def _alternatives(chain: list[Figure]) -> bool:
     """'R50/R75', '.065/.083 wall': two values of one role, not OD over wall."""
-    first, second = chain
+    first, second = chain[:2]
+    values = [figure.number.value for figure in chain]
+    if len(chain) > 2:
+        named = {figure.role for figure in chain} - {None}
+        return min(values) > 0 and max(values) / min(values) <= 3 and len(named) == 1
+    if first.role == second.role == "od" and Decimal("0.7") < values[1] / values[0] < 1:
+        second.role = "id"  # "Ø38/Ø34"
+        return False
     if first.role in LENGTH_ROLES and first.role == second.role:
         return True
     if first.role is None and second.role in ("wall", "clr", "radius"):
@@ -142,7 +155,11 @@ def _comparable(figure: Figure, others: list[Figure]) -> Decimal:
         tails = [other.unit for other in others if other.unit in ("in", "mm", "cm")]
         # An inch mark on the OD says nothing about a wall written ".065" or "1.6" after it.
         unit = tails[-1] if tails else None
-        if unit == "mm" and figure.number.value < Decimal("0.35") and figure.number.style == "decimal":
+        if (
+            unit == "mm"
+            and figure.number.value < Decimal("0.35")
+            and figure.number.style == "decimal"
+        ):
             unit = None
     value = figure.number.value
     mixed = any(other.unit == "in" for other in others)
@@ -197,16 +214,20 @@ def _complete(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
             _set(other, "id" if other.link == "slash" or first.link == "slash" else "wall")
         elif other is second and small <= _LONGEST_RATIO:
             _set(other, "noise")
-    elif known.role in ("wall", "id"):
-        _set(other, "od")
-    elif known.role in RADIUS_ROLES:
+    elif known.role in ("wall", "id") or known.role in RADIUS_ROLES:
         _set(other, "od")
 
 
 def _small_first(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     """'.065 x 1.5' is wall first; '1.5 x 24' is OD and a cut length; '1.75 x 5.25' OD and CLR."""
-    inches = first.unit == "in" or (first.unit is None and (a < Decimal("0.35") or first.number.style in ("fraction", "mixed")))
-    thin = a < Decimal("0.3") if inches and not (first.unit is None and first.number.style == "integer") else a <= 8
+    inches = first.unit == "in" or (
+        first.unit is None and (a < Decimal("0.35") or first.number.style in ("fraction", "mixed"))
+    )
+    thin = (
+        a < Decimal("0.3")
+        if inches and not (first.unit is None and first.number.style == "integer")
+        else a <= 8
+    )
     if inches and first.number.style == "fraction" and a >= Decimal("0.1875"):
         thin = False
     if thin and (b >= 8 or inches):
@@ -253,7 +274,14 @@ def _triple(layout: Layout, chain: list[Figure]) -> None:
         return
     if {"od", "id", "wall"} == set(named):
         return
-    if "id" not in named and c and a and b / a >= Decimal("0.4") and c / b < Decimal("0.5") and "od" not in named[1:]:
+    if (
+        "id" not in named
+        and c
+        and a
+        and b / a >= Decimal("0.4")
+        and c / b < Decimal("0.5")
+        and "od" not in named[1:]
+    ):
         if b < a and abs((a - b) / 2 - c) <= c * Decimal("0.12") and a != b:
             for figure, role in zip(chain, ("od", "id", "wall"), strict=True):
                 _set(figure, role)
@@ -269,7 +297,12 @@ def _triple(layout: Layout, chain: list[Figure]) -> None:
     od = a if first.role in ("od", "nps") else b
     if third.unit in ("ga", "bwg", "swg"):
         _set(third, "wall")
-    elif od and c / od <= _LONGEST_RATIO and c / od > Decimal("0.5") and not _length_follows(layout, third):
+    elif (
+        od
+        and c / od <= _LONGEST_RATIO
+        and c / od > Decimal("0.5")
+        and not _length_follows(layout, third)
+    ):
         _set(third, "clr")
         if c / od > 6:
             third.notes.append("the third figure may be the radius or a length")
@@ -279,7 +312,9 @@ def _triple(layout: Layout, chain: list[Figure]) -> None:
 
 def _length_follows(layout: Layout, figure: Figure) -> bool:
     following = layout.tokens[figure.token + 1 : figure.token + 3]
-    return any(t.text in ("long", "lg", "length", "pieces", "lang", "longueur", "tall") for t in following)
+    return any(
+        t.text in ("long", "lg", "length", "pieces", "lang", "longueur", "tall") for t in following
+    )
 
 
 def _four(layout: Layout, chain: list[Figure]) -> None:
@@ -346,8 +381,14 @@ def _share_if_list(run: list[Figure]) -> None:
 
 def _triples(layout: Layout) -> None:
     """'1.75, .095, 5.25': OD, wall, radius in the order everybody is asked for them."""
-    for first, second, third in zip(layout.figures, layout.figures[1:], layout.figures[2:], strict=False):
-        if second.link != "list" or third.link != "list" or {first.role, second.role, third.role} != {None}:
+    for first, second, third in zip(
+        layout.figures, layout.figures[1:], layout.figures[2:], strict=False
+    ):
+        if (
+            second.link != "list"
+            or third.link != "list"
+            or {first.role, second.role, third.role} != {None}
+        ):
             continue
         a, b, c = first.number.value, second.number.value, third.number.value
         if a and b / a < Decimal("0.3") and Decimal("0.6") <= c / a <= _LONGEST_RATIO:

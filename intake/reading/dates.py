@@ -119,14 +119,16 @@ def _rank(match: re.Match[str], before: str, after: str) -> int:
     near = before[-60:]
     need = list(_NEED.finditer(near))
     quote = _QUOTE_DUE.search(near)
-    late = re.match(r"\W{0,3}(?:at the latest|latest|the latest|or sooner|would be|is fine|if possible|if you can|please|delivery|spätestens|au plus tard)", after, re.I)
+    late = re.match(
+        r"\W{0,3}(?:at the latest|latest|the latest|or sooner|would be|is fine|if possible|if you can|please|delivery|spätestens|au plus tard)",
+        after,
+        re.I,
+    )
     if quote is not None and not (need and _STRONG.search(near[quote.start() + 4 :])):
         return 0
     if need and _STRONG.search(near):
         rank = 4
-    elif need:
-        rank = 3
-    elif late is not None:
+    elif need or late is not None:
         rank = 3
     else:
         return 0
@@ -198,7 +200,20 @@ def _named(month: str, day: int, year: str | None, sent_on: date | None) -> Need
     return Needed(_coming(number, day, sent_on))
 
 
-_COUNT_WORDS = {"a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8, "ten": 10, "zwei": 2, "drei": 3, "vier": 4}
+_COUNT_WORDS = {
+    "a": 1,
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "eight": 8,
+    "ten": 10,
+    "zwei": 2,
+    "drei": 3,
+    "vier": 4,
+}
 
 
 def _relative(match: re.Match[str], sent_on: date, before: str) -> date | None:
@@ -215,7 +230,11 @@ def _relative(match: re.Match[str], sent_on: date, before: str) -> date | None:
         return _part(match, sent_on)
     if match["day"]:
         day = sent_on + relativedelta(days=1, weekday=_DAYS[match["wd"].casefold()](1))
-        return day + timedelta(days=7) if match["next"] and match["next"].casefold() == "next" and (day - sent_on).days < 4 else day
+        return (
+            day + timedelta(days=7)
+            if match["next"] and match["next"].casefold() == "next" and (day - sent_on).days < 4
+            else day
+        )
     if match["nth"]:
         return _nth(int(match["nd"]), sent_on)
     if match["kw"]:
@@ -226,8 +245,16 @@ def _relative(match: re.Match[str], sent_on: date, before: str) -> date | None:
 def _part(match: re.Match[str], sent_on: date) -> date | None:
     which, name = match["which"].casefold(), match["mon3"].casefold()
     if "week" in name:
-        monday = sent_on - timedelta(days=sent_on.weekday()) + timedelta(weeks=1 if "next" in name else 0)
-        return monday + timedelta(days=4) if which in ("end", "late", "ende", "fin", "fine", "eind") else None
+        monday = (
+            sent_on
+            - timedelta(days=sent_on.weekday())
+            + timedelta(weeks=1 if "next" in name else 0)
+        )
+        return (
+            monday + timedelta(days=4)
+            if which in ("end", "late", "ende", "fin", "fine", "eind")
+            else None
+        )
     if "year" in name:
         return date(sent_on.year, 12, 31)
     if "month" in name:
@@ -235,7 +262,11 @@ def _part(match: re.Match[str], sent_on: date) -> date | None:
         month, year = first.month, first.year
     else:
         month = _MONTHS[name]
-        year = int(match["dy3"]) if match["dy3"] else sent_on.year + (1 if month < sent_on.month else 0)
+        year = (
+            int(match["dy3"])
+            if match["dy3"]
+            else sent_on.year + (1 if month < sent_on.month else 0)
+        )
     last = monthrange(year, month)[1]
     if which in ("end", "late", "ende", "fin", "finales", "fine", "eind"):
         return date(year, month, last)
@@ -268,7 +299,9 @@ def _week(match: re.Match[str], sent_on: date) -> date | None:
 
 
 def _feast(name: str, sent_on: date) -> date | None:
-    if name.startswith(("christmas", "xmas", "x-mas", "weihn", "noël", "navidad", "natale", "kerst")):
+    if name.startswith(
+        ("christmas", "xmas", "x-mas", "weihn", "noël", "navidad", "natale", "kerst")
+    ):
         return _coming(12, 24, sent_on)
     if name.startswith(("easter", "ostern")):
         this = easter(sent_on.year)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from decimal import Decimal
 from typing import Literal
 
 from .lexer import Token
@@ -15,7 +16,9 @@ _AND = frozenset("and & und et y e en och og i plus ,".split())
 _OR = frozenset("or oder ou o u of eller lub ó".split())
 _TO = frozenset("to bis à thru through tot till til".split())
 _RESTATE = frozenset("= ie i.e so that's thats meaning equals == aka".split())
-_PASS = frozenset('" \' mm . ) a the both each all about approx od wall clr radius either from'.split())
+_PASS = frozenset(
+    "\" ' mm . ) a the both each all about approx od wall clr radius either from".split()
+)
 _ABBREVIATIONS = frozenset(
     "approx ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s i e g ref "
     "dr mr mrs ms inc ltd co fig vs etc thk diam diam tel sch rad pos art abb din od id".split()
@@ -121,7 +124,28 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
         if right.link in ("list", "or", "range") and right.unit in ("ga", "swg", "bwg"):
             if left.unit is None and left.number.style == "integer" and left.number.value <= 36:
                 left.unit = right.unit  # "16 or 14 gauge"
+    _dashes(layout)
     return layout
+
+
+def _dashes(layout: Layout) -> None:
+    """'1.500-.065-4.500': dashes between an OD, a wall and a radius stand for times signs."""
+    figures = layout.figures
+    for position, (left, right) in enumerate(zip(figures, figures[1:], strict=False)):
+        if right.role == "noise" or left.role == "noise" or not left.number.value:
+            continue
+        if not _only_dash(layout, left, right) or right.number.style not in ("decimal", "fraction"):
+            continue
+        if right.number.value / left.number.value > Decimal("0.3"):
+            continue
+        right.link = "times"
+        third = figures[position + 2] if position + 2 < len(figures) else None
+        if third is not None and _only_dash(layout, right, third):
+            third.link = "times"
+
+
+def _only_dash(layout: Layout, left: Figure, right: Figure) -> bool:
+    return layout.text[left.end : right.start].strip() == "-"
 
 
 def _ends_sentence(tokens: list[Token], index: int) -> bool:
@@ -168,17 +192,25 @@ def _link(layout: Layout, left: Figure, right: Figure) -> Link:
 def _between_before(layout: Layout, figure: Figure) -> bool:
     """'between 16 and 14 gauge' is a range."""
     before = layout.tokens[max(0, figure.token - 2) : figure.token]
-    return any(token.text in ("between", "zwischen", "entre", "tra", "fra", "tussen") for token in before)
+    return any(
+        token.text in ("between", "zwischen", "entre", "tra", "fra", "tussen") for token in before
+    )
 
 
-_WHICH = frozenset("small big bigger smaller larger large first second other latter former thin thick".split())
+_WHICH = frozenset(
+    "small big bigger smaller larger large first second other latter former thin thick".split()
+)
 
 
 def _without_one(tokens: list[Token]) -> list[Token]:
     """'1-1/8 on the small one and 1-1/2 on the big one' is a list like '1-1/8 and 1-1/2'."""
     for at in range(len(tokens) - 3):
         words = [token.text for token in tokens[at : at + 4]]
-        if words[:2] in (["on", "the"], ["for", "the"]) and words[2] in _WHICH and words[3] in ("one", "tube"):
+        if (
+            words[:2] in (["on", "the"], ["for", "the"])
+            and words[2] in _WHICH
+            and words[3] in ("one", "tube")
+        ):
             return tokens[:at] + tokens[at + 4 :]
     return tokens
 
@@ -198,9 +230,14 @@ def _joined(seen: list[str], layout: Layout, left: Figure, right: Figure) -> Lin
         return "or"
     if marks and set(marks) == {"and"} and "line" not in seen:
         between = layout.between(left, right)
-        if any(t.kind == "material" for t in between):
+        texts = [t.text for t in between]
+        if any(t.kind == "material" for t in between) or ")" in texts and "(" not in texts:
             return "apart"
-        return "range" if _between_before(layout, left) and "," not in layout.text[left.end : right.start] else "list"
+        return (
+            "range"
+            if _between_before(layout, left) and "," not in layout.text[left.end : right.start]
+            else "list"
+        )
     return "apart"
 
 
@@ -208,16 +245,22 @@ _SQUARE = re.compile(
     r"\b(?:square|sq|shs|quadratisch\w*|vierkant\w*|carr[ée]e?|cuadrad[oa]|quadr[oa])\b", re.I
 )
 _RECTANGLE = re.compile(
-    r"\b(?:rectangular|rectangle|rect|rhs|box section|rechteck\w*|rectangulaire|rectangular|rettangolare|rechthoekig\w*)\b", re.I
+    r"\b(?:rectangular|rectangle|rect|rhs|box section|rechteck\w*|rectangulaire|rectangular|rettangolare|rechthoekig\w*)\b",
+    re.I,
 )
 _OTHER_SHAPE = re.compile(
-    r"\b(?:oval|flat[- ]oval|elliptical|ellipse|d[- ]section|hexagonal|hex tube|octagonal|flachoval\w*|ovaal|ovale)\b", re.I
+    r"\b(?:oval|flat[- ]oval|elliptical|ellipse|d[- ]section|hexagonal|hex tube|octagonal|flachoval\w*|ovaal|ovale)\b",
+    re.I,
 )
 
 
 def shape_named(text: str) -> str | None:
     """The cross-section that a stretch of text names, or None."""
-    if re.search(r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)", text, re.I):
+    if re.search(
+        r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)",
+        text,
+        re.I,
+    ):
         return None
     if _RECTANGLE.search(text):
         return "rectangular"

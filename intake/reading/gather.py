@@ -9,10 +9,24 @@ from decimal import Decimal
 from .figures import Figure, Layout
 from .roles import RADIUS_ROLES
 
-_SLOT = {role: "clr" for role in RADIUS_ROLES} | {"od": "od", "nps": "od", "dn": "od", "dash": "od", "id": "id", "wall": "wall", "schedule": "wall"}
-_EACH = re.compile(r"\b(?:each|both|every|all|either|any|jeweils|beide|alle|chacun|tous|ambos|cada|entrambi|tutti|ogni|beiden|elk|elke|allebei)\b")
-_RESPECTIVELY = re.compile(r"\b(?:respectively|small(?:er)? one|big(?:ger)? one|larger? one|the first|the other|bzw|jeweils|respectivement|rispettivamente|respectivamente)\b")
-_SAME = re.compile(r"\b(?:same|ditto|identical|likewise|gleiche[rnms]?|selbe[rnms]?|même|mismo|misma|stesso|stessa|zelfde|dito|idem|also)\b")
+_SLOT = dict.fromkeys(RADIUS_ROLES, "clr") | {
+    "od": "od",
+    "nps": "od",
+    "dn": "od",
+    "dash": "od",
+    "id": "id",
+    "wall": "wall",
+    "schedule": "wall",
+}
+_EACH = re.compile(
+    r"\b(?:each|both|every|all|either|any|jeweils|beide|alle|chacun|tous|ambos|cada|entrambi|tutti|ogni|beiden|elk|elke|allebei)\b"
+)
+_RESPECTIVELY = re.compile(
+    r"\b(?:respectively|small(?:er)? one|big(?:ger)? one|larger? one|the first|the other|bzw|jeweils|respectivement|rispettivamente|respectivamente)\b"
+)
+_SAME = re.compile(
+    r"\b(?:same|ditto|identical|likewise|gleiche[rnms]?|selbe[rnms]?|même|mismo|misma|stesso|stessa|zelfde|dito|idem|also)\b"
+)
 
 
 @dataclass(slots=True)
@@ -74,14 +88,21 @@ def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:
     if owned is None or len(groups) < 2:
         return groups
     slot = next(
-        (s for s in ("clr", "od", "wall") if len({g.place(s) for g in groups}) == len(groups) and all(s in g.slots for g in groups)),
+        (
+            s
+            for s in ("clr", "od", "wall")
+            if len({g.place(s) for g in groups}) == len(groups)
+            and all(s in g.slots for g in groups)
+        ),
         None,
     )
     if slot is None:
         return groups
     ranked = sorted(groups, key=lambda g: g.slots[slot][0].number.value)
     which = owned["which"]
-    gone = {"first": groups[0], "last": groups[-1]}.get(which, ranked[0 if which.startswith("small") else -1])
+    gone = {"first": groups[0], "last": groups[-1]}.get(
+        which, ranked[0 if which.startswith("small") else -1]
+    )
     return [group for group in groups if group is not gone]
 
 
@@ -98,7 +119,9 @@ class _Gatherer:
             run = [self.figures[at]]
             while at + len(run) < len(self.figures):
                 following = self.figures[at + len(run)]
-                if following.link not in ("list", "or", "range") or _slot(following) != _slot(run[0]):
+                if following.link not in ("list", "or", "range") or _slot(following) != _slot(
+                    run[0]
+                ):
                     break
                 run.append(following)
             self._take(run)
@@ -129,10 +152,15 @@ class _Gatherer:
         holding = [group for group in self.open if slot in group.slots]
         if not holding:
             self._fill(slot, run)
-        elif len(run) > 1 and len(run) == len(self.open) == len(holding) and (
-            run[0].link == "restate" or all(
-                _restates(g.slots[slot][0], f) or self._repeats(slot, f)
-                for g, f in zip(self.open, run, strict=True)
+        elif (
+            len(run) > 1
+            and len(run) == len(self.open) == len(holding)
+            and (
+                run[0].link == "restate"
+                or all(
+                    _restates(g.slots[slot][0], f) or self._repeats(slot, f)
+                    for g, f in zip(self.open, run, strict=True)
+                )
             )
         ):
             for group, figure in zip(self.open, run, strict=True):
@@ -140,6 +168,10 @@ class _Gatherer:
         elif len(run) == 1 and all(_restates(group.slots[slot][0], first) for group in holding):
             for group in holding:
                 group.slots[slot].append(first)
+        elif len(run) == 1 and all(self._inherited(group, slot, first) for group in self.open):
+            for group in self.open:
+                group.slots[slot] = [first]
+                group.shared.discard(slot)
         elif first.corrects or self._replaces(first):
             for group in self.open:
                 group.slots[slot] = [first]
@@ -184,10 +216,19 @@ class _Gatherer:
                 spread.append(new)
         self.open = spread
 
+    def _inherited(self, group: Group, slot: str, figure: Figure) -> bool:
+        """'.083 wall on 4 CLR, .120 wall on 6 CLR': the 4 was only carried over to the second."""
+        if slot not in group.shared:
+            return False
+        own = [f for s, figures in group.slots.items() if s not in group.shared for f in figures]
+        return any(f.line == figure.line and f.sentence == figure.sentence for f in own)
+
     def _belongs_to_next(self, figure: Figure) -> bool:
         """An OD after a finished wall or radius in another paragraph starts afresh."""
         anchor = self.open[-1].anchor
-        return anchor is not None and anchor.role == "wall" and figure.paragraph - anchor.paragraph > 1
+        return (
+            anchor is not None and anchor.role == "wall" and figure.paragraph - anchor.paragraph > 1
+        )
 
     def _each(self, run: list[Figure]) -> bool:
         text = self.layout.sentence_text(run[0].sentence)
@@ -196,7 +237,9 @@ class _Gatherer:
     def _replaces(self, figure: Figure) -> bool:
         """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
         return any(
-            other.negated and other.sentence == figure.sentence and other.role in (None, figure.role)
+            other.negated
+            and other.sentence == figure.sentence
+            and other.role in (None, figure.role)
             for other in self.layout.figures
         )
 
@@ -212,13 +255,17 @@ class _Gatherer:
             gauge = {"ga", "bwg", "swg", "sch"}
             return (figure.unit in gauge) != bool(held_units & gauge) and self._near(slot, figure)
         if slot == "od":
-            return (figure.role in ("nps", "dn", "dash")) != bool(held & {"nps", "dn", "dash"}) and self._near(slot, figure)
+            return (figure.role in ("nps", "dn", "dash")) != bool(
+                held & {"nps", "dn", "dash"}
+            ) and self._near(slot, figure)
         return False
 
     def _near(self, slot: str, figure: Figure) -> bool:
         """Close enough to be one value said twice: no other size figure between, same paragraph."""
         last = max((g.slots[slot][-1] for g in self.open if slot in g.slots), key=lambda f: f.start)
-        between = [f for f in self.figures if last.start < f.start < figure.start and _slot(f) != slot]
+        between = [
+            f for f in self.figures if last.start < f.start < figure.start and _slot(f) != slot
+        ]
         held = [f for g in self.open for f in g.slots.get("od", [])]
         return figure.paragraph == last.paragraph and not any(
             _slot(f) == "od" and f not in held for f in between
@@ -227,7 +274,9 @@ class _Gatherer:
     def _another(self, slot: str, run: list[Figure]) -> None:
         """A second value for a slot that is taken: a new OD starts a new request; a second wall or
         radius asks for the same tube again, changed in that one thing."""
-        if slot in ("od", "id") and not (slot == "id" and "od" in self.open[-1].slots and "id" not in self.open[-1].slots):
+        if slot in ("od", "id") and not (
+            slot == "id" and "od" in self.open[-1].slots and "id" not in self.open[-1].slots
+        ):
             self._new(run[0].row)
             self._fill(slot, run)
             return
@@ -248,7 +297,12 @@ class _Gatherer:
 def _one_by_one(layout: Layout, run: list[Figure]) -> bool:
     """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
     between = layout.text[run[0].end : run[-1].start + 40].casefold()
-    return re.search(r"\b(?:small|big|large|first|second|other|larger|smaller|bigger|latter)\b", between) is not None
+    return (
+        re.search(
+            r"\b(?:small|big|large|first|second|other|larger|smaller|bigger|latter)\b", between
+        )
+        is not None
+    )
 
 
 def _slot(figure: Figure) -> str:
@@ -265,8 +319,9 @@ def _restates(held: Figure, figure: Figure) -> bool:
         return False
     a, b = held.number.value, figure.number.value
     if held.unit == figure.unit or None in (held.unit, figure.unit):
-        if abs(a - b) <= max(a, b) * Decimal("0.0005"):
-            return True
+        near = Decimal("0.01") if held.role == "wall" else Decimal("0.002")
+        if abs(a - b) <= max(a, b) * near:
+            return True  # "1.498 by the calipers, so 1.5"
         if held.unit == figure.unit:
             return False
     for scale in (Decimal("25.4"), 1 / Decimal("25.4")):
@@ -294,7 +349,9 @@ def _share(layout: Layout, groups: list[Group]) -> None:
         if not lacking or not holding:
             continue
         for group in list(groups):
-            if slot in group.slots or not ("od" in group.slots or "id" in group.slots or slot == "wall"):
+            if slot in group.slots or not (
+                "od" in group.slots or "id" in group.slots or slot == "wall"
+            ):
                 continue
             donor = _donor(layout, groups, groups.index(group), slot)
             if donor is not None:
@@ -328,24 +385,39 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: str) -> list[
     if before and _SAME.search(text):
         return before[-1].slots[slot]
     first = groups[0]
-    if number and slot in first.slots and first.place(slot) < first.place("od") and first.row is None:
+    if (
+        number
+        and slot in first.slots
+        and first.place(slot) < first.place("od")
+        and first.row is None
+    ):
         return first.slots[slot]  # said ahead of the whole list
     last = groups[-1]
     tail = [g for g in groups if slot in g.slots and g.slots.get("od") == last.slots.get("od")]
     last = tail[0] if tail else last
-    if slot in last.slots and all(slot not in g.slots or g in tail or slot in g.shared for g in groups):
+    if slot in last.slots and all(
+        slot not in g.slots or g in tail or slot in g.shared for g in groups
+    ):
         figure = last.slots[slot][0]
         od = last.slots.get("od", [figure])[0]
         if figure.row is not None:
             return None
         several_lines = anchor is not None and anchor.line != od.line
-        if not several_lines or figure.line != od.line or _EACH.search(layout.sentence_text(figure.sentence)):
+        if (
+            not several_lines
+            or figure.line != od.line
+            or _EACH.search(layout.sentence_text(figure.sentence))
+        ):
             return last.slots[slot]
     after = [g for g in groups[number + 1 :] if slot in g.slots]
     if after and anchor is not None:
         donor = after[0].slots[slot]
         od = after[0].slots.get("od", donor)[0]
-        if donor[0].sentence == anchor.sentence and od.sentence == anchor.sentence and od.link in ("list", "or"):
+        if (
+            donor[0].sentence == anchor.sentence
+            and od.sentence == anchor.sentence
+            and od.link in ("list", "or")
+        ):
             return donor
     each = [
         g.slots[slot] for g in groups

@@ -12,7 +12,9 @@ from .materials import MaterialMention, find_materials
 from .numbers import WORDS, Number, number_at, scaled, words_at
 from .protected import protected_spans
 
-Kind = Literal["number", "cue", "material", "block", "word", "times", "punct", "line", "para", "gap"]
+Kind = Literal[
+    "number", "cue", "material", "block", "word", "times", "punct", "line", "para", "gap"
+]
 
 
 @dataclass(slots=True)
@@ -72,7 +74,7 @@ _PREFIX = re.compile(
     | (?P<id>\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.]))|Øi\s?[=:]?\s?(?=\d))
     | (?P<clr>\bclr(?:\s?[=:]\s?|(?=[\d.])))
     | (?P<times>\b(?:r\s?/\s?d|clr\s?/\s?od|d\s?ratio|d\sof\sbend|bend\sratio)\s?(?:of\s|is\s|[=:])?\s?(?=[\d.]))
-    | (?P<sch>\b(?:sch(?:ed(?:ule)?)?|schd)\.?\s?-?\s?\#?(?=\d))
+    | (?P<sch>\b(?:sch(?:ed(?:ule)?)?|schd)\.?\s?-?\s?\#?(?=\d|ten\b|forty\b|eighty\b|five\b))
     | (?P<dn>\bdn\s?(?=\d))
     | (?P<nps>\b(?:nps|ips)\s?(?=\d))
     | (?P<gauge>\b(?:gauge|gage|ga)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
@@ -84,9 +86,13 @@ _PREFIX_ROLE: dict[str, str] = {
     "radius": "radius", "inside": "inside_r", "wall": "wall", "od": "od", "id": "id", "clr": "clr",
     "times": "times_d", "sch": "schedule", "dn": "dn", "nps": "nps", "gauge": "wall", "dash": "dash",
 }  # fmt: skip
-_TIMES = re.compile(r"x(?![a-z])|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE)
+_TIMES = re.compile(
+    r"x(?![a-z])|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE
+)
 _SPACE = re.compile(r"[ \t]+")
-_ROMAN_STD = re.compile(r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE)
+_ROMAN_STD = re.compile(
+    r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE
+)
 
 
 def lex(plain: str) -> list[Token]:
@@ -201,7 +207,10 @@ class _Lexer:
                 following = preposition["next"].casefold()
                 if following in _NOT_INCH:
                     return None, number.end, False
-                weak = any(c.isdigit() for c in following) or preposition.start("next") in self.materials
+                weak = (
+                    any(c.isdigit() for c in following)
+                    or preposition.start("next") in self.materials
+                )
                 return "in", match.end(), weak
         return "in", match.end(), False
 
@@ -211,10 +220,20 @@ class _Lexer:
             return None
         if at and (self.text[at - 1].isalnum() and match.lastgroup not in ("od",)):
             return None
-        if match[0] == "T" and self.text[match.end()] in "3456789" and not re.match(r"\d[.,]\d|\d\s?mm", self.text[match.end() :]):
+        if (
+            match[0] == "T"
+            and self.text[match.end()] in "3456789"
+            and not re.match(r"\d[.,]\d|\d\s?mm", self.text[match.end() :])
+        ):
             return None  # a temper: "6061 T6"
+        last = self.tokens[-1] if self.tokens else None
+        if match.lastgroup in ("od", "id", "clr") and last is not None and last.number is not None:
+            if match[0].rstrip().endswith((":", "=")) and "\n" not in self.text[last.end : at]:
+                return None  # '2" OD: .083 wall': the OD is the 2 in
         role = _PREFIX_ROLE[match.lastgroup or ""]
         number = number_at(self.text, match.end())
+        if number is None and match.lastgroup == "sch":
+            number = words_at(self.text, match.end())  # "schedule forty"
         if number is None:
             return None
         end = self._with_unit(number, at, role)
@@ -255,7 +274,10 @@ class _Lexer:
         """Whether the token before is something a multiplication sign may follow."""
         for token in reversed(self.tokens[-4:]):
             if token.kind == "number":
-                return not (token.unit or "").startswith("noise:") or token.unit in ("noise:'", "noise:ft")
+                return not (token.unit or "").startswith("noise:") or token.unit in (
+                    "noise:'",
+                    "noise:ft",
+                )
             if token.kind in ("cue", "material", "gap") or token.text in (")", ".", "mm", '"'):
                 continue
             return False
@@ -267,7 +289,9 @@ class _Lexer:
             return True
         rest = self.text[number.end : number.end + 24]
         unit = _UNIT.match(rest)
-        if (unit and unit[0].strip().casefold() != "in") or re.match(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", rest, re.I):
+        if (unit and unit[0].strip().casefold() != "in") or re.match(
+            r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", rest, re.I
+        ):
             return not re.match(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", rest, re.I)
         return number.style == "speech"
 
@@ -294,6 +318,8 @@ class _Lexer:
         used = found[0][0]
         end = ends[used - 1]
         if self.text[end : end + 1] == "." and len(words[used - 1]) <= 4:
-            end += 1 if self.text[end + 1 : end + 2] in " \n:=\t" or len(words[used - 1]) == 1 else 0
+            end += (
+                1 if self.text[end + 1 : end + 2] in " \n:=\t" or len(words[used - 1]) == 1 else 0
+            )
         self._add("cue", at, end, cues=tuple(cue for _, cue in found))
         return end

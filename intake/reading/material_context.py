@@ -136,7 +136,9 @@ _REJECTED_AFTER = re.compile(
     re.I,
 )
 # 'We switched from 304 to 316L': the second is the one wanted.
-_CHANGED_TO = re.compile(r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I)
+_CHANGED_TO = re.compile(
+    r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I
+)
 _OR = (
     r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|"
     r"vs\.?|versus)"

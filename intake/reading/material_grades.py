@@ -80,7 +80,9 @@ _MODIFIED = _compile(rf"(?P<name>21-6-9|17-7\s?PH|904L|15-5\s?PH|17-4\s?PH){_END
 # --- designations that name their family themselves ---------------------------------------------
 
 # Exact numbers, not a range: '1.4375 OD' is 1-7/16 in and must not turn a tube into stainless.
-_WERKSTOFF_NUMBER = re.compile(rf"(?:EN\s?|W\.?-?Nr\.?:?\s?)?(?P<name>([1-3])[.,](\d{{4}}){_END})", re.I)
+_WERKSTOFF_NUMBER = re.compile(
+    rf"(?:EN\s?|W\.?-?Nr\.?:?\s?)?(?P<name>([1-3])[.,](\d{{4}}){_END})", re.I
+)
 
 _ASTM_GRADE = _compile(
     r"""(?P<name>(?P<astm>ASTM[\s-]{0,2}|ASME[\s-]{0,2})?(?P<s>S(?=[AB]))?(?P<number>[AB][\s-]?\d{2,4})

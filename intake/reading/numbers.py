@@ -201,6 +201,10 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
     if whole is None:
         return None
     used, value, speech = whole
+    if names[used : used + 1] == ["point"]:
+        rest = _spoken(parts[used:])
+        if rest is not None:
+            return Number(start, rest.end, (value + rest.value,), "decimal")
     if names[used : used + 1] == ["inch"]:
         more = _part(names, used + 1, needs_and=True)
         if more:

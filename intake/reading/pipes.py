@@ -18,7 +18,9 @@ CONDUIT = "conduit trade size"
 _CONDUIT = re.compile(r"\b(?:emt|conduit)\b")
 _NOMINAL_WORDS = re.compile(r"\b(?:pipe|nominal|black iron|iron pipe)\b")
 _REAL = re.compile(r"\b(?:od|o\.d\.?|outside|actual|measures|caliper\w*|across|true)\b")
-_SHEET = re.compile(r"\bsheet(?: metal)? (?:gauge|ga)\b|\bgauge sheet\b|\b(?:usg|us standard gauge|manufacturer'?s standard)\b")
+_SHEET = re.compile(
+    r"\bsheet(?: metal)? (?:gauge|ga)\b|\bgauge sheet\b|\b(?:usg|us standard gauge|manufacturer'?s standard)\b"
+)
 
 
 def note_names(layout: Layout) -> None:
@@ -50,7 +52,9 @@ def _note_name(layout: Layout, figure: Figure) -> None:
         return
     if _CONDUIT.search(words) or _CONDUIT.search(before):
         figure.notes.append(CONDUIT)
-    elif re.search(r"\bcopper\b", words) and re.search(r"\b(?:type [klm]|pipe|plumbing|water|refrigeration|nominal|trade)\b", text):
+    elif re.search(r"\bcopper\b", words) and re.search(
+        r"\b(?:type [klm]|pipe|plumbing|water|refrigeration|nominal|trade)\b", text
+    ):
         figure.notes.append(COPPER)
     elif _NOMINAL_WORDS.search(words) and "sch" not in {f.unit for f in layout.figures}:
         figure.notes.append(PIPE)

@@ -16,9 +16,15 @@ from .roles import LENGTH_ROLES, RADIUS_ROLES, tokens_beside
 _ROLES = LENGTH_ROLES | {"times_d", "nps", "dn"}
 
 _THIN_INCH = Decimal("0.3")
-_ON = frozenset("on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om with mit with".split())
-_ARTICLES = frozenset("a an our the my your this that tight big small nice one einen einem un une uno una een 's its".split())
-_TUBE_BEFORE = frozenset("for tube tubing pipe rohr tubo tube: pour für per para voor in on use using of some with running bending our size sizes".split())
+_ON = frozenset(
+    "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om with mit with".split()
+)
+_ARTICLES = frozenset(
+    "a an our the my your this that tight big small nice one einen einem un une uno una een 's its".split()
+)
+_TUBE_BEFORE = frozenset(
+    "for tube tubing pipe rohr tubo tube: pour für per para voor in on use using of some with running bending our size sizes".split()
+)
 
 
 def assign_by_place(layout: Layout) -> None:
@@ -46,7 +52,11 @@ def _bare_answer(layout: Layout) -> None:
 
 
 def _measured(figure: Figure) -> bool:
-    return figure.unit in ("in", "mm", "cm") or figure.number.style in ("decimal", "fraction", "mixed")
+    return figure.unit in ("in", "mm", "cm") or figure.number.style in (
+        "decimal",
+        "fraction",
+        "mixed",
+    )
 
 
 def _labelled(figure: Figure) -> None:
@@ -116,20 +126,30 @@ def _adopt(layout: Layout, position: int) -> None:
     if od is not None and same_sentence and _is_wall(figure, od, layout):
         figure.role, figure.how = "wall", "place"
         return
+    if od is not None and same_sentence and _third_of_three(layout, position) and _is_radius(figure, od):
+        figure.role, figure.how = "radius", "place"
+        return
     if od is not None and same_sentence and _on_a(words) and _is_radius(figure, od):
         figure.role, figure.how = "radius", "place"
         return
     if not _measured(figure):
+        after_radius = position > 0 and layout.figures[position - 1].role in RADIUS_ROLES
+        if after_radius and figure.number.value <= 8 and _radius_next(layout, position):
+            figure.role, figure.how = "od", "place"  # "1.75 on 5.25, 2 on 6"
         return
     beside_tube = bool(right) and (
-        right[0].kind == "material" or right[0].text in ("tube", "tubing", "pipe", "tubes", "rohr", "od")
+        right[0].kind == "material"
+        or right[0].text in ("tube", "tubing", "pipe", "tubes", "rohr", "od")
     )
     material_before = bool(left) and left[-1].kind == "material"
-    radius_next = od is None or od.line != figure.line
+    after_radius = position > 0 and layout.figures[position - 1].role in RADIUS_ROLES
+    radius_next = od is None or od.line != figure.line or after_radius
     radius_next = radius_next and _radius_next(layout, position)
     next_thin = position + 1 < len(layout.figures) and _thin_next(layout, position)
-    starts = bool(words) and words[-1] in _TUBE_BEFORE or material_before
-    if _is_diameter(figure) and (beside_tube or next_thin or radius_next or (starts and od is None)):
+    starts = (bool(words) and words[-1] in _TUBE_BEFORE) or material_before
+    if _is_diameter(figure) and (
+        beside_tube or next_thin or radius_next or (starts and od is None)
+    ):
         figure.role, figure.how = "od", "place"
     elif od is None and _thin(figure) and (material_before or _tube_follows(layout, position)):
         figure.role, figure.how = "wall", "place"
@@ -150,13 +170,19 @@ def _put_right(layout: Layout, figure: Figure) -> bool:
         if not other.negated or other.sentence != figure.sentence:
             continue
         for earlier in layout.figures:
-            if earlier.role in _ROLES and earlier.number.value == other.number.value and earlier is not other:
+            if (
+                earlier.role in _ROLES
+                and earlier.number.value == other.number.value
+                and earlier is not other
+            ):
                 figure.role, figure.how, figure.corrects = earlier.role, "place", True
                 return True
     return False
 
 
-_SAME_BUT = re.compile(r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$|\b(?:also|another|plus)\b[^.;\d]{0,24}$")
+_SAME_BUT = re.compile(
+    r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$|\b(?:also|another|plus)\b[^.;\d]{0,24}$"
+)
 
 
 def _same_but(layout: Layout, figure: Figure) -> bool:
@@ -165,7 +191,9 @@ def _same_but(layout: Layout, figure: Figure) -> bool:
     before = layout.text[max(begin, figure.start - 60) : figure.start].casefold()
     if not _measured(figure) or not _SAME_BUT.search(before):
         return False
-    held = [f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated]
+    held = [
+        f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated
+    ]
     near = {
         f.role for f in held
         if f.number.value and Decimal("0.62") < figure.number.value / f.number.value < Decimal("1.6")
@@ -187,15 +215,33 @@ def _named_wrong(layout: Layout, figure: Figure) -> bool:
     """'Scratch that wall. It's .095': the correction names what it corrects, or its size tells."""
     text = layout.sentence_text(figure.sentence - 1) + " " + layout.sentence_text(figure.sentence)
     named = [role for role, words in _WRONG if re.search(words, text)]
-    held = [f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated]
-    if len(named) == 1 and any(f.role == named[0] or named[0] == "radius" and f.role in RADIUS_ROLES for f in held):
+    held = [
+        f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated
+    ]
+    if len(named) == 1 and any(
+        f.role == named[0] or (named[0] == "radius" and f.role in RADIUS_ROLES) for f in held
+    ):
         figure.role, figure.how = named[0], "place"
         return True
-    near = [f for f in held if Decimal("0.5") < figure.number.value / max(f.number.value, Decimal("0.001")) < 2]
+    near = [
+        f
+        for f in held
+        if Decimal("0.5") < figure.number.value / max(f.number.value, Decimal("0.001")) < 2
+    ]
     if len({f.role for f in near}) == 1:
         figure.role, figure.how = near[0].role, "place"
         return True
     return False
+
+
+def _third_of_three(layout: Layout, position: int) -> bool:
+    """'1.5" .065" 4.5"': nothing but space or a comma since the OD and its wall."""
+    if position < 2:
+        return False
+    od, wall, figure = layout.figures[position - 2 : position + 1]
+    gaps = [layout.between(od, wall), layout.between(wall, figure)]
+    plain = all(t.kind in ("gap", "material", "times") or t.text in (",", "/", "-", "wall") for gap in gaps for t in gap)
+    return (od.role, wall.role) == ("od", "wall") and plain
 
 
 def _on_a(words: list[str]) -> bool:
@@ -222,8 +268,10 @@ def _thin_next(layout: Layout, position: int) -> bool:
     figure, after = layout.figures[position], layout.figures[position + 1]
     if after.sentence != figure.sentence or after.negated:
         return False
-    return after.role == "wall" or after.unit in ("ga", "bwg", "swg", "sch") or (
-        after.role is None and _thin(after) and after.number.value * 2 < figure.number.value
+    return (
+        after.role == "wall"
+        or after.unit in ("ga", "bwg", "swg", "sch")
+        or (after.role is None and _thin(after) and after.number.value * 2 < figure.number.value)
     )
 
 
@@ -231,7 +279,9 @@ def _tube_follows(layout: Layout, position: int) -> bool:
     """Whether an OD is named later in the paragraph: '.083, 1.625 OD'."""
     figure = layout.figures[position]
     return any(
-        f.role == "od" and f.paragraph == figure.paragraph and f.number.value > 2 * figure.number.value
+        f.role == "od"
+        and f.paragraph == figure.paragraph
+        and f.number.value > 2 * figure.number.value
         for f in layout.figures[position + 1 : position + 4]
     )
 

@@ -19,7 +19,10 @@ _SINGLE = {
     **dict.fromkeys("×✕✖╳⨯⨉", "x"),
     **dict.fromkeys("∗＊·•", "*"),
     **dict.fromkeys("‐‑‒–—―−", "-"),
-    **dict.fromkeys("\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000", " "),
+    **dict.fromkeys(
+        "\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000",
+        " ",
+    ),
     **dict.fromkeys("⌀∅ΦφϕФø", "Ø"),
     **dict.fromkeys("⁄∕", "/"),
     "…": "...",
@@ -84,7 +87,11 @@ def tabulate(plain: Plain) -> Plain:
         width = len(_CSV_CELL.findall(lines[at]))
         end = at + 1
         if width >= 2 and ", " not in lines[at] and not any(c.isdigit() for c in lines[at]):
-            while end < len(lines) and len(_CSV_CELL.findall(lines[end])) == width and ", " not in lines[end]:
+            while (
+                end < len(lines)
+                and len(_CSV_CELL.findall(lines[end])) == width
+                and ", " not in lines[end]
+            ):
                 end += 1
         if end > at + 1:
             for row in range(at, end):

@@ -14,7 +14,7 @@ _MONTHS = (
 # Each alternative is bounded, so that 100 kB of anything is walked once.
 PROTECTED = re.compile(
     rf"""
-    (?P<address>[\w.+-]{{1,64}}@[\w-]{{1,64}}(?:\.[\w-]{{1,64}}){{1,6}})
+    (?P<address>[\w.+-]{{1,64}}@[\w-]{{1,64}}(?:\.[\w-]{{1,64}}){{0,6}}\.[a-z]{{2,12}}\b)
   | (?P<url>(?:https?://|www\.)\S{{1,300}})
   | (?P<date>
         (?<![\d.,/-])(?:19|20)\d\d[-/.]\d{{1,2}}[-/.]\d{{1,2}}(?![\d/])

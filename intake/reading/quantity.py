@@ -25,12 +25,38 @@ _MANDREL = r"(?:mandrels?|mandrills?|mandrals?|(?:biege|glieder|kugel)?dorne?n?|
 _PATTERNS: tuple[tuple[int, re.Pattern[str]], ...] = tuple(
     (rank, re.compile(pattern, re.IGNORECASE))
     for rank, pattern in (
-        (4, r"\b(?:qty|quantity|quantities|q'ty|menge|anzahl|stückzahl|quantité|qté|cantidad|cant|quantità|q\.tà|aantal|antal|ilość|quantidade|数量)\b\.?\s*(?:is|of|needed|required|:|=|-|\t|\|)?\s*(?:is\s)?\(?" + _NUMBER_WORD + r"\b(?!\s?[.,/]\d)"),
-        (3, r"(?<![\d.,/x\"-])(?<!x )\(?" + _N + r"\)?\s?(?:x\s)?(?:pcs?\b|pieces?\b|pce\b|off\b|no\.?\s(?=of|mandrel|off|required|each)|nos\b|stücke?\b|stk\b|stueck\b|pi[eè]ces?\b|pz\b|pezz[io]\b|piezas?\b|uds?\b|unidad(?:es)?\b|stuks?\b|szt\b|ks\b|个|個|本|units?\b(?!\s?no))(?P<tail>.{0,30})"),
-        (3, r"(?<![\d.,/x\"-])\(?\b" + _N + r"\)?\s(?:x\s)?(?:(?!and\b|for\b|of\b|with\b|other\b|more\b|existing\b|old\b|size\b|sizes\b|radi)[\w\".-]+\s){0,3}?" + _MANDREL + r"\b"),
-        (2, r"\b(?:just|only|need|want|take|order|have|quote(?: me)?(?: for)?|price(?: for| on)?|for|after|supply|make(?: me)?|send(?: me)?)\s(?:the\s|of\s)?(?P<n>one|1|two|2|three|3|four|4)\b(?!\s?(?:of (?:your|the|our|my)|more|size|thing|day|week|question|way|place|guy|bend|bends|tube|tubes|side|end|line|point|mm|in\b|inch|\"|x\b|/|\.\d|,\d|-\d|month|year|hundred|thousand|shift|machine|job|customer|die\b|has|is\b|was|that|who|which|°|deg))"),
-        (2, r"\b(?P<n>one|1|two|2|three|3|four|4|five|5)\s?(?:only|apiece|each|ea\b|of each|please|off|required|needed|will do|is enough|is all|to start|for now|total)\b"),
-        (2, r"(?:^|[\s,;(])(?:x|×)\s?(?P<n>\d{1,2})\b(?!\s?(?:mm|in\b|inch|\"|x|\.|,\d|/|wall|ga\b|d\b|od\b))(?=\s*(?:$|[,.;)\n]|please|pls|plug|ball|mandrel))"),
+        (
+            4,
+            r"\b(?:qty|quantity|quantities|q'ty|menge|anzahl|stückzahl|quantité|qté|cantidad|cant|quantità|q\.tà|aantal|antal|ilość|quantidade|数量)\b\.?\s*(?:is|of|needed|required|:|=|-|\t|\|)?\s*(?:is\s)?\(?"
+            + _NUMBER_WORD
+            + r"\b(?!\s?[.,/]\d)",
+        ),
+        (
+            3,
+            r"(?<![\d.,/x\"-])(?<!x )\(?"
+            + _N
+            + r"\)?\s?(?:x\s)?(?:pcs?\b|pieces?\b|pce\b|off\b|no\.?\s(?=of|mandrel|off|required|each)|nos\b|stücke?\b|stk\b|stueck\b|st\.(?!\s?\d)|pi[eè]ces?\b|pz\b|pezz[io]\b|piezas?\b|uds?\b|unidad(?:es)?\b|stuks?\b|szt\b|ks\b|个|個|本|units?\b(?!\s?no))(?P<tail>.{0,30})",
+        ),
+        (
+            3,
+            r"(?<![\d.,/x\"-])\(?\b"
+            + _N
+            + r"\)?\s(?:x\s)?(?:(?!and\b|for\b|of\b|with\b|other\b|more\b|existing\b|old\b|size\b|sizes\b|radi|mm\b|in\b|cm\b|ga\b|clr\b|od\b)[\w\"-]+\s){0,3}?"
+            + _MANDREL
+            + r"\b",
+        ),
+        (
+            2,
+            r"\b(?:just|only|need|want|take|order|have|quote(?: me)?(?: for)?|price(?: for| on)?|for|after|supply|make(?: me)?|send(?: me)?)\s(?:the\s|of\s)?(?P<n>one|1|two|2|three|3|four|4)\b(?!\s?(?:of (?:your|the|our|my)|more|size|thing|day|week|question|way|place|guy|bend|bends|tube|tubes|side|end|line|point|mm|in\b|inch|\"|x\b|/|\.\d|,\d|-\d|month|year|hundred|thousand|shift|machine|job|customer|die\b|has|is\b|was|that|who|which|°|deg))",
+        ),
+        (
+            2,
+            r"\b(?P<n>one|1|two|2|three|3|four|4|five|5)\s?(?:only|apiece|each|ea\b|of each|please|off|required|needed|will do|is enough|is all|to start|for now|total)\b",
+        ),
+        (
+            2,
+            r"(?:^|[\s,;(])(?:x|×)\s?(?P<n>\d{1,2})\b(?!\s?(?:mm|in\b|inch|\"|x|\.|,\d|/|wall|ga\b|d\b|od\b))(?=\s*(?:$|[,.;)\n]|please|pls|plug|ball|mandrel))",
+        ),
     )
 )
 _A_MANDREL = re.compile(
@@ -42,10 +68,13 @@ _NOT_WANTED = re.compile(
     re.IGNORECASE,
 )
 _COUNTED_ELSE = re.compile(
-    r"^\W{0,2}(?:of\s)?(?:\w+\s)?(?:tubes?|pipes?|bends?|parts?|hairpins?|frames?|rails?|bogen|bögen|rohre|teile|lengths?|sticks?|legs?|per|a (?:year|month|week|day)|p\.?a|balls?|kugeln)\b",
+    r"^\W{0,2}(?:of\s)?(?:[\w.,\"/-]+\s){0,2}(?:tubes?|pipes?|bends?|parts?|hairpins?|frames?|rails?|bogen|bögen|rohre|teile|lengths?|sticks?|legs?|per|a (?:year|month|week|day)|p\.?a|balls?|kugeln)\b",
     re.IGNORECASE,
 )
-_EACH = re.compile(r"\b(?:each|apiece|of each|ea\b|per size|both|je|jeweils|chacun|cada|ciascuno|elk)\b", re.IGNORECASE)
+_EACH = re.compile(
+    r"\b(?:each|apiece|of each|ea\b|per size|both|je|jeweils|chacun|cada|ciascuno|elk)\b",
+    re.IGNORECASE,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,12 +118,28 @@ def _mentions(text: str) -> list[tuple[int, int, int]]:
             tail = match.groupdict().get("tail") or text[match.end() : match.end() + 24]
             if not 0 < count <= 500 or _COUNTED_ELSE.match(tail):
                 continue
-            if match[0].lstrip(" ,;(")[:1] in "xX×" and re.search(r"[\d\"'”″]\s?(?:mm|in)?\s*$", text[: match.start()]):
+            if match[0].lstrip(" ,;(")[:1] in "xX×" and re.search(
+                r"[\d\"'”″]\s?(?:mm|in)?\s*$", text[: match.start()]
+            ):
                 continue  # "22 x 15" is a size
-            if written in ("a", "an", "un", "une", "uno", "una", "ein", "eine", "einen", "een", "um"):
+            if written in (
+                "a",
+                "an",
+                "un",
+                "une",
+                "uno",
+                "una",
+                "ein",
+                "eine",
+                "einen",
+                "een",
+                "um",
+            ):
                 continue
             sentence = text[max(0, match.start() - 60) : match.end() + 20]
-            if rank < 4 and _NOT_WANTED.search(_same_sentence(sentence, match.start() - max(0, match.start() - 60))):
+            if rank < 4 and _NOT_WANTED.search(
+                _same_sentence(sentence, match.start() - max(0, match.start() - 60))
+            ):
                 continue
             found.append((match.start("n"), rank, count))
     return sorted(set(found))
@@ -106,7 +151,9 @@ def _same_sentence(text: str, place: int) -> str:
     return text[begin + 1 : min(ends) if ends else len(text)]
 
 
-def _between(text: str, found: list[tuple[int, int, int]], starts: list[int], number: int) -> int | None:
+def _between(
+    text: str, found: list[tuple[int, int, int]], starts: list[int], number: int
+) -> int | None:
     """The count on this request's own stretch of the text, up to the next request."""
     begin = starts[number]
     later = [start for start in starts if start > begin]
@@ -114,7 +161,8 @@ def _between(text: str, found: list[tuple[int, int, int]], starts: list[int], nu
     line_end = text.find("\n\n", begin)
     end = min(end, line_end) if line_end >= 0 else end
     own = [item for item in found if begin <= item[0] < end]
-    if number == len(starts) - 1 and own and _EACH.search(text[own[0][0] : own[0][0] + 30]):
+    first = not any(item[0] < begin for item in found if item[0] >= starts[0])
+    if number == len(starts) - 1 and own and first and _EACH.search(text[own[0][0] : own[0][0] + 30]):
         return None  # "one each" after the last size is for all of them
     line_begin = text.rfind("\n", 0, begin) + 1
     ahead = [item for item in found if line_begin <= item[0] < begin]

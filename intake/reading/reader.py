@@ -120,7 +120,12 @@ def _requests(stretch: Stretch, own: OwnText, message: Message) -> list[SizeRequ
 
 
 def _finish(
-    request: SizeRequest, material: MaterialChoice, counts: Counts, number: int, needed: Needed, stretch: Stretch
+    request: SizeRequest,
+    material: MaterialChoice,
+    counts: Counts,
+    number: int,
+    needed: Needed,
+    stretch: Stretch,
 ) -> SizeRequest:
     doubts = list(request.doubts)
     if material.alternatives:
@@ -134,7 +139,13 @@ def _finish(
     if needed.doubt is not None:
         doubts.append(needed.doubt)
     evidence = list(request.evidence) + [
-        item.model_copy(update={"start": start + stretch.offset, "end": end + stretch.offset, "surface": stretch.original[start:end]})
+        item.model_copy(
+            update={
+                "start": start + stretch.offset,
+                "end": end + stretch.offset,
+                "surface": stretch.original[start:end],
+            }
+        )
         for item in material.evidence
         for start, end in (stretch.plain.span(item.start, item.end),)
     ]
@@ -179,9 +190,15 @@ def _habit(layout: Layout) -> Literal["in", "mm"] | None:
     inch += sum(1 for f in layout.figures if f.number.style in ("fraction", "mixed"))
     text = layout.text
     metric += sum(1 for f in layout.figures if "," in text[f.start : f.end])
-    if re.search(r"\b(?:unit|units|all dim\w*|dimensions|maße|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)", text, re.I):
+    if re.search(
+        r"\b(?:unit|units|all dim\w*|dimensions|maße|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)",
+        text,
+        re.I,
+    ):
         metric += 2
-    if re.search(r"\b(?:all (?:dims?|dimensions) )?in inch(?:es)?\b|\(in(?:ches)?\.?\)", text, re.I):
+    if re.search(
+        r"\b(?:all (?:dims?|dimensions) )?in inch(?:es)?\b|\(in(?:ches)?\.?\)", text, re.I
+    ):
         inch += 2
     if inch == metric:
         return None
@@ -208,7 +225,11 @@ def _with_subject(body: list[SizeRequest], subject: list[SizeRequest]) -> list[S
     named = subject[0]
     if len(body) > 1:
         gaps = [r for r in body if _agrees(r, named)]
-        return [_filled(r, named) if r in gaps else r for r in body] if len(gaps) == len(body) else body
+        return (
+            [_filled(r, named) if r in gaps else r for r in body]
+            if len(gaps) == len(body)
+            else body
+        )
     return [_filled(_contradicted(body[0], named), named)]
 
 
@@ -227,7 +248,11 @@ def _contradicted(request: SizeRequest, named: SizeRequest) -> SizeRequest:
             doubts.append(Doubt(field=field, readings=(a, b), why="the subject says otherwise"))
     if request.material and named.material and request.material != named.material:
         doubts.append(
-            Doubt(field="material", readings=(request.material.value, named.material.value), why="the subject says otherwise")
+            Doubt(
+                field="material",
+                readings=(request.material.value, named.material.value),
+                why="the subject says otherwise",
+            )
         )
     return request.model_copy(update={"doubts": _merged(doubts)})
 
@@ -255,7 +280,9 @@ def _filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
             update[field] = getattr(named, field)
             doubts.extend(d for d in named.doubts if d.field == field.removesuffix("_mm"))
     if update:
-        update["evidence"] = tuple(sorted((*request.evidence, *named.evidence), key=lambda e: e.start))
+        update["evidence"] = tuple(
+            sorted((*request.evidence, *named.evidence), key=lambda e: e.start)
+        )
         update["doubts"] = _merged(doubts)
     return request.model_copy(update=update) if update else request
 
@@ -263,7 +290,14 @@ def _filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
 def _from_attachment(request: SizeRequest, name: str) -> SizeRequest:
     """Evidence can't point into an attachment: it says where it was instead."""
     evidence = tuple(
-        e.model_copy(update={"start": 0, "end": 0, "surface": "", "how": f"{e.surface}, in the attachment {name}"})
+        e.model_copy(
+            update={
+                "start": 0,
+                "end": 0,
+                "surface": "",
+                "how": f"{e.surface}, in the attachment {name}",
+            }
+        )
         for e in request.evidence
     )
     return request.model_copy(update={"evidence": evidence})

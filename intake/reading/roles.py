@@ -12,7 +12,9 @@ from .lexer import Token
 LENGTH_ROLES = frozenset(
     {"od", "id", "wall", "clr", "radius", "inside_r", "outside_r", "bend_dia", "centres"}
 )
-RADIUS_ROLES = frozenset({"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "times_d"})
+RADIUS_ROLES = frozenset(
+    {"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "times_d"}
+)
 
 _FILLER_LEFT = frozenset(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
@@ -22,10 +24,14 @@ _FILLER_LEFT = frozenset(
     environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten ? comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
-_QUALIFIERS = frozenset("aussen außen innen outside inside extérieur intérieur esterno interno buiten binnen mitte".split())
+_QUALIFIERS = frozenset(
+    "aussen außen innen outside inside extérieur intérieur esterno interno buiten binnen mitte".split()
+)
 _NUMBERED = frozenset(": = no nr # . - (".split())
 _OTHER_THINGS = frozenset(
-    "capacity,max capacity,maximum capacity,rod,mandrel rod,draw bar,drawbar,thread,shank,drill,bolt,ball,balls,wheel,washer,bar,shaft,pin,hole".split(",")
+    "capacity,max capacity,maximum capacity,rod,mandrel rod,draw bar,drawbar,thread,shank,drill,bolt,ball,balls,wheel,washer,bar,shaft,pin,hole".split(
+        ","
+    )
 )
 
 
@@ -35,7 +41,9 @@ def _other_thing(layout: Layout, at: int) -> bool:
 
 
 _LOOSE = frozenset("in on with for by at , . )".split())
-_FILLER_RIGHT = _WHOLE_LIST | frozenset("of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart".split())
+_FILLER_RIGHT = _WHOLE_LIST | frozenset(
+    "of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart".split()
+)
 
 
 def assign_by_cue(layout: Layout) -> None:
@@ -53,7 +61,9 @@ def assign_by_cue(layout: Layout) -> None:
             _take(figure, token.cues[0], "sign")
             _inner_or_outer(layout, figure, used)
             continue
-        left = _cue_left(layout, figure, used) or _said_of(layout, figure, used)
+        left = _cue_left(layout, figure, used)
+        if left is None or left[1].role == "label":
+            left = _said_of(layout, figure, used) or left
         right = _cue_right(layout, figure)
         chosen = _choose(layout, position, left, right)
         if chosen is None:
@@ -176,7 +186,10 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.kind == "cue":
             if at in used:
                 return None
-            if token.text in ("bend", "bends", "curve") and layout.tokens[at - 1].text in ("the", "of"):
+            if token.text in ("bend", "bends", "curve") and layout.tokens[at - 1].text in (
+                "the",
+                "of",
+            ):
                 at, distance = at - 1, distance + 1
                 continue  # "to the inside of the bend is 5 in"
             side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
@@ -185,7 +198,12 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 continue  # "der Radius ist außen 160 mm"
             if side is not None and side.role == "noise" and passed & _LOOSE:
                 return None  # "bends in 2 inch sch 40"
-            if side is not None and side.role == "noise" and side.side == "before" and passed - _NUMBERED:
+            if (
+                side is not None
+                and side.role == "noise"
+                and side.side == "before"
+                and passed - _NUMBERED
+            ):
                 return None  # "the radius in our drawing is 130 mm": not drawing 130
             if side is not None and side.role in ("od", "id") and _other_thing(layout, at):
                 side = Cue("noise")  # "max capacity fi 51"
@@ -193,7 +211,9 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.kind == "line":
             if at == 0 or layout.tokens[at - 1].kind not in ("cue", "punct"):
                 return None
-            if layout.tokens[at - 1].text not in (":", "=", "?") and not _alone_on_line(layout, at - 1):
+            if layout.tokens[at - 1].text not in (":", "=", "?") and not _alone_on_line(
+                layout, at - 1
+            ):
                 return None
             at -= 1
             continue
@@ -234,7 +254,7 @@ def _said_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             if token.text in ("bend", "bends", "bending"):
                 continue  # "the radius to the inside of the bend is 5 in"
             side = next((c for c in token.cues if c.role in LENGTH_ROLES | {"noise", "die"}), None)
-            if side is not None and (side.side == "both" or side.role != "noise" and side.side == "before"):
+            if side is not None and (side.side == "both" or side.role != "noise"):
                 return back, side, 2
     return None
 
@@ -268,7 +288,11 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
         if token.text == ")" and figure.link == "restate" and distance == 0:
             at += 1  # '5.25" (133.35mm) centerline radius'
             continue
-        if token.text == "," and layout.tokens[at + 1 : at + 2] and layout.tokens[at + 1].text in _WHOLE_LIST:
+        if (
+            token.text == ","
+            and layout.tokens[at + 1 : at + 2]
+            and layout.tokens[at + 1].text in _WHOLE_LIST
+        ):
             at += 1  # "76.2, 101.6 and 152.4, all centre line"
             continue
         if token.kind in ("word", "punct") and token.text in _FILLER_RIGHT:
@@ -346,7 +370,9 @@ def _has_figure(layout: Layout, sentence: int) -> bool:
     return any(figure.sentence == sentence for figure in layout.figures)
 
 
-def tokens_beside(layout: Layout, figure: Figure, before: int, after: int) -> tuple[list[Token], list[Token]]:
+def tokens_beside(
+    layout: Layout, figure: Figure, before: int, after: int
+) -> tuple[list[Token], list[Token]]:
     """Up to that many tokens before and after a figure, within its sentence."""
     left: list[Token] = []
     for at in range(figure.token - 1, max(-1, figure.token - 1 - before), -1):

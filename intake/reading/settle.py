@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
 from typing import Literal
 
@@ -83,7 +84,7 @@ class Settler:
             real = [f for f in slots["od"] if f.role == "od"]
             named = slots["od"][0].role in ("nps", "dn") and schedule is None
             main = real[0] if named and real else slots["od"][0]
-            options["od"] = readings(main, "od", schedule and _schedule(schedule))
+            options["od"] = readings(main, "od", _schedule(schedule) if schedule else None)
         if schedule is not None:
             walls = self._schedule_walls(schedule, options.get("od", []))
             plain = [f for f in slots["wall"] if f.role != "schedule"]
@@ -102,12 +103,19 @@ class Settler:
         return []
 
     def _bore(
-        self, slots: dict[str, list[Figure]], lengths: dict[Length, Decimal | None], best: Choice, doubts: _Doubts
+        self,
+        slots: dict[str, list[Figure]],
+        lengths: dict[Length, Decimal | None],
+        best: Choice,
+        doubts: _Doubts,
     ) -> None:
         """A bore gives the missing wall or OD, or must agree with both."""
         if "id" not in slots:
             return
-        system = next((v.system for v in (best.od, best.wall) if v is not None and v.system), self.habit or "in")
+        system = next(
+            (v.system for v in (best.od, best.wall) if v is not None and v.system),
+            self.habit or "in",
+        )
         values = readings(slots["id"][0], "id")
         bore = next((v.mm for v in values if v.system == system), values[0].mm if values else None)
         if bore is None:
@@ -120,8 +128,14 @@ class Settler:
             lengths["wall"] = (od - bore) / 2
         elif od is None and wall is not None:
             lengths["od"] = bore + 2 * wall
-        elif od is not None and wall is not None and abs((od - bore) / 2 - wall) > wall * Decimal("0.02"):
-            doubts.add("wall", [wall, (od - bore) / 2], "OD and bore give another wall than the one stated")
+        elif (
+            od is not None
+            and wall is not None
+            and abs((od - bore) / 2 - wall) > wall * Decimal("0.02")
+        ):
+            doubts.add(
+                "wall", [wall, (od - bore) / 2], "OD and bore give another wall than the one stated"
+            )
 
     def _doubt_choices(
         self, choices: list[Choice], lengths: dict[Length, Decimal | None], doubts: _Doubts
@@ -137,7 +151,11 @@ class Settler:
             if value is not None and value.why:
                 doubts.add(field, [lengths[field]], value.why)
         for field in mixes(best) if not best.repaired else ():
-            doubts.add(field, [lengths[field]], "its unit is not given, and only another than the rest fits")  # type: ignore[index]
+            doubts.add(
+                field,
+                [lengths[field]],
+                "its unit is not given, and only another than the rest fits",
+            )  # type: ignore[index]
         for other in choices[1:]:
             if other.score < best.score - CLOSE:
                 break
@@ -147,11 +165,19 @@ class Settler:
                 a, b = lengths[field], other.mm(field)
                 if a is not None and b is not None and abs(a - b) > a * Decimal("0.02"):
                     other_value: Value | None = getattr(other, field)
-                    why = other_value.why if other_value is not None and other_value.why else "the unit is not given"
+                    why = (
+                        other_value.why
+                        if other_value is not None and other_value.why
+                        else "the unit is not given"
+                    )
                     doubts.add(field, [a, b], why)
 
     def _doubt_notes(
-        self, slots: dict[str, list[Figure]], group: Group, lengths: dict[Length, Decimal | None], doubts: _Doubts
+        self,
+        slots: dict[str, list[Figure]],
+        group: Group,
+        lengths: dict[Length, Decimal | None],
+        doubts: _Doubts,
     ) -> None:
         for slot, figures in slots.items():
             field: Length = "od" if slot == "od" else "clr" if slot == "clr" else "wall"
@@ -166,12 +192,19 @@ class Settler:
             doubts.add(name, [lengths.get(name)], why)  # type: ignore[call-overload]
 
     def _doubt_note(
-        self, note: str, figure: Figure, field: Length, lengths: dict[Length, Decimal | None], doubts: _Doubts
+        self,
+        note: str,
+        figure: Figure,
+        field: Length,
+        lengths: dict[Length, Decimal | None],
+        doubts: _Doubts,
     ) -> None:
         value, od = lengths[field], lengths["od"]
         if note == "lost decimal":
             doubts.add("wall", [lengths["wall"]], "a lost decimal point, or a rectangular tube?")
-            doubts.add("shape", ["round", "rectangular"], "two sides of a rectangle, or OD and wall?")
+            doubts.add(
+                "shape", ["round", "rectangular"], "two sides of a rectangle, or OD and wall?"
+            )
         elif note.startswith("bore and OD"):
             doubts.add("od", [value], note)
             doubts.add("wall", [lengths["wall"]], note)
@@ -183,7 +216,12 @@ class Settler:
             doubts.add(field, [value], note)
 
     def _doubt_restatements(
-        self, slots: dict[str, list[Figure]], lengths: dict[Length, Decimal | None], doubts: _Doubts, radius_figure: Figure | None, best_nominal: str
+        self,
+        slots: dict[str, list[Figure]],
+        lengths: dict[Length, Decimal | None],
+        doubts: _Doubts,
+        radius_figure: Figure | None,
+        best_nominal: str,
     ) -> None:
         """A value given twice must agree with itself."""
         for slot in ("od", "wall", "clr"):
@@ -196,13 +234,20 @@ class Settler:
                     for v in readings(figure, slot)
                 ]
                 if slot == "od" and best_nominal:
-                    others.append(standards.pipe_od_mm(standards.nps_of_inches(figure.number.value) or ""))
+                    others.append(
+                        standards.pipe_od_mm(standards.nps_of_inches(figure.number.value) or "")
+                    )
                 apart = [o for o in others if o is not None]
                 if apart and all(abs(o - stated) > stated * _SAME_MM for o in apart):
                     doubts.add(slot, [stated, apart[0]], "given in two forms that do not agree")
 
     def _doubt_pipe(
-        self, slots: dict[str, list[Figure]], best: Choice, lengths: dict[Length, Decimal | None], doubts: _Doubts, role: str
+        self,
+        slots: dict[str, list[Figure]],
+        best: Choice,
+        lengths: dict[Length, Decimal | None],
+        doubts: _Doubts,
+        role: str,
     ) -> None:
         od = lengths["od"]
         if best.od is None or od is None:
@@ -213,11 +258,22 @@ class Settler:
             size = standards.pipe_od_mm(nominal)
             name = Decimal("25.4") * _size_in(nominal)
             if size is not None and abs(size - name) > name * Decimal("0.01"):
-                doubts.add("clr", [lengths["clr"], best.clr.mm * name], "D of nominal pipe: times the real OD or times the nominal size?")
-        if nominal and len(slots["od"]) == 1 and slots["od"][0].role == "dn" and not any(f.role == "schedule" for f in slots.get("wall", [])):
+                doubts.add(
+                    "clr",
+                    [lengths["clr"], best.clr.mm * name],
+                    "D of nominal pipe: times the real OD or times the nominal size?",
+                )
+        if (
+            nominal
+            and len(slots["od"]) == 1
+            and slots["od"][0].role == "dn"
+            and not any(f.role == "schedule" for f in slots.get("wall", []))
+        ):
             asme = standards.pipe_od_mm(nominal)
             if asme is not None and abs(asme - od) > od * Decimal("0.005"):
-                doubts.add("od", [od, asme], "the ISO and the ASME pipe of this nominal size differ")
+                doubts.add(
+                    "od", [od, asme], "the ISO and the ASME pipe of this nominal size differ"
+                )
 
     def _doubt_names(
         self, figure: Figure, has_wall: bool, lengths: dict[Length, Decimal | None], doubts: _Doubts
@@ -257,7 +313,9 @@ class Settler:
                 )  # fmt: skip
         return tuple(sorted(found, key=lambda e: e.start))
 
-    def _pipe_name(self, best: Choice, slots: dict[str, list[Figure]], schedule: Figure | None) -> str | None:
+    def _pipe_name(
+        self, best: Choice, slots: dict[str, list[Figure]], schedule: Figure | None
+    ) -> str | None:
         if best.od is None or not best.od.nominal:
             return None
         name = f"NPS {best.od.nominal}"
@@ -277,12 +335,14 @@ class _Doubts:
         self._readings: dict[str, list[Decimal | str]] = {}
         self._why: dict[str, list[str]] = {}
 
-    def add(self, field: str, values: list[Decimal | None] | list[str], why: str) -> None:
+    def add(self, field: str, values: Sequence[Decimal | str | None], why: str) -> None:
         held = self._readings.setdefault(field, [])
         for value in values:
             if value is None:
                 continue
-            shown = tidy(value.quantize(Decimal("0.00001"))) if isinstance(value, Decimal) else value
+            shown = (
+                tidy(value.quantize(Decimal("0.00001"))) if isinstance(value, Decimal) else value
+            )
             if shown not in held:
                 held.append(shown)
         reasons = self._why.setdefault(field, [])
@@ -299,7 +359,7 @@ class _Doubts:
 def _main_radius(figures: list[Figure]) -> Figure | None:
     """A radius in a length says more than '2D'; the first of its kind counts."""
     lengths = [f for f in figures if f.role in RADIUS_ROLES and f.role != "times_d"]
-    return (lengths or figures or [None])[0]
+    return next(iter(lengths or figures), None)
 
 
 def _schedule(figure: Figure) -> str:

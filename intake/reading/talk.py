@@ -28,7 +28,9 @@ _HEDGE_AFTER = re.compile(
 _OWNED = re.compile(
     r"\b(?:(?:we|i|they|he|you) (?:already |still |only |also |just )*(?:have|got|own|bought|had|have got|make do with|made)|we've (?:already )?got|i've (?:already )?got|already (?:have|got|own|bought)|have already|we already|haben (?:wir )?(?:bereits|schon)|avons déjà|ya tenemos|abbiamo già|hebben (?:we )?al)\b"
 )
-_ONE = re.compile(r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?(?:ones?|mandrels?|dorn|mandrin|mandrino|doorn|version|tool|set)\b")
+_ONE = re.compile(
+    r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?(?:ones?|mandrels?|dorn|mandrin|mandrino|doorn|version|tool|set)\b"
+)
 _WANTED = re.compile(
     r"\b(?:need|want|looking|quote|price|require|after|make|buy|order|like|please|brauchen|benötigen|suchen|bitte|cherchons|besoin|necesit\w+|serve|cerchiamo|nodig|zoeken|offer|supply)\b"
 )
@@ -49,6 +51,7 @@ def listen(layout: Layout) -> None:
         if _HEDGE_BEFORE.search(before) or _HEDGE_AFTER.match(after):
             figure.notes.append("hedged")
     _owned(layout)
+    _ours(layout)
     _capacity(layout)
     _corrections(layout)
 
@@ -99,8 +102,67 @@ def _owned(layout: Layout) -> None:
                     figure.negated = True
 
 
+_OURS = re.compile(
+    r"\b(?:our|my|your|the old|the existing|the current|existing|current|unser|notre|nuestro|il nostro|onze)\s(?:\w+\s)?$"
+)
+_REPLACES = re.compile(r"\b(?:replac\w+|another|same|spare|again|duplicate|copy of|like)\b")
+_OLD = re.compile(
+    r"\b(?:the old (?:one|tube|mandrel|size|job)|old one|previously|last time|last order|last year|used to|before that|the previous)\b"
+)
+_TOOL_OWNED = re.compile(
+    r"\b(?:mandrels?|dorne?|mandrin|mandrino|mandril|doorn)\b[^.;]{0,12}\b(?:for|für|pour|per|para|voor)\b(?P<what>[^.;]{1,24}?)\s(?:we (?:already )?have|is here|haben wir|ist vorhanden|on a déjà|we've got|already have|hebben we|lo tenemos|ce l'abbiamo)\b"
+)
+
+
+def _ours(layout: Layout) -> None:
+    """'Our 1.25 x .049 mandrel is fine', 'the old one was .120': not what is asked for now."""
+    for sentence in {figure.sentence for figure in layout.figures}:
+        figures = [f for f in layout.figures if f.sentence == sentence]
+        text = layout.sentence_text(sentence)
+        start = layout.tokens[layout.sentence_of.index(sentence)].start
+        tool = _TOOL_OWNED.search(text)
+        for figure in figures:
+            if tool is not None and tool.start("what") <= figure.start - start < tool.end("what"):
+                _drop(layout, figure)
+        before, _ = _around(layout, figures[0])
+        if _OURS.search(before) and not _REPLACES.search(text) and _ONE.match(_after_run(layout, figures)):
+            for figure in [figures[0], *_rest_of_chain(figures)]:
+                figure.negated = True
+        elif _OLD.search(text[: max(0, figures[0].start - start)]) and _others(layout, sentence):
+            for figure in figures:
+                figure.context_only = True
+
+
+def _rest_of_chain(figures: list[Figure]) -> list[Figure]:
+    rest = []
+    for figure in figures[1:]:
+        if figure.link not in ("times", "slash"):
+            break
+        rest.append(figure)
+    return rest
+
+
+def _after_run(layout: Layout, figures: list[Figure]) -> str:
+    last = [figures[0], *_rest_of_chain(figures)][-1]
+    return layout.text[last.end : last.end + 24].casefold()
+
+
+def _others(layout: Layout, sentence: int) -> bool:
+    """Whether another sentence holds figures, so that this one may be background."""
+    return any(f.sentence > sentence and f.role != "noise" for f in layout.figures)
+
+
+def _drop(layout: Layout, figure: Figure) -> None:
+    """A value owned already, wherever it was named before."""
+    for other in layout.figures:
+        if other.number.value == figure.number.value and other.unit == figure.unit:
+            other.negated = True
+
+
 _FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_TOOL = re.compile(r"^[^;.,]{0,24}\b(?:mandrels?|one|dorne?|mandrin|mandrino|mandril|doorn|it|that)\b")
+_A_TOOL = re.compile(
+    r"^[^;.,]{0,24}\b(?:mandrels?|one|dorne?|mandrin|mandrino|mandril|doorn|it|that)\b"
+)
 
 
 def _owned_before(
@@ -113,10 +175,7 @@ def _owned_before(
     for figure in layout.figures:
         place = figure.start - start
         if figure.sentence == sentence and named.start() <= place < owned.start():
-            figure.negated = True
-            for other in layout.figures:
-                if other.number.value == figure.number.value and other.unit == figure.unit:
-                    other.negated = True
+            _drop(layout, figure)
 
 
 _DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
@@ -124,7 +183,10 @@ _DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die s
 
 def _mandrel_for(text: str, start: int, place: int) -> bool:
     """'have a mandrel for 1.5 x .095': everything after 'mandrel for' is what is owned."""
-    found = re.search(r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}\b(?:for|in|für|pour|para|per|voor)\b", text[start:place])
+    found = re.search(
+        r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}\b(?:for|in|für|pour|para|per|voor)\b",
+        text[start:place],
+    )
     return found is not None
 
 
@@ -166,7 +228,7 @@ def _corrections(layout: Layout) -> None:
         marks = list(_CORRECTION.finditer(text))
         # "Sorry I said .095, it should be .083": the mark that follows a figure is the one.
         later = [m for m in marks if any(f.start < begin + m.start() for f in figures)]
-        found = (later or marks or [None])[0]
+        found = next(iter(later or marks), None)
         start = figures[0].start
         if found is not None or _correction_before(layout, sentence, first_size):
             correcting = True

@@ -18,7 +18,16 @@ _COLUMN_ROLES = LENGTH_ROLES | {"quantity", "times_d", "nps", "dn", "schedule"}
 _MATERIAL_WORDS = frozenset(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal alloy matl. spec qualität kwaliteit nuance 材質 stoff güte".split()
 )
-_UNIT_WORDS = {"mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm", "ga": "ga"}
+_UNIT_WORDS = {
+    "mm": "mm",
+    "in": "in",
+    "inch": "in",
+    "inches": "in",
+    "zoll": "in",
+    '"': "in",
+    "cm": "cm",
+    "ga": "ga",
+}
 
 
 @dataclass(slots=True)
@@ -89,6 +98,8 @@ def _column_of(layout: Layout, cell: list[int], offset: int) -> Column | None:
         for cue in token.cues:
             if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
                 return Column(cue.role, unit, offset)
+    if any(cue.role == "noise" for cue in tokens[0].cues):
+        return Column("noise", None, offset)
     if any(t.text.strip(".") in ("ga", "gauge", "gage") for t in tokens):
         return Column("wall", "ga", offset)
     if any(t.text.strip(".") in ("sch", "sched", "schedule", "schd") for t in tokens):
@@ -221,15 +232,22 @@ def _fill(
             _name_schedules(layout, column, figures)
         elif column.role == "label" and len(figures) <= 3:
             _take_size(column, figures)
+        elif column.role == "noise":
+            for figure in figures:
+                figure.role, figure.how = "noise", "table"
         else:
             for figure in figures:
                 if figure.role is None or figure.role in ("quantity", "label"):
-                    figure.role, figure.how = ("noise", "table") if not _sizes(figures) else (figure.role, figure.how)
+                    figure.role, figure.how = (
+                        ("noise", "table") if not _sizes(figures) else (figure.role, figure.how)
+                    )
 
 
 def _bare_grade(token: Token) -> MaterialMention | None:
     """'1010' in a material column is a grade, though a bare number elsewhere is none."""
-    family = family_of_designation("number", token.text.upper()) if token.number is not None else None
+    family = (
+        family_of_designation("number", token.text.upper()) if token.number is not None else None
+    )
     if family is None:
         return None
     grade = token.text.upper()
@@ -264,7 +282,11 @@ def _take_column(column: Column, figures: list[Figure]) -> None:
     for position, figure in enumerate(figures):
         if position and figure.link not in ("list", "or", "restate", "slash", "range"):
             continue
-        if figure.role is None or figure.role in ("label", "quantity", "noise", "die", "od") or figure.how == "cue":
+        if (
+            figure.role is None
+            or figure.role in ("label", "quantity", "noise", "die", "od")
+            or figure.how == "cue"
+        ):
             if figure.unit == "D":
                 figure.role, figure.how = "times_d", "table"
             elif not (figure.unit or "").startswith("noise:"):

@@ -9,6 +9,7 @@ from ...rules import standards
 from ...rules.units import to_mm
 from .figures import Figure
 
+
 @dataclass(frozen=True, slots=True)
 class Value:
     """One reading of a figure. ``mm`` is a length, or the factor n where ``times_d``."""
@@ -45,8 +46,17 @@ def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Val
             found.append(Value(to_mm(value / 1000, "in"), cost + 0.2, why, "in", assumed=True))
         for unit in ("in", "mm"):
             weak = 0.7 if figure.weak_unit and unit == "mm" else 0.0
-            style = 1.5 if unit == "mm" and figure.number.style in ("fraction", "mixed", "words") else 0.0
-            if unit == "mm" and slot == "wall" and figure.number.style == "decimal" and value < Decimal("0.3"):
+            style = (
+                1.5
+                if unit == "mm" and figure.number.style in ("fraction", "mixed", "words")
+                else 0.0
+            )
+            if (
+                unit == "mm"
+                and slot == "wall"
+                and figure.number.style == "decimal"
+                and value < Decimal("0.3")
+            ):
                 style += 1.5
             found.append(Value(to_mm(value, unit), cost + weak + style, why, unit, assumed=True))
     return found
@@ -59,7 +69,12 @@ def _system(unit: str) -> str:
 def _spoken_thousandths(figure: Figure, value: Decimal) -> bool:
     """'120 wall', 'ninety five wall': a wall in thousandths of an inch."""
     whole = value == value.to_integral_value()
-    return whole and figure.unit is None and 20 <= value <= 750 and figure.number.style in ("integer", "speech", "words")
+    return (
+        whole
+        and figure.unit is None
+        and 20 <= value <= 750
+        and figure.number.style in ("integer", "speech", "words")
+    )
 
 
 def _gauge(figure: Figure) -> list[Value]:
@@ -106,18 +121,42 @@ def _of_dn(size: str | None, scheduled: bool) -> list[Value]:
 
 
 REPAIRS: tuple[tuple[str, Decimal, str], ...] = (
-    ("wall", Decimal("0.1"), "the wall as written can hardly be in a tube of that OD: a slipped decimal point?"),
-    ("wall", Decimal("0.01"), "the wall as written can hardly be in a tube of that OD: a lost decimal point?"),
-    ("wall", Decimal("0.001"), "the wall as written can hardly be in a tube of that OD: thousandths?"),
-    ("wall", Decimal("10"), "the wall as written is thinner than any tube of that OD: a slipped decimal point?"),
+    (
+        "wall",
+        Decimal("0.1"),
+        "the wall as written can hardly be in a tube of that OD: a slipped decimal point?",
+    ),
+    (
+        "wall",
+        Decimal("0.01"),
+        "the wall as written can hardly be in a tube of that OD: a lost decimal point?",
+    ),
+    (
+        "wall",
+        Decimal("0.001"),
+        "the wall as written can hardly be in a tube of that OD: thousandths?",
+    ),
+    (
+        "wall",
+        Decimal("10"),
+        "the wall as written is thinner than any tube of that OD: a slipped decimal point?",
+    ),
     ("wall", Decimal("25.4"), "the wall only fits the tube if its unit is not the one written"),
     ("wall", 1 / Decimal("25.4"), "the wall only fits the tube if its unit is not the one written"),
     ("od", Decimal("0.01"), "the OD as written does not go with the wall: a lost decimal point?"),
     ("od", Decimal("0.1"), "the OD as written does not go with the wall: a lost decimal point?"),
     ("od", Decimal("25.4"), "the OD only fits the rest if its unit is not the one written"),
-    ("clr", Decimal("0.1"), "the radius as written does not go with the tube: a lost decimal point?"),
+    (
+        "clr",
+        Decimal("0.1"),
+        "the radius as written does not go with the tube: a lost decimal point?",
+    ),
     ("clr", Decimal("25.4"), "the radius only fits the tube if its unit is not the one written"),
-    ("clr", 1 / Decimal("25.4"), "the radius only fits the tube if its unit is not the one written"),
+    (
+        "clr",
+        1 / Decimal("25.4"),
+        "the radius only fits the tube if its unit is not the one written",
+    ),
 )
 """(field, factor, why): what a slip of the pen does to a figure. Tried only where the size as
 written is all but impossible; a repaired value always carries a doubt."""

@@ -52,7 +52,8 @@ def weigh(readings: Readings, radius_role: str, habit: str | None) -> list[Choic
 
 
 def _choices(readings: Readings, radius_role: str, habit: str | None) -> list[Choice]:
-    options = [readings.get(field) or [None] for field in ("od", "wall", "clr")]
+    absent: list[Value | None] = [None]
+    options = [list(readings.get(f) or absent) for f in ("od", "wall", "clr")]
     found = []
     for od, wall, clr in product(*options):
         clr_mm = radius(clr, radius_role, od.mm if od else None)
@@ -96,7 +97,9 @@ def _mixing(od: Value | None, wall: Value | None, clr: Value | None, habit: str 
 
 def mixes(choice: Choice) -> tuple[str, ...]:
     """Fields whose unit was not written and is read otherwise than that of their neighbours."""
-    values = {f: v for f in ("od", "wall", "clr") if (v := getattr(choice, f)) is not None and v.system}
+    values = {
+        f: v for f in ("od", "wall", "clr") if (v := getattr(choice, f)) is not None and v.system
+    }
     if len({value.system for value in values.values()}) < 2:
         return ()
     return tuple(field for field, value in values.items() if value.assumed)
@@ -161,7 +164,10 @@ _REPAIR_COST = 2.0
 def _repairs(written: Choice, readings: Readings, role: str, habit: str | None) -> list[Choice]:
     """The size with one slip undone, where that makes it plausible."""
     found: list[Choice] = []
-    for system, factor, why in (("mm", Decimal("25.4"), UNIT_SLIP), ("in", 1 / Decimal("25.4"), INCH_SLIP)):
+    for system, factor, why in (
+        ("mm", Decimal("25.4"), UNIT_SLIP),
+        ("in", 1 / Decimal("25.4"), INCH_SLIP),
+    ):
         marked = _slipped(written, system)
         if len(marked) < 2:
             continue

@@ -80,17 +80,18 @@ def make_result() -> MakeResult:
 
 
 @pytest.fixture(scope="session")
-def _new_store_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+def new_store_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    """What a store that holds nothing yet looks like on disk."""
     path = tmp_path_factory.mktemp("store") / "new.sqlite"
     open_store(path).close()
     return path.read_bytes()
 
 
 @pytest.fixture
-def store_file(tmp_path: Path, _new_store_file: bytes) -> Path:
+def store_file(tmp_path: Path, new_store_file: bytes) -> Path:
     """The file of a store that holds nothing yet."""
     path = tmp_path / "store.sqlite"
-    path.write_bytes(_new_store_file)
+    path.write_bytes(new_store_file)
     return path
 
 

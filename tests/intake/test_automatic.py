@@ -1,4 +1,4 @@
-"""Mail that no person wrote is caught by headers or by wording; no person is taken for a machine."""
+"""Mail that no person wrote is caught by headers or wording; no person is taken for a machine."""
 
 from __future__ import annotations
 
@@ -224,10 +224,12 @@ def test_never_fails_on_any_text(subject: str, body: str) -> None:
     reason(message(subject, body))
 
 
-@pytest.mark.parametrize("unit", ["a", " ", "\n", "out of office ", "550 ", "a@", "was not ", "1.1.1 "])
+@pytest.mark.parametrize(
+    "unit", ["a", " ", "\n", "out of office ", "550 ", "a@", "was not ", "1.1.1 "]
+)
 def test_a_megabyte_takes_under_half_a_second(unit: str) -> None:
     original = message(body=unit * (1_000_000 // len(unit)))
     own = mask(original)
-    started = time.perf_counter()
+    started = time.process_time()
     automatic(original, own)
-    assert time.perf_counter() - started < 0.5
+    assert time.process_time() - started < 0.5

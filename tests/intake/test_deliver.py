@@ -1,4 +1,4 @@
-"""Approved drafts laid down for a person to send: threaded, once, and safe from what customers write.
+"""Approved drafts laid down for a person to send: threaded, once, and no customer's header in them.
 
 Header rules are of RFC 5322 (3.6.2 reply address, 3.6.4 threading); what is checked is the mail
 read back by the standard library, not our own idea of it.
@@ -267,7 +267,7 @@ def test_delivering_twice_lays_nothing_twice(store: Store, tmp_path: Path, make_
     again = desk.deliver(store, DraftsFolder(tmp_path), SHOP)
     assert (again.delivered, again.left) == ((), ())
     assert not (tmp_path / "1.eml").exists()
-    with pytest.raises(desk_errors.AlreadyDeliveredError, match="approved by Ann .* delivered"):
+    with pytest.raises(desk_errors.AlreadyDeliveredError, match=r"approved by Ann .* delivered"):
         desk.approve(store, number, "Bob")
 
 
@@ -305,9 +305,10 @@ def test_a_crash_between_laying_and_recording_is_settled_by_looking(
         mailbox.Maildir(tmp_path / "mail", create=True)
         return MaildirDrafts(tmp_path / "mail", tmp_path / "drafts")
 
-    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+    with monkeypatch.context() as patched:
         crash_before_recording(patched)
-        desk.deliver(store, target(), SHOP)
+        with pytest.raises(KeyboardInterrupt):
+            desk.deliver(store, target(), SHOP)
     assert desk.show(store, number).state is State.APPROVED
     lying = sorted(
         path for path in tmp_path.rglob("*") if path.is_file() and "sqlite" not in path.name
@@ -334,9 +335,10 @@ def test_a_draft_laid_before_a_crash_and_then_reworded_is_replaced(
             return DraftsFolder(tmp_path / "drafts")
         return MaildirDrafts(tmp_path / "mail", tmp_path / "drafts")
 
-    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+    with monkeypatch.context() as patched:
         crash_before_recording(patched)
-        desk.deliver(store, target(), SHOP)
+        with pytest.raises(KeyboardInterrupt):
+            desk.deliver(store, target(), SHOP)
     desk.edit_draft(store, number, "New words.", "Bob")
     desk.approve(store, number, "Ann")
     (done,) = desk.deliver(store, target(), SHOP).delivered
@@ -352,9 +354,10 @@ def test_what_the_person_changed_in_a_draft_is_left_alone(
     store: Store, tmp_path: Path, make_result, monkeypatch
 ) -> None:
     approved(store, make_result())
-    with monkeypatch.context() as patched, pytest.raises(KeyboardInterrupt):
+    with monkeypatch.context() as patched:
         crash_before_recording(patched)
-        desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+        with pytest.raises(KeyboardInterrupt):
+            desk.deliver(store, DraftsFolder(tmp_path), SHOP)
     path = tmp_path / "1.eml"
     path.write_bytes(path.read_bytes() + b"P.S. by hand\r\n")
     (done,) = desk.deliver(store, DraftsFolder(tmp_path), SHOP).delivered

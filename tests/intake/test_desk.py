@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from bendreply.intake import desk, desk_errors
 from bendreply.intake.desk_change import corrected
 from bendreply.intake.inquiry import State
-from bendreply.intake.model import Address, Draft, Kind, Result
+from bendreply.intake.model import Address, Draft, Kind, Message, Result
 from bendreply.intake.store import Store, open_store
 from bendreply.intake.store_writer import Writer
 from bendreply.rules.assessment import Assessment, Decision
@@ -87,6 +87,23 @@ def test_two_customers_of_a_web_form_that_repeats_its_ids_are_two(
     assert desk.show(store, 2).message.message_id == "form@example.net"
 
 
+def test_two_programs_that_both_look_first_take_a_message_in_once(
+    store: Store, make_result, monkeypatch
+) -> None:
+    """What a database server allows: the other one writes between our look and our writing."""
+    desk.take_in(store, make_result(), "the other program")
+    look, looks = Writer.messages_like, []
+
+    def first_look_is_early(book: Writer, came: Message) -> object:
+        looks.append(came)
+        return look(book, came) if len(looks) > 1 else iter(())
+
+    monkeypatch.setattr(Writer, "messages_like", first_look_is_early)
+    taken_in = desk.take_in(store, make_result(), "ours")
+    assert (taken_in.new, taken_in.inquiry) == (False, 1)
+    assert [row.id for row in desk.backlog(store)] == [1]
+
+
 def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
     assert taken(store, make_result("ana", message_id="7")) == 1
     assert taken(store, make_result("bo", message_id="7", channel="chat")) == 2
@@ -97,10 +114,10 @@ def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
 )
 @given(order=st.lists(st.sampled_from(["ana", "bo", "cy", "di", "ed"]), min_size=1, max_size=12))
 def test_any_order_and_repetition_gives_the_same_inquiries(
-    order: list[str], tmp_path_factory, make_result, _new_store_file: bytes
+    order: list[str], tmp_path_factory, make_result, new_store_file: bytes
 ) -> None:
     path = tmp_path_factory.mktemp("order") / "store.sqlite"
-    path.write_bytes(_new_store_file)
+    path.write_bytes(new_store_file)
     with open_store(path) as store:
         for name in order:
             desk.take_in(store, make_result(name), name)
@@ -215,7 +232,7 @@ def test_nobody_approves_nothing(store: Store, make_result, by: str) -> None:
 
 def test_where_the_shop_names_its_people_only_they_approve(store: Store, make_result) -> None:
     number = taken(store, make_result())
-    with pytest.raises(desk_errors.NoNameError, match="Eve is not among .*: Ann, Bob"):
+    with pytest.raises(desk_errors.NoNameError, match=r"Eve is not among .*: Ann, Bob"):
         desk.approve(store, number, "Eve", people=("Ann", "Bob"))
     assert desk.approve(store, number, "ann", people=("Ann", "Bob")).word.by == "Ann"
 
@@ -414,7 +431,7 @@ def test_after_approval_a_correction_withdraws_it_and_says_so(store: Store, make
 def test_an_edited_draft_is_not_replaced_in_silence(store: Store, make_result) -> None:
     number = taken(store, make_result())
     desk.edit_draft(store, number, "Dear Lou, in my own words.", "Bob")
-    with pytest.raises(desk_errors.EditedDraftError, match="draft 2 .* in the words of Bob"):
+    with pytest.raises(desk_errors.EditedDraftError, match=r"draft 2 .* in the words of Bob"):
         correct(store, number, {"wall": Decimal(1)}, replace_edited=False)
     assert desk.show(store, number).assessments[0].request.wall_mm == Decimal("2.413")
     changed = correct(store, number, {"wall": Decimal(1)})

@@ -1,4 +1,4 @@
-"""Opening brings a store up to date: each step whole or not at all, a copy kept, none ahead of us."""
+"""Opening brings a store up to date: whole or not at all, a copy kept, a newer one refused."""
 
 from __future__ import annotations
 
@@ -171,7 +171,7 @@ def test_a_copy_cut_short_does_not_look_like_one(kept: Path, tmp_path: Path, mon
         raise OSError("No space left on device")
 
     monkeypatch.setattr(Path, "replace", no_space)
-    with pytest.raises(StoreError, match="no backup copy .* No space left on device; nothing was"):
+    with pytest.raises(StoreError, match=r"no backup copy .* No space left on device; nothing was"):
         bring_up_to_date(kept, later_steps(tmp_path / "steps"))
     assert list(kept.parent.glob("*.backup")) == []
     assert ask(kept, "SELECT version_num FROM alembic_version") == [(OURS.newest,)]

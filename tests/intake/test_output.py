@@ -19,7 +19,7 @@ from bendreply.rules.assessment import (
 )
 from bendreply.rules.request import Doubt, Evidence, Material, SizeRequest
 
-BODY = "1 x .065, 4130? on 2.2 clr \u2028 \ud800"
+BODY = "1 x .065, 4130? on 2.2 clr \u2028"
 MESSAGE = Message(
     message_id="1@example.com",
     sender=Address(name="Ada", address="ada@example.com"),

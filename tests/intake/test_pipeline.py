@@ -5,6 +5,9 @@ from __future__ import annotations
 from decimal import Decimal
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
 from bendreply.intake.message import parse_message
 from bendreply.intake.model import Kind, Result
 from bendreply.intake.pipeline import process
@@ -12,8 +15,6 @@ from bendreply.intake.templates import Templates
 from bendreply.rules.assessment import Decision
 from bendreply.rules.request import Material
 from bendreply.rules.shop import sample_shop
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
 
 def mail(body: str, subject: str = "Mandrel", *headers: str) -> bytes:

@@ -7,12 +7,13 @@ from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
 import pytest
-from bendreply.intake.report_count import Asked, Size, Week, count_week, join_twins, latest_week
-from bendreply.rules.assessment import Decision
-from bendreply.rules.request import Material, Shape
 from dateutil.tz import gettz
 from hypothesis import given
 from hypothesis import strategies as st
+
+from bendreply.intake.report_count import Asked, Size, Week, count_week, join_twins, latest_week
+from bendreply.rules.assessment import Decision
+from bendreply.rules.request import Material, Shape
 
 CHICAGO = gettz("America/Chicago")
 assert CHICAGO is not None

@@ -8,6 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+
 from bendreply.intake.score import Score, ScoreError, score_folder
 from bendreply.intake.score_match import ALL_FIELDS, GoldRequest, compare, match
 from bendreply.rules.request import Doubt, Material, Shape, SizeRequest

@@ -3,6 +3,8 @@
 ``test_doubts.py`` holds the cases where only the doubt is certain, not which reading comes first.
 """
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from .support import case, inch, mm

@@ -1,5 +1,7 @@
 """Metric sizes, in English and in the languages of the customers, with point and comma."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from .support import case, inch, mm
@@ -24,17 +26,17 @@ METRIC = [
     case("od-id-slash", "Ø30/Ø26, R 60 mm", mm("30", "2", "60")),
     case("od-id-words", "outside 38 mm, inside 35 mm, R 76 mm", mm("38", "1.5", "76")),
     case("bore", "Rohr 21,3 mm außen, Bohrung 17,3 mm, Radius 60 mm", mm("21.3", "2", "60")),
-    case("leg-centres", "21,3 x 2,0 mm, leg centres 120 mm", mm("21.3", "2", "60")),
+    case("mm-leg-centres", "21,3 x 2,0 mm, leg centres 120 mm", mm("21.3", "2", "60")),
     case("inside-radius", "22 x 1 mm, inside radius 44 mm", mm("22", "1", "55")),
     case("outside-radius", "50 x 2 mm, outside radius 130 mm", mm("50", "2", "105")),
     case("inch-radius-metric-tube", "28 x 1.5 mm tube on a two inch radius", mm("28", "1.5", "50.8")),
     case("inch-od-metric-wall", '1-1/2" OD tube, 2 mm wall, 4-1/2" CLR', mm("38.1", "2", "114.3")),
     case("inch-mark-inside-wall-first", '2mm wall 1" 1/2 tube', mm("38.1", "2")),
-    case("both-units", '44,45 mm (1-3/4") x 2,11 mm, R 133,35 mm (5-1/4")', mm("44.45", "2.11", "133.35")),
+    case("mm-both-units", '44,45 mm (1-3/4") x 2,11 mm, R 133,35 mm (5-1/4")', mm("44.45", "2.11", "133.35")),
     case("inch-first-then-mm", '1.5" (38.1 mm) x .065" (1.65 mm), 4.5" CLR', inch("1.5", "0.065", "4.5")),
     case("full-width", "パイプ径 φ４２．４ 肉厚 １．５ 曲げ半径 １０６", mm("42.4", "1.5", "106")),
-    case("no-radius", "Do you make mandrels for 48.3 x 2.6 mm?", mm("48.3", "2.6")),
-    case("no-wall", "tube OD 40 mm, CLR 80 mm", mm("40", None, "80")),
+    case("mm-no-radius", "Do you make mandrels for 48.3 x 2.6 mm?", mm("48.3", "2.6")),
+    case("mm-no-wall", "tube OD 40 mm, CLR 80 mm", mm("40", None, "80")),
     case("de-labels", "Rohraußendurchmesser: 38 mm\nWandstärke: 1,5 mm\nBiegeradius: 57 mm\nWerkstoff: 1.4301", mm("38", "1.5", "57")),
     case("de-sentence", "wir suchen einen Biegedorn für Rohr 42,4 x 2,0 mm, mittlerer Biegeradius 85 mm", mm("42.4", "2", "85")),
     case("de-dick-is-diameter", "Das Rohr ist 38 mm dick, Wand 1,5 mm, Radius 76 mm", mm("38", "1.5", "76")),

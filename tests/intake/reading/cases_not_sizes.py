@@ -1,5 +1,7 @@
 """Numbers that stand beside sizes and are none; and mails whose every number is none."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from .support import case, inch, mm

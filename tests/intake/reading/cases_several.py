@@ -1,5 +1,7 @@
 """Corrections, things not wanted, several sizes with shared parts, and tables."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from .support import case, inch, mm

@@ -1,5 +1,7 @@
 """Inch sizes as they are written and spoken in the US, gauges, pipe, and the ways to give a radius."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from .support import case, inch, mm

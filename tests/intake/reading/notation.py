@@ -5,6 +5,8 @@ Everything drawn here could stand in a real mail, and says one thing only. Stand
 inches x 25.4, gauge by table, n x OD.
 """
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from collections.abc import Callable
@@ -128,7 +130,7 @@ _AFTER = [
 
 
 @st.composite
-def inch_line(draw: st.DrawFn, tube: Tube) -> str:
+def inch_line(draw: st.DrawFn, tube: Tube, *, whole_mail: bool = True) -> str:
     """'1-3/4" OD x .095 wall, 5.25 CLR' in its many forms."""
     od = draw(inches(tube.od)) + draw(
         st.sampled_from(['"', '" OD', " in", " inch", "-inch OD", " OD", " O.D.", "", "” OD", "″"])
@@ -144,6 +146,8 @@ def inch_line(draw: st.DrawFn, tube: Tube) -> str:
         )
     else:
         text = f"{clr}, {od}{joint}{wall}"
+    if not whole_mail:
+        return text + draw(st.sampled_from(["", " 304", ", DOM", ", 4130"]))
     return draw(st.sampled_from(_BEFORE)) + text + draw(st.sampled_from(_AFTER))
 
 
@@ -175,7 +179,7 @@ def _inch_clr(draw: st.DrawFn, tube: Tube) -> str:
 
 
 @st.composite
-def metric_line(draw: st.DrawFn, tube: Tube) -> str:
+def metric_line(draw: st.DrawFn, tube: Tube, *, whole_mail: bool = True) -> str:
     """'Ø42,4 x 2,0 mm, R 85 mm' in its many forms."""
     comma = draw(st.booleans())
     od, wall, clr = (millimetres(v, comma) for v in (tube.od, tube.wall, tube.clr))
@@ -200,6 +204,8 @@ def metric_line(draw: st.DrawFn, tube: Tube) -> str:
     order = draw(
         st.sampled_from([f"tube {size}, {radius}", f"{size}, {radius}", f"{radius}, tube {size}"])
     )
+    if not whole_mail:
+        return order + draw(st.sampled_from(["", ", 1.4301", ", E235"]))
     return (
         draw(st.sampled_from(_BEFORE))
         + order

@@ -1,27 +1,29 @@
 """Two readings are a doubt: the field is asked back, and every reading is one the words allow."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from decimal import Decimal
 
 import pytest
 
-from .support import doubted, read_text, written_down
+from .support import doubted, read_text, row, written_down
 
 IN = Decimal("25.4")
 
 # (words, doubted field, readings in mm that the words allow)
 ONLY_THE_DOUBT_IS_CERTAIN = [
-    pytest.param("2 OD, wall .095 to .120, 6 clr", "wall", [IN * Decimal("0.095"), IN * Decimal("0.12")], id="wall-range"),
-    pytest.param("2 OD, 17 or 16 gauge, 6 clr", "wall", [IN * Decimal("0.058"), IN * Decimal("0.065")], id="gauge-choice"),
-    pytest.param("38 x 1.5 mm, radius 75 mm to 250 mm", "clr", [Decimal(75), Decimal(250)], id="radius-range"),
-    pytest.param("1.5 to 1.75 OD x .120, 6 clr", "od", [IN * Decimal("1.5"), IN * Decimal("1.75")], id="od-range"),
-    pytest.param("38 x 1,5-2,0 mm, R 76", "wall", [Decimal("1.5"), Decimal(2)], id="wall-range-dash"),
-    pytest.param("2 inch OD x .065 tube, 3D bend, 5 inch clr", "clr", [IN * 6, IN * 5], id="d-against-radius"),
-    pytest.param("2 OD, 12 gauge (.120) wall, 6 clr", "wall", [IN * Decimal("0.109"), IN * Decimal("0.12")], id="gauge-against-decimal"),
-    pytest.param('38.1 mm (1-3/8") OD x 1.65 mm wall, 114.3 mm CLR', "od", [Decimal("38.1"), IN * Decimal("1.375")], id="mm-against-inch"),
-    pytest.param("1.5 x .065, radius of 4 or 4.5 inches, not decided", "clr", [IN * 4, IN * Decimal("4.5")], id="radius-choice"),
-    pytest.param("2 OD .083 wall or maybe .065, 4 clr", "wall", [IN * Decimal("0.083"), IN * Decimal("0.065")], id="or-maybe"),
+    row("wall-range", "2 OD, wall .095 to .120, 6 clr", "wall", [IN * Decimal("0.095"), IN * Decimal("0.12")]),
+    row("gauge-choice", "2 OD, 17 or 16 gauge, 6 clr", "wall", [IN * Decimal("0.058"), IN * Decimal("0.065")]),
+    row("radius-range", "38 x 1.5 mm, radius 75 mm to 250 mm", "clr", [Decimal(75), Decimal(250)]),
+    row("od-range", "1.5 to 1.75 OD x .120, 6 clr", "od", [IN * Decimal("1.5"), IN * Decimal("1.75")]),
+    row("wall-range-dash", "38 x 1,5-2,0 mm, R 76", "wall", [Decimal("1.5"), Decimal(2)]),
+    row("d-against-radius", "2 inch OD x .065 tube, 3D bend, 5 inch clr", "clr", [IN * 6, IN * 5]),
+    row("gauge-against-decimal", "2 OD, 12 gauge (.120) wall, 6 clr", "wall", [IN * Decimal("0.109"), IN * Decimal("0.12")]),
+    row("mm-against-inch", '38.1 mm (1-3/8") OD x 1.65 mm wall, 114.3 mm CLR', "od", [Decimal("38.1"), IN * Decimal("1.375")]),
+    row("radius-choice", "1.5 x .065, radius of 4 or 4.5 inches, not decided", "clr", [IN * 4, IN * Decimal("4.5")]),
+    row("or-maybe", "2 OD .083 wall or maybe .065, 4 clr", "wall", [IN * Decimal("0.083"), IN * Decimal("0.065")]),
 ]  # fmt: skip
 
 
@@ -42,8 +44,8 @@ def test_a_choice_is_doubted_and_both_ends_are_named(
 
 # (subject, body, field, value from the body in mm)
 SUBJECT_SAYS_OTHERWISE = [
-    pytest.param("Mandrel 1.5 x .095", "We need a mandrel for 1.75 x .095 wall, 5.25 clr.", "od", IN * Decimal("1.75"), id="od"),
-    pytest.param("1.75 x .120 mandrel", "Quote a mandrel, 1.75 OD x .095 wall, 5.25 clr.", "wall", IN * Decimal("0.095"), id="wall"),
+    row("od", "Mandrel 1.5 x .095", "We need a mandrel for 1.75 x .095 wall, 5.25 clr.", "od", IN * Decimal("1.75")),
+    row("wall", "1.75 x .120 mandrel", "Quote a mandrel, 1.75 OD x .095 wall, 5.25 clr.", "wall", IN * Decimal("0.095")),
 ]  # fmt: skip
 
 

@@ -1,5 +1,7 @@
 """Whatever stands in a mail, reading it ends: without an exception, and in good time."""
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 import time

@@ -3,6 +3,8 @@
 One request, the very lengths, and nothing to ask about them.
 """
 
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
 from __future__ import annotations
 
 from decimal import Decimal
@@ -100,3 +102,35 @@ def test_pipe_by_dn_is_the_iso_or_asme_diameter(
     assert abs(request.od_mm - Decimal(od) * IN) <= Decimal("0.35")  # 33.401 or 33.7
     assert (request.wall_mm, request.clr_mm) == (Decimal(wall) * IN, clr)
     assert not doubted(request)
+
+
+@st.composite
+def _two_lines(draw: st.DrawFn) -> tuple[str, Tube, Tube]:
+    """A list of two, each line a whole size of its own, in whatever order of its parts."""
+    tubes = draw(st.sampled_from([inch_tubes(), metric_tubes()]))
+    first = draw(tubes)
+    second = draw(tubes.filter(lambda tube: tube.mm != first.mm))
+    lines = [
+        draw(
+            inch_line(tube, whole_mail=False)
+            if tube.unit == "in"
+            else metric_line(tube, whole_mail=False)
+        )
+        for tube in (first, second)
+    ]
+    form = draw(
+        st.sampled_from(["1) {}\n2) {}", "{}\n{}", "- {}\n- {}", "{}\n\n{}", "a) {}\nb) {}"])
+    )
+    return form.format(*lines), first, second
+
+
+@EXAMPLES
+@given(_two_lines())
+def test_a_list_of_two_sizes_mixes_nothing(drawn: tuple[str, Tube, Tube]) -> None:
+    text, *tubes = drawn
+    note(text)
+    requests = read_text(text)
+    assert [(r.od_mm, r.wall_mm, r.clr_mm) for r in requests] == [tube.mm for tube in tubes], repr(
+        text
+    )
+    assert not any(doubted(r) for r in requests)

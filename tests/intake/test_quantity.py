@@ -1,0 +1,90 @@
+"""How many mandrels are wanted: not the tubes, the bends, the balls, or what may come later."""
+
+
+
+from __future__ import annotations
+
+import pytest
+
+from bendreply.intake.model import Address, Message, OwnText
+from bendreply.intake.reading import read
+
+
+def quantities(text: str) -> list[int | None]:
+    message = Message(message_id="q@example.com", sender=Address(name="", address=""), body=text)
+    own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
+    return [request.quantity for request in read(own, message).requests]
+
+
+_IN = "1.75 x .095 wall, 5.25 clr"
+_MM = "38 x 1,5 mm, R 57 mm"
+
+ONE_SIZE = [
+    ("a-mandrel", f"I need a mandrel for {_IN}.", 1),
+    ("one-mandrel", f"Please quote one mandrel for {_IN}.", 1),
+    ("two-mandrels", f"Please quote two mandrels for {_IN}.", 2),
+    ("digits", f"We need 3 mandrels for {_IN}.", 3),
+    ("qty", f"Mandrel {_IN}\nQty: 2", 2),
+    ("quantity", f"Mandrel {_IN}\nQuantity: 4 pcs.", 4),
+    ("qty-paren", f"Qty (2) mandrels, {_IN}", 2),
+    ("pcs", f"2 pcs mandrel {_IN}", 2),
+    ("ea", f"Mandrel {_IN}, 3 ea.", 3),
+    ("off", f"2 off mandrels, {_IN}", 2),
+    ("no", f"2 no. mandrels, {_IN}", 2),
+    ("couple", f"A couple of mandrels for {_IN}, please.", 2),
+    ("pair", f"We want a pair of mandrels for {_IN}.", 2),
+    ("just-one", f"{_IN}. Just one for now.", 1),
+    ("one-please", f"{_IN}.\n\nOne please,\nPat", 1),
+    ("times", f"Mandrel {_IN}, x2", 2),
+    ("bare-plural", f"Do you make mandrels for {_IN}?", None),
+    ("not-said", f"{_IN}, DOM. What would it cost?", None),
+    ("tubes-not-mandrels", f"We bend 200 tubes, {_IN}. Price for mandrels?", None),
+    ("bends-a-year", f"One mandrel, {_IN}. About 3,500 bends a year.", 1),
+    ("balls", f"Need a mandrel with 3 balls for {_IN}.", 1),
+    ("two-ball", f"Need a two ball mandrel for {_IN}.", 1),
+    ("later", f"1 pcs for test, {_IN}. If good we order 4 pcs more in Q2.", 1),
+    ("owned", f"We have two mandrels already, need one more for {_IN}.", 1),
+    ("parts", f"Qty 2 mandrels for {_IN}, we run 640 hairpins a month.", 2),
+    ("de-stueck", f"Biegedorn für Rohr {_MM}, 2 Stück", 2),
+    ("de-menge", f"Biegedorn für Rohr {_MM}\nMenge: 3", 3),
+    ("de-einen", f"wir benötigen einen Biegedorn für Rohr {_MM}", 1),
+    ("de-zwei", f"bitte zwei Dorne für Rohr {_MM} anbieten", 2),
+    ("de-boegen", f"1 Dorn für Rohr {_MM}, ca. 3.500 Bögen pro Jahr", 1),
+    ("fr-un", f"nous cherchons un mandrin pour tube {_MM}", 1),
+    ("fr-pieces", f"mandrin pour tube {_MM}, 2 pièces", 2),
+    ("fr-qte", f"mandrin pour tube {_MM}\nQuantité : 4", 4),
+    ("es-un", f"necesitamos un mandril para tubo {_MM}", 1),
+    ("es-cantidad", f"mandril para tubo {_MM}\nCantidad: 2", 2),
+    ("es-dos", f"necesitamos dos mandriles para tubo {_MM}", 2),
+    ("it-un", f"cerchiamo un mandrino per tubo {_MM}", 1),
+    ("it-pezzi", f"mandrino per tubo {_MM}, 3 pezzi", 3),
+    ("it-quantita", f"mandrino per tubo {_MM}\nQuantità: 2", 2),
+    ("nl-stuks", f"doorn voor buis {_MM}, 2 stuks", 2),
+    ("nl-een", f"wij zoeken een doorn voor buis {_MM}", 1),
+    ("nl-aantal", f"doorn voor buis {_MM}\nAantal: 5", 5),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "count"), [row[1:] for row in ONE_SIZE], ids=[row[0] for row in ONE_SIZE]
+)
+def test_mandrels_wanted_of_one_size(text: str, count: int | None) -> None:
+    assert quantities(text) == [count]
+
+
+TWO_SIZES = [
+    ("each", "2 each: mandrel 1.5 x .065, 4.5 clr and mandrel 2 x .083, 6 clr", [2, 2]),
+    ("one-of-each", "1.5 x .065, 4.5 clr and 2 x .083, 6 clr. One mandrel of each please.", [1, 1]),
+    ("own-lines", "1.5 x .065, 4.5 clr - qty 1\n2 x .083, 6 clr - qty 3", [1, 3]),
+    ("lines-first", "2 pcs 1.5 x .065 x 4.5 clr\n1 pc 2 x .083 x 6 clr", [2, 1]),
+    ("table", "OD\tWall\tCLR\tQty\n1.5\t.065\t4.5\t2\n2\t.083\t6\t5", [2, 5]),
+    ("words", "One mandrel for 1.5 x .065, 4.5 clr and two for 2 x .083, 6 clr.", [1, 2]),
+    ("not-said", "Mandrels for 1.5 x .065, 4.5 clr and 2 x .083, 6 clr?", [None, None]),
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "counts"), [row[1:] for row in TWO_SIZES], ids=[row[0] for row in TWO_SIZES]
+)
+def test_mandrels_wanted_of_two_sizes(text: str, counts: list[int | None]) -> None:
+    assert quantities(text) == counts
