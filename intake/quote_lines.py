@@ -137,6 +137,8 @@ def header_block(lines: Sequence[str], at: int) -> int | None:
         key = _header_key(line)
         if key == "":
             return None
+        if key in seen and key not in (None, "date"):
+            break  # two senders: a list of something else
         if key is not None:
             seen.add(key)
             end = number + 1

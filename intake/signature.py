@@ -84,7 +84,8 @@ _DECIMAL = re.compile(r"(?<![\w.,])\d{1,3}[.,]\d{1,4}(?!\d|[.,]\d)")
 _STILL_SPEAKING = re.compile(
     r"\s*(?:p\.? ?p?\.?s\b|nb\b|n\.b|edit\b|oh\b|also\b|btw\b"
     r"|actually|sorry|correction|wait\b"
-    r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\.|dimenticavo|oja\b)"
+    r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\."
+    r"|dimenticavo|oja\b)"
     r"|.{0,200}\b(?:please|need|want|quote|qty|quantity|order|mandrels?|make (?:it|that)|should be|"
     r"bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|mandrino|"
     r"nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b",

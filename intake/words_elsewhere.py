@@ -21,7 +21,7 @@ class Elsewhere(NamedTuple):
 
 ELSEWHERE: tuple[Elsewhere, ...] = (
     Elsewhere("an invoice or a payment", 5, (
-        r"\binvoices?\b(?! (?:to|address|us at))",
+        r"(?<!send )(?<!send the )(?<!send an )\binvoices?\b(?! (?:to|when|address|us at))",
         r"\bremittance\b|\bpayment (?:advice|notice|confirmation|reminder|received|has been|"
         r"was)\b|\b(?:over|past) ?due\b|\bstatement of account\b|\baccount statement\b",
         r"\b(?:have|has|was|been|we|already) paid\b|\bcredit note\b|"
@@ -90,6 +90,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         r"\b(?:anulow|zmian)\w*[^.\n]{0,20}zamówieni",
     )),
     Elsewhere("a complaint or a refund", 5, (
+        r"\byou (?:promised|swore)\b|\bwhat(?:'s|’s| is) (?:going on|the hold ?up|happening)\b",
         r"\brefund(?:ed|s)?\b|\bmoney back\b|\bcharge ?back\b|\bstore credit\b|"
         r"\bback on (?:the|my) card\b",
         r"\bcomplain(?:t|ing)?\b|\brma\b|\bwarranty claim\b|\bnon[- ]?conform|\bncr\b|"
@@ -139,6 +140,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         r"agent)\b|\byour (?:new )?(?:supplier|steel supplier|mill)\b|\bpartner(?:ship|"
         r"ing) (?:with|opportunit)|\bbe (?:the|your) (?:mill|supplier|partner|source)\b|"
         r"\baccount executive\b|\bbusiness development\b",
+        r"\b(?:buying|interested in|sell(?:ing)?) (?:our|my|an? used)\b",
         r"\bloan\b|\bfinancing (?:option|for your)|\binsurance (?:quote|policy|cover)\b|"
         r"\bpromotional\b|\bfree (?:trial|sample|audit)\b|\bspecial (?:offer|price)\b|"
         r"\bstock ?list\b|\bsurplus\b[^.\n]{0,30}\bfor sale\b|\b(?:machine|bender|lathe|"
@@ -177,6 +179,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         r"at your)\b|\bapply(?:ing)? for (?:the|a|your|any)\b|\b(?:hiring|any openings|"
         r"job openings)\b|\bapplication for (?:the )?(?:position|job|role|post)\b|"
         r"\bpart[- ]time job\b|\bcover letter\b",
+        r"\bapprenticeships?\b|\b(?:any|summer|current) (?:\w+ )?openings?\b",
         r"\bbewerb(?:e|ung|en)\b|\blebenslauf\b|\bausbildungsplatz\b|\bpraktikum\b",
         r"\bcandidature\b|\bposte de\b|\balternance\b|\bstage (?:de|en)\b|"
         r"\blettre de motivation\b", r"\bcurrículum\b|\bsolicitud de empleo\b|\bvacante\b",
@@ -275,6 +278,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         r"job)s?\b|\bsub-?contract|\bjob shop\b|\b(?:supply|deliver|"
         r"make) (?:us )?(?:with )?(?:the )?(?:finished |bent )(?:parts|tubes|pipes|pieces|"
         r"components)\b|\bbent (?:tubes|pipes|parts)\b",
+        r"\bdo (?:you|u|ya) (?:guys |folks )?(?:also )?(?:bend|do (?:any )?bending)\b",
         r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
         r"teile)\b|\brohre für uns biegen\b|\bcintrage (?:à façon|de pièces)|\bsous-traitan|"
         r"\btubes cintrés\b|\bdoblado de (?:piezas|tubos)|\btubos (?:doblados|curvados)\b|"

@@ -19,7 +19,8 @@ TOOL = (
 
 # Somebody wants to buy, or to be told a price.
 ASKS = (
-    r"\b(?:please |pls |kindly |re-?)?quote\b(?! (?:no|number|#|\d|ref|dated|you|from you|"
+    r"\b(?:please |pls |kindly |re-?)?quote\b(?! (?:no|number|#|\d{3,}\b(?!\.)|ref|dated|"
+    r"you|from you|"
     r"was|is|above|and))",
     r"\bquotes? (?:for|on|me|us|due|please)\b",
     r"\b(?:for|your|a|request|get|need|want|send|provide|for a) (?:formal )?quotation\b",
@@ -42,7 +43,8 @@ ASKS = (
     r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|it|the|\d{1,2}|some|mandrels?|"
     r"tooling)\b|\bwe(?:'re| are|’re) (?:in need of|after)\b|\bneeded\b",
     r"\b(?:looking|hunting|shopping|searching) (?:to buy|to order|to get|for)\b|"
-    r"\bin the market for\b|\binterested in (?:a|an|one|two|buying|purchasing|your)\b|"
+    r"\bin the market for\b|\binterested in (?:a|an|one|two|your|(?:buying|"
+    r"purchasing) (?!our|my))\b|"
     r"\bi(?:'m|’m| am) after\b",
     r"\b(?:want|like|wish|ready|going|have|please|us|me|and|will|"
     r"to) (?:to )?(?:re-?)?order\b(?! (?:no|number|#|\d|status|was|is|form))|\bplace (?:an|"
@@ -89,6 +91,8 @@ ASKS = (
     r"\bzapytani[ea]\b|\bofert[aęy]\b|\bwycen|\bpotrzebuj|\bszuka(?:m|my)\b|\bzamaw|"
     r"\bzamówi[ćę]|\bcen[aęy]\b|\boffert\b|\bpris(?:förfrågan)?\b|\bbehöver\b|\bsöker\b|"
     r"\bpreciso\b|\bprecisamos\b|\borçamento\b|\bcotação\b",
+    r"\b(?:po|p\.o\.|purchase order) (?:is )?(?:attached|enclosed|to follow)\b|"
+    r"\battached (?:is )?(?:our |a |the |my )?(?:po|p\.o\.)\b",
     r"見積|报价|询价|견적",
 )  # fmt: skip
 
@@ -215,7 +219,8 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is)\b|\bdifference between\b|"
+    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|"
+    r"the (?:price|cost|status|hold))|\bdifference between\b|"
     r"\bexplain\b|\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|"
     r"\bhow (?:do|should|would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|"
     r"store|polish|know|find|tell)\b",

@@ -177,7 +177,11 @@ class _Gatherer:
                 group.slots[slot] = [first]
                 if slot == "od":
                     group.slots.pop("id", None)
-        elif first.link == "restate" or self._repeats(slot, first):
+        elif (
+            first.link == "restate"
+            or self._repeats(slot, first)
+            or self._contradicts(slot, run)
+        ):
             for group in holding:
                 group.slots[slot].append(first)
         else:
@@ -260,6 +264,16 @@ class _Gatherer:
             ) and self._near(slot, figure)
         return False
 
+    def _contradicts(self, slot: str, run: list[Figure]) -> bool:
+        """'The tag says 1-7/8, my caliper 48 mm': one OD in two nearly equal values, nothing of
+        the tube told in between."""
+        if slot != "od" or len(run) > 1 or any(set(g.slots) != {"od"} for g in self.open):
+            return False
+        held, figure = self.open[-1].slots["od"][-1], run[0]
+        if figure.sentence != held.sentence or figure.link in ("list", "or", "range", "times"):
+            return False
+        return _ratio(held, figure) < Decimal("1.05")
+
     def _near(self, slot: str, figure: Figure) -> bool:
         """Close enough to be one value said twice: no other size figure between, same paragraph."""
         last = max((g.slots[slot][-1] for g in self.open if slot in g.slots), key=lambda f: f.start)
@@ -328,6 +342,16 @@ def _restates(held: Figure, figure: Figure) -> bool:
         if abs(a * scale - b) <= b * Decimal("0.012"):
             return True
     return False
+
+
+def _ratio(left: Figure, right: Figure) -> Decimal:
+    """How far apart two figures are, in whichever unit brings them closest."""
+    a, b = left.number.value, right.number.value
+    inch = Decimal("25.4")
+    scales = [Decimal(1)] if left.unit == right.unit else [Decimal(1), inch, 1 / inch]
+    if not a or not b:
+        return Decimal(99)
+    return min(max(a * s, b) / min(a * s, b) for s in scales)
 
 
 def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:

@@ -90,6 +90,7 @@ _TIMES = re.compile(
     r"x(?![a-z])|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE
 )
 _SPACE = re.compile(r"[ \t]+")
+_LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
 _ROMAN_STD = re.compile(
     r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE
 )
@@ -133,6 +134,9 @@ class _Lexer:
             return end
         if char == "\n":
             return self._line(at)
+        leader = _LEADER.match(self.text, at)
+        if leader is not None:
+            return self._add("gap", at, leader.end())
         material = self.materials.get(at)
         if material is not None:
             return self._add("material", at, material.end, material=material)

@@ -128,6 +128,9 @@ def _plain_decimal(text: str, position: int) -> Number | None:
     if match is None:
         return None
     written = match[0]
+    if re.fullmatch(r"0\d{2}", written):
+        # "049 wall": nobody writes a count with a leading zero; a wall loses its point.
+        return Number(match.start(), match.end(), (Decimal(f"0.{written}"),), "decimal")
     style: Style = "decimal" if "." in written or "," in written else "integer"
     return Number(match.start(), match.end(), (Decimal(written.replace(",", ".")),), style)
 

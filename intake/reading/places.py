@@ -17,7 +17,7 @@ _ROLES = LENGTH_ROLES | {"times_d", "nps", "dn"}
 
 _THIN_INCH = Decimal("0.3")
 _ON = frozenset(
-    "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om with mit with".split()
+    "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om with".split()
 )
 _ARTICLES = frozenset(
     "a an our the my your this that tight big small nice one einen einem un une uno una een 's its".split()
@@ -301,10 +301,13 @@ def _radius_next(layout: Layout, position: int) -> bool:
 
 
 def _is_wall(figure: Figure, od: Figure, layout: Layout) -> bool:
-    if not (_measured(figure)) or figure.number.value * 2 >= od.number.value:
+    if not _measured(figure) or (
+        figure.unit == od.unit and figure.number.value * 2 >= od.number.value
+    ):
         return False
-    if figure.unit == "mm" and od.unit in ("mm", None):
-        return figure.number.value <= 12 and figure.sentence == od.sentence
+    if figure.unit == "mm" and figure.sentence == od.sentence:
+        od_mm = od.number.value * (Decimal("25.4") if od.unit == "in" else 1)
+        return figure.number.value <= 12 and figure.number.value * 2 < od_mm
     between = [t for t in layout.between(od, figure) if t.kind == "number"]
     return _thin(figure) and figure.unit in (None, "in") and len(between) <= 2
 

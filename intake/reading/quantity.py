@@ -10,7 +10,7 @@ from .gather import Group
 from .text_tables import RowFacts
 
 _WORDS = {
-    "a": 1, "an": 1, "one": 1, "single": 1, "two": 2, "pair": 2, "couple": 2, "three": 3, "four": 4,
+    "one": 1, "single": 1, "solitary": 1, "lone": 1, "two": 2, "pair": 2, "couple": 2, "three": 3, "four": 4,
     "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10, "twelve": 12, "dozen": 12,
     "ein": 1, "eine": 1, "einen": 1, "zwei": 2, "drei": 3, "vier": 4, "fünf": 5,
     "un": 1, "une": 1, "deux": 2, "trois": 3, "quatre": 4, "uno": 1, "una": 1, "dos": 2, "tres": 3,
@@ -51,7 +51,7 @@ _PATTERNS: tuple[tuple[int, re.Pattern[str]], ...] = tuple(
         ),
         (
             2,
-            r"\b(?P<n>one|1|two|2|three|3|four|4|five|5)\s?(?:only|apiece|each|ea\b|of each|please|off|required|needed|will do|is enough|is all|to start|for now|total)\b",
+            r"\b(?P<n>one|1|two|2|three|3|four|4|five|5)\s?(?:only|apiece|each|tool|set|mandril|will do|will suffice|ought to do|should do|ea\b|of each|please|off|required|needed|will do|is enough|is all|to start|for now|total)\b",
         ),
         (
             2,

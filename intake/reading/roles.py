@@ -41,6 +41,7 @@ def _other_thing(layout: Layout, at: int) -> bool:
 
 
 _LOOSE = frozenset("in on with for by at , . )".split())
+_MEASURED_TO = frozenset("measured gemessen mesuré medido misurato gemeten taken".split())
 _FILLER_RIGHT = _WHOLE_LIST | frozenset(
     "of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart".split()
 )
@@ -220,6 +221,9 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if token.kind == "gap" or token.text in (":", "="):
             at -= 1
             continue
+        if token.text == "," and distance == 0 and _opens_clause(layout, at - 1):
+            distance, at = distance + 2, at - 1  # "its true outside size, five eighths"
+            continue
         if token.kind in ("word", "punct") and token.text in _FILLER_LEFT:
             distance += 2 if token.text in (",", ".", ")") else 1
             passed.add(token.text)
@@ -231,6 +235,19 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             continue
         return None
     return None
+
+
+def _opens_clause(layout: Layout, at: int) -> bool:
+    """Whether the cue at ``at`` has no figure before it that it could belong to."""
+    if at < 0 or layout.tokens[at].kind != "cue":
+        return False
+    for back in range(at - 1, max(-1, at - 5), -1):
+        token = layout.tokens[back]
+        if token.number is not None:
+            return False
+        if token.kind in ("line", "para") or token.text in (",", ".", ";", ":"):
+            return True
+    return True
 
 
 _COPULA = frozenset("is are was be of = : ist beträgt est es è to at will equals measures".split())
@@ -288,11 +305,11 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
         if token.text == ")" and figure.link == "restate" and distance == 0:
             at += 1  # '5.25" (133.35mm) centerline radius'
             continue
-        if (
-            token.text == ","
-            and layout.tokens[at + 1 : at + 2]
-            and layout.tokens[at + 1].text in _WHOLE_LIST
-        ):
+        following = layout.tokens[at + 1].text if at + 1 < len(layout.tokens) else ""
+        if token.text == "," and following in _MEASURED_TO:
+            at += 2  # "4-1/2, measured to the middle of the pipe"
+            continue
+        if token.text == "," and following in _WHOLE_LIST:
             at += 1  # "76.2, 101.6 and 152.4, all centre line"
             continue
         if token.kind in ("word", "punct") and token.text in _FILLER_RIGHT:

@@ -22,6 +22,9 @@ _LENGTHS: tuple[Length, ...] = ("od", "wall", "clr")
 _SAME_MM = Decimal("0.011")
 """Two forms of one value may differ by this share before they contradict (38 mm / 1-1/2 in)."""
 
+_SAME_OD = Decimal("0.004")
+"""ODs nearer than this are one size in two units (38 mm / 1-1/2 in differ by 0.26 %)."""
+
 _NOTE_WHY = {
     "limit": "given as a limit, not as a value",
     "hedged": "the message is not sure of it",
@@ -238,7 +241,8 @@ class Settler:
                         standards.pipe_od_mm(standards.nps_of_inches(figure.number.value) or "")
                     )
                 apart = [o for o in others if o is not None]
-                if apart and all(abs(o - stated) > stated * _SAME_MM for o in apart):
+                near = _SAME_OD if slot == "od" else _SAME_MM
+                if apart and all(abs(o - stated) > stated * near for o in apart):
                     doubts.add(slot, [stated, apart[0]], "given in two forms that do not agree")
 
     def _doubt_pipe(

@@ -58,7 +58,9 @@ def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Val
                 and value < Decimal("0.3")
             ):
                 style += 1.5
-            found.append(Value(to_mm(value, unit), cost + weak + style, why, unit, assumed=True))
+            fraction = unit == "in" and figure.number.style in ("fraction", "mixed")
+            total = cost + weak + style
+            found.append(Value(to_mm(value, unit), total, why, unit, assumed=not fraction))
     return found
 
 

@@ -10,6 +10,8 @@ import pytest
 
 from bendreply.intake.reading.dates import find_needed_by
 
+from .reading.support import row
+
 SENT = date(2026, 11, 4)
 """A Wednesday."""
 
@@ -46,9 +48,7 @@ ON_A_DAY = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(
-    ("text", "day"), [row[1:] for row in ON_A_DAY], ids=[row[0] for row in ON_A_DAY]
-)
+@pytest.mark.parametrize(("text", "day"), [row(f"date-{name}", *rest) for name, *rest in ON_A_DAY])
 def test_a_day_that_is_named(text: str, day: date) -> None:
     assert needed(text) == day
 
@@ -70,9 +70,7 @@ COUNTED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(
-    ("text", "day"), [row[1:] for row in COUNTED], ids=[row[0] for row in COUNTED]
-)
+@pytest.mark.parametrize(("text", "day"), [row(f"date-{name}", *rest) for name, *rest in COUNTED])
 def test_a_day_counted_from_the_mail(text: str, day: date) -> None:
     assert needed(text) == day
 
@@ -97,9 +95,7 @@ NO_DELIVERY = [
 ]
 
 
-@pytest.mark.parametrize(
-    "text", [row[1] for row in NO_DELIVERY], ids=[row[0] for row in NO_DELIVERY]
-)
+@pytest.mark.parametrize("text", [row(f"date-{name}", text) for name, text in NO_DELIVERY])
 def test_a_date_that_is_no_delivery(text: str) -> None:
     assert needed(text) is None
 
@@ -112,7 +108,7 @@ BOTH = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "day"), [row[1:] for row in BOTH], ids=[row[0] for row in BOTH])
+@pytest.mark.parametrize(("text", "day"), [row(f"date-{name}", *rest) for name, *rest in BOTH])
 def test_delivery_beside_another_date(text: str, day: date) -> None:
     assert needed(text) == day
 

@@ -1,13 +1,13 @@
 """How many mandrels are wanted: not the tubes, the bends, the balls, or what may come later."""
 
-
-
 from __future__ import annotations
 
 import pytest
 
 from bendreply.intake.model import Address, Message, OwnText
 from bendreply.intake.reading import read
+
+from .reading.support import row
 
 
 def quantities(text: str) -> list[int | None]:
@@ -65,9 +65,7 @@ ONE_SIZE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(
-    ("text", "count"), [row[1:] for row in ONE_SIZE], ids=[row[0] for row in ONE_SIZE]
-)
+@pytest.mark.parametrize(("text", "count"), [row(f"qty-{name}", *rest) for name, *rest in ONE_SIZE])
 def test_mandrels_wanted_of_one_size(text: str, count: int | None) -> None:
     assert quantities(text) == [count]
 
@@ -84,7 +82,7 @@ TWO_SIZES = [
 
 
 @pytest.mark.parametrize(
-    ("text", "counts"), [row[1:] for row in TWO_SIZES], ids=[row[0] for row in TWO_SIZES]
+    ("text", "counts"), [row(f"qty-{name}", *rest) for name, *rest in TWO_SIZES]
 )
 def test_mandrels_wanted_of_two_sizes(text: str, counts: list[int | None]) -> None:
     assert quantities(text) == counts

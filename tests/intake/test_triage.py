@@ -1,7 +1,7 @@
 """What kind of message: the words, the sizes a reader would find in them, then the kind.
 
-MESSAGES_BEFORE were written before the cues were; MESSAGES_AFTER while they grew. Neither copies a
-message of the open sample.
+MESSAGES_BEFORE were written before the cues were; MESSAGES_AFTER while they grew; MESSAGES_LAST
+when the cues seemed done (26 of 34 were right then). None copies a message of the open sample.
 """
 
 from __future__ import annotations
@@ -175,7 +175,86 @@ MESSAGES_AFTER: list[tuple[str, str, int, str]] = [
     ("oops", "please ignore my last mail, found one in the drawer", 0, N),
 ]
 
+MESSAGES_LAST: list[tuple[str, str, int, str]] = [
+    (
+        "Mandrel for 2 in tube",
+        "We are a small shop in Ohio and we build race cars. We need a mandrel for 2 x "
+        ".065 on a 3 inch. Price?",
+        1,
+        S,
+    ),
+    (
+        "tooling inquiry",
+        "We manufacture handrails and would like a price for a mandrel: 42.4 x 2, R 85",
+        1,
+        S,
+    ),
+    (
+        "payment",
+        "PO attached for mandrel 1.5 x .065 4.5clr. Card on file, send invoice when it ships",
+        1,
+        S,
+    ),
+    ("Re: Order 4471 confirmation", "Looks good. Please proceed.", 0, N),
+    ("", "Do u guys bend pipe? got 3 pieces of 2 inch exhaust", 1, N),
+    (
+        "roll cage",
+        "I need someone to build me a roll cage out of 1.75 x .095. Are you the people?",
+        1,
+        N,
+    ),
+    (
+        "follow up",
+        "Following up on my request from last Tuesday for the 1.5 x .083 mandrel at "
+        "4.5. Did you get it?",
+        1,
+        S,
+    ),
+    (
+        "wrinkles",
+        "We get wrinkles on the inside at 1.5 x .035, 3 CLR with our plug mandrel. What "
+        "would you suggest?",
+        1,
+        S,
+    ),
+    (
+        "spare parts",
+        "Need replacement balls and links for the 3 ball mandrel, 50.8 x 1.65. Price?",
+        1,
+        S,
+    ),
+    ("Price increase", "Effective 1 May our prices for 4140 bar rise 4 percent.", 0, N),
+    (
+        "Angebotserinnerung",
+        "Haben Sie unsere Anfrage zum Dorn 30 x 2, R 75 erhalten? Wir brauchen das Angebot.",
+        1,
+        S,
+    ),
+    ("Frage zum Dorn", "Kann man einen Bronzedorn für Aluminium nehmen?", 0, Q),
+    ("mandrin", "Quel jeu faut-il entre le mandrin et le tube ?", 0, Q),
+    ("ship date", "When can you ship one if I order today? 1.5 x .065 on 4.5.", 1, S),
+    ("discount", "Do you give a discount for schools?", 0, Q),
+    ("Delivery", "What is your usual delivery time to Germany for special mandrels?", 0, Q),
+    ("Thank you", "Thanks for the quote, we went with someone else this time.", 0, N),
+    ("quality cert", "Please send the material certificate for the mandrel on PO 3381.", 0, N),
+    ("", "Hola, ¿tienen mandriles para tubo cuadrado?", 0, Q),
+    ("Richiesta", "Buongiorno, avete mandrini per tubo 60,3 x 2 R 120 a magazzino?", 1, S),
+    ("NDA", "Please sign the attached NDA before we send drawings.", 0, N),
+    ("used bender", "Are you interested in buying our old tube bender, 60 mm capacity?", 1, N),
+    ("hi", "call me", 0, N),
+    ("lost", "Our mandrel got lost in the move. Need the same again, you made it in 2019.", 0, S),
+    ("cancel", "Cancel my order for the 1.5 mandrel, and quote 1.75 x .095 on 5.25 instead.", 1, S),
+    ("Werbung", "Wir bieten Ihnen Präzisionsrohre 38 x 1,5 ab Lager zu Sonderpreisen.", 1, N),
+    ("pricing", "Just checking prices: 1.25 x .049 on 3.5, 304?", 1, S),
+    ("Dorn defekt", "Der Dorn 38 x 1,5 ist defekt, bitte um Angebot für einen neuen.", 1, S),
+    ("late", "You promised the mandrel for the 14th. It is the 20th. What is going on?", 0, N),
+    ("how do I pay", "How do I pay the invoice, card or check?", 0, N),
+    ("job", "Do you have any apprenticeship openings this summer?", 0, N),
+    ("school visit", "Could 12 students tour your shop in May?", 0, Q),
+]
+
 ALL = [("before", *row) for row in MESSAGES_BEFORE] + [("after", *row) for row in MESSAGES_AFTER]
+ALL += [("last", *row) for row in MESSAGES_LAST]
 
 
 def message(subject: str, body: str) -> Message:

@@ -29,7 +29,7 @@ REQUESTS = [
     pytest.param("Tube 42,4 x 2,0 mm, Biegeradius 85 mm, 1.4301.", id="metric"),
     pytest.param("2 inch sch 40 pipe on an 8 inch CLR.", id="pipe"),
     pytest.param("1.5 x .065 on 4.5 clr and 2 x .083 on 6 clr, 304.", id="two"),
-    pytest.param("Do you have one for 7/8 x .035 4130?", id="no-radius"),
+    pytest.param("What would one for 7/8 x .035 4130 cost?", id="no-radius"),
     pytest.param("OD: 38 mm\nWall: 1.5 mm\nCLR: 57 mm", id="labelled"),
 ]  # fmt: skip
 

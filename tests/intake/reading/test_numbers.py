@@ -10,6 +10,8 @@ import pytest
 from bendreply.intake.reading.numbers import number_at, words_at
 from bendreply.intake.reading.plain import flatten
 
+from .support import row
+
 
 def values_of(text: str) -> tuple[Decimal, ...] | None:
     number = number_at(flatten(text).text, 0)
@@ -67,7 +69,7 @@ ONE_VALUE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "value"), ONE_VALUE, ids=[t for t, _ in ONE_VALUE])
+@pytest.mark.parametrize(("text", "value"), [row(t, t, v) for t, v in ONE_VALUE])
 def test_one_spelling_one_value(text: str, value: Decimal) -> None:
     assert values_of(text) == (value,)
 
@@ -133,7 +135,7 @@ IN_WORDS = [
 ]
 
 
-@pytest.mark.parametrize(("text", "value"), IN_WORDS, ids=[t for t, _ in IN_WORDS])
+@pytest.mark.parametrize(("text", "value"), [row(t, t, v) for t, v in IN_WORDS])
 def test_numbers_in_words(text: str, value: Decimal) -> None:
     number = words_at(text, 0)
     assert number is not None
