@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from .assessment import Decision, Finding
 from .checks import ratio_text
 from .readings import READ_FIELDS, Reading
-from .request import Doubt, FieldName
+from .request import LENGTH_FIELDS, Doubt, FieldName
 
 if TYPE_CHECKING:
     from .case import Case
@@ -52,7 +52,8 @@ def _fields_to_ask(request: SizeRequest, judgements: Sequence[Judgement]) -> set
     doubtful = {doubt.field for doubt in request.doubts} - {"needed_by"}
     if not judgements:
         return doubtful
-    asked = {field for field in doubtful if _matters(field, request, judgements)}
+    unsettled = {f for f in LENGTH_FIELDS if f in doubtful and request.length_mm(f) is None}
+    asked = unsettled | {f for f in doubtful if _matters(f, request, judgements)}
     if not asked and len({_outcome(j) for j in judgements}) > 1:
         # No single doubt turns the answer, but several together do.
         return doubtful

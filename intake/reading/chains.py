@@ -413,3 +413,11 @@ def _share(run: list[Figure]) -> None:
     for left, right in zip(run, run[1:], strict=False):
         if left.role is not None and right.role is not None and left.role != right.role:
             right.link = "apart"
+
+
+def nearly(left: Figure, right: Figure) -> bool:
+    """Whether two figures are within 3 % in whichever unit brings them closest."""
+    a, b = left.number.value, right.number.value
+    inch = Decimal("25.4")
+    scales = [Decimal(1)] if left.unit == right.unit else [Decimal(1), inch, 1 / inch]
+    return bool(a and b) and any(abs(a * scale - b) <= b * Decimal("0.03") for scale in scales)

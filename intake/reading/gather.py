@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
+from .chains import nearly
 from .figures import Figure, Layout
 from .roles import RADIUS_ROLES
 
@@ -181,6 +182,7 @@ class _Gatherer:
             first.link == "restate"
             or self._repeats(slot, first)
             or self._contradicts(slot, run)
+            or self._perhaps(slot, run)
         ):
             for group in holding:
                 group.slots[slot].append(first)
@@ -264,6 +266,11 @@ class _Gatherer:
             ) and self._near(slot, figure)
         return False
 
+    def _perhaps(self, slot: str, run: list[Figure]) -> bool:
+        """'Schedule forty I believe, although it could be schedule ten': one value in doubt."""
+        held = self.open[-1].slots[slot][-1]
+        return len(run) == 1 and "hedged" in run[0].notes and held.sentence == run[0].sentence
+
     def _contradicts(self, slot: str, run: list[Figure]) -> bool:
         """'The tag says 1-7/8, my caliper 48 mm': one OD in two nearly equal values, nothing of
         the tube told in between."""
@@ -272,7 +279,7 @@ class _Gatherer:
         held, figure = self.open[-1].slots["od"][-1], run[0]
         if figure.sentence != held.sentence or figure.link in ("list", "or", "range", "times"):
             return False
-        return _ratio(held, figure) < Decimal("1.05")
+        return nearly(held, figure)
 
     def _near(self, slot: str, figure: Figure) -> bool:
         """Close enough to be one value said twice: no other size figure between, same paragraph."""
@@ -342,16 +349,6 @@ def _restates(held: Figure, figure: Figure) -> bool:
         if abs(a * scale - b) <= b * Decimal("0.012"):
             return True
     return False
-
-
-def _ratio(left: Figure, right: Figure) -> Decimal:
-    """How far apart two figures are, in whichever unit brings them closest."""
-    a, b = left.number.value, right.number.value
-    inch = Decimal("25.4")
-    scales = [Decimal(1)] if left.unit == right.unit else [Decimal(1), inch, 1 / inch]
-    if not a or not b:
-        return Decimal(99)
-    return min(max(a * s, b) / min(a * s, b) for s in scales)
 
 
 def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:

@@ -46,7 +46,7 @@ _UNIT = re.compile(
     | (?P<thou>thou(?:sandths?|sands?|s)?\b|mils?\b)
     | (?P<ga>(?:ga\b|gauge\b|gage\b|guage\b|gua?ge\b|g\b(?!/))(?:\s?\(?(?P<system>bwg|swg)\b\)?)?)
     | (?P<swg>s\.?w\.?g\b\.?) | (?P<bwg>b\.?w\.?g\b\.?)
-    | (?P<d>(?:x\s?|\*\s?|times\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?)(?:o\.?d\b\.?|d\b|dia(?:meters?|\b)|diameters?\b|Ø)|[dD]\b(?!\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:])|\.\w|')|diameters?\s(?=bend|radius|clr))
+    | (?P<d>(?:x\s?(?:the\s)?(?:tube\s)?|\*\s?|times\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?)(?:o\.?d\b\.?|d\b|dia(?:meters?|\b)|diameters?\b|Ø)|[dD]\b(?!\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:])|\.\w|')|diameters?\s(?=bend|radius|clr))
     | (?P<noise>°|deg(?:rees?|s)?\b|grad\b|gr\b|%|percent\b|lbs?\b|\#|kg\b|psi\b|bar\b|mpa\b|ksi\b|hb\b|hrc\b|microns?\b|[µμ]m\b|ft\b\.?|feet\b|foot\b|'(?!')|m\b(?!\s?\.?m)|met(?:er|re)s?\b|mtrs?\b|yards?\b|grit\b|rpm\b|hp\b|cc\b|tons?\b|tonnes?\b|(?<=\s)t\b(?!\d|\s?=|\s?\d)|volts?\b|v\b|amps?\b|kw\b|years?\b|yrs?\b|days?\b|weeks?\b|wks?\b|months?\b|hours?\b|hrs?\b|minutes?\b|mins?\b|tage?n?\b|wochen?\b|jahre?n?\b|jours?\b|semaines?\b|días\b|dias\b|semanas\b|giorni\b|settimane\b|dagen\b|weken\b|grados\b|gradi\b|graden\b|degrés\b|st(?=\s|$)|nd\b|rd\b|th\b|k\b|°c|f\b|c\b(?!\s?/|\s?-|\.|l)|nm\b|kn\b|n\b(?=\s?/)|tpi\b|spm\b|mph\b|percent\b|prozent\b)
     )""",
     re.VERBOSE | re.IGNORECASE,
@@ -78,7 +78,7 @@ _PREFIX = re.compile(
     | (?P<dn>\bdn\s?(?=\d))
     | (?P<nps>\b(?:nps|ips)\s?(?=\d))
     | (?P<gauge>\b(?:gauge|gage|ga)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
-    | (?P<dash>\bdash\s?-?\s?(?=\d{1,2}\b)|(?<=\s)-(?=\d{1,2}\s?an\b))
+    | (?P<dash>\bdash\s?-?\s?(?=\d{1,2}\b)|(?<![\w.)])-(?=\d{1,2}\s?(?:an\b|tub(?:e|ing)\b|line\b)))
     )""",
     re.VERBOSE | re.IGNORECASE,
 )
@@ -270,6 +270,8 @@ class _Lexer:
         folded = word[0].casefold()
         if folded in WORDS or folded in ("inch", "an", "a"):
             spoken = words_at(self.text, at)
+            if spoken is not None and spoken.style == "speech" and self._names_grade(spoken):
+                return self._add("block", at, spoken.end, block="grade")
             if spoken is not None and self._measures(spoken):
                 return self._with_unit(spoken, at)
         return self._cue(at) or self._add("word", at, word.end())
@@ -286,6 +288,12 @@ class _Lexer:
                 continue
             return False
         return False
+
+    def _names_grade(self, number: Number) -> bool:
+        """'three oh four stainless': figures spoken right before a material are its grade."""
+        return number.value >= 200 and any(
+            number.end < start <= number.end + 2 for start in self.materials
+        )
 
     def _measures(self, number: Number) -> bool:
         """Whether number words measure something: 'one' alone is far more often a pronoun."""

@@ -75,7 +75,9 @@ def _nearest(
     starts = [group.anchor.start if group.anchor else 0 for group in groups]
     begin = _line_start(layout, starts[number])
     later = [start for start in starts if start > starts[number]]
+    paragraph = layout.text.find("\n\n", starts[number])
     end = _line_start(layout, min(later)) if later else len(layout.text)
+    end = min(end, paragraph) if paragraph >= 0 else end
     if later and end <= starts[number]:
         end = min(later)
         begin = starts[number] if number else begin

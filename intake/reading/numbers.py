@@ -153,6 +153,7 @@ _TENS = {
 _PARTS = {
     "half": 2, "halves": 2, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4,
     "eighth": 8, "eighths": 8, "eigth": 8, "eigths": 8, "eights": 8,
+    "tenth": 10, "tenths": 10, "hundredth": 100, "hundredths": 100,
     "sixteenth": 16, "sixteenths": 16, "thirtysecond": 32, "thirtyseconds": 32,
 }  # fmt: skip
 WORDS = frozenset(_UNITS) | frozenset(_TENS) | frozenset(_PARTS) | {"point", "hundred", "half"}

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
-from .chains import same_size
+from .chains import nearly, same_size
 from .figures import Figure, Layout
 from .roles import LENGTH_ROLES, RADIUS_ROLES, tokens_beside
 
@@ -17,7 +17,7 @@ _ROLES = LENGTH_ROLES | {"times_d", "nps", "dn"}
 
 _THIN_INCH = Decimal("0.3")
 _ON = frozenset(
-    "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om with".split()
+    "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om".split()
 )
 _ARTICLES = frozenset(
     "a an our the my your this that tight big small nice one einen einem un une uno una een 's its".split()
@@ -37,7 +37,21 @@ def assign_by_place(layout: Layout) -> None:
     for position, figure in enumerate(layout.figures):
         if figure.role is None and not figure.negated:
             _adopt(layout, position)
+    _twins(layout)
     _bare_answer(layout)
+
+
+def _twins(layout: Layout) -> None:
+    """'The tag says 1-7/8, my caliper 48 mm': a figure nearly equal to a named one is it again."""
+    for figure in layout.figures:
+        if figure.role is not None or figure.negated or not _measured(figure):
+            continue
+        near = {
+            f.role for f in layout.figures
+            if f.sentence == figure.sentence and f.role in LENGTH_ROLES and nearly(f, figure)
+        }  # fmt: skip
+        if len(near) == 1:
+            figure.role, figure.how = near.pop(), "place"
 
 
 def _bare_answer(layout: Layout) -> None:
@@ -79,6 +93,10 @@ def _die(layout: Layout, position: int) -> None:
     figure = layout.figures[position]
     if figure.unit in ("ga", "sch"):
         figure.role = None
+        return
+    left, _ = tokens_beside(layout, figure, 3, 0)
+    if any(cue.role == "die" for token in left for cue in token.cues):
+        figure.role, figure.how = "radius", "place"  # "a former of 4 inches"
         return
     od = _known(layout, position, "od") or _unclaimed_tube(layout, position)
     if od is not None and figure.number.value > od.number.value:
@@ -268,6 +286,8 @@ def _thin_next(layout: Layout, position: int) -> bool:
     figure, after = layout.figures[position], layout.figures[position + 1]
     if after.sentence != figure.sentence or after.negated:
         return False
+    if _thousandths(layout, figure, after):
+        return True
     return (
         after.role == "wall"
         or after.unit in ("ga", "bwg", "swg", "sch")
@@ -300,7 +320,17 @@ def _radius_next(layout: Layout, position: int) -> bool:
     return after.role is None and _on_a(words)
 
 
+def _thousandths(layout: Layout, od: Figure, figure: Figure) -> bool:
+    """'1.5 120': a whole number right after an inch OD is a wall in thousandths."""
+    touching = all(token.kind == "gap" for token in layout.between(od, figure))
+    whole = figure.unit is None and figure.number.style == "integer"
+    inch = od.unit in ("in", None) and od.number.value <= 6 and _measured(od)
+    return touching and whole and inch and 28 <= figure.number.value <= 250
+
+
 def _is_wall(figure: Figure, od: Figure, layout: Layout) -> bool:
+    if _thousandths(layout, od, figure):
+        return True
     if not _measured(figure) or (
         figure.unit == od.unit and figure.number.value * 2 >= od.number.value
     ):

@@ -25,6 +25,7 @@ PROTECTED = re.compile(
       | (?<=\bby\s)\d{{1,2}}/\d{{1,2}}(?![\d/"]|\s?(?:wall|in\b|od\b|x\b|mm|ths?|thick|radius|clr))(?<!\d\d/64)
       | (?<=\bdue\s)\d{{1,2}}/\d{{1,2}}(?![\d/"]) | (?<=\bbefore\s)\d{{1,2}}/\d{{1,2}}(?![\d/"])
       | (?<=\buntil\s)\d{{1,2}}/\d{{1,2}}(?![\d/"]) | (?<=\bon\s)\d{{1,2}}/(?:1[79]|1[0-5]|2[0-9]|3[01]|[35679])(?![\d/"])
+      | (?<![\d.,/-])(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])(?![\d./"-]|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b))
       | \b(?:kw|cw|week|wk|semaine|semana|settimana|kalenderwoche|uge|vecka)\.?\s?\d{{1,2}}(?:[/ ](?:19|20)\d\d)?\b
       | \b(?:19[5-9]\d|20[0-4]\d)\b(?!\s?(?:mm|x\b|t\d|-t\d|alu)|[.,]\d) 
       | \b(?:q[1-4])\b

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ...rules.standards import nps_of_inches
 from .cues import Cue
 from .figures import Figure, Layout
 from .lexer import Token
@@ -85,7 +86,7 @@ def _inner_or_outer(layout: Layout, figure: Figure, used: set[int]) -> None:
     if right is not None and right[1].role in ("od", "id", "noise") and right[2] == 0:
         figure.role = right[1].role
         used.add(right[0])
-    elif left is not None and left[1].role == "noise" and left[2] == 0:
+    elif left is not None and left[1] == Cue("noise", "both") and left[2] == 0:
         figure.role = "noise"  # "max capacity fi 51"
 
 
@@ -171,6 +172,8 @@ def _fits(figure: Figure, cue: Cue) -> bool:
         return cue.role == "wall"
     if unit == "sch":
         return False
+    if cue.role == "nps" and cue.side == "after" and nps_of_inches(figure.number.value) is None:
+        return False  # "0.049 nominal" is a wall
     if unit == "D":
         return cue.role in ("clr", "radius", "times_d", "inside_r")
     if cue.role == "wall" and unit in ("in", "mm", None):
@@ -181,11 +184,14 @@ def _fits(figure: Figure, cue: Cue) -> bool:
 def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     distance = 0
     passed: set[str] = set()
+    crossed = False  # a label alone on the line above
     at = figure.token - 1
     while at >= 0 and distance <= 4:
         token = layout.tokens[at]
         if token.kind == "cue":
             if at in used:
+                return None
+            if layout.sentence_of[at] != figure.sentence and not crossed:
                 return None
             if token.text in ("bend", "bends", "curve") and layout.tokens[at - 1].text in (
                 "the",
@@ -216,7 +222,7 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 layout, at - 1
             ):
                 return None
-            at -= 1
+            at, crossed = at - 1, True
             continue
         if token.kind == "gap" or token.text in (":", "="):
             at -= 1
@@ -288,6 +294,8 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
         token = layout.tokens[at]
         if token.kind == "cue":
             side = next((cue for cue in token.cues if cue.side in ("after", "both")), None)
+            if side is not None and side.role == "noise" and distance:
+                return None  # '0.058" - the weight guys say': not a weight
             return (at, side, distance) if side else None
         if token.kind == "gap":
             at += 1
@@ -308,6 +316,7 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
         following = layout.tokens[at + 1].text if at + 1 < len(layout.tokens) else ""
         if token.text == "," and following in _MEASURED_TO:
             at += 2  # "4-1/2, measured to the middle of the pipe"
+            at += 1 if at < len(layout.tokens) and layout.tokens[at].kind == "line" else 0
             continue
         if token.text == "," and following in _WHOLE_LIST:
             at += 1  # "76.2, 101.6 and 152.4, all centre line"
@@ -330,6 +339,8 @@ def refine_radii(layout: Layout) -> None:
             continue
         around = _around_radius(layout, figure)
         kinds = [kind for kind, words in _RADIUS_KINDS if any(word in around for word in words)]
+        if _LIMIT.search(around):
+            figure.notes.append("limit")
         if kinds and _UNSURE.search(around):
             figure.notes.append("hedged")
         if kinds == ["clr"] or not kinds:
@@ -354,6 +365,9 @@ _RADIUS_KINDS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )  # fmt: skip
 
 
+_LIMIT = re.compile(
+    r"\b(?:minimum i can|minimum we can|min(?:imum)? is|smallest|tightest|at least|no tighter|no smaller|or (?:bigger|larger|tighter|smaller)|(?:bigger|larger) is (?:ok|fine))\b"
+)
 _UNSURE = re.compile(
     r"\b(?:we suppose|i suppose|we think|i think|i believe|we believe|not sure|unsure|don't know|dont know|do not know|maybe|perhaps|probably|i guess|could be|might be|vermutlich|vielleicht|peut-être|quizás|forse|misschien)\b"
 )

@@ -6,13 +6,14 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
 from bendreply.rules.assess import assess
 from bendreply.rules.assessment import Assessment, Decision
 from bendreply.rules.request import Material, SizeRequest
 from bendreply.rules.shop import sample_shop
 from bendreply.rules.units import parse_length
-from hypothesis import given
-from hypothesis import strategies as st
 
 
 def judged(od: str | None, wall: str | None, clr: str | None, **more: Any) -> Assessment:

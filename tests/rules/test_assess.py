@@ -7,13 +7,14 @@ from itertools import product
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
 from bendreply.rules.assess import assess
 from bendreply.rules.assessment import Assessment, Decision
 from bendreply.rules.request import LENGTH_FIELDS, Doubt, Material, Shape, SizeRequest
 from bendreply.rules.shop import sample_shop
 from bendreply.rules.units import parse_length
-from hypothesis import given
-from hypothesis import strategies as st
 
 STOCK, CUSTOM, DECLINE, ASK = (
     Decision.STOCK,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+
 from bendreply.rules.bend import BendSpec
 from bendreply.rules.catalogue import ShelfLook, die_for, look_on_shelf, next_die
 from bendreply.rules.mandrel import mandrel_needed

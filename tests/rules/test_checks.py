@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 import pytest
+
 from bendreply.rules.assessment import Finding
 from bendreply.rules.case import Case
 from bendreply.rules.checks import RULES, ratio_text

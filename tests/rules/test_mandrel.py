@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 import pytest
+
 from bendreply.rules.bend import BendSpec
 from bendreply.rules.mandrel import BRONZE, CHROME, mandrel_needed, surfaces_for
 from bendreply.rules.request import Material

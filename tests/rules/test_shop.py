@@ -7,6 +7,7 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+
 from bendreply.rules.shop import (
     CannotMakeShop,
     ShopFaults,

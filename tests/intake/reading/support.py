@@ -70,7 +70,9 @@ def inch(
     shape: str = "round",
 ) -> Size:  # fmt: skip
     """A size from inches, as written in decimals: 1 in is 25.4 mm exactly."""
-    return Size(*(_mm(v, "25.4") for v in (od, wall, clr)), frozenset(doubts.split()), shape)
+    return Size(
+        _mm(od, "25.4"), _mm(wall, "25.4"), _mm(clr, "25.4"), frozenset(doubts.split()), shape
+    )
 
 
 def mm(
@@ -78,7 +80,7 @@ def mm(
     shape: str = "round", *, twin: bool = False,
 ) -> Size:  # fmt: skip
     """A size from millimetres."""
-    return Size(*(_mm(v, "1") for v in (od, wall, clr)), frozenset(doubts.split()), shape, twin)
+    return Size(_mm(od, "1"), _mm(wall, "1"), _mm(clr, "1"), frozenset(doubts.split()), shape, twin)
 
 
 def _mm(value: str | None, factor: str) -> Decimal | None:

@@ -58,8 +58,15 @@ def test_body_beats_subject_with_a_doubt(
     assert doubted(request) == {field}
 
 
-def test_subject_fills_a_gap_without_doubt() -> None:
-    (request,) = read_text("How much for one mandrel, 5.25 clr?", "1.75 x .095 DOM")
+SUBJECT_FILLS_A_GAP = [
+    row("subject-fills-a-gap", "1.75 x .095 DOM", "How much for one mandrel, 5.25 clr?"),
+    row("subject-fills-the-tube", "Mandrel 1-3/4 x .095", "Radius is 5-1/4 CLR. Price please."),
+]
+
+
+@pytest.mark.parametrize(("subject", "body"), SUBJECT_FILLS_A_GAP)
+def test_subject_fills_a_gap_without_doubt(subject: str, body: str) -> None:
+    (request,) = read_text(body, subject)
     assert (request.od_mm, request.wall_mm, request.clr_mm) == (
         IN * Decimal("1.75"),
         IN * Decimal("0.095"),
