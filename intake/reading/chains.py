@@ -25,7 +25,7 @@ def _chains(layout: Layout) -> list[list[Figure]]:
     current: list[Figure] = []
     for position, figure in enumerate(layout.figures):
         following = layout.figures[position + 1].link if position + 1 < len(layout.figures) else ""
-        if figure.link == "slash" and len(current) > 1 and following == "times":
+        if figure.link == "slash" and following == "times":
             figure.link = "apart"  # "20x1,5 / 25x1,5": a slash between two whole sizes
         if figure.link in ("times", "slash") and current:
             current.append(figure)

@@ -14,7 +14,7 @@ Link = Literal["", "times", "slash", "list", "or", "range", "restate", "apart"]
 
 _AND = frozenset("and & und et y e en och og i plus ,".split())
 _OR = frozenset("or oder ou o u of eller lub ó".split())
-_TO = frozenset("to bis à thru through tot till til".split())
+_TO = frozenset("to until bis à hasta jusqu'à fino thru through tot till til".split())
 _RESTATE = frozenset("= ie i.e so that's thats meaning equals == aka".split())
 _PASS = frozenset(
     "\" ' mm . ) a the both each all about approx od wall clr radius either from".split()
@@ -198,20 +198,22 @@ def _between_before(layout: Layout, figure: Figure) -> bool:
 
 
 _WHICH = frozenset(
-    "small big bigger smaller larger large first second other latter former thin thick".split()
+    "small big bigger smaller larger large first second other latter former thin thick petit gros "
+    "grand pequeño grande chico piccolo kleine kleinen große großen kleinste grote erste ersten "
+    "zweite zweiten primero segundo primo secondo".split()
 )
+_FOR_THE = frozenset("on for pour para für per voor bei sur".split())
+_THE = frozenset("the le la el il den das die de het lo".split())
 
 
 def _without_one(tokens: list[Token]) -> list[Token]:
     """'1-1/8 on the small one and 1-1/2 on the big one' is a list like '1-1/8 and 1-1/2'."""
-    for at in range(len(tokens) - 3):
+    for at in range(len(tokens) - 2):
         words = [token.text for token in tokens[at : at + 4]]
-        if (
-            words[:2] in (["on", "the"], ["for", "the"])
-            and words[2] in _WHICH
-            and words[3] in ("one", "tube")
-        ):
-            return tokens[:at] + tokens[at + 4 :]
+        if words[0] in _FOR_THE and words[1] in _THE and words[2] in _WHICH:
+            end = at + 4 if words[3:] in (["one"], ["tube"], ["rohr"], ["tubo"]) else at + 3
+            rest = tokens[:at] + tokens[end:]
+            return [token for token in rest if token.text != "de"]
     return tokens
 
 

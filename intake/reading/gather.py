@@ -207,6 +207,11 @@ class _Gatherer:
             for group in self.open:
                 group.slots[slot] = [run[0]]
             return
+        earlier = self._awaiting(slot, run)
+        if earlier is not None:
+            for group, figure in zip(earlier, run, strict=True):
+                group.slots[slot] = [figure]
+            return
         if len(run) == len(self.open) and not self._each(run):
             sure = _RESPECTIVELY.search(self.layout.sentence_text(run[0].sentence)) is not None
             for group, figure in zip(self.open, run, strict=True):
@@ -221,6 +226,19 @@ class _Gatherer:
                 new.slots[slot] = [figure]
                 spread.append(new)
         self.open = spread
+
+    def _awaiting(self, slot: str, run: list[Figure]) -> list[Group] | None:
+        """'1/2 with .049 and 3/4 with .065, CLR 1-1/2 and 1-13/16 respectively': the sizes just
+        named, one by one, where the words say that the two lists go together."""
+        groups = [*self.done, *self.open][-len(run) :]
+        if len(self.open) == len(run) or len(groups) < len(run):
+            return None
+        if any(slot in group.slots or "od" not in group.slots for group in groups):
+            return None
+        text = self.layout.sentence_text(run[0].sentence)
+        if _RESPECTIVELY.search(text) or _one_by_one(self.layout, run):
+            return groups
+        return None
 
     def _inherited(self, group: Group, slot: str, figure: Figure) -> bool:
         """'.083 wall on 4 CLR, .120 wall on 6 CLR': the 4 was only carried over to the second."""
@@ -320,7 +338,7 @@ def _one_by_one(layout: Layout, run: list[Figure]) -> bool:
     between = layout.text[run[0].end : run[-1].start + 40].casefold()
     return (
         re.search(
-            r"\b(?:small|big|large|first|second|other|larger|smaller|bigger|latter)\b", between
+            r"\b(?:small|big|petit|gros|grand|kleine\w*|große\w*|pequeño|grande|piccolo|grote|large|first|second|other|larger|smaller|bigger|latter)\b", between
         )
         is not None
     )

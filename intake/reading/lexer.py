@@ -40,13 +40,13 @@ class Token:
 
 _UNIT = re.compile(
     r"""(?:[ ]?-?[ ]?|[ ]?\n[ ]?(?=(?:mm|cm|inch(?:es)?|gauge|ga)\b))(?:
-      (?P<inch>''|"|in(?:ch(?:es)?|ches)?s?\b\.?(?!\s?/)|zoll\b|pouces?\b|po\b|pulgadas?\b|pulg\b|pollic[ei]\b|duim\b|tommer\b|tum\b)
+      (?P<inch>''|"|in(?:ch(?:es)?|ches)?s?\b\.?(?!\s?/)|zoll\b|pouces?\b|po\b|pulgadas?\b|pulg\b\.?|plg\b\.?|polegadas?\b|pol\b\.?|cale?\b(?!\s?\.?\s?\d)|pollic[ei]\b|duim\b|tommer\b|tum\b)
     | (?P<mm>mm\b\.?|m\.m\.|millimet(?:er|re)s?\b|milímetros?\b|millimètres?\b|millimetri\b|mms\b)
     | (?P<cm>cm\b|centimet(?:er|re)s?\b)
     | (?P<thou>thou(?:sandths?|sands?|s)?\b|mils?\b)
     | (?P<ga>(?:ga\b|gauge\b|gage\b|guage\b|gua?ge\b|g\b(?!/))(?:\s?\(?(?P<system>bwg|swg)\b\)?)?)
     | (?P<swg>s\.?w\.?g\b\.?) | (?P<bwg>b\.?w\.?g\b\.?)
-    | (?P<d>(?:x\s?(?:the\s)?(?:tube\s)?|\*\s?|times\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?)(?:o\.?d\b\.?|d\b|dia(?:meters?|\b)|diameters?\b|Ø)|[dD]\b(?!\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:])|\.\w|')|diameters?\s(?=bend|radius|clr))
+    | (?P<d>(?:x\s?(?:the\s)?(?:tube\s)?|\*\s?|(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?)(?:durchmesser|diam[èe]tre|di[áa]metro|o\.?d\b\.?|d\b|dia(?:meters?|\b)|diameters?\b|Ø)|[dD]\b(?!\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:])|\.\w|')|diameters?\s(?=bend|radius|clr))
     | (?P<noise>°|deg(?:rees?|s)?\b|grad\b|gr\b|%|percent\b|lbs?\b|\#|kg\b|psi\b|bar\b|mpa\b|ksi\b|hb\b|hrc\b|microns?\b|[µμ]m\b|ft\b\.?|feet\b|foot\b|'(?!')|m\b(?!\s?\.?m)|met(?:er|re)s?\b|mtrs?\b|yards?\b|grit\b|rpm\b|hp\b|cc\b|tons?\b|tonnes?\b|(?<=\s)t\b(?!\d|\s?=|\s?\d)|volts?\b|v\b|amps?\b|kw\b|years?\b|yrs?\b|days?\b|weeks?\b|wks?\b|months?\b|hours?\b|hrs?\b|minutes?\b|mins?\b|tage?n?\b|wochen?\b|jahre?n?\b|jours?\b|semaines?\b|días\b|dias\b|semanas\b|giorni\b|settimane\b|dagen\b|weken\b|grados\b|gradi\b|graden\b|degrés\b|st(?=\s|$)|nd\b|rd\b|th\b|k\b|°c|f\b|c\b(?!\s?/|\s?-|\.|l)|nm\b|kn\b|n\b(?=\s?/)|tpi\b|spm\b|mph\b|percent\b|prozent\b)
     )""",
     re.VERBOSE | re.IGNORECASE,
@@ -56,7 +56,7 @@ _UNIT = re.compile(
 _COUNTED = re.compile(
     r"""[ ]?-?\s?(?:more\s|such\s|of\s(?:these|those|them)\s?|identical\s|new\s|different\s|test\s|other\s|sample\s|full\s)?
     (?:pcs?|pieces?|pce|nos|no\.|off|ea\b|each|sets?|units?|stück|stk|stueck|pi[eè]ces?|pi[eè]zas?|uds?|unidades|pezz[io]|pz|stuks?|szt|ks
-    |mandrels?|mandrills?|dies|tubes|pipes|bends|b[oö]gen|frames|hairpins?|parts|people|employees|guys|balls?|kugeln?|glieder|billes|sticks|joints|lengths|hoops|loops|cages|bars(?!\b\s?=)|rails|chairs|holes|machines|benders|sizes|sets|jobs|orders|cars|trucks|bikes|trailers|customers|passes|turns|coils|samples|drawings|dorne|rohre|teile|tubos|tubi|buizen|bochten|cintrages|coudes|curve|curvas|mal|times|fach|-?\s?off|apiece|to\s\d)\b""",
+    |mandrels?|mandrills?|dies|tubes|pipes|bends|b[oö]gen|frames|hairpins?|parts|people|employees|guys|balls?|kugeln?|glieder|billes|sticks|joints|lengths|hoops|loops|cages|bars(?!\b\s?=)|rails|chairs|holes|machines|benders|sizes|sets|jobs|orders|cars|trucks|bikes|trailers|customers|passes|turns|coils|samples|drawings|dorne|rohre|teile|tubos|tubi|buizen|bochten|cintrages|coudes|curve|curvas|mal(?!\s?\d)|times|fach|-?\s?off|apiece|to\s\d)\b""",
     re.VERBOSE | re.IGNORECASE,
 )
 _PREPOSITION_IN = re.compile(r"\s?in\s+(?P<next>[\w.]+)", re.IGNORECASE)
@@ -74,10 +74,10 @@ _PREFIX = re.compile(
     | (?P<id>\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.]))|Øi\s?[=:]?\s?(?=\d))
     | (?P<clr>\bclr(?:\s?[=:]\s?|(?=[\d.])))
     | (?P<times>\b(?:r\s?/\s?d|clr\s?/\s?od|d\s?ratio|d\sof\sbend|bend\sratio)\s?(?:of\s|is\s|[=:])?\s?(?=[\d.]))
-    | (?P<sch>\b(?:sch(?:ed(?:ule)?)?|schd)\.?\s?-?\s?\#?(?=\d|ten\b|forty\b|eighty\b|five\b))
+    | (?P<sch>\b(?:sch(?:ed(?:ule)?)?|schd|c[ée]d(?:ula)?|s/)\.?\s?-?\s?\#?(?=\d|ten\b|forty\b|eighty\b|five\b))
     | (?P<dn>\bdn\s?(?=\d))
     | (?P<nps>\b(?:nps|ips)\s?(?=\d))
-    | (?P<gauge>\b(?:gauge|gage|ga)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
+    | (?P<gauge>\b(?:gauge|gage|ga|cal(?:ibre|ibro)?\.?)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
     | (?P<dash>\bdash\s?-?\s?(?=\d{1,2}\b)|(?<![\w.)])-(?=\d{1,2}\s?(?:an\b|tub(?:e|ing)\b|line\b)))
     )""",
     re.VERBOSE | re.IGNORECASE,
@@ -91,6 +91,14 @@ _TIMES = re.compile(
 )
 _SPACE = re.compile(r"[ \t]+")
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
+_TWICE = re.compile(
+    r"(?P<n>twice|two times|double|doppelt\w*|zweimal|zwei mal|deux fois|dos veces|due volte|il doppio|twee keer|tweemaal|duas vezes"
+    r"|three times|dreimal|drei mal|trois fois|tres veces|tre volte|drie keer|driemaal|três vezes)"
+    r"\s(?:(?:of|the|its|der|den|dem|des|le|el|il|la|de|del|o)\s){0,2}(?:(?:tube|pipe|outside|outer|rohr)\s?){0,2}"
+    r"(?:od\b|o\.d\.?|d\b|diameters?\b|dia\b|durchmesser\w*|diam[èe]tre|di[áa]metro|Ø)",
+    re.IGNORECASE,
+)
+_THREE = re.compile(r"th?re|drei|dri|trois|três", re.IGNORECASE)
 _ROMAN_STD = re.compile(
     r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE
 )
@@ -224,12 +232,8 @@ class _Lexer:
             return None
         if at and (self.text[at - 1].isalnum() and match.lastgroup not in ("od",)):
             return None
-        if (
-            match[0] == "T"
-            and self.text[match.end()] in "3456789"
-            and not re.match(r"\d[.,]\d|\d\s?mm", self.text[match.end() :])
-        ):
-            return None  # a temper: "6061 T6"
+        if match[0] == "T" and not re.match(r"\d+[.,]\d|\d\s?mm", self.text[match.end() :]):
+            return None  # a temper or a grade: "6061 T6", "SA213 T22"
         last = self.tokens[-1] if self.tokens else None
         if match.lastgroup in ("od", "id", "clr") and last is not None and last.number is not None:
             if match[0].rstrip().endswith((":", "=")) and "\n" not in self.text[last.end : at]:
@@ -260,6 +264,12 @@ class _Lexer:
             times = _TIMES.match(self.text, at)
             if times is not None:
                 return self._add("times", at, times.end())
+        twice = _TWICE.match(self.text, at)
+        if twice is not None:
+            n = Decimal(3 if _THREE.match(twice["n"]) else 2)
+            return self._add(
+                "number", at, twice.end(), number=Number(at, twice.end(), (n,), "words"), unit="D"
+            )
         schedule = _ROMAN_STD.match(self.text, at)
         if schedule is not None and (at == 0 or not self.text[at - 1].isalpha()):
             number = Number(at, schedule.end(), (Decimal(0),), "words")

@@ -39,7 +39,7 @@ class Number:
 NUMBER = re.compile(
     r"""
     (?P<whole>\d{1,3})
-      (?:(?P<mark>\s?(?:"|''|-?\s?in(?:ch)?\b\.?)\s?(?:and\s|-\s?)?)|\s?-\s{0,3}|\ {1,2}(?:and\ |&\ )?|\.(?=\d{1,2}/\d))
+      (?:(?P<mark>\s?(?:"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)\s?(?:and\s|-\s?)?)|\s?-\s{0,3}|\ {1,2}(?:and\ |&\ )?|\.(?=\d{1,2}/\d))
       (?P<top>\d{1,2})\s?[/\\]\s?(?P<under>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
   | (?P<numer>\d{1,3})\s?[/\\]\s?(?P<denom>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
   | (?P<thousands>\d{1,3}(?:[.,']\d{3}){1,3}(?![\d.,]\d|\d))

@@ -132,8 +132,7 @@ def _adopt(layout: Layout, position: int) -> None:
     if figure.unit == "D":
         figure.role, figure.how = "times_d", "place"
         return
-    if figure.link == "restate":
-        _restated(layout, position)
+    if figure.link == "restate" and _restated(layout, position):
         return
     if _put_right(layout, figure) or _same_but(layout, figure):
         return
@@ -173,11 +172,13 @@ def _adopt(layout: Layout, position: int) -> None:
         figure.role, figure.how = "wall", "place"
 
 
-def _restated(layout: Layout, position: int) -> None:
+def _restated(layout: Layout, position: int) -> bool:
     """A bracket that repeats the figure before it takes that figure's role."""
     figure, before = layout.figures[position], layout.figures[position - 1]
     if before.role in LENGTH_ROLES and same_size(before, figure):
         figure.role, figure.how = before.role, "same"
+        return True
+    return False
 
 
 def _put_right(layout: Layout, figure: Figure) -> bool:

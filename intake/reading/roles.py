@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
-from ...rules.standards import nps_of_inches
+from ...rules.standards import nps_of_dn, nps_of_inches
 from .cues import Cue
 from .figures import Figure, Layout
 from .lexer import Token
@@ -22,11 +22,11 @@ _FILLER_LEFT = frozenset(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten ? comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten como máximo máx mín mínimo ? m mittig comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
 _QUALIFIERS = frozenset(
-    "aussen außen innen outside inside extérieur intérieur esterno interno buiten binnen mitte".split()
+    "center centre centro mittig centres aussen außen innen outside inside extérieur intérieur esterno interno buiten binnen mitte".split()
 )
 _NUMBERED = frozenset(": = no nr # . - (".split())
 _OTHER_THINGS = frozenset(
@@ -59,7 +59,7 @@ def assign_by_cue(layout: Layout) -> None:
         if figure.role is not None and figure.role != "noise":
             continue
         token = layout.tokens[figure.token]
-        if token.cues:
+        if token.cues and figure.role is None:
             _take(figure, token.cues[0], "sign")
             _inner_or_outer(layout, figure, used)
             continue
@@ -116,6 +116,8 @@ def _choose(
                 left = None
         elif right[1].role in weak and left[1].role not in weak:
             right = None
+        elif right[1].role == "noise" and right[2] == 0 and left[2] > 0:
+            left = None  # "316L EP (10 Ra)"
         elif left[1].role == "noise" and right[1].role in LENGTH_ROLES and right[2] <= 1:
             left = None  # "the bend is 4.000 CLR"
         elif left[2] >= 2 and right[2] == 0 and not _serves_next(layout, position, right[0]):
@@ -172,8 +174,10 @@ def _fits(figure: Figure, cue: Cue) -> bool:
         return cue.role == "wall"
     if unit == "sch":
         return False
-    if cue.role == "nps" and cue.side == "after" and nps_of_inches(figure.number.value) is None:
-        return False  # "0.049 nominal" is a wall
+    if cue.role == "nps" and cue.side == "after":
+        value = figure.number.value  # "0.049 nominal" is a wall, "50 NB" a DN
+        whole = value == value.to_integral_value()
+        return nps_of_inches(value) is not None or (whole and nps_of_dn(int(value)) is not None)
     if unit == "D":
         return cue.role in ("clr", "radius", "times_d", "inside_r")
     if cue.role == "wall" and unit in ("in", "mm", None):
@@ -335,18 +339,22 @@ def refine_radii(layout: Layout) -> None:
     'The radius is 130 mm and it is measured to the OUTSIDE of the bend (extrados)'.
     """
     for figure in layout.figures:
-        if figure.role != "radius":
+        if figure.role not in RADIUS_ROLES:
             continue
         around = _around_radius(layout, figure)
-        kinds = [kind for kind, words in _RADIUS_KINDS if any(word in around for word in words)]
         if _LIMIT.search(around):
             figure.notes.append("limit")
+        if figure.role != "radius":
+            continue
+        kinds = [kind for kind, words in _RADIUS_KINDS if any(word in around for word in words)]
         if kinds and _UNSURE.search(around):
             figure.notes.append("hedged")
         if kinds == ["clr"] or not kinds:
             continue
         stated = [kind for kind in kinds if kind != "clr"]
-        if len(stated) == 1:
+        if len(stated) == 1 and "clr" in kinds and _EITHER.search(around):
+            figure.notes.append("inside or centreline radius")
+        elif len(stated) == 1:
             figure.role = stated[0]
             if "clr" in kinds:
                 figure.notes.append("inside or centreline radius")
@@ -368,8 +376,9 @@ _RADIUS_KINDS: tuple[tuple[str, tuple[str, ...]], ...] = (
 _LIMIT = re.compile(
     r"\b(?:minimum i can|minimum we can|min(?:imum)? is|smallest|tightest|at least|no tighter|no smaller|or (?:bigger|larger|tighter|smaller)|(?:bigger|larger) is (?:ok|fine))\b"
 )
+_EITHER = re.compile(r"\b(?:or|oder|ou|o|of|either|if|whether)\b")
 _UNSURE = re.compile(
-    r"\b(?:we suppose|i suppose|we think|i think|i believe|we believe|not sure|unsure|don't know|dont know|do not know|maybe|perhaps|probably|i guess|could be|might be|vermutlich|vielleicht|peut-être|quizás|forse|misschien)\b"
+    r"\b(?:we suppose|i suppose|we think|i think|i believe|we believe|not sure|unsure|cannot know|can't tell|acho que|creo que|no sé|não sei|ne sais pas|weiß nicht|don't know|dont know|do not know|maybe|perhaps|probably|i guess|could be|might be|vermutlich|vielleicht|peut-être|quizás|forse|misschien)\b"
 )
 
 

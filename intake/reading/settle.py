@@ -294,11 +294,8 @@ class Settler:
         elif PIPE in figure.notes:
             named = standards.pipe_od_mm(size)
             wall = lengths["wall"]
-            if has_wall and wall is not None and wall not in standards.pipe_walls_mm():
-                return  # ".095 wall pipe" is tube called pipe: no schedule has that wall
-            if named is not None and has_wall:
-                doubts.add("od", [written, named], "nominal pipe size or real OD?")
-                return
+            if has_wall and wall is not None and standards.bwg_of(wall) is not None:
+                return  # ".095 wall pipe" is tube called pipe: walls of pipe are no gauges
         if named is not None:
             lengths["od"] = named
             doubts.add("od", [named, written], "trade or nominal size, or real OD?")

@@ -52,6 +52,7 @@ def listen(layout: Layout) -> None:
             figure.notes.append("hedged")
     _owned(layout)
     _ours(layout)
+    _owned_lines(layout)
     _capacity(layout)
     _corrections(layout)
 
@@ -109,6 +110,9 @@ _REPLACES = re.compile(r"\b(?:replac\w+|another|same|spare|again|duplicate|copy 
 _OLD = re.compile(
     r"\b(?:the old (?:one|tube|mandrel|size|job)|old one|previously|last time|last order|last year|used to|before that|the previous)\b"
 )
+_LINE_OWNED = re.compile(
+    r"\b(?:(?:we've|we have|i've|i have|got|have) (?:already )?(?:this|that|it|these|one)(?: one)? already|leave (?:it|that|this|these) (?:off|out)|(?:don't|do not) (?:need|want|quote) (?:it|that|this|these)|no need for (?:it|this|that)|skip (?:it|that|this)|already (?:have|got|covered|own)(?: (?:it|this|that|one))?\s*(?:$|[,.;)])|(?:haben|hab) (?:wir|ich) schon|brauchen wir nicht|ya (?:lo|la) tenemos|on l'a déjà|ce l'abbiamo già|hebben we al)"
+)
 _TOOL_OWNED = re.compile(
     r"\b(?:mandrels?|dorne?|mandrin|mandrino|mandril|doorn)\b[^.;]{0,12}\b(?:for|für|pour|per|para|voor)\b(?P<what>[^.;]{1,24}?)\s(?:we (?:already )?have|is here|haben wir|ist vorhanden|on a déjà|we've got|already have|hebben we|lo tenemos|ce l'abbiamo)\b"
 )
@@ -131,6 +135,22 @@ def _ours(layout: Layout) -> None:
         elif _OLD.search(text[: max(0, figures[0].start - start)]) and _others(layout, sentence):
             for figure in figures:
                 figure.context_only = True
+
+
+def _owned_lines(layout: Layout) -> None:
+    """'Push handle 22 OD, 1.5 wall, 35 CLR, we've this one already': a line that is not wanted."""
+    by_line: dict[int, list[Figure]] = {}
+    for figure in layout.figures:
+        by_line.setdefault(figure.line, []).append(figure)
+    for figures in by_line.values():
+        if len(figures) < 2:
+            continue
+        begin = layout.text.rfind("\n", 0, figures[0].start) + 1
+        end = layout.text.find("\n", figures[-1].end)
+        after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
+        if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
+            for figure in figures:
+                figure.negated = True
 
 
 def _rest_of_chain(figures: list[Figure]) -> list[Figure]:

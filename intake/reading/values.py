@@ -58,7 +58,8 @@ def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Val
                 and value < Decimal("0.3")
             ):
                 style += 1.5
-            fraction = unit == "in" and figure.number.style in ("fraction", "mixed")
+            parts = figure.number.style == "words" and value != value.to_integral_value()
+            fraction = unit == "in" and (figure.number.style in ("fraction", "mixed") or parts)
             total = cost + weak + style
             found.append(Value(to_mm(value, unit), total, why, unit, assumed=not fraction))
     return found

@@ -89,7 +89,7 @@ def _mixing(od: Value | None, wall: Value | None, clr: Value | None, habit: str 
         if not value.assumed:
             continue
         if written:
-            cost += 0.0 if value.system in written else 1.6
+            cost += 0.0 if value.system in written else 2.0
         elif habit is not None and value.system != habit:
             cost += 1.3
     return cost + (2.6 if len({value.system for value in values if value.assumed}) > 1 else 0.0)
@@ -197,7 +197,8 @@ def _repairs(written: Choice, readings: Readings, role: str, habit: str | None) 
                 changed[other] = [getattr(written, other)]
         for choice in _choices(changed, role, habit)[:1]:
             found.append(_repaired(choice, ((field, why),), written))
-    return [choice for choice in found if choice.score > written.score + 1]
+    margin = 0.0 if mixes(written) else 1.0
+    return [choice for choice in found if choice.score > written.score + margin]
 
 
 def _is_length(field: str, role: str) -> bool:
