@@ -66,6 +66,9 @@ def _header_before(layout: Layout, chain: list[Figure]) -> None:
             at += step
         if step < 0:
             roles.reverse()
+        sign = layout.tokens[chain[0].token].cues
+        if step < 0 and sign and sign[0].role in LENGTH_ROLES:
+            roles.append(sign[0].role)  # the last label clings to the first figure: "CLR = 1.5 x"
         if len(roles) == len(chain) and len(set(roles)) == len(roles):
             for figure, role in zip(chain, roles, strict=True):
                 figure.role, figure.how = role, "header"
@@ -75,8 +78,9 @@ def _header_before(layout: Layout, chain: list[Figure]) -> None:
 def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     sizes = [f for f in chain if f.role != "noise"]
     if len(sizes) < 2 or len(sizes) < len(chain):
-        _with_noise(chain)
+        _with_noise(layout, chain)
         return
+    _unit_of_tail(chain)
     named = _shape_near(layout, chain)
     if named is not None and len(chain) == 2 and chain[1].unit not in ("ga", "sch", "D"):
         a, b = _comparable(chain[0], chain), _comparable(chain[1], chain)
@@ -86,7 +90,8 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
             return
     if all(figure.link == "slash" for figure in chain[1:]) and _alternatives(chain):
         for figure in chain[1:]:
-            figure.link = "list" if len(chain) > 2 else "or"
+            radii = figure.role in RADIUS_ROLES or chain[0].role in RADIUS_ROLES
+            figure.link = "list" if len(chain) > 2 or radii else "or"
         return
     free = [
         f for f in chain if f.role in (None, "label", "die", "quantity") or _is_weak_diameter(f)
@@ -101,6 +106,18 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
         _four(layout, chain)
 
 
+def _unit_of_tail(chain: list[Figure]) -> None:
+    """'28 x 1.5 mm': the unit at the end is for the whole chain."""
+    unit = chain[-1].unit
+    if unit not in ("mm", "in") or any(figure.unit is not None for figure in chain[:-1]):
+        return
+    largest = max(figure.number.value for figure in chain)
+    if unit == "mm" and largest < 4:
+        return  # "1.5 x 1.6 mm": an inch OD with a metric wall
+    for figure in chain[:-1]:
+        figure.unit = unit
+
+
 def _shape_near(layout: Layout, chain: list[Figure]) -> str | None:
     """A cross-section named a few words before or after the chain."""
     text = layout.text[max(0, chain[0].start - 40) : chain[-1].end + 30]
@@ -111,9 +128,13 @@ def _is_weak_diameter(figure: Figure) -> bool:
     return False if figure.role != "od" else figure.how == "place"
 
 
-def _with_noise(chain: list[Figure]) -> None:
+def _with_noise(layout: Layout, chain: list[Figure]) -> None:
     """'1 in OD x 36 ft': what is left of the chain is read without the length."""
     rest = [f for f in chain if f.role != "noise"]
+    if chain[-1].role == "noise" and chain[-1].how == "cue" and _is_other_stuff(layout, chain[-1]):
+        for figure in rest:  # "1/4 x 1 flat bar"
+            figure.role = "noise"
+        return
     if chain[0].role == "noise" and chain[0].how != "unit":
         for figure in rest:  # "o-ring (.984 x .139)", "flat bar 60 x 8"
             figure.role = "noise"
@@ -121,6 +142,17 @@ def _with_noise(chain: list[Figure]) -> None:
         _pair(rest)
     elif len(rest) == 1 and rest[0].role in (None, "label"):
         _set(rest[0], "od")
+
+
+_STUFF = frozenset(
+    "flat bar,flat,bar,plate,sheet,strap,washer,washers,o-ring,o-rings,gasket,hex,rebar,wire,screw,screws,bolt,bolts".split(",")
+)
+
+
+def _is_other_stuff(layout: Layout, figure: Figure) -> bool:
+    """Whether the word after a figure names something that is no tube."""
+    after = layout.tokens[figure.token + 1 : figure.token + 2]
+    return bool(after) and after[0].text in _STUFF
 
 
 def _alternatives(chain: list[Figure]) -> bool:
@@ -352,13 +384,39 @@ def share_lists(layout: Layout) -> None:
     """
     run: list[Figure] = []
     for figure in layout.figures:
-        if run and figure.link in ("list", "or", "range") and _alike(run[-1], figure):
+        joined = run and figure.link in ("list", "or", "range") and _alike(run[-1], figure)
+        radii = any(f.role in RADIUS_ROLES for f in run)
+        if joined and not _begins_pair(layout, figure) and not (radii and _begins_tube(layout, figure)):
             run.append(figure)
             continue
         _share_if_list(run)
         run = [figure]
     _share_if_list(run)
     _triples(layout)
+
+
+def _begins_pair(layout: Layout, figure: Figure) -> bool:
+    """'1-1/2 on 4.5 clr and 1-3/4 on 5.25 clr': the 1-3/4 opens the next tube."""
+    if figure.role is not None:
+        return False
+    inside = layout.in_sentence(figure.sentence)
+    at = inside.index(figure)
+    after = inside[at + 1] if at + 1 < len(inside) else None
+    if after is None or after.role not in RADIUS_ROLES or after.link in ("list", "or", "range"):
+        return False
+    between = {token.text for token in layout.between(figure, after)}
+    return bool(between & {"on", "@", "at", "with", "auf", "mit", "à", "su", "sur", "("})
+
+
+def _begins_tube(layout: Layout, figure: Figure) -> bool:
+    """'CLR 3.25, 1.000 in x 14 gauge': what stands before a wall is no second radius."""
+    inside = layout.in_sentence(figure.sentence)
+    at = inside.index(figure)
+    after = inside[at + 1] if at + 1 < len(inside) else None
+    if figure.role is not None or after is None:
+        return False
+    thin = after.number.style == "decimal" and after.number.value * 3 < figure.number.value
+    return after.link == "times" or after.role == "wall" or after.unit in ("ga", "swg", "bwg") or thin
 
 
 def _alike(left: Figure, right: Figure) -> bool:

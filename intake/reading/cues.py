@@ -41,8 +41,9 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
         doorsnee | diametern | Ø | diâmetro"""),
     ("id", "both", """id | i d | inside diameter | inside dia | inner diameter | inner dia | inside diam | internal diameter | internal dia |
         bore | bore size | clear bore | inside bore | innendurchmesser | innen Ø | innen durchmesser | lichte weite | Ø int | Ø intérieur | Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno | diámetro interior | diametro interior | diam interno | Ø interno | Ø interior | Ø binnen |
-        binnendiameter | inwendige diameter | innerdiameter | indvendig diameter | średnica wewnętrzna | 内径 | hole"""),
-    ("id", "after", "inside | interior | inner | intern | innen | intérieur | interieur | interno | binnen"),
+        binnendiameter | inwendige diameter | innerdiameter | indvendig diameter | średnica wewnętrzna | 内径 | hole in the tube | inside of the tube | bohrung | alésage | foro | lichter durchmesser"""),
+    ("id", "both", "inside"),
+    ("id", "after", "interior | inner | intern | innen | intérieur | interieur | interno | binnen"),
     ("wall", "both", """wall | walls | th | wall thickness | wall thk | wall thick | tube wall | wallthickness | wt | w t | wth | thickness | thk | thick wall | nominal wall |
         wandstärke | wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung | materialstärke | dicke | rohrwand |
         épaisseur | epaisseur | ép | ep | paroi | épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais |
@@ -80,15 +81,16 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
         height | width | tall | wide | high | deep | breite | höhe | hauteur | largeur | ancho | alto | larghezza | altezza |
         thread | threads | threaded | gewinde | filetage | rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud | nut | nuts | dornstange |
         rod | drawbar | draw bar | mandrel rod | shank | rod dia | rod diameter | stange | tige | varilla | asta | stang |
-        angle | angles | winkel | biegewinkel | bend angle | bending angle | bends | bend | angolo | ángulo | angulo | hoek | kąt | springback | rückfederung |
+        angle | angles | winkel | biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt | springback | rückfederung |
         tolerance | tolerances | toleranz | tol | tolérance | tolerancia | tolleranza | tolerantie | clearance | spiel | gap | jeu | play | ovality | ovalität |
         capacity | max capacity | capacity up to | up to | maximum capacity | kapazität | capacité | capacità |
         weld bead | bead | seam | naht | schweissnaht | cordon | spacing | distance | distance between bends | abstand | pitch | offset | gap between |
         grit | finish | ra | polish | polished to | korn | grain |
         weight | weighs | gewicht | poids | peso | load | rated | tons | ton | pressure | druck | pression | presión | pressione | druk | yield | tensile | hardness |
-        price | target | budget | cost | preis | prix | precio | prezzo | prijs | rebate |
+        old mandrel | mandrel body | mandrel dia | mandrel diameter | price | target | budget | cost | preis | prix | precio | prezzo | prijs | rebate |
         corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire | tires | engine | rim | axle | axles | hole spacing | bolt circle | box | apt | suite | unit no | route | rt | exit |
         ball | balls | kugel | kugeln | glieder | billes | bolas | sfere | kogels | washer | washers | o ring | o rings | oring | orings | o-ring | gasket | bearing | bush | bushing | shaft | drill | reamer | tap | plate | sheet | flat bar | flat | strap | round bar | solid bar | rebar | wire | bar stock | hex | sheet metal | blech | solid rod | hose | clamp | u bolt | coupler | fitting | fittings"""),
+    ("noise", "after", "bends | bend | hole"),
     ("noise", "before", """order | order no | order number | po | p o | purchase order | item | pos | position | line | part no | part number | p n | pn | art | art nr | artikel | drawing | drawing no | dwg | print | zeichnung | plan | dessin | disegno | plano | tekening | ref | reference | our ref | your ref | rev | revision | job | job no | quote no | rfq | enquiry no | inquiry no | invoice | tel | phone | fax | ext | extension | mobile | cell | room | dock | door | page | section | year | model | serial | serial no | sn | bestellung | auftrag | nr | no | number | nummer | numéro | commande | vat | ust | iban | hrb | hra | zip | plz | vol | issue | #"""),
 )  # fmt: skip
 

@@ -71,23 +71,30 @@ class Layout:
     line_of: list[int]
     paragraph_of: list[int]
     text: str = ""
+    spans: dict[int, tuple[int, int]] = field(default_factory=dict)
+    """First and last token index of each sentence."""
+    by_sentence: dict[int, list[Figure]] = field(default_factory=dict)
+    starts: list[int] = field(default_factory=list)
+    """Where each figure starts, for looking up neighbours."""
 
     def between(self, left: Figure, right: Figure) -> list[Token]:
         """Tokens strictly between two figures."""
         return self.tokens[left.token + 1 : right.token]
 
-    def sentence_words(self, sentence: int) -> list[str]:
-        """Casefolded words and cues of one sentence."""
-        return [
-            token.text
-            for token, where in zip(self.tokens, self.sentence_of, strict=True)
-            if where == sentence and token.kind in ("word", "cue")
-        ]
-
     def sentence_text(self, sentence: int) -> str:
-        """The casefolded text of one sentence."""
-        inside = [t for t, s in zip(self.tokens, self.sentence_of, strict=True) if s == sentence]
-        return self.text[inside[0].start : inside[-1].end].casefold() if inside else ""
+        """The casefolded text of one sentence; empty where there is none of that number."""
+        span = self.spans.get(sentence)
+        if span is None:
+            return ""
+        return self.text[self.tokens[span[0]].start : self.tokens[span[1]].end].casefold()
+
+    def sentence_start(self, sentence: int) -> int:
+        """Where a sentence begins in the text."""
+        return self.tokens[self.spans[sentence][0]].start
+
+    def in_sentence(self, sentence: int) -> list[Figure]:
+        """The figures of one sentence, in order."""
+        return self.by_sentence.get(sentence, [])
 
 
 def lay_out(tokens: list[Token], text: str) -> Layout:
@@ -114,8 +121,14 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
         )
         for index, token in enumerate(tokens)
         if token.number is not None and token.block != "count"
+        and (token.number.value or token.unit == "sch")
     ]  # fmt: skip
     layout = Layout(tokens, figures, sentences, lines, paragraphs, text)
+    layout.starts.extend(figure.start for figure in figures)
+    for index, where in enumerate(sentences):
+        layout.spans[where] = (layout.spans.get(where, (index, index))[0], index)
+    for figure in figures:
+        layout.by_sentence.setdefault(figure.sentence, []).append(figure)
     for figure in figures:
         if (figure.unit or "").startswith("noise:"):
             figure.role, figure.how = "noise", "unit"
@@ -133,6 +146,8 @@ def _dashes(layout: Layout) -> None:
     figures = layout.figures
     for position, (left, right) in enumerate(zip(figures, figures[1:], strict=False)):
         if right.role == "noise" or left.role == "noise" or not left.number.value:
+            continue
+        if left.unit in ("ga", "swg", "bwg") or right.unit == "D":
             continue
         if not _only_dash(layout, left, right) or right.number.style not in ("decimal", "fraction"):
             continue

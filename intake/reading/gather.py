@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
@@ -111,6 +112,7 @@ class _Gatherer:
     def __init__(self, layout: Layout, figures: list[Figure]) -> None:
         self.layout = layout
         self.figures = figures
+        self.starts = [figure.start for figure in figures]
         self.done: list[Group] = []
         self.open: list[Group] = []
 
@@ -145,7 +147,7 @@ class _Gatherer:
                 figure.notes.append("choice")
         if not self.open:
             self.open = [Group(row=first.row)]
-        elif first.row != self.open[-1].row:
+        elif first.row != self.open[-1].row or self._begins_item(first):
             self._new(first.row)
         if first.shape:
             self._side(first)
@@ -166,6 +168,8 @@ class _Gatherer:
         ):
             for group, figure in zip(self.open, run, strict=True):
                 group.slots[slot].append(figure)
+        elif self._starts_tube(first):
+            self._another(slot, run)
         elif len(run) == 1 and all(_restates(group.slots[slot][0], first) for group in holding):
             for group in holding:
                 group.slots[slot].append(first)
@@ -283,6 +287,31 @@ class _Gatherer:
                 held & {"nps", "dn", "dash"}
             ) and self._near(slot, figure)
         return False
+
+    def _begins_item(self, figure: Figure) -> bool:
+        """'1) 2.5 CLR, 1.625 x .134 / 2) 3 CLR, 1.75 x .049': a line with a tube of its own that
+        opens with what the tube before has already."""
+        slot = _slot(figure)
+        group = self.open[-1]
+        last = max((f.line for figures in group.slots.values() for f in figures), default=-1)
+        if figure.row is not None or figure.line == last or figure.corrects or slot == "od":
+            return False
+        if slot not in group.slots or not ("od" in group.slots or "id" in group.slots):
+            return False
+        at = bisect_left(self.starts, figure.start)
+        return any(_slot(f) == "od" and f.line == figure.line for f in self.figures[at : at + 6])
+
+    def _starts_tube(self, figure: Figure) -> bool:
+        """An OD that brings its own wall along, though the tube before has one of the same OD."""
+        if _slot(figure) != "od" or any("wall" not in g.slots for g in self.open):
+            return False
+        at = bisect_left(self.starts, figure.start)
+        after = self.figures[at + 1] if at + 1 < len(self.figures) else None
+        if after is None or after.link != "times" or _slot(after) != "wall":
+            return False
+        if figure.link == "restate" or figure.corrects:
+            return False
+        return not any(_restates(g.slots["wall"][0], after) for g in self.open)
 
     def _perhaps(self, slot: str, run: list[Figure]) -> bool:
         """'Schedule forty I believe, although it could be schedule ten': one value in doubt."""

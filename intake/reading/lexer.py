@@ -55,7 +55,7 @@ _UNIT = re.compile(
 # Counted things: "640 hairpins", "4 tubes". The number counts, it does not measure.
 _COUNTED = re.compile(
     r"""[ ]?-?\s?(?:more\s|such\s|of\s(?:these|those|them)\s?|identical\s|new\s|different\s|test\s|other\s|sample\s|full\s)?
-    (?:pcs?|pieces?|pce|nos|no\.|off|ea\b|each|sets?|units?|stück|stk|stueck|pi[eè]ces?|pi[eè]zas?|uds?|unidades|pezz[io]|pz|stuks?|szt|ks
+    (?:pcs?|pieces?|pce|nos|no\.?(?=\s)|off|ea\b|each|sets?|units?|stück|stk|stueck|pi[eè]ces?|pi[eè]zas?|uds?|unidades|pezz[io]|pz|stuks?|szt|ks
     |mandrels?|mandrills?|dies|tubes|pipes|bends|b[oö]gen|frames|hairpins?|parts|people|employees|guys|balls?|kugeln?|glieder|billes|sticks|joints|lengths|hoops|loops|cages|bars(?!\b\s?=)|rails|chairs|holes|machines|benders|sizes|sets|jobs|orders|cars|trucks|bikes|trailers|customers|passes|turns|coils|samples|drawings|dorne|rohre|teile|tubos|tubi|buizen|bochten|cintrages|coudes|curve|curvas|mal(?!\s?\d)|times|fach|-?\s?off|apiece|to\s\d)\b""",
     re.VERBOSE | re.IGNORECASE,
 )
@@ -70,14 +70,14 @@ _PREFIX = re.compile(
       (?P<radius>\br\s?[=:]\s?|\br(?=[\d.])|\br\.?\s(?=\d)|\brm\s?[=:]?\s?(?=[\d.]))
     | (?P<inside>\b(?:ri|ir)\s?[=:]?\s?(?=[\d.]))
     | (?P<wall>\b[ts]\s?[=:]\s?(?=[\d.,])|\bt(?=\d)|\bs(?=\d[.,]\d)|\bwt?\s?[=:]\s?(?=[\d.]))
-    | (?P<od>\b(?:da|od|de)(?:\s?[=:]\s?|\s?(?=\d\d\s?x)|(?=[\d.]))|\bd\s?[=:]\s?(?=[\d.])|\bd(?=\d)|Ø\s?[=:]?\s?(?=[\d.,]))
+    | (?P<od>\b(?:da|od|de)(?:\s?[=:]\s?|(?<=da)\s(?=\d)|\s?(?=\d\d\s?x)|(?=[\d.]))|\bd\s?[=:]\s?(?=[\d.])|\bd(?=\d)|Ø\s?[=:]?\s?(?=[\d.,]))
     | (?P<id>\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.]))|Øi\s?[=:]?\s?(?=\d))
     | (?P<clr>\bclr(?:\s?[=:]\s?|(?=[\d.])))
     | (?P<times>\b(?:r\s?/\s?d|clr\s?/\s?od|d\s?ratio|d\sof\sbend|bend\sratio)\s?(?:of\s|is\s|[=:])?\s?(?=[\d.]))
     | (?P<sch>\b(?:sch(?:ed(?:ule)?)?|schd|c[ée]d(?:ula)?|s/)\.?\s?-?\s?\#?(?=\d|ten\b|forty\b|eighty\b|five\b))
     | (?P<dn>\bdn\s?(?=\d))
     | (?P<nps>\b(?:nps|ips)\s?(?=\d))
-    | (?P<gauge>\b(?:gauge|gage|ga|cal(?:ibre|ibro)?\.?)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
+    | (?P<gauge>\b(?:gauge|gage|ga|bwg|swg|cal(?:ibre|ibro)?\.?)\s?[:\#=]?\s?(?:no\.?\s?)?(?=\d{1,2}\b(?!\s?[./]\d))|\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b))
     | (?P<dash>\bdash\s?-?\s?(?=\d{1,2}\b)|(?<![\w.)])-(?=\d{1,2}\s?(?:an\b|tub(?:e|ing)\b|line\b)))
     )""",
     re.VERBOSE | re.IGNORECASE,
@@ -90,7 +90,12 @@ _TIMES = re.compile(
     r"x(?![a-z])|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE
 )
 _SPACE = re.compile(r"[ \t]+")
+# "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
+_TOLERANCE = re.compile(r"[(]?(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?")
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
+_AND_PART = re.compile(
+    r"\sand\s(?P<part>(?:an?|one|three|five|seven)\s(?:half|quarters?|eighths?|sixteenths?))\b", re.IGNORECASE
+)
 _TWICE = re.compile(
     r"(?P<n>twice|two times|double|doppelt\w*|zweimal|zwei mal|deux fois|dos veces|due volte|il doppio|twee keer|tweemaal|duas vezes"
     r"|three times|dreimal|drei mal|trois fois|tres veces|tre volte|drie keer|driemaal|três vezes)"
@@ -142,6 +147,9 @@ class _Lexer:
             return end
         if char == "\n":
             return self._line(at)
+        tolerance = _TOLERANCE.match(self.text, at)
+        if tolerance is not None:
+            return self._add("gap", at, tolerance.end())
         leader = _LEADER.match(self.text, at)
         if leader is not None:
             return self._add("gap", at, leader.end())
@@ -170,7 +178,17 @@ class _Lexer:
         if glued and not (self.tokens and self.tokens[-1].kind == "times"):
             return None  # the point of "no.5" is no decimal point; that of "1.75x.095" is
         number = number_at(self.text, at)
-        return None if number is None else self._with_unit(number, at)
+        if number is None:
+            return None
+        return self._with_unit(self._and_a_half(number), at)
+
+    def _and_a_half(self, number: Number) -> Number:
+        """'2 and a quarter': digits with a fraction in words."""
+        rest = _AND_PART.match(self.text, number.end) if number.style == "integer" else None
+        part = words_at(self.text, rest.start("part")) if rest is not None else None
+        if part is None or part.value >= 1:
+            return number
+        return Number(number.start, part.end, (number.value + part.value,), "words")
 
     def _with_unit(self, number: Number, at: int, role: str | None = None) -> int:
         unit, end, weak = number.unit, number.end, False
@@ -247,7 +265,8 @@ class _Lexer:
         end = self._with_unit(number, at, role)
         token = self.tokens[-1]
         if match.lastgroup == "gauge":
-            token.unit = token.unit or "ga"
+            prefix = match[0].strip(" :#=.").casefold()
+            token.unit = token.unit or (prefix if prefix in ("bwg", "swg") else "ga")
         if match.lastgroup == "sch":
             suffix = re.match(r"s\b", self.text[number.end : number.end + 2], re.IGNORECASE)
             token.end = end = number.end + (1 if suffix else 0)

@@ -42,6 +42,7 @@ NUMBER = re.compile(
       (?:(?P<mark>\s?(?:"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)\s?(?:and\s|-\s?)?)|\s?-\s{0,3}|\ {1,2}(?:and\ |&\ )?|\.(?=\d{1,2}/\d))
       (?P<top>\d{1,2})\s?[/\\]\s?(?P<under>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
   | (?P<numer>\d{1,3})\s?[/\\]\s?(?P<denom>\d{1,2})(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)
+  | (?P<long>\d{1,3}(?:\.\d{3}){1,3},\d{1,4}|\d{1,3}(?:,\d{3}){1,3}\.\d{1,4})(?![\d.,]\d)
   | (?P<thousands>\d{1,3}(?:[.,']\d{3}){1,3}(?![\d.,]\d|\d))
   | (?P<decimal>\d{0,6}\.\d{1,6}|\d{0,6},\d{1,6}(?![.]\d)|\d{1,9})
     """,
@@ -58,6 +59,10 @@ def number_at(text: str, position: int) -> Number | None:
         return _mixed(match) or _shorter(text, match)
     if match["denom"] is not None:
         return _fraction(match) or _plain_decimal(text, match.start())
+    if match["long"] is not None:
+        digits = match["long"].replace("." if match["long"][-5:].find(",") >= 0 else ",", "")
+        value = Decimal(digits.replace(",", "."))
+        return Number(match.start(), match.end(), (value,), "decimal")
     if match["thousands"] is not None:
         return _thousands(match)
     return _plain_decimal(text, match.start())
@@ -209,7 +214,7 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
         rest = _spoken(parts[used:])
         if rest is not None:
             return Number(start, rest.end, (value + rest.value,), "decimal")
-    if names[used : used + 1] == ["inch"]:
+    if names[used : used + 1] in (["inch"], ["inches"]):
         more = _part(names, used + 1, needs_and=True)
         if more:
             return number(more[0], value + more[1], "words", "in")

@@ -7,6 +7,7 @@ that look measured (a unit, a decimal, a fraction) are taken; a bare whole numbe
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from decimal import Decimal
 
 from .chains import nearly, same_size
@@ -47,8 +48,8 @@ def _twins(layout: Layout) -> None:
         if figure.role is not None or figure.negated or not _measured(figure):
             continue
         near = {
-            f.role for f in layout.figures
-            if f.sentence == figure.sentence and f.role in LENGTH_ROLES and nearly(f, figure)
+            f.role for f in layout.in_sentence(figure.sentence)
+            if f.role in LENGTH_ROLES and nearly(f, figure)
         }  # fmt: skip
         if len(near) == 1:
             figure.role, figure.how = near.pop(), "place"
@@ -111,14 +112,14 @@ def _die(layout: Layout, position: int) -> None:
 
 def _unclaimed_tube(layout: Layout, position: int) -> Figure | None:
     """An earlier measured figure that will be read as the OD."""
-    for figure in layout.figures[:position]:
+    for figure in layout.figures[max(0, position - 60) : position]:
         if figure.role is None and _measured(figure) and figure.number.value >= Decimal("0.25"):
             return figure
     return None
 
 
 def _known(layout: Layout, position: int, role: str) -> Figure | None:
-    for figure in reversed(layout.figures[:position]):
+    for figure in reversed(layout.figures[max(0, position - 60) : position]):
         if figure.role == role and not figure.negated:
             return figure
     return None
@@ -131,6 +132,10 @@ def _adopt(layout: Layout, position: int) -> None:
         return
     if figure.unit == "D":
         figure.role, figure.how = "times_d", "place"
+        return
+    after = layout.figures[position + 1] if position + 1 < len(layout.figures) else None
+    if after is not None and after.role == "schedule" and after.token - figure.token <= 3:
+        figure.role, figure.how = "od", "place"  # "2 sch 40 pipe"
         return
     if figure.link == "restate" and _restated(layout, position):
         return
@@ -185,10 +190,10 @@ def _put_right(layout: Layout, figure: Figure) -> bool:
     """'6.5, not 6': the figure takes the role of the value it puts right."""
     if figure.corrects and _measured(figure) and _named_wrong(layout, figure):
         return True
-    for other in layout.figures:
-        if not other.negated or other.sentence != figure.sentence:
+    for other in layout.in_sentence(figure.sentence):
+        if not other.negated:
             continue
-        for earlier in layout.figures:
+        for earlier in _held(layout, figure):
             if (
                 earlier.role in _ROLES
                 and earlier.number.value == other.number.value
@@ -210,9 +215,7 @@ def _same_but(layout: Layout, figure: Figure) -> bool:
     before = layout.text[max(begin, figure.start - 60) : figure.start].casefold()
     if not _measured(figure) or not _SAME_BUT.search(before):
         return False
-    held = [
-        f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated
-    ]
+    held = _held(layout, figure)
     near = {
         f.role for f in held
         if f.number.value and Decimal("0.62") < figure.number.value / f.number.value < Decimal("1.6")
@@ -230,13 +233,17 @@ _WRONG: tuple[tuple[str, str], ...] = (
 )
 
 
+def _held(layout: Layout, figure: Figure) -> list[Figure]:
+    """Figures with a role that stand before this one, the nearest 60 of them."""
+    at = bisect_left(layout.starts, figure.start)
+    return [f for f in layout.figures[max(0, at - 60) : at] if f.role in _ROLES and not f.negated]
+
+
 def _named_wrong(layout: Layout, figure: Figure) -> bool:
     """'Scratch that wall. It's .095': the correction names what it corrects, or its size tells."""
     text = layout.sentence_text(figure.sentence - 1) + " " + layout.sentence_text(figure.sentence)
     named = [role for role, words in _WRONG if re.search(words, text)]
-    held = [
-        f for f in layout.figures if f.start < figure.start and f.role in _ROLES and not f.negated
-    ]
+    held = _held(layout, figure)
     if len(named) == 1 and any(
         f.role == named[0] or (named[0] == "radius" and f.role in RADIUS_ROLES) for f in held
     ):
@@ -349,7 +356,3 @@ def _is_radius(figure: Figure, od: Figure) -> bool:
         return Decimal("0.7") <= ratio <= 10
     return True
 
-
-def has_radius(layout: Layout, sentence: int) -> bool:
-    """Whether some figure of the sentence is already a radius."""
-    return any(f.sentence == sentence and f.role in RADIUS_ROLES for f in layout.figures)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ...rules.grades import family_of_designation
 from ...rules.standards import nps_of_dn, nps_of_inches
 from .cues import Cue
 from .figures import Figure, Layout
@@ -22,7 +23,7 @@ _FILLER_LEFT = frozenset(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten como máximo máx mín mínimo ? m mittig comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten como máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m mittig comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
 _QUALIFIERS = frozenset(
@@ -30,7 +31,7 @@ _QUALIFIERS = frozenset(
 )
 _NUMBERED = frozenset(": = no nr # . - (".split())
 _OTHER_THINGS = frozenset(
-    "capacity,max capacity,maximum capacity,rod,mandrel rod,draw bar,drawbar,thread,shank,drill,bolt,ball,balls,wheel,washer,bar,shaft,pin,hole".split(
+    "old mandrel,mandrel body,mandrel dia,mandrel diameter,capacity,max capacity,maximum capacity,rod,mandrel rod,draw bar,drawbar,thread,shank,drill,bolt,ball,balls,wheel,washer,bar,shaft,pin,hole".split(
         ","
     )
 )
@@ -63,6 +64,9 @@ def assign_by_cue(layout: Layout) -> None:
             _take(figure, token.cues[0], "sign")
             _inner_or_outer(layout, figure, used)
             continue
+        if figure.unit == "noise:m" and figure.number.value < 4:
+            _metres(layout, figure, used)
+            continue
         left = _cue_left(layout, figure, used)
         if left is None or left[1].role == "label":
             left = _said_of(layout, figure, used) or left
@@ -74,7 +78,28 @@ def assign_by_cue(layout: Layout) -> None:
         if cue.role != "noise":  # an o-ring's two figures are both the o-ring's
             used.add(index)
         if figure.role is None:
-            _take(figure, cue, "cue")
+            _take(figure, _bent_diameter(layout, figure, cue), "cue")
+
+
+def _metres(layout: Layout, figure: Figure, used: set[int]) -> None:
+    """'Radius 0.6 m': metres are lengths of stock, unless a radius is said to be so."""
+    left = _cue_left(layout, figure, used)
+    if left is not None and left[1].role in RADIUS_ROLES:
+        figure.role, figure.how, figure.unit = left[1].role, "cue", "m"
+
+
+_BENT = frozenset("bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato".split())
+
+
+def _bent_diameter(layout: Layout, figure: Figure, cue: Cue) -> Cue:
+    """'Bent to a 12 inch diameter' is the diameter of the bend, not of the tube."""
+    if cue.role != "od":
+        return cue
+    left, right = tokens_beside(layout, figure, 4, 1)
+    plain = bool(right) and right[0].text in ("diameter", "dia", "durchmesser", "diamètre", "diámetro")
+    near = [token.text for token in left if token.number is None]
+    to = "to" in near or "zu" in near or "auf" in near
+    return Cue("bend_dia") if plain and to and _BENT.intersection(near) else cue
 
 
 def _inner_or_outer(layout: Layout, figure: Figure, used: set[int]) -> None:
@@ -118,6 +143,8 @@ def _choose(
             right = None
         elif right[1].role == "noise" and right[2] == 0 and left[2] > 0:
             left = None  # "316L EP (10 Ra)"
+        elif left[1].role == "noise" and layout.tokens[left[0]].text in _OTHER_THINGS:
+            right = None  # "the rod is 1 in diameter"
         elif left[1].role == "noise" and right[1].role in LENGTH_ROLES and right[2] <= 1:
             left = None  # "the bend is 4.000 CLR"
         elif left[2] >= 2 and right[2] == 0 and not _serves_next(layout, position, right[0]):
@@ -145,6 +172,10 @@ def _next_is_likelier(layout: Layout, position: int, right: Found) -> bool:
     figure, after = layout.figures[position], layout.figures[position + 1]
     if _own_right(layout, position + 1) or after.sentence != figure.sentence:
         return False
+    if family_of_designation("number", layout.text[after.number.start : after.number.end]):
+        return False  # "2 C.L.R. 304"
+    if role == "wall" and figure.unit is None and figure.number.style != "decimal":
+        return figure.number.value < 20 and after.number.value * 2 < figure.number.value
     if after.link in ("list", "or", "range") and after.unit == figure.unit and role != "wall":
         return after.number.value > figure.number.value * 6
     if role == "wall":
@@ -180,6 +211,10 @@ def _fits(figure: Figure, cue: Cue) -> bool:
         return nps_of_inches(value) is not None or (whole and nps_of_dn(int(value)) is not None)
     if unit == "D":
         return cue.role in ("clr", "radius", "times_d", "inside_r")
+    if cue.role in RADIUS_ROLES and unit in ("in", None) and figure.number.value < Decimal("0.2"):
+        return False
+    if cue.role == "wall" and unit == "mm":
+        return figure.number.value <= 25  # "38 mm dick" is a diameter
     if cue.role == "wall" and unit in ("in", "mm", None):
         return not (unit == "in" and figure.number.value > 13)
     return not (cue.role == "od" and unit == "in" and figure.number.value < 0.1)
@@ -384,17 +419,20 @@ _UNSURE = re.compile(
 
 def _around_radius(layout: Layout, figure: Figure) -> str:
     """The words between the neighbouring figures, and those of a short sentence that refers back."""
-    position = layout.figures.index(figure)
-    inside = [f for f in layout.figures if f.sentence == figure.sentence]
-    before = [f for f in inside if f.start < figure.start]
-    after = [f for f in layout.figures[position + 1 :] if f.sentence == figure.sentence]
-    first = next(i for i, s in enumerate(layout.sentence_of) if s == figure.sentence)
-    begin = before[-1].end if before else layout.tokens[first].start
-    own = layout.sentence_text(figure.sentence)
-    end = after[0].start if after else layout.tokens[first].start + len(own)
-    text = layout.text[begin:end].casefold()
+    inside = layout.in_sentence(figure.sentence)
+    at = inside.index(figure)
+    first, last = layout.spans[figure.sentence]
+    begin = inside[at - 1].token + 1 if at else first
+    end = inside[at + 1].token if at + 1 < len(inside) else last + 1
+    for index in range(figure.token + 1, end):
+        token = layout.tokens[index]
+        label = any(c.role in ("od", "id", "wall", "label") for c in token.cues)
+        if label and (token.text not in _QUALIFIERS or end - index <= 3):
+            end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
+            break
+    text = layout.text[layout.tokens[begin].start : layout.tokens[max(begin, end - 1)].end].casefold()
     following = layout.sentence_text(figure.sentence + 1)
-    if _refers_back(following) and not _has_figure(layout, figure.sentence + 1):
+    if _refers_back(following) and not layout.in_sentence(figure.sentence + 1):
         text += " " + following
     return text
 
@@ -404,10 +442,6 @@ def _refers_back(text: str) -> bool:
         text.lstrip().startswith(begin)
         for begin in ("it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured", "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est")
     )  # fmt: skip
-
-
-def _has_figure(layout: Layout, sentence: int) -> bool:
-    return any(figure.sentence == sentence for figure in layout.figures)
 
 
 def tokens_beside(

@@ -8,7 +8,7 @@ from .figures import Figure, Layout
 from .roles import tokens_beside
 
 _NOT = re.compile(
-    r"\b(?:changed (?:it )?from|up from|down from|used to be|originally|formerly|previously|früher|bisher|not|isn't|isnt|wasn't|wasnt|aren't|instead of|rather than|nicht|kein|keine|pas|non|niet|no es|statt|anstatt|au lieu de|en vez de|invece di|in plaats van|ikke|inte|nie)\s*(?:the|a|an|our|my|those|of|in|de|di|den|die|das|le|la|les|el|il|of the|at|on a|on)?\s*(?:old\s)?$"
+    r"\b(?:no longer (?:run|use|need|make|bend|want)|changed (?:it )?from|up from|down from|used to be|originally|formerly|previously|früher|bisher|not|isn't|isnt|wasn't|wasnt|aren't|instead of|rather than|nicht|kein|keine|pas|non|niet|no es|statt|anstatt|au lieu de|en vez de|invece di|in plaats van|ikke|inte|nie)\s*(?:the|a|an|our|my|those|of|in|de|di|den|die|das|le|la|les|el|il|of the|at|on a|on)?\s*(?:old\s)?$"
 )
 _PAST = re.compile(
     r"^\W{0,3}(?:wall |od |clr |ones? )?(?:(?:that )?(?:we|you|i) (?:quoted|made|sold|sent|bought|ordered|had)\b|from last|like last|last time|we had before|we used to)"
@@ -26,7 +26,7 @@ _HEDGE_AFTER = re.compile(
     r"""^\W{0,3}(?:mm|in|inch|"|wall|od|o\.d\.|clr|radius|thick|dia|diameter)?\.?\s*(?:\(\?\)|or so\b|ish\b|-ish\b|or thereabouts|i think\b|i believe\b|i guess\b|approx|give or take|probably|maybe\b|if i remember|if memory|from memory|as far as i (?:know|remember)|not sure|glaube ich|je crois|creo\b|credo\b|denk ik|more or less|-?ish\b|oder so|ungefähr|we think|we believe|we suppose|\(approx|\(about|\(not sure|\(i think|, i think|, maybe|, probably|, not sure)"""
 )
 _OWNED = re.compile(
-    r"\b(?:(?:we|i|they|he|you) (?:already |still |only |also |just )*(?:have|got|own|bought|had|have got|make do with|made)|we've (?:already )?got|i've (?:already )?got|already (?:have|got|own|bought)|have already|we already|haben (?:wir )?(?:bereits|schon)|avons déjà|ya tenemos|abbiamo già|hebben (?:we )?al)\b"
+    r"\b(?:(?:we|i|they|he) (?:already |still |only |also |just )*(?:have|got|own|bought|had|have got|make do with|made)|we've (?:already )?got|i've (?:already )?got|already (?:have|got|own|bought)|have already|we already|haben (?:wir )?(?:bereits|schon)|avons déjà|ya tenemos|abbiamo già|hebben (?:we )?al)\b"
 )
 _ONE = re.compile(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?(?:ones?|mandrels?|dorn|mandrin|mandrino|doorn|version|tool|set)\b"
@@ -48,9 +48,11 @@ def listen(layout: Layout) -> None:
             figure.notes.append("limit")
         elif _NOT.search(before) or _PAST.match(after):
             figure.negated = True
-        if _HEDGE_BEFORE.search(before) or _HEDGE_AFTER.match(after):
+        behind = _HEDGE_AFTER.match(after) and not _HEDGE_BEFORE.search(after + " ")
+        if _HEDGE_BEFORE.search(before) or behind or after.lstrip().startswith(("(?)", "?)")):
             figure.notes.append("hedged")
     _owned(layout)
+    _whole_chains(layout)
     _ours(layout)
     _owned_lines(layout)
     _capacity(layout)
@@ -77,18 +79,16 @@ def _around(layout: Layout, figure: Figure) -> tuple[str, str]:
 
 def _owned(layout: Layout) -> None:
     """'We already have the .120 one': that figure asks for nothing."""
-    for sentence in {figure.sentence for figure in layout.figures}:
+    for sentence in layout.by_sentence:
         text = layout.sentence_text(sentence)
         owned = _OWNED.search(text)
         if owned is None:
             continue
-        start = next(
-            t.start for t, s in zip(layout.tokens, layout.sentence_of, strict=True) if s == sentence
-        )
+        start = layout.sentence_start(sentence)
         wanted = _WANTED.search(text, owned.end())
         _owned_before(layout, sentence, start, text, owned)
-        for figure in layout.figures:
-            if figure.sentence != sentence or figure.start - start < owned.start():
+        for figure in layout.in_sentence(sentence):
+            if figure.start - start < owned.start():
                 continue
             if wanted is not None and figure.start - start > wanted.start():
                 continue
@@ -120,10 +120,10 @@ _TOOL_OWNED = re.compile(
 
 def _ours(layout: Layout) -> None:
     """'Our 1.25 x .049 mandrel is fine', 'the old one was .120': not what is asked for now."""
-    for sentence in {figure.sentence for figure in layout.figures}:
-        figures = [f for f in layout.figures if f.sentence == sentence]
+    for sentence in layout.by_sentence:
+        figures = layout.in_sentence(sentence)
         text = layout.sentence_text(sentence)
-        start = layout.tokens[layout.sentence_of.index(sentence)].start
+        start = layout.sentence_start(sentence)
         tool = _TOOL_OWNED.search(text)
         for figure in figures:
             if tool is not None and tool.start("what") <= figure.start - start < tool.end("what"):
@@ -135,6 +135,16 @@ def _ours(layout: Layout) -> None:
         elif _OLD.search(text[: max(0, figures[0].start - start)]) and _others(layout, sentence):
             for figure in figures:
                 figure.context_only = True
+
+
+def _whole_chains(layout: Layout) -> None:
+    """'Already have the 1.5 x .095 mandrel', 'not 2 x .065': the whole size goes, not one figure."""
+    for left, right in zip(layout.figures, layout.figures[1:], strict=False):
+        if right.link == "times" and left.negated:
+            right.negated = True
+    for left, right in zip(reversed(layout.figures[:-1]), reversed(layout.figures), strict=False):
+        if right.link == "times" and right.negated:
+            left.negated = True
 
 
 def _owned_lines(layout: Layout) -> None:
@@ -192,9 +202,9 @@ def _owned_before(
     named = _FOR.search(text[: owned.start()])
     if named is None or not _A_TOOL.match(text[owned.end() :]):
         return
-    for figure in layout.figures:
+    for figure in layout.in_sentence(sentence):
         place = figure.start - start
-        if figure.sentence == sentence and named.start() <= place < owned.start():
+        if named.start() <= place < owned.start():
             _drop(layout, figure)
 
 
@@ -225,9 +235,9 @@ def _capacity(layout: Layout) -> None:
         if not _MACHINE.search(before):
             continue
         figure.role = "noise"
-        for other in layout.figures:
+        for other in layout.in_sentence(figure.sentence):
             between = layout.text[figure.end : other.start]
-            if other.start > figure.end and len(between) < 30 and other.sentence == figure.sentence:
+            if other.start > figure.end and len(between) < 30:
                 if ")" not in between and "(" in before:
                     other.role = "noise"
 
@@ -236,15 +246,15 @@ def _corrections(layout: Layout) -> None:
     """After 'no wait' a figure replaces the one of its role, until the paragraph ends."""
     correcting = False
     paragraph = -1
-    sentences = sorted({figure.sentence for figure in layout.figures})
+    sentences = sorted(layout.by_sentence)
     first_size: int | None = None
     for sentence in sentences:
-        figures = [f for f in layout.figures if f.sentence == sentence]
+        figures = layout.in_sentence(sentence)
         if figures[0].paragraph != paragraph:
             paragraph = figures[0].paragraph
             correcting = False
         text = layout.sentence_text(sentence)
-        begin = layout.tokens[layout.sentence_of.index(sentence)].start
+        begin = layout.sentence_start(sentence)
         marks = list(_CORRECTION.finditer(text))
         # "Sorry I said .095, it should be .083": the mark that follows a figure is the one.
         later = [m for m in marks if any(f.start < begin + m.start() for f in figures)]
@@ -269,5 +279,5 @@ def _correction_before(layout: Layout, sentence: int, first_size: int | None) ->
     if first_size is None or sentence - 1 <= first_size:
         return False
     text = layout.sentence_text(sentence - 1)
-    has_figures = any(figure.sentence == sentence - 1 for figure in layout.figures)
+    has_figures = bool(layout.in_sentence(sentence - 1))
     return not has_figures and len(text) < 120 and _CORRECTION.search(text) is not None

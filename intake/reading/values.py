@@ -39,7 +39,7 @@ def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Val
         if figure.role == "times_d":
             found.append(Value(value, cost, why))
             continue
-        if figure.unit in ("in", "mm", "cm") and not figure.weak_unit:
+        if figure.unit in ("in", "mm", "cm", "m") and not figure.weak_unit:
             found.append(Value(to_mm(value, figure.unit), cost, why, _system(figure.unit)))
             continue
         if slot == "wall" and _spoken_thousandths(figure, value):

@@ -140,7 +140,9 @@ def _wall_score(wall: float, od: float | None) -> float:
         return -0.8
     if factor <= 100:
         return 0.0
-    return -2.0 if factor <= 200 else -6.0
+    if factor <= 130:
+        return -2.0
+    return -4.6 if factor <= 200 else -6.0
 
 
 def _clr_score(clr: float, od: float | None) -> float:
@@ -148,6 +150,8 @@ def _clr_score(clr: float, od: float | None) -> float:
         return -9
     if od is None:
         return 0.0 if 5 <= clr <= 2000 else -3.0
+    if od <= 0:
+        return -9
     k = clr / od
     if k <= 0.5:
         return -7
@@ -190,6 +194,12 @@ def _repairs(written: Choice, readings: Readings, role: str, habit: str | None) 
             for v in readings[field]
             if not (other_unit and (v.assumed or not v.system))
         ]
+        if field == "wall" and factor == 10:
+            # A thin wall that is made is no slip; ten times it must be a wall that is.
+            changed[field] = [
+                v for v, old in zip(changed[field], readings[field], strict=True)
+                if standards.is_standard_wall(v.mm) and not standards.is_standard_wall(old.mm)
+            ]  # fmt: skip
         if not changed[field]:
             continue
         for other in ("od", "wall", "clr"):
