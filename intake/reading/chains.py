@@ -109,7 +109,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
 def _unit_of_tail(chain: list[Figure]) -> None:
     """'28 x 1.5 mm': the unit at the end is for the whole chain."""
     unit = chain[-1].unit
-    if unit not in ("mm", "in") or any(figure.unit is not None for figure in chain[:-1]):
+    if chain[-1].weak_unit or unit not in ("mm", "in") or any(figure.unit is not None for figure in chain[:-1]):
         return
     largest = max(figure.number.value for figure in chain)
     if unit == "mm" and largest < 4:

@@ -70,6 +70,7 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
     ("bend_dia", "both", """bend diameter | bend dia | bending diameter | hoop diameter | circle diameter | coil diameter | mean coil diameter | biegedurchmesser | diamètre de cintrage | diametro di curvatura | ring diameter | diameter of the bend | diameter of bend | diameter bend | centreline diameter | centerline diameter | mean diameter"""),
     ("bend_dia", "both", "circle | hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring | diameter u bend | dia u bend"),
     ("centres", "both", """between centres | between centers | between the centres | between the centers | leg centres | leg centers | centre to centre | center to center | centre to center | centres | c c | c to c | ctc | centre distance | center distance | leg centre distance | between axis | between axes | between the axes | between axis of the legs | axis distance | between leg centres | between leg centers | leg spacing | mittenabstand | achsabstand | schenkelabstand | entraxe | interasse | entre ejes | distancia entre ejes | hart op hart | hartafstand"""),
+    ("centres", "after", "centers | centres"),
     ("times_d", "before", "d of bend | d ratio | bend ratio | d bend | r d ratio | clr od ratio | d factor | bend factor"),
     ("nps", "before", "nps | ips | nominal pipe size | nominal size | pipe size | nominal bore | nom bore | nominal pipe"),
     ("nps", "after", "nps | nb | ips | nominal | nominal bore | nominal pipe | inch nominal | npt pipe | nom bore | pipe size"),

@@ -239,14 +239,19 @@ def _held(layout: Layout, figure: Figure) -> list[Figure]:
     return [f for f in layout.figures[max(0, at - 60) : at] if f.role in _ROLES and not f.negated]
 
 
+def _put_for(held: Figure, role: str, figure: Figure) -> bool:
+    """Whether the figure can be what puts a held one of this role right: of like size."""
+    same = held.role == role or (role == "radius" and held.role in RADIUS_ROLES)
+    ratio = figure.number.value / held.number.value if held.number.value else Decimal(0)
+    return same and Decimal("0.3") < ratio < Decimal("3.4")
+
+
 def _named_wrong(layout: Layout, figure: Figure) -> bool:
     """'Scratch that wall. It's .095': the correction names what it corrects, or its size tells."""
     text = layout.sentence_text(figure.sentence - 1) + " " + layout.sentence_text(figure.sentence)
     named = [role for role, words in _WRONG if re.search(words, text)]
     held = _held(layout, figure)
-    if len(named) == 1 and any(
-        f.role == named[0] or (named[0] == "radius" and f.role in RADIUS_ROLES) for f in held
-    ):
+    if len(named) == 1 and any(_put_for(f, named[0], figure) for f in held):
         figure.role, figure.how = named[0], "place"
         return True
     near = [

@@ -225,7 +225,7 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     passed: set[str] = set()
     crossed = False  # a label alone on the line above
     at = figure.token - 1
-    while at >= 0 and distance <= 4:
+    while at >= 0 and distance <= 5:
         token = layout.tokens[at]
         if token.kind == "cue":
             if at in used:
@@ -239,9 +239,13 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 at, distance = at - 1, distance + 1
                 continue  # "to the inside of the bend is 5 in"
             side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
-            if side is None and token.text in _QUALIFIERS:
+            named_before = at > 0 and layout.tokens[at - 1].kind == "cue"
+            if token.text in _QUALIFIERS and (side is None or named_before):
                 at, distance = at - 1, distance + 1
                 continue  # "der Radius ist außen 160 mm"
+            if token.text == "no" and passed & {"than", "more", "less", "tighter", "smaller"}:
+                at, distance = at - 1, distance + 1
+                continue  # "CLR of no more than 4.5"
             if side is not None and side.role == "noise" and passed & _LOOSE:
                 return None  # "bends in 2 inch sch 40"
             if (

@@ -35,7 +35,7 @@ _WANTED = re.compile(
     r"\b(?:need|want|looking|quote|price|require|after|make|buy|order|like|please|brauchen|benötigen|suchen|bitte|cherchons|besoin|necesit\w+|serve|cerchiamo|nodig|zoeken|offer|supply)\b"
 )
 _CORRECTION = re.compile(
-    r"\b(?:no wait|wait no|wait,|scratch that|strike that|correction|i meant|i mean\b|sorry,|sorry -|sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b)|my mistake|my bad|oops|whoops|edit:|typo|make that|make it|actually|should (?:be|have been|read|say)|should've been|ignore (?:that|the|my|what)|forget (?:that|the|what)|on second thought|nope|not .{1,18}, (?:it's|its|but)|p\.?\s?s\.?|korrektur|korrigiere|ich meine|ich meinte|entschuldigung|sondern|erratum|pardon|je voulais dire|plutôt|perdón|perdon|quiero decir|corrección|mejor dicho|anzi|scusate|volevo dire|correzione|intendevo|correctie|ik bedoel|excuus|instead)\b"
+    r"\b(?:no wait|wait no|wait(?=,)|scratch that|strike that|correction|i meant|i mean\b|sorry(?=,| -|\.)|sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b)|my mistake|my bad|oops|whoops|edit:|typo|make that|make it|actually|should (?:be|have been|read|say)|should've been|ignore (?:that|the|my|what)|forget (?:that|the|what)|on second thought|nope|not .{1,18}, (?:it's|its|but)|p\.?\s?s\.?|korrektur|korrigiere|ich meine|ich meinte|entschuldigung|sondern|erratum|pardon|je voulais dire|plutôt|perdón|perdon|quiero decir|corrección|mejor dicho|anzi|scusate|volevo dire|correzione|intendevo|correctie|ik bedoel|excuus|instead)\b"
 )
 _AGAIN = re.compile(r"\bcorrection\b|\bp\.?s\b")
 

@@ -1,0 +1,105 @@
+"""Words of a text with their places, and phrases looked up among them: always in linear time.
+
+Accents and apostrophes are folded away ("q'ty", "quantité", "Stück" are typed without them too).
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+
+PhraseTable = Mapping[str, tuple[tuple[str, ...], ...]]
+
+# Figures, letters, a paragraph's end, a line's end, or one mark. Apostrophes only part words.
+_WORD = re.compile(r"\d+|[^\W\d_]+|[ \t]*\n\s*\n\s*|\n|[^\s\w'’`]")
+_ENDS = frozenset("! ? \n\n".split(" "))
+# "2 pcs. mandrel", "qty. 3": the point closes the abbreviation, not the sentence.
+_ABBREVIATED = frozenset(
+    "pcs pc pce no nos nr n q qty stk st ca approx incl inkl ea szt pz ud uds cant ud od o d i e "
+    "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant st".split()
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """The words of a text in order; ``sentence`` numbers the sentence that each stands in."""
+
+    text: tuple[str, ...]
+    start: tuple[int, ...]
+    end: tuple[int, ...]
+    sentence: tuple[int, ...]
+
+    def __len__(self) -> int:
+        return len(self.text)
+
+    def at(self, index: int) -> str:
+        """The word there, or an empty one beyond either end."""
+        return self.text[index] if 0 <= index < len(self.text) else ""
+
+    def together(self, left: int, right: int) -> bool:
+        """Whether two words stand in one sentence."""
+        inside = 0 <= left < len(self.text) and 0 <= right < len(self.text)
+        return inside and self.sentence[left] == self.sentence[right]
+
+    def phrase(self, index: int, table: PhraseTable) -> int:
+        """How many words the longest phrase of ``table`` takes that begins there; 0 is none."""
+        for phrase in table.get(self.at(index), ()):
+            if self.text[index : index + len(phrase)] == phrase:
+                return len(phrase)
+        return 0
+
+
+@lru_cache(maxsize=4096)
+def fold(word: str) -> str:
+    """Casefolded, without accents: 'Stück' is 'stuck'."""
+    word = word.casefold()
+    if word.isascii():
+        return word
+    return "".join(c for c in unicodedata.normalize("NFD", word) if not unicodedata.combining(c))
+
+
+def words_of(text: str) -> Words:
+    """All words of ``text``."""
+    found: list[str] = []
+    start: list[int] = []
+    end: list[int] = []
+    sentence: list[int] = []
+    number = 0
+    for match in _WORD.finditer(text):
+        written = match[0]
+        word = fold(written) if written[0] not in " \t\n" else "\n"
+        if word == "\n" and written.count("\n") > 1:
+            word = "\n\n"
+        found.append(word)
+        start.append(match.start())
+        end.append(match.end())
+        sentence.append(number)
+        if word in _ENDS or (word == "." and _closes(found, text, match.end())):
+            number += 1
+    return Words(tuple(found), tuple(start), tuple(end), tuple(sentence))
+
+
+def _closes(found: list[str], text: str, after: int) -> bool:
+    following = text[after : after + 2]
+    if following[:1] not in ("", " ", "\n", "\t", ")"):
+        return False
+    return not (len(found) > 1 and found[-2] in _ABBREVIATED and not following[1:].isupper())
+
+
+def phrases(*texts: str) -> PhraseTable:
+    """A table of phrases written with bars between them: 'no required | qty | q.ty'."""
+    table: dict[str, list[tuple[str, ...]]] = {}
+    for text in texts:
+        for written in text.split("|"):
+            phrase = words_of(written.strip()).text
+            if phrase:
+                table.setdefault(phrase[0], []).append(phrase)
+    return {first: tuple(sorted(found, key=len, reverse=True)) for first, found in table.items()}
+
+
+def word_set(*texts: str) -> frozenset[str]:
+    """Folded single words."""
+    return frozenset(fold(word) for text in texts for word in text.split())
