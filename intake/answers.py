@@ -26,7 +26,7 @@ from ..rules.request import Frozen
 FENCE = "+++"
 
 
-class BadAnswer(ValueError):  # noqa: N818 - becomes a BadTemplate with the file's name
+class BadAnswer(ValueError):
     """An answer file that can't be used; the message says why, without the file's name."""
 
 

@@ -27,7 +27,7 @@ SUFFIX = ".j2"
 ANSWER_SUFFIX = ".md"
 
 
-class BadTemplate(ValueError):  # noqa: N818 - it names what is bad; callers print it
+class BadTemplate(ValueError):
     """A reply template or answer that can't be used: one sentence with its file and line."""
 
     def __init__(self, file: str, line: int | None, why: str) -> None:

@@ -51,12 +51,12 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
         wanddikte | wanddik | muurdikte | väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse | grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede | tloušťka stěny | falvastagság |
         肉厚 | 板厚 | 厚み | 厚さ | 管厚"""),
     ("wall", "both", "thick | dick | dik | w | d'épaisseur | de pared | di spessore | d epaisseur | tykk"),
-    ("clr", "both", """clr | c l r | clrs | cl | mittelradius | achsradius | bogenradius mitte | centre line radius | center line radius | centreline radius | centerline radius | centre-line radius | cl radius | c l | c l radius | c l rad | cl rad | centerline rad | centreline rad | center line rad | centre line rad |
+    ("clr", "both", """clr | c l r | clrs | cl | centers radius | centres radius | mittelradius | achsradius | bogenradius mitte | centre line radius | center line radius | centreline radius | centerline radius | centre-line radius | cl radius | c l | c l radius | c l rad | cl rad | centerline rad | centreline rad | center line rad | centre line rad |
         centreline bend radius | centerline bend radius | centre line bend radius | center line bend radius | centreline bending radius | mean radius | mean bend radius | mean bending radius | radius at the centreline | radius at centre line | radius at center line | neutral axis radius | radius centerline | radius centreline | radius center line | radius centre line | r at center | r at centre | r center | r centre | neutral radius |
-        mittlerer biegeradius | mittlerer radius | mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser | biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
-        rayon moyen | rayon à l'axe | rayon a l'axe | rayon axe | rayon à la fibre neutre | rayon de cintrage moyen | rayon de cintrage à l'axe | rayon à l'axe neutre | rayon neutre |
-        raggio medio | raggio in asse | raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio | raggio medio di curvatura |
-        radio medio | radio al eje | radio eje | radio de curvatura medio | radio medio de curvatura | radio a eje | radio neutro |
+        mittlerer biegeradius | mittlere radien | mittlerer radius | mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser | biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
+        rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe | rayon à la fibre neutre | rayon de cintrage moyen | rayon de cintrage à l'axe | rayon à l'axe neutre | rayon neutre |
+        raggio medio | raggi medi | raggio in asse | raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio | raggio medio di curvatura |
+        radios medios | radio medio | radio al eje | radio eje | radio de curvatura medio | radio medio de curvatura | radio a eje | radio neutro |
         hartlijnradius | hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal | hart op hart radius | middellijnradius | radius hart buis | centrumradie | centreradius | promień osiowy | promień w osi | raio médio | radius to the centre | radius to centre | radius to the center | radius to center | 中心半径 | 中心R"""),
     ("clr", "after", """centre line | center line | centreline | centerline | centrelines | centerlines | on the centreline | to the centre | to the center | to centre | to center | to the tube centre | to the tube center | to tube centre | to tube center | to centreline | to centerline | to the centreline | to the centerline | to axis | to the axis | to the middle | to middle | to the middle of the tube | to the middle of the pipe | to mid | to the mid line | on centre | on center | from centre | from center | at the centre | at center | center | centre | al centro | a centro | au centre | mittig | zur mitte | in het hart | middle axis | in mezzeria | eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje"""),
     ("clr", "before", "mittellinie | mittelachse | rohrachse | biegeradius mittellinie | neutrale faser | neutrale achse | centerline | centreline | center line | centre line | centrelines | centerlines"),
@@ -68,7 +68,8 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
     ("outside_r", "both", """extrados radius | outside radius | outer radius | outside rad | outside bend radius | outer bend radius | osr | radius outside | radius to the outside | external radius | radius on the outside | outside r |
         aussenradius | außenradius | äusserer radius | biegeradius aussen | radius aussen | rayon extérieur | rayon exterieur | rayon ext | raggio esterno | radio exterior | radio externo | buitenradius | buitenstraal | ytterradie | 外R | 外側R"""),
     ("bend_dia", "both", """bend diameter | bend dia | bending diameter | hoop diameter | circle diameter | coil diameter | mean coil diameter | biegedurchmesser | diamètre de cintrage | diametro di curvatura | ring diameter | diameter of the bend | diameter of bend | diameter bend | centreline diameter | centerline diameter | mean diameter"""),
-    ("bend_dia", "both", "circle | hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring | diameter u bend | dia u bend"),
+    ("bend_dia", "both", "circle"),
+    ("bend_dia", "after", "hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring | diameter u bend | dia u bend"),
     ("centres", "both", """between centres | between centers | between the centres | between the centers | leg centres | leg centers | centre to centre | center to center | centre to center | centres | c c | c to c | ctc | centre distance | center distance | leg centre distance | between axis | between axes | between the axes | between axis of the legs | axis distance | between leg centres | between leg centers | leg spacing | mittenabstand | achsabstand | schenkelabstand | entraxe | interasse | entre ejes | distancia entre ejes | hart op hart | hartafstand"""),
     ("centres", "after", "centers | centres"),
     ("times_d", "before", "d of bend | d ratio | bend ratio | d bend | r d ratio | clr od ratio | d factor | bend factor"),
@@ -85,12 +86,12 @@ _PHRASES: tuple[tuple[Role, Side, str], ...] = (
         angle | angles | winkel | biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt | springback | rückfederung |
         tolerance | tolerances | toleranz | tol | tolérance | tolerancia | tolleranza | tolerantie | clearance | spiel | gap | jeu | play | ovality | ovalität |
         capacity | max capacity | capacity up to | up to | maximum capacity | kapazität | capacité | capacità |
-        weld bead | bead | seam | naht | schweissnaht | cordon | spacing | distance | distance between bends | abstand | pitch | offset | gap between |
+        weld bead | bead | seam | naht | schweissnaht | cordon | spacing | distance | distance between bends | gap between bends | between bends | abstand | pitch | offset | gap between |
         grit | finish | ra | polish | polished to | korn | grain |
         weight | weighs | gewicht | poids | peso | load | rated | tons | ton | pressure | druck | pression | presión | pressione | druk | yield | tensile | hardness |
         old mandrel | mandrel body | mandrel dia | mandrel diameter | price | target | budget | cost | preis | prix | precio | prezzo | prijs | rebate |
         corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire | tires | engine | rim | axle | axles | hole spacing | bolt circle | box | apt | suite | unit no | route | rt | exit |
-        ball | balls | kugel | kugeln | glieder | billes | bolas | sfere | kogels | washer | washers | o ring | o rings | oring | orings | o-ring | gasket | bearing | bush | bushing | shaft | drill | reamer | tap | plate | sheet | flat bar | flat | strap | round bar | solid bar | rebar | wire | bar stock | hex | sheet metal | blech | solid rod | hose | clamp | u bolt | coupler | fitting | fittings"""),
+        ball | balls | kugel | kugeln | glieder | billes | bolas | sfere | kogels | washer | washers | o ring | o rings | oring | orings | o-ring | gasket | bearing | bush | bushing | shaft | drill | reamer | tap | plate | sheet | flat bar | flat | strap | round bar | solid bar | rebar | wire | bar stock | hex | sheet metal | blech | solid rod | flange | flanges | flansch | bride | brida | flangia | flens | platte | plaque | placa | piastra | hose | clamp | u bolt | coupler | fitting | fittings"""),
     ("noise", "after", "bends | bend | hole"),
     ("noise", "before", """order | order no | order number | po | p o | purchase order | item | pos | position | line | part no | part number | p n | pn | art | art nr | artikel | drawing | drawing no | dwg | print | zeichnung | plan | dessin | disegno | plano | tekening | ref | reference | our ref | your ref | rev | revision | job | job no | quote no | rfq | enquiry no | inquiry no | invoice | tel | phone | fax | ext | extension | mobile | cell | room | dock | door | page | section | year | model | serial | serial no | sn | bestellung | auftrag | nr | no | number | nummer | numéro | commande | vat | ust | iban | hrb | hra | zip | plz | vol | issue | #"""),
 )  # fmt: skip
@@ -117,9 +118,18 @@ WORD = re.compile(r"Ø|#|[^\W\d_Ø]+(?:'[^\W\d_]+)?", re.IGNORECASE)
 def cues_at(words: list[str], at: int) -> list[tuple[int, Cue]]:
     """Every cue that begins at ``words[at]`` with the longest phrase: (words used, cue)."""
     found: list[tuple[int, Cue]] = []
-    for phrase, cue in _by_first_word().get(words[at], ()):
+    table = _by_first_word()
+    first = words[at]
+    known = table.get(first) or (table.get(first[:-1], ()) if first.endswith("s") else ())
+    for phrase, cue in known:
         if found and len(phrase) < found[0][0]:
             break
-        if tuple(words[at : at + len(phrase)]) == phrase:
+        said = words[at : at + len(phrase)]
+        if len(said) == len(phrase) and all(map(_same_word, said, phrase)):
             found.append((len(phrase), cue))
     return found
+
+
+def _same_word(said: str, word: str) -> bool:
+    """Whether a word is the phrase's, or its plural: 'outside diameters'."""
+    return said == word or (len(word) > 3 and said == word + "s")

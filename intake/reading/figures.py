@@ -14,10 +14,11 @@ Link = Literal["", "times", "slash", "list", "or", "range", "restate", "apart"]
 
 _AND = frozenset("and & und et y e en och og i plus ,".split())
 _OR = frozenset("or oder ou o u of eller lub ó".split())
+_MAYBE = frozenset("might could may maybe perhaps".split())
 _TO = frozenset("to until bis à hasta jusqu'à fino thru through tot till til".split())
 _RESTATE = frozenset("= ie i.e so that's thats meaning equals == aka".split())
 _PASS = frozenset(
-    "\" ' mm . ) a the both each all about approx od wall clr radius either from".split()
+    "be with \" ' mm . ) a the both each all about approx od wall clr radius either from".split()
 )
 _ABBREVIATIONS = frozenset(
     "approx ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s i e g ref "
@@ -41,6 +42,8 @@ class Figure:
     """What gave it the role: 'cue', 'chain', 'table', 'place'."""
     sentence: int = 0
     line: int = 0
+    clause: int = 0
+    """Lines and semicolons so far: where one item of a list may end."""
     paragraph: int = 0
     row: tuple[str, int, int] | None = None
     """('row' | 'column', table, index) for a figure in a table."""
@@ -102,11 +105,14 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
     sentences: list[int] = []
     lines: list[int] = []
     paragraphs: list[int] = []
-    sentence = line = paragraph = 0
+    clauses: list[int] = []
+    sentence = line = paragraph = clause = 0
     for index, token in enumerate(tokens):
         sentences.append(sentence)
         lines.append(line)
         paragraphs.append(paragraph)
+        clauses.append(clause)
+        clause += token.kind in ("line", "para") or token.text == ";"
         if token.kind == "para":
             sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1
         elif token.kind == "line":
@@ -116,7 +122,7 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
     figures = [
         Figure(
             index, token.start, token.end, token.number, token.unit, token.weak_unit,
-            sentence=sentences[index], line=lines[index], paragraph=paragraphs[index],
+            sentence=sentences[index], line=lines[index], paragraph=paragraphs[index], clause=clauses[index],
             notes=list(token.notes),
         )
         for index, token in enumerate(tokens)
@@ -134,11 +140,19 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
             figure.role, figure.how = "noise", "unit"
     for left, right in zip(figures, figures[1:], strict=False):
         right.link = _link(layout, left, right)
-        if right.link in ("list", "or", "range") and right.unit in ("ga", "swg", "bwg"):
-            if left.unit is None and left.number.style == "integer" and left.number.value <= 36:
-                left.unit = right.unit  # "16 or 14 gauge"
+        if right.link in ("list", "or", "range"):
+            if not any(token.kind == "cue" for token in layout.between(left, right)):
+                _share_gauge(left, right)
     _dashes(layout)
     return layout
+
+
+def _share_gauge(left: Figure, right: Figure) -> None:
+    """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both."""
+    for plain, named in ((left, right), (right, left)):
+        whole = plain.unit is None and plain.number.style == "integer" and plain.role is None
+        if whole and named.unit in ("ga", "swg", "bwg") and plain.number.value <= 36:
+            plain.unit = named.unit
 
 
 def _dashes(layout: Layout) -> None:
@@ -189,7 +203,7 @@ def _link(layout: Layout, left: Figure, right: Figure) -> Link:
             seen.append("/")
         elif token.text in _AND:
             seen.append("and")
-        elif token.text in _OR:
+        elif token.text in _OR or token.text in _MAYBE:
             seen.append("or")
         elif token.text in _TO or token.text == "-":
             seen.append("to")

@@ -168,6 +168,9 @@ class _Gatherer:
         ):
             for group, figure in zip(self.open, run, strict=True):
                 group.slots[slot].append(figure)
+        elif slot == "clr" and len(run) == 1 and self._opens_next(first):
+            self._new(first.row)
+            self._fill(slot, run)
         elif self._starts_tube(first):
             self._another(slot, run)
         elif len(run) == 1 and all(_restates(group.slots[slot][0], first) for group in holding):
@@ -265,10 +268,9 @@ class _Gatherer:
     def _replaces(self, figure: Figure) -> bool:
         """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
         return any(
-            other.negated
-            and other.sentence == figure.sentence
-            and other.role in (None, figure.role)
-            for other in self.layout.figures
+            other.negated and other.role in (None, figure.role) and abs(other.start - figure.start) < 40
+            for other in self.layout.in_sentence(figure.sentence)
+            if other.line == figure.line
         )
 
     def _repeats(self, slot: str, figure: Figure) -> bool:
@@ -293,13 +295,29 @@ class _Gatherer:
         opens with what the tube before has already."""
         slot = _slot(figure)
         group = self.open[-1]
-        last = max((f.line for figures in group.slots.values() for f in figures), default=-1)
-        if figure.row is not None or figure.line == last or figure.corrects or slot == "od":
+        last = max((f.clause for figures in group.slots.values() for f in figures), default=-1)
+        if figure.row is not None or figure.clause == last or figure.corrects or slot == "od":
             return False
         if slot not in group.slots or not ("od" in group.slots or "id" in group.slots):
             return False
         at = bisect_left(self.starts, figure.start)
-        return any(_slot(f) == "od" and f.line == figure.line for f in self.figures[at : at + 6])
+        return any(_slot(f) == "od" and f.clause == figure.clause for f in self.figures[at : at + 6])
+
+    def _opens_next(self, figure: Figure) -> bool:
+        """'25 x 1.5, R 50 and R 90, tube 40 x 3': a second radius right before a tube that has no
+        other is that tube's."""
+        at = bisect_left(self.starts, figure.start)
+        following = self.figures[at + 1 : at + 8]
+        if not following or _slot(following[0]) != "od":
+            return False
+        if len(self.layout.text[figure.end : following[0].start]) > 24:
+            return False
+        for after in following[1:]:
+            if _slot(after) == "od":
+                break
+            if _slot(after) == "clr":
+                return False
+        return True
 
     def _starts_tube(self, figure: Figure) -> bool:
         """An OD that brings its own wall along, though the tube before has one of the same OD."""

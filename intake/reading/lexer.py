@@ -41,7 +41,7 @@ class Token:
 _UNIT = re.compile(
     r"""(?:[ ]?-?[ ]?|[ ]?\n[ ]?(?=(?:mm|cm|inch(?:es)?|gauge|ga)\b))(?:
       (?P<inch>''|"|in(?:ch(?:es)?|ches)?s?\b\.?(?!\s?/)|zoll\b|pouces?\b|po\b|pulgadas?\b|pulg\b\.?|plg\b\.?|polegadas?\b|pol\b\.?|cale?\b(?!\s?\.?\s?\d)|pollic[ei]\b|duim\b|tommer\b|tum\b)
-    | (?P<mm>mm\b\.?|m\.m\.|millimet(?:er|re)s?\b|milímetros?\b|millimètres?\b|millimetri\b|mms\b)
+    | (?P<mm>mm\b|m\.m\.|millimet(?:er|re)s?\b|milímetros?\b|millimètres?\b|millimetri\b|mms\b)
     | (?P<cm>cm\b|centimet(?:er|re)s?\b)
     | (?P<thou>thou(?:sandths?|sands?|s)?\b|mils?\b)
     | (?P<ga>(?:ga\b|gauge\b|gage\b|guage\b|gua?ge\b|g\b(?!/))(?:\s?\(?(?P<system>bwg|swg)\b\)?)?)
@@ -69,7 +69,7 @@ _PREFIX = re.compile(
     r"""(?:
       (?P<radius>\br\s?[=:]\s?|\br(?=[\d.])|\br\.?\s(?=\d)|\brm\s?[=:]?\s?(?=[\d.]))
     | (?P<inside>\b(?:ri|ir)\s?[=:]?\s?(?=[\d.]))
-    | (?P<wall>\b[ts]\s?[=:]\s?(?=[\d.,])|\bt(?=\d)|\bs(?=\d[.,]\d)|\bwt?\s?[=:]\s?(?=[\d.]))
+    | (?P<wall>\b[ts]\s?[=:]\s?(?=[\d.,])|(?:\b|(?<=x))t(?=\d)|\bs(?=\d[.,]\d)|\bwt?\s?[=:]\s?(?=[\d.]))
     | (?P<od>\b(?:da|od|de)(?:\s?[=:]\s?|(?<=da)\s(?=\d)|\s?(?=\d\d\s?x)|(?=[\d.]))|\bd\s?[=:]\s?(?=[\d.])|\bd(?=\d)|Ø\s?[=:]?\s?(?=[\d.,]))
     | (?P<id>\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.]))|Øi\s?[=:]?\s?(?=\d))
     | (?P<clr>\bclr(?:\s?[=:]\s?|(?=[\d.])))
@@ -87,12 +87,13 @@ _PREFIX_ROLE: dict[str, str] = {
     "times": "times_d", "sch": "schedule", "dn": "dn", "nps": "nps", "gauge": "wall", "dash": "dash",
 }  # fmt: skip
 _TIMES = re.compile(
-    r"x(?![a-z])|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE
+    r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])", re.IGNORECASE
 )
 _SPACE = re.compile(r"[ \t]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
 _TOLERANCE = re.compile(r"[(]?(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?")
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
+_SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _AND_PART = re.compile(
     r"\sand\s(?P<part>(?:an?|one|three|five|seven)\s(?:half|quarters?|eighths?|sixteenths?))\b", re.IGNORECASE
 )
@@ -161,6 +162,8 @@ class _Lexer:
             return self._add("block", at, block[0], block=block[1])
         if char.isdigit() or (char in ".," and self.text[at + 1 : at + 2].isdigit()):
             return self._number(at) or self._add("punct", at, at + 1)
+        if char == "*" and self._between_numbers(at):
+            return self._add("times", at, at + 1)
         if char.isalpha() or char in "Ø#-":
             return self._prefixed(at) or self._worded(at)
         return self._add("punct", at, at + 1)
@@ -193,7 +196,11 @@ class _Lexer:
     def _with_unit(self, number: Number, at: int, role: str | None = None) -> int:
         unit, end, weak = number.unit, number.end, False
         counted = _COUNTED.match(self.text, number.end) if number.style == "integer" else None
+        if counted is not None and "\n" in counted[0] and self.text[counted.end() :][:2].strip(".")[:1] == ":":
+            counted = None  # the next line's label: "70 / Stk.: 1"
         match = None if counted else _UNIT.match(self.text, number.end)
+        if match is not None and match["inch"] == '"' and self._closes_quote(number):
+            match = None
         if match is not None and unit is None:
             unit, end, weak = self._unit(match, number)
             if unit == "thou":
@@ -215,6 +222,14 @@ class _Lexer:
             token.end = token_end = number.end + 1
         return token_end
 
+    def _closes_quote(self, number: Number) -> bool:
+        """Whether the mark after a figure ends a quotation: 'the print says "R 150" and no more'."""
+        opened = self.text.rfind('"', max(0, number.start - 16), number.start)
+        if opened < 0 or "\n" in self.text[opened : number.start]:
+            return False
+        before = self.text[opened - 1 : opened]
+        return not before.isdigit() and not any(c.isdigit() for c in self.text[opened : number.start])
+
     def _unit(self, match: re.Match[str], number: Number) -> tuple[str | None, int, bool]:
         if match["inch"]:
             return self._inch(match, number)
@@ -231,6 +246,8 @@ class _Lexer:
 
     def _inch(self, match: re.Match[str], number: Number) -> tuple[str | None, int, bool]:
         written = match["inch"].casefold()
+        if written.endswith(".") and _SENTENCE_NEXT.match(self.text, match.end()):
+            return "in", match.end() - 1, False  # "6 in. Thanks": the point ends the sentence
         if written == "in":
             preposition = _PREPOSITION_IN.match(self.text, number.end)
             if preposition is not None:
@@ -248,7 +265,8 @@ class _Lexer:
         match = _PREFIX.match(self.text, at)
         if match is None:
             return None
-        if at and (self.text[at - 1].isalnum() and match.lastgroup not in ("od",)):
+        after_times = bool(self.tokens) and self.tokens[-1].kind == "times"
+        if at and self.text[at - 1].isalnum() and match.lastgroup != "od" and not after_times:
             return None
         if match[0] == "T" and not re.match(r"\d+[.,]\d|\d\s?mm", self.text[match.end() :]):
             return None  # a temper or a grade: "6061 T6", "SA213 T22"

@@ -72,7 +72,7 @@ def _nearest(
     layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
 ) -> list[MaterialMention | None]:
     """The material said between this size and the next, else before the first, else the last one."""
-    starts = [group.anchor.start if group.anchor else 0 for group in groups]
+    starts = [_own_place(group) for group in groups]
     begin = _line_start(layout, starts[number])
     later = [start for start in starts if start > starts[number]]
     paragraph = layout.text.find("\n\n", starts[number])
@@ -81,12 +81,22 @@ def _nearest(
     if later and end <= starts[number]:
         end = min(later)
         begin = starts[number] if number else begin
+    if number and starts[number] > starts[number - 1]:
+        # Not before the end of the previous size's last figure on the same line.
+        last = max(f.end for figures in groups[number - 1].slots.values() for f in figures if f.start < starts[number])
+        begin = max(begin, last)
     own = [m for m in mentions if begin <= m.start < end]
     if own:
         first = [m for m in own if m.family == own[0].family or m.alternative]
         return list(first)
     before = [m for m in mentions if m.start < starts[number]]
     return [before[-1]] if before else [mentions[0]]
+
+
+def _own_place(group: Group) -> int:
+    """Where the group's own words stand: 'the same OD, but 4130 in .095' is at its .095."""
+    own = [f[0].start for slot, f in group.slots.items() if slot not in group.shared]
+    return min(own) if own else (group.anchor.start if group.anchor else 0)
 
 
 def _line_start(layout: Layout, place: int) -> int:

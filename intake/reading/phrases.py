@@ -14,7 +14,7 @@ from functools import lru_cache
 PhraseTable = Mapping[str, tuple[tuple[str, ...], ...]]
 
 # Figures, letters, a paragraph's end, a line's end, or one mark. Apostrophes only part words.
-_WORD = re.compile(r"\d+|[^\W\d_]+|[ \t]*\n\s*\n\s*|\n|[^\s\w'’`]")
+_WORD = re.compile(r"\d+|[^\W\d_]+|\n\s*\n\s*|\n|[^\s\w'’`]")
 _ENDS = frozenset("! ? \n\n".split(" "))
 # "2 pcs. mandrel", "qty. 3": the point closes the abbreviation, not the sentence.
 _ABBREVIATED = frozenset(
@@ -70,7 +70,7 @@ def words_of(text: str) -> Words:
     number = 0
     for match in _WORD.finditer(text):
         written = match[0]
-        word = fold(written) if written[0] not in " \t\n" else "\n"
+        word = fold(written) if written[0] != "\n" else "\n"
         if word == "\n" and written.count("\n") > 1:
             word = "\n\n"
         found.append(word)

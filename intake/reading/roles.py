@@ -6,7 +6,7 @@ import re
 from decimal import Decimal
 
 from ...rules.grades import family_of_designation
-from ...rules.standards import nps_of_dn, nps_of_inches
+from ...rules.standards import bwg_of, nps_of_dn, nps_of_inches
 from .cues import Cue
 from .figures import Figure, Layout
 from .lexer import Token
@@ -23,7 +23,7 @@ _FILLER_LEFT = frozenset(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten como máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m mittig comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m mittig comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
 _QUALIFIERS = frozenset(
@@ -45,7 +45,7 @@ def _other_thing(layout: Layout, at: int) -> bool:
 _LOOSE = frozenset("in on with for by at , . )".split())
 _MEASURED_TO = frozenset("measured gemessen mesuré medido misurato gemeten taken".split())
 _FILLER_RIGHT = _WHOLE_LIST | frozenset(
-    "of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart".split()
+    "of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart de di du d von van".split()
 )
 
 
@@ -69,7 +69,13 @@ def assign_by_cue(layout: Layout) -> None:
             continue
         left = _cue_left(layout, figure, used)
         if left is None or left[1].role == "label":
-            left = _said_of(layout, figure, used) or left
+            said = _said_of(layout, figure, used)
+            after = layout.figures[position + 1] if position + 1 < len(layout.figures) else None
+            whole = after is not None and after.link == "times"
+            if said is not None and said[1].role == "noise" and whole:
+                # "The gap on the shelf is 50.8 x 1.6": a whole size is no gap, but a rod can be one.
+                said = said if layout.tokens[said[0]].text in _OTHER_THINGS else None
+            left = said or left
         right = _cue_right(layout, figure)
         chosen = _choose(layout, position, left, right)
         if chosen is None:
@@ -135,7 +141,7 @@ def _choose(
     if left is not None and right is not None:
         weak = ("label", "die", "quantity")
         if left[1].role in weak and right[1].role not in weak:
-            if _serves_next(layout, position, right[0]) and not _own_right(layout, position + 1):
+            if _next_is_likelier(layout, position, right):
                 right = None  # "tube 40 ép. 2"
             else:
                 left = None
@@ -174,8 +180,9 @@ def _next_is_likelier(layout: Layout, position: int, right: Found) -> bool:
         return False
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
-    if role == "wall" and figure.unit is None and figure.number.style != "decimal":
-        return figure.number.value < 20 and after.number.value * 2 < figure.number.value
+    thousandths = figure.unit is None and figure.number.style != "decimal"
+    if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
+        return False  # "120 wall 1-1/2 DOM"
     if after.link in ("list", "or", "range") and after.unit == figure.unit and role != "wall":
         return after.number.value > figure.number.value * 6
     if role == "wall":
@@ -213,6 +220,8 @@ def _fits(figure: Figure, cue: Cue) -> bool:
         return cue.role in ("clr", "radius", "times_d", "inside_r")
     if cue.role in RADIUS_ROLES and unit in ("in", None) and figure.number.value < Decimal("0.2"):
         return False
+    if cue.role == "id" and figure.number.value < (2 if unit == "mm" else Decimal("0.1")):
+        return False  # "weld bead inside max 0.3 mm"
     if cue.role == "wall" and unit == "mm":
         return figure.number.value <= 25  # "38 mm dick" is a diameter
     if cue.role == "wall" and unit in ("in", "mm", None):
@@ -239,13 +248,17 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 at, distance = at - 1, distance + 1
                 continue  # "to the inside of the bend is 5 in"
             side = next((cue for cue in token.cues if cue.side in ("before", "both")), None)
-            named_before = at > 0 and layout.tokens[at - 1].kind == "cue"
+            named_before = at > 0 and any(
+                c.role in RADIUS_ROLES or c.role == "noise" for c in layout.tokens[at - 1].cues
+            )
             if token.text in _QUALIFIERS and (side is None or named_before):
                 at, distance = at - 1, distance + 1
                 continue  # "der Radius ist außen 160 mm"
             if token.text == "no" and passed & {"than", "more", "less", "tighter", "smaller"}:
                 at, distance = at - 1, distance + 1
                 continue  # "CLR of no more than 4.5"
+            if side is not None and side.role == "noise" and passed & _COPULA and _complement(layout, at):
+                return None
             if side is not None and side.role == "noise" and passed & _LOOSE:
                 return None  # "bends in 2 inch sch 40"
             if (
@@ -258,6 +271,9 @@ def _cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             if side is not None and side.role in ("od", "id") and _other_thing(layout, at):
                 side = Cue("noise")  # "max capacity fi 51"
             return (at, side, distance) if side else None
+        if token.kind == "line" and passed & _COPULA:
+            at -= 1  # "Der Radius / ist außen gemessen 160 mm": a sentence that was wrapped
+            continue
         if token.kind == "line":
             if at == 0 or layout.tokens[at - 1].kind not in ("cue", "punct"):
                 return None
@@ -299,8 +315,13 @@ def _opens_clause(layout: Layout, at: int) -> bool:
     return True
 
 
-_COPULA = frozenset("is are was be of = : ist beträgt est es è to at will equals measures".split())
+_COPULA = frozenset("son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures".split())
 _ARTICLE = frozenset("a an the about approx approximately around also still now our".split())
+
+
+def _complement(layout: Layout, at: int) -> bool:
+    """Whether a cue only completes another: '... of the two legs'."""
+    return any(token.text in ("of", "der", "des", "de", "van") for token in layout.tokens[max(0, at - 3) : at])
 
 
 def _said_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
@@ -320,6 +341,8 @@ def _said_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             if token.text in ("bend", "bends", "bending"):
                 continue  # "the radius to the inside of the bend is 5 in"
             side = next((c for c in token.cues if c.role in LENGTH_ROLES | {"noise", "die"}), None)
+            if side is not None and side.role == "noise" and _complement(layout, back):
+                continue  # "the distance between axes of the two legs is 152"
             if side is not None and (side.side == "both" or side.role != "noise"):
                 return back, side, 2
     return None

@@ -257,7 +257,7 @@ class Settler:
         if best.od is None or od is None:
             return
         self._doubt_names(slots["od"][0], "wall" in slots or "id" in slots, lengths, doubts)
-        nominal = best.od.nominal
+        nominal = best.od.nominal or self._named_size(slots["od"])
         if nominal and role == "times_d" and best.clr is not None and lengths["clr"] is not None:
             size = standards.pipe_od_mm(nominal)
             name = Decimal("25.4") * _size_in(nominal)
@@ -278,6 +278,13 @@ class Settler:
                 doubts.add(
                     "od", [od, asme], "the ISO and the ASME pipe of this nominal size differ"
                 )
+
+    def _named_size(self, figures: list[Figure]) -> str:
+        """The NPS size of 'DN 40' beside a real OD, or nothing."""
+        for figure in figures:
+            if figure.role in ("nps", "dn"):
+                return next((v.nominal for v in readings(figure, "od")), "")
+        return ""
 
     def _doubt_names(
         self, figure: Figure, has_wall: bool, lengths: dict[Length, Decimal | None], doubts: _Doubts

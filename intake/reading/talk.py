@@ -28,6 +28,7 @@ _HEDGE_AFTER = re.compile(
 _OWNED = re.compile(
     r"\b(?:(?:we|i|they|he) (?:already |still |only |also |just )*(?:have|got|own|bought|had|have got|make do with|made)|we've (?:already )?got|i've (?:already )?got|already (?:have|got|own|bought)|have already|we already|haben (?:wir )?(?:bereits|schon)|avons déjà|ya tenemos|abbiamo già|hebben (?:we )?al)\b"
 )
+_STILL = re.compile(r"\b(?:already|from you|run fine|runs fine|works? fine|still|schon|déjà|ya|già|al)\b")
 _ONE = re.compile(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?(?:ones?|mandrels?|dorn|mandrin|mandrino|doorn|version|tool|set)\b"
 )
@@ -93,7 +94,7 @@ def _owned(layout: Layout) -> None:
             if wanted is not None and figure.start - start > wanted.start():
                 continue
             _, after = _around(layout, figure)
-            if _ONE.match(after):
+            if _ONE.match(after) or (_STILL.search(text) and not wanted and not _DIE.search(text)):
                 figure.negated = True
             elif _mandrel_for(text, owned.end(), figure.start - start):
                 # "the .120 one for our 1-3/4 die (6 CLR)": the die is still the one meant.

@@ -8,12 +8,13 @@ from __future__ import annotations
 import base64
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
 from bendreply.intake.charsets import decode_bytes
 from bendreply.intake.flowed import unflow
 from bendreply.intake.message import parse_message
 from bendreply.intake.model import Message
-from hypothesis import given
-from hypothesis import strategies as st
 
 HEAD = (
     "From: Lou <lou@example.net>\n"

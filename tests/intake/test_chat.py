@@ -7,10 +7,11 @@ from datetime import UTC, date, datetime
 from typing import Any
 
 import pytest
-from bendreply.intake.chat import ChatError, parse_chat_line, read_chat
-from bendreply.intake.model import Address, Message
 from hypothesis import given
 from hypothesis import strategies as st
+
+from bendreply.intake.chat import ChatError, parse_chat_line, read_chat
+from bendreply.intake.model import Address, Message
 
 LOU = {"name": "Lou", "address": "lou@example.net"}
 

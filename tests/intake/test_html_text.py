@@ -8,9 +8,10 @@ from __future__ import annotations
 import time
 
 import pytest
-from bendreply.intake.html_text import html_to_text
 from hypothesis import given
 from hypothesis import strategies as st
+
+from bendreply.intake.html_text import html_to_text
 
 SEEN = [
     # -- lines

@@ -11,10 +11,11 @@ from datetime import UTC, date, datetime
 from email.message import EmailMessage
 
 import pytest
-from bendreply.intake.message import parse_message
-from bendreply.intake.model import Address, Message
 from hypothesis import given
 from hypothesis import strategies as st
+
+from bendreply.intake.message import parse_message
+from bendreply.intake.model import Address, Message
 
 HEAD = (
     "From: Lou <lou@example.net>\n"

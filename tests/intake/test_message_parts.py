@@ -8,6 +8,7 @@ import io
 import time
 
 import pytest
+
 from bendreply.intake.message import parse_message
 from bendreply.intake.model import Message
 

@@ -10,6 +10,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+
 from bendreply.intake.sources import SourceItem, read_paths, split_mbox, text_message
 
 MAIL = b"From: lou@example.net\nSubject: %b\nMessage-ID: <%b@x>\n\n1.75 x .095\n"

@@ -1,0 +1,163 @@
+"""What stands around a number: does it count mandrels that are wanted now?"""
+
+from __future__ import annotations
+
+from . import quantity_words as w
+from .phrases import PhraseTable, Words
+from .quantity_numbers import Count
+
+_JOINTS = frozenset(", ; : and but so und aber et mais y pero e ma en maar".split())
+_STARTS = frozenset(("", "\n", "\n\n"))
+_FAR = 11
+"""Words looked back for the verb that governs a count; keeps the search linear."""
+
+
+class Context:
+    """Questions about the neighbourhood of a count."""
+
+    def __init__(self, words: Words) -> None:
+        self.words = words
+        self.text = words.text
+
+    def _before(self, at: int, far: int) -> range:
+        """Indexes before ``at`` in its sentence, nearest first."""
+        stop = at
+        while stop > max(0, at - far) and self.words.together(stop - 1, at):
+            stop -= 1
+        return range(at - 1, stop - 1, -1)
+
+    def _after(self, at: int, far: int) -> range:
+        """Indexes from ``at`` on, as far as the sentence of the word before goes."""
+        stop = at
+        while stop < min(len(self.text), at + far) and self.words.together(at - 1, stop):
+            stop += 1
+        return range(at, stop)
+
+    def _ends_with(self, at: int, table: PhraseTable) -> bool:
+        """Whether a phrase of ``table`` ends right before ``at``."""
+        return any(
+            at >= used and self.words.phrase(at - used, table) == used for used in range(1, 5)
+        )
+
+    def is_rejected(self, count: Count, end: int, *, piece: bool) -> bool:
+        """Whether it counts what is owned, shared, made, compared or for later."""
+        return (
+            self._ends_with(count.first, w.INSTEAD)
+            or self.words.at(count.first - 1) in w.TOOL_IN_USE
+            or self.is_rate(end)
+            or self._is_owned(count.first, end, piece=piece)
+            or self._is_shared(count.first, end)
+            or self._is_later(count, end)
+            or self._is_otherwise(count.first)
+            or self.speaks_of_other_tooling(count.first)
+        )
+
+    def is_rate(self, at: int) -> bool:
+        """'20 pcs a day', '3 per frame'."""
+        for index in (at, at + 1):
+            if self.words.at(index) in w.RATE_SIGNS and self.words.at(index + 1) in w.RATES:
+                return True
+        return False
+
+    def _is_owned(self, first: int, end: int, *, piece: bool) -> bool:
+        if any(self.words.phrase(at, w.OWNED_AFTER) for at in self._after(end, 2)):
+            return True
+        crossed = False
+        for at in self._before(first, _FAR):
+            word = self.text[at]
+            if self.words.phrase(at, w.WANTS):
+                return self._ends_with(at, w.NEGATIONS)
+            if crossed:
+                continue
+            if self.words.phrase(at, w.OWNS) and not self._is_wish(at):
+                return True
+            if piece and word in w.PRODUCES:
+                return True
+            crossed = word in _JOINTS
+        return False
+
+    def _is_wish(self, at: int) -> bool:
+        before, ahead = self.words.at(at - 1), self.words.at(at - 2)
+        return before in w.WISHES or (before in w.WISHES_FOR and ahead in w.WISHES)
+
+    def _is_shared(self, first: int, end: int) -> bool:
+        """'Will one mandrel cover both?' asks for advice."""
+        near = {self.words.at(first - 1), self.words.at(first - 2)}
+        if not near & w.MODALS:
+            return False
+        return any(self.text[at] in w.SHARING for at in self._after(end, 12))
+
+    def _is_later(self, count: Count, end: int) -> bool:
+        after = self._after(end, 3)
+        if any(self.text[at] in w.LATER for at in after):
+            return True
+        more = any(word in w.MORE for word in self.text[count.after : end + 2])
+        if not more:
+            return False
+        around = [*self._before(count.first, 12), *self._after(end, 6)]
+        return any(self.text[at] in w.LATER | w.CONDITIONS for at in around)
+
+    def _is_otherwise(self, first: int) -> bool:
+        return any(self.text[at] in w.OTHERWISE for at in self._before(first, _FAR))
+
+    def speaks_of_other_tooling(self, first: int) -> bool:
+        """'Wiper die to suit line 20. Qty 4.': the line names other tooling and no mandrel."""
+        for at in range(first - 1, max(-1, first - 16), -1):
+            word = self.text[at]
+            if word in w.MANDRELS or word in _STARTS:
+                return False
+            if word in w.OTHER_TOOLING:
+                return True
+        return False
+
+    def is_conditional(self, count: Count, end: int) -> bool:
+        """'x2 if you do a deal' weighs less than what is asked for plainly."""
+        if any(self.text[at] in w.CONDITIONS for at in self._after(end, 4)):
+            return True
+        return any(
+            self.text[at] in w.CONDITIONS and self.words.at(at + 1) not in ("so", "yes", "ja", "si")
+            for at in self._before(count.first, 8)
+        )
+
+    def says_each(self, first: int, after: int, end: int) -> bool:
+        """'One each', 'per size 2', 'je ein Dorn'."""
+        if any(self.text[at] in w.EACH for at in self._before(first, 4)):
+            return True
+        for at in self._after(after, end - after + 4):
+            if self.text[at] in w.EACH:
+                return True
+            if at >= end and (self.text[at].isdigit() or self.text[at] in ("$", "€", "\n")):
+                return False
+        return False
+
+    def corrects(self, first: int) -> bool:
+        """'Sorry, make that three'."""
+        return any(self.words.phrase(at, w.CORRECTIONS) for at in self._before(first, 6))
+
+    def names_mandrel(self, at: int) -> bool:
+        """Whether the sentence so far names a mandrel."""
+        return any(self.text[index] in w.MANDRELS for index in self._before(at, 30))
+
+    def asks_for(self, article: int, noun: int) -> bool:
+        """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
+        if self.words.at(article - 1) in w.TOOL_IN_USE:
+            return False
+        behind = [self.text[at] for at in self._after(noun, 4)]
+        if behind and behind[0] in ("please", "pls", "plz", "bitte", "graag", "gesucht"):
+            return True
+        if w.COSTS & set(behind[:1]):
+            return self.words.at(article - 1) in ("would", "will")
+        if "needed" in behind or "required" in behind:
+            return True
+        for at in self._before(article, _FAR):
+            if self.words.phrase(at, w.ABILITY):
+                return False
+            wanted = self.words.phrase(at, w.WANTS)
+            if wanted and at + wanted <= article:
+                return not (
+                    self._ends_with(at, w.NEGATIONS)
+                    or any(self.words.phrase(at - far, w.ABILITY) > far for far in (1, 2))
+                )
+            if self.words.phrase(at, w.OWNS) and not self._is_wish(at):
+                return False
+        return False

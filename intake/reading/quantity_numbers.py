@@ -1,0 +1,123 @@
+"""Whole numbers that could count something: in figures or in words, and part of no size."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from dataclasses import dataclass
+
+from . import quantity_words as w
+from .figures import Layout
+from .phrases import words_of
+
+_GLUED_BEFORE = frozenset("-/:.,+")
+_MONEY = frozenset("$€£#§")
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """A number by the indexes of its words."""
+
+    first: int
+    after: int
+    value: int
+    shy: bool = False
+    """An everyday word as well ('par', 'due'): counts only before a piece or a mandrel."""
+    bracket: bool = False
+    """'(2)'."""
+
+
+class Numbers:
+    """The numbers among the words of a layout."""
+
+    def __init__(self, layout: Layout, sizes: frozenset[int]) -> None:
+        self.words = words_of(layout.text)
+        self.text = self.words.text
+        self.tokens = layout.tokens
+        self.starts = [token.start for token in layout.tokens]
+        self.sizes = sizes
+
+    def at(self, index: int) -> Count | None:
+        """The number that begins there, its brackets and its repetition in figures included."""
+        bracket = self.words.at(index) == "("
+        if bracket:
+            return None  # read from the figure in it, so that "(2)" is found once
+        value, after, shy = self._value(index)
+        if not value:
+            return None
+        if self.words.at(after) == "(" and self.words.at(after + 2) == ")":
+            again = self._value(after + 1)[0]
+            if again == value:
+                after += 3  # "three (3)"
+        first = index
+        if self.words.at(index - 1) == "(" and self.words.at(after) == ")":
+            return Count(index - 1, after + 1, value, shy, bracket=True)
+        return Count(first, after, value, shy)
+
+    def _value(self, index: int) -> tuple[int, int, bool]:
+        """(value, index behind it, whether shy); a value of 0 is no number."""
+        word = self.words.at(index)
+        if word.isdigit():
+            if len(word) > 3 or not self._is_plain(index):
+                return 0, index, False
+            return self._dozens(int(word), index + 1)
+        if word == "half" and self.words.at(index + 1) in ("a", "dozen"):
+            after = index + 1 + (self.words.at(index + 1) == "a")
+            return (6, after + 1, False) if self.words.at(after) == "dozen" else (0, index, False)
+        value = w.COUNTS.get(word, 0)
+        if not value or not self._is_plain(index):
+            return 0, index, False
+        after = index + 1
+        if word in w.TENS:
+            dash = self.words.at(after) == "-"
+            unit = w.COUNTS.get(self.words.at(after + dash), 0)
+            if 0 < unit < 10:
+                value, after = value + unit, after + dash + 1
+        if word in w.SHY:
+            return value, after, True
+        return self._dozens(value, after)
+
+    def _dozens(self, value: int, after: int) -> tuple[int, int, bool]:
+        if self.words.at(after) in w.DOZENS:
+            return value * 12, after + 1, False
+        if self.words.at(after) in w.PAIRS and self.words.at(after) not in w.SHY:
+            return value * 2, after + 1, False
+        return value, after, False
+
+    def is_size(self, index: int) -> bool:
+        """Whether a figure that belongs to a size begins there."""
+        return index < len(self.words) and self.words.start[index] in self.sizes
+
+    def ends_at(self, index: int) -> bool:
+        """Whether a plain number stands right before that word."""
+        return index > 0 and bool(self._value(index - 1)[0])
+
+    def _is_plain(self, index: int) -> bool:
+        """Whether the word is a number of its own, not a piece of a size, a date or a price."""
+        start, end = self.words.start[index], self.words.end[index]
+        before = self.words.at(index - 1)
+        if index and self.words.end[index - 1] == start:
+            if before in _MONEY:
+                return False
+            if before.isalpha() and before != "x":
+                return False
+            if before in _GLUED_BEFORE and index > 1:
+                ahead = self.words.end[index - 2] == self.words.start[index - 1]
+                if ahead and self.text[index - 2].isalnum() and self.text[index - 2] != "n":
+                    return False
+        return self._is_whole_token(start, end, digits=self.text[index].isdigit())
+
+    def _is_whole_token(self, start: int, end: int, *, digits: bool) -> bool:
+        place = bisect_right(self.starts, start) - 1
+        token = self.tokens[place] if place >= 0 else None
+        if token is None or token.end <= start:
+            return True
+        if token.start in self.sizes or token.kind in ("block", "material"):
+            return False
+        number = token.number
+        if number is None:
+            return True
+        if token.unit is not None and not token.weak_unit:
+            return False
+        if number.start != start or (digits and number.end != end):
+            return False
+        return number.value == number.value.to_integral_value()

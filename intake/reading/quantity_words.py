@@ -1,0 +1,287 @@
+"""The words with which customers count mandrels, and those that count something else."""
+
+from __future__ import annotations
+
+from .phrases import PhraseTable, phrases, word_set
+
+_COUNTS = """
+1 one single solitary lone einer eines eins einzelner einzelnen einzigen eentje uno seul unico oana oan oanen jeden jeden jedna
+1 um uma en ett et
+2 two couple pair zwei zwo deux dos due twee dois duas dwa dwie två tva to paire par paio coppia
+3 three drei trois tres tre drie três trzy
+4 four vier quatre cuatro quattro quatro cztery fyra fire
+5 five fünf fuenf cinq cinco cinque vijf piec pięć fem
+6 six sechs seis sei zes szesc sześć sex seks
+7 seven sieben sept siete sette zeven sete siedem
+8 eight acht huit ocho otto oito osiem
+9 nine neun neuf nueve nove negen
+10 ten zehn dix diez dieci tien dez dziesiec
+11 eleven elf onze once undici
+12 twelve zwölf zwoelf douze doce dodici twaalf doze dozen dutzend douzaine docena dozzina dozijn
+13 thirteen dreizehn treize trece tredici
+14 fourteen vierzehn quatorze catorce
+15 fifteen fünfzehn quinze quince quindici vijftien
+16 sixteen sechzehn seize
+17 seventeen
+18 eighteen achtzehn
+19 nineteen
+20 twenty zwanzig vingt veinte venti twintig vinte
+30 thirty dreissig trente treinta trenta dertig
+40 forty vierzig quarante cuarenta
+50 fifty fünfzig cinquante cincuenta
+"""
+COUNTS: dict[str, int] = {
+    word: int(line.split()[0])
+    for line in _COUNTS.strip().splitlines()
+    for word in word_set(line.split(None, 1)[1])
+}
+TENS = word_set("twenty thirty forty fifty")
+DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
+PAIRS = word_set("pair couple paire par paio coppia")
+# Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
+SHY = word_set("par to et en um uma sept once sei elf fire fem tre sex due six dos")
+
+ARTICLES = word_set("a an un une una uno ein eine einen een um uma en ett ana")
+"""'a mandrel' asks for one only where it is asked for: see ``find_article``."""
+NUMERAL_BEFORE = word_set("je jeweils nur lediglich davon solamente seulement slechts")
+NUMERAL_AFTER = word_set(
+    "solo sola seul seule único unico única einzigen einziger einzelnen enkele enkel"
+)
+"""Beside an article these make it a number: 'je ein Dorn', 'un solo mandril'."""
+
+LABELS = phrases(
+    "qty | qnty | qtty | q ty | q tity | quantity | quantities | how many | how many required",
+    "no required | no req d | no . required | no . req d | no off | no . off | number required",
+    "number of mandrels | number needed | number off | no . of mandrels | nos required",
+    "no wanted | no . wanted | number wanted | nr required",
+    "menge | anzahl | stückzahl | stueckzahl | bestellmenge | anfragemenge | bedarf menge",
+    "quantité | qté | qtés | nombre | nbre | nb de mandrins | cantidad | cant | ctd | quantità",
+    "q tà | q . tà | qta | aantal | antal | ilość | ilosc | quantidade | qtd | qtde | quant | adet",
+    "数量 | 個数 | 수량 | n =",
+)
+PIECES = phrases(
+    "pc | pcs | pce | piece | pieces | off | no | nos | ea | unit | units | set | sets",
+    "tool set | tool sets | stück | stücke | stk | stck | stueck | st | exemplar | exemplare",
+    "pièce | pièces | pce | pces | pza | pzas | pieza | piezas | ud | uds | unidad | unidades",
+    "pz | pezzo | pezzi | stuks | stuk | szt | sztuk | sztuka | sztuki | ks | kus | kusy",
+    "peça | peças | pç | pçs | un | unid | adet | kpl | st | 个 | 個 | 本 | 支 | 件 | 개",
+)
+# "no" and "st" are words of their own too: as pieces they want a point or a mandrel behind them.
+SHY_PIECES = word_set("no st un")
+SINGULAR = word_set(
+    "mandrel mandrell mandral mandrill mandril mandrle dorn biegedorn gliederdorn kugeldorn mandrin",
+    "mandrino anima doorn buigdoorn trzpień trzpienia trn trn dor dorne mandrin",
+)
+MANDRELS = SINGULAR | word_set(
+    "mandrels mandrells mandrals mandrills mandrills mandriles mandrils mandris dorne dornen dorns",
+    "biegedorne biegedornen gliederdorne gliederdornen kugeldorne mandrins mandrini anime",
+    "doorns doornen buigdoornen trzpienie trzpieni trny dorner",
+)
+TOOLS = word_set("tool tools werkzeug outil outils herramienta utensile gereedschap")
+# "mandrel bends", "a mandrel bender": the mandrel only says what kind of thing it is.
+COMPOUND = word_set(
+    "bend bends bending bender benders bent rod rods bar bars machine shank shanks extractor steel",
+    "extractors ball balls link links holder holders lube lubricant grease tip tips nose steel stop",
+    "tube tubes tubing pipe pipes set's stange bar kugel kugeln",
+)
+OTHERS = word_set(
+    "tube tubes tubing pipe pipes bend bends part parts hairpin hairpins frame frames rail rails",
+    "handrail handrails hoop hoops loop loops cage cages coil coils bar bars stick sticks length",
+    "lengths leg legs joint joints weld welds wiper wipers die dies former formers block blocks",
+    "clamp clamps ball balls link links segment segments rod rods copy copies drawing drawings",
+    "photo photos picture pictures sample samples bolt bolts screw screws machine machines bender",
+    "benders size sizes radius radii question questions inch inches mm cm ft feet foot deg degrees",
+    "gauge gage day days week weeks month months year years hour hours minute minutes man men",
+    "people guys employees axis axes percent dollars euro euros chairs tables cars bikes trucks",
+    "sections pages items lines point points way ways side sides end ends type types kinds kind",
+    "option options thing things time times place head heads station stations shift shifts",
+    "rohr rohre rohren röhren bogen bögen teil teile kugel kugeln glied glieder gliedern matrize",
+    "faltenglätter zeichnung tage wochen monate jahre stangen grad größen maße",
+    "coude coudes cintrage cintrages tuyau tuyaux bille billes plan plans jours semaines mois ans",
+    "tubo tubos curva curvas curve dobleces bola bolas plano planos días semanas meses tubi sfere",
+    "piega pieghe giorni settimane mesi buis buizen bocht bochten kogel kogels weken dagen maanden",
+    "ship hubs panels bundles pallets boxes lots batch batches patterns passes spares teeth",
+)
+STOPS = word_set(
+    "and or for with to in at on from by per und oder für mit bei et ou pour avec y o para con e",
+    "per en of voor met but so if when is are was were do does will would can could has have had",
+    "that which who than as because ist sind est sont es son sono zijn och till",
+)
+RATES = word_set(
+    "day days week weeks wk month months year years yr annum hour hr shift batch run job lot tag",
+    "woche monat jahr stunde schicht jour semaine mois an año ano mes semana día dia giorno mese",
+    "settimana anno dag week maand jaar uur frame vehicle car bus chair bike",
+)
+RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
+
+EACH = word_set(
+    "each ea apiece every per je jeweils jede jeden jeder chaque chacun chacune cada ciascuno",
+    "ciascuna ciascun ognuno ogni elk elke ieder varje hver każdy both respectively",
+)
+
+# What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
+ASKS_BARE = phrases(
+    "just | only | need | needs | needed | want | wants | take | taking | buy | buying | require",
+    "requires | gimme | gimmie | give me | quote | quote for | quote on | quote us | quote me",
+    "quote me on | quote us on | requote for | requote | quotation for | quotation on",
+    "price for | price on | price of | prices for | pricing for | pricing on | price me",
+    "cost for | cost of | much for | send | send me | send us | make me | make us | we re after",
+    "i m after | looking for | to order | we order | ll order | would order | please order",
+    "like to order | go with | i ll have | we ll have | can i have | could i have | may i have",
+    "can i get | could i get | could we get | can we get | make it | make that | that s | total of",
+    "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
+    "would like | should like",
+    "nur | lediglich | brauche | brauchen | bräuchte | bräuchten | bräucht | benötige | benötigen",
+    "nehme | nehmen | davon | möchte | möchten | angebot für | angebot über | preis für | bestelle",
+    "m en faut | en faut | en voudrais | en voudrions | en veux | besoin de | en prendrai | en prends",
+    "seulement | juste | soit | en prendrait | prix pour | devis pour | offre pour | faudrait",
+    "solo | sólo | solamente | necesito | necesitamos | quiero | queremos | serían | sería | ocupo",
+    "cotizar | cotización de | precio de | precio por | comprar | son | serian",
+    "ne vorrei | ne vorremmo | ne servono | ne servirebbero | ne serve | ne prendo | bisogno di",
+    "soltanto | prezzo per | offerta per | heb er | hebben er | wil er | willen er | graag | slechts",
+    "maar | prijs voor | offerte voor | nodig | preciso de | precisamos de | apenas | potrzebuję",
+    "potrzebujemy | tylko | behöver | bara",
+)
+# The same behind the number: "one please", "1 ought to do", "two to start".
+ASKS_BARE_AFTER = phrases(
+    "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
+    "should do | would do | does me | does it | is enough | is all | is plenty | is fine | suffices",
+    "would be enough | should be enough | will be enough | to start | to begin | for now",
+    "for a start | for starters | at first | each | ea | apiece | of each | of them | of these | of those",
+    "per size | per line | per item | per radius | per option | per tube | per head | per die",
+    "for each | for every | required | needed | wanted | in total | total | altogether | off | req d",
+    "bitte | reicht | reichen | genügt | genügen | würde reichen | würden reichen | wären genug",
+    "gesamt | insgesamt | erforderlich | benötigt | suffit | suffira | suffisent | seulement | svp",
+    "s il vous plait | au total | solo | sola | por favor | en total | es suficiente | basta",
+    "bastan | soltanto | per favore | in totale | graag | nodig | is genoeg | volstaat | alstublieft",
+    "de cada | de chaque | di ciascuno | van elk | pour chaque | pour chacun | per ciascuno | je maat",
+    "tack | räcker | wystarczy | czego potrzebuję",
+)
+# What may follow a bare number; any other word is likely the thing that is counted.
+FOLLOWERS = word_set(
+    "for please pls plz thanks thank thx only each ea apiece of now to in at by and but when so off",
+    "asap here right today made if at then as maybe with per required needed total delivered",
+    "für bitte nur je davon und in aus danke zum pour svp merci en et seulement para por y",
+    "gracias solo de per grazie e voor graag nodig stuks dan com no pronto i ll would should ought",
+    "will is does this the it req altogether reicht genügt suffit basta",
+)
+DETERMINERS = word_set(
+    "the this that these those which every another any each some no what old new next last same",
+    "other first second third big small large bigger smaller good bad right wrong wrong whole ones",
+    "der die das diese dieser ce cette cet le la este esta ese esa el quello questo lo die dat deze",
+)
+
+WANTS = phrases(
+    "need | needs | needing | want | wants | wanting | require | requires | required | order",
+    "ordering | buy | buying | purchase | quote | quoting | quotation | quotations | rfq | price",
+    "prices | pricing | looking for | look for | look after | searching for | search for | after",
+    "like | interested in | get me | supply us | supply me | send us | send me | offer | bid | cost",
+    "proposal for | request for | request | requests | enquiry for | inquiry for | number on | take",
+    "can i get | could i get | can we get | could we get | may i have | can i have | could i have",
+    "could we have | trouble you for | please make | in the market for | order for | gimme | ask for",
+    "brauche | brauchen | bräuchte | bräuchten | bräucht | bräuchert | benötige | benötigen | suche",
+    "suchen | angebot | anfrage | anbieten | bestellen | möchte | möchten | hätte gern | hätten gern",
+    "preis | bitte um | besoin | cherche | cherchons | recherche | recherchons | offre | devis | prix",
+    "souhaite | souhaitons | voudrais | voudrions | voulons | commander | faut | faudrait | cotation",
+    "necesito | necesitamos | busco | buscamos | ocupo | quiero | queremos | cotizar | cotización",
+    "cotizacion | oferta | presupuesto | precio | requerimos | comprar | pedir | me hace falta",
+    "cerco | cerchiamo | serve | servirebbe | bisogno | vorrei | vorremmo | preventivo | offerta",
+    "prezzo | ordinare | zoek | zoeken | nodig | offerte | prijs | graag | bestellen | wil | willen",
+    "preciso | precisamos | cotação | orçamento | preço | gostaria | szukam | szukamy | potrzebuję",
+    "potrzebujemy | wycenę | behöver | söker | offert | poptávám | köpa",
+)
+OWNS = phrases(
+    "have | has | had | ve | ve got | own | owns | got | bought | ordered | made us | made me",
+    "you made | supplied | received | broke | lost | haben | hat | hatten | besitzen | gekauft",
+    "avons | ai | possédons | acheté | tenemos | tengo | teníamos | abbiamo | ho | hebben | heb",
+    "hadden | temos | mamy | har | using | use",
+)
+# "to have two", "could we have one": having that is wished for.
+WISHES = word_set("to could can would d ll may might should must shall gern gerne")
+OWNED_AFTER = phrases(
+    "already | in stock | on the shelf | on hand | in house | here already | we have | we own",
+    "i have | i own | vorhanden | da | bereits | haben wir | déjà | ya | già | al | on order",
+)
+ABILITY = phrases(
+    "can you | could you | do you | do u | can u | are you able | would you be able | will you",
+    "do i need | do we need | would i need | would we need | will i need | will we need",
+    "does it need | does this need | is there | need to know if",
+    "much for | much is | get for | ask for a | können sie | könnt ihr | kann man | machen sie",
+    "haben sie | habt ihr | führen sie | pouvez vous | pourriez vous | avez vous | faites vous",
+    "fabriquez vous | pueden | puede | podrían | tienen | hacen | fabrican | potete | può | avete",
+    "fate | producete | kunnen jullie | kunt u | kan u | hebben jullie | heeft u | maken jullie",
+    "maakt u | czy robicie | vocês fazem | can it | is it possible | does it | have a | has a",
+)
+COSTS = word_set("cost run set kosten kostet costs")
+NEGATIONS = phrases(
+    "not | don t | doesn t | no | never | instead of | rather than | nicht | kein | keinen | statt",
+    "pas | au lieu de | plutôt que | en vez de | non | invece di | niet | in plaats van | geen",
+)
+INSTEAD = phrases(
+    "instead of | rather than | not | statt | anstatt | nicht | au lieu de | plutôt que | pas | than",
+    "en vez de | invece di | niet | in plaats van | more than | less than | fewer than | no more than",
+)
+TOOL_IN_USE = word_set("with without using mit ohne avec sans con sin senza met zonder through over")
+WISHES_FOR = word_set("i we one they je nous wir ich")
+PRODUCES = word_set(
+    "bend bends bending bent produce produces producing manufacture make makes making run running",
+    "series batch contract production job biegen fertigen produzieren serie auftrag cintrer cintrons",
+    "fabriquons curvar curvamos fabricamos doblar piegare pieghiamo produciamo buigen maken",
+)
+"""Pieces that these govern are bent parts."""
+SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending kugel")
+SHARING = word_set(
+    "cover covers do does fit fits serve serves handle handles work works both all either good span",
+    "manage run suit suits share rule enough same beide beiden passt reicht geht decken abdecken deux",
+    "servir couvrir suffire convenir ambos ambas sirve vale cubrir cubre entrambi bene copre coprire",
+    "several various zwei two three dekken dekt volstaan formers dies",
+)
+MODALS = word_set(
+    "can could will would does do is might may should kann kannst könnte reicht geht passt würde que",
+    "qu peut pourrait puede podría può potrebbe kan zou if whether ob si se als of no",
+)
+CORRECTIONS = phrases(
+    "make that | make it | sorry | no wait | wait | actually | scratch that | correction",
+    "on second thought | change that to | change it to | change the quantity | change the qty | i meant",
+    "i mean | should be | better make | besser | doch | lieber | korrektur | plutôt | finalement",
+    "en fait | mejor | perdón | corrijo | anzi | scusate | meglio | toch | beter | sorry",
+)
+CONDITIONS = word_set(
+    "if when unless maybe perhaps possibly might falls wenn eventuell vielleicht evtl peut si quizás",
+    "forse magari misschien als provided depending",
+)
+LATER = word_set(
+    "later next future afterwards follow follows following subsequent subsequently repeat spater",
+    "später weitere folgen nächstes ultérieurement plus tard luego después poi dopo later straks",
+)
+OTHERWISE = word_set("otherwise else sinon ansonsten sonst altrimenti anders sino")
+MORE = word_set("more additional further extra mehr weitere weiterer autres más altri meer mais")
+SPARE = word_set("spare spares backup backups reserve ersatz ersatzdorn rechange repuesto scorta")
+JOINING = word_set("and plus und et y e en och samt") | {"&", "+", ","}
+ANY_OF = word_set("and or to und oder et ou y o e en of bzw resp vs versus") | {"&", "/", ",", "-"}
+# On a line that speaks of other tooling a quantity is not one of mandrels.
+OTHER_TOOLING = word_set(
+    "wiper wipers clamp clamps collet collets faltenglätter lubricant grease spare essuyeur rascador",
+    "pinza spannbacke spannbacken gleitschiene",
+)
+NOT_LABEL = word_set(
+    "annual yearly monthly weekly daily batch lot tube tubes pipe bend bends part parts production",
+    "total minimum min moq order's jahres los rohr stock run series packing",
+)
+FILLERS = word_set(
+    "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
+    "n nr no nos order approx pcs stk st ea each we this need want for of les de des di",
+) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
+
+
+def labelled_pieces() -> PhraseTable:
+    """'Stk.: 1', 'pcs = 2', 'Mandrels: 3': a noun with a colon is a label."""
+    nouns = [
+        *(" ".join(phrase) for found in PIECES.values() for phrase in found),
+        *sorted(MANDRELS),
+        "required",
+        "needed",
+        "wanted",
+        "number",
+    ]
+    return phrases(*(f"{noun} : | {noun} . : | {noun} =" for noun in nouns))
