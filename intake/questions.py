@@ -175,7 +175,12 @@ def _asks(spaced: str, answer: str | None) -> bool:
         return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
     words_in_it = [token for token in _tokens(spaced) if token.isalpha()]
-    return len(words_in_it) > 1 and _may_ask(spaced) and _REQUEST.match(spaced) is None
+    return len(words_in_it) > 1 and _may_ask(spaced) and not _requests(spaced)
+
+
+def _requests(spaced: str) -> bool:
+    """Whether it is the plain request: 'can you make ...', '1.75 x .083, do you have it?'."""
+    return any(_REQUEST.match(clause) for clause in (spaced, spaced.rpartition(", ")[2]))
 
 
 def _tokens(text: str) -> list[str]:

@@ -15,7 +15,7 @@ from rich.text import Text
 from ..rules.assessment import Assessment, Decision
 from ..rules.checks import ratio_text
 from ..rules.request import LENGTH_FIELDS, FieldName, SizeRequest
-from ..rules.units import both_units, format_in, format_mm
+from ..rules.units import both_units, converted_in, format_in, format_mm
 from .cli_common import printable
 from .model import Kind, Message, Question, Result
 
@@ -89,7 +89,8 @@ def _figure(request: SizeRequest, field: Literal["od", "wall", "clr"], unit: Uni
     value = request.length_mm(field)
     if value is None:
         return "–"
-    written = format_in(value, wall=field == "wall") if unit == "in" else format_mm(value)
+    in_inches = format_in if request.written_in == "in" else converted_in
+    written = in_inches(value, wall=field == "wall") if unit == "in" else format_mm(value)
     return written + ("?" if request.doubt_on(field) else "")
 
 

@@ -176,10 +176,14 @@ def both_units(mm: Decimal, first: Literal["in", "mm"], *, wall: bool = False) -
     """
     if first == "in":
         return f"{format_in(mm, wall=wall)} in ({format_mm(mm)} mm)"
+    return f"{format_mm(mm)} mm ({converted_in(mm, wall=wall)} in)"
+
+
+def converted_in(mm: Decimal, *, wall: bool = False) -> str:
+    """A metric length as inches: three decimals unless four are exact, '1.496' for 38 mm."""
     inches = mm / MM_PER_INCH
     exact = inches == inches.quantize(Decimal("0.0001"))
-    converted = _rounded(inches, most=4 if exact else 3, least=3 if wall else 0)
-    return f"{format_mm(mm)} mm ({converted} in)"
+    return _rounded(inches, most=4 if exact else 3, least=3 if wall else 0)
 
 
 def _rounded(value: Decimal, *, most: int, least: int) -> str:

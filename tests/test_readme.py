@@ -83,7 +83,7 @@ def test_what_the_tour_quotes_is_what_it_prints(tmp_path: Path) -> None:
             timeout=120,
             check=False,
         )
-        printed = [line.rstrip() for line in run.stdout.splitlines()]
+        printed = [line.rstrip() for line in run.stdout.rstrip().splitlines()]
         if run.returncode or not stands_in(quoted.output, printed):
             wrong.append(f"$ {quoted.command}\n" + "\n".join(printed))
     assert not wrong, "README.md quotes otherwise than is printed:\n\n" + "\n\n".join(wrong)

@@ -2,79 +2,15 @@
 
 from __future__ import annotations
 
-import re
+from bisect import bisect_right
 from dataclasses import dataclass
 
 from .figures import Layout
 from .gather import Group
+from .quantity_mentions import ALONE, BARE, LABELLED, Mention, mentions
 from .text_tables import RowFacts
 
-_WORDS = {
-    "one": 1, "single": 1, "solitary": 1, "lone": 1, "two": 2, "pair": 2, "couple": 2, "three": 3, "four": 4,
-    "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10, "twelve": 12, "dozen": 12,
-    "ein": 1, "eine": 1, "einen": 1, "zwei": 2, "drei": 3, "vier": 4, "fünf": 5,
-    "un": 1, "une": 1, "deux": 2, "trois": 3, "quatre": 4, "uno": 1, "una": 1, "dos": 2, "tres": 3,
-    "cuatro": 4, "due": 2, "tre": 3, "quattro": 4, "een": 1, "één": 1, "twee": 2, "drie": 3,
-    "jeden": 1, "dwa": 2, "um": 1, "dois": 2,
-}  # fmt: skip
-_N = r"(?P<n>\d{1,3}|" + "|".join(sorted(_WORDS, key=len, reverse=True)) + r")"
-_NUMBER_WORD = r"(?P<n>\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|ein|eine|einen|zwei|drei|vier|un|une|deux|trois|uno|una|dos|tres|due|tre|een|twee|drie)"
-_MANDREL = r"(?:mandrels?|mandrills?|mandrals?|(?:biege|glieder|kugel)?dorne?n?|mandrins?|mandrin[oi]|mandril(?:es)?|doorn(?:en)?|trzpie[ńn]\w*|tool(?:ing)? sets?|sets?)"
-
-# Strongest first: a labelled quantity, counted pieces, counted mandrels, then ways of saying one.
-_PATTERNS: tuple[tuple[int, re.Pattern[str]], ...] = tuple(
-    (rank, re.compile(pattern, re.IGNORECASE))
-    for rank, pattern in (
-        (
-            4,
-            r"\b(?:qty|quantity|quantities|q'ty|menge|anzahl|stückzahl|quantité|qté|cantidad|cant|quantità|q\.tà|aantal|antal|ilość|quantidade|数量)\b\.?\s*(?:is|of|needed|required|:|=|-|\t|\|)?\s*(?:is\s)?\(?"
-            + _NUMBER_WORD
-            + r"\b(?!\s?[.,/]\d)",
-        ),
-        (
-            3,
-            r"(?<![\d.,/x\"-])(?<!x )\(?"
-            + _N
-            + r"\)?\s?(?:x\s)?(?:pcs?\b|pieces?\b|pce\b|off\b|no\.?\s(?=of|mandrel|off|required|each)|nos\b|stücke?\b|stk\b|stueck\b|st\.(?!\s?\d)|pi[eè]ces?\b|pz\b|pezz[io]\b|piezas?\b|uds?\b|unidad(?:es)?\b|stuks?\b|szt\b|ks\b|个|個|本|units?\b(?!\s?no))(?P<tail>.{0,30})",
-        ),
-        (
-            3,
-            r"(?<![\d.,/x\"-])\(?\b"
-            + _N
-            + r"\)?\s(?:x\s)?(?:(?!and\b|for\b|of\b|with\b|other\b|more\b|existing\b|old\b|size\b|sizes\b|radi|mm\b|in\b|cm\b|ga\b|clr\b|od\b)[\w\"-]+\s){0,3}?"
-            + _MANDREL
-            + r"\b",
-        ),
-        (
-            2,
-            r"\b(?:just|only|need|want|take|order|have|quote(?: me)?(?: for)?|price(?: for| on)?|for|after|supply|make(?: me)?|send(?: me)?)\s(?:the\s|of\s)?(?P<n>one|1|two|2|three|3|four|4)\b(?!\s?(?:of (?:your|the|our|my)|more|size|thing|day|week|question|way|place|guy|bend|bends|tube|tubes|side|end|line|point|mm|in\b|inch|\"|x\b|/|\.\d|,\d|-\d|month|year|hundred|thousand|shift|machine|job|customer|die\b|has|is\b|was|that|who|which|°|deg))",
-        ),
-        (
-            2,
-            r"\b(?P<n>one|1|two|2|three|3|four|4|five|5)\s?(?:only|apiece|each|tool|set|mandril|will do|will suffice|ought to do|should do|ea\b|of each|please|off|required|needed|will do|is enough|is all|to start|for now|total)\b",
-        ),
-        (
-            2,
-            r"(?:^|[\s,;(])(?:x|×)\s?(?P<n>\d{1,2})\b(?!\s?(?:mm|in\b|inch|\"|x|\.|,\d|/|wall|ga\b|d\b|od\b))(?=\s*(?:$|[,.;)\n]|please|pls|plug|ball|mandrel))",
-        ),
-    )
-)
-_A_MANDREL = re.compile(
-    r"\b(?:need|want|require|after|looking for|look for|like(?: to (?:order|buy|get|have))?|quote(?: me)?(?: for| on)?|quotation for|order|buy|price (?:on|for)|supply(?: me| us)?(?: with)?|brauche[n]?|benötige[n]?|suche[n]?|besoin d'|cherche(?:ons)?|necesit\w+|busc\w+|cerc\w+|ci serve|zoek\w*|hebben|nodig)\s?(?:us\s|me\s)?(?:for\s)?(?:a|an|einen|ein|un|une|uno|una|een)\s(?:[\w.\"/-]+\s){0,4}?(?:mandrel|mandrill|dorn|biegedorn|mandrin|mandrino|mandril|doorn)\b",
-    re.IGNORECASE,
-)
-_NOT_WANTED = re.compile(
-    r"\b(?:if (?:the|it|this|that|we)|later|next (?:year|month|quarter)|more (?:for|if|later|next|in)|already|we (?:have|own)|last (?:time|year|month)|previous(?:ly)?|ordered|bought|year|jahr|an|month|week|per|batch|series)\b",
-    re.IGNORECASE,
-)
-_COUNTED_ELSE = re.compile(
-    r"^\W{0,2}(?:of\s)?(?:[\w.,\"/-]+\s){0,2}(?:tubes?|pipes?|bends?|parts?|hairpins?|frames?|rails?|bogen|bögen|rohre|teile|lengths?|sticks?|legs?|per|a (?:year|month|week|day)|p\.?a|balls?|kugeln)\b",
-    re.IGNORECASE,
-)
-_EACH = re.compile(
-    r"\b(?:each|apiece|of each|ea\b|per size|both|je|jeweils|chacun|cada|ciascuno|elk)\b",
-    re.IGNORECASE,
-)
+Own = dict[int, int | None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,95 +27,175 @@ class Counts:
 
 
 def find_counts(
-    layout: Layout, groups: list[Group], rows: dict[tuple[str, int, int], RowFacts]
+    layout: Layout,
+    groups: list[Group],
+    rows: dict[tuple[str, int, int], RowFacts],
+    beside: Layout | None = None,
 ) -> Counts:
-    """The quantities of a message's requests."""
-    text = layout.text
-    found = _mentions(text)
-    own: list[int | None] = []
-    starts = [group.anchor.start if group.anchor else -1 for group in groups]
-    for number, group in enumerate(groups):
-        row = rows.get(group.row) if group.row is not None else None
+    """The quantities of a message's requests.
+
+    ``beside`` is the other part of the message, subject or body: it is asked where the part that
+    holds the sizes says nothing.
+    """
+    sizes = _sizes(groups)
+    found = mentions(layout, sizes)
+    if len(groups) <= 1:
+        row = rows.get(groups[0].row) if groups and groups[0].row is not None else None
         if row is not None and row.quantity is not None:
-            own.append(row.quantity)
-        else:
-            own.append(_between(text, found, starts, number) if len(groups) > 1 else None)
-    whole = _whole(text, found, len(groups), any(one is not None for one in own))
-    return Counts(tuple(own), whole)
+            return Counts((row.quantity,), None)
+        plain = [m for m in found if not m.bracket or (m.count or 0) > 1]
+        if not plain and beside is not None:
+            plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
+        return Counts((), _settled(plain))
+    return _Several(layout, groups, rows, found, beside).counts()
 
 
-def _mentions(text: str) -> list[tuple[int, int, int]]:
-    """(place, rank, count) of everything that counts mandrels."""
-    found = []
-    for rank, pattern in _PATTERNS:
-        for match in pattern.finditer(text):
-            written = match["n"].casefold()
-            count = int(written) if written.isdigit() else _WORDS.get(written, 0)
-            tail = match.groupdict().get("tail") or text[match.end() : match.end() + 24]
-            if not 0 < count <= 500 or _COUNTED_ELSE.match(tail):
-                continue
-            if match[0].lstrip(" ,;(")[:1] in "xX×" and re.search(
-                r"[\d\"'”″]\s?(?:mm|in)?\s*$", text[: match.start()]
-            ):
-                continue  # "22 x 15" is a size
-            if written in (
-                "a",
-                "an",
-                "un",
-                "une",
-                "uno",
-                "una",
-                "ein",
-                "eine",
-                "einen",
-                "een",
-                "um",
-            ):
-                continue
-            sentence = text[max(0, match.start() - 60) : match.end() + 20]
-            if rank < 4 and _NOT_WANTED.search(
-                _same_sentence(sentence, match.start() - max(0, match.start() - 60))
-            ):
-                continue
-            found.append((match.start("n"), rank, count))
-    return sorted(set(found))
+def _sizes(groups: list[Group]) -> frozenset[int]:
+    """Where the figures stand that the requests are made of."""
+    return frozenset(
+        figure.start for group in groups for figures in group.slots.values() for figure in figures
+    )
 
 
-def _same_sentence(text: str, place: int) -> str:
-    begin = max(text.rfind(mark, 0, place) for mark in (". ", "\n", "! ", "? "))
-    ends = [end for mark in (". ", "\n", "! ", "? ") if (end := text.find(mark, place)) >= 0]
-    return text[begin + 1 : min(ends) if ends else len(text)]
-
-
-def _between(
-    text: str, found: list[tuple[int, int, int]], starts: list[int], number: int
-) -> int | None:
-    """The count on this request's own stretch of the text, up to the next request."""
-    begin = starts[number]
-    later = [start for start in starts if start > begin]
-    end = min(later) if later else len(text)
-    line_end = text.find("\n\n", begin)
-    end = min(end, line_end) if line_end >= 0 else end
-    own = [item for item in found if begin <= item[0] < end]
-    first = not any(item[0] < begin for item in found if item[0] >= starts[0])
-    if number == len(starts) - 1 and own and first and _EACH.search(text[own[0][0] : own[0][0] + 30]):
-        return None  # "one each" after the last size is for all of them
-    line_begin = text.rfind("\n", 0, begin) + 1
-    ahead = [item for item in found if line_begin <= item[0] < begin]
-    if ahead and (number == 0 or starts[number - 1] < line_begin):
-        own = own or ahead
-    return max(own, key=lambda item: item[1])[2] if own else None
-
-
-def _whole(text: str, found: list[tuple[int, int, int]], groups: int, some_own: bool) -> int | None:
-    if found:
-        best = max(rank for _, rank, _ in found)
-        counts = {count for _, rank, count in found if rank == best}
-        if groups > 1 and some_own and not _EACH.search(text):
-            return None
-        if len(counts) == 1:
-            return counts.pop()
-        if groups == 1:
-            return next(count for _, rank, count in found if rank == best)
+def _settled(found: list[Mention]) -> int | None:
+    """One count for one request; None where two are as good as each other."""
+    if not found:
         return None
-    return 1 if groups == 1 and _A_MANDREL.search(text) else None
+    corrected = [m for m in found if m.corrects and m.rank >= BARE - 1]
+    if corrected and len(found) > 1:
+        return corrected[-1].count
+    best = max(m.rank for m in found)
+    counts = {m.count for m in found if m.rank == best}
+    return counts.pop() if len(counts) == 1 else None
+
+
+class _Several:
+    """Which of several requests each count belongs to."""
+
+    def __init__(
+        self,
+        layout: Layout,
+        groups: list[Group],
+        rows: dict[tuple[str, int, int], RowFacts],
+        found: list[Mention],
+        beside: Layout | None,
+    ) -> None:
+        self.groups = groups
+        self.rows = rows
+        self.beside = beside
+        self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
+        self.places = _places(groups)
+        self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
+        self.found = self._without_numbering(found)
+
+    def counts(self) -> Counts:
+        number = len(self.groups)
+        own = self._from_rows()
+        if own:
+            return Counts(tuple(own.get(n) for n in range(number)), None)
+        own = self._one_a_gap() or self._by_line()
+        whole = self._whole(own)
+        if not own and whole is None and self.beside is not None:
+            others = [m for m in mentions(self.beside, frozenset()) if m.each]
+            whole = _settled(others)
+        return Counts(tuple(own.get(n) for n in range(number)), whole)
+
+    def _from_rows(self) -> Own:
+        found: Own = {}
+        for number, group in enumerate(self.groups):
+            row = self.rows.get(group.row) if group.row is not None else None
+            if row is not None and row.quantity is not None:
+                found[number] = row.quantity
+        return found
+
+    def _line(self, place: int) -> int:
+        return bisect_right(self.breaks, place)
+
+    def _without_numbering(self, found: list[Mention]) -> list[Mention]:
+        """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': brackets that count up only number the lines."""
+        brackets = [m.count for m in found if m.bracket]
+        if brackets == list(range(1, len(brackets) + 1)):
+            return [m for m in found if not m.bracket]
+        return found
+
+    def _gap(self, mention: Mention) -> int:
+        """How many requests stand before the mention."""
+        return bisect_right([self.places[n] for n in self.order], mention.start)
+
+    def _one_a_gap(self) -> Own:
+        """A count before each size, or one after each: no doubt what belongs together."""
+        gaps: dict[int, Mention] = {}
+        for mention in self.found:
+            gap = self._gap(mention)
+            if gap not in gaps or mention.rank > gaps[gap].rank:
+                gaps[gap] = mention
+        number = len(self.groups)
+        if len(set(self.places)) < number:
+            return {}
+        for first in (0, 1):
+            if set(gaps) == set(range(first, first + number)):
+                return {self.order[gap - first]: m.count for gap, m in gaps.items()}
+        return {}
+
+    def _by_line(self) -> Own:
+        """A count on the line of one size alone, or on a line of its own below it."""
+        on_line: dict[int, list[int]] = {}
+        for number, place in enumerate(self.places):
+            on_line.setdefault(self._line(place), []).append(number)
+        own: Own = {}
+        used: list[Mention] = []
+        for mention in self.found:
+            here = on_line.get(self._line(mention.start), [])
+            if len(here) != 1:
+                here = self._above(mention)
+            if len(here) == 1 and here[0] not in own and mention.rank >= ALONE:
+                own[here[0]] = mention.count
+                used.append(mention)
+        lone = len(own) == 1 and (used[0].each or self._closes(used[0]))
+        return {} if lone else own
+
+    def _above(self, mention: Mention) -> list[int]:
+        """The size above a line that only says 'Qty 2'."""
+        gap = self._gap(mention)
+        if mention.rank < LABELLED or not 0 < gap < len(self.order):
+            return []
+        above = self.order[gap - 1]
+        distance = self._line(mention.start) - self._line(self.places[above])
+        return [above] if distance <= 1 else []
+
+    def _closes(self, mention: Mention) -> bool:
+        """Whether the only count stands before the first size or after the last."""
+        return self._gap(mention) in (0, len(self.groups))
+
+    def _whole(self, own: Own) -> int | None:
+        """The count for every size that has none of its own."""
+        each = [m for m in self.found if m.each]
+        if own:
+            return None
+        if each:
+            return _settled(each)
+        count = _settled(self.found)
+        if count == 1:
+            return 1 if any(m.rank >= ALONE for m in self.found) else None
+        # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
+        ahead = [m for m in self.found if self._gap(m) == 0]
+        return 1 if ahead and count == len(self.groups) else None
+
+
+def _places(groups: list[Group]) -> list[int]:
+    """Where each request stands: at the first figure that is its own and no other's."""
+    owners: dict[int, int] = {}
+    for group in groups:
+        for start in {f.start for figures in group.slots.values() for f in figures}:
+            owners[start] = owners.get(start, 0) + 1
+    places = []
+    for group in groups:
+        starts = [
+            figure.start
+            for slot, figures in group.slots.items()
+            for figure in figures
+            if owners[figure.start] == 1 and slot not in group.shared
+        ]
+        anchor = group.anchor
+        places.append(min(starts) if starts else anchor.start if anchor is not None else -1)
+    return places

@@ -47,6 +47,7 @@ class Context:
             or self.is_rate(end)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
+            or any(self.words.phrase(at, w.ASKS_WHETHER) for at in self._before(count.first, 5))
             or self._is_later(count, end)
             or self._is_otherwise(count.first)
             or self.speaks_of_other_tooling(count.first)
@@ -62,6 +63,8 @@ class Context:
     def _is_owned(self, first: int, end: int, *, piece: bool) -> bool:
         if any(self.words.phrase(at, w.OWNED_AFTER) for at in self._after(end, 2)):
             return True
+        if "nodig" in self.text[end : end + 4]:
+            return False  # "ik heb er eentje nodig": in Dutch one has a need
         crossed = False
         for at in self._before(first, _FAR):
             word = self.text[at]
@@ -82,14 +85,18 @@ class Context:
 
     def _is_shared(self, first: int, end: int) -> bool:
         """'Will one mandrel cover both?' asks for advice."""
-        near = {self.words.at(first - 1), self.words.at(first - 2)}
-        if not near & w.MODALS:
+        before = self.words.at(first - 1)
+        direct = before in w.MODALS or (
+            self.words.at(first - 2) in w.MODALS and not self.words.phrase(first - 1, w.WANTS)
+        )
+        if not direct:
             return False
         return any(self.text[at] in w.SHARING for at in self._after(end, 12))
 
     def _is_later(self, count: Count, end: int) -> bool:
-        after = self._after(end, 3)
-        if any(self.text[at] in w.LATER for at in after):
+        # "two mandrels here no later than May" are wanted now.
+        after = [self.text[at] for at in self._after(end, 3)]
+        if set(after) & w.LATER and not set(after) & {"no", "not", "than"}:
             return True
         more = any(word in w.MORE for word in self.text[count.after : end + 2])
         if not more:
@@ -126,8 +133,9 @@ class Context:
         for at in self._after(after, end - after + 4):
             if self.text[at] in w.EACH:
                 return True
-            if at >= end and (self.text[at].isdigit() or self.text[at] in ("$", "€", "\n")):
-                return False
+            word = self.text[at]
+            if at >= end and (word.isdigit() or word in w.COUNTS or word in ("$", "€", "\n")):
+                return False  # a price each, or another count: "two mandrels, one of each"
         return False
 
     def corrects(self, first: int) -> bool:
@@ -147,7 +155,7 @@ class Context:
             return True
         if w.COSTS & set(behind[:1]):
             return self.words.at(article - 1) in ("would", "will")
-        if "needed" in behind or "required" in behind:
+        if "needed" in behind or "required" in behind or w.SUFFICES & set(behind):
             return True
         for at in self._before(article, _FAR):
             if self.words.phrase(at, w.ABILITY):

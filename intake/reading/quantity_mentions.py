@@ -53,6 +53,8 @@ class _Finder:
         """Index behind a label: index of its first word."""
         self.asked: set[int] = set()
         """Indexes behind 'just', 'I'd take', 'price for'."""
+        self.last = -1
+        """Index of the last number that counted a mandrel."""
         for index in range(len(self.words)):
             label = self.words.phrase(index, w.LABELS) or self.words.phrase(index, _LABEL_TABLE)
             if label:
@@ -73,6 +75,7 @@ class _Finder:
                 mention = self._article(index)
             if mention is not None:
                 found.append(mention)
+                self.last = index
             index = max(index + 1, count.after if count is not None and mention else 0)
         return found
 
@@ -189,9 +192,9 @@ class _Finder:
             return 0  # "a two ball mandrel", and "2 ball mandrels" may be either
         if self.words.at(at) == "\n" and not self.text[count.first].isdigit():
             at += 1
-        for index in range(at, at + 6):
+        for index in range(at, at + (3 if count.shy else 6)):
             word = self.words.at(index)
-            if word in w.MANDRELS or (word in w.TOOLS and index <= at + 1):
+            if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
                 return index + 1 if self.words.at(index + 1) not in w.COMPOUND else 0
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
@@ -205,14 +208,17 @@ class _Finder:
 
     def _bare(self, count: Count) -> int:
         """Rank of a number without a noun: 'just one', 'two please', 'x2', ', 1?'."""
-        before, after = self.words.at(count.first - 1), self.words.at(count.after)
+        behind = count.after
+        while self.words.at(behind) in w.MORE:
+            behind += 1
+        before, after = self.words.at(count.first - 1), self.words.at(behind)
         open_end = after in _MARKS or after in w.FOLLOWERS
         if after == "of":
-            open_end = self.words.at(count.after + 1) in w.EACH | {"them", "these", "those"}
+            open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those"}
         if before in ("x", "*") and open_end:
             ahead = self.words.at(count.first - 2)
             return 0 if ahead.isdigit() or ahead in ('"', "mm", "in", "wall", ")") else BARE
-        if open_end and self._is_asked(count.first):
+        if open_end and (self._is_asked(count.first) or self._goes_on(count.first, after)):
             return BARE
         trigger = self.words.phrase(count.after, w.ASKS_BARE_AFTER)
         if trigger and before not in w.DETERMINERS and not before.isdigit():
@@ -227,6 +233,12 @@ class _Finder:
                 return False
             at -= 1
         return False
+
+    def _goes_on(self, at: int, after: str) -> bool:
+        """'One mandrel for the 1.5 and two for the 2 in': the noun is not said again."""
+        if self.last < 0 or not self.words.together(self.last, at):
+            return False
+        return after in w.FOR and self.words.at(at - 1) in w.JOINING
 
     def _stands_alone(self, count: Count, before: str, after: str) -> bool:
         if count.value > _MOST_ALONE or after not in _ENDS:
@@ -300,8 +312,10 @@ class _Finder:
             return None
         count = Count(at, at + 1, 1)
         before, after = self.words.at(at - 1), self.text[at + 1 : noun + 2]
+        written = self.numbers.written(at)
         numeral = (
             before in w.NUMERAL_BEFORE
+            or "é" in written  # Dutch "één" is one, "een" is an article
             or bool(w.NUMERAL_AFTER & set(after))
             or bool(w.EACH & set(self.text[noun : noun + 3]))
         )
@@ -316,7 +330,7 @@ class _Finder:
     def _noun_of_article(self, at: int) -> int:
         for index in range(at + 1, at + 7):
             word = self.words.at(index)
-            if word in w.SINGULAR:
+            if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
                 return index + 1 if self.words.at(index + 1) not in w.COMPOUND else 0
             plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø")
             if not plain or word in w.STOPS:

@@ -30,11 +30,16 @@ class Numbers:
     """The numbers among the words of a layout."""
 
     def __init__(self, layout: Layout, sizes: frozenset[int]) -> None:
+        self.plain = layout.text
         self.words = words_of(layout.text)
         self.text = self.words.text
         self.tokens = layout.tokens
         self.starts = [token.start for token in layout.tokens]
         self.sizes = sizes
+
+    def written(self, index: int) -> str:
+        """The word as it was written, casefolded but with its accents."""
+        return self.plain[self.words.start[index] : self.words.end[index]].casefold()
 
     def at(self, index: int) -> Count | None:
         """The number that begins there, its brackets and its repetition in figures included."""

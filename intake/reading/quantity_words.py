@@ -7,7 +7,8 @@ from .phrases import PhraseTable, phrases, word_set
 _COUNTS = """
 1 one single solitary lone einer eines eins einzelner einzelnen einzigen eentje uno seul unico oana oan oanen jeden jeden jedna
 1 um uma en ett et
-2 two couple pair zwei zwo deux dos due twee dois duas dwa dwie två tva to paire par paio coppia
+1 another otro otra altro
+2 two couple pair zwei zwo deux dos due twee dois duas dwa dwie två tva paire paio coppia
 3 three drei trois tres tre drie três trzy
 4 four vier quatre cuatro quattro quatro cztery fyra fire
 5 five fünf fuenf cinq cinco cinque vijf piec pięć fem
@@ -16,7 +17,7 @@ _COUNTS = """
 8 eight acht huit ocho otto oito osiem
 9 nine neun neuf nueve nove negen
 10 ten zehn dix diez dieci tien dez dziesiec
-11 eleven elf onze once undici
+11 eleven elf once undici
 12 twelve zwölf zwoelf douze doce dodici twaalf doze dozen dutzend douzaine docena dozzina dozijn
 13 thirteen dreizehn treize trece tredici
 14 fourteen vierzehn quatorze catorce
@@ -37,9 +38,9 @@ COUNTS: dict[str, int] = {
 }
 TENS = word_set("twenty thirty forty fifty")
 DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
-PAIRS = word_set("pair couple paire par paio coppia")
+PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
-SHY = word_set("par to et en um uma sept once sei elf fire fem tre sex due six dos")
+SHY = word_set("et en um uma sept once sei fire fem tre sex due another otro otra altro")
 
 ARTICLES = word_set("a an un une una uno ein eine einen een um uma en ett ana")
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
@@ -123,7 +124,7 @@ EACH = word_set(
 ASKS_BARE = phrases(
     "just | only | need | needs | needed | want | wants | take | taking | buy | buying | require",
     "requires | gimme | gimmie | give me | quote | quote for | quote on | quote us | quote me",
-    "quote me on | quote us on | requote for | requote | quotation for | quotation on",
+    "quote me on | quote us on | you price | please price | to price | and price | requote for | requote | quotation for | quotation on",
     "price for | price on | price of | prices for | pricing for | pricing on | price me",
     "cost for | cost of | much for | send | send me | send us | make me | make us | we re after",
     "i m after | looking for | to order | we order | ll order | would order | please order",
@@ -147,7 +148,7 @@ ASKS_BARE_AFTER = phrases(
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine | suffices",
     "would be enough | should be enough | will be enough | to start | to begin | for now",
-    "for a start | for starters | at first | each | ea | apiece | of each | of them | of these | of those",
+    "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual | like it | just like | the same | of the same | identical",
     "per size | per line | per item | per radius | per option | per tube | per head | per die",
     "for each | for every | required | needed | wanted | in total | total | altogether | off | req d",
     "bitte | reicht | reichen | genügt | genügen | würde reichen | würden reichen | wären genug",
@@ -210,7 +211,15 @@ ABILITY = phrases(
     "haben sie | habt ihr | führen sie | pouvez vous | pourriez vous | avez vous | faites vous",
     "fabriquez vous | pueden | puede | podrían | tienen | hacen | fabrican | potete | può | avete",
     "fate | producete | kunnen jullie | kunt u | kan u | hebben jullie | heeft u | maken jullie",
-    "maakt u | czy robicie | vocês fazem | can it | is it possible | does it | have a | has a",
+    "maakt u | czy robicie | vocês fazem | can it | is it possible",
+)
+ASKS_WHETHER = phrases(
+    "do we need | do i need | would we need | would i need | will we need | will i need | need it",
+    "do you need | did you",
+)
+"""'Or do we need one each?' asks for advice, not for mandrels."""
+SUFFICES = word_set(
+    "reicht reichen reicht's genügt genügen suffit suffira suffisent basta bastan volstaat suffices"
 )
 COSTS = word_set("cost run set kosten kostet costs")
 NEGATIONS = phrases(
@@ -238,7 +247,7 @@ SHARING = word_set(
 )
 MODALS = word_set(
     "can could will would does do is might may should kann kannst könnte reicht geht passt würde que",
-    "qu peut pourrait puede podría può potrebbe kan zou if whether ob si se als of no",
+    "qu peut pourrait puede podría può potrebbe kan zou if whether ob si se als no",
 )
 CORRECTIONS = phrases(
     "make that | make it | sorry | no wait | wait | actually | scratch that | correction",
@@ -251,8 +260,8 @@ CONDITIONS = word_set(
     "forse magari misschien als provided depending",
 )
 LATER = word_set(
-    "later next future afterwards follow follows following subsequent subsequently repeat spater",
-    "später weitere folgen nächstes ultérieurement plus tard luego después poi dopo later straks",
+    "later next future afterwards follow follows subsequent subsequently repeat",
+    "später folgen nächstes ultérieurement luego después poi dopo straks",
 )
 OTHERWISE = word_set("otherwise else sinon ansonsten sonst altrimenti anders sino")
 MORE = word_set("more additional further extra mehr weitere weiterer autres más altri meer mais")
@@ -272,6 +281,16 @@ FILLERS = word_set(
     "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
     "n nr no nos order approx pcs stk st ea each we this need want for of les de des di",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
+
+
+FOR = word_set("for on in pour für para per voor of till do")
+
+
+def is_mandrel(word: str) -> bool:
+    """Whether a folded word names mandrels: German and Dutch build ever new compounds."""
+    return word in MANDRELS or word.endswith(
+        ("dorn", "dorne", "dornen", "doorn", "doorns", "doornen")
+    )
 
 
 def labelled_pieces() -> PhraseTable:

@@ -18,6 +18,12 @@ _COLUMN_ROLES = LENGTH_ROLES | {"quantity", "times_d", "nps", "dn", "schedule"}
 _MATERIAL_WORDS = frozenset(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal alloy matl. spec qualität kwaliteit nuance 材質 stoff güte".split()
 )
+_WANTED_WORDS = frozenset("needed required reqd req'd wanted ordered".split())
+"""Head of a column of counts, or of dates."""
+_WHEN_WORDS = _WANTED_WORDS | frozenset(
+    "date dates deliv delivery dock due need eta datum termin liefertermin wunschtermin lieferdatum "
+    "lieferung bedarf livraison fecha entrega consegna data levering leverdatum dostawa 納期".split()
+)
 _UNIT_WORDS = {
     "mm": "mm",
     "in": "in",
@@ -45,9 +51,13 @@ class RowFacts:
 
     quantity: int | None = None
     material: MaterialMention | None = None
+    when: str = ""
+    """A delivery date as written in the row."""
 
 
 Cell = list[Token]
+_MOST_WANTED = 100
+"""A larger whole number in a column of dates is a date written as one: 20261211."""
 
 
 def read_tables(layout: Layout) -> dict[tuple[str, int, int], RowFacts]:
@@ -94,10 +104,15 @@ def _column_of(layout: Layout, cell: list[int], offset: int) -> Column | None:
     if not tokens or any(t.number is not None and t.block != "count" for t in tokens):
         return None
     unit = next((_UNIT_WORDS[t.text] for t in tokens if t.text in _UNIT_WORDS), None)
+    counts = [t for t in tokens if t.cues and t.cues[0].role == "quantity"]
+    if counts and any(t.cues and t.cues[0].role == "label" for t in tokens):
+        return Column("noise", None, offset)  # "pcs of tube" counts no mandrels
     for token in tokens:
         for cue in token.cues:
             if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
                 return Column(cue.role, unit, offset)
+    if any(t.text.strip(".") in _WHEN_WORDS for t in tokens):
+        return Column("when", None, offset)
     if any(cue.role == "noise" for cue in tokens[0].cues):
         return Column("noise", None, offset)
     if any(t.text.strip(".") in ("ga", "gauge", "gage") for t in tokens):
@@ -163,6 +178,8 @@ def _inline_header(layout: Layout, indexes: list[int]) -> list[Column | None]:
             columns.append(Column(token.cues[0].role, None, token.start))
         elif token.text.strip(".") in _MATERIAL_WORDS or token.kind == "material":
             columns.append(Column("material", None, token.start))
+        elif token.text in ("t", "s"):
+            columns.append(Column("wall", None, token.start))  # as East Asian drawings call it
         elif token.text in _UNIT_WORDS and columns and columns[-1] is not None:
             columns[-1].unit = _UNIT_WORDS[token.text]
         elif token.kind == "cue":
@@ -227,6 +244,8 @@ def _fill(
             if column.role == "quantity" and token.number is not None and row.quantity is None:
                 whole = token.number.value
                 row.quantity = int(whole) if whole == whole.to_integral_value() else None
+        if column.role == "when" and cell:
+            _take_when(layout, row, cell)
         if column.role in LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}:
             _take_column(column, figures)
             _name_schedules(layout, column, figures)
@@ -241,6 +260,15 @@ def _fill(
                     figure.role, figure.how = (
                         ("noise", "table") if not _sizes(figures) else (figure.role, figure.how)
                     )
+
+
+def _take_when(layout: Layout, row: RowFacts, cell: list[int]) -> None:
+    first, last = layout.tokens[cell[0]], layout.tokens[cell[-1]]
+    if len(cell) == 1 and first.number is not None and first.number.style == "integer":
+        if row.quantity is None and first.unit is None and 0 < first.number.value <= _MOST_WANTED:
+            row.quantity = int(first.number.value)  # "Needed: 2"
+        return
+    row.when = layout.text[first.start : last.end]
 
 
 def _bare_grade(token: Token) -> MaterialMention | None:

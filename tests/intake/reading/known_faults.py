@@ -5,7 +5,6 @@ from __future__ import annotations
 KNOWN_FAULTS: dict[str, str] = {
     "qty-two-ball": "balls are counted as mandrels",
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
-    "beside-model-year": "a number of the neighbouring sentence is taken for a size",
     "d-against-radius": "3D against a stated radius: no doubt",
     "date-no-year": "another date is taken for the day of delivery, or the day is missed",
     "date-no-year-next": "another date is taken for the day of delivery, or the day is missed",
@@ -13,7 +12,6 @@ KNOWN_FAULTS: dict[str, str] = {
     "date-past": "another date is taken for the day of delivery, or the day is missed",
     "date-size-slash": "another date is taken for the day of delivery, or the day is missed",
     "date-validity": "another date is taken for the day of delivery, or the day is missed",
-    "gauge-against-decimal": "a gauge and a decimal that disagree: no doubt",
     "hedge-not-sure": "the hedge is heard by the wrong figure, or not at all",
     "hedge-question-mark": "the hedge is heard by the wrong figure, or not at all",
     "legend-after": "a legend or a sideways table is not matched to its figures",
