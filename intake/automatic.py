@@ -7,12 +7,14 @@ that gets a draft costs a glance, a customer who gets none is lost.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from . import words_automatic as words
+from . import words_machine
+from .late import Late
 from .model import Message, OwnText
 from .quote_lines import subject_prefixes
+from .words_errand import TUBE_FIGURES
 
 _READ_CHARACTERS = 20_000
 """Wording is looked for in so much of a message; headers have no such bound."""
@@ -45,28 +47,27 @@ _MACHINE_HEADERS = (
 )
 
 
-def _any(patterns: Sequence[str], flags: re.RegexFlag = re.MULTILINE) -> re.Pattern[str]:
-    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE | flags)
-
-
-_ABSENCE_SUBJECT = _any(words.ABSENCE_SUBJECTS)
-_AWAY = _any(words.AWAY)
-_UNTIL = _any(words.AWAY_UNTIL)
-_INSTEAD = _any(words.AWAY_INSTEAD)
-_BOUNCE_SUBJECT = _any(words.BOUNCE_SUBJECTS)
-_BOUNCE_WORDS = _any(words.BOUNCE_WORDS)
-_RECEIPT_SUBJECT = _any(words.RECEIPT_SUBJECTS)
-_RECEIPT_WORDS = _any(words.RECEIPT_WORDS)
-_INVITATION_SUBJECT = _any(words.INVITATION_SUBJECTS)
-_INVITATION_WORDS = _any(words.INVITATION_WORDS)
-_DIGEST = _any(words.DIGEST_WORDS)
-_FORM_FIELDS = [_any([pattern]) for pattern in words.FORM_FIELDS]
-_FORM_WORDS = _any(words.FORM_WORDS)
-_PERSON_ASKS = _any(words.PERSON_ASKS)
-_NO_REPLY = _any([words.NO_REPLY_SENDER])
-_SYSTEM_SENDER = _any([words.SYSTEM_SENDER])
-_BULK = [(weight, _any([pattern])) for weight, pattern in words.BULK]
-_NOTICE = [(weight, _any([pattern])) for weight, pattern in words.NOTICE]
+_ABSENCE_SUBJECT = Late(words.ABSENCE_SUBJECTS)
+_ABSENCE_MARK = Late(words.ABSENCE_MARKS)
+_AWAY = Late(words.AWAY)
+_UNTIL = Late(words.AWAY_UNTIL)
+_INSTEAD = Late(words.AWAY_INSTEAD)
+_BOUNCE_SUBJECT = Late(words.BOUNCE_SUBJECTS)
+_BOUNCE_WORDS = Late(words.BOUNCE_WORDS)
+_RECEIPT_SUBJECT = Late(words.RECEIPT_SUBJECTS)
+_RECEIPT_WORDS = Late(words.RECEIPT_WORDS)
+_INVITATION_SUBJECT = Late(words.INVITATION_SUBJECTS)
+_INVITATION_WORDS = Late(words.INVITATION_WORDS)
+_DIGEST = Late(words.DIGEST_WORDS)
+_FORM_FIELDS = [Late([pattern]) for pattern in words.FORM_FIELDS]
+_FORM_WORDS = Late(words.FORM_WORDS)
+_PERSON_ASKS = Late(words.PERSON_ASKS)
+_NO_REPLY = Late([words.NO_REPLY_SENDER])
+_SYSTEM_SENDER = Late([words.SYSTEM_SENDER])
+_ROLE_SENDER = Late([words.ROLE_SENDER])
+_SIZE = Late([TUBE_FIGURES])
+_BULK = [(weight, Late([cue])) for weight, cue in words_machine.BULK]
+_NOTICE = [(weight, Late([cue])) for weight, cue in words_machine.NOTICE]
 
 
 def automatic(message: Message, own: OwnText) -> str | None:
@@ -149,19 +150,22 @@ def _by_wording(message: Message, own: OwnText) -> str | None:
     reply, forward, _ = subject_prefixes(message.subject)
     # "Re: Automatic reply: ..." and "Fwd: Undeliverable: ..." were sent by a person.
     subject = "" if reply or forward else message.subject.strip()[:300]
+    mark = None if forward else _ABSENCE_MARK.search(message.subject[-80:])
     body = _unquoted(message, own)
     asks = _PERSON_ASKS.search(_own(own)) is not None or "?" in _own(own)
     no_reply = _NO_REPLY.search(message.sender.address) is not None and not (
         _has_person_to_answer(message)
     )
+    program = no_reply or _ROLE_SENDER.search(message.sender.address) is not None
     return (
         _bounce(subject, body)
         or _receipt(subject, body, own)
-        or _absence(subject, body, asks=asks)
+        or (f'an absence note ("{mark.group().strip()}")' if mark and not asks else None)
+        or _absence(subject, body, asks=asks, names_size=_SIZE.search(_own(own)) is not None)
         or _invitation(subject, body)
         or ("a digest of a mailing list" if _DIGEST.search(f"{subject}\n{body}") else None)
         or _bulk(subject, body, asks=asks, no_reply=no_reply)
-        or _notice(f"{subject}\n{body}", asks=asks, no_reply=no_reply)
+        or _notice(f"{subject}\n{body}", asks=asks, no_reply=no_reply, program=program)
     )
 
 
@@ -183,12 +187,12 @@ def _receipt(subject: str, body: str, own: OwnText) -> str | None:
     return None
 
 
-def _absence(subject: str, body: str, *, asks: bool) -> str | None:
+def _absence(subject: str, body: str, *, asks: bool, names_size: bool) -> str | None:
     starts = _ABSENCE_SUBJECT.match(subject)
     away = _AWAY.search(body)
     if starts and (away or not asks):
         return f'an absence note ("{starts.group()}")'
-    if away is None or asks:
+    if away is None or asks or names_size:
         return None
     besides = bool(_UNTIL.search(body)) + bool(_INSTEAD.search(body))
     # "I am away until Monday" and nothing else asked or told is a note; a longer letter is not.
@@ -208,7 +212,7 @@ _PROOF = 3
 """A cue of this weight stands in no person's mail."""
 
 
-def _weigh(cues: Sequence[tuple[int, re.Pattern[str]]], text: str) -> tuple[int, int, str]:
+def _weigh(cues: Sequence[tuple[int, Late]], text: str) -> tuple[int, int, str]:
     """The sum of the weights of all cues found, the heaviest, and its words."""
     total, heaviest, said = 0, 0, ""
     for weight, pattern in cues:
@@ -228,10 +232,11 @@ def _bulk(subject: str, body: str, *, asks: bool, no_reply: bool) -> str | None:
     return None
 
 
-def _notice(text: str, *, asks: bool, no_reply: bool) -> str | None:
+def _notice(text: str, *, asks: bool, no_reply: bool, program: bool) -> str | None:
     total, heaviest, said = _weigh(_NOTICE, text)
     if no_reply:
         return f'a notification by a program ("{said or "no-reply sender, nobody to answer"}")'
-    if heaviest == _PROOF or total >= (4 if asks else 3):
+    # "tickets@" writes as programs do, but a clerk may sit there too.
+    if heaviest == _PROOF or total + program >= (4 if asks else 3):
         return f'a notification by a program ("{said}")'
     return None

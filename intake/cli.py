@@ -127,6 +127,11 @@ def _add_reading(commands: Commands[_Parser]) -> None:
     )
     answer.add_argument("--json", action="store_true", help="one JSON object")
     answer.add_argument("text", nargs="*", metavar="TEXT", help="default: standard input")
+    explain = _add(
+        commands, "explain", "cli_explain", "explain", "every figure of a bend, with its source"
+    )
+    explain.add_argument("--json", action="store_true", help="one JSON array, a sheet a size")
+    explain.add_argument("text", nargs="*", metavar="TEXT", help="default: standard input")
     score = _add(
         commands, "score", "cli_score", "score", "how well messages labelled in gold.jsonl are read"
     )

@@ -1,41 +1,53 @@
-"""What a person wants, by cue words weighed sentence by sentence: tooling, an answer, or neither.
+"""What a person wants, weighed sentence by sentence: tooling, an answer, or neither.
 
-Every weight that decided is told in the reason, so that a wrong kind is understood at a glance.
+A size alone is no request: a refund names one too. What counts is what is done with it. A price or
+a piece asked for, a bend doubted, a mandrel counted lean to tooling; an order under way, an offer
+made to us, a complaint lean elsewhere, and take the force out of an asking in the same sentence
+("please confirm the ship date of 1 mandrel"). Every weight that decided is told in the reason, so
+that a wrong kind is understood at a glance.
 """
 
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 
-from . import words_elsewhere, words_errand
+from . import words_asking, words_errand
+from .late import Late
+from .words_elsewhere import ELSEWHERE
+from .words_orders import ORDERS
 
-_READ_CHARACTERS = 20_000
+_READ_CHARACTERS = 8_000
+"""People say what they want in their first few thousand characters; tables follow."""
 _LONGEST_SENTENCE = 600
 _SENTENCE_END = re.compile(r"(?<=[.!?？。])\s+|\n\s*\n|\n(?=\s*(?:[-•*・]|\d{1,2}[.)])\s)")
 
-
-def _any(patterns: Sequence[str]) -> re.Pattern[str]:
-    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
-
-
-_TOOL = _any(words_errand.TOOL)
-_ASKS = _any(words_errand.ASKS)
-_WANTS_TOOL = _any(words_errand.WANTS_TOOL)
-_REPEATS = _any(words_errand.REPEATS)
-_FEASIBLE = _any(words_errand.FEASIBLE)
-_QUANTITY = _any(words_errand.QUANTITY)
-_DRAWING = _any(words_errand.DRAWING)
-_BENDING = _any(words_errand.BENDING)
-_GENERAL = _any(words_errand.GENERAL)
-_KNOWLEDGE = _any(words_errand.KNOWLEDGE)
-_TRADE = _any(words_errand.TRADE)
-_ASKING = _any(words_errand.ASKING)
-_ELSEWHERE = [(group, [_any([cue]) for cue in group.cues]) for group in words_elsewhere.ELSEWHERE]
-_DIGITS = re.compile(r"\d")
-_MOST_OF_ONE_ERRAND = 2
-"""So many cues of one errand count: a long pitch is no more a pitch than a short one."""
+_TOOL = Late(words_errand.TOOL)
+_ASKS_PRICE = Late(words_asking.ASKS_PRICE)
+_ASKS_PIECE = Late(words_asking.ASKS_PIECE)
+_WANTS_TOOL = Late(words_errand.WANTS_TOOL)
+_REPEATS = Late(words_asking.REPEATS)
+_FEASIBLE = Late(words_asking.FEASIBLE)
+_COUNTS = Late(words_asking.COUNTS_TOOLS)
+_DRAWING = Late(words_errand.DRAWING)
+_BENDING = Late(words_errand.BENDING)
+_TUBE = Late(words_errand.TUBE)
+_SOLID = Late(words_errand.SOLID)
+_GENERAL = Late(words_errand.GENERAL)
+_KNOWLEDGE = Late(words_errand.KNOWLEDGE)
+_TRADE = Late(words_errand.TRADE)
+_ASKING = Late(words_errand.ASKING)
+_ELSEWHERE = [
+    (group, [(weight, Late([cue])) for weight, cue in group.cues])
+    for group in (*ORDERS, *ELSEWHERE)
+]
+_MOST_OF_ONE_ERRAND = 10
+"""A long pitch is no more a pitch than a short one."""
+_SPOILS = 3
+"""A cue of this weight takes the force out of an asking in its own sentence."""
 
 
 @dataclass(frozen=True)
@@ -53,8 +65,21 @@ class Errand:
     tooling: Leaning
     question: Leaning
     elsewhere: Leaning
+    asks: bool
+    """Whether tooling is asked for in so many words: a price, a piece, the same again, can it be
+    bent."""
+    of_tubes: bool
+    """Whether anything says that the figures are a tube's."""
     wants_knowledge: bool
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
+
+
+@dataclass(frozen=True)
+class _Sentence:
+    text: str
+    names_tool: bool
+    spoilt: bool
+    """Its business is another: an asking in it is not for tooling."""
 
 
 def sentences(text: str) -> list[str]:
@@ -70,102 +95,125 @@ def _said(match: re.Match[str]) -> str:
 def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
     """Weighs the sender's own words (subject included where it counts)."""
     spoken = sentences(text)
-    names_tool = any(_TOOL.search(sentence) for sentence in spoken)
+    whole = "\n".join(spoken)
+    names_tool = _TOOL.search(whole) is not None
+    of_tubes = names_tool or _TUBE.search(whole) is not None or _BENDING.search(whole) is not None
+    if not of_tubes or (_SOLID.search(whole) and not _WANTS_TOOL.search(whole)):
+        sizes_read = 0
+    elsewhere, spoilt = _elsewhere(spoken, whole, names_tool=names_tool)
+    heard = [
+        _Sentence(said, _TOOL.search(said) is not None, number in spoilt)
+        for number, said in enumerate(spoken)
+    ]
+    asks, tooling = _tooling(heard, whole, sizes_read, tooling_lines)
     return Errand(
-        tooling=_tooling(spoken, sizes_read, tooling_lines, names_tool=names_tool),
-        question=_question(spoken),
-        elsewhere=_elsewhere(text, names_tool=names_tool),
-        wants_knowledge=any(_KNOWLEDGE.search(sentence) for sentence in spoken),
+        tooling=tooling,
+        question=_question(heard, of_tubes=of_tubes),
+        elsewhere=elsewhere,
+        asks=asks,
+        of_tubes=of_tubes,
+        wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
     )
 
 
 def _tooling(
-    spoken: Sequence[str], sizes_read: int, tooling_lines: int, *, names_tool: bool
-) -> Leaning:
-    whole = "\n".join(spoken)
-    asks = _first(_ASKS, [s for s in spoken if not _is_general(s)])
-    direct = next((s for s in spoken if _asks_for_tool(s)), None)
+    heard: Sequence[_Sentence], whole: str, sizes_read: int, tooling_lines: int
+) -> tuple[bool, Leaning]:
+    names_tool = any(sentence.names_tool for sentence in heard)
+    acts = [_act(sentence, sizes_read, names_tool=names_tool) for sentence in heard]
+    weight, why = max(acts, key=lambda act: act[0], default=(0.0, ""))
+    reasons = [why] if why else []
     repeats = _REPEATS.search(whole)
-    tool = _TOOL.search(whole)
-    weight = 0.0
-    why: list[str] = []
-    if direct is not None:
-        weight += 5
-        wanted = _WANTS_TOOL.search(direct) or _ASKS.search(direct)
-        why.append(f'asks for tooling ("{_said(wanted)}")' if wanted else "asks for tooling")
     if repeats is not None:
         weight += 5
-        why.append(f'a repeat order ("{_said(repeats)}")')
-    if tool and asks and direct is None:
-        weight += 4 if _DRAWING.search(whole) or _QUANTITY.search(whole) else 3
-        why.append(f'names "{_said(tool)}" and asks ("{_said(asks)}")')
+        reasons.append(f'a repeat order ("{_said(repeats)}")')
+    counted = names_tool or sizes_read > 0
+    counts = _first(_COUNTS, heard) if counted else None
+    if counts is not None:
+        weight += 2
+        reasons.append(f'counts them ("{_said(counts)}")')
+    asks = weight >= 3
     if tooling_lines:
         weight += 1.5 * min(tooling_lines, 3)
-        why.append("lines of tooling")
+        reasons.append("lines of tooling")
+        asks = True
     if sizes_read:
-        weight += 1
-        why.append("one size read" if sizes_read == 1 else f"{sizes_read} sizes read")
-        feasible = _first(_FEASIBLE, [s for s in spoken if not _KNOWLEDGE.search(s)])
-        if asks is not None:
-            weight += 3
-            if direct is None:
-                why.append(f'asks ("{_said(asks)}")')
-        if feasible is not None:
-            weight += 4
-            why.append(f'asks whether it can be done ("{_said(feasible)}")')
-        if names_tool:
-            weight += 2
-        if _BENDING.search(whole):
-            weight += 2
-        if _QUANTITY.search(whole):
-            weight += 1
-    return Leaning(weight, ", ".join(why))
+        reasons.append("one size read" if sizes_read == 1 else f"{sizes_read} sizes read")
+        weight += 1 + bool(_BENDING.search(whole))
+    weight += names_tool + bool(names_tool and _DRAWING.search(whole))
+    return asks, Leaning(weight, ", ".join(reasons))
 
 
-def _first(pattern: re.Pattern[str], spoken: Sequence[str]) -> re.Match[str] | None:
-    return next((match for sentence in spoken if (match := pattern.search(sentence))), None)
+def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[float, str]:
+    """How much one sentence asks for tooling, and by which words."""
+    said = sentence.text
+    wanted = _WANTS_TOOL.search(said)
+    if wanted is not None:
+        return (3.0 if sentence.spoilt else 8.0), f'asks for tooling ("{_said(wanted)}")'
+    if _GENERAL.search(said) or _KNOWLEDGE.search(said):
+        feasible = _FEASIBLE.search(said)
+        if sizes_read and feasible and not sentence.spoilt and not _KNOWLEDGE.search(said):
+            return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
+        return 0.0, ""
+    about = 0.0 if not (names_tool or sizes_read) else 1.0
+    price = _ASKS_PRICE.search(said)
+    if price is not None:
+        weight = 8.0 if sentence.names_tool or sizes_read else 4.0
+        return about * (3.0 if sentence.spoilt else weight), f'asks a price ("{_said(price)}")'
+    feasible = _FEASIBLE.search(said) if sizes_read else None
+    if feasible is not None and not sentence.spoilt:
+        return 6.0, f'asks whether it can be done ("{_said(feasible)}")'
+    piece = _ASKS_PIECE.search(said)
+    if piece is not None:
+        weight = 6.0 if sentence.names_tool else 5.0 if sizes_read else 3.0
+        return about * (1.0 if sentence.spoilt else weight), f'asks ("{_said(piece)}")'
+    return 0.0, ""
 
 
-def _is_general(sentence: str) -> bool:
-    return _GENERAL.search(sentence) is not None or _KNOWLEDGE.search(sentence) is not None
+def _first(pattern: Late, heard: Sequence[_Sentence]) -> re.Match[str] | None:
+    """The first match in a sentence that has no other business."""
+    found = (pattern.search(sentence.text) for sentence in heard if not sentence.spoilt)
+    return next((match for match in found if match), None)
 
 
-def _asks_for_tool(sentence: str) -> bool:
-    """Does it ask for a tool? "Do you make mandrels?" and "how long do they last?" don't."""
-    return _WANTS_TOOL.search(sentence) is not None or (
-        _TOOL.search(sentence) is not None
-        and _ASKS.search(sentence) is not None
-        and not _is_general(sentence)
-    )
-
-
-def _question(spoken: Sequence[str]) -> Leaning:
+def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
     weight, why = 0.0, ""
-    for sentence in spoken:
-        asking = _ASKING.search(sentence)
-        knowledge = _KNOWLEDGE.search(sentence)
-        if asking is None and knowledge is None:
+    for sentence in heard:
+        asking = _ASKING.search(sentence.text)
+        knowledge = _KNOWLEDGE.search(sentence.text)
+        if (asking is None and knowledge is None) or (sentence.spoilt and knowledge is None):
             continue
-        trade = _TRADE.search(sentence)
-        worth = 1.0 + (1.5 if trade else 0.0) + (1.5 if asking and knowledge else 0.0)
+        trade = _TRADE.search(sentence.text)
         if asking is None:
             worth = 1.0 if trade else 0.0
+        else:
+            worth = float(of_tubes) + (1.5 if trade else 0.0) + (1.5 if knowledge else 0.0)
         weight += worth
         if worth and not why:
-            said = _said(knowledge or trade or asking)  # type: ignore[arg-type]
+            said = _said(knowledge or trade or asking)
             why = f'asks a question ("{said}")'
     return Leaning(weight, why)
 
 
-def _elsewhere(text: str, *, names_tool: bool) -> Leaning:
-    """The likeliest errand that is not for the mandrel desk."""
-    text = text[:_READ_CHARACTERS]
+def _elsewhere(
+    spoken: Sequence[str], whole: str, *, names_tool: bool
+) -> tuple[Leaning, frozenset[int]]:
+    """The likeliest errand that is not for the mandrel desk, and the sentences it speaks in."""
+    starts = [0, *accumulate(len(said) + 1 for said in spoken)]
     best = Leaning(0.0, "")
+    spoilt: set[int] = set()
     for group, cues in _ELSEWHERE:
         if group.only_without_tool and names_tool:
             continue
-        hits = [match for cue in cues if (match := cue.search(text))]
-        weight = group.weight * min(len(hits), _MOST_OF_ONE_ERRAND)
-        if weight > best.weight:
-            best = Leaning(float(weight), f'{group.what} ("{_said(hits[0])}")')
-    return best
+        total, heaviest, said = 0, 0, ""
+        for weight, cue in cues:
+            for match in cue.finditer(whole):
+                if not said or weight > heaviest:
+                    said, heaviest = _said(match), weight
+                if weight >= _SPOILS:
+                    spoilt.add(bisect_right(starts, match.start()) - 1)
+            total += weight if cue.search(whole) else 0
+        total = min(total, _MOST_OF_ONE_ERRAND)
+        if total > best.weight:
+            best = Leaning(float(total), f'{group.what} ("{said}")')
+    return best, frozenset(spoilt)

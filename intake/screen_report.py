@@ -61,6 +61,7 @@ def _size_table(out: Console, title: str, counts: Sequence[SizeCount]) -> None:
             wall_mm=count.size.wall_mm,
             clr_mm=count.size.clr_mm,
             material=count.material,
+            written_in=_units(count.size)[0],
         )
         rows.add_row(
             "\n".join(size(request, unit) for unit in _units(count.size)),

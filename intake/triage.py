@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from .automatic import automatic
-from .errand import Errand, weigh
+from .errand import weigh
 from .model import Kind, Message, OwnText
 from .quote_lines import subject_prefixes
 
 __all__ = ["automatic", "classify"]
 
-_CLEAR = 3.0
+_CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
 
 
@@ -38,24 +38,18 @@ def _of_person(
         # "Re: invoice 118" and "any news on this one": the old subject tells what it is about.
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
-    if elsewhere.weight >= max(_CLEAR, tooling.weight, _counted(question.weight, errand)):
-        return Kind.OTHER, elsewhere.why
-    if tooling.weight >= _CLEAR and not _only_wants_to_know(errand, sizes_read):
+    other = Kind.OTHER, elsewhere.why
+    if elsewhere.weight >= max(_CLEAR, tooling.weight, question.weight):
+        return other
+    if errand.asks and tooling.weight >= _CLEAR and tooling.weight >= elsewhere.weight:
         return Kind.SIZES, tooling.why
-    if sizes_read and not errand.wants_knowledge:
+    # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.
+    if elsewhere.weight and elsewhere.weight >= question.weight:
+        return other
+    if sizes_read and errand.of_tubes and not errand.wants_knowledge:
         return Kind.SIZES, tooling.why
     if question.weight:
         return Kind.QUESTION, question.why
     if elsewhere.weight:
-        return Kind.OTHER, elsewhere.why
+        return other
     return Kind.OTHER, "neither tooling nor a question in it"
-
-
-def _counted(question_weight: float, errand: Errand) -> float:
-    # "Has it shipped?" is a question about an order: only a clear one about the trade outweighs.
-    return question_weight if errand.elsewhere.weight < 2 * _CLEAR - 1 else 0.0
-
-
-def _only_wants_to_know(errand: Errand, sizes_read: int) -> bool:
-    """Sizes beside "how many bends does one last, 1000 or 10000?" are no request."""
-    return bool(sizes_read) and errand.tooling.weight <= 5 and errand.question.weight >= 4

@@ -1,4 +1,4 @@
-"""Words of mail that no person wrote: absences, bounces, receipts, bulk mail, notifications.
+"""Words of mail that no person wrote: absences, bounces, receipts, calendars, digests, forms.
 
 Data only, from memory and the open sample. Patterns are matched without regard to case.
 """
@@ -16,8 +16,18 @@ ABSENCE_SUBJECTS = (
     r"fuori (?:sede|ufficio)", r"automatisch antwoord", r"afwezig(?:heid)?", r"autosvar",
     r"automatiskt svar", r"automatisk svar", r"frånvaro", r"odpowiedź automatyczna",
     r"automatyczna odpowiedź", r"poza biurem", r"resposta automática", r"ausência",
+    r"otomatik (?:yanıt|cevap)", r"ofis dışında", r"răspuns automat", r"automatsko", r"autoanswer",
+    r"αυτόματη απάντηση", r"автоответ", r"автоматический ответ", r"자동 ?(?:응답|회신)",
+    r"automatisk (?:svar|besvarelse)", r"réponse d'absence", r"en congés?\b", r"urlaub\b",
     r"automatická odpověď", r"automaattinen vastaus", r"automatikus válasz", r"自動応答",
     r"不在通知", r"自动回复",
+)  # fmt: skip
+
+# A program's mark behind the earlier subject: "Re: your quotation (Auto-reply)".
+ABSENCE_MARKS = (
+    r"[(\[{*–—-] ?(?:auto(?:matic|mated)?[- ]?(?:reply|response|answer|generated)?|out of (?:the )?"
+    r"office|ooo|away|vacation|automatische antwort|abwesend|absent|réponse automatique|"
+    r"respuesta automática|risposta automatica|automatisch antwoord) ?[)\]}*]?\s*$",
 )  # fmt: skip
 
 # Weight 2: somebody is away, said in the first person or of "the office".
@@ -26,12 +36,21 @@ AWAY = (
     r"(?:out of (?:the )?office|away|on (?:annual |parental |sick |maternity )?leave|"
     r"on (?:vacation|holiday)|travell?ing|not in the office|out of town)\b",
     r"\bout of (?:the )?office\b", r"\bno longer (?:with|works? (?:at|for)|employed)\b",
-    r"\boffice (?:is|will be) closed\b", r"\bwe are closed\b",
+    r"\b(?:office|shop|plant|works?|workshop|factory|company|business|store|warehouse|we|"
+    r"everything) (?:is|are|will be|'re|’re) (?:\w+ )?(?:closed|shut|on (?:holiday|shutdown)|"
+    r"shutting|closing)\b|\bclosed (?:for|from|until|through|between)\b|\bplant shutdown\b|"
+    r"\baway from (?:my desk|work|the (?:shop|office|desk))\b|\bnot at my desk\b|\bback (?:at my "
+    r"desk|in the (?:office|shop)) (?:on|from)\b|\b(?:on|am on) (?:\w+ )?(?:leave|holidays?|"
+    r"vacation|jury duty|paternity)\b",
     r"\bnicht (?:im (?:haus|büro)|am arbeitsplatz|erreichbar|im hause)\b",
     r"\b(?:bin|befinde mich) [^.\n]{0,60}(?:abwesend|im urlaub|in elternzeit|außer haus|"
-    r"auf dienstreise|nicht erreichbar)", r"\bbetriebs(?:ferien|urlaub)\b",
+    r"auf dienstreise|nicht erreichbar)", r"\bbetriebs(?:ferien|urlaub|ruhe)\b",
+    r"\b(?:betrieb|büro|werkstatt|firma|wir) (?:ist|sind|bleibt|haben) [^.\n]{0,60}geschlossen",
+    r"\bofis dışında", r"\bizinde(?:yim)?\b",
     r"\bje suis (?:actuellement )?(?:absente?|en (?:congés?|déplacement|vacances))",
-    r"\bje serai absente?", r"\bactuellement absente?", r"\bnotre (?:société|bureau) est fermé",
+    r"\bje serai absente?", r"\bactuellement absente?", r"\babsente? (?:ce|cette|du|jusqu|aujourd|"
+    r"toute|pour|le|de mon)", r"\b(?:atelier|entreprise|usine|bureaux?) (?:est|sera|sont|seront) "
+    r"fermée?s?", r"\bnotre (?:société|bureau) est fermé",
     r"\bestoy (?:fuera|de vacaciones|ausente)", r"\bestaré (?:fuera|ausente|de vacaciones)",
     r"\bfuera de (?:la )?oficina", r"\bausente (?:hasta|del)",
     r"\bsono (?:fuori|assente|in ferie)", r"\bsarò (?:assente|fuori|in ferie)",
@@ -49,6 +68,8 @@ AWAY = (
 AWAY_UNTIL = (
     r"\b(?:until|till|through|returning|return(?:s|ing)?|back (?:on|in)|from .{1,20} to)\b",
     r"\bbis (?:einschließlich|zum|\d|mo|di|mi|do|fr|ende)", r"\bab (?:dem |montag)?\d",
+    r"\bvom \d", r"\b\w{3,9} \d{1,2}(?:st|nd|rd|th)? ?(?:-|–|to|through|thru) ?(?:\w{3,9} )?\d{1,2}\b",
+    r"\b(?:dès|à) mon retour\b", r"\btarihine kadar\b",
     r"\bzurück\b", r"\b(?:jusqu'au|de retour|mon retour|du \d)", r"\bhasta (?:el|\d)",
     r"\bregreso\b", r"\bfino al\b", r"\brientr[oe]\b", r"\btot (?:en met|\d|ma|di|wo|do|vr)",
     r"\bterug\b", r"\bdo (?:dnia )?\d", r"\bwrac", r"\btill (?:och med|\d)", r"\båter",
@@ -59,7 +80,16 @@ AWAY_INSTEAD = (
     r"\b(?:limited|no|intermittent) access to (?:my )?(?:e-?mail|email|phone)",
     r"\b(?:reply|respond|answer|get back|read) .{0,40}(?:return|back)\b",
     r"\bwill (?:not )?be (?:forwarded|read|checking)", r"\bplease contact\b",
-    r"\bthank you for your (?:e-?mail|message)\b",
+    r"\b(?:thank you|thanks) for (?:your (?:e-?mail|message|note|inquiry|enquiry)|writing)\b",
+    r"\b(?:nobody|no one|no-one|none of us) (?:will be |is |here )?(?:reading|read|checking|here|in|"
+    r"monitoring|answer)", r"\bread no (?:e-?mail|mail)\b", r"\bwhen (?:we're|we’re|we are|i'm|i am|i) "
+    r"(?:back|return)", r"\b(?:after|upon|on) my return\b", r"\btakes? over (?:for me|my)\b",
+    r"\bje vous répondrai|\bseront (?:traités|lus)|\bmerci (?:de|pour) votre (?:message|mail)|"
+    r"\bremercie (?:de|pour) votre message", r"\bnach (?:meiner|unserer) rückkehr|\bwerden ab dem\b|"
+    r"\b(?:danke|dank) für (?:ihre|deine) (?:nachricht|e-?mail|mail)", r"\bgracias por (?:su|tu) "
+    r"(?:mensaje|correo)|\bresponderé\b|\ba mi (?:regreso|vuelta)", r"\bgrazie per (?:il|la) (?:suo|"
+    r"sua|tuo|tua) (?:messaggio|mail|e-?mail)|\brisponderò\b|\bal mio rientro", r"\bbedankt voor "
+    r"(?:uw|je) (?:bericht|mail|e-?mail)|\bna mijn terugkeer", r"\bacil (?:durum|haller)",
     r"\bnot (?:be )?(?:checking|reading) (?:my )?e-?mail",
     r"\bdringend", r"\bnicht weitergeleitet|\bweitergeleitet\b",
     r"\bmeine vertretung|\bvertritt mich",
@@ -91,6 +121,9 @@ BOUNCE_WORDS = (
     r"would not take|does not)", r"\b(?:user|recipient|address|mailbox|domain|host) (?:name )?"
     r"(?:is )?(?:unknown|not found|rejected|does not exist|doesn't exist|was not found|"
     r"unavailable)",
+    r"\b(?:wasn't|was not|weren't|unable|not able|failed) (?:able )?to (?:be )?deliver",
+    r"\bthe following address(?:es)?\b|\bfollowing recipients?\b",
+    r"\bsorry (?:it|that|to have) (?:didn't work|to inform)|\bmail (?:program|server|gateway) at\b",
     r"\b(?:could|can) ?not be delivered\b|\bcouldn't be delivered\b|\bwas(?:n't| not) delivered\b",
     r"\bdelivery (?:to the following|has failed|attempt|failed permanently|is delayed)",
     r"\bthis is the mail (?:system|delivery)", r"\bpermanent(?: fatal)? error",
@@ -127,114 +160,17 @@ RECEIPT_WORDS = (
     r"\bfoi (?:lida|aberta|entregue)\b", r"\byour message\s", r"\bihre nachricht\s*\n",
 )  # fmt: skip
 
-# Weight in front: how surely a bulk mailing.
-BULK: tuple[tuple[int, str], ...] = (
-    (3,
-    r"\byou(?:'re| are)? (?:are )?(?:receiving|getting|reading|received|get) (?:this|our|"
-    r"[\w']+s?)"
-        r"[^.\n]{0,60}\b(?:because|as (?:a|you)|since you)"),
-    (3, r"\bsie erhalten diese[nsr]? [^.\n]{0,60}\b(?:weil|da sie|newsletter)"),
-    (3, r"\bvous recevez (?:ce|cet|cette)"), (3,
-    r"\b(?:recibes?|ha recibido) este [^.\n]{0,40}\bporque"),
-    (3, r"\b(?:ricevi|hai ricevuto|riceve) questa? [^.\n]{0,40}\bperch"),
-    (3, r"\b(?:u|je) ontvangt deze [^.\n]{0,50}\bomdat"),
-    (2, r"\bunsubscribe\b|\bopt[- ]out\b|\bmanage (?:your )?(?:preferences|subscription)|"
-        r"\bupdate (?:your )?(?:email )?preferences"),
-    (2,
-    r"\b(?:vom )?newsletter abbestellen|\babmelden\b|\babbestellen\b|\baus(?:tragen|getragen)\b"),
-    (2, r"\bse désinscrire|\bdésabonn|\bdésinscription"),
-    (2, r"\bdarse de baja|\bcancelar (?:la )?suscripción"),
-    (2, r"\bdisiscri|\bcancella(?:re)? (?:l')?iscrizione|\bannulla (?:l')?iscrizione"),
-    (2, r"\b(?:uitschrijven|afmelden)\b"), (2,
-    r"\bwypisz|\bzrezygnować z (?:subskrypcji|newslettera)"),
-    (2, r"\bavregistrera|\bavsluta prenumeration"),
-    (2,
-    r"\bview (?:this (?:e-?mail|message) )?(?:in|online|it in) (?:your |a )?(?:web ?browser|"
-    r"browser)|"
-        r"\bim browser (?:öffnen|ansehen|anzeigen)|\bversion en ligne\b|\bver en (?:el )?navegador|"
-        r"\bvisualizza nel browser|\bbekijk (?:online|in (?:je|uw) browser)"),
-    (1, r"\bnewsletter\b|\bmailing list\b|\bissue (?:no\.? ?)?\d+\b|\bspecial offer|\bdeal of the|"
-        r"\bwebinar\b|\bsubscribers?\b|\bthis week(?:'s)?\b|\bthis month(?:'s)?\b|\brundbrief\b"),
-    (1,
-    r"\b\d[\d,.]* (?:other )?(?:people|readers|subscribers|members)\b|\b(?:% off|% rabatt|"
-    r"free shipping)"),
-    (1, r"\bforward (?:this )?to a friend|\bfollow us on\b|\ball rights reserved|©"),
-)  # fmt: skip
-
-# Weight in front: how surely a machine reports something.
-NOTICE: tuple[tuple[int, str], ...] = (
-    (3, r"\b(?:do not|don't|please don't|please do not) (?:reply|respond) (?:directly )?to this "
-        r"(?:e-?mail|message|notification|address)|\bdo[- ]?not[- ]?reply\b|"
-        r"\breplies (?:to this (?:e-?mail|message|address) )?(?:are not|will not be|aren't) "
-        r"(?:read|monitored|answered)|\b(?:unmonitored|unattended) (?:mailbox|address|inbox)"),
-    (3,
-    r"\bthis (?:is an?|e-?mail (?:is|was|has been)|message (?:is|was|has been)|"
-    r"notification (?:is|was)) "
-        r"(?:an )?auto(?:mated|matic(?:ally)?)\b(?: (?:e-?mail|message|notification|response|reply|"
-        r"sent|generated|created))?|\bautomated (?:message|notification|e-?mail|response)\b|"
-        r"\bthis (?:e-?mail|message) (?:is|was) (?:system|computer)[- ]generated"),
-    (3,
-    r"\bdiese (?:e-?mail|nachricht|mail) (?:wurde|ist) (?:vom system )?(?:automatisch|"
-    r"maschinell)|"
-        r"\bautomatisch (?:generierte|erstellte|erzeugte) (?:e-?mail|nachricht|mail)|"
-        r"\bnicht auf diese (?:e-?mail|nachricht|mail)\b|\bantworten sie (?:bitte )?nicht\b"),
-    (3, r"\b(?:ne pas|merci de ne pas|ne) répond(?:re|ez)(?: pas)? à (?:ce|cet)|"
-        r"\b(?:message|e-?mail|courriel) (?:généré |envoyé )?automatique(?:ment)?"),
-    (3,
-    r"\bno respond(?:a|er|as)\b[^.\n]{0,20}\b(?:este|a este)|\b(?:mensaje|"
-    r"correo) (?:generado )?automático|"
-        r"\bgenerado automáticamente"),
-    (3,
-    r"\bnon rispondere\b[^.\n]{0,20}\b(?:questa?|a questo)|\b(?:messaggio|e-?mail|"
-    r"mail) (?:generat[oa] )?"
-        r"automatic[oa](?:mente)?|\bgenerat[oa] automaticamente"),
-    (3, r"\b(?:niet|gelieve niet)\b[^.\n]{0,25}\b(?:beantwoorden|te antwoorden|reageren)|"
-        r"\bautomatisch (?:gegenereerd|verzonden|aangemaakt)"),
-    (3,
-    r"\b(?:prosimy )?nie odpowiada|\bwygenerowan[aey] automatycznie|\bautomatycznie wygenerowan"),
-    (3, r"\bsvara inte på detta|\bautomatiskt genererat|\bnão responda a est"),
-    (2,
-    r"\b(?:ticket|case|request|incident) (?:#|no\.?|number|"
-    r"id)?:? ?\[?#?\w*\d+\]? (?:has been |was |is )"
-        r"(?:created|opened|received|closed|updated|resolved|logged)|\[ticket ?#?[\w-]+\]|"
-        r"\[#\w*\d+\]|"
-        r"\bticketnummer\b|\byour ticket\b"),
-    (2,
-    r"\bwe(?:'ve| have)? (?:have )?received your (?:e-?mail|message|enquiry|inquiry|request|"
-    r"application)|"
-        r"\bthank you for (?:contacting|reaching out to|getting in touch with)\b|"
-        r"\bwir haben ihre (?:anfrage|nachricht|e-?mail) erhalten|\bnous avons bien reçu votre|"
-        r"\bhemos recibido su|\babbiamo ricevuto la (?:sua|tua|vostra)|"
-        r"\bwij hebben uw .{0,20}ontvangen"),
-    (1,
-    r"\bwill (?:respond|reply|get back to you|be in touch|answer) (?:to you )?(?:within|"
-    r"as soon|shortly|in)\b|"
-        r"\bwerden uns .{0,40}(?:melden|in verbindung)|\bschnellstmöglich\b|"
-        r"\bdans les (?:meilleurs|plus brefs)"),
-    (2,
-    r"\b(?:your|the) (?:order|parcel|package|"
-    r"shipment) [^.\n]{0,30}(?:has (?:been )?(?:shipped|dispatched|"
-        r"delivered)|is on (?:its|the) way|was delivered|is out for delivery)|"
-        r"\btrack (?:your|my|the) "
-        r"(?:order|parcel|package|shipment)|\bihre (?:bestellung|sendung) (?:wurde|ist)|"
-        r"\bvotre (?:commande|colis) (?:a été|est)|\bsu pedido (?:ha sido|está)"),
-    (2,
-    r"\bview (?:this |the )?(?:order|ticket|message|invoice|listing|request|"
-    r"details) (?:online|here|in)|"
-        r"\blog ?in to (?:your account|view|reply|respond)|\bclick (?:here|the button|"
-        r"below) to (?:view|reply|respond)|"
-        r"\breply (?:through|via|on) (?:the )?(?:portal|website|marketplace)"),
-    (2, r"\bverification code\b|\bone[- ]time (?:code|password)|\bpassword (?:reset|was changed)|"
-        r"\bnew (?:sign-?in|login)\b|\bbackup (?:completed|failed|job)|"
-        r"\bscan(?:ned)? (?:from|by) (?:a |the )?\w+"),
-    (1, r"\bnotification\b|\breminder\b|\bsystem\b|\balert\b|\bbenachrichtigung\b"),
-)  # fmt: skip
 NO_REPLY_SENDER = (
     r"(?:no|do|donot|not)[-_.]?(?:t[-_.])?repl(?:y|ies)\b|^noreply|no[-_.]?responder|"
     r"ne[-_.]?pas[-_.]?repondre|"
     r"nicht[-_.]?antworten|nao[-_.]?responda|nie[-_.]?odpowiadaj|nonrispondere|"
     r"^notifications?@|^alerts?@|"
     r"^auto(?:mailer|mated|responder|reply)@|^bounces?[-+@]|^newsletter@|^mailer@|^robot@|^system@"
+)
+ROLE_SENDER = (
+    r"^(?:[\w.-]*(?:tickets?|quarantine|notif\w*|alerts?|reminders?|voicemail|scanner|scan|copier|"
+    r"printer|mfp|backup|cron|help ?desk|service-?desk|calendar|marketplace|tracking|listings?|"
+    r"newsletter|news|updates?|digest|marketing|webmaster|autoreply)|root|vm|it|www-data)@"
 )
 SYSTEM_SENDER = (
     r"^(?:mailer[-_]?daemon|postmaster|mail[-_]?delivery|double-bounce|listserv|majordomo)(?:@|$)"

@@ -1,4 +1,4 @@
-"""Words that tell what a person wants: tooling, an answer, or something else.
+"""Words that tell what a message is about: the tool, the bend, or a piece of knowledge.
 
 Data only, in the shop's usual languages; from memory, the open sample and reference/notations.
 Patterns are matched without regard to case, in one sentence at a time.
@@ -17,137 +17,6 @@ TOOL = (
     r"芯棒|芯金|マンドレル|心轴",
 )  # fmt: skip
 
-# Somebody wants to buy, or to be told a price.
-ASKS = (
-    r"\b(?:please |pls |kindly |re-?)?quote\b(?! (?:no|number|#|\d{3,}\b(?!\.)|ref|dated|"
-    r"you|from you|"
-    r"was|is|above|and))",
-    r"\bquotes? (?:for|on|me|us|due|please)\b",
-    r"\b(?:for|your|a|request|get|need|want|send|provide|for a) (?:formal )?quotation\b",
-    r"\brequest for (?:quot|price|a price|proposal)", r"\brf[qp]\b",
-    r"\b(?:enquiry|inquiry|enquire|inquire)\b",
-    r"\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|\bpricing (?:for|"
-    r"on)\b|\bplease price\b|\bbest price\b|\bprice\?",
-    r"\b(?:can|could|would|will|cld|u|able to|possible to|you to) (?:you |u |ya |yous |we |"
-    r"i )?(?:guys |folks |please |pls |possibly |still |also )?"
-    r"(?:make|do|supply|quote|offer|build|turn|sell|provide|machine|price|produce|"
-    r"manufacture|knock|get me|get us|fab|cut|furnish|ship me|send me a|have)\b",
-    r"\bdo (?:you|u|ya) (?:guys |folks |still |also |ever )?(?:make|stock|sell|carry|supply|"
-    r"offer|have (?:an?|any|one|the|mandrels?|tooling|in stock)|keep)\b",
-    r"\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?(?:need|require|would like|"
-    r"like to (?:buy|order|get|have)|plan to (?:buy|order)|wish to (?:buy|order))\b",
-    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!my|our|the money|a refund|to (?:know|"
-    r"complain|return|cancel|understand|ask)|another one i|store)",
-    r"^\W*(?:hi,? |hello,? |also |and )?(?:needs?|needed|want(?:ed)?|looking for|after|"
-    r"require|requires?|wtb|iso|in need of)\b",
-    r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|it|the|\d{1,2}|some|mandrels?|"
-    r"tooling)\b|\bwe(?:'re| are|’re) (?:in need of|after)\b|\bneeded\b",
-    r"\b(?:looking|hunting|shopping|searching) (?:to buy|to order|to get|for)\b|"
-    r"\bin the market for\b|\binterested in (?:a|an|one|two|your|(?:buying|"
-    r"purchasing) (?!our|my))\b|"
-    r"\bi(?:'m|’m| am) after\b",
-    r"\b(?:want|like|wish|ready|going|have|please|us|me|and|will|"
-    r"to) (?:to )?(?:re-?)?order\b(?! (?:no|number|#|\d|status|was|is|form))|\bplace (?:an|"
-    r"the|this|our) order\b|"
-    r"\b(?:our|new|attached|attached is|find) (?:purchase )?order (?:for|attached)\b|"
-    r"\bplease (?:enter|accept|process) (?:this|our|the|my) (?:purchase )?order\b|"
-    r"\bplease find [^.\n]{0,30}(?:purchase order|new order)\b|\border:|\border (?:for|"
-    r"of) (?:\d|a|an|one|two|another|mandrel|the following)|"
-    r"^\W*(?:new )?purchase order\b(?! \S+ rev)",
-    r"\bplease (?:\w+ )?(?:supply|offer|send (?:me|us)? ?(?:a|an|one|two|\d|price|"
-    r"your (?:best )?(?:price|offer|quot))|make|provide (?:price|a|your|us|me|quot)|"
-    r"advise (?:price|cost|best))",
-    r"\bpls (?:\w+ )?(?:supply|offer|send|make|provide|price|quote|adv)",
-    r"\bkindly (?:\w+ )?(?:supply|offer|send|make|provide|quote|submit|furnish)",
-    r"\bhow much\b",
-    r"\bwhat (?:would|do|does|will|is|are|'s|’s)[^.?\n]{0,40}\b(?:cost|price|charge|run|"
-    r"run me|set me back|get for|damage)\b|\bwhat(?:'s|’s| is| are) the (?:price|cost|"
-    r"damage)\b",
-    r"\bone (?:please|pls|only|apiece)\b|\b(?:two|three|four|\d) (?:of them |"
-    r"off? )?please\b|\bplease x ?\d|\bi(?:'ll|’ll) take (?:one|two|three|\d)\b|"
-    r"\bput me down for\b",
-    r"\b(?:an?)?gebot\b|\bangebot\b|\banbieten\b|\bbieten sie\b|\bpreis(?:e|anfrage)?\b|"
-    r"\bbenötig|\bbrauch|\bsuch(?:e|en) (?:einen?|wir|ich)\b|\bbestell(?:e|en|ung über)\b|"
-    r"\bnachbestell|"
-    r"\b(?:können|könnten|könnt) (?:sie|ihr)\b[^.?\n]{0,80}\b(?:liefern|fertigen|machen|"
-    r"anbieten|herstellen|bauen|schicken)|\banfrage\b|\bwas kostet|\bbedarf\b",
-    r"\bdevis\b|\bchiffr(?:er|age)\b|\bcot(?:er|ation)\b|\boffre de prix\b|"
-    r"\bdemande de prix\b|\bprix\b|\btarif\b|\bbesoin d|\bcherch(?:e|ons)\b|\brecherch(?:e|"
-    r"ons)\b|\bcommand(?:er|ons|e de)\b|"
-    r"\b(?:pouvez|pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|"
-    r"livrer|réaliser|usiner)|\bil (?:me|nous) fa(?:ut|udrait)\b|\bsouhait(?:e|"
-    r"ons) (?:acheter|commander|recevoir)",
-    r"\bpresupuesto\b|\bcotiz|\bprecio\b|\boferta\b(?! especial)|\bnecesit(?:o|amos|aría|"
-    r"amos)\b|\bbusc(?:o|amos)\b|\b(?:pueden|podrían|podéis|puede|"
-    r"podría) [^.?\n]{0,60}\b(?:hacer|fabricar|suministrar|ofertar)|\bquisiera\b|"
-    r"\bquerría\b|\bcomprar\b|\bcuánto (?:cuesta|vale|sale)",
-    r"\bpreventivo\b|\bofferta\b|\bquotazione\b|\bprezzo\b|\b(?:mi|ci) serv(?:e|ono|"
-    r"irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo)\b|\bordinare\b|\b(?:potete|potreste|può|"
-    r"potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire|quotare)|\bquanto cost|"
-    r"\bvorre(?:i|mmo)\b",
-    r"\bofferte\b|\bprijs\b|\bprijsopgave\b|\bnodig\b|\bzoek(?:en)? (?:een|wij|ik)\b|"
-    r"\b(?:ik|wij|we) zoek|\bbestellen\b|\b(?:kunt u|kunnen jullie|"
-    r"kun je)\b[^.?\n]{0,80}\b(?:leveren|maken|aanbieden|offreren)|\baanvraag\b|\bwat kost",
-    r"\bzapytani[ea]\b|\bofert[aęy]\b|\bwycen|\bpotrzebuj|\bszuka(?:m|my)\b|\bzamaw|"
-    r"\bzamówi[ćę]|\bcen[aęy]\b|\boffert\b|\bpris(?:förfrågan)?\b|\bbehöver\b|\bsöker\b|"
-    r"\bpreciso\b|\bprecisamos\b|\borçamento\b|\bcotação\b",
-    r"\b(?:po|p\.o\.|purchase order) (?:is )?(?:attached|enclosed|to follow)\b|"
-    r"\battached (?:is )?(?:our |a |the |my )?(?:po|p\.o\.)\b",
-    r"見積|报价|询价|견적",
-)  # fmt: skip
-
-# A repeat order: every dimension is in an earlier one.
-REPEATS = (
-    r"\bsame (?:again|as (?:last|before|previous|the last|my last|our last|always|usual|in|"
-    r"po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing again)\b",
-    r"\b(?:repeat|re)[- ]?order\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
-    r"\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
-    r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before)|the same)\b|\b(?:two|"
-    r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
-    r"like|mandrel|please|the same)\b|\bas per (?:our )?(?:last|previous) (?:order|po)\b",
-    r"\bwie (?:beim letzten mal|letztes mal|gehabt|immer|zuletzt|bei der letzten)\b|"
-    r"\bdas gleiche (?:noch ?mal|nochmal|wieder|wie)|\bnoch ?(?:ein)?mal (?:die|den|"
-    r"das)? ?(?:gleiche|selbe|\d)|\bnachbestell",
-    r"\bcomme (?:la dernière fois|d'habitude|la fois précédente|la précédente)|"
-    r"\bidentiques? (?:au|à la|aux) (?:précédente?s?|derni)|\b(?:le|la) même (?:que|chose|"
-    r"commande)|\bmême commande\b",
-    r"\b(?:igual|lo mismo|el mismo|los mismos) que (?:la última|el último|la vez|siempre|"
-    r"el anterior)|\brepetir (?:el|nuestro) pedido",
-    r"\bcome (?:l'ultima volta|la volta scorsa|al solito|l'ultimo ordine)|"
-    r"\blo stesso (?:dell'ultima|di prima|mandrino)",
-    r"\b(?:zelfde|hetzelfde|idem) als (?:vorige|de vorige|laatst|altijd|de laatste)|"
-    r"\bnog (?:een|twee|\d) (?:van )?(?:dezelfde|zulke)|\bto samo co (?:ostatnio|"
-    r"poprzednio)|\bsamma som (?:sist|förra)",
-)  # fmt: skip
-
-# Can it be done at all?
-FEASIBLE = (
-    r"\b(?:can|could|will|would|does) (?:you|u|it|this|that|these|they|i|we|one|a|the|\d|"
-    r"\.\d)\b[^.?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|"
-    r"survive|go round|go around|fold|flatten|pull|be done|be made|hold|make it|manage|"
-    r"be bent|do)\b",
-    r"\bcan (?:you|u|ya|it|this) (?:do|bend|manage|handle|be)\b",
-    r"\bcan(?:'t|’t|not) be done\b|\bcan (?:it|you|u)\?|\b(?:doable|feasible|possible|"
-    r"realistic|achievable|too tight|too thin|any chance|a goer)\b(?=[^\n]{0,40}\?)",
-    r"\bis (?:it|this|that|a|the|\d)[^.?!\n]{0,100}\b(?:possible|feasible|doable|"
-    r"too (?:tight|thin|much)|realistic|ok|okay|achievable)\b",
-    r"\b(?:machbar|möglich|biegbar|realisierbar|lässt sich|geht das|klappt)\b|\b(?:schaffen|"
-    r"können) (?:sie|ihr)\b[^.?\n]{0,80}(?:biegen|rohr|radius)",
-    r"\b(?:possible|réalisable|faisable|peut-on|arrive-t-on|tenable)\b",
-    r"\b(?:posible|factible|se puede|viable)\b",
-    r"\b(?:fattibile|possibile|si può|si riesce|realizzabile)\b",
-    r"\b(?:haalbaar|mogelijk|gaat dat|lukt dat|te doen)\b",
-    r"\b(?:możliwe|wykonalne|da się|możliwy)\b", r"\b(?:möjligt|går det)\b",
-    r"\bhow tight\b|\bwhat(?:'s| is) the (?:tightest|smallest|minimum)\b",
-)  # fmt: skip
-
-QUANTITY = (
-    r"\bqty\b|\bquantity\b|\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|"
-    r"sets?|units?|stk|stück|st\.|pièces?|piezas?|uds?|pezzi|pz|stuks?|szt)\b|\bstückzahl\b|"
-    r"\bquantité\b|\bcantidad\b|\bquantità\b|\baantal\b|\bilość\b|\bjust one\b|"
-    r"\bx ?\d\b(?=\s*(?:please|pls|$))",
-)  # fmt: skip
-
 DRAWING = (
     r"\b(?:attached|enclosed|see|per) (?:the )?(?:\w+ )?(?:print|drawing|drg|dwg|sketch|pdf|"
     r"file|sheet|spreadsheet|list|photo|step|dxf)s?\b|\bas per (?:print|drawing|attach)|"
@@ -163,6 +32,32 @@ BENDING = (
     r"\bd of bend\b|\b\d(?:\.\d)?\s?d\b|\bformer\b|\bdie\b|\b(?:biege|radius|mittellinie)|"
     r"\brayon\b|\bcintr|\bradio\b|\bcurv|\bdoblar|\braggio\b|\bpieg|\bstraal\b|\bbuig|"
     r"\bpromie|\bgi[ęe]c",
+)  # fmt: skip
+
+# Figures as only a tube has them: "2 x .083", "38x1,5", "R 57".
+TUBE_FIGURES = (
+    r"\d\s?[\"”″']?\s?(?:x|×|\*|by|/)\s?0?[.,]\d{2,4}|\d[.,]\d+\s?(?:mm)?\s?[x×*]\s?\d|"
+    r"\d\s?(?:mm)?\s?[x×*]\s?\d+[.,]\d|(?<![\d$€£])\.\d{2,3}\b|\br ?=? ?\d{2,3}\b|[øØ⌀φΦ]\s?\d|"
+    r"\d/\d+\"?\s?[x×]"
+)
+
+# What makes figures a tube's: without one of these "9 x 13" may be a baking tin.
+TUBE = (
+    r"\bo\.?d\b|\bi\.?d\b|\bwall\b|\bwt\b|\bclr\b|\bgau?ge?\b|\b\d+ ?ga\b|\b[sb]wg\b|\bsch(?:ed|"
+    r"edule)?\b|\b(?:dn|nps|nb) ?\d|\btub(?:e|es|ing|o|os|i)\b|\bpipes?\b|\w*rohre?s?\b|"
+    r"\btuyaux?\b|\bbuis|\brur[aęy]\b|\brör\b|\bconduit\b|\bhoops?\b|管",
+    r"\bsteel|\bstainless|\binox|\bss ?3\d\d|\balum|\balu\b|\bcopper|\bbrass|\bchro?mol+y|"
+    r"\bmoly\b|\b4130|\bdom\b|\bh?r?erw\b|\bhrew\b|\b30[34]l?\b|\b316|\b321\b|\b6061|\b1\.\d{4}\b|"
+    r"\b[se]t? ?[23]\d{1,2}\b|\bstahl|\bedelstahl|\bkupfer|\bacier|\blaiton|\bcuivre|\bacero|"
+    r"\bacciaio|\brame\b|\brvs\b|\bstaal|\bti\b|\btitan|\bcuni",
+    TUBE_FIGURES,
+)  # fmt: skip
+
+# Solid sections: their figures are no tube's.
+SOLID = (
+    r"\b(?:flat|solid|square|round|hex|angle|c-?channel|rebar|plate|sheet) ?(?:bars?|rods?|iron|"
+    r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|"
+    r"\bfer plat\b|\bpletina\b|\bpiatto\b|\bplatstaf\b",
 )  # fmt: skip
 
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.

@@ -10,15 +10,18 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from .advice import advice
 from .alternatives import alternatives_for
 from .assessment import Assessment, Decision, Finding, StockMatch
 from .case import Case
 from .doubts import doubt_findings
 from .judgement import Judgement, judge
 from .readings import MOST_READINGS, Reading, all_readings, stated_reading
+from .tolerances import make_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
+    from datetime import date
 
     from .request import SizeRequest
     from .shelf import CatalogueMandrel
@@ -27,15 +30,20 @@ if TYPE_CHECKING:
 _ORDER = {"declines": 0, "asks": 1, "warns": 2, "notes": 3}
 
 
-def assess(request: SizeRequest, shop: Shop) -> Assessment:
+def assess(
+    request: SizeRequest, shop: Shop, uses: Iterable[str] = (), *, today: date | None = None
+) -> Assessment:
     """The decision on ``request`` by the limits and the shelf of ``shop``, with every finding.
 
+    ``uses`` are the safety-relevant ones the sender named ('cage', 'pressure' ...): rule books are
+    told for them. ``today`` is the day the lead time counts from; without it none is told.
     Wall factor, D of bend, mandrel and stock are those of the request as stated. Never raises for
     anything a customer can write: what can't be is asked.
     """
 
     def case_of(reading: Reading) -> Case:
-        return Case(reading, shop, request.written_in)
+        make = make_of(request)
+        return Case(reading, shop, request.written_in, make, request.angle_deg)
 
     stated = judge(case_of(stated_reading(request)))
     readings = all_readings(request)
@@ -48,7 +56,8 @@ def assess(request: SizeRequest, shop: Shop) -> Assessment:
     base = judgements[0] if decision is Decision.DECLINE else stated
     doubtful = {f"missing-{doubt.field}" for doubt in doubts if doubt.effect == "asks"}
     told = [finding for finding in base.findings if finding.rule not in doubtful]
-    findings = [*_fitting(told, decision), *doubts]
+    told_beside = advice(request, stated.case.spec, decision, shop, uses, today)
+    findings = [*_fitting(told, decision), *doubts, *told_beside]
     if readings is None:
         findings.append(_too_many())
     return Assessment(

@@ -45,6 +45,25 @@ class MandrelNeeded(Frozen):
     balls_high: int | None = None
     surfaces: tuple[str, ...] = ()
     """Surfaces that suit the material, best first; empty where the material is unknown."""
+    bore_low_mm: Decimal | None = None
+    bore_high_mm: Decimal | None = None
+    """Smallest and largest bore by the tube's tolerances; None where only ``bore_mm``, the
+    nominal one, is known. The diameters are for the smallest."""
+    nose: str | None = None
+    """What the shop's ball chart names: 'none or plug', 'plug', 'plug or ball', 'ball' ..."""
+    pitch: str | None = None
+    """Pitch of the balls: 'regular', 'close' ...; None where the chart names none."""
+    wiper: Literal["no", "maybe", "yes"] | None = None
+    """Whether the chart would have a wiper die as well."""
+    advance_max_mm: Decimal | None = None
+    advance_mm: Decimal | None = None
+    """Advance of the nose past the tangent: the furthest, and the value to start with."""
+    advance_table_mm: Decimal | None = None
+    """A second opinion on it by the OD alone; None outside that table."""
+    needed: Literal["needed", "either", "may not be needed"] | None = None
+    """Whether the bend needs a mandrel at all; None where nobody has worked it out."""
+    notes: tuple[str, ...] = ()
+    """Where the figures are from and what they leave open, one clause each."""
 
 
 class StockMatch(Frozen):

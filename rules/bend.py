@@ -35,10 +35,14 @@ def is_possible_clr(*, od_mm: Decimal, clr_mm: Decimal) -> bool:
 
 
 def d_of_bend(*, clr_mm: Decimal, od_mm: Decimal) -> Decimal:
-    """D of bend CLR / OD [-] from centreline radius [mm] and OD [mm].
+    """D of bend: k = CLR / OD.
 
+    Symbols: k D of bend [-]; CLR centreline radius [mm]; OD outside diameter [mm].
+    Range: CLR above OD/2.
+    Source: trade definition (S07, S10).
+
+    Raises ImpossibleSize outside its range.
     Exact where the ratio is a finite decimal, else 28 digits (see ``tube.wall_factor``).
-    Valid for CLR > OD/2; raises ImpossibleSize otherwise. Source: trade definition (S07, S10).
 
     >>> d_of_bend(clr_mm=Decimal("101.6"), od_mm=Decimal("50.8"))
     Decimal('2')
@@ -49,9 +53,13 @@ def d_of_bend(*, clr_mm: Decimal, od_mm: Decimal) -> Decimal:
 
 
 def clr_from_inside_radius(*, inside_radius_mm: Decimal, od_mm: Decimal) -> Decimal:
-    """CLR = inside radius + OD/2 [mm] from inside radius [mm] and OD [mm].
+    """CLR from the inside radius: CLR = Ri + OD / 2.
 
-    Raises ImpossibleSize unless both are above 0. Source: geometry.
+    Symbols: CLR centreline radius [mm]; Ri inside radius [mm]; OD outside diameter [mm].
+    Range: Ri and OD above 0.
+    Source: geometry.
+
+    Raises ImpossibleSize outside its range.
 
     >>> clr_from_inside_radius(inside_radius_mm=Decimal(50), od_mm=Decimal(30))
     Decimal('65')
@@ -64,10 +72,16 @@ def clr_from_inside_radius(*, inside_radius_mm: Decimal, od_mm: Decimal) -> Deci
 
 
 def clr_from_outside_radius(*, outside_radius_mm: Decimal, od_mm: Decimal) -> Decimal:
-    """CLR = outside radius - OD/2 [mm] from outside radius [mm] and OD [mm].
+    """CLR from the outside radius: CLR = Ro - OD / 2.
 
-    Valid for an outside radius above OD (else nothing is left inside); raises ImpossibleSize
-    otherwise. Source: geometry.
+    Symbols: CLR centreline radius [mm]; Ro outside radius [mm]; OD outside diameter [mm].
+    Range: Ro above OD (else nothing is left inside).
+    Source: geometry.
+
+    Raises ImpossibleSize outside its range.
+
+    >>> clr_from_outside_radius(outside_radius_mm=Decimal(80), od_mm=Decimal(30))
+    Decimal('65')
     """
     if od_mm <= 0 or outside_radius_mm <= od_mm:
         raise ImpossibleSize(
@@ -77,10 +91,17 @@ def clr_from_outside_radius(*, outside_radius_mm: Decimal, od_mm: Decimal) -> De
 
 
 def clr_from_d(*, n: Decimal, od_mm: Decimal) -> Decimal:
-    """CLR = n x OD [mm] from '2D' (n = 2) [-] and OD [mm].
+    """CLR from the D of bend: CLR = n x OD.
 
-    For pipe some count D as the nominal size, not the OD (S11, S25, S26): the reader doubts that.
-    Valid for n > 0.5; raises ImpossibleSize otherwise. Source: definition.
+    Symbols: CLR centreline radius [mm]; n D of bend, 2 for '2D' [-]; OD outside diameter [mm].
+    Range: n above 0.5, OD above 0.
+    Source: definition; for pipe some count D as the nominal size (S11, S25, S26), which the reader
+        doubts.
+
+    Raises ImpossibleSize outside its range.
+
+    >>> clr_from_d(n=Decimal(2), od_mm=Decimal("60.325"))
+    Decimal('120.65')
     """
     clr_mm = n * od_mm
     if not is_possible_clr(od_mm=od_mm, clr_mm=clr_mm):

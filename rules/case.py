@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
 from .bend import BendSpec, d_of_bend
+from .bore import BoreRange, bore_range
 from .catalogue import ShelfLook, look_on_shelf
 from .mandrel import mandrel_needed
 from .readings import Reading
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from .assessment import MandrelNeeded
     from .shelf import CatalogueMandrel
     from .shop import Shop
+    from .tolerances import TubeMake
 
 
 @dataclass(frozen=True)
@@ -28,6 +30,9 @@ class Case:
     reading: Reading
     shop: Shop
     written_in: Literal["in", "mm"] = "in"
+    make: TubeMake | None = None
+    """How the tube is made (DOM, ERW ...), where the request says so."""
+    angle_deg: Decimal | None = None
 
     @cached_property
     def spec(self) -> BendSpec | None:
@@ -78,7 +83,23 @@ class Case:
     @cached_property
     def mandrel(self) -> MandrelNeeded | None:
         """The mandrel for the bend, feasible or not; None where it can't be worked out."""
-        return mandrel_needed(self.spec, self.shop.mandrel_clearance) if self.spec else None
+        if self.spec is None:
+            return None
+        return mandrel_needed(
+            self.spec,
+            self.shop.mandrel_clearance,
+            make=self.make,
+            chart=self.shop.balls,
+            angle_deg=self.angle_deg,
+            wiper_dies=self.shop.wiper_dies,
+        )
+
+    @cached_property
+    def bore(self) -> BoreRange | None:
+        """What is known of the tube's bore; None for a size that is incomplete or impossible."""
+        if self.spec is None:
+            return None
+        return bore_range(od_mm=self.spec.od_mm, wall_mm=self.spec.wall_mm, make=self.make)
 
     @cached_property
     def shelf(self) -> ShelfLook:

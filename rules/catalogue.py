@@ -10,13 +10,8 @@ from typing import Literal
 from .assessment import MandrelNeeded
 from .bend import BendSpec
 from .shelf import CatalogueMandrel, Die
+from .tube import SAME_SIZE_MM, SAME_WALL_MM
 from .units import both_units, format_in, format_mm
-
-SAME_SIZE_MM = Decimal("0.05")
-"""ODs and CLRs this close are one size: half of the 0.1 mm to which customers round (48.26 in a US
-table is 48.3 in a European one, 31.75 is written 31.8). 38 and 38.1 stay two."""
-SAME_WALL_MM = Decimal("0.005")
-"""Walls are rounded to 0.01 mm at most: 16 gauge is 1.651 and is written 1.65."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,14 +43,18 @@ def look_on_shelf(
     """What ``catalogue`` has for ``spec``; ``first`` is the unit that reasons are told in.
 
     A mandrel serves when its tube's OD is the same (SAME_SIZE_MM), its diameter lies in the needed
-    range, wall and CLR lie in its ranges (edges included), its surface suits the material and one
-    is on hand. Of several: best surface, then the diameter nearest the middle of the range.
+    range, wall and CLR lie in its ranges (edges included), it has balls enough, its surface suits
+    the material and one is on hand. Of several: best surface, then fewest balls to spare, then the
+    diameter nearest the middle of the range.
     """
     of_od = [m for m in catalogue if abs(m.tube_od_mm - spec.od_mm) <= SAME_SIZE_MM]
     if not of_od:
         return ShelfLook(None, (), ())
     middle_mm = (needed.diameter_low_mm + needed.diameter_high_mm) / 2
-    of_od.sort(key=lambda m: (abs(m.mandrel_diameter_mm - middle_mm), m.part))
+    most = needed.balls_high or 0
+    of_od.sort(
+        key=lambda m: (max(m.balls - most, 0), abs(m.mandrel_diameter_mm - middle_mm), m.part)
+    )
     fits: list[CatalogueMandrel] = []
     serves: list[CatalogueMandrel] = []
     misses: list[NearMiss] = []
@@ -79,9 +78,10 @@ def _size_reasons(
 ) -> Iterator[str]:
     diameter_mm = mandrel.mandrel_diameter_mm
     if diameter_mm > needed.diameter_high_mm:
-        yield f"it is {both_units(diameter_mm - needed.diameter_high_mm, first)} too big"
+        bore = "this wall" if needed.bore_low_mm is None else "the smallest bore of this tube"
+        yield f"it is {both_units(diameter_mm - needed.diameter_high_mm, first)} too big for {bore}"
     elif diameter_mm < needed.diameter_low_mm:
-        yield f"it is {both_units(needed.diameter_low_mm - diameter_mm, first)} too small"
+        yield f"it is {both_units(needed.diameter_low_mm - diameter_mm, first)} too small for this wall"
     elif not _within(
         spec.wall_mm, mandrel.tube_wall_min_mm, mandrel.tube_wall_max_mm, SAME_WALL_MM
     ):
@@ -89,6 +89,9 @@ def _size_reasons(
         yield f"it is made for walls of {walls}"
     if not _within(spec.clr_mm, mandrel.clr_min_mm, mandrel.clr_max_mm, SAME_SIZE_MM):
         yield f"it is made for a CLR of {_span(mandrel.clr_min_mm, mandrel.clr_max_mm, first)}"
+    if needed.balls_low is not None and mandrel.balls < needed.balls_low:
+        few = needed.balls_low - mandrel.balls
+        yield f"it has {'one ball' if few == 1 else f'{few} balls'} too few"
     if mandrel.on_hand == 0:
         yield "none is on hand"
 

@@ -22,6 +22,7 @@ from .checks_size import (
     possible_wall,
     shape,
 )
+from .mandrel import doubtful_bores
 from .request import Shape
 
 Rule = Callable[[Case], Iterator[Finding]]
@@ -91,7 +92,7 @@ def room_for_mandrel(case: Case) -> Iterator[Finding]:
         return
     rule = case.shop.mandrel_clearance
     band = rule.band_for(case.spec.od_mm)
-    if band is None:
+    if band is None or case.bore is None:
         yield Finding(
             rule="clearance-range",
             effect="notes",
@@ -106,15 +107,58 @@ def room_for_mandrel(case: Case) -> Iterator[Finding]:
         rule="room-for-mandrel",
         effect="asks",
         text=(
-            f"A bore of {case.length(case.spec.bore_mm)} leaves no room for a mandrel "
+            f"A bore of {case.length(case.bore.counts_mm)} leaves no room for a mandrel "
             f"with our clearance of {case.length(band.high_mm)}."
         ),
         source=rule.reason,
-        measured=case.spec.bore_mm,
+        measured=case.bore.counts_mm,
         limit=band.high_mm,
         field="wall",
         question="What are the tube's OD and wall?",
     )
+
+
+def doubtful_bore(case: Case) -> Iterator[Finding]:
+    """A make of tube whose bore may be smaller than the one the mandrel is made for.
+
+    Told before an order, or the mandrel would not go in: 'ERW' may have its flash left inside.
+    """
+    if not case.is_feasible or case.bore is None:
+        return
+    nominal = case.length(case.bore.counts_mm)
+    smaller = doubtful_bores(case.bore)
+    if smaller:
+        bores = " or ".join(f"{case.length(mm)} for {title}" for title, mm in smaller)
+        text = f"The mandrel is worked out for the nominal bore, {nominal}; it can be {bores}."
+    elif case.bore.open_bead:
+        text = (
+            f"The mandrel is worked out for a bore of {nominal}; a weld bead inside, as "
+            f"{case.bore.open_bead} may have, is not counted."
+        )
+    else:
+        return
+    yield Finding(
+        rule="doubtful-bore",
+        effect="warns",
+        text=f"{text} Please measure the smallest bore, inside weld bead included.",
+        source="tolerance.csv",
+        measured=min((mm for _, mm in smaller), default=None),
+        limit=case.bore.counts_mm,
+    )
+
+
+def mandrel_perhaps_not_needed(case: Case) -> Iterator[Finding]:
+    """A bend that an empty tube may stand."""
+    if case.is_feasible and case.spec and case.mandrel and case.mandrel.needed == "may not be needed":
+        yield Finding(
+            rule="mandrel-perhaps-not-needed",
+            effect="notes",
+            text=(
+                f"At wall factor {ratio_text(case.spec.wall_factor)} and "
+                f"{ratio_text(case.spec.d_of_bend)} D an empty bend, without a mandrel, may do."
+            ),
+            source="mandrel_thresholds.csv",
+        )
 
 
 def missing_material(case: Case) -> Iterator[Finding]:
@@ -220,6 +264,8 @@ RULES: tuple[Rule, ...] = (
     d_of_bend_limit,
     unusual_figures,
     room_for_mandrel,
+    doubtful_bore,
+    mandrel_perhaps_not_needed,
     missing_material,
     material_surface,
     die_on_hand,

@@ -46,6 +46,20 @@ def pipe_wall_mm(nps: str, schedule: str) -> Decimal | None:
     return _walls().get((_plain(nps), _SAME_SCHEDULE.get(name, name)))
 
 
+def nominal_size_mm(pipe: str) -> Decimal | None:
+    """Nominal size that a pipe's name carries, 'NPS 1-1/2 schedule 40' [mm]: 1.5 in.
+
+    What ASME B31.1 and many benders count the diameters of a bend by. None where the name carries
+    none of NPS 1/8 to 12.
+
+    >>> nominal_size_mm("NPS 1-1/2 schedule 40")
+    Decimal('38.1')
+    """
+    words = pipe.split()
+    name = _plain(words[1]) if len(words) > 1 and words[0] == "NPS" else ""
+    return tidy(_called(name) * MM_PER_INCH) if name in NPS_SIZES else None
+
+
 def iso_od_mm(nps: str) -> Decimal | None:
     """OD of the same nominal size by EN 10220 / ISO 4200 [mm]; None outside NPS 1/8 to 12.
 

@@ -1,7 +1,8 @@
 """The shop: who it is, its limits, its shelf. Read from a folder that the owner edits.
 
-The folder holds shop.toml, catalogue.csv (mandrels) and dies.csv. Limits and clearances are this
-shop's own and live there with their reason, never in code.
+The folder holds shop.toml, catalogue.csv (mandrels), dies.csv and, if the shop has a ball chart,
+balls.csv. Limits and clearances are this shop's own and live there with their reason, never in
+code.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
+from .ball_chart import BallChart, BallRow, ball_faults
 from .shelf import CatalogueMandrel, Die, die_faults, mandrel_faults
 from .shop_files import (
     ShopFault,
@@ -41,9 +43,11 @@ __all__ = [
 ]
 
 SHOP_TOML, CATALOGUE_CSV, DIES_CSV = "shop.toml", "catalogue.csv", "dies.csv"
+BALLS_CSV = "balls.csv"
+"""A shop may have no ball chart; then no number of balls is named."""
 _SAMPLE = Path(__file__).with_name("sample_shop")
 
-Item = TypeVar("Item", CatalogueMandrel, Die)
+Item = TypeVar("Item", CatalogueMandrel, Die, BallRow)
 
 
 class CannotMakeShop(Exception):
@@ -55,6 +59,7 @@ class Shop(ShopSettings):
 
     catalogue: tuple[CatalogueMandrel, ...] = ()
     dies: tuple[Die, ...] = ()
+    balls: BallChart = BallChart()
     folder: Path | None = None
     """The owner's folder, for what stands beside the files; None for the sample shop."""
 
@@ -69,7 +74,7 @@ class Shop(ShopSettings):
 def load_shop(folder: Traversable) -> Shop:
     """The shop described in ``folder`` (a Path, or a folder inside a package).
 
-    Raises ShopFaults with every fault of all three files.
+    Raises ShopFaults with every fault of all its files.
     """
     if not folder.is_dir():
         raise ShopFaults([ShopFault(file=str(folder), text="there is no such shop folder")])
@@ -77,13 +82,17 @@ def load_shop(folder: Traversable) -> Shop:
     settings = _settings(folder, faults)
     catalogue = _table(folder, CATALOGUE_CSV, CatalogueMandrel, mandrel_faults, faults)
     dies = _table(folder, DIES_CSV, Die, die_faults, faults)
+    balls: tuple[BallRow, ...] = ()
+    if folder.joinpath(BALLS_CSV).is_file():
+        balls = _table(folder, BALLS_CSV, BallRow, ball_faults([]), faults)
     if faults or settings is None:
-        files = (SHOP_TOML, CATALOGUE_CSV, DIES_CSV)
+        files = (SHOP_TOML, CATALOGUE_CSV, DIES_CSV, BALLS_CSV)
         raise ShopFaults(sorted(faults, key=lambda f: (files.index(f.file), f.row or 0)))
     return Shop(
         **dict(settings),
         catalogue=catalogue,
         dies=dies,
+        balls=BallChart(rows=balls),
         folder=folder if isinstance(folder, Path) else None,
     )
 
@@ -128,7 +137,7 @@ def write_new_shop(target: Path) -> None:
         if target.exists() and not target.is_dir():
             raise CannotMakeShop(f"{target} is a file; name a folder that is new or empty.")
         target.mkdir(parents=True, exist_ok=True)
-        for name in (SHOP_TOML, CATALOGUE_CSV, DIES_CSV):
+        for name in (SHOP_TOML, CATALOGUE_CSV, DIES_CSV, BALLS_CSV):
             shutil.copyfile(_SAMPLE / name, target / name)
     except OSError as error:
         raise CannotMakeShop(f"{target} can't be made: {error.strerror or error}.") from error

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from typing import Annotated
 
@@ -22,6 +23,14 @@ def _number(value: object) -> Decimal:
     return Decimal(value)
 
 
+def _cell_number(value: object) -> Decimal:
+    """A bare number in a table, where everything is text."""
+    text = str(value)
+    if not re.fullmatch(r"\d{1,6}(?:\.\d{1,6})?", text):
+        raise ValueError(f"{text!r} is not a number: write e.g. 2.5")
+    return Decimal(text)
+
+
 def _line(value: object) -> object:
     """Names go into headers of drafts, where a line break would start another header."""
     if isinstance(value, str):
@@ -36,6 +45,7 @@ def _line(value: object) -> object:
 Length = Annotated[Decimal, BeforeValidator(_length), Field(gt=0)]
 """A length as written in a shop file, with its unit; kept as exact mm."""
 Number = Annotated[Decimal, BeforeValidator(_number)]
+CellNumber = Annotated[Decimal, BeforeValidator(_cell_number)]
 Line = Annotated[str, BeforeValidator(_line)]
 Days = Annotated[int, Field(strict=True, ge=0)]
 Count = Annotated[int, Field(ge=0)]

@@ -154,8 +154,9 @@ def read_table(
 ) -> list[Row]:
     """The rows of a CSV text with just these ``columns``, in any order; faults are added.
 
-    Rows are left out only with a fault, or when every cell is empty. Without a usable header no
-    rows come back: each would be faulty for the same reason.
+    Lines that start with '#' above the header are remarks. Rows are left out only with a fault, or
+    when every cell is empty. Without a usable header no rows come back: each would be faulty for
+    the same reason.
     """
     reader = csv.reader(io.StringIO(text, newline=""), strict=True)
     try:
@@ -163,41 +164,48 @@ def read_table(
     except csv.Error as error:
         faults.append(ShopFault(file=file, row=reader.line_num, text=f"broken CSV: {error}"))
         return []
-    header = [cell.strip().casefold() for cell in lines[0]] if lines else []
+    top = next((n for n, line in enumerate(lines) if not _is_remark(line)), len(lines))
+    header = [cell.strip().casefold() for cell in lines[top]] if lines[top:] else []
     before = len(faults)
-    faults.extend(_header_faults(header, columns, file))
+    faults.extend(_header_faults(header, columns, file, top + 1))
     if any(fault.text != _UNKNOWN_COLUMN for fault in faults[before:]):
         return []
-    return list(_rows(header, lines[1:], columns, file, faults))
+    return list(_rows(header, list(enumerate(lines, 1))[top + 1 :], columns, file, faults))
+
+
+def _is_remark(line: list[str]) -> bool:
+    return bool(line) and line[0].lstrip().startswith("#")
 
 
 _UNKNOWN_COLUMN = "this column is not one we know; take it out"
 
 
-def _header_faults(header: list[str], columns: tuple[str, ...], file: str) -> Iterator[ShopFault]:
+def _header_faults(
+    header: list[str], columns: tuple[str, ...], file: str, row: int
+) -> Iterator[ShopFault]:
     for mark, name in ((";", "semicolons"), ("\t", "tabs")):
         if any(mark in cell for cell in header):
             text = f"columns are separated by {name}; save the file with commas between columns"
-            yield ShopFault(file=file, row=1, text=text)
+            yield ShopFault(file=file, row=row, text=text)
             return
     for column in columns:
         if column not in header:
-            yield ShopFault(file=file, row=1, column=column, text="this column is missing")
+            yield ShopFault(file=file, row=row, column=column, text="this column is missing")
         elif header.count(column) > 1:
-            yield ShopFault(file=file, row=1, column=column, text="this column is there twice")
+            yield ShopFault(file=file, row=row, column=column, text="this column is there twice")
     for column in dict.fromkeys(header):
         if column and column not in columns:
-            yield ShopFault(file=file, row=1, column=column, text=_UNKNOWN_COLUMN)
+            yield ShopFault(file=file, row=row, column=column, text=_UNKNOWN_COLUMN)
 
 
 def _rows(
     header: list[str],
-    lines: list[list[str]],
+    lines: list[tuple[int, list[str]]],
     columns: tuple[str, ...],
     file: str,
     faults: list[ShopFault],
 ) -> Iterator[Row]:
-    for number, line in enumerate(lines, 2):
+    for number, line in lines:
         cells = [cell.strip() for cell in line]
         if not any(cells):
             continue
@@ -250,6 +258,8 @@ def _sentence(detail: ErrorDetails, model: type[BaseModel]) -> str:
             return "is missing"
         case "extra_forbidden":
             return f"is not a key we know{_near_key(detail, model)}"
+        case "bool_type":
+            return f"{given!r} is neither true nor false"
         case "int_parsing" | "int_type" | "int_from_float":
             return f"{given} is not a whole number"
         case "greater_than":

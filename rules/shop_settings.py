@@ -14,7 +14,9 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import Field, field_validator, model_validator
 
 from .request import Frozen
-from .shop_fields import Days, Length, Line, Number
+from .shop_fields import Length, Line, Number
+from .shop_lead_times import LeadTimes
+from .shop_prices import Prices
 
 
 class Limit(Frozen):
@@ -79,13 +81,6 @@ class ClearanceRule(Frozen):
             (b for b in self.bands if b.tube_od_up_to_mm is None or od_mm <= b.tube_od_up_to_mm),
             None,
         )
-
-
-class LeadTimes(Frozen):
-    """Working days until a mandrel leaves the shop."""
-
-    stock_working_days: Days
-    custom_working_days: Days
 
 
 class Mailbox(Frozen):
@@ -153,7 +148,10 @@ class ShopSettings(Frozen):
     time_zone: Line = "UTC"
     limits: Limits
     mandrel_clearance: ClearanceRule
+    wiper_dies: Annotated[bool, Field(strict=True)] = False
+    """Whether the shop bends with wiper dies; without them its limits are what they are."""
     lead_times: LeadTimes
+    prices: Prices | None = None
     mailbox: Mailbox | None = None
     store: StorePlace | None = None
     deliver: DeliverTo | None = None

@@ -9,6 +9,12 @@ from decimal import Decimal
 
 from .units import tidy
 
+SAME_SIZE_MM = Decimal("0.05")
+"""ODs and CLRs this close are one size: half of the 0.1 mm to which customers round (48.26 in a US
+table is 48.3 in a European one, 31.75 is written 31.8). 38 and 38.1 stay two."""
+SAME_WALL_MM = Decimal("0.005")
+"""Walls are rounded to 0.01 mm at most: 16 gauge is 1.651 and is written 1.65."""
+
 
 class ImpossibleSize(ValueError):
     """Figures that no tube or bend can have; the message says which."""
@@ -23,12 +29,15 @@ def is_possible_wall(*, od_mm: Decimal, wall_mm: Decimal) -> bool:
 
 
 def wall_factor(*, od_mm: Decimal, wall_mm: Decimal) -> Decimal:
-    """Wall factor OD / wall [-] from OD [mm] and wall [mm].
+    """Wall factor: WF = OD / t.
 
+    Symbols: WF wall factor [-]; OD outside diameter [mm]; t wall [mm].
+    Range: t above 0 and below OD/2.
+    Source: trade definition, shared by all tooling makers' guides read (S07).
+
+    Raises ImpossibleSize outside its range.
     Exact where the ratio is a finite decimal (1.5 in / 0.05 in is exactly 30), else 28 digits:
     far finer than any two sizes can lie from a limit, so comparing with a limit is safe.
-    Valid for any possible wall; raises ImpossibleSize otherwise.
-    Source: trade definition, shared by all tooling makers' guides read (SOURCES.md, S07).
 
     >>> wall_factor(od_mm=Decimal("38.1"), wall_mm=Decimal("1.27"))
     Decimal('30')
@@ -38,9 +47,13 @@ def wall_factor(*, od_mm: Decimal, wall_mm: Decimal) -> Decimal:
 
 
 def bore(*, od_mm: Decimal, wall_mm: Decimal) -> Decimal:
-    """Inside diameter OD - 2 x wall [mm] from OD [mm] and wall [mm].
+    """Bore, nominal: ID = OD - 2 x t.
 
-    Raises ImpossibleSize where no bore is left. Source: geometry.
+    Symbols: ID inside diameter [mm]; OD outside diameter [mm]; t wall [mm].
+    Range: t above 0 and below OD/2.
+    Source: geometry.
+
+    Raises ImpossibleSize outside its range.
 
     >>> bore(od_mm=Decimal(50), wall_mm=Decimal("1.5"))
     Decimal('47')
@@ -50,9 +63,16 @@ def bore(*, od_mm: Decimal, wall_mm: Decimal) -> Decimal:
 
 
 def wall_from_bore(*, od_mm: Decimal, bore_mm: Decimal) -> Decimal:
-    """Wall (OD - bore) / 2 [mm] from OD [mm] and inside diameter [mm].
+    """Wall from the bore: t = (OD - ID) / 2.
 
-    Raises ImpossibleSize unless 0 < bore < OD. Source: geometry.
+    Symbols: t wall [mm]; OD outside diameter [mm]; ID inside diameter [mm].
+    Range: ID above 0 and below OD.
+    Source: geometry.
+
+    Raises ImpossibleSize outside its range.
+
+    >>> wall_from_bore(od_mm=Decimal(50), bore_mm=Decimal(47))
+    Decimal('1.5')
     """
     if not 0 < bore_mm < od_mm:
         raise ImpossibleSize(f"A bore of {bore_mm} mm does not fit in a tube of {od_mm} mm.")
@@ -60,9 +80,16 @@ def wall_from_bore(*, od_mm: Decimal, bore_mm: Decimal) -> Decimal:
 
 
 def od_from_bore(*, bore_mm: Decimal, wall_mm: Decimal) -> Decimal:
-    """Outside diameter bore + 2 x wall [mm] from inside diameter [mm] and wall [mm].
+    """OD from the bore: OD = ID + 2 x t.
 
-    Raises ImpossibleSize unless both are above 0. Source: geometry.
+    Symbols: OD outside diameter [mm]; ID inside diameter [mm]; t wall [mm].
+    Range: ID and t above 0.
+    Source: geometry.
+
+    Raises ImpossibleSize outside its range.
+
+    >>> od_from_bore(bore_mm=Decimal(47), wall_mm=Decimal("1.5"))
+    Decimal('50')
     """
     if bore_mm <= 0 or wall_mm <= 0:
         raise ImpossibleSize(

@@ -169,6 +169,7 @@ def format_mm(mm: Decimal) -> str:
     return _rounded(mm, most=3, least=0)
 
 
+@lru_cache(maxsize=4096)
 def both_units(mm: Decimal, first: Literal["in", "mm"], *, wall: bool = False) -> str:
     """A length in both units, the sender's own first: '1.75 in (44.45 mm)', '38 mm (1.496 in)'.
 

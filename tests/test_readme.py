@@ -1,4 +1,7 @@
-"""The README is true: its commands run, and what it quotes of them is what they print."""
+"""The README is true: its commands run, and what it quotes of them is what they print.
+
+So is what can be checked of DEVELOPERS.md and CHANGELOG.md.
+"""
 
 from __future__ import annotations
 
@@ -36,7 +39,7 @@ def blocks(language: str) -> Iterator[str]:
         yield match[1]
 
 
-def session() -> list[Quoted]:
+def tour() -> list[Quoted]:
     """All that is typed in the README's console blocks, in order."""
     typed = []
     for block in blocks("console"):
@@ -65,7 +68,7 @@ def environment() -> dict[str, str]:
 
 def test_what_the_tour_quotes_is_what_it_prints(tmp_path: Path) -> None:
     env = environment()
-    quotes = session()
+    quotes = tour()
     assert len(quotes) >= 8
     wrong = []
     for quoted in quotes:
@@ -130,6 +133,17 @@ def test_every_command_that_there_is_stands_in_the_readme() -> None:
     commands = re.findall(r"^    ([a-z][a-z-]*)(?:\s|$)", help_text, re.MULTILINE)
     assert {"demo", "read", "deliver", "set-aside", "shop"} <= set(commands)
     assert [command for command in commands if f"`{command}" not in README] == []
+
+
+@pytest.mark.parametrize("folder", ["rules", "intake", "intake/reading"])
+def test_the_map_names_every_module_and_no_other(folder: str) -> None:
+    text = (TOP / "DEVELOPERS.md").read_text("utf-8")
+    part = text.split(f"\n### {folder}/\n")[1].split("\n### ")[0]
+    rows = [line.split("|")[1] for line in part.splitlines() if line.startswith("| `")]
+    named = [name for row in rows for name in re.findall(r"`(\w+\.py)`", row)]
+    there = {file.name for file in (TOP / folder).glob("*.py")} - {"__init__.py"}
+    assert (there - set(named), set(named) - there) == (set(), set()), "not in the map; not there"
+    assert len(named) == len(set(named))
 
 
 @pytest.mark.parametrize("document", ["README.md", "DEVELOPERS.md", "CHANGELOG.md"])

@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
-import re
-from calendar import monthrange
+from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, timedelta
-
-from dateutil.easter import easter
-from dateutil.relativedelta import FR, MO, SA, SU, TH, TU, WE, relativedelta, weekday
+from datetime import date
 
 from ...rules.request import Doubt
+from . import date_words as d
+from .date_forms import Calendar, Written
+from .figures import Layout
+from .gather import Group
+from .phrases import Words, words_of
+from .quantity import places_of
+from .text_tables import RowFacts
+
+_FAR = 40
+"""Words looked back for what governs a day; keeps the search linear."""
+_AHEAD = 8
+_LEANS = 12
+_NEAR = 6
+"""Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,292 +31,241 @@ class Needed:
     doubt: Doubt | None = None
 
 
-_MONTHS: dict[str, int] = {
-    name: number
-    for number, names in enumerate(
-        (
-            "jan january januar janvier enero gennaio januari styczen stycznia",
-            "feb february februar fevrier février febrero febbraio februari febr luty",
-            "mar march märz maerz mrz mars marzo maart mrt",
-            "apr april avril abril aprile",
-            "may mai mayo maggio mei maj",
-            "jun june juni juin junio giugno",
-            "jul july juli juillet julio luglio",
-            "aug august août aout agosto augustus",
-            "sep sept september septembre septiembre settembre",
-            "oct october oktober octobre octubre ottobre okt",
-            "nov november novembre noviembre",
-            "dec december dezember dez décembre decembre diciembre dicembre dic déc",
-        ),
-        1,
-    )
-    for name in names.split()
-}
-_M = "|".join(sorted(_MONTHS, key=len, reverse=True))
-_DAYS: dict[str, weekday] = {
-    name: day
-    for day, names in (
-        (MO, "mon monday montag lundi lunes lunedì maandag"), (TU, "tue tues tuesday dienstag mardi martes martedì dinsdag"),
-        (WE, "wed wednesday mittwoch mercredi miércoles mercoledì woensdag"), (TH, "thu thur thurs thursday donnerstag jeudi jueves giovedì donderdag"),
-        (FR, "fri friday freitag vendredi viernes venerdì vrijdag"), (SA, "sat saturday samstag samedi sábado sabato zaterdag"),
-        (SU, "sun sunday sonntag dimanche domingo domenica zondag"),
-    )
-    for name in names.split()
-}  # fmt: skip
-_DATE = re.compile(
-    rf"""
-    (?P<iso>\b(?P<iy>20\d\d)[-/.](?P<im>\d{{1,2}})[-/.](?P<id>\d{{1,2}})\b)
-  | (?P<num>(?<![\d.,/-])(?P<na>\d{{1,2}})(?P<sep>[./-])(?P<nb>\d{{1,2}})(?:(?P=sep)(?P<ny>20\d\d|\d\d)\b(?![./-]\d)|(?<=\d\.\d)\.(?=\s|$|[,;)])|(?<=\d\.\d\d)\.(?=\s|$|[,;)])|(?<=/\d)(?![\d/.,-]|-|\s?(?:"|'|mm|in\b|inch|od\b|o\.d|wall|x\b|×|by\b|thick|tube|clr|rad|ga\b|sch))|(?<=/\d\d)(?![\d/.,-]|-|\s?(?:"|'|mm|in\b|inch|od\b|o\.d|wall|x\b|×|by\b|thick|tube|clr|rad|ga\b|sch))))
-  | (?P<dm>(?<![\d.,/])(?P<dd>\d{{1,2}})(?:st|nd|rd|th|\.|er|º|°)?[\s-]{{1,2}}(?:of\s|de\s)?(?P<mon>{_M})\b\.?(?:[\s,-]{{1,2}}(?:de\s)?(?P<dy>20\d\d))?)
-  | (?P<md>\b(?P<mon2>{_M})\b\.?[\s-]{{1,2}}(?P<dd2>\d{{1,2}})(?:st|nd|rd|th)?\b(?!\s?(?:mm|x\b|"|in\b))(?:,?\s(?P<dy2>20\d\d))?)
-  | (?P<part>\b(?P<which>end|beginning|start|middle|mid|early|late|ende|anfang|mitte|fin|début|mi|finales|principios|mediados|fine|inizio|metà|eind|begin|half)[\s-](?:of\s|of\sthe\s|de\s|di\s|du\s|del\s|van\s)?(?:the\s)?(?P<mon3>{_M}|month|next\smonth|year|the\syear|week|next\sweek|this\sweek)\b(?:\s(?P<dy3>20\d\d))?)
-  | (?P<rel>\b(?:in|within)\s(?:about\s|the next\s)?(?P<count>\d{{1,2}}|a|one|two|three|four|five|six|eight|ten|zwei|drei|vier)\s(?P<span>days?|weeks?|wks?|months?|tagen?|wochen?|monaten?)\b)
-  | (?P<day>\b(?:(?P<next>next|this|coming|nächsten|nächste|prochain|próximo|volgende)\s)?(?P<wd>{"|".join(sorted(_DAYS, key=len, reverse=True))})\b)
-  | (?P<nth>\bthe\s(?P<nd>\d{{1,2}})(?:st|nd|rd|th)\b(?!\s(?:of|{_M}|floor|time|attempt|one|bend)))
-  | (?P<feast>\b(?:christmas|xmas|x-mas|weihnachten|noël|navidad|natale|kerst|easter|ostern|thanksgiving|new\syear'?s?)\b)
-  | (?P<kw>\b(?:kw|cw|week|wk|kalenderwoche|calendar\sweek|semaine|semana|settimana)\.?\s?(?P<wn>\d{{1,2}})(?:\s?/\s?(?P<wy>20\d\d|\d\d))?\b)
-    """,
-    re.VERBOSE | re.IGNORECASE,
-)
-_NEED = re.compile(
-    r"\b(?:need(?:ed|s)?(?: it| them| this| these)?|require[ds]?|deliver(?:y|ed)?|delivery date|in hand|on site|on-site|on my bench|on the bench|in house|here|arrive|arrives|have it|have them|ready|ship(?:ped|s)?|no later than|not later than|latest|at the latest|deadline|due date|due|before|by|until|till|wanted|want it|wanting it|required|liefertermin|lieferung|geliefert|spätestens|benötigt|benötigen|brauchen|bis|vor|wunschtermin|livraison|livré|délai|avant|pour le|au plus tard|entrega|antes del?|para el|plazo|fecha|consegna|entro|prima del|levering|leverdatum|uiterlijk|vóór|voor|geleverd|tegen|term(?:in|ín)|leverans|senast|inden)\b",
-    re.IGNORECASE,
-)
-_QUOTE_DUE = re.compile(
-    r"\b(?:quot(?:e|es|ation|ations|ed|ing)|offer|offers|bid|bids|price[sd]?|pricing|reply|respond|response|answer|rfq|angebot|angebote|offerte|offre|devis|oferta|presupuesto|offerta|preventivo|rückmeldung|réponse|tender|proposal|call|phone|meeting|visit|valid|validity|invoice|paid|payment|in dock|expires?|ordered|bought|delivered on|shipped on|wrote|sent|schrieb|received|last order|closed|closing|holiday|absent|away|out of|back on|open from)\b[^.;\n]{0,28}$",
-    re.IGNORECASE,
-)
-_STRONG = re.compile(
-    r"\b(?:need(?:ed)?|require[ds]?|deliver(?:y|ed)?|in hand|here|arrive|have it|no later|latest|deadline|liefertermin|lieferung|spätestens|benötig\w+|livraison|au plus tard|entrega|consegna|entro|levering|uiterlijk|must|ship)\b",
-    re.IGNORECASE,
-)
+@dataclass(frozen=True, slots=True)
+class _Governed:
+    """A written day and how surely it is the day of delivery; rank 0 is not at all."""
+
+    written: Written
+    rank: int
+    corrects: bool
 
 
 def find_needed_by(text: str, sent_on: date | None, *, american: bool) -> Needed:
     """The day by which the tooling is wanted, or nothing. ``sent_on`` is the mail's own day."""
-    best: tuple[int, int, Needed] | None = None
-    for match in _DATE.finditer(text):
-        before = _clause_before(text, match.start())
-        after = text[match.end() : match.end() + 28]
-        rank = _rank(match, before, after)
-        if rank == 0 or (match["num"] and match["ny"] is None and not _DIRECT.search(before)):
+    calendar = _calendar(text, sent_on, american=american)
+    best: _Governed | None = None
+    last: _Governed | None = None
+    behind = 0
+    for written in _days(calendar):
+        governed = _govern(calendar, written, behind, last)
+        behind, last = written.end, governed
+        if governed.rank == 0 or (sent_on is not None and written.days[0] < sent_on):
             continue
-        needed = _resolve(match, sent_on, american, before)
-        if needed.day is None:
-            continue
-        if best is None or rank > best[0]:
-            best = (rank, match.start(), needed)
-    return best[2] if best is not None else Needed()
+        if best is None or governed.corrects or _weight(governed) > _weight(best):
+            best = governed
+    return _needed(best.written) if best is not None else Needed()
 
 
-_DIRECT = re.compile(
-    r"\b(?:by|before|until|till|on|due|is|date|the|required|needed|need|deliver(?:y|ed)?|bis|am|zum|vor|spätestens|le|avant|pour|del|el|antes|para|entro|il|op|voor|tegen|uiterlijk)\W{0,3}$|:\s*$",
-    re.IGNORECASE,
-)
+def needed_by_size(
+    layout: Layout,
+    groups: list[Group],
+    rows: Mapping[tuple[str, int, int], RowFacts],
+    sent_on: date | None,
+    *,
+    american: bool,
+) -> list[Needed | None]:
+    """The day that a table row, or the line of a list, names for its own size; None elsewhere."""
+    found: list[Needed | None] = []
+    for group in groups:
+        facts = rows.get(group.row) if group.row is not None else None
+        when = facts.when if facts is not None else ""
+        found.append(_first(_calendar(when, sent_on, american=american)) if when else None)
+    if len(groups) < 2 or any(found):
+        return found
+    return _by_line(layout.text, places_of(groups), sent_on, american=american) or found
 
 
-def _clause_before(text: str, place: int) -> str:
-    piece = text[max(0, place - 90) : place]
-    for mark in ("\n\n", ". ", "? ", "! ", "; ", ".\n"):
-        at = piece.rfind(mark)
-        if at >= 0:
-            piece = piece[at + len(mark) :]
-    return " ".join(piece.split())
+def _by_line(
+    text: str, places: list[int], sent_on: date | None, *, american: bool
+) -> list[Needed | None]:
+    """A day on every size's own line; something must say that it is one of delivery."""
+    starts = [text.rfind("\n", 0, place) + 1 for place in places]
+    if len(set(starts)) < len(starts):
+        return []
+    found: list[Needed | None] = []
+    for start in starts:
+        end = text.find("\n", start)
+        line = text[start : end if end >= 0 else len(text)]
+        found.append(_first(_calendar(line, sent_on, american=american)))
+    if not all(found):
+        return []
+    before = words_of(text[: text.find("\n", min(starts)) + 1 or len(text)])
+    named = any(before.phrase(at, d.DELIVERY) for at in range(len(before)))
+    return found if named else []
 
 
-def _rank(match: re.Match[str], before: str, after: str) -> int:
-    """How surely this date is a day of delivery; 0 is not at all."""
-    near = before[-60:]
-    need = list(_NEED.finditer(near))
-    quote = _QUOTE_DUE.search(near)
-    late = re.match(
-        r"\W{0,3}(?:at the latest|latest|the latest|or sooner|would be|is fine|if possible|if you can|please|delivery|spätestens|au plus tard)",
-        after,
-        re.I,
-    )
-    if quote is not None and not (need and _STRONG.search(near[quote.start() + 4 :])):
-        return 0
-    if need and _STRONG.search(near):
-        rank = 4
-    elif need or late is not None:
-        rank = 3
-    else:
-        return 0
-    if match["day"] or match["rel"] or match["feast"] or match["kw"] or match["part"]:
-        if match["day"] and not need:
-            return 0
-        rank -= 1
-    return rank
-
-
-def _resolve(match: re.Match[str], sent_on: date | None, american: bool, before: str) -> Needed:
-    try:
-        if match["iso"]:
-            return Needed(date(int(match["iy"]), int(match["im"]), int(match["id"])))
-        if match["num"]:
-            return _numeric(match, sent_on, american)
-        if match["dm"]:
-            return _named(match["mon"], int(match["dd"]), match["dy"], sent_on)
-        if match["md"]:
-            return _named(match["mon2"], int(match["dd2"]), match["dy2"], sent_on)
-    except ValueError:
-        return Needed()  # "31 February" is no day: left for a person
-    if sent_on is None:
-        return Needed()
-    return Needed(_relative(match, sent_on, before))
-
-
-def _numeric(match: re.Match[str], sent_on: date | None, american: bool) -> Needed:
-    a, b = int(match["na"]), int(match["nb"])
-    dotted = match["sep"] == "."
-    day_first = dotted or not american
-    first = _day(a, b, match["ny"], sent_on) if day_first else _day(b, a, match["ny"], sent_on)
-    other = _day(b, a, match["ny"], sent_on) if day_first else _day(a, b, match["ny"], sent_on)
-    if first is None:
-        return Needed(other)
-    if dotted or other is None or other == first or match["ny"] is None or american:
-        return Needed(first)
-    doubt = Doubt(
-        field="needed_by",
-        readings=(first.isoformat(), other.isoformat()),
-        why=f"{match[0].strip()} may be day first or month first",
-    )
-    return Needed(first, doubt)
-
-
-def _day(day: int, month: int, year: str | None, sent_on: date | None) -> date | None:
-    if not (1 <= month <= 12 and 1 <= day <= 31):
-        return None
-    if year is None:
-        return _coming(month, day, sent_on)
-    number = int(year) if len(year) == 4 else 2000 + int(year)
-    return date(number, month, day) if day <= monthrange(number, month)[1] else None
-
-
-def _coming(month: int, day: int, sent_on: date | None) -> date | None:
-    """The next such day after the mail."""
-    if sent_on is None:
-        return None
-    for year in (sent_on.year, sent_on.year + 1):
-        if day <= monthrange(year, month)[1] and date(year, month, day) >= sent_on:
-            return date(year, month, day)
+def _first(calendar: Calendar) -> Needed | None:
+    for written in _days(calendar):
+        past = calendar.sent_on is not None and written.days[0] < calendar.sent_on
+        if not past and not written.fraction:
+            return _needed(written)
     return None
 
 
-def _named(month: str, day: int, year: str | None, sent_on: date | None) -> Needed:
-    number = _MONTHS[month.casefold()]
-    if year is not None:
-        return Needed(date(int(year), number, day))
-    return Needed(_coming(number, day, sent_on))
+def _weight(governed: _Governed) -> tuple[int, bool]:
+    return governed.rank, governed.written.kind != "counted"
 
 
-_COUNT_WORDS = {
-    "a": 1,
-    "one": 1,
-    "two": 2,
-    "three": 3,
-    "four": 4,
-    "five": 5,
-    "six": 6,
-    "eight": 8,
-    "ten": 10,
-    "zwei": 2,
-    "drei": 3,
-    "vier": 4,
-}
+def _needed(written: Written) -> Needed:
+    if len(written.days) == 1:
+        return Needed(written.days[0])
+    readings = tuple(day.isoformat() for day in written.days)
+    return Needed(written.days[0], Doubt(field="needed_by", readings=readings, why=written.why))
 
 
-def _relative(match: re.Match[str], sent_on: date, before: str) -> date | None:
-    if match["rel"]:
-        written = match["count"].casefold()
-        count = int(written) if written.isdigit() else _COUNT_WORDS[written]
-        span = match["span"].casefold()
-        if span.startswith(("d", "t")):
-            return sent_on + timedelta(days=count)
-        if span.startswith("w"):
-            return sent_on + timedelta(weeks=count)
-        return sent_on + relativedelta(months=count)
-    if match["part"]:
-        return _part(match, sent_on)
-    if match["day"]:
-        day = sent_on + relativedelta(days=1, weekday=_DAYS[match["wd"].casefold()](1))
-        return (
-            day + timedelta(days=7)
-            if match["next"] and match["next"].casefold() == "next" and (day - sent_on).days < 4
-            else day
-        )
-    if match["nth"]:
-        return _nth(int(match["nd"]), sent_on)
-    if match["kw"]:
-        return _week(match, sent_on)
-    return _feast(match["feast"].casefold(), sent_on)
+def _calendar(text: str, sent_on: date | None, *, american: bool) -> Calendar:
+    words = words_of(text)
+    habit = _habit(words)
+    english = d.speaks_english(words.text)
+    month_first = american and english if habit is None else habit
+    sure = habit is not None or american or not english
+    return Calendar(words, sent_on, month_first, sure, text)
 
 
-def _part(match: re.Match[str], sent_on: date) -> date | None:
-    which, name = match["which"].casefold(), match["mon3"].casefold()
-    if "week" in name:
-        monday = (
-            sent_on
-            - timedelta(days=sent_on.weekday())
-            + timedelta(weeks=1 if "next" in name else 0)
-        )
-        return (
-            monday + timedelta(days=4)
-            if which in ("end", "late", "ende", "fin", "fine", "eind")
-            else None
-        )
-    if "year" in name:
-        return date(sent_on.year, 12, 31)
-    if "month" in name:
-        first = sent_on.replace(day=1) + relativedelta(months=1 if "next" in name else 0)
-        month, year = first.month, first.year
-    else:
-        month = _MONTHS[name]
-        year = (
-            int(match["dy3"])
-            if match["dy3"]
-            else sent_on.year + (1 if month < sent_on.month else 0)
-        )
-    last = monthrange(year, month)[1]
-    if which in ("end", "late", "ende", "fin", "finales", "fine", "eind"):
-        return date(year, month, last)
-    if which in ("middle", "mid", "mitte", "mi", "mediados", "metà", "half"):
-        return date(year, month, 15)
-    return date(year, month, 1)
+def _habit(words: Words) -> bool | None:
+    """Whether other days in the mail put the month first ('5/15/2026'), or None."""
+    seen: set[bool] = set()
+    for at, mark in enumerate(words.text):
+        if mark not in ("/", "-") or words.at(at + 2) != mark:
+            continue
+        first, second = words.at(at - 1), words.at(at + 1)
+        if first.isdigit() and second.isdigit() and max(len(first), len(second)) <= 2:
+            if 12 < int(first) <= 31 and int(second) <= 12:
+                seen.add(False)
+            if 12 < int(second) <= 31 and int(first) <= 12:
+                seen.add(True)
+    return seen.pop() if len(seen) == 1 else None
 
 
-def _nth(day: int, sent_on: date) -> date | None:
-    for step in (0, 1, 2):
-        first = sent_on.replace(day=1) + relativedelta(months=step)
-        if 1 <= day <= monthrange(first.year, first.month)[1] and first.replace(day=day) >= sent_on:
-            return first.replace(day=day)
-    return None
+def _days(calendar: Calendar) -> list[Written]:
+    found: list[Written] = []
+    at = 0
+    while at < len(calendar.words):
+        written = calendar.at(at)
+        if written is None:
+            at += 1
+            continue
+        found.append(written)
+        at = written.end
+    return found
 
 
-def _week(match: re.Match[str], sent_on: date) -> date | None:
-    week = int(match["wn"])
-    if not 1 <= week <= 53:
-        return None
-    year = sent_on.year
-    if match["wy"]:
-        year = int(match["wy"]) if len(match["wy"]) == 4 else 2000 + int(match["wy"])
-    elif week < sent_on.isocalendar().week:
-        year += 1
-    try:
-        return date.fromisocalendar(year, week, 5)
-    except ValueError:
-        return None  # a year without a 53rd week
+def _govern(
+    calendar: Calendar, written: Written, behind: int, last: _Governed | None
+) -> _Governed:
+    """What the words around a day say of it; ``behind`` is where the day before it ends."""
+    words = calendar.words
+    stop = _stop(words, written.start, behind)
+    cue, place = _cue_before(words, written.start, stop)
+    corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
+    if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
+        return _Governed(written, last.rank, corrects=False)
+    if cue in (None, "wish") and corrects and last is not None and last.rank:
+        return _Governed(written, last.rank, corrects=True)
+    rank = _rank(words, written, cue, place)
+    return _Governed(written, rank, corrects and last is not None and last.rank > 0)
 
 
-def _feast(name: str, sent_on: date) -> date | None:
-    if name.startswith(
-        ("christmas", "xmas", "x-mas", "weihn", "noël", "navidad", "natale", "kerst")
-    ):
-        return _coming(12, 24, sent_on)
-    if name.startswith(("easter", "ostern")):
-        this = easter(sent_on.year)
-        return this if this >= sent_on else easter(sent_on.year + 1)
-    if name.startswith("new"):
-        return date(sent_on.year, 12, 31)
-    first = sent_on.replace(month=11, day=1)
-    return first + relativedelta(weekday=TH(4))
+def _stop(words: Words, start: int, behind: int) -> int:
+    """Where the clause before a day begins."""
+    stop = start
+    while stop > max(behind, start - _FAR, 0) and words.together(stop - 1, start):
+        stop -= 1
+    return stop
+
+
+def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]:
+    """The nearest word that says what a day is for, and where it stands."""
+    for at in range(start - 1, stop - 1, -1):
+        best: tuple[int, d.Cue] | None = None
+        for cue, table in d.CUES:
+            used = words.phrase(at, table)
+            if used and at + used <= start and (best is None or used > best[0]):
+                best = used, cue
+        if best is not None:
+            return _understood(words, best[1], at, stop)
+    return None, stop
+
+
+def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, int]:
+    """A cue that leans on the words before it, in their light."""
+    if cue == "limit":
+        leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
+        return ("other" if leant == "other" else "delivery"), at
+    if cue == "passive":
+        return ("other" if _speaks_of_others(words, at, max(stop, at - 2)) else "delivery"), at
+    if cue == "due":
+        owed = set(words.text[max(stop, at - 4) : at]) & d.ANOTHERS
+        if owed or _speaks_of_others(words, at, max(stop, at - _LEANS)):
+            return "other", at
+    return cue, at
+
+
+def _speaks_of_others(words: Words, at: int, stop: int) -> bool:
+    """'Quotes due', 'RFQ 26-1187 / tooling / due 10/30'."""
+    return any(words.phrase(index, d.OTHER) for index in range(at - 1, stop - 1, -1))
+
+
+def _explains(words: Words, behind: int, start: int) -> bool:
+    """'KW 44, also 30.10.2026', 'within 6 weeks i.e. on 22.12.2026'."""
+    between = words.text[behind:start]
+    return 0 < len(between) <= _NEAR and all(word in d.EXPLAINS for word in between)
+
+
+def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
+    if written.kind == "short" and written.fraction and not _is_direct(words, written.start):
+        return 0
+    ahead = words.text[written.end : written.end + _AHEAD]
+    if _is_past(words, written, place):
+        return 0
+    if cue == "delivery":
+        return 4
+    if cue == "other":
+        return 0
+    if cue == "due" or _asks_after(words, written):
+        return 3
+    if cue is None:
+        return 2 if words.at(written.start - 1) in d.LEADING else 0
+    # "Delivery should be 4 December": the wish is about what stands before it.
+    leant, _ = _cue_before(words, place, _stop(words, place, 0))
+    if words.at(place) in d.MODALS and leant == "other":
+        return 0
+    wished = _is_wished_for(words, place, written.start) or leant in ("delivery", "due")
+    return 3 if wished else 0
+
+
+def _is_wished_for(words: Words, wish: int, start: int) -> bool:
+    """'Need it Friday', 'I want two of them by Friday', 'need it by Labor Day, so September 3'."""
+    at = start - 1
+    while words.at(at) in d.ARTICLES and at > wish:
+        at -= 1
+    if words.at(at) in d.LEADING | d.ON:
+        return True
+    between = words.text[wish + 1 : start]
+    if all(word in d.PRONOUNS for word in between[:4]):
+        return len(between) <= 4
+    return between[0] in d.PRONOUNS and between[1] in d.LEADING
+
+
+def _is_direct(words: Words, start: int) -> bool:
+    """Whether figures that may be a fraction stand right behind 'by', 'on', a colon."""
+    before, ahead = words.at(start - 1), words.at(start - 2)
+    if before not in d.DIRECT:
+        return False
+    # "3/4 by 1/2" is a size.
+    return not (before == "by" and (ahead.isdigit() or ahead in d.MEASURES))
+
+
+def _asks_after(words: Words, written: Written) -> bool:
+    for at in range(written.end, min(len(words), written.end + _AHEAD)):
+        if not words.together(written.end - 1, at) or words.at(at).isdigit() or words.at(at) == ";":
+            return False
+        if words.phrase(at, d.AFTER):
+            return True
+    return False
+
+
+def _is_past(words: Words, written: Written, place: int) -> bool:
+    """'You delivered in two weeks last time'."""
+    first, behind = max(0, min(place, written.start) - 3), written.end + 4
+    return any(words.phrase(at, d.PAST) for at in range(first, min(behind, len(words))))

@@ -19,7 +19,7 @@ _ENDS = frozenset("! ? \n\n".split(" "))
 # "2 pcs. mandrel", "qty. 3": the point closes the abbreviation, not the sentence.
 _ABBREVIATED = frozenset(
     "pcs pc pce no nos nr n q qty stk st ca approx incl inkl ea szt pz ud uds cant ud od o d i e "
-    "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant st".split()
+    "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant st deliv del nom est wt req".split()
 )
 
 
@@ -86,6 +86,8 @@ def _closes(found: list[str], text: str, after: int) -> bool:
     following = text[after : after + 2]
     if following[:1] not in ("", " ", "\n", "\t", ")"):
         return False
+    if len(found) > 1 and found[-2] == ".":
+        return False  # dots that lead from a label to its value
     return not (len(found) > 1 and found[-2] in _ABBREVIATED and not following[1:].isupper())
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from .figures import Layout
 from .gather import Group
-from .quantity_mentions import ALONE, BARE, LABELLED, Mention, mentions
+from .quantity_mentions import ALONE, BARE, LABELLED, PROMPTED, Mention, mentions
 from .text_tables import RowFacts
 
 Own = dict[int, int | None]
@@ -50,6 +50,22 @@ def find_counts(
     return _Several(layout, groups, rows, found, beside).counts()
 
 
+def set_counts_aside(layout: Layout) -> None:
+    """Say of figures that plainly count mandrels that they measure nothing.
+
+    To be called before figures get their roles: in "2 req'd, 1.75 x .095" the 2 is no OD.
+    """
+    counts = [m for m in mentions(layout, frozenset()) if m.rank >= PROMPTED]
+    at = 0
+    for figure in layout.figures:
+        while at < len(counts) and counts[at].number_end <= figure.start:
+            at += 1
+        if at == len(counts):
+            return
+        if counts[at].start <= figure.start and figure.unit is None and figure.role is None:
+            figure.role, figure.how = "noise", "count"
+
+
 def _sizes(groups: list[Group]) -> frozenset[int]:
     """Where the figures stand that the requests are made of."""
     return frozenset(
@@ -84,7 +100,7 @@ class _Several:
         self.rows = rows
         self.beside = beside
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
-        self.places = _places(groups)
+        self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
         self.found = self._without_numbering(found)
 
@@ -127,7 +143,8 @@ class _Several:
         gaps: dict[int, Mention] = {}
         for mention in self.found:
             gap = self._gap(mention)
-            if gap not in gaps or mention.rank > gaps[gap].rank:
+            # Before the first size a total may come first: "two mandrels, one for 35 x 1,5 ...".
+            if gap not in gaps or gap == 0 or mention.rank > gaps[gap].rank:
                 gaps[gap] = mention
         number = len(self.groups)
         if len(set(self.places)) < number:
@@ -176,14 +193,19 @@ class _Several:
             return _settled(each)
         count = _settled(self.found)
         if count == 1:
-            return 1 if any(m.rank >= ALONE for m in self.found) else None
+            # "A mandrel" for one tube on two radii is one tool; for two tubes it may be either.
+            return 1 if any(m.rank >= ALONE for m in self.found) or self._one_tube() else None
         # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
         ahead = [m for m in self.found if self._gap(m) == 0]
         return 1 if ahead and count == len(self.groups) else None
 
+    def _one_tube(self) -> bool:
+        ods = {group.place("od") for group in self.groups}
+        return len(ods) == 1 and -1 not in ods
 
-def _places(groups: list[Group]) -> list[int]:
-    """Where each request stands: at the first figure that is its own and no other's."""
+
+def places_of(groups: list[Group]) -> list[int]:
+    """Where each request stands in the layout's text: at the first figure that is its own and no other's."""
     owners: dict[int, int] = {}
     for group in groups:
         for start in {f.start for figures in group.slots.values() for f in figures}:

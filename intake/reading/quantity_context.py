@@ -39,8 +39,11 @@ class Context:
             at >= used and self.words.phrase(at - used, table) == used for used in range(1, 5)
         )
 
-    def is_rejected(self, count: Count, end: int, *, piece: bool) -> bool:
-        """Whether it counts what is owned, shared, made, compared or for later."""
+    def is_rejected(self, count: Count, end: int, *, piece: bool, named: bool) -> bool:
+        """Whether it counts what is owned, shared, made, compared or for later.
+
+        ``piece``: only pieces are counted; ``named``: mandrels are.
+        """
         return (
             self._ends_with(count.first, w.INSTEAD)
             or self.words.at(count.first - 1) in w.TOOL_IN_USE
@@ -50,7 +53,7 @@ class Context:
             or any(self.words.phrase(at, w.ASKS_WHETHER) for at in self._before(count.first, 5))
             or self._is_later(count, end)
             or self._is_otherwise(count.first)
-            or self.speaks_of_other_tooling(count.first)
+            or (not named and self.speaks_of_other_tooling(count.first))
         )
 
     def is_rate(self, at: int) -> bool:
@@ -128,6 +131,9 @@ class Context:
 
     def says_each(self, first: int, after: int, end: int) -> bool:
         """'One each', 'per size 2', 'je ein Dorn'."""
+        near = [*self._before(first, 4), *self._after(after, end - after + 4)]
+        if any(self.words.phrase(at, w.EACH_BY) for at in near):
+            return True
         if any(self.text[at] in w.EACH for at in self._before(first, 4)):
             return True
         for at in self._after(after, end - after + 4):
@@ -150,13 +156,6 @@ class Context:
         """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
         if self.words.at(article - 1) in w.TOOL_IN_USE:
             return False
-        behind = [self.text[at] for at in self._after(noun, 4)]
-        if behind and behind[0] in ("please", "pls", "plz", "bitte", "graag", "gesucht"):
-            return True
-        if w.COSTS & set(behind[:1]):
-            return self.words.at(article - 1) in ("would", "will")
-        if "needed" in behind or "required" in behind or w.SUFFICES & set(behind):
-            return True
         for at in self._before(article, _FAR):
             if self.words.phrase(at, w.ABILITY):
                 return False
@@ -168,4 +167,12 @@ class Context:
                 )
             if self.words.phrase(at, w.OWNS) and not self._is_wish(at):
                 return False
-        return False
+        return self._asks_behind(article, noun)
+
+    def _asks_behind(self, article: int, noun: int) -> bool:
+        """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
+        behind = [self.text[at] for at in self._after(noun, 25)]
+        if w.COSTS & set(behind):
+            return self.words.at(article - 1) in ("would", "will")
+        near = set(behind[:7])
+        return bool(near & w.SUFFICES or set(behind) & w.PLEASE)

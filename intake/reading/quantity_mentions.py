@@ -9,7 +9,7 @@ from .figures import Layout
 from .quantity_context import Context
 from .quantity_numbers import Count, Numbers
 
-LABELLED, COUNTED, BARE, ALONE, ARTICLE = 8, 6, 4, 3, 2
+LABELLED, COUNTED, PROMPTED, BARE, ALONE, ARTICLE = 9, 7, 6, 4, 3, 2
 _MOST = 500
 _MOST_PIECES = 60
 """'Order of 500 pcs' are bent parts; nobody asks for that many mandrels without naming them."""
@@ -36,6 +36,8 @@ class Mention:
     """'Make that three': what was said before no longer holds."""
     bracket: bool = False
     """'(2) 1-1/4 x .083': a count, unless the brackets only number the lines."""
+    number_end: int = 0
+    """Where the number alone ends: its noun may take in a size ('two 1-3/4 mandrels')."""
 
 
 def mentions(layout: Layout, sizes: frozenset[int]) -> list[Mention]:
@@ -91,15 +93,17 @@ class _Finder:
         if end:
             if piece and count.value > _MOST_PIECES:
                 return None
-            if self.context.is_rejected(count, end, piece=piece):
+            if self.context.is_rejected(count, end, piece=piece, named=not piece):
                 return None
             return self._mention(count, end, COUNTED)
-        if count.shy or count.value > _MOST_BARE:
+        if count.value > _MOST_BARE:
+            return None
+        if count.shy and self.words.at(count.first - 1) not in w.ASKS_SHYLY:
             return None
         if self._leads_line(count):
             return self._mention(count, count.after, COUNTED)
         rank = self._bare(count)
-        if rank and not self.context.is_rejected(count, count.after, piece=False):
+        if rank and not self.context.is_rejected(count, count.after, piece=False, named=False):
             return self._mention(count, count.after, rank)
         if count.bracket and self._begins_line(count.first):
             mention = self._mention(count, count.after, ALONE)
@@ -121,6 +125,7 @@ class _Finder:
             rank,
             each=self.context.says_each(count.first, count.after, end),
             corrects=self.context.corrects(count.first),
+            number_end=self.words.end[count.after - 1],
         )
 
     def _is_labelled(self, count: Count) -> bool:
@@ -142,11 +147,22 @@ class _Finder:
             at -= 1
         if label is None or self.words.at(label - 1) in w.NOT_LABEL:
             return False
-        if self.context.speaks_of_other_tooling(label):
+        if self.context.speaks_of_other_tooling(label) or not self._ends_label(count, label):
             return False
         if self.words.at(label) in w.MORE:
             return False
+        if self.words.at(label) == "n" and self.words.at(label - 1) not in _MARKS:
+            return False  # "n. 3" counts in Italian; "rif. n. 3" is a reference
         return not self._counts_others(count.after)
+
+    def _ends_label(self, count: Count, label: int) -> bool:
+        """'Qty: 2' counts; 'Dorne: 38 x 1,5' begins a size."""
+        after = self.words.at(count.after)
+        if after in w.MEASURES:
+            return False
+        if not w.is_mandrel(self.text[label]):
+            return True
+        return after in _MARKS or after in w.FOLLOWERS or bool(self._noun(count)[0])
 
     def _counts_others(self, at: int) -> bool:
         """'Qty 200 tubes', '4 pcs of tube': what is counted is no mandrel."""
@@ -186,6 +202,8 @@ class _Finder:
         """Index behind the mandrel noun that a few words on is counted, or 0."""
         if self.words.at(at) in ("of", "de", "di", "von", "d"):
             at += 1
+            if self.words.at(at) in w.SOMEBODYS:
+                return 0  # "one of your mandrels"
         if self.words.at(at) == "-":
             at += 1
         if self.words.at(at) in ("ball", "balls", "kugel", "billes", "bolas") and count.value > 1:
@@ -195,16 +213,21 @@ class _Finder:
         for index in range(at, at + (3 if count.shy else 6)):
             word = self.words.at(index)
             if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
-                return index + 1 if self.words.at(index + 1) not in w.COMPOUND else 0
+                return 0 if self._is_compound(index) else index + 1
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
-            if word in w.OTHERS or word in w.STOPS:
+            if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
                 return 0
             if not (word.isalnum() or word in ("-", '"', "/", "(", ")", ".")):
                 return 0
             if not self.words.together(count.first, index):
                 return 0
         return 0
+
+    def _is_compound(self, at: int) -> bool:
+        """'Mandrel bends', 'a mandrel bender': English only."""
+        english = self.text[at].startswith(("mandrel", "mandral", "mandrill"))
+        return english and self.words.at(at + 1) in w.COMPOUND
 
     def _bare(self, count: Count) -> int:
         """Rank of a number without a noun: 'just one', 'two please', 'x2', ', 1?'."""
@@ -216,20 +239,30 @@ class _Finder:
         if after == "of":
             open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those"}
         if before in ("x", "*") and open_end:
-            ahead = self.words.at(count.first - 2)
-            return 0 if ahead.isdigit() or ahead in ('"', "mm", "in", "wall", ")") else BARE
+            return self._times(count.first - 2)
+        if self.text[count.after - 1] in w.PAIRS | w.DOZENS:
+            open_end = open_end or self.numbers.is_size(behind)
         if open_end and (self._is_asked(count.first) or self._goes_on(count.first, after)):
             return BARE
-        trigger = self.words.phrase(count.after, w.ASKS_BARE_AFTER)
-        if trigger and before not in w.DETERMINERS and not before.isdigit():
-            return BARE
+        if before not in w.DETERMINERS and not before.isdigit():
+            if self.words.phrase(count.after, w.STRONG_AFTER):
+                return PROMPTED
+            if self.words.phrase(count.after, w.ASKS_BARE_AFTER):
+                return BARE
         return ALONE if self._stands_alone(count, before, after) else 0
+
+    def _times(self, at: int) -> int:
+        """'Mandrel x 2', and 'x2 please' on its own; a number before it makes it a size."""
+        ahead = self.words.at(at)
+        if w.is_mandrel(ahead) or (ahead in _MARKS and not self.words.at(at - 1).isdigit()):
+            return PROMPTED
+        return 0 if ahead.isdigit() or ahead in ('"', "mm", "in", "wall", ")") else BARE
 
     def _is_asked(self, at: int) -> bool:
         for _ in range(3):
             if at in self.asked:
                 return True
-            if self.words.at(at - 1) not in ("the", "just", "only", "like", "also", "(", "us", "me"):
+            if self.words.at(at - 1) not in ("the", "just", "only", "like", "also", "(", "us", "me", "a"):
                 return False
             at -= 1
         return False
@@ -307,20 +340,25 @@ class _Finder:
 
     def _article(self, at: int) -> Mention | None:
         """'I need a mandrel' asks for one; 'can you make a mandrel' asks whether."""
+        count = Count(at, at + 1, 1)
+        pieces = 0 if self.text[at] in ("a", "an") else self.words.phrase(at + 1, w.PIECES)
+        if pieces and not self._counts_others(at + 1):
+            if self.context.is_rejected(count, at + 1 + pieces, piece=True, named=False):
+                return None
+            return self._mention(count, at + 1 + pieces, COUNTED)  # "un pezzo", "ein Stück"
         noun = self._noun_of_article(at)
         if not noun:
             return None
-        count = Count(at, at + 1, 1)
         before, after = self.words.at(at - 1), self.text[at + 1 : noun + 2]
         written = self.numbers.written(at)
         numeral = (
             before in w.NUMERAL_BEFORE
             or "é" in written  # Dutch "één" is one, "een" is an article
             or bool(w.NUMERAL_AFTER & set(after))
-            or bool(w.EACH & set(self.text[noun : noun + 3]))
+            or self.context.says_each(at, noun, noun)
         )
         if numeral or self._is_asked(at) and before in ("just", "only"):
-            if self.context.is_rejected(count, noun, piece=False):
+            if self.context.is_rejected(count, noun, piece=False, named=True):
                 return None
             return self._mention(count, noun, COUNTED)
         if not self.context.asks_for(at, noun):
@@ -331,7 +369,7 @@ class _Finder:
         for index in range(at + 1, at + 7):
             word = self.words.at(index)
             if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
-                return index + 1 if self.words.at(index + 1) not in w.COMPOUND else 0
+                return 0 if self._is_compound(index) else index + 1
             plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø")
             if not plain or word in w.STOPS:
                 return 0

@@ -72,6 +72,8 @@ class Numbers:
         if not value or not self._is_plain(index):
             return 0, index, False
         after = index + 1
+        if word == "another" and self.words.at(after) == "one":
+            after += 1
         if word in w.TENS:
             dash = self.words.at(after) == "-"
             unit = w.COUNTS.get(self.words.at(after + dash), 0)
@@ -107,9 +109,17 @@ class Numbers:
                 return False
             if before in _GLUED_BEFORE and index > 1:
                 ahead = self.words.end[index - 2] == self.words.start[index - 1]
-                if ahead and self.text[index - 2].isalnum() and self.text[index - 2] != "n":
+                if ahead and self.text[index - 2].isalnum() and not self._ends_range(index):
                     return False
         return self._is_whole_token(start, end, digits=self.text[index].isdigit())
+
+    def _ends_range(self, index: int) -> bool:
+        """'2-3 mandrels', 'n.3'."""
+        left = self.text[index - 2]
+        if self.text[index - 1] != "-":
+            return left == "n"
+        first = index == 2 or self.words.end[index - 3] < self.words.start[index - 2]
+        return first and left.isdigit() and len(left) <= 2 and len(self.text[index]) <= 2
 
     def _is_whole_token(self, start: int, end: int, *, digits: bool) -> bool:
         place = bisect_right(self.starts, start) - 1
@@ -117,7 +127,7 @@ class Numbers:
         if token is None or token.end <= start:
             return True
         if token.start in self.sizes or token.kind in ("block", "material"):
-            return False
+            return token.text == f"({self.plain[start:end]})"  # "(2)" at the start of a line
         number = token.number
         if number is None:
             return True

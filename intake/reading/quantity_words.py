@@ -10,14 +10,14 @@ _COUNTS = """
 1 another otro otra altro
 2 two couple pair zwei zwo deux dos due twee dois duas dwa dwie två tva paire paio coppia
 3 three drei trois tres tre drie três trzy
-4 four vier quatre cuatro quattro quatro cztery fyra fire
+4 four vier quatre cuatro quattro quatro cztery fyra
 5 five fünf fuenf cinq cinco cinque vijf piec pięć fem
 6 six sechs seis sei zes szesc sześć sex seks
 7 seven sieben sept siete sette zeven sete siedem
 8 eight acht huit ocho otto oito osiem
 9 nine neun neuf nueve nove negen
 10 ten zehn dix diez dieci tien dez dziesiec
-11 eleven elf once undici
+11 eleven elf undici
 12 twelve zwölf zwoelf douze doce dodici twaalf doze dozen dutzend douzaine docena dozzina dozijn
 13 thirteen dreizehn treize trece tredici
 14 fourteen vierzehn quatorze catorce
@@ -40,7 +40,8 @@ TENS = word_set("twenty thirty forty fifty")
 DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
 PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
-SHY = word_set("et en um uma sept once sei fire fem tre sex due another otro otra altro")
+SHY = word_set("et en um uma sept sei fem tre sex due")
+ASKS_SHYLY = word_set("servono vorrei vorremmo prendo serve bastano prendiamo solo")
 
 ARTICLES = word_set("a an un une una uno ein eine einen een um uma en ett ana")
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
@@ -54,7 +55,7 @@ LABELS = phrases(
     "qty | qnty | qtty | q ty | q tity | quantity | quantities | how many | how many required",
     "no required | no req d | no . required | no . req d | no off | no . off | number required",
     "number of mandrels | number needed | number off | no . of mandrels | nos required",
-    "no wanted | no . wanted | number wanted | nr required",
+    "no wanted | no . wanted | number wanted | nr required | n .",
     "menge | anzahl | stückzahl | stueckzahl | bestellmenge | anfragemenge | bedarf menge",
     "quantité | qté | qtés | nombre | nbre | nb de mandrins | cantidad | cant | ctd | quantità",
     "q tà | q . tà | qta | aantal | antal | ilość | ilosc | quantidade | qtd | qtde | quant | adet",
@@ -83,7 +84,6 @@ TOOLS = word_set("tool tools werkzeug outil outils herramienta utensile gereedsc
 COMPOUND = word_set(
     "bend bends bending bender benders bent rod rods bar bars machine shank shanks extractor steel",
     "extractors ball balls link links holder holders lube lubricant grease tip tips nose steel stop",
-    "tube tubes tubing pipe pipes set's stange bar kugel kugeln",
 )
 OTHERS = word_set(
     "tube tubes tubing pipe pipes bend bends part parts hairpin hairpins frame frames rail rails",
@@ -108,6 +108,14 @@ STOPS = word_set(
     "per en of voor met but so if when is are was were do does will would can could has have had",
     "that which who than as because ist sind est sont es son sono zijn och till",
 )
+MEASURES = word_set(
+    "x clr od id wall rad radius r dia diameter diam thick thk ga gauge gage swg bwg sch schedule mm",
+    "in inch cm d wt t center centre centerline centreline cl nb dn deg innen aussen wand biegeradius",
+    "durchmesser rayon raggio radio straal hart mitte wandstärke épaisseur espesor spessore moly dom",
+) | {'"', "*", "°", "%"}
+"""Behind a number these say that it measures something."""
+WORDED = MEASURES - {"x", '"', "*", "in", "inch", "d", "dom", "moly", "od", "r", "t"}
+"""Words of a size that don't stand between a count and its mandrel."""
 RATES = word_set(
     "day days week weeks wk month months year years yr annum hour hr shift batch run job lot tag",
     "woche monat jahr stunde schicht jour semaine mois an año ano mes semana día dia giorno mese",
@@ -116,8 +124,14 @@ RATES = word_set(
 RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
 
 EACH = word_set(
-    "each ea apiece every per je jeweils jede jeden jeder chaque chacun chacune cada ciascuno",
+    "each ea apiece every je jeweils jede jeden jeder chaque chacun chacune cada ciascuno",
     "ciascuna ciascun ognuno ogni elk elke ieder varje hver każdy both respectively",
+)
+EACH_BY = phrases(
+    "per size | per line | per item | per radius | per option | per head | per tube | per die",
+    "per diameter | per type | per position | per spec | per part number | pro größe | pro radius",
+    "pro position | pro rohr | par taille | par rayon | par diamètre | pour tous | por medida",
+    "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
 )
 
 # What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
@@ -129,7 +143,7 @@ ASKS_BARE = phrases(
     "cost for | cost of | much for | send | send me | send us | make me | make us | we re after",
     "i m after | looking for | to order | we order | ll order | would order | please order",
     "like to order | go with | i ll have | we ll have | can i have | could i have | may i have",
-    "can i get | could i get | could we get | can we get | make it | make that | that s | total of",
+    "could we have | can we have | charge for | can i get | could i get | could we get | can we get | make it | make that | that s | total of",
     "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
     "would like | should like",
     "nur | lediglich | brauche | brauchen | bräuchte | bräuchten | bräucht | benötige | benötigen",
@@ -221,6 +235,10 @@ ASKS_WHETHER = phrases(
 SUFFICES = word_set(
     "reicht reichen reicht's genügt genügen suffit suffira suffisent basta bastan volstaat suffices"
 )
+STRONG_AFTER = phrases("required | needed | wanted | req d | apiece")
+"""Behind a number these say that it counts, whatever it might measure."""
+SOMEBODYS = word_set("the your our my his their those this that")
+PLEASE = word_set("please pls plz plse bitte graag gesucht svp needed required wanted quote")
 COSTS = word_set("cost run set kosten kostet costs")
 NEGATIONS = phrases(
     "not | don t | doesn t | no | never | instead of | rather than | nicht | kein | keinen | statt",

@@ -12,7 +12,7 @@ from ...rules.request import Doubt, Frozen, Material, SizeRequest
 from ...rules.units import tidy
 from ..model import Message, OwnText
 from .chains import assign_by_chain, share_lists
-from .dates import Needed, find_needed_by
+from .dates import Needed, find_needed_by, needed_by_size
 from .figures import Figure, Layout, lay_out, shape_named
 from .gather import Group, gather
 from .lexer import lex
@@ -20,7 +20,7 @@ from .material_choice import MaterialChoice, choose_materials
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
-from .quantity import Counts, find_counts
+from .quantity import Counts, find_counts, set_counts_aside
 from .roles import assign_by_cue, refine_radii
 from .settle import Settler
 from .talk import listen
@@ -64,20 +64,20 @@ def read(own: OwnText, message: Message) -> Reading:
     body = _stretch(own.text[own.body_start :], own.body_start)
     subject = _stretch(own.text[: max(0, own.body_start - 2)], 0) if own.subject_counts else None
     notes: list[str] = []
-    requests = _requests(body, own, message)
+    requests = _requests(body, own, message, beside=subject)
     if subject is not None and subject.groups:
-        from_subject = _requests(subject, own, message)
+        from_subject = _requests(subject, own, message, beside=body)
         requests = _with_subject(requests, from_subject)
     if not requests:
         for name, text in own.attachment_texts:
-            found = _requests(_stretch(text, len(own.text)), own, message)
+            found = _requests(_stretch(text, len(own.text)), own, message, beside=body)
             notes.append(f"{len(found)} sizes read from the attachment {name}")
             requests.extend(_from_attachment(request, name) for request in found)
     notes.extend(
         f"the attachment {a.name} was not read" for a in message.attachments if a.text is None
     )
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
-        requests = [_empty(body, own, message)]
+        requests = [_empty(body, own, message, beside=subject)]
     return Reading(requests=tuple(_distinct(requests)), notes=tuple(notes))
 
 
@@ -85,6 +85,7 @@ def _stretch(original: str, offset: int) -> Stretch:
     plain = tabulate(flatten(original))
     layout = lay_out(lex(plain.text), plain.text)
     listen(layout)
+    set_counts_aside(layout)
     rows = read_tables(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
@@ -96,7 +97,10 @@ def _stretch(original: str, offset: int) -> Stretch:
     return Stretch(original, offset, plain, layout, gather(layout), rows)
 
 
-def _requests(stretch: Stretch, own: OwnText, message: Message) -> list[SizeRequest]:
+def _requests(
+    stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
+) -> list[SizeRequest]:
+    """The requests of one part; ``beside`` is the part that may say how many are wanted."""
     settler = Settler(stretch.original, stretch.plain, _habit(stretch.layout), stretch.offset)
     settled: list[tuple[Group, SizeRequest]] = []
     for group in stretch.groups:
@@ -111,10 +115,27 @@ def _requests(stretch: Stretch, own: OwnText, message: Message) -> list[SizeRequ
     else:
         settled = settled[:1] if all(r.od_mm is None for _, r in settled) else settled
     materials = choose_materials(stretch.layout, [g for g, _ in settled], stretch.rows)
-    counts = find_counts(stretch.layout, [g for g, _ in settled], stretch.rows)
-    needed = find_needed_by(own.text, message.sent_on, american=_american(stretch.layout, message))
+    counts = find_counts(
+        stretch.layout, [g for g, _ in settled], stretch.rows, beside.layout if beside else None
+    )
+    american = _american(stretch.layout, message)
+    needed = find_needed_by(own.text, message.sent_on, american=american)
+    own_days = needed_by_size(
+        stretch.layout,
+        [g for g, _ in settled],
+        stretch.rows,
+        message.sent_on,
+        american=american,
+    )
     return [
-        _finish(request, materials[n], counts, n, needed, stretch)
+        _finish(
+            request,
+            materials[n],
+            counts,
+            n,
+            own_days[n] or needed,
+            stretch,
+        )
         for n, (_, request) in enumerate(settled)
     ]
 
@@ -161,9 +182,13 @@ def _finish(
     )
 
 
-def _empty(stretch: Stretch, own: OwnText, message: Message) -> SizeRequest:
+def _empty(
+    stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
+) -> SizeRequest:
     """A request whose every figure is on a drawing that the tool can't read."""
-    counts = find_counts(stretch.layout, [Group()], stretch.rows)
+    counts = find_counts(
+        stretch.layout, [Group()], stretch.rows, beside.layout if beside else None
+    )
     needed = find_needed_by(own.text, message.sent_on, american=_american(stretch.layout, message))
     material = choose_materials(stretch.layout, [Group()], stretch.rows)[0]
     return _finish(SizeRequest(), material, counts, 0, needed, stretch)

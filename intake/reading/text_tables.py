@@ -12,6 +12,7 @@ from ...rules.grades import family_of_designation
 from .figures import Figure, Layout
 from .lexer import Token
 from .materials import MaterialMention
+from .quantity_words import is_mandrel
 from .roles import LENGTH_ROLES
 
 _COLUMN_ROLES = LENGTH_ROLES | {"quantity", "times_d", "nps", "dn", "schedule"}
@@ -20,7 +21,7 @@ _MATERIAL_WORDS = frozenset(
 )
 _WANTED_WORDS = frozenset("needed required reqd req'd wanted ordered".split())
 """Head of a column of counts, or of dates."""
-_WHEN_WORDS = _WANTED_WORDS | frozenset(
+_WHEN_WORDS = frozenset(
     "date dates deliv delivery dock due need eta datum termin liefertermin wunschtermin lieferdatum "
     "lieferung bedarf livraison fecha entrega consegna data levering leverdatum dostawa 納期".split()
 )
@@ -57,7 +58,7 @@ class RowFacts:
 
 Cell = list[Token]
 _MOST_WANTED = 100
-"""A larger whole number in a column of dates is a date written as one: 20261211."""
+"""A larger number under 'Needed' counts no mandrels."""
 
 
 def read_tables(layout: Layout) -> dict[tuple[str, int, int], RowFacts]:
@@ -104,15 +105,15 @@ def _column_of(layout: Layout, cell: list[int], offset: int) -> Column | None:
     if not tokens or any(t.number is not None and t.block != "count" for t in tokens):
         return None
     unit = next((_UNIT_WORDS[t.text] for t in tokens if t.text in _UNIT_WORDS), None)
-    counts = [t for t in tokens if t.cues and t.cues[0].role == "quantity"]
-    if counts and any(t.cues and t.cues[0].role == "label" for t in tokens):
-        return Column("noise", None, offset)  # "pcs of tube" counts no mandrels
+    if _counts_tubes(tokens):
+        return Column("noise", None, offset)
     for token in tokens:
         for cue in token.cues:
             if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
                 return Column(cue.role, unit, offset)
-    if any(t.text.strip(".") in _WHEN_WORDS for t in tokens):
-        return Column("when", None, offset)
+    words = {t.text.strip(".") for t in tokens}
+    if words & (_WANTED_WORDS | _WHEN_WORDS):
+        return Column("when" if words & _WHEN_WORDS else "wanted", None, offset)
     if any(cue.role == "noise" for cue in tokens[0].cues):
         return Column("noise", None, offset)
     if any(t.text.strip(".") in ("ga", "gauge", "gage") for t in tokens):
@@ -122,6 +123,12 @@ def _column_of(layout: Layout, cell: list[int], offset: int) -> Column | None:
     if any(t.text.strip(".") in _MATERIAL_WORDS or t.kind == "material" for t in tokens):
         return Column("material", None, offset)
     return Column("", None, offset)
+
+
+def _counts_tubes(tokens: Cell) -> bool:
+    """'pcs of tube', 'tube qty': a count, but not of mandrels."""
+    roles = {t.cues[0].role for t in tokens if t.cues and not is_mandrel(t.text)}
+    return "quantity" in roles and "label" in roles
 
 
 def _header_table(
@@ -244,8 +251,8 @@ def _fill(
             if column.role == "quantity" and token.number is not None and row.quantity is None:
                 whole = token.number.value
                 row.quantity = int(whole) if whole == whole.to_integral_value() else None
-        if column.role == "when" and cell:
-            _take_when(layout, row, cell)
+        if column.role in ("when", "wanted") and cell:
+            _take_when(layout, row, cell, wanted=column.role == "wanted")
         if column.role in LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}:
             _take_column(column, figures)
             _name_schedules(layout, column, figures)
@@ -262,13 +269,14 @@ def _fill(
                     )
 
 
-def _take_when(layout: Layout, row: RowFacts, cell: list[int]) -> None:
+def _take_when(layout: Layout, row: RowFacts, cell: list[int], *, wanted: bool) -> None:
+    """A day of delivery, or under 'Needed' a count of mandrels."""
     first, last = layout.tokens[cell[0]], layout.tokens[cell[-1]]
-    if len(cell) == 1 and first.number is not None and first.number.style == "integer":
-        if row.quantity is None and first.unit is None and 0 < first.number.value <= _MOST_WANTED:
-            row.quantity = int(first.number.value)  # "Needed: 2"
-        return
-    row.when = layout.text[first.start : last.end]
+    count = first.number.value if first.number is not None and len(cell) == 1 else None
+    if count is None or count != count.to_integral_value():
+        row.when = layout.text[first.start : last.end]
+    elif wanted and row.quantity is None and first.unit is None and 0 < count <= _MOST_WANTED:
+        row.quantity = int(count)
 
 
 def _bare_grade(token: Token) -> MaterialMention | None:

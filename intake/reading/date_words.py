@@ -1,0 +1,226 @@
+"""The words of days and of delivery, in the languages that customers write."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Literal
+
+from dateutil.relativedelta import FR, MO, SA, SU, TH, TU, WE, weekday
+
+from .phrases import PhraseTable, phrases, word_set
+
+Cue = Literal["delivery", "passive", "limit", "wish", "due", "other"]
+"""Delivery words; 'needed', of a mandrel or a quotation; 'no later than', which leans on the word
+before it; words of need; 'due', which may be a quotation's; words of other days."""
+
+_MONTHS = """
+1 jan january januar jänner janvier enero gennaio januari styczen stycznia janeiro
+2 feb february februar feber fevrier febrero febbraio februari febr luty lutego fevereiro févr
+3 mar march märz maerz mrz mars marzo maart mrt marca marzec março
+4 apr april avril abril aprile avr abr kwietnia kwiecień
+5 may mai mayo maggio mei maj maja maio
+6 jun june juni juin junio giugno czerwca czerwiec junho
+7 jul july juli juillet julio luglio lipca lipiec julho juil
+8 aug august août agosto augustus augusti sierpnia sierpień ago
+9 sep sept september septembre septiembre settembre września wrzesień setembro
+10 oct october oktober octobre octubre ottobre okt października październik outubro
+11 nov november novembre noviembre listopada listopad novembro
+12 dec december dezember dez décembre decembre diciembre dicembre dic grudnia grudzień dezembro déc
+"""
+_WEEKDAYS: tuple[tuple[weekday, str], ...] = (
+    (MO, "mon monday montag lundi lunes lunedì maandag måndag mandag segunda"),
+    (TU, "tue tues tuesday dienstag mardi martes martedì dinsdag tisdag tirsdag"),
+    (WE, "wed wednesday mittwoch mercredi miércoles mercoledì woensdag onsdag"),
+    (TH, "thu thur thurs thursday donnerstag jeudi jueves giovedì donderdag torsdag"),
+    (FR, "fri friday freitag vendredi viernes venerdì vrijdag fredag"),
+    (SA, "sat saturday samstag samedi sábado sabato zaterdag"),
+    (SU, "sun sunday sonntag dimanche domingo domenica zondag"),
+)
+_ORDINALS = (
+    "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth "
+    "fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth"
+)
+_NUMBERS = """
+1 a one ein eine einer einem un une uno una een
+2 two couple zwei deux dos due twee
+3 three drei trois tres tre drie
+4 four vier quatre cuatro quattro
+5 five fünf cinq cinco cinque vijf
+6 six sechs seis sei zes
+7 seven sieben sept siete sette zeven
+8 eight acht huit ocho otto
+10 ten zehn dix diez dieci tien
+12 twelve zwölf douze doce dodici twaalf
+14 fourteen vierzehn quatorze catorce quattordici veertien
+"""
+_SPANS: tuple[tuple[Literal["days", "weeks", "months"], str], ...] = (
+    ("days", "day days tag tage tagen jour jours día días giorno giorni dag dagen"),
+    ("weeks", "week weeks wk wks woche wochen semaine semaines semana semanas settimana settimane"),
+    ("weeks", "weken veckor tygodni tygodnie"),
+    ("months", "month months monat monate monaten mois mes meses mese mesi maand maanden"),
+)
+
+
+def _numbered(table: str) -> dict[str, int]:
+    return {
+        word: int(line.split()[0])
+        for line in table.strip().splitlines()
+        for word in word_set(line.split(None, 1)[1])
+    }
+
+
+MONTHS: Mapping[str, int] = _numbered(_MONTHS)
+WEEKDAYS: Mapping[str, weekday] = {w: day for day, names in _WEEKDAYS for w in word_set(names)}
+ORDINALS: Mapping[str, int] = {word: n for n, word in enumerate(_ORDINALS.split(), 1)}
+NUMBERS: Mapping[str, int] = _numbered(_NUMBERS)
+SPANS: Mapping[str, Literal["days", "weeks", "months"]] = {
+    w: span for span, names in _SPANS for w in word_set(names)
+}
+SUFFIXES = word_set("st nd rd th er ere e de te ste")
+"""Of an ordinal in figures: '1st', '1er', '4e'."""
+
+ENDS = word_set("end eom ende fin finales final fine eind einde slutet koniec końca fim konca")
+MIDDLES = word_set("middle mid mitte mi mediados metà half meados medio")
+BEGINNINGS = word_set("beginning start anfang début principios inizio begin início")
+OF_THE = word_set("of the de di du del van des der dem les le el i") | {"-"}
+
+IN_SPAN = phrases(
+    "in | within | inside | in about | within about | within the next | in the next | in max",
+    "innerhalb von | innerhalb | binnen | in ca | dans | sous | d ici | dans les | en | dentro de",
+    "en unas | entro | tra | fra | in circa | over | om | w ciągu",
+)
+WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień")
+CHRISTMAS = word_set("christmas xmas weihnachten noël navidad natale kerst kerstmis jul")
+EASTER = word_set("easter ostern pâques pascua pasqua pasen")
+
+NEXT = word_set("next")
+"""'Next Friday' is the one of the next calendar week; a bare Friday is the coming one."""
+DIRECT = word_set(
+    "by before until till on due is date required needed wanted latest arrive",
+    "bis am zum vor spätestens den der le avant pour du del el antes para il entro dal op voor",
+    "tegen uiterlijk do no per thru até senast på den",
+) | {":", "=", ".", "…", "-"}
+"""Right before figures without a year these make them a day."""
+_PLACES = "hands hand door dock site shop plant factory mailbox works yard bench warehouse place"
+_THERE = tuple(
+    f"{preposition} {whose} {place}"
+    for preposition in ("in", "at", "on", "to")
+    for whose in ("our", "my", "the", "your")
+    for place in _PLACES.split()
+    if not (whose == "the" and place in ("shop", "works", "place", "bench", "hand"))
+)
+_DELIVERY = phrases(
+    " | ".join(_THERE),
+    "deliver | delivery | deliveries | delivered | deliv | delivery date | in hand | on site | onsite",
+    "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive | arrives",
+    "arrival | arriving | ready | ship | shipping | need date | date needed | ship date",
+    "need by | date required | required date | ros date | must have | in service | get these",
+    "get those | have these | have those | have one | turn around | turned around | send by | receive",
+    "installed by | pick up | collect | pickup | have them | have it | have this | get it | get them",
+    "when we need | time is | eta | dock date | want it | want them",
+    "liefertermin | lieferung | geliefert | liefern | benötigen | wunschtermin",
+    "termin | lieferdatum | abholen | abholung | bedarf | bedarfstermin | brauchen",
+    "brauche | bräuchten | bei uns | vor ort | eintreffen | da sein | zugestellt",
+    "livraison | livré | livrer | livrés | délai | recevoir | reçu | réception",
+    "besoin | il nous faut | date souhaitée | chez nous",
+    "entrega | entregar | entregado | lleguen | llegue | llegar | recibir | plazo | fecha tope",
+    "fecha límite | fecha requerida | lo necesitamos | los necesitamos | tenerlo",
+    "tenerlos | los tienen | lo tienen | necesitamos | necesito",
+    "consegna | consegnare | consegnato | ricevere | arrivare | ci serve | ci servono",
+    "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
+    "prazo | até | dostawa | dostawy | termin dostawy | leverans | levereras | 納期 | 着",
+)
+_WISH = phrases(
+    "need | needs | want | wants | would like | d like | must | should | ideally | hoping | hope",
+    "have to | has to | gotta | rush | urgent | preferably | if possible | by when",
+    "möchten | möchte | müssen | muss | sollte | sollten | soll | gern | nous voudrions | voudrais",
+    "faut | souhaitons | idéalement | quiero | queremos | ojalá | podrían servirnos | servirnos",
+    "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso | potrzebujemy",
+)
+MODALS = word_set(
+    "must should soll sollte sollten sollen muss müssen deve devono moet moeten doit doivent debe deben"
+)
+"""What should be then is named before them: 'your bid should reach us by Friday'."""
+_PASSIVE = phrases(
+    "needed | needed by | required | require | required by | req d | wanted | wanted by | benötigt",
+    "gebraucht | erforderlich | requis | nécessaire | requerido | requerida | richiesto | richiesta",
+    "nodig | tassativa | tassativo",
+)
+_LIMIT = phrases(
+    "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
+    "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
+)
+_DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
+_OTHER = phrases(
+    "know | hear | hear back | feedback | numbers | figures | information | info | details | estimate",
+    "estimates | budget | costing | costs | cost | submit | submission | submissions | confirm",
+    "confirmation | get back | input | bescheid | auskunft | kosten | kostenschätzung | schätzung",
+    "chiffrage | coût | estimation | costo | coste | estimación | presupuestar | stima | riscontro",
+    "terugkoppeling | reactie | besked | svar | comparison | award | awarded | compare | ballpark",
+    "quote | quotes | quoted | quoting | quotation | quotations | offer | offers | bid | bids | price",
+    "prices | priced | pricing | reply | respond | response | answer | rfq | tender | proposal",
+    "call me | phone | meeting | visit | valid | validity | good until | invoice | paid | payment | net | in dock",
+    "expires | expire | expiry | ordered | bought | shipped on | shipped the | you shipped | was shipped",
+    "wrote | sent | received | last order | last time | last year | closed | closing | closes | close",
+    "holiday | holidays | vacation | absent | away | out of | back on | open from | leaves | leave",
+    "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg | issue",
+    "issued | your letter | my letter | letter of | mail of | email of | made on | delivered on",
+    "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort | gültig",
+    "bindefrist | rechnung | schrieb | geschlossen | betriebsferien | urlaub | zeichnung | stand",
+    "offre | devis | réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
+    "oferta | presupuesto | cotización | respuesta | responder | válida | válido | vacaciones | factura",
+    "cerrado | plano | offerta | preventivo | risposta | rispondere | valida | ferie | chiusi | disegno",
+    "fattura | offerte | prijsopgave | antwoord | geldig | vakantie | gesloten | tekening | factuur",
+    "proposta | cotação | orçamento | resposta | férias | oferty | wycenę | odpowiedź | gilt",
+    "po | purchase order | placed | decision | decide | next revision | inspection on | audit | window | was delivered | were delivered | finish",
+    "finished | complete | completed | race | show | event | season | install | production",
+)
+DELIVERY = _DELIVERY
+OTHER = _OTHER
+CUES: tuple[tuple[Cue, PhraseTable], ...] = (
+    ("delivery", _DELIVERY),
+    ("other", _OTHER),
+    ("due", _DUE),
+    ("limit", _LIMIT),
+    ("passive", _PASSIVE),
+    ("wish", _WISH),
+)
+ANOTHERS = word_set("parts part job frames order project payment invoice customer race prototype")
+"""'Our parts are due Dec 18' is no day of delivery to them."""
+ARTICLES = word_set("the le la el il den dem der de del di about around ca circa noon")
+PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
+ON = word_set("am zum pour para du dal")
+LEADING = word_set("by before bis vor avant antes entro voor tegen do")
+AFTER = phrases(
+    " | ".join(_THERE),
+    "need it | need them | need this | need these | at the latest | the latest | latest | or sooner | or earlier | is your date | is when | would be",
+    "is fine | if possible | if you can | please deliver | delivery | positively | is needed",
+    "is required | we need | is the date | is our date | in hand | on site | at our | to our",
+    "spätestens | benötigt | erforderlich | gebraucht | geliefert | liefern | lieferung | hier sein",
+    "au plus tard | à réception | chez nous | a más tardar | como muy tarde | al più tardi | in consegna",
+    "uiterlijk | nodig | geleverd | binnen | senast",
+)
+PAST = phrases("last time | last one | the last | last year | last month | ago | letztes mal | letztes jahr | la dernière")
+EXPLAINS = word_set("i e ie that s is so also d h dh means meaning namely say or on am the zum") | {
+    ",", "(", "=", "-", "/", ".", ":",
+}  # fmt: skip
+CORRECTS = phrases(
+    "sorry | no wait | wait | make that | make it | rather | actually | i mean | i meant | instead",
+    "correction | scratch that | besser | doch | korrektur | plutôt | mejor | anzi | liever",
+)
+_FOREIGN = word_set(
+    "und der die das für bitte wir mit le les des pour nous vous et el los las para con por il per",
+    "di della che het een voor van wij de la le del un una es och att med com não uma dla na proszę een graag merci gracias",
+)
+_ENGLISH = word_set("the and for we you please is need on with by our are have it of to")
+
+
+def speaks_english(words: tuple[str, ...]) -> bool:
+    """Whether a text is rather English: other writers put the day before the month."""
+    foreign = sum(1 for word in words if word in _FOREIGN)
+    return foreign < 3 or foreign <= sum(1 for word in words if word in _ENGLISH)
+
+
+MEASURES = word_set("x mm in inch inches od id wall clr rad radius thick thk ga gauge sch by tube") | {
+    '"', "*", "°",
+}  # fmt: skip

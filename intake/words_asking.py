@@ -1,0 +1,182 @@
+"""Words by which somebody asks for tooling: a price, a piece, the same again, can it be bent.
+
+Data only, in the shop's usual languages; from memory, the open sample and reference/notations.
+Patterns are matched without regard to case, in one sentence at a time.
+"""
+
+from __future__ import annotations
+
+# A price or an offer is asked for: the plainest act of a customer.
+ASKS_PRICE = (
+    r"(?<!your )(?<!the )(?<!that )(?<!our )(?<!my )(?<!this )(?<!last )(?<!previous )(?<!a )"
+    r"\b(?:re-?)?quote\b(?! (?:no|number|#|\d{3,}\b(?!\.)|ref|dated|you|from you|was|is|above|"
+    r"and|q-?\d))|\bquotes? (?:for|on|me|us|due|please)\b",
+    r"\b(?:need|send|get|want|give|waiting (?:on|for)|await(?:ing)?|expect(?:ing)?|provide|"
+    r"submit|request|make)\b[^.?\n]{0,25}\bquot(?:e|es|ation)\b(?! (?:no|number|#|received|"
+    r"was))|\bfor (?:a )?(?:formal )?quotation\b",
+    r"\brequest (?:you )?(?:for |to )?(?:quot|price|a price|proposal)|\brf[qp]\b(?! matching)",
+    r"(?<!best )(?<!our )\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|"
+    r"\bpricing (?:for|on)\b|\b(?:please|pls|can you|could you|you) price\b|"
+    r"\byour (?:\w+ )?(?:best|lowest) (?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|"
+    r"\b(?:inform|advise|tell|know|give|send|need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|"
+    r"\b(?:number|figure|ballpark) (?:on|for) (?:a|an|one|the|two|\d)\b",
+    r"\bhow much\b|\bhow many (?:dollars|bucks|euros?)\b",
+    r"\bwhat (?:would|do|does|will|is|are|'s|’s)[^.?\n]{0,40}\b(?:cost|price|charge|run me|"
+    r"run|set me back|get for|damage)\b|\bwhat'?s (?:the|one|a) (?:price|cost|damage|\w+ cost)\b|"
+    r"\bwhat (?:it|one|that|they|you)(?:'s|’s|'d|’d)? (?:would |will )?(?:cost|charge|run)s?\b",
+    r"\b(?:please|pls|kindly) (?:\w+ )?(?:offer|quote|price|send (?:me |us )?(?:a |your )?"
+    r"(?:best )?(?:price|offer|quot)|provide (?:me |us )?(?:a |your |with )?(?:best )?"
+    r"(?:price|quot|offer)|adv(?:ise)? (?:price|cost|best)|submit|furnish|confirm price)",
+    r"(?:(?<!wir )\bbieten sie\b|\bangebot (?:für|über|auf|zu[mr]?|bitte|bis)\b|\b(?:ihr|um ein|um|"
+    r"ein|schickt uns ein) angebot\b|\b(?:bitte|könnten sie|können sie|kannst du)\b[^.?\n]{0,80}"
+    r"\banbieten\b|\bbieten sie uns\b|\bpreis(?:e|anfrage)?\b(?!liste|en)|\bwas kost|"
+    r"\bwas (?:würde|wird)[^.?\n]{0,40}\bkosten\b|\bangebotsanfrage\b|^\W*angebot\b(?! (?:nr|\d)))",
+    r"\bdevis\b|\bchiffr(?:er|age)\b|\b(?:nous|me|de|à|pour) coter\b|\bcotation\b|"
+    r"\boffre de prix\b|\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b|"
+    r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça)|\bquel(?:le)? (?:est le|serait le) "
+    r"(?:prix|coût)",
+    r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b|\b(?:una|su|la|vuestra) oferta\b|"
+    r"\bofertar\b|\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
+    r"\ba c[óo]mo (?:sale|anda)",
+    r"\bpreventivo\b|\b(?:una|vostra|sua|vs\.?|un'|richiesta d[i']) ?(?:migliore )?offerta\b|"
+    r"\bquotazione\b|\bquotar(?:e|mi|ci)\b|\bprezzo\b(?! speciale)|\bquanto cost|\bquanto vien",
+    r"\b(?:een|graag|uw|prijs|om) offerte\b|\bprijsopgave\b|\bprijs\b(?! per (?:kg|meter))|"
+    r"\bwat (?:kost|kosten|zou)\b|\boffreren\b",
+    r"\bzapytani[ea]\b|\b(?:proszę o|o) ofert[ęy]\b|\bwycen|\bcen[ęy]\b|\bile kosztuj|"
+    r"\boffert (?:på|för)\b|\bpris(?:förfrågan)?\b|\bvad kostar\b|\borçamento\b|\bcotação\b|"
+    r"\bqual o preço\b|\bpreço\b",
+    r"見積|报价|询价|견적",
+)  # fmt: skip
+
+# A piece is asked for: need, want, looking for, can you make, have you got one.
+ASKS_PIECE = (
+    r"\b(?:enquiry|inquiry|enquire|inquire)\b|\bprice\?|\banfrage\b|\baanvraag\b|\brichiesta\b"
+    r"(?! danni)",
+    r"\b(?:can|could|would|will|cld|able to|possible to|you to) (?:you |u |ya |yous |we |i )?"
+    r"(?:guys |folks |please |pls |possibly |still |also |just )?"
+    r"(?:make|do|supply|offer|build|turn|provide|machine|produce|manufacture|knock|get me|"
+    r"get us|fab|cut|furnish|ship me|send me a|have|handle|help (?:me|us) (?:with|out with) "
+    r"(?:a|one|this|that))\b(?! (?:this|it|things?) right| (?:sure|me an offer))",
+    r"\bdo (?:you|u|ya|y'all|youse) (?:guys |folks |still |also |ever )?(?:make|stock|sell|carry|"
+    r"supply|offer|have (?:an?|any|one|the|mandrels?|tooling|in stock)|keep)\b",
+    r"(?<!do )(?<!does )(?<!would )(?<!what )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?"
+    r"(?:need|require|would like|like to (?:buy|order|get|have)|plan to (?:buy|order)|"
+    r"wish to (?:buy|order))\b(?! (?:to (?!buy|order|get a|have a)|the (?:\S+ )?(?:cert|invoice|"
+    r"tracking|receipt|papers?|msds)|your (?:bank|tax|w)|it (?:for|back|by then)|you to)|$)",
+    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!my|our|the money|a refund|to (?:know|"
+    r"complain|return|cancel|understand|ask)|another one i|store|the (?:\d|price back))",
+    r"^\W*(?:hi,? |hello,? |also |and |really |still |pls )?(?:needs?|needed|want(?:ed)?|"
+    r"looking for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:the )?"
+    r"(?:\S+ )?(?:cert|invoice|receipt|tracking|somebody|someone))",
+    r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|\d{1,2}|some|mandrels?|tooling)\b"
+    r"(?! (?:\w+ )?(?:cert|invoice|copy|receipt|refund|favou?r|hand|date|tracking))|"
+    r"\bwe(?:'re| are|’re) (?:in need of|after)\b|\b(?:gotta|got to|have to|must) have\b|"
+    r"\bneeded\b",
+    r"\b(?:looking|hunting|shopping|searching) (?:to buy|to order|to get|for|after)\b|"
+    r"\bwe look (?:for|after) a\b|\bin the market for\b|\binterested in (?:a|an|one|two|your|"
+    r"(?:buying|purchasing) (?!our|my))\b|\bi(?:'m|’m| am) after\b",
+    r"\b(?:could|can) (?:use|do with) (?:a|an|one|two|another)\b|\b(?:i|we)(?:'m|'re|’m|’re| am| "
+    r"are) (?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|"
+    r"sort) (?:me|us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|"
+    r"\bwhat (?:have|would) you (?:got|suggest|recommend|use|make)\b|"
+    r"\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
+    r"\b(?:like|wish|ready|going|please|me|and|will) (?:to )?(?:re-?)?order\b(?! (?:no|"
+    r"number|#|\d|status|was|is|form))|\b(?:to|want to) order (?:a|an|one|two|three|\d|another)\b|"
+    r"\b(?:we|i) order (?:a|one|two|three|\d)|\bplace (?:an|the|this|our) order (?:for|of)\b|"
+    r"\b(?:our|new|attached|attached is|find) (?:purchase )?order (?:for|attached)\b|"
+    r"\bplease (?:enter|accept|process) (?:this|our|the|my) (?:purchase )?order\b|"
+    r"\bplease find [^.\n]{0,30}(?:purchase order|new order)\b|^\W*(?:new )?order:|"
+    r"\border (?:for|of) (?:\d|a|an|one|two|another|mandrel|the following)|"
+    r"^\W*(?:new )?purchase order\b(?! \S+ rev)",
+    r"\b(?:please|pls|kindly) (?:\w+ )?(?:supply|make|provide|send (?:me|us)? ?(?:a|an|one|two|"
+    r"\d)\b(?! (?:copy|refund|new label|label|receipt|tracking)))",
+    r"\b(?:one|another|the right one|the next size|two|three|a pair) (?:more )?(?:please|pls|thanks|"
+    r"only|apiece)\b|\b(?:two|three|four|\d) (?:of them |off? )?please\b|\bplease x ?\d|"
+    r"\bi(?:'ll|’ll|'d|’d| would) (?:take|have) (?:one|two|three|\d|a (?:pair|set|couple))\b|"
+    r"\bput me down for\b|\bone (?:each|apiece)\b|\b(?:same|usual) deal\b|\bthis time (?:it's|its|"
+    r"for|around)\b",
+    r"\bbenötig|\bbrauch(?!t (?:es|man|das))|\bbräucht|\bsuch(?:e|en) (?:einen?|wir|ich)\b|"
+    r"\bge?sucht\b|\bbestell(?:en wir|e ich|en hiermit|ung über)\b|\b(?:hiermit|möchten?|gerne) "
+    r"(?:\w+ ){0,3}bestell|\bnachbestell|\bbedarf\b|\b(?:können|könnten|könnt) (?:sie|ihr)\b"
+    r"[^.?\n]{0,80}\b(?:liefern|fertigen|machen|herstellen|bauen|schicken)|\bhaben sie (?:da |"
+    r"dafür |so )?(?:etwas|was|einen?)\b|\b(?:oana|einer|eine|zwei) (?:reicht|genügt)\b",
+    r"\bbesoin d|\bcherch(?:e|ons)\b(?! (?:du|un) (?:travail|emploi|poste))|"
+    r"\bnous (?:re)?cherchons\b|\bcommand(?:er|ons)\b|\bcommande (?:de|pour) (?:\d|un|deux)|"
+    r"\b(?:pouvez|pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|"
+    r"livrer|réaliser|usiner)|\bil (?:me|nous) (?:en )?fa(?:ut|udrait)\b|\bsouhait(?:e|ons|"
+    r"erais|erions) (?:acheter|commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)",
+    r"\bnecesit(?:o|amos|aría|aríamos)\b|\bbusc(?:o|amos) (?!trabajo|empleo)|\bocup(?:o|amos) "
+    r"(?!el puesto)|\b(?:pueden|podrían|podéis|puede|podría)[^.?\n]{0,60}\b(?:hacer|fabricar|"
+    r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
+    r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\bpor favor\b",
+    r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
+    r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
+    r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)",
+    r"\bnodig\b|\bzoek(?:en)? (?:een|wij|ik)\b(?! baan)|\b(?:ik|wij|we) zoek|\b(?:willen?|graag|"
+    r"wil ik) (?:\w+ ){0,2}bestellen\b|\b(?:kunt u|kunnen jullie|kun je)\b[^.?\n]{0,80}"
+    r"\b(?:leveren|maken|aanbieden)|\b(?:hebben jullie|hebt u|heeft u|heb je)\b[^.?\n]{0,30}"
+    r"\b(?:iets|een|zoiets)\b",
+    r"\bpotrzebuj|\bszuka(?:m|my)\b(?! pracy)|\bzamawia|\bchcę zamówić\b|\bbehöver\b|\bsöker\b"
+    r"(?! jobb)|\bpreciso\b|\bprecisamos\b",
+    r"\b(?:po|p\.o\.|purchase order) (?:is )?(?:attached|enclosed|to follow)\b|"
+    r"\battached (?:is )?(?:our |a |the |my )?(?:po|p\.o\.)\b",
+)  # fmt: skip
+
+# Mandrels are counted: "one mandrel, thanks", "Zwei Stück Dorn", "Qty: 2".
+COUNTS_TOOLS = (
+    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|1|2|3|4|5|6)(?: \(?\w+\)?)? ?"
+    r"(?:off |nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|"
+    r"have|we|that|arriv|came|is|was))",
+    r"\b(?:einen?|zwei|drei|\d) (?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück dorn\b|"
+    r"\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
+    r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
+    r"\b(?:qty|quantity|q'ty|stückzahl|quantité|cantidad|quantità|aantal|ilość|antal)\b",
+    r"\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|sets?|units?|stk|stück|"
+    r"st\.|pièces?|piezas?|unidades|uds?|pezzi|pz|stuks?|szt)\b|\bjust (?:the )?one\b|"
+    r"\bx ?\d\b(?=\s*(?:please|pls|$))|\bone off\b|\b(?:dos|tres) unidades\b",
+)  # fmt: skip
+
+# A repeat order: every dimension is in an earlier one.
+REPEATS = (
+    r"\bsame (?:again|as (?:last|before|previous|the last|my last|our last|always|usual|in|"
+    r"po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing again)\b",
+    r"\b(?:repeat|re)[- ]?order\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
+    r"\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
+    r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
+    r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
+    r"like|mandrel|please|the same)\b|\bas per (?:our )?(?:last|previous) (?:order|po)\b",
+    r"\bwie (?:beim letzten mal|letztes mal|gehabt|immer|zuletzt|bei der letzten)\b|"
+    r"\bdas gleiche (?:noch ?mal|nochmal|wieder|wie)|\bnoch ?(?:ein)?mal (?:die|den|"
+    r"das)? ?(?:gleiche|selbe|\d)|\bnachbestell",
+    r"\bcomme (?:la dernière fois|d'habitude|la fois précédente|la précédente)|"
+    r"\bidentiques? (?:au|à la|aux) (?:précédente?s?|derni)|\b(?:le|la) même (?:que|chose|"
+    r"commande)|\bmême commande\b",
+    r"\b(?:igual|lo mismo|el mismo|los mismos) que (?:la última|el último|la vez|siempre|"
+    r"el anterior)|\brepetir (?:el|nuestro) pedido|\botro igual\b",
+    r"\bcome (?:l'ultima volta|la volta scorsa|al solito|l'ultimo ordine)|"
+    r"\blo stesso (?:dell'ultima|di prima|mandrino)|\buno uguale\b",
+    r"\b(?:zelfde|hetzelfde|idem) als (?:vorige|de vorige|laatst|altijd|de laatste)|"
+    r"\bnog (?:een|twee|\d) (?:van )?(?:dezelfde|zulke)|\bto samo co (?:ostatnio|"
+    r"poprzednio)|\bsamma som (?:sist|förra)",
+)  # fmt: skip
+
+# Can it be done at all?
+FEASIBLE = (
+    r"\b(?:can|could|will|would|does) (?:you|u|it|this|that|these|they|i|we|one|a|the|\d|"
+    r"\.\d)\b[^.?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|"
+    r"survive|go round|go around|fold|flatten|pull|be done|be made|hold|make it|manage|"
+    r"be bent|do|fix it|help)\b",
+    r"\bcan (?:you|u|ya|it|this) (?:do|bend|manage|handle|be)\b",
+    r"\bcan(?:'t|’t|not) be done\b|\bcan (?:it|you|u)\?|\b(?:doable|feasible|possible|"
+    r"realistic|achievable|too tight|too thin|any chance|a goer)\b(?=[^\n]{0,40}\?)",
+    r"\bis (?:it|this|that|a|the|\d)[^.?!\n]{0,100}\b(?:possible|feasible|doable|"
+    r"too (?:tight|thin|much)|realistic|ok|okay|achievable)\b",
+    r"\b(?:machbar|möglich|biegbar|realisierbar|lässt sich|geht das|klappt)\b|\b(?:schaffen|"
+    r"können) (?:sie|ihr)\b[^.?\n]{0,80}(?:biegen|rohr|radius)",
+    r"\b(?:possible|réalisable|faisable|peut-on|arrive-t-on|tenable|jouable)\b",
+    r"\b(?:posible|factible|se puede|viable)\b",
+    r"\b(?:fattibile|possibile|si può|si riesce|realizzabile)\b",
+    r"\b(?:haalbaar|mogelijk|gaat dat|lukt dat|te doen)\b",
+    r"\b(?:możliwe|wykonalne|da się|możliwy)\b", r"\b(?:möjligt|går det)\b",
+    r"\bhow tight\b|\bwhat(?:'s| is) the (?:tightest|smallest|minimum)\b",
+)  # fmt: skip

@@ -1,0 +1,210 @@
+"""Words of business already under way: money, orders, deliveries, complaints, offers in hand.
+
+Data only; each errand is named in the words that triage gives as its reason. In front of each cue
+stands its weight: 5 tells the errand by itself, 2 is what such mail says besides ("we ordered",
+"your job"), enough only where nothing is asked for. Matched without regard to case.
+"""
+
+from __future__ import annotations
+
+from .words_elsewhere import Elsewhere
+
+ORDERS: tuple[Elsewhere, ...] = (
+    Elsewhere("an invoice or a payment", (
+        (5, r"(?<!send )(?<!send the )(?<!send an )\binvoices?\b(?! (?:to|when|address|us at|me|"
+            r"us|goes))"),
+        (5, r"\bremittance\b|\bpayment (?:advice|notice|confirmation|reminder|received|has been|"
+            r"was|sent|made)\b|\b(?:over|past) ?due\b|\bstatement of account\b|\baccount "
+            r"statement\b|\bcharged (?:me |us |my card )?(?:twice|double|again)\b"),
+        (5, r"\b(?:have|has|was|been|we|i|already|just)(?:'ve)? paid\b|^\W*paid\b|\bcredit note\b|"
+            r"\bpro ?forma\b(?! please)|\b(?:our|new|change of|updated) bank (?:details|"
+            r"account)\b|\bwire transfer\b|\bpaid (?:\S+ )?(?:by|via|with|through)\b"),
+        (5, r"\brechnung(?:en|s)?\b|\brg\.?-?nr|\bmahnung\b|\büberwiesen\b|\büberweisung\b|"
+            r"\bzahlungs(?:avis|eingang|erinnerung)\b|\bgutschrift\b|\bbezahlt\b"),
+        (5, r"\bfactures?\b|\bvirement\b|\bavis de paiement\b|\brelance\b|\bavoir n°|\bréglé\b|"
+            r"\bpayé[es]?\b"),
+        (5, r"\bfactura\b|\btransferencia\b|\baviso de pago\b|\babono\b|\b(?:pago|depósito) "
+            r"(?:hecho|realizado)\b|\bpagad[oa]\b|\bcomprobante\b"),
+        (5, r"\bfattura\b|\bbonifico\b|\bpagamento (?:effettuato|ricevuto)|\bnota di credito\b|"
+            r"\bsollecito\b|\bpagat[oa]\b"),
+        (5, r"\bfactuur\b|\bbetalingsherinnering\b|\bovergemaakt\b|\bcreditnota\b|\bbetaald\b"),
+        (5, r"\bfaktur[aęy]\b|\bprzelew|\bfaktura\b|\bbetalning\b|\bfatura\b|\bzapłaci|\bbetalat"),
+    )),
+    Elsewhere("an order in hand: where it is", (
+        (5, r"\bwhere(?:'s| is|s|’s) (?:my|our|the) (?:\w+ ){0,2}(?:order|mandrels?|parcel|"
+            r"package|shipment|stuff|tool(?:ing)?|po)\b|\btracking\b"),
+        (5, r"\b(?:has|have|did) (?:it|they|this|that|my|our|the|order|po|\w-?\d+)\b[^.?\n]{0,50}"
+            r"\b(?:shipped?|sent|left|gone out|been dispatched|go out|dispatched)\b|\bwhen "
+            r"(?:will|does|do|is|can|should|might) (?:i |we |you )?(?:it|my|our|the|po|order|"
+            r"expect|\w+-?\d+)\b[^.?\n]{0,50}\b(?:ships?|arrive|be (?:ready|shipped|delivered|"
+            r"here)|leave|due|land|come|it|them|delivery|parcel|mandrel)\b|\bwhen \S+ ships\b"),
+        (5, r"\b(?:order|po|delivery) status\b|\bstatus (?:of|on|update|update on)\b|"
+            r"\b(?:any )?(?:news|update|word|eta) (?:on|for|about|regarding) (?:my|our|the|po|"
+            r"order|this) ?(?:order|po|mandrels?|delivery|shipment|\d)|\border (?:no\.?|number|"
+            r"#)?\s?\d{3,}\b(?=[^\n]{0,80}\?)|\bchecking (?:on|up on) (?:my |our |the )?(?:po|order)"),
+        (5, r"\bstill (?:waiting|nothing|no (?:sign|word|news|mandrel|parcel|tracking))\b(?! (?:on|"
+            r"for) (?:a |your |the )?(?:price|quot))|\b(?:hasn't|has not|hasnt|not yet|never|"
+            r"didn't|didnt) (?:arrived?|shipped?|been delivered|turned? up|come|showed?|received)\b|"
+            r"\boverdue\b|\bare we (?:close|there)\b|\bbackorder"),
+        (3, r"\bit(?:'s|s|’s| is| has) been (?:\w+ )?(?:\d+|two|three|four|five|six|a|over) "
+            r"(?:days|weeks|months|week|month)\b|\b(?:\d+|two|three|four|five|six) (?:days|weeks|"
+            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\bpromised\b|"
+            r"\bwas due\b|\bsupposed to (?:ship|be here|arrive|have)\b"),
+        (2, r"\b(?:my|our|your|that|the|this) (?:last |open )?(?:order|po|p\.o\.|purchase order|"
+            r"shipment|job)\b(?! (?:form|is attached|attached|for|of))|\b(?:order|po|job|"
+            r"purchase order)(?: no\.?| number|:)? ?#?[a-z]{0,2}-?\d{3,}"),
+        (3, r"(?<!as )\b(?:i|we|he|she|they) (?:\w+ )?(?:ordered|bought|purchased)\b|^\W*(?:ordered|"
+            r"bought|purchased)\b|\b(?:ordered|bought|purchased|placed) (?:\w+ ){0,4}(?:from you|"
+            r"last|on the|back in|weeks|days|months|ago)\b"),
+        (2, r"\byou (?:guys |folks |people )?(?:sent|shipped|made|sold|delivered|built|supplied)\b|"
+            r"\b(?:was|were|been|is|got|it) (?:being )?(?:shipped|delivered|dispatched|ordered|"
+            r"received)\b|\bdelivered (?:in|on|last)\b"),
+        (5, r"\bwo (?:bleibt|ist) (?:meine|unsere|der|die)\b|\bsendungs(?:nummer|verfolgung)\b|"
+            r"\bliefer(?:status|verzug)\b|\bwann (?:kommt|wird|ist|kann ich|können wir|dürfen wir)"
+            r"[^.?\n]{0,60}(?:geliefert|an\b|versandt|lieferung|rechnen|erwarten|da\b)|\bstand "
+            r"(?:der|unserer|meiner) (?:bestellung|lieferung)\b|\b(?:noch|bis heute|immer noch) "
+            r"(?:nicht|keine?)\b|\bauftragsbestätigung\b|\bversandavis\b|\büberfällig\b|\bwarten "
+            r"(?:immer |noch )?(?:seit|auf (?:den|die|unsere))"),
+        (3, r"(?<!hiermit )\bbestellt(?:e[nrs]?)?\b|\b(?:un)?serer bestellung\b|\bgelieferte[nrs]?\b|"
+            r"\bgeliefert\b|\bzugesagt\b|\bversprochen\b|\bzu (?:unserer|meiner) bestellung\b"),
+        (5, r"\boù en est (?:ma|notre|la) commande|\bnuméro de suivi\b|\bsuivi de (?:commande|"
+            r"livraison)\b|\btoujours (?:pas|rien|en attente)|\bquand (?:sera|arrive|puis-je|"
+            r"pouvons)[^.?\n]{0,40}|\bà ce jour\b|\bsans nouvelles\b"),
+        (3, r"\b(?:j'ai|avons|ai|a|été) (?:commandé|acheté|reçu)|\breçue?s? (?:le|mardi|lundi|hier|"
+            r"mercredi|jeudi|vendredi|ce)\b|\b(?:notre|ma|votre) (?:commande|livraison|colis)\b|"
+            r"\battend(?:ons|s) (?:toujours |encore )?(?:le|la|notre)|\bpromis\b"),
+        (5, r"\bdónde está (?:mi|nuestro)\b|\bestado (?:de|del) (?:mi |nuestro )?(?:pedido|envío)\b|"
+            r"\bnúmero de (?:seguimiento|guía)\b|\b(?:no ha|aún no|todavía no) (?:ha )?llega|"
+            r"\bcuándo (?:llega|sale|estará)\b|\bcuando salga la guía\b"),
+        (3, r"\b(?:mi|nuestro|su|el) pedido\b|\b(?:hemos|he|habíamos) (?:pedido|comprado|recibido|"
+            r"encargado)\b|\b(?:pedimos|compramos|encargamos|compré|encargué|recibimos) (?:el|un|"
+            r"la|a)\b|\bque (?:nos|me) (?:mand|envi|hici|vendi)\w+|\besperando\b"),
+        (5, r"\bdov'è (?:il|la|l')|\bstato (?:dell'ordine|del nostro ordine|della spedizione)\b|"
+            r"\bnon è (?:ancora )?arrivat|\bquando (?:arriva|spedite|sarà|posso)\b|\b(?:in|siamo in) "
+            r"attesa (?:del|della|di ricevere)\b|\bavete novità\b|\bci sono novità\b"),
+        (3, r"\b(?:ordinat[oaie]|acquistat[oaie]|comprat[oaie])\b|\b(?:ns\.?|nostro|vs\.?|mio) "
+            r"(?:ordine|spedizione)\b|\bricevut[oaie]\b|\bspedit[oaie]\b"),
+        (5, r"\bwaar (?:blijft|is) (?:mijn|onze|de)\b|\btrack ?(?:&|en) ?trace\b|"
+            r"\bstatus van (?:mijn|onze|de) (?:bestelling|order)\b|\bnog (?:steeds )?(?:niet|niks|"
+            r"niets) (?:ontvangen|binnen|geleverd|gehoord)?\b|\bwanneer (?:kan|kunnen|komt|wordt|"
+            r"mogen)[^.?\n]{0,50}\b(?:verwachten|geleverd|binnen|tegemoet|levering)\b"),
+        (3, r"\bbesteld\b|\b(?:onze|mijn|uw|de) (?:bestelling|zending|levering|order)\b|"
+            r"\bbestelling \d|\bontvangen\b|\bgeleverd\b|\bbeloofd\b|\bwachten (?:nog )?op\b"),
+        (5, r"\bgdzie jest\b|\bstatus zamówienia\b|\bkiedy (?:dotrze|przyjdzie|wyśl)|\bvar är "
+            r"(?:min|vår)\b|\bnär kommer\b|\bonde está (?:o|a) (?:meu|minha|nosso)\b|\bquando chega\b"),
+        (3, r"\bzamówi(?:łem|łam|liśmy|ony|one)\b|\b(?:moje|nasze|naszego) zamówieni|\bbeställt\b|"
+            r"\bbeställde\b|\bvår (?:order|beställning)\b|\bencomend(?:ei|amos|ado)\b|"
+            r"\b(?:meu|nosso) pedido\b|\bnossa encomenda\b"),
+    )),
+    Elsewhere("a change to an order in hand", (
+        (5, r"\b(?:change|amend|revise|update|correct|bump|add|switch|split|move|push|pull)\w*\b"
+            r"[^.?\n]{0,40}\b(?:order|po|purchase order|ship[- ]to|address|delivery address|"
+            r"billing)\b(?! (?:for|of))|\brev(?:ision|\.)? \d+ (?:of|to) (?:purchase order|po|"
+            r"order)\b|\b(?:ship[- ]to|delivery address|billing address) (?:changed?|has "
+            r"changed|is now)\b|\b(?:po|order) \S+ rev"),
+        (5, r"\b(?:for reference,? )?unchanged\b|\bfor reference only\b|\bonly the (?:address|"
+            r"date|quantity|price)[^.\n]{0,20}changes?\b|\b(?:rest|everything else|all else|"
+            r"others?|other \w+) (?:as is|stays?|stands?|the same|unchanged)\b"),
+        (5, r"\bcancel(?:ling|ing|led|lation)?\b[^.?\n]{0,40}\b(?:order|po|mandrels?|it|line|item)\b"
+            r"|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\b(?:don't|do not|dont) "
+            r"ship\b|\bscrap (?:that|the|my) (?:order|last)\b|\bno longer need"),
+        (5, r"\border acknowledg|\backnowledge (?:our|the|receipt|po|order|please)\b|"
+            r"\backnowledge please\b|\border confirmation\b|\bagainst (?:your|our) (?:quot|offer|"
+            r"po|order)|\bplease confirm (?:receipt|the (?:new )?(?:date|address))|\bconfirm "
+            r"(?:the )?ship(?:ping)? date\b|\bneed a confirmation of order\b"),
+        (5, r"\bstorno\b|\bstornier|\blieferadresse\b[^.\n]{0,30}(?:geändert|neu|ändern)|"
+            r"\bbestelländerung\b|\bbestellung\b[^.?\n]{0,50}(?:ändern|geändert|stornier|"
+            r"verschieb|erhöh)|\bunverändert\b"),
+        (5, r"\bannul(?:er|ation|ons|ez)\b|\bmodif(?:ier|ication)\b[^.\n]{0,30}(?:commande|"
+            r"adresse)|\binchangé|\baccusé de réception de (?:notre )?commande"),
+        (5, r"\b(?:cancelar|anular|modificar|cambiar)\b[^.\n]{0,30}pedido|\bsin cambios\b"),
+        (5, r"\b(?:annullare|modificare|modifica)\b[^.\n]{0,30}ordine|\binvariat|\bcome da "
+            r"(?:vs\.?|vostra|sua) (?:offerta|quotazione)|\bconferma d'ordine\b"),
+        (5, r"\b(?:annuleren|wijzig(?:en|ing))\b|\bongewijzigd\b|\bafleveradres\b|\bbestelling\b"
+            r"[^.?\n]{0,60}\b(?:sturen|adres|vestiging|verplaatsen)\b|\borderbevestiging\b"),
+        (5, r"\b(?:anulow|zmian)\w*[^.\n]{0,20}zamówieni|\bavbeställ|\bcancelar (?:a|minha|nossa) "
+            r"encomenda\b"),
+    )),
+    Elsewhere("a complaint or a refund", (
+        (5, r"\byou (?:promised|swore)\b|\bwhat(?:'s|’s|s| is) (?:going on|the hold ?up|"
+            r"happening)\b|\bwhat are you (?:going to|gonna) do\b|\bmake (?:this|it|things?) "
+            r"right\b|\bmake good on\b"),
+        (5, r"\brefund(?:ed|s)?\b(?! went)|\bmoney back\b|\bcharge ?back\b|\bstore credit\b|"
+            r"\bback on (?:the|my) card\b|\b(?:for|as|a) credit\b|\brestock(?:ing)? fee\b|"
+            r"\bput (?:the )?\S+ (?:\w+ )?back\b|\b(?:my|the) bank\b"),
+        (5, r"(?<!have a )\bcomplain(?:t|ing)?\b(?! from my)|\brma\b|\bwarranty claim\b|"
+            r"\bnon[- ]?conform|\bncr\b|\bcorrective action\b|\b8d report\b"),
+        (5, r"\b(?:arrived|came|received|delivered|turned up)\b[^.?\n]{0,40}\b(?:damaged|broken|"
+            r"cracked|bent|scratched|wrong|rusty|rusted|short|smashed|crushed|empty|undersi[sz]ed?|"
+            r"oversi[sz]ed?)\b|\b(?:box|crate|package|parcel|carton|it|mandrel|carrier)\b"
+            r"[^.?\n]{0,40}\b(?:smashed|crushed|dropped|torn|soaked|damaged)\b"),
+        (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\bwrong (?:one|size|mandrel|"
+            r"part|item|tool)\b(?! (?:last|before))|\bnot (?:what|the one) (?:i|we) (?:ordered|"
+            r"asked)|\b(?:packing slip|label|tag|box) says\b|\bmixed up\b|\b(?:never|doesn't|"
+            r"does not|didn't|did not|won't|doesnt|didnt|wont) fit\b|\bnot (?:to|as per) (?:the )?"
+            r"(?:drawing|spec|order)\b"),
+        (5, r"\b(?:mandrel|one|balls?|links?|tip|nose|shank|thread|chrome|plating|tool|cable)s?"
+            r"(?: you (?:sent|made|sold)[^.?\n]{0,30})?[^.?\n]{0,25}\b(?:broke|broken|snapped|"
+            r"cracked|seized|fell apart|galled|peel(?:ed|ing)|flaked|chipped|has a burr|is loose)\b"
+            r"|\bburr on the\b|\byou sent[^.?\n]{0,40}\b(?:cracked|broke|failed|snapped|split)"),
+        (5, r"\b(?:unacceptable|disappointed|not happy|unhappy|fed up|disgusted|a joke|not good "
+            r"enough|pick it up|last straw)\b|\b(?:return|send|sending|returning|ship|take) (?:it|"
+            r"them|this|the mandrel|these) (?:back|for)\b|\bwant to return\b|\bnot paying\b"),
+        (5, r"\breklam|\bbeschwerde\b|\bmangelhaft\b|\bdefekt\b|\bgerissen\b|\bgebrochen\b|"
+            r"\bgeld zurück\b|\b(?:rück)?erstattung\b|\brückzahlung\b|\bschadens?ersatz\b|"
+            r"\bfalsch\w* (?:geliefert|bestellt|größe|dorn|teil)|\bbeschädigt\b|\brücksendung\b|"
+            r"\bzurück(?:geschickt|gesandt|senden|geben)\b|\bverlangen ersatz|\bpasst nicht\b|"
+            r"\bunzufrieden\b|\bverwechselt\b"),
+        (5, r"\bremboursement\b|\brembours|\bréclamation\b|\bdéfectueu|\b(?:s'est |est |a )"
+            r"(?:cassée?|fissurée?|rompu)|\bendommag|\bnon conforme\b|\bmécontent|\bn'entre pas\b|"
+            r"\btrop (?:gros|petit|grand|court)s? (?:de|d')|\bque (?:faites|comptez)-vous\b"),
+        (5, r"\breclamaci|\breembols|\bdevoluci[óo]n\b|\bdevolver|\bdefectuos|\b(?:se ha|está|"
+            r"llegó|vino|ha) (?:roto|rota|partido|partida|rajado|dañad)|\bse (?:rompió|partió|rajó)"
+            r"|\bdañad|\bno conforme\b|\bequivocad|\bqueremos una solución\b|\bno (?:entra|encaja)\b"),
+        (5, r"\breclamo\b|\brimbors|\bdifettos|\b(?:si è|è) (?:rotto|rotta|spezzat|crepat)|"
+            r"\bdanneggiat|\breso merce\b|\bsbagliat|\bnon (?:entra|conforme)\b"),
+        (5, r"\bklacht\b|\bterugbetal|\bbeschadigd\b|\bgebroken\b|\bkapot\b|\bretour(?:neren|"
+            r"zending)\b|\bverkeerde? (?:maat|doorn|geleverd)|\bgeld terug\b|\bpast niet\b"),
+        (5, r"\breklamacj|\bzwrot\b|\buszkodz|\bpęk(?:ł|nię)|\breklamation\b|\btrasig|\bsprucken|"
+            r"\bdevolução\b|\breclamação\b|\bquebr(?:ou|ado)"),
+        (5, r"\b(?:certificate?|cert|certs|3\.1|mill test report|mtr|coc|test report|msds|sds)\b"
+            r"[^.?\n]{0,60}\b(?:delivered|order|po|for the|shipment|auditor|missing|received)\b"),
+    )),
+    Elsewhere("an answer to our offer", (
+        (4, r"\b(?:thanks|thank you|thx|ta|cheers) for (?:the|your|that|sending|getting)\b"
+            r"[^.?\n]{0,25}\b(?:quote|price|quotation|offer|number|pricing)\b|\b(?:got|received|"
+            r"have|reviewed) (?:the|your) (?:quote|quotation|offer|price)\b|\byour (?:quote|"
+            r"quotation|offer)\b[^.?\n]{0,50}\b(?:received|noted|arrived|under review|accepted|"
+            r"approved)\b"),
+        (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with|elsewhere)\b|"
+            r"\btoo (?:rich|expensive|high|dear|steep) for\b|\bfound (?:one|it|another) (?:cheaper|"
+            r"elsewhere|in)\b|\b(?:talk to|discuss with|run it by|check with|ask) (?:the|my|our) "
+            r"(?:boss|customer|team|wife|engineer)|\brevert\b|\bget back to you\b|\blet you know\b|"
+            r"\bcustomer (?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) (?:off|cancel|dead)|"
+            r"\bplease proceed\b|\blooks good\b"),
+        (4, r"\b(?:danke|dank) für (?:das|ihr|euer) angebot\b|\banderweitig (?:vergeben|bestellt)|"
+            r"\bleider zu teuer\b|\bwir melden uns\b|\bmerci pour votre (?:offre|devis)\b|\bgracias "
+            r"por (?:la|su|vuestra) (?:oferta|cotización)\b|\bgrazie per l'offerta\b|\bbedankt voor "
+            r"(?:de|uw) offerte\b"),
+    )),
+    Elsewhere("thanks or news, with nothing asked", (
+        (3, r"\b(?:arrived|came|received|got (?:it|them|the|here)|turned up|landed|showed up)\b"
+            r"[^.?\n]{0,60}\b(?:thanks|thank you|great|perfect|fine|today|yesterday|safely|ok|"
+            r"good|in|on \w+day)\b|\bparcel came\b|\bgot (?:the|my|our) [^.?\n]{0,20}\b(?:today|"
+            r"yesterday|in)\b"),
+        (3, r"\bworks? (?:great|perfectly|well|a treat|like a charm|fine)\b|\b(?:slid|fits?|went) "
+            r"(?:right |straight |perfectly|like a)|\bcame out (?:like|great|perfect|beautiful)|"
+            r"\b(?:great|nice|lovely|excellent|top|beautiful|good) (?:job|work|service|tool|tool"
+            r"ing)\b|\bowe you one\b|\bhappy (?:with|holidays|new year|christmas|easter)\b|\bmerry "
+            r"christmas\b"),
+        (3, r"\bno (?:reply|action) (?:needed|necessary|required)\b|\bjust (?:to say|wanted to "
+            r"(?:say|thank))\b|\bthanks? (?:again )?for (?:the|your) (?:quick|fast|help|call|visit|"
+            r"tour|service|great)\b|\bnothing (?:is )?(?:wanted|needed) (?:at present|right now|"
+            r"for now)\b|\bwith thanks\b"),
+        (3, r"\bist (?:heute |gestern |gut )?(?:angekommen|gekommen|da)\b|\bpasst (?:perfekt|wie|"
+            r"super)\b|\bfrohe weihnachten\b|\bbien (?:reçue?|arrivée?)\b|\bjoyeux noël\b|\b(?:ha |"
+            r"nos )?lleg(?:ó|ado) (?:bien|ayer|hoy|perfecto)|\bfeliz navidad\b|\bè arrivat[oa]\b|"
+            r"\btutto (?:bene|ok|perfetto)\b|\bbuon natale\b|\bgoed (?:ontvangen|aangekomen)\b|"
+            r"\bprettige (?:kerst|feestdagen)|\bpast perfect\b"),
+    )),
+)  # fmt: skip
