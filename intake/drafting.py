@@ -126,7 +126,9 @@ def _facts(
         sizes=() if template == "no-size" else tuple(sizes),
         material=_shared([size.material for size in sizes]),
         needed_by=_shared([size.needed_by for size in sizes]),
+        lead_times=tuple(dict.fromkeys(s.lead_time for s in sizes if s.lead_time)),
         remarks=shared_remarks,
+        rule_books=_rule_books(sizes),
         questions=_numbered(sizes),
         uses=safety_uses(own.text),
         unread=unread,
@@ -148,9 +150,23 @@ def _numbered(sizes: Sequence[SizeWords]) -> tuple[AskedWords, ...]:
     return tuple(AskedWords(text, _about(numbers, sizes)) for text, numbers in about.items())
 
 
+def _rule_books(sizes: Sequence[SizeWords]) -> tuple[str, ...]:
+    """What rule books forbid; of several sizes the first in full, the others by their number."""
+    tight = [size for size in sizes if size.rule_books]
+    if len(sizes) < 2 or not tight:
+        return tight[0].rule_books if tight else ()
+    texts = [f"Size {tight[0].number}: {text}" for text in tight[0].rule_books]
+    if others := [size.number for size in tight[1:]]:
+        texts.append(f"The same goes for {_numbers(others)}.")
+    return tuple(texts)
+
+
 def _about(numbers: list[int], sizes: Sequence[SizeWords]) -> str:
-    if len(numbers) == len(sizes):
-        return ""
+    return "" if len(numbers) == len(sizes) else _numbers(numbers)
+
+
+def _numbers(numbers: Sequence[int]) -> str:
+    """'size 2', 'sizes 1, 3 and 4'."""
     *before, last = (str(number) for number in numbers)
     return f"sizes {', '.join(before)} and {last}" if before else f"size {last}"
 

@@ -23,7 +23,12 @@ from .words_orders import ORDERS
 _READ_CHARACTERS = 8_000
 """People say what they want in their first few thousand characters; tables follow."""
 _LONGEST_SENTENCE = 600
-_SENTENCE_END = re.compile(r"(?<=[.!?？。])\s+|\n\s*\n|\n(?=\s*(?:[-•*・]|\d{1,2}[.)])\s)")
+_DIGIT = re.compile(r"\d")
+_SENTENCE_END = re.compile(
+    r"(?<=[.!?？。])(?<!\b[nv]s\.)(?<!\bn[or]\.)(?<!\bca\.)(?<!\bqty\.)(?<!\bpcs\.)(?<!\b[a-z]\.)\s+"
+    r"|\n\s*\n|\n(?=\s*(?:[-•*・]|\d{1,2}[.)])\s)",
+    re.IGNORECASE,
+)
 
 _TOOL = Late(words_errand.TOOL)
 _ASKS_PRICE = Late(words_asking.ASKS_PRICE)
@@ -32,9 +37,13 @@ _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
 _REPEATS = Late(words_asking.REPEATS)
 _FEASIBLE = Late(words_asking.FEASIBLE)
 _COUNTS = Late(words_asking.COUNTS_TOOLS)
+_ANEW = Late(words_asking.ANEW)
 _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)
+_FIGURES = Late([words_errand.TUBE_FIGURES])
+_DEFINITE = Late(words_errand.DEFINITE)
+_HABIT = Late(words_errand.HABIT)
 _SOLID = Late(words_errand.SOLID)
 _GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
@@ -68,8 +77,10 @@ class Errand:
     asks: bool
     """Whether tooling is asked for in so many words: a price, a piece, the same again, can it be
     bent."""
-    of_tubes: bool
-    """Whether anything says that the figures are a tube's."""
+    sizes: int
+    """Sizes read, none where nothing says that the figures are those of a tube."""
+    only_mentioned: bool
+    """Whether each size is but that of "the 2 x .083 you sent", and no mandrel is counted."""
     wants_knowledge: bool
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
 
@@ -78,8 +89,10 @@ class Errand:
 class _Sentence:
     text: str
     names_tool: bool
+    touched: bool
+    """It has a word of other business."""
     spoilt: bool
-    """Its business is another: an asking in it is not for tooling."""
+    """Its business is plainly another: an asking in it is not for tooling."""
 
 
 def sentences(text: str) -> list[str]:
@@ -99,25 +112,39 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
     names_tool = _TOOL.search(whole) is not None
     of_tubes = names_tool or _TUBE.search(whole) is not None or _BENDING.search(whole) is not None
     if not of_tubes or (_SOLID.search(whole) and not _WANTS_TOOL.search(whole)):
-        sizes_read = 0
-    elsewhere, spoilt = _elsewhere(spoken, whole, names_tool=names_tool)
+        sizes_read = 0  # a baking tin's, a flat bar's, a machine's
+    elsewhere, business = _elsewhere(spoken, whole, names_tool=names_tool)
     heard = [
-        _Sentence(said, _TOOL.search(said) is not None, number in spoilt)
+        _Sentence(
+            text=said,
+            names_tool=_TOOL.search(said) is not None,
+            touched=number in business,
+            spoilt=business.get(number, 0) >= _SPOILS,
+        )
         for number, said in enumerate(spoken)
     ]
-    asks, tooling = _tooling(heard, whole, sizes_read, tooling_lines)
+    only_mentioned = _only_mentioned(heard)
+    asks, tooling = _tooling(
+        heard, whole, sizes_read, tooling_lines, only_mentioned=only_mentioned
+    )
     return Errand(
         tooling=tooling,
         question=_question(heard, of_tubes=of_tubes),
         elsewhere=elsewhere,
         asks=asks,
-        of_tubes=of_tubes,
+        sizes=sizes_read,
+        only_mentioned=only_mentioned,
         wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
     )
 
 
 def _tooling(
-    heard: Sequence[_Sentence], whole: str, sizes_read: int, tooling_lines: int
+    heard: Sequence[_Sentence],
+    whole: str,
+    sizes_read: int,
+    tooling_lines: int,
+    *,
+    only_mentioned: bool,
 ) -> tuple[bool, Leaning]:
     names_tool = any(sentence.names_tool for sentence in heard)
     acts = [_act(sentence, sizes_read, names_tool=names_tool) for sentence in heard]
@@ -125,23 +152,35 @@ def _tooling(
     reasons = [why] if why else []
     repeats = _REPEATS.search(whole)
     if repeats is not None:
-        weight += 5
+        weight += 7
         reasons.append(f'a repeat order ("{_said(repeats)}")')
     counted = names_tool or sizes_read > 0
-    counts = _first(_COUNTS, heard) if counted else None
+    counts = _counting(heard) if counted else None
     if counts is not None:
         weight += 2
         reasons.append(f'counts them ("{_said(counts)}")')
     asks = weight >= 3
     if tooling_lines:
-        weight += 1.5 * min(tooling_lines, 3)
+        weight += 2.0 * min(tooling_lines, 3)
         reasons.append("lines of tooling")
         asks = True
     if sizes_read:
         reasons.append("one size read" if sizes_read == 1 else f"{sizes_read} sizes read")
         weight += 1 + bool(_BENDING.search(whole))
+        weight += 0 if only_mentioned else 2
     weight += names_tool + bool(names_tool and _DRAWING.search(whole))
     return asks, Leaning(weight, ", ".join(reasons))
+
+
+def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
+    """Does every size stand in a sentence of other business, or as that of a certain mandrel, and
+    is none counted?"""
+    sized = [s for s in heard if _FIGURES.search(s.text) or (s.names_tool and _DIGIT.search(s.text))]
+    return (
+        bool(sized)
+        and all(s.touched or _DEFINITE.search(s.text) for s in sized)
+        and _counting(heard) is None
+    )
 
 
 def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[float, str]:
@@ -150,7 +189,7 @@ def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[flo
     wanted = _WANTS_TOOL.search(said)
     if wanted is not None:
         return (3.0 if sentence.spoilt else 8.0), f'asks for tooling ("{_said(wanted)}")'
-    if _GENERAL.search(said) or _KNOWLEDGE.search(said):
+    if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
         feasible = _FEASIBLE.search(said)
         if sizes_read and feasible and not sentence.spoilt and not _KNOWLEDGE.search(said):
             return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
@@ -159,7 +198,8 @@ def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[flo
     price = _ASKS_PRICE.search(said)
     if price is not None:
         weight = 8.0 if sentence.names_tool or sizes_read else 4.0
-        return about * (3.0 if sentence.spoilt else weight), f'asks a price ("{_said(price)}")'
+        spoilt = sentence.spoilt and not _ANEW.search(said)
+        return about * (3.0 if spoilt else weight), f'asks a price ("{_said(price)}")'
     feasible = _FEASIBLE.search(said) if sizes_read else None
     if feasible is not None and not sentence.spoilt:
         return 6.0, f'asks whether it can be done ("{_said(feasible)}")'
@@ -170,10 +210,18 @@ def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[flo
     return 0.0, ""
 
 
-def _first(pattern: Late, heard: Sequence[_Sentence]) -> re.Match[str] | None:
-    """The first match in a sentence that has no other business."""
-    found = (pattern.search(sentence.text) for sentence in heard if not sentence.spoilt)
-    return next((match for match in found if match), None)
+def _counting(heard: Sequence[_Sentence]) -> re.Match[str] | None:
+    """The first count of mandrels in a sentence that has no other business."""
+    return next(
+        (
+            counts
+            for sentence in heard
+            if not sentence.spoilt
+            and (counts := _COUNTS.search(sentence.text))
+            and not _KNOWLEDGE.search(sentence.text)
+        ),
+        None,
+    )
 
 
 def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
@@ -181,13 +229,15 @@ def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
     for sentence in heard:
         asking = _ASKING.search(sentence.text)
         knowledge = _KNOWLEDGE.search(sentence.text)
-        if (asking is None and knowledge is None) or (sentence.spoilt and knowledge is None):
+        habit = asking and _HABIT.search(sentence.text)
+        if not (asking or knowledge) or (sentence.spoilt and not (knowledge or habit)):
             continue
         trade = _TRADE.search(sentence.text)
         if asking is None:
             worth = 1.0 if trade else 0.0
         else:
-            worth = float(of_tubes) + (1.5 if trade else 0.0) + (1.5 if knowledge else 0.0)
+            worth = float(of_tubes) + (2.0 if trade else 0.0) + (1.5 if knowledge else 0.0)
+            worth = max(worth, 5.0 if habit else 0.0)
         weight += worth
         if worth and not why:
             said = _said(knowledge or trade or asking)
@@ -197,23 +247,25 @@ def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
 
 def _elsewhere(
     spoken: Sequence[str], whole: str, *, names_tool: bool
-) -> tuple[Leaning, frozenset[int]]:
-    """The likeliest errand that is not for the mandrel desk, and the sentences it speaks in."""
+) -> tuple[Leaning, dict[int, int]]:
+    """The likeliest errand that is not for the mandrel desk; by sentence, the weightiest cue."""
     starts = [0, *accumulate(len(said) + 1 for said in spoken)]
     best = Leaning(0.0, "")
-    spoilt: set[int] = set()
+    business: dict[int, int] = {}
     for group, cues in _ELSEWHERE:
         if group.only_without_tool and names_tool:
             continue
         total, heaviest, said = 0, 0, ""
         for weight, cue in cues:
+            found = False
             for match in cue.finditer(whole):
                 if not said or weight > heaviest:
                     said, heaviest = _said(match), weight
-                if weight >= _SPOILS:
-                    spoilt.add(bisect_right(starts, match.start()) - 1)
-            total += weight if cue.search(whole) else 0
+                number = bisect_right(starts, match.start()) - 1
+                business[number] = max(weight, business.get(number, 0))
+                found = True
+            total += weight if found else 0
         total = min(total, _MOST_OF_ONE_ERRAND)
         if total > best.weight:
             best = Leaning(float(total), f'{group.what} ("{said}")')
-    return best, frozenset(spoilt)
+    return best, business

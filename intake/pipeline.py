@@ -18,6 +18,7 @@ from .triage import automatic, classify
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
+    from datetime import date
 
     from ..rules.request import SizeRequest
     from ..rules.shop import Shop
@@ -68,11 +69,20 @@ def process_again(
     return _answered(message, replace(said, requests=requests), shop, templates)
 
 
+def _day_of(message: Message, shop: Shop) -> date | None:
+    """The day, at the shop, on which the message came in: what lead times count from."""
+    if message.received_at is not None:
+        return message.received_at.astimezone(shop.zone).date()
+    return message.sent_on
+
+
 def _answered(message: Message, said: Understanding, shop: Shop, templates: Templates) -> Result:
     from ..rules.assess import assess  # late, with drafting: scoring the reading needs neither
     from .drafting import draft
+    from .uses import safety_uses
 
-    assessments = tuple(assess(request, shop) for request in said.requests)
+    uses, today = safety_uses(said.own.text), _day_of(message, shop)
+    assessments = tuple(assess(request, shop, uses, today=today) for request in said.requests)
     return Result(
         message=message,
         kind=said.kind,

@@ -87,6 +87,8 @@ class SizeWords:
     other_reasons: tuple[str, ...]
     """Why it is declined, beside the two limits."""
     warnings: tuple[str, ...]
+    rule_books: tuple[str, ...]
+    """What a rule book for the use named forbids, though it changes no decision."""
     notes: tuple[NoteWords, ...]
     """Information for whom it may serve; our templates show few of them."""
     questions: tuple[str, ...]
@@ -99,6 +101,8 @@ class SizeWords:
     """Mandrels asked for; 0 where not said."""
     needed_by: str
     """'4 December 2026', '' where not said."""
+    lead_time: str
+    """Whether that date is likely to be met, '' where it was not judged."""
 
 
 Unread = Literal["", "attachment", "missing attachment", "earlier order"]
@@ -123,7 +127,9 @@ class Facts:
     sizes: tuple[SizeWords, ...] = ()
     material: str = ""
     needed_by: str = ""
+    lead_times: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
+    rule_books: tuple[str, ...] = ()
     questions: tuple[AskedWords, ...] = ()
     answers: tuple[str, ...] = ()
     says_what_to_send: bool = False

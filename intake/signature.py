@@ -108,7 +108,7 @@ def _is_closing(line: str) -> bool:
 
 def _is_contact(line: str) -> bool:
     """Phone, web, register or company, by a mark that no tube size carries."""
-    if len(line) > LONGEST_LINE:
+    if len(line) > LONGEST_LINE or _is_sentence(line, least=8):
         return False
     if _PHONE.search(line) or _REGISTER.search(line):
         return True
@@ -116,6 +116,13 @@ def _is_contact(line: str) -> bool:
     if _ONLINE.search(line) and said <= 8:
         return True
     return said <= 14 and _COMPANY.search(line) is not None and _STILL_SPEAKING.match(line) is None
+
+
+def _is_sentence(line: str, least: int) -> bool:
+    """Prose of that many words, for all the telephone number in it: names are written large."""
+    said = [word for word in line.split() if word[0].isalpha()]
+    small = sum(word[0].islower() for word in said)
+    return len(said) >= least and small * 2 >= len(said) and any(mark in line for mark in ".?!:")
 
 
 def _is_address(line: str) -> bool:
@@ -131,7 +138,12 @@ def _is_address(line: str) -> bool:
 def _is_name(line: str) -> bool:
     """A short line that could be a name, a title or a department."""
     said = line.split()
-    return 0 < len(said) <= 6 and not any(char.isdigit() for char in line) and len(line) <= 70
+    return (
+        0 < len(said) <= 6
+        and len(line) <= 70
+        and not any(char.isdigit() for char in line)
+        and not (line.rstrip()[-1] in ".:?!" and _is_sentence(line, least=4))
+    )
 
 
 def below(lines: Sequence[str], last_of_message: bool = True) -> list[Below]:

@@ -39,17 +39,19 @@ def _of_person(
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
-    if elsewhere.weight >= max(_CLEAR, tooling.weight, question.weight):
+    if elsewhere.weight >= max(_CLEAR, tooling.weight) and elsewhere.weight > question.weight:
         return other
     if errand.asks and tooling.weight >= _CLEAR and tooling.weight >= elsewhere.weight:
         return Kind.SIZES, tooling.why
     # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.
-    if elsewhere.weight and elsewhere.weight >= question.weight:
+    if elsewhere.weight >= max(1.0, tooling.weight) and elsewhere.weight > question.weight:
         return other
-    if sizes_read and errand.of_tubes and not errand.wants_knowledge:
+    if errand.sizes and not errand.wants_knowledge and not errand.only_mentioned:
         return Kind.SIZES, tooling.why
     if question.weight:
         return Kind.QUESTION, question.why
     if elsewhere.weight:
         return other
+    if errand.sizes:
+        return Kind.OTHER, "a size is mentioned, but nothing asked"
     return Kind.OTHER, "neither tooling nor a question in it"

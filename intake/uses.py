@@ -1,6 +1,7 @@
 """Safety-relevant uses that a sender names: cage, seat, chassis, brake, pressure, aircraft.
 
-A use only adds a caution to the reply (reply_templates/cautions.j2); it never changes a decision.
+A use only adds a caution to the reply (reply_templates/cautions.j2) and what rule books say of the
+bend (rules/rulebooks.py); it never changes a decision.
 Words of the trade that merely sound alike stay out: a pressure die, a press brake, a hydraulic
 bender, a birdcage, aircraft-grade tube.
 """
@@ -43,13 +44,9 @@ _WORDS: dict[str, tuple[str, ...]] = {
     ),
     "pressure": (
         r"pressure\s?vessels?|high[\s-]pressure|(?:working|operating|test|design|internal|rated)\spressure",
-        rf"pressure\s{_FITTED}|pressuri[sz]ed|steam(?![\s-]?(?:clean|punk|bent|bend))\w{{0,3}}",
-        rf"hydraulics?(?!\s{_MACHINE}\b)|gas\s{_FITTED}|natural\sgas|propane|lpg|hydrogen",
-        rf"boilers?|fuel\s{_FITTED}|compressed\sair|heat\sexchangers?",
+        rf"pressure\s{_FITTED}|pressuri[sz]ed|fuel\s{_FITTED}|compressed\sair|heat\sexchangers?",
         r"\d{1,5}\s?bar(?!\s(?:stool|stock|link|end|clamp|mount|rail)s?\b)|\d[\d,]{0,6}\s?psi",
-        r"druckleitung(?:en)?|druckbehälter|hydraulikleitung(?:en)?|dampf\w{0,12}|gasleitung(?:en)?"
-        r"|(?:heiz)?kessel|sous\spression|vapeur|chaudières?|caldaia|vapore|calderas?|hidráulic[ao]s?"
-        r"|stoom\w{0,10}|drukleiding(?:en)?",
+        r"druckleitung(?:en)?|druckbehälter|sous\spression|drukleiding(?:en)?",
     ),
     "aircraft": (
         r"(?:aircraft|aerospace)(?![\s-](?:grade|quality|spec|alloy|tubing|tube))|airframes?|aviation",
@@ -58,10 +55,36 @@ _WORDS: dict[str, tuple[str, ...]] = {
     ),
 }
 
-_USES = {
-    use: re.compile(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
-    for use, words in _WORDS.items()
+# What flows under pressure, where the sender says so: each has rule books of its own beside those
+# for all pressure.
+_SERVICES: dict[str, tuple[str, ...]] = {
+    "steam": (
+        r"steam(?![\s-]?(?:clean|punk|bent|bend))\w{0,3}",
+        r"dampf\w{0,12}|vapeur|vapore|stoom\w{0,10}",
+    ),
+    "hydraulic": (
+        rf"hydraulics?(?!\s{_MACHINE}\b)",
+        r"hydraulikleitung(?:en)?|hidráulic[ao]s?",
+    ),
+    "gas": (
+        rf"gas\s{_FITTED}|natural\sgas|propane|lpg|hydrogen",
+        r"gasleitung(?:en)?",
+    ),
+    "boiler": (
+        r"boilers?",
+        r"(?:heiz)?kessel|chaudières?|caldaia|calderas?",
+    ),
 }
+
+
+def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
+    return {
+        use: re.compile(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
+        for use, words in table.items()
+    }
+
+
+_USES, _OF_PRESSURE = _compiled(_WORDS), _compiled(_SERVICES)
 
 # What may stand before a match and takes the safety out of it: an animal's cage, or a "not".
 _HARMLESS_BEFORE = re.compile(
@@ -74,13 +97,20 @@ _HARMLESS_BEFORE = re.compile(
 def safety_uses(text: str) -> tuple[str, ...]:
     """Safety-relevant uses named in ``text`` (the sender's own), in a fixed order, each once.
 
-    Names: 'cage', 'seat', 'chassis', 'brake', 'pressure', 'aircraft'. Never raises.
+    Names: 'cage', 'seat', 'chassis', 'brake', 'pressure', 'aircraft'; then what is under pressure,
+    'steam', 'hydraulic', 'gas', 'boiler', each of which makes it 'pressure' too. Never raises.
 
     >>> safety_uses("1.75 x .095 for a roll cage, the pressure die is 5 in long")
     ('cage',)
     """
     spaced = re.sub(r"\s+", " ", text)
-    return tuple(use for use, words in _USES.items() if _named(words, spaced))
+    services = tuple(use for use, words in _OF_PRESSURE.items() if _named(words, spaced))
+    uses = (
+        use
+        for use, words in _USES.items()
+        if _named(words, spaced) or (use == "pressure" and services)
+    )
+    return (*uses, *services)
 
 
 def _named(words: re.Pattern[str], text: str) -> bool:

@@ -31,6 +31,8 @@ if TYPE_CHECKING:
     from ..rules.shop_settings import Limit
 
 LONGEST_GRADE = 40
+LEAD_TIME, RULE_BOOK = "lead-time", "rule-book"
+"""Rules whose findings have a place of their own in a reply."""
 _FIELD_NAMES: dict[FieldName, str] = {
     "od": "OD",
     "wall": "wall",
@@ -74,6 +76,8 @@ def size_words(assessment: Assessment, shop: Shop, *, number: int) -> SizeWords:
     declines = [f for f in assessment.findings if f.effect == "declines"]
     over = [f for f in declines if _is_about(f, assessment.wall_factor, limits.wall_factor_max)]
     under = [f for f in declines if _is_about(f, assessment.d_of_bend, limits.d_of_bend_min)]
+    warns = [f for f in assessment.findings if f.effect == "warns"]
+    lead_times = _texts([f for f in assessment.findings if f.rule == LEAD_TIME], words)
     made_of = material(request, words)
     return SizeWords(
         number=number,
@@ -86,7 +90,8 @@ def size_words(assessment: Assessment, shop: Shop, *, number: int) -> SizeWords:
         wall_factor_over=bool(over),
         d_of_bend_under=bool(under),
         other_reasons=_texts([f for f in declines if f not in over and f not in under], words),
-        warnings=_texts([f for f in assessment.findings if f.effect == "warns"], words),
+        warnings=_texts([f for f in warns if f.rule != LEAD_TIME and not _of_book(f)], words),
+        rule_books=_texts([f for f in warns if _of_book(f)], words),
         notes=tuple(
             NoteWords(f.rule, _spelled(one_line(f.text, 400), words))
             for f in assessment.findings
@@ -99,6 +104,7 @@ def size_words(assessment: Assessment, shop: Shop, *, number: int) -> SizeWords:
         mandrel=_mandrel(assessment, words),
         quantity=request.quantity or 0,
         needed_by=_long_date(request),
+        lead_time=lead_times[0] if lead_times else "",
     )
 
 
@@ -165,6 +171,10 @@ def _material_name(family: Material, words: Words) -> str:
 def _is_about(finding: Finding, measured: Decimal | None, limit: Limit) -> bool:
     """Whether the ratios already printed beside their limits say all that this finding does."""
     return measured is not None and (finding.measured, finding.limit) == (measured, limit.value)
+
+
+def _of_book(finding: Finding) -> bool:
+    return finding.rule.startswith(RULE_BOOK)
 
 
 def _texts(findings: Sequence[Finding], words: Words) -> tuple[str, ...]:

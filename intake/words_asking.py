@@ -15,8 +15,11 @@ ASKS_PRICE = (
     r"submit|request|make)\b[^.?\n]{0,25}\bquot(?:e|es|ation)\b(?! (?:no|number|#|received|"
     r"was))|\bfor (?:a )?(?:formal )?quotation\b",
     r"\brequest (?:you )?(?:for |to )?(?:quot|price|a price|proposal)|\brf[qp]\b(?! matching)",
-    r"(?<!best )(?<!our )\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|"
-    r"\bpricing (?:for|on)\b|\b(?:please|pls|can you|could you|you) price\b|"
+    r"(?<!best )(?<!our )\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|\bpricing (?:for|on)\b|\babout (?:a |the )?(?:price|cost)\b|\b(?:my|our) (?:request|enquiry|inquiry|rfq|note|"
+    r"quote request)\b|\b(?:unsere|meine) anfrage\b|\b(?:notre|ma) demande\b|\b(?:nuestra|mi) (?:solicitud|"
+    r"consulta)\b|\b(?:nostra|mia) richiesta\b|\b(?:onze|mijn) aanvraag\b|\bprice check\b|"
+    r"^\W*(?:price|lead ?time|delivery|tempi|prezzo|délai|prix|plazo|precio|lieferzeit|preis|levertijd|"
+    r"prijs|termin|pris|cena)(?: (?:and|und|et|y|e|en|i|och|/|&) \w+)?\W*\?|\b(?:please|pls|can you|could you|you) price\b|"
     r"\byour (?:\w+ )?(?:best|lowest) (?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|"
     r"\b(?:inform|advise|tell|know|give|send|need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|"
     r"\b(?:number|figure|ballpark) (?:on|for) (?:a|an|one|the|two|\d)\b",
@@ -59,14 +62,14 @@ ASKS_PIECE = (
     r"(?:a|one|this|that))\b(?! (?:this|it|things?) right| (?:sure|me an offer))",
     r"\bdo (?:you|u|ya|y'all|youse) (?:guys |folks |still |also |ever )?(?:make|stock|sell|carry|"
     r"supply|offer|have (?:an?|any|one|the|mandrels?|tooling|in stock)|keep)\b",
-    r"(?<!do )(?<!does )(?<!would )(?<!what )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?"
-    r"(?:need|require|would like|like to (?:buy|order|get|have)|plan to (?:buy|order)|"
-    r"wish to (?:buy|order))\b(?! (?:to (?!buy|order|get a|have a)|the (?:\S+ )?(?:cert|invoice|"
-    r"tracking|receipt|papers?|msds)|your (?:bank|tax|w)|it (?:for|back|by then)|you to)|$)",
-    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!my|our|the money|a refund|to (?:know|"
+    r"(?<!do )(?<!does )(?<!would )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?"
+    r"(?:need|require|would like|should like (?:an?|two|three|\d|one)|like to (?:buy|order|get|"
+    r"have)|plan to (?:buy|order)|wish to (?:buy|order))\b(?! (?:to (?!buy|order|get a|have a)|the (?:\S+ )?(?:cert|invoice|"
+    r"tracking|receipt|papers?|msds)|your (?:bank|tax|w)|it (?:for|back|by then)|you to)\b)",
+    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!it back|them back|my|our|the money|a refund|to (?:know|"
     r"complain|return|cancel|understand|ask)|another one i|store|the (?:\d|price back))",
     r"^\W*(?:hi,? |hello,? |also |and |really |still |pls )?(?:needs?|needed|want(?:ed)?|"
-    r"looking for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:the )?"
+    r"looking for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:it|them) back| (?:the )?"
     r"(?:\S+ )?(?:cert|invoice|receipt|tracking|somebody|someone))",
     r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|\d{1,2}|some|mandrels?|tooling)\b"
     r"(?! (?:\w+ )?(?:cert|invoice|copy|receipt|refund|favou?r|hand|date|tracking))|"
@@ -78,6 +81,8 @@ ASKS_PIECE = (
     r"\b(?:could|can) (?:use|do with) (?:a|an|one|two|another)\b|\b(?:i|we)(?:'m|'re|’m|’re| am| "
     r"are) (?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|"
     r"sort) (?:me|us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|"
+    r"\btime (?:i|we) (?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|"
+    r"a|another|two|\d) (?:more|mandrel)|"
     r"\bwhat (?:have|would) you (?:got|suggest|recommend|use|make)\b|"
     r"\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
     r"\b(?:like|wish|ready|going|please|me|and|will) (?:to )?(?:re-?)?order\b(?! (?:no|"
@@ -97,21 +102,21 @@ ASKS_PIECE = (
     r"for|around)\b",
     r"\bbenötig|\bbrauch(?!t (?:es|man|das))|\bbräucht|\bsuch(?:e|en) (?:einen?|wir|ich)\b|"
     r"\bge?sucht\b|\bbestell(?:en wir|e ich|en hiermit|ung über)\b|\b(?:hiermit|möchten?|gerne) "
-    r"(?:\w+ ){0,3}bestell|\bnachbestell|\bbedarf\b|\b(?:können|könnten|könnt) (?:sie|ihr)\b"
+    r"(?:\w+ ){0,3}bestell|\bnachbestell|\bbedarf\b|\b(?:uns|mir) fehlt\b|\bwie schnell (?:können|könnten) sie\b|\b(?:können|könnten|könnt) (?:sie|ihr)\b"
     r"[^.?\n]{0,80}\b(?:liefern|fertigen|machen|herstellen|bauen|schicken)|\bhaben sie (?:da |"
     r"dafür |so )?(?:etwas|was|einen?)\b|\b(?:oana|einer|eine|zwei) (?:reicht|genügt)\b",
     r"\bbesoin d|\bcherch(?:e|ons)\b(?! (?:du|un) (?:travail|emploi|poste))|"
     r"\bnous (?:re)?cherchons\b|\bcommand(?:er|ons)\b|\bcommande (?:de|pour) (?:\d|un|deux)|"
     r"\b(?:pouvez|pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|"
     r"livrer|réaliser|usiner)|\bil (?:me|nous) (?:en )?fa(?:ut|udrait)\b|\bsouhait(?:e|ons|"
-    r"erais|erions) (?:acheter|commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)",
+    r"erais|erions) (?:acheter|commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)|\b(?:me|nous) manque\b|\b(?:il )?nous en faut\b",
     r"\bnecesit(?:o|amos|aría|aríamos)\b|\bbusc(?:o|amos) (?!trabajo|empleo)|\bocup(?:o|amos) "
     r"(?!el puesto)|\b(?:pueden|podrían|podéis|puede|podría)[^.?\n]{0,60}\b(?:hacer|fabricar|"
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
-    r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\bpor favor\b",
+    r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b|\bpor favor\b",
     r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
     r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
-    r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)",
+    r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)|\b(?:mi|ci) manca(?:no)?\b",
     r"\bnodig\b|\bzoek(?:en)? (?:een|wij|ik)\b(?! baan)|\b(?:ik|wij|we) zoek|\b(?:willen?|graag|"
     r"wil ik) (?:\w+ ){0,2}bestellen\b|\b(?:kunt u|kunnen jullie|kun je)\b[^.?\n]{0,80}"
     r"\b(?:leveren|maken|aanbieden)|\b(?:hebben jullie|hebt u|heeft u|heb je)\b[^.?\n]{0,30}"
@@ -124,7 +129,7 @@ ASKS_PIECE = (
 
 # Mandrels are counted: "one mandrel, thanks", "Zwei Stück Dorn", "Qty: 2".
 COUNTS_TOOLS = (
-    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|1|2|3|4|5|6)(?: \(?\w+\)?)? ?"
+    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?"
     r"(?:off |nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|"
     r"have|we|that|arriv|came|is|was))",
     r"\b(?:einen?|zwei|drei|\d) (?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück dorn\b|"
@@ -138,9 +143,9 @@ COUNTS_TOOLS = (
 
 # A repeat order: every dimension is in an earlier one.
 REPEATS = (
-    r"\bsame (?:again|as (?:last|before|previous|the last|my last|our last|always|usual|in|"
-    r"po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing again)\b",
-    r"\b(?:repeat|re)[- ]?order\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
+    r"\b(?:re-?order|same (?:again|as (?:last|before|previous|the last|my last|our last|always|usual|in|"
+    r"po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing again))\b",
+    r"\b(?:repeat|re)[- ]?order\b|^reorder\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
     r"\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
     r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
     r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
@@ -159,6 +164,14 @@ REPEATS = (
     r"\bnog (?:een|twee|\d) (?:van )?(?:dezelfde|zulke)|\bto samo co (?:ostatnio|"
     r"poprzednio)|\bsamma som (?:sist|förra)",
 )  # fmt: skip
+
+# A new one is wanted, whatever became of the old.
+ANEW = (
+    r"\binstead\b|\bstatt(?:dessen)?\b|\bà la place\b|\ben su lugar\b|\binvece\b|\bin plaats\b|"
+    r"\b(?:new|another|replacement|neue[nrs]?|weitere[nr]?|nouveau|nouvelle|autre|nuev[oa]|otr[oa]|"
+    r"nuov[oa]|altr[oa]|nieuwe?|nowy|nytt?|nov[oa]) ?(?:one|mandrel|dorn|mandrin|mandril|mandrino|"
+    r"doorn)?\b",
+)
 
 # Can it be done at all?
 FEASIBLE = (

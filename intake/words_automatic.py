@@ -35,7 +35,16 @@ AWAY = (
     r"\b(?:i am|i'm|i’m|i will be|i'll be|we are|currently|am) (?:currently |presently )?"
     r"(?:out of (?:the )?office|away|on (?:annual |parental |sick |maternity )?leave|"
     r"on (?:vacation|holiday)|travell?ing|not in the office|out of town)\b",
-    r"\bout of (?:the )?office\b", r"\bno longer (?:with|works? (?:at|for)|employed)\b",
+    r"\bout of (?:the )?office\b", r"\bno longer (?:with|works? (?:at|for|here)|employed)\b|"
+    r"\b(?:has|have) (?:retired|left the company|left us|moved on)\b|\bretired (?:on|in|from|as of)\b|\b(?:diese|meine|cette|mon|esta|questo|dit|this|my) (?:old )?(?:e-?mail[- ]?)?(?:adresse|"
+    r"address|dirección|indirizzo|adres|postfach|mailbox)\b[^.\n]{0,40}\b(?:stillgelegt|nicht mehr|abgeschaltet|"
+    r"no longer|discontinued|closed|plus|desactivad|dismess|niet meer)|\bgone (?:fishing|camping|hunting|skiing)\b|\b(?:his|her|this|"
+    r"my) (?:mailbox|address|inbox|account) (?:is|will be) (?:being )?(?:closed|deleted|retired|shut)\b|"
+    r"\bnicht mehr (?:für|bei) (?:uns|die|der)\b|\bim ruhestand\b|\bausgeschieden\b|\bne fait plus partie\b|"
+    r"\bya no (?:trabaja|forma parte)\b|\bnon (?:lavora|fa) più\b|\bniet (?:meer|langer) werkzaam\b|"
+    r"\b(?:on the road|in the field|on site|at a (?:trade )?show|in meetings)\b(?= (?:this|until|till|all|through|today|"
+    r"from|tomorrow|next))|\b(?:öffnen|reopen|riapr|rouvr|heropen|reabr)\w*|\bwieder (?:für sie da|erreichbar|"
+    r"im (?:büro|haus))\b",
     r"\b(?:office|shop|plant|works?|workshop|factory|company|business|store|warehouse|we|"
     r"everything) (?:is|are|will be|'re|’re) (?:\w+ )?(?:closed|shut|on (?:holiday|shutdown)|"
     r"shutting|closing)\b|\bclosed (?:for|from|until|through|between)\b|\bplant shutdown\b|"
@@ -48,7 +57,7 @@ AWAY = (
     r"\b(?:betrieb|büro|werkstatt|firma|wir) (?:ist|sind|bleibt|haben) [^.\n]{0,60}geschlossen",
     r"\bofis dışında", r"\bizinde(?:yim)?\b",
     r"\bje suis (?:actuellement )?(?:absente?|en (?:congés?|déplacement|vacances))",
-    r"\bje serai absente?", r"\bactuellement absente?", r"\babsente? (?:ce|cette|du|jusqu|aujourd|"
+    r"\bje serai absente?", r"\bactuellement absente?", r"\ben arrêt\b|\bcongé (?:maladie|maternité|parental)\b|\babsente? (?:ce|cette|du|jusqu|aujourd|"
     r"toute|pour|le|de mon)", r"\b(?:atelier|entreprise|usine|bureaux?) (?:est|sera|sont|seront) "
     r"fermée?s?", r"\bnotre (?:société|bureau) est fermé",
     r"\bestoy (?:fuera|de vacaciones|ausente)", r"\bestaré (?:fuera|ausente|de vacaciones)",
@@ -70,7 +79,7 @@ AWAY_UNTIL = (
     r"\bbis (?:einschließlich|zum|\d|mo|di|mi|do|fr|ende)", r"\bab (?:dem |montag)?\d",
     r"\bvom \d", r"\b\w{3,9} \d{1,2}(?:st|nd|rd|th)? ?(?:-|–|to|through|thru) ?(?:\w{3,9} )?\d{1,2}\b",
     r"\b(?:dès|à) mon retour\b", r"\btarihine kadar\b",
-    r"\bzurück\b", r"\b(?:jusqu'au|de retour|mon retour|du \d)", r"\bhasta (?:el|\d)",
+    r"\bzurück\b", r"\b(?:jusqu['’](?:au|à|en)|de retour|mon retour|du \d)", r"\bhasta (?:el|\d)",
     r"\bregreso\b", r"\bfino al\b", r"\brientr[oe]\b", r"\btot (?:en met|\d|ma|di|wo|do|vr)",
     r"\bterug\b", r"\bdo (?:dnia )?\d", r"\bwrac", r"\btill (?:och med|\d)", r"\båter",
     r"\baté (?:o dia|\d)", r"\bregresso\b",
@@ -83,7 +92,10 @@ AWAY_INSTEAD = (
     r"\b(?:thank you|thanks) for (?:your (?:e-?mail|message|note|inquiry|enquiry)|writing)\b",
     r"\b(?:nobody|no one|no-one|none of us) (?:will be |is |here )?(?:reading|read|checking|here|in|"
     r"monitoring|answer)", r"\bread no (?:e-?mail|mail)\b", r"\bwhen (?:we're|we’re|we are|i'm|i am|i) "
-    r"(?:back|return)", r"\b(?:after|upon|on) my return\b", r"\btakes? over (?:for me|my)\b",
+    r"(?:back|return)", r"\b(?:after|upon|on) my return\b|\b(?:spotty|no|poor|limited) (?:cell|signal|reception|service|internet)|"
+    r"\b(?:get to|answer|deal with|look at) (?:it|them|mail|you|messages) (?:on|when|after|next)\b|"
+    r"\bplease send (?:anything|everything|all|mail|e-?mails?) (?:for|to)\b|\bvertretung\b|\bin dringenden\b|"
+    r"\b(?:buone|bonnes) (?:vacanze|ferie|vacances)\b|\bschöne (?:feiertage|ferien)\b|\bmerry christmas\b|\bhappy holidays\b", r"\btakes? over (?:for me|my)\b",
     r"\bje vous répondrai|\bseront (?:traités|lus)|\bmerci (?:de|pour) votre (?:message|mail)|"
     r"\bremercie (?:de|pour) votre message", r"\bnach (?:meiner|unserer) rückkehr|\bwerden ab dem\b|"
     r"\b(?:danke|dank) für (?:ihre|deine) (?:nachricht|e-?mail|mail)", r"\bgracias por (?:su|tu) "
@@ -222,8 +234,8 @@ FORM_WORDS = (
 
 # A person wants something answered: an absence note never asks this.
 PERSON_ASKS = (
-    r"\bplease (?:quote|answer|send|confirm|let|reply|get|hold|ship|advise|call|price|offer|"
-    r"can|could|would)\b",
+    r"\bplease (?:quote|answer|confirm|let|reply|get|hold|ship|advise|call|price|offer|can|could|would)\b(?! (?:anything|all|the office))",
+    r"\bplease send (?!anything|everything|all\b|mail|e-?mails?|messages|your (?:mail|message|e-?mail))",
     r"\b(?:can|could|would|will) you\b",
     r"\b(?:but|and|still|we|i|also) (?:\w+ )?need (?:a|an|one|two|three|\d|it|them|this|your)\b",
     r"\bi (?:need|want|would like|am looking|'m looking)\b",

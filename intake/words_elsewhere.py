@@ -27,10 +27,10 @@ _GOODS = (
 
 ELSEWHERE: tuple[Elsewhere, ...] = (
     Elsewhere("somebody selling to us", (
-        (5, r"\b(?:we|i) (?:\w+ )?(?:stock|manufacture|supply|specialise|specialize|offer|export|"
-            r"distribute|produce|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
+        (5, r"\b(?:we|i) (?:\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
+            r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
             r"|you|your)\b)(?![^.\n]{0,80}\?)"),
-        (5, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"
+        (3, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"
             r"professional |largest |chinese |global |family[- ]owned )*(?:manufacturer|supplier|"
             r"distributor|mill|exporter|stockist|agency|foundry|factory|supply)\b"),
         (5, r"\bour (?:factory|mill|foundry|warehouse|plant)\b[^.?\n]{0,60}\b(?:make|produce|has|"
@@ -40,23 +40,26 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         (5, r"\b(?:introduce|introducing) (?:our|my|ourselves|myself)\b|\bour (?:products?|"
             r"services?|range|company|catalogu?e|platform|solution|software|team of)\b"
             r"[^.?\n]{0,60}\b(?:include|offers?|can help|helps?|is|are|specialis|specializ|"
-            r"provide)|\bour (?:price|quality|moq)s?\b[^.?\n]{0,40}\b(?:competitive|best|low|good)|"
-            r"\b(?:competitive|factory|wholesale|good) (?:prices?|money)\b(?! (?:and|cif|fob|"
-            r"please))|\bwe (?:can|could) (?:save|offer you|supply you|provide you)\b|\bmoq\b"
+            r"provide)|\bour (?:price|quality|moq)s?\b[^.?\n]{0,40}\b(?:competitive|best|low|good)|\b(?:competitive|factory|wholesale|good|best) (?:prices?|money)\b(?! (?:and|"
+            r"on|for|cif|fob|please|you))|\bwe (?:can|could) (?:save|offer you|supply you|provide you)\b|\bmoq\b"
             r"[^.\n]{0,12}\d"),
         (5, r"\b(?:who|which person)\b[^.?\n]{0,30}\b(?:buys|buying|purchasing|sourcing|handles|"
             r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) i "
             r"(?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|samples?|"
             r"price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the )?(?:catalog|"
             r"samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif (?:you )?"
-            r"interest(?:ed)?\b|^\W*interested\?|\bfeel free to contact\b|\blook(?:ing)? forward to "
-            r"(?:cooperat|work|doing business)|\bcooperation\b"),
+            r"interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),
+        (5, r"\b(?:we|i)(?:'d|’d| would) (?:love|like|be (?:happy|glad)) to (?:help you|take|serve|supply|"
+            r"work with|earn|support|partner|discuss how|show you|be your)\b|\boff your (?:plate|hands)\b|\b(?:i|"
+            r"we) represent\b|\b(?:i am|i'm|my name is)[^.?\n]{0,40} (?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) "
+            r"(?:help|offer|provide|supply|make)\b|\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|"
+            r"\brates? go up\b|\b(?:do you|anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
         (5, r"\b(?:\d+|ten|fifteen|thirty|few) (?:minutes?|mins?)\b[^.?\n]{0,40}\b(?:call|chat|"
-            r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|"
-            r"\b(?:quick|short|brief|intro) (?:call|chat|demo)\b|\bschedule a (?:call|demo|"
-            r"meeting)\b|\bhop on a call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\bi "
-            r"(?:noticed|saw|came across|found) (?:that )?(?:you|your (?:website|site|company|"
-            r"page|profile))\b|\btop of your inbox\b|\bglad to (?:know|learn|hear)\b"),
+            r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|"
+            r"meeting)\b|\bhop on a call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad to (?:know|learn|hear)\b"),
+        (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
+            r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) (?:that )?"
+            r"(?:you|your (?:website|site|company|page|profile))\b"),
         (2, r"\bhope this (?:e-?mail |message |mail )?finds you\b|\bfollowing up on (?:my|our) "
             r"(?:offer|last|previous)"),
         (5, r"\bseo\b|\b(?:google|search) rank|\bfirst page of google\b|\b(?:web ?site|"
@@ -68,7 +71,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bterritory m"),
         (5, r"\b(?:buying|interested in|sell(?:ing)?) (?:our|my|an? used)\b|\bfor sale\b|\bi(?:'m|m|"
             r" am) selling\b|^\W*selling\b|\bo\.?b\.?o\b|\bor best offer\b|\bsurplus\b|\bmake (?:me|"
-            r"us) an offer\b|\b(?:no|any) use for (?:it|them)?\b|\bi've no use\b|\bhaul it\b|"
+            r"us) an offer\b|\bstill (?:got|have) the\b|\bsaw (?:the|your) ad\b|\b\$?\d+ (?:bucks|dollars|euros?|quid) takes (?:it|them|the)\b|\bthought of you\b|\bpallet of\b|\bis (?:it|the \w+) still (?:available|for sale)|\bi've no use\b|\bhaul it\b|"
             r"\btake (?:the|it|them) (?:lot|all|off (?:my|our) hands)\b|\bwant to (?:buy|sell) (?:my|"
             r"our|it|them)\b"),
         (5, r"\b\d{1,2} ?% off\b|\boff list\b|\bon the dollar\b|\bspecial (?:offer|price)\b|"
@@ -81,20 +84,23 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"hochwertige)|\b(?:können|dürfen|möchten|würden) wir ihnen\b[^.?\n]{0,160}\b(?:anbieten|"
             r"vorstellen|liefern|zusenden)|\bunser(?:e|en)? (?:produkt|leistung|sortiment|"
             r"lagerliste)|\bdürfen wir uns vorstellen\b|\blagerüberhang\b|\bsonderpreis|\bzu "
-            r"(?:attraktiven|günstigen|besten) (?:konditionen|preisen)\b|\bzu verkaufen\b|\bbei "
-            r"interesse\b"),
+            r"(?:attraktiven|günstigen|besten) (?:konditionen|preisen)\b|\bzu verkaufen\b|\bbrauchen sie (?:so ?was|noch|sowas|auch)\b|\b(?:guten|fairen) preis\b|"
+            r"\bwir (?:drehen|schleifen|härten|verchromen|beschichten) (?:seit|für)\b|\bsuchen sie (?:noch )?"
+            r"(?:einen )?(?:lieferant|partner|zulieferer)|\bbei interesse\b|\bab lager\b(?! lieferbar\?)|\bpreise auf anfrage\b|\bdarf ich (?:sie|ihnen) (?:anrufen|zusenden|"
+            r"vorstellen|besuchen)"),
         (5, r"\bnous sommes (?:un |le )?(?:fabricant|fournisseur|leader)|\bnous (?:vous )?"
-            r"(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|tarifs)\b|"
-            r"\bà vendre\b|\bnotre (?:meilleur prix|gamme|catalogue)\b|\bsi (?:vous êtes )?"
+            r"(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|tarifs)\b|\bà vendre\b|\bnous sommes spécialis|\bdepuis \d+ ans\b|\bcherchez-vous un (?:fournisseur|"
+            r"sous-traitant)|\bbesoin d'un fournisseur|\bnotre (?:meilleur prix|gamme|catalogue)\b|\bsi (?:vous êtes )?"
             r"intéressé"),
         (5, r"\bsomos (?:un |una )?(?:fabricante|empresa|proveedor|líder|distribuidor)|\b(?:les|le|os) "
             r"ofrecemos\b|\bnuestros (?:productos|servicios|precios)\b|\btarifas? de\b|\bprecios "
-            r"(?:válidos|especiales)\b|\ben venta\b|\bvendo\b|\bsi les interesa\b"),
+            r"(?:válidos|especiales)\b|\ben venta\b|\bofrecemos\b|\bbuscan (?:un )?proveedor|\bnos dedicamos a\b|\bvendo\b|\bsi les interesa\b"),
         (5, r"\bsiamo (?:un'?|una )? ?(?:azienda|produttori|fornitori|leader|distributori)|\bvi "
-            r"(?:proponiamo|offriamo)\b|\bi nostri (?:prodotti|servizi|prezzi)\b|\bin vendita\b|"
+            r"(?:proponiamo|offriamo)\b|\bi nostri (?:prodotti|servizi|prezzi)\b|\bin vendita\b|\boffriamo\b|\bpronta consegna\b|\bcercate (?:un )?fornitor|\bci occupiamo di\b|\bcontattateci\b|"
             r"\bvendesi\b|\bse interessati\b|\blistino\b"),
         (5, r"\bwij zijn (?:een )?(?:fabrikant|leverancier|producent|groothandel)|\bwij (?:leveren|"
-            r"bieden|verkopen)\b|\bonze (?:producten|diensten|voorraad)\b|\bte koop\b|\bjesteśmy "
+            r"bieden|verkopen)\b|\bonze (?:producten|diensten|voorraad)\b|\bte koop\b|\bzoekt u (?:nog )?(?:een )?(?:toeleverancier|leverancier)|\bal \d+ jaar\b|"
+            r"\bwij (?:draaien|slijpen|verchromen)\b|\bjesteśmy "
             r"(?:producentem|dostawcą)|\bnasza oferta\b|\bna sprzedaż\b|\bvi (?:säljer|erbjuder)\b|"
             r"\btill salu\b|\bsomos fornecedores\b"),
     )),
@@ -117,7 +123,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         (6, r"\b(?:my|attached|enclosed) (?:cv|resume|résumé|curriculum)\b|\bresume\b(?= (?:is )?"
             r"attached|:)|\b(?:job|position|vacancy|vacancies|apprenticeship|internship)\b"
             r"(?![^.\n]{0,20}\b(?:in stainless|number|no)\b)[^.\n]{0,60}\b(?:apply|application|"
-            r"available|opening|open|interested|at your)\b|\bapply(?:ing)? for (?:the|a|your|any)\b|"
+            r"available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for (?:the|a|your|any)\b|"
             r"\bhiring\b|\bapplication for (?:the )?(?:position|job|role|post)\b|\bpart[- ]time "
             r"job\b|\bcover letter\b"),
         (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job) (?:\w+ )?openings?\b|\b(?:\d+|ten|"
@@ -184,8 +190,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\berreur de destinataire\b|\bmauvaise adresse\b|\bdirección equivocada\b|"
             r"\bpor error\b|\bindirizzo sbagliato\b|\bper errore\b|\bverkeerd(?:e)? adres\b|"
             r"\bper ongeluk\b|\bomyłk"),
-        (4, r"\b(?:love you|hun|honey|sweetie|hugs|xoxo|mom|mum|grandma|dad)\b|\b(?:dinner|supper|"
-            r"groceries|milk|potluck|birthday)\b"),
+        (4, r"\b(?:love you|hun|honey|sweetie|hugs|xoxo|mom|mum|grandma|dad)\b|\b(?:dinner|supper|groceries|milk|potluck|birthday|garage door|dentist|plumber)\b|\bis this \w+\?"),
     ), True),
     Elsewhere("another kind of mandrel", (
         (6, r"\b(?:lathe|milling|turning|grinding|wood|tapered|expanding|threaded|ring|"
@@ -194,36 +199,38 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bspanndorn|\bpop rivet"),
     )),
     Elsewhere("work or goods that the shop does not sell", (
-        (4, r"\b(?:price|quote|cost|estimate)s? (?:on|for|of) (?:an?|the|some|one|my|our|two|"
+        (6, r"\b(?:price|quote|cost|estimate)s? (?:on|for|of) (?:an?|the|some|one|my|our|two|"
             r"\d+) (?:\w+[- ]){0,3}(?:trailer|hand ?rails?|railings?|gates?|cages?|roll ?bars?|"
             r"exhausts?|headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|"
             r"furniture|fences?|bikes?|boats?|stairs?|canop(?:y|ies)|swing ?sets?|goal ?posts?|"
             r"bending machine|bender|press brake|welder)\b"),
-        (4, r"\b(?:build|make|fabricate|weld|bend up|fab) (?:us|me) (?:an? |one|some|the|\d+ |"
+        (6, r"\bbend and weld\b|\bweld(?:ed)? up\b|\b(?:build|make|fabricate|weld|bend up|fab) (?:us|me) (?:an? |one|some|the|\d+ |"
             r"up )?(?:\w+[- ]){0,3}(?:trailer|hand ?rails?|railings?|gates?|cages?|roll ?bars?|"
             r"exhausts?|headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|"
             r"furniture|fences?|bikes?|boats?|one|hoops?|tubes?|pipes?)\b|\b(?:build|"
             r"fabricate) (?:us|me)\b|\b(?:barandilla|pasamanos|ringhiera|garde-corps|geländer|"
             r"leuning|escape completo)\b[^.?\n]{0,30}\?"),
-        (4, r"\bbend(?:ing)?\b[^.?\n]{0,60}\b(?:for (?:us|me)|my tubes?|our tubes?|these tubes?|"
+        (6, r"\bbend(?:ing)?\b[^.?\n]{0,60}\b(?:for (?:us|me)|my tubes?|our tubes?|these tubes?|"
             r"some (?:tube|tubes|pipe|pipes|tubing|conduit))\b|\b(?:\d{2,}|some|few|several|"
             r"hundred|dozen) (?:pieces|pcs|parts|tubes|pipes|hoops|lengths|"
             r"off)\b[^.?\n]{0,80}\b(?:bent|bend|for us|for me)\b|\bbend(?:ing)? (?:\d{2,}|some|"
             r"a few|several|a hundred|dozens?) (?:\w+ ){0,2}(?:pieces|pcs|parts|tubes|pipes|"
-            r"hoops|lengths|of)\b|\bsome(?:body|one) to bend\b"),
-        (4, r"\b(?:send|ship|supply|bring|drop off) (?:you |in |round )?(?:the |my |our |"
+            r"hoops|lengths|of)\b|\bsome(?:body|one) to bend\b|\bbend (?:me|us) (?:an?|some|up|\d)|\binstalled\b|"
+            r"\b(?:railing|handrail|gate|fence|canopy|awning)s?\b[^.?\n]{0,40}\b(?:feet|ft|foot|metres|meters|"
+            r"installed|painted|galvanized|complete)\b"),
+        (6, r"\b(?:send|ship|supply|bring|drop off) (?:you |in |round )?(?:the |my |our |"
             r"you the )?(?:tubes?|pipes?|material|tubing|stock)\b|\b(?:our|my|your) material\b|"
             r"\bbending (?:service|work|job)s?\b|\bsub-?contract|\bjob shop\b|\b(?:supply|deliver|"
             r"make) (?:us )?(?:with )?(?:the )?(?:finished |bent )(?:parts|tubes|pipes|pieces|"
             r"components)\b|\bbent (?:tubes|pipes|parts)\b"),
-        (4, r"\bdo (?:you|u|ya) (?:guys |folks )?(?:also )?(?:bend|do (?:any )?bending)\b"),
-        (4, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
+        (6, r"\bdo (?:you|u|ya) (?:guys |folks )?(?:also )?(?:bend|do (?:any )?bending)\b"),
+        (6, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
             r"teile)\b|\brohre für uns biegen\b|\bverkaufen sie (?:auch )?(?:rohre?|stahl)|"
             r"\b\d+ (?:m|meter) (?:rohr|\d)|\bcintrage (?:à façon|de pièces)|\bsous-traitan|"
             r"\btubes cintrés\b|\bvendez-vous (?:aussi )?(?:du|des) tube|\bdoblado de (?:piezas|"
             r"tubos)|\btubos (?:doblados|curvados)\b|\bconto (?:terzi|lavoro)\b|\btubi (?:piegati|"
             r"curvati)\b|\bloonbuig|\bgebogen buizen\b|\bgięte rury\b"),
-        (4, r"\b(?:do you (?:sell|stock|have|carry)|got any|looking for|need(?: some| a| \d+)?) "
+        (6, r"\b(?:do you (?:sell|stock|have|carry)|got any|looking for|need(?: some| a| \d+)?) "
             r"(?:\w+ ){0,2}(?:tube|tubing|pipe|welders?|benders?|exhausts?|mufflers?|flanges?|"
             r"fittings?|clamps?|drill bits?|end mills?|bolts?|elbows?|hangers?|couplers?)\b"
             r"(?! (?:bend\w* )?mandrel)"),

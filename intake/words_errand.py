@@ -8,13 +8,31 @@ from __future__ import annotations
 
 TOOL = (
     r"\bmandr[ei]l{1,2}e?s?\b", r"\bmandrals?\b", r"\bmandrins?\b", r"\bmandrin[oi]\b",
-    r"\bmandriles\b",
+    r"\bmandriles\b", r"\banim[ae]\b(?! (?:e|gemella))",
     r"\b\w{0,12}dorn(?:e|en|es|s)?\b", r"\b(?:buig)?doorn(?:en|tje)?\b",
     r"\btrzpie(?:ń|nia|ni|nie|niem|niowi)\b",
     r"\bdie ?sets?\b", r"\btooling\b", r"\bbieg(?:e)?werkzeuge?\b", r"\boutillages? de cintrage\b",
     r"\b(?:utillaje|herramental|matrices?) (?:de|para) (?:curvado|doblado|doblar|tubo|cintr)",
     r"\bbuiggereedschap", r"\bplugs? (?:not|or|and) ball|\bball (?:not|or) plug",
     r"芯棒|芯金|マンドレル|心轴",
+)  # fmt: skip
+
+# A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
+DEFINITE = (
+    r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|\b(?:the|that|your|those|the two) (?:\d[\d /.-]*[\"”]? ?(?:x|by) ?\.?\d[\d.]*|\d*[./]\d+)[\"”]?"
+    r"(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|[\d/.-]))",
+    r"\b(?:der|den|dem|ihr|ihren|ihrem) (?:\w+ )?\w{0,8}dorn\b|\b(?:le|les|du|votre|vos|des) mandrins?\b|"
+    r"\ble \d+(?:[.,]\d+)? ?x|\b(?:el|los|del|al) mandril(?:es)?\b|\b(?:il|i|dei|del|vs\.?) "
+    r"mandrin[oi]\b|\b(?:l'|le |dell')anim[ae]\b|\b(?:de|jullie|uw) doorn(?:en)?\b|\bdornen\b|\bo "
+    r"mandril\b",
+)  # fmt: skip
+
+# How the shop deals as a rule: payment, shipping, what it takes on.
+HABIT = (
+    r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|bill|work with|deliver|"
+    r"open|run|repair|regrind|rent|hire)\b|\b(?:nehmen|machen|liefern|versenden|akzeptieren) sie\b|\b(?:acceptez|"
+    r"livrez|faites|prenez|expédiez)-vous\b|\b(?:aceptan|hacen|envían|trabajan con|cobran)\b|"
+    r"\b(?:accettate|fate|spedite|lavorate)\b|\b(?:accepteert|levert|doet|maakt|verzendt) u\b",
 )  # fmt: skip
 
 DRAWING = (
@@ -29,7 +47,7 @@ DRAWING = (
 # Words of bending that make figures a bend to judge.
 BENDING = (
     r"\bclr\b|\bcent(?:er|re)[- ]?line\b|\bradi(?:us|i)\b|\brad\b|\bbend|\bbent\b|"
-    r"\bd of bend\b|\b\d(?:\.\d)?\s?d\b|\bformer\b|\bdie\b|\b(?:biege|radius|mittellinie)|"
+    r"\bd of bend\b|\b\d(?:\.\d)?\s?d\b|\bformer\b|\b(?:the|a|an|my|our|your|this|that|same|bend(?:ing)?|inch|\d\"?) dies?\b|\bdie ?sets?\b|\b(?:biege|radius|mittellinie)|"
     r"\brayon\b|\bcintr|\bradio\b|\bcurv|\bdoblar|\braggio\b|\bpieg|\bstraal\b|\bbuig|"
     r"\bpromie|\bgi[ęe]c",
 )  # fmt: skip
@@ -53,10 +71,10 @@ TUBE = (
     TUBE_FIGURES,
 )  # fmt: skip
 
-# Solid sections: their figures are no tube's.
+# Solid sections, and what a machine can take: their figures are no tube to be bent.
 SOLID = (
     r"\b(?:flat|solid|square|round|hex|angle|c-?channel|rebar|plate|sheet) ?(?:bars?|rods?|iron|"
-    r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|"
+    r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|\bcapacity\b|\bkapazität\b|\bcapacité\b|\bcapacidad\b|\bcapacità\b|\bcapaciteit\b|"
     r"\bfer plat\b|\bpletina\b|\bpiatto\b|\bplatstaf\b",
 )  # fmt: skip
 
@@ -79,6 +97,7 @@ WANTS_TOOL = (
 
 # A general question: it has an answer without any tube.
 GENERAL = (
+    r"\bextra\b[^.?\n]{0,30}\bhow much\b|\bhow much (?:extra|more|weight|clearance)\b",
     r"\bdo you (?:guys |still |also )?(?:make|stock|sell|carry|have|do|offer|"
     r"supply) (?:\w+ ){0,3}(?:mandrels|tooling|dies|wiper)",
     r"\bhow much (?:is|are|does|do|for) (?:a |an |your |the )?(?:\w+ ){0,2}(?:mandrels?|"
@@ -114,8 +133,8 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|"
-    r"the (?:price|cost|status|hold))|\bdifference between\b|"
+    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|the (?:price|cost|status|hold|difference in price|wait)|your)|"
+    r"\bdifference between\b|"
     r"\bexplain\b|\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|"
     r"\bhow (?:do|should|would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|"
     r"store|polish|know|find|tell)\b",
@@ -126,15 +145,12 @@ KNOWLEDGE = (
     r"\bwandfaktor\b|\bschmier|\bgleitmittel\b|\bstandzeit\b|\bwas (?:ist|bedeutet|heißt)\b|"
     r"\bunterschied\b|\berklär|\bwarum\b|\bwieso\b|\bab welche[mnr]\b|\bwie (?:weit|misst|"
     r"messe|viele|lange hält)|\brückfederung\b|\bovalität\b",
-    r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|"
-    r"\bquelle différence\b|\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|"
+    r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|\bdifférence\b|\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|"
     r"\bfacteur de paroi\b|\bcomment (?:mesure|calcul|régler)",
-    r"\blubrica|\bvida útil\b|\bqué (?:es|significa)\b|\bdiferencia entre\b|\bpor qué\b|"
+    r"\blubrica|\bvida útil\b|\bqué (?:es|significa)\b|\bdiferencia\b|\bpor qué\b|"
     r"\bexplicar|\bovalidad\b|\bfactor de pared\b",
-    r"\blubrifica|\bdurata\b|\bche cosa (?:è|significa)|\bcosa significa\b|"
-    r"\bdifferenza tra\b|\bperché\b|\bspiegar|\bovalizzazione\b|\bfattore di parete\b",
-    r"\bsmeer(?:middel|olie|t)?\b|\blevensduur\b|\bwat (?:is|betekent)\b|"
-    r"\bverschil tussen\b|\bwaarom\b|\buitleg|\bhoe (?:ver|meet|lang gaat)|\bwandfactor\b|"
+    r"\blubrifica|\bdurata\b|\bche cosa (?:è|significa)|\bcosa significa\b|\bdifferenza\b|\bperché\b|\bspiegar|\bovalizzazione\b|\bfattore di parete\b",
+    r"\bsmeer(?:middel|olie|t)?\b|\blevensduur\b|\bwat (?:is|betekent)\b|\bverschil\b|\bwaarom\b|\buitleg|\bhoe (?:ver|meet|lang gaat)|\bwandfactor\b|"
     r"\bovaliteit\b",
     r"\bco (?:to jest|oznacza)\b|\bróżnic|\bdlaczego\b|\bsmarow|\bvad (?:är|betyder)\b|"
     r"\bskillnad|\bvarför\b|\bsmörj",
@@ -143,12 +159,12 @@ KNOWLEDGE = (
 # Words of the trade or of dealing with the shop: a question with one of these is for sales.
 TRADE = (
     r"\bmandr|\bdorn|\bdoorn|\btrzpie|\bbend|\bbieg|\bcintr|\bcurv|\bpieg|\bbuig|\btub(?:e|"
-    r"es|ing|o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\bdies?\b|\bwiper|\btool|\bwall\b|"
-    r"\bclr\b|\bradius|\brayon|\braggio|\bball|\bbronze|\bchrom|\bstainless|\balumin|"
+    r"es|ing|o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\b(?:the|a|my|our|your|this|same|new|bend|pressure|wiper|clamp) dies?\b|\bdie ?sets?\b|\bwiper|\btool|\bwall\b|"
+    r"\bclr\b|\bradius|\brayon|\braggio|\bball|\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|\brod\b|\bthread|\bbronze|\bchrom|\bstainless|\balumin|"
     r"\bsteel|\bedelstahl|\binox\b|\bwerkzeug|\boutil|\butill|\bformer",
     r"\blead ?time|\bdeliver|\bship|\bprice|\bcost|\bpayment|\bterms\b|\bcards?\b|"
-    r"\bpaypal\b|\bquote|\border\b|\bminimum\b|\bstock\b|\bwarranty|\bdiscount|\baccount\b|"
-    r"\bcatalog|\bopen(?:ing)? hours|\bvisit\b|\blieferzeit|\bpreis|\bzahlung|\bversand|"
+    r"\bpaypal\b|\bquote|\borders?\b|\bpurchase|\bnet \d\d\b|\baccept\b|\bminimum\b|\bstock\b|\bwarranty|\bdiscount|\baccount\b|"
+    r"\bcatalog|\bopen(?:ing)? hours|\bvisit\b|\btour\b|\byour (?:shop|works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|"
     r"\blieferung|\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|"
     r"\bprezz|\bpagament|\bconsegna|\bspedi|\blevertijd|\bprijs|\bbetaling|\bverzend|"
     r"\btermin|\bcen[ay]\b|\bkatalog|\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|"

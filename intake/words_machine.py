@@ -67,8 +67,11 @@ NOTICE: Weighed = (
         r"e-?mail|response|reply|answer|acknowledge?ment|alert)\b|\bthis (?:e-?mail|message) (?:is|was) "
         r"(?:system|computer)[- ]generated|\b(?:generated|sent) (?:out )?automatically\b"),
     (3, r"\bdiese (?:e-?mail|nachricht|mail) (?:wurde|ist) (?:vom system )?(?:automatisch|"
-        r"maschinell)|\bautomatisch (?:generierte|erstellte|erzeugte|versendete) (?:e-?mail|nachricht|"
-        r"mail)|\bnicht auf diese (?:e-?mail|nachricht|mail)\b|\bantworten sie (?:bitte )?nicht\b|"
+        r"maschinell)|\bautomatisch (?:generierte|erstellte|erzeugte|versendete) (?:e-?mail|nachricht|mail)|"
+        r"\bautomatische (?:bestätigung|benachrichtigung|mitteilung|nachricht|antwort|e-?mail|erinnerung)\b|"
+        r"\b(?:avis|confirmation|réponse|notification|rappel) automatique\b|\b(?:aviso|confirmación|respuesta|"
+        r"notificación) automátic[ao]\b|\b(?:conferma|avviso|risposta|notifica) automatic[ao]\b|\bautomatische "
+        r"(?:bevestiging|melding|reactie)\b|\bnicht auf diese (?:e-?mail|nachricht|mail)\b|\bantworten sie (?:bitte )?nicht\b|"
         r"\b(?:ne pas|merci de ne pas|ne) répond(?:re|ez)(?: pas)? à (?:ce|cet)|\b(?:message|e-?mail|"
         r"courriel) (?:généré |envoyé )?automatique(?:ment)?|\bno respond(?:a|er|as)\b[^.\n]{0,20}\b"
         r"(?:este|a este)|\b(?:mensaje|correo) (?:generado )?automático|\bgenerado automáticamente|"
@@ -101,7 +104,9 @@ NOTICE: Weighed = (
         r"\bschnellstmöglich\b|\bdans les (?:meilleurs|plus brefs)|\ben breve\b|\blo antes posible\b|"
         r"\bal più presto\b|\bzo spoedig mogelijk\b|\bjak najszybciej\b|\bså snart som\b|\bwithin "
         r"(?:one|two|three|\d+) (?:business |working )?(?:days?|hours)\b|\bresponse(?: time)?:"),
-    (2, r"\ban? (?:agent|representative|member of our team|technician) will\b|\bone of our (?:agents|"
+    (2, r"\ban? (?:agent|representative|member of our team|technician|specialist|advisor|expert) will\b|\bin kürze "
+        r"(?:bearbeitet|geprüft|beantwortet)|\bwill be processed (?:shortly|within|in)\b|\b(?:submitting|filling (?:out|in)|"
+        r"completing) (?:the|our|your) (?:form|request)\b|\bone of our (?:agents|"
         r"team)\b|\btypical response\b|\bis being reviewed\b|\bein mitarbeiter wird\b|\bun (?:agent|"
         r"conseiller|asesor|operatore)\b[^.\n]{0,20}\b(?:vous|le|la)\b|\badd comments\b"),
     # A parcel on its way.
@@ -118,14 +123,19 @@ NOTICE: Weighed = (
         r"invoice|listing|request|details|topic|thread|document|statement|portal|report|online)?s? ?"
         r"(?:online|here|in (?:the |your |our )?(?:portal|app|browser|account|dashboard|system))\b|"
         r"\bview (?:topic|order|ticket|case|details|listing|online)\b|\b(?:log|sign) ?in (?:to|at|with) "
-        r"(?:your|the|view|reply|respond|see|acknowledge|bid|submit|our)|\b(?:log|sign) ?in to \w+\b|"
-        r"\b(?:click|tap|press) (?:here|the (?:button|link)|below|on)\b|\breply (?:through|via|on) "
-        r"(?:the )?(?:portal|website|marketplace)\b|\bhier klicken\b|\bcliquez (?:ici|sur)\b|\bhaga "
-        r"clic\b|\bclicca (?:qui|su)\b|\bklik (?:hier|op)\b|\bim portal\b|\bdans votre espace\b"),
+        r"(?:your|the|view|reply|respond|see|acknowledge|bid|submit|our)|\b(?:log|sign) ?in to \w+\b|\b(?:click|tap|press) (?:the (?:button|link)|below|on)\b|\breply (?:through|via|on) "
+        r"(?:the )?(?:portal|website|marketplace)\b|\bhier klicken\b|\bcliquez (?:ici|sur)\b|\bconnectez-vous (?:pour|à|sur)\b|\bhaga clic\b|\bpulse (?:aquí|en)\b|"
+        r"\bacceda a\b|\binicie sesión\b|\bclicca (?:qui|su)\b|\baccedi (?:a|al|per)\b|\bklik (?:hier|op)\b|\blog in op\b|"
+        r"\bmelden sie sich an\b|\b(?:im|zum) portal\b|\bportail\b|\bportale\b|\bdans votre espace\b|\bkliknij\b|"
+        r"\bklicka (?:här|på)\b|\bclique aqui\b"),
     (2, r"\b(?:change|manage|update) (?:your )?(?:delivery|notification|e-?mail|account) (?:options|"
         r"settings|preferences)|\bdelivery options\b|\bpay (?:online|now|here)\b|\brelist\b|\brenew "
         r"now\b|\bsubmit (?:your|a) (?:bid|quote|response)\b|\bmatching your (?:profile|search|"
-        r"interests|alert)\b|\brelease (?:them|all|this|it|message)\b|\bdial \*?\d|· mute\b"),
+        r"interests|alert)\b|\brelease (?:them|all|this|it|message)\b|\bdial \*?\d|· mute\b|\bsee (?:the |all )?(?:comments?|post|repl(?:y|ies)|more)\b|\bread (?:more|on|the full)\b|"
+        r"\blearn more\b|\bfind out more\b|\bget started\b|\bbrowse (?:our|the|all)\b|\bvisit (?:our|the) (?:help|"
+        r"support|faq|store|site)\b|\bhelp cent(?:er|re)\b|\bfaqs?\b|\b(?:mehr erfahren|weiterlesen|jetzt ansehen)\b|"
+        r"\blive verfolgen\b|\bsendung verfolgen\b|\ben savoir plus\b|\blire la suite\b|\bconsultez\b|\b(?:ver|leer|"
+        r"saber) más\b|\bscopri(?: di più)?\b|\bleggi (?:tutto|di più)\b|\blees (?:meer|verder)\b|\bbekijk\b"),
     (1, r"\b(?:expires?|will expire|deleted?|closes?|auto-?close[sd]?)\b[^.\n]{0,20}\b(?:in|within|after|"
         r"on) \d+ (?:days?|hours)\b|\bwithin \d+ days or\b|\b\d+ days (?:past due|overdue)\b|\bwere held "
         r"since\b|\b(?:messages?|mails?) (?:were|are|was) (?:held|quarantined|blocked)\b"),
@@ -137,6 +147,25 @@ NOTICE: Weighed = (
         r"image|from|by|data)\b|\bvoice ?(?:mail|message) (?:from|in|received)\b|\bnew voice ?m"),
     (1, r"^[ \t]*" + _LABEL + r"[ \t]*[:\t][^\n]{0,80}\n[ \t]*" + _LABEL + r"[ \t]*[:\t]|\b\d+ ?x ?"
         r"\d+ ?dpi\b|\bdevice\b[^.\n]{0,20}\b[a-z]+-\d"),
+    (1, r"^(?:your|ihre?|votre|su|il tuo|la tua|uw|jouw|new|neue[rs]?|nouve(?:au|lle)|nuev[oa]|nieuwe?|"
+        r"weekly|daily|monthly|low|payment|receipt|reminder|recordatorio|rappel|erinnerung|promemoria|herinnering|"
+        r"action required|message|document|delivery|shipment|welcome|confirm\w*|alert|security|failed|success\w*)\b"),
+    (1, r"\bthank you for your (?:business|order|purchase|payment|interest|patience|feedback)\b|\bwe (?:have )?"
+        r"(?:received|processed) your (?:payment|order)\b|\breceipt (?:is )?attached\b|\bvielen dank für ihren (?:einkauf|"
+        r"auftrag)\b|\bmerci (?:de|pour) votre (?:commande|achat|confiance)\b|\bgracias por su (?:compra|pedido)\b|\bgrazie "
+        r"per (?:il tuo|il suo) (?:ordine|acquisto)\b"),
+    (2, r"\b(?:reports?|reported)(?: an?| the)?: |\b\w+[-_]\w+ (?:commented|replied|mentioned|posted|reacted|liked|"
+        r"shared|invited)\b|\b(?:commented|replied|reacted) (?:on|to) (?:your|a)\b|\b(?:content|spam|virus|mail) "
+        r"filter\b|\b(?:was|has been) (?:rejected|blocked|quarantined|held)\b|\bis (?:now )?available (?:on|in|for) "
+        r"(?:the|your|download)|\b(?:est|ist|está|è|is) (?:nun |jetzt |désormais |ahora |ora |nu )?(?:disponible|verfügbar|"
+        r"disponibile|beschikbaar)\b|\btrifft (?:voraussichtlich|heute|morgen)\b|\ble recordamos\b|\bwir erinnern sie\b|"
+        r"\bnous vous rappelons\b|\ble ricordiamo\b|\bestimated (?:delivery|arrival)\b"),
+    (2, r"\bscheduled (?:maintenance|downtime|outage)\b|\b(?:service|system|portal|site|website|server)\b[^.\n]{0,30}"
+        r"\b(?:will be|is) (?:unavailable|down|offline|upgraded|migrated)\b|\bno action is (?:required|needed)\b|"
+        r"\bwartungsarbeiten\b|\bmaintenance programmée\b|\b(?:\d+|people|someone|members?) (?:people |members |users )?"
+        r"(?:viewed|visited|looked at|liked|followed) your\b|\bupgrade (?:to|now|your)\b|\bunlock\b|\byou have \d+ "
+        r"(?:new|unread|pending)\b|\b(?:tell|refer|forward to) a friend\b|\bstop (?:getting|receiving) these\b|\bréglez "
+        r"en ligne\b|\ben un clic\b|\barrive à échéance\b|\bläuft (?:am|in) [^.\n]{0,20} ab\b|\bvence el\b"),
     (1, r"\bnotification\b|\breminder\b|\bsystem\b|\balert\b|\bbenachrichtigung\b|\bnotificación\b|"
         r"\bnotifica\b|\bmelding\b|\berinnerung\b|\brappel\b|\brecordatorio\b|\bpromemoria\b"),
 )  # fmt: skip

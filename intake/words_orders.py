@@ -48,7 +48,7 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"\boverdue\b|\bare we (?:close|there)\b|\bbackorder"),
         (3, r"\bit(?:'s|s|’s| is| has) been (?:\w+ )?(?:\d+|two|three|four|five|six|a|over) "
             r"(?:days|weeks|months|week|month)\b|\b(?:\d+|two|three|four|five|six) (?:days|weeks|"
-            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\bpromised\b|"
+            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you|as) promised\b|\bpromised (?:for|by|me|us)\b|"
             r"\bwas due\b|\bsupposed to (?:ship|be here|arrive|have)\b"),
         (2, r"\b(?:my|our|your|that|the|this) (?:last |open )?(?:order|po|p\.o\.|purchase order|"
             r"shipment|job)\b(?! (?:form|is attached|attached|for|of))|\b(?:order|po|job|"
@@ -97,17 +97,21 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"\b(?:meu|nosso) pedido\b|\bnossa encomenda\b"),
     )),
     Elsewhere("a change to an order in hand", (
-        (5, r"\b(?:change|amend|revise|update|correct|bump|add|switch|split|move|push|pull)\w*\b"
-            r"[^.?\n]{0,40}\b(?:order|po|purchase order|ship[- ]to|address|delivery address|"
-            r"billing)\b(?! (?:for|of))|\brev(?:ision|\.)? \d+ (?:of|to) (?:purchase order|po|"
+        (5, r"\b(?:change|amend|revise|update|correct|bump|add|switch|split|move|push|pull)\w*\b[^.?\n]{0,40}(?<!in )\b(?:order|po|purchase order|ship[- ]to|address|"
+            r"delivery address|billing)\b(?! (?:for|of|to))|\brev(?:ision|\.)? \d+ (?:of|to) (?:purchase order|po|"
             r"order)\b|\b(?:ship[- ]to|delivery address|billing address) (?:changed?|has "
             r"changed|is now)\b|\b(?:po|order) \S+ rev"),
         (5, r"\b(?:for reference,? )?unchanged\b|\bfor reference only\b|\bonly the (?:address|"
-            r"date|quantity|price)[^.\n]{0,20}changes?\b|\b(?:rest|everything else|all else|"
-            r"others?|other \w+) (?:as is|stays?|stands?|the same|unchanged)\b"),
+            r"date|quantity|price)[^.\n]{0,20}changes?\b|\b(?:rest|everything else|"
+            r"other lines?) (?:as is|stays? (?:as|the)|the same|unchanged)\b"),
         (5, r"\bcancel(?:ling|ing|led|lation)?\b[^.?\n]{0,40}\b(?:order|po|mandrels?|it|line|item)\b"
-            r"|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\b(?:don't|do not|dont) "
+            r"|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\bsit on (?:the|it|that|our|my)\b|\b(?:don't|do not|dont) "
             r"ship\b|\bscrap (?:that|the|my) (?:order|last)\b|\bno longer need"),
+        (5, r"\b(?:push|move|bring|pull|delay|postpone|reschedule|hold)\b[^.?\n]{0,40}\b(?:out to|back to|"
+            r"until|till|forward|in to|to the \d|by a (?:week|month|few))\b|\bverschieb|\bzurückstell|"
+            r"\b(?:reporter|décaler|avancer|retarder)\b|\baplaz|\bpospon|\badelant(?:ar|en)\b|\bposticip|"
+            r"\brinvi(?:are|ate)\b|\banticipare\b|\buitstel|\bverschuiv|\bprzesun|\bskjut|\badiar\b|"
+            r"\bnothing ships\b|\bship (?:it |them |everything )?(?:together|complete|partial|collect)\b"),
         (5, r"\border acknowledg|\backnowledge (?:our|the|receipt|po|order|please)\b|"
             r"\backnowledge please\b|\border confirmation\b|\bagainst (?:your|our) (?:quot|offer|"
             r"po|order)|\bplease confirm (?:receipt|the (?:new )?(?:date|address))|\bconfirm "
@@ -131,22 +135,25 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"right\b|\bmake good on\b"),
         (5, r"\brefund(?:ed|s)?\b(?! went)|\bmoney back\b|\bcharge ?back\b|\bstore credit\b|"
             r"\bback on (?:the|my) card\b|\b(?:for|as|a) credit\b|\brestock(?:ing)? fee\b|"
-            r"\bput (?:the )?\S+ (?:\w+ )?back\b|\b(?:my|the) bank\b"),
+            r"\bput (?:the )?\S+ (?:\w+ )?back\b"),
         (5, r"(?<!have a )\bcomplain(?:t|ing)?\b(?! from my)|\brma\b|\bwarranty claim\b|"
             r"\bnon[- ]?conform|\bncr\b|\bcorrective action\b|\b8d report\b"),
         (5, r"\b(?:arrived|came|received|delivered|turned up)\b[^.?\n]{0,40}\b(?:damaged|broken|"
             r"cracked|bent|scratched|wrong|rusty|rusted|short|smashed|crushed|empty|undersi[sz]ed?|"
             r"oversi[sz]ed?)\b|\b(?:box|crate|package|parcel|carton|it|mandrel|carrier)\b"
             r"[^.?\n]{0,40}\b(?:smashed|crushed|dropped|torn|soaked|damaged)\b"),
-        (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\bwrong (?:one|size|mandrel|"
-            r"part|item|tool)\b(?! (?:last|before))|\bnot (?:what|the one) (?:i|we) (?:ordered|"
-            r"asked)|\b(?:packing slip|label|tag|box) says\b|\bmixed up\b|\b(?:never|doesn't|"
+        (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\b(?:sent|got|received|ordered|"
+            r"shipped|delivered|bought) (?:me |us )?the wrong\b|^\W*wrong (?:one|size|part)\b|\bnot (?:what|the one) (?:i|we) (?:ordered|"
+            r"asked)|\bpacking slip says\b|\b(?:never|doesn't|"
             r"does not|didn't|did not|won't|doesnt|didnt|wont) fit\b|\bnot (?:to|as per) (?:the )?"
             r"(?:drawing|spec|order)\b"),
-        (5, r"\b(?:mandrel|one|balls?|links?|tip|nose|shank|thread|chrome|plating|tool|cable)s?"
+        (3, r"\b(?:mandrel|one|balls?|links?|tip|nose|shank|thread|chrome|plating|tool|cable)s?"
             r"(?: you (?:sent|made|sold)[^.?\n]{0,30})?[^.?\n]{0,25}\b(?:broke|broken|snapped|"
             r"cracked|seized|fell apart|galled|peel(?:ed|ing)|flaked|chipped|has a burr|is loose)\b"
-            r"|\bburr on the\b|\byou sent[^.?\n]{0,40}\b(?:cracked|broke|failed|snapped|split)"),
+            r"|\bburr on the\b"),
+        (5, r"\byou (?:sent|made|sold|shipped|supplied)[^.?\n]{0,60}\b(?:cracked|broke|failed|"
+            r"snapped|split|seized|chipped|bent|peel\w+|too (?:big|small|tight|loose|short|long))\b|"
+            r"\b(?:cracked|broke|snapped) (?:after|on) (?:only |just )?(?:\d+|the first|two|three)\b"),
         (5, r"\b(?:unacceptable|disappointed|not happy|unhappy|fed up|disgusted|a joke|not good "
             r"enough|pick it up|last straw)\b|\b(?:return|send|sending|returning|ship|take) (?:it|"
             r"them|this|the mandrel|these) (?:back|for)\b|\bwant to return\b|\bnot paying\b"),
@@ -170,18 +177,50 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\b(?:certificate?|cert|certs|3\.1|mill test report|mtr|coc|test report|msds|sds)\b"
             r"[^.?\n]{0,60}\b(?:delivered|order|po|for the|shipment|auditor|missing|received)\b"),
     )),
+    Elsewhere("a parcel or its papers", (
+        (4, r"\b(?:re-?send|send (?:me |us )?(?:again|another copy|a copy|the (?:\w+ )?(?:drawing|label|"
+            r"papers?|certificate|invoice|receipt|packing))|(?:lost|missing|need|without|no|forgot) "
+            r"(?:the |a |your )?(?:packing (?:slip|list)|receipt|label|delivery note|commercial invoice|"
+            r"paperwork|certificate of conformity|manual))\b|\bcame out blank\b|\bdelivery note\b"),
+        (3, r"\b(?:box|carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
+            r"\b(?:carrier|courier|customs|freight company|driver|post office|delivery man)\b|"
+            r"\b(?:front desk|sign for|dropped off|left at|at the dock|loading dock|returned to sender|"
+            r"shipping label|will call)\b|\bbill of lading\b"),
+        (3, r"\b(?:lieferschein|warenbegleit\w*|handelsrechnung|paket|zoll(?:amt|papiere|abfertigung)?|"
+            r"spediteur|spedition|karton|kiste|werkszeugnis)\b(?<!\d zoll)|\bbeim zoll\b|\bnachreichen\b|"
+            r"\b(?:angekommen|eingetroffen|verschickt|versandt|abgeschickt|unterwegs)\b|\bliegt (?:bei|im|"
+            r"in|seit)"),
+        (3, r"\b(?:transporteur|douane|colis|bon de livraison|bordereau|carton|coursier)\b|"
+            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é|er))\b|\bcertificat "
+            r"matière\b"),
+        (3, r"\b(?:transportista|aduana|paquete|albar[áa]n|caja|mensajero|repartidor)\b|\b(?:llegó|"
+            r"llegaron|ha llegado|recibí|recibido|enviad[oa]s?|devolvemos|devuelt[oa]|mandaron)\b"),
+        (3, r"\b(?:corriere|dogana|pacco|d\.?d\.?t\.?|bolla|scatola|imballo|vettore)\b|\b(?:arrivat[oaie]|"
+            r"consegnat[oaie]|spedit[oaie]|partit[oaie]|restituiamo|rispedit)\b"),
+        (3, r"\b(?:vervoerder|douane|pakket|pakbon|doos|koerier|vrachtbrief)\b|\b(?:aangekomen|geleverd|"
+            r"verstuurd|verzonden|opgehaald|teruggestuurd|ontbreekt)\b"),
+        (3, r"\b(?:paczk|kurier|przesyłk|list przewozow|dotarł|przyszed|przyszł|dostarczon|wysłan)|"
+            r"\b(?:paketet?|kolli|följesedel|fraktsedel|kommit|anlänt|levererad|skickat|skickad)\b|"
+            r"\b(?:chegou|transportadora|alfândega|nota fiscal|enviaram)\b"),
+        (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b"),
+    )),
     Elsewhere("an answer to our offer", (
         (4, r"\b(?:thanks|thank you|thx|ta|cheers) for (?:the|your|that|sending|getting)\b"
             r"[^.?\n]{0,25}\b(?:quote|price|quotation|offer|number|pricing)\b|\b(?:got|received|"
             r"have|reviewed) (?:the|your) (?:quote|quotation|offer|price)\b|\byour (?:quote|"
             r"quotation|offer)\b[^.?\n]{0,50}\b(?:received|noted|arrived|under review|accepted|"
             r"approved)\b"),
-        (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with|elsewhere)\b|"
+        (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with (?:some|a diff|another|your comp)|elsewhere\b)|"
             r"\btoo (?:rich|expensive|high|dear|steep) for\b|\bfound (?:one|it|another) (?:cheaper|"
             r"elsewhere|in)\b|\b(?:talk to|discuss with|run it by|check with|ask) (?:the|my|our) "
-            r"(?:boss|customer|team|wife|engineer)|\brevert\b|\bget back to you\b|\blet you know\b|"
+            r"(?:boss|customer|team|wife|engineer)|"
             r"\bcustomer (?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) (?:off|cancel|dead)|"
             r"\bplease proceed\b|\blooks good\b"),
+        (5, r"\b(?:go|going) ahead (?:with|and make|on)\b|\bas (?:quoted|offered)\b|\bper (?:your|our) (?:quote|"
+            r"quotation|offer)\b|\bwie angeboten\b|\bgemäß (?:ihrem )?angebot\b|\bbon pour accord\b|\bselon "
+            r"votre (?:offre|devis)\b|\bsegún (?:su|vuestra) (?:oferta|cotización)\b|\bconforme alla vostra "
+            r"offerta\b|\bconform uw offerte\b|\bakkoord\b|\b(?:we|i) accept\b|\bmatch (?:it|that|their)\b"),
+        (2, r"\brevert\b|\bget back to you\b|\blet you know\b|\bthink(?:ing)? it over\b"),
         (4, r"\b(?:danke|dank) für (?:das|ihr|euer) angebot\b|\banderweitig (?:vergeben|bestellt)|"
             r"\bleider zu teuer\b|\bwir melden uns\b|\bmerci pour votre (?:offre|devis)\b|\bgracias "
             r"por (?:la|su|vuestra) (?:oferta|cotización)\b|\bgrazie per l'offerta\b|\bbedankt voor "
@@ -195,16 +234,17 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\bworks? (?:great|perfectly|well|a treat|like a charm|fine)\b|\b(?:slid|fits?|went) "
             r"(?:right |straight |perfectly|like a)|\bcame out (?:like|great|perfect|beautiful)|"
             r"\b(?:great|nice|lovely|excellent|top|beautiful|good) (?:job|work|service|tool|tool"
-            r"ing)\b|\bowe you one\b|\bhappy (?:with|holidays|new year|christmas|easter)\b|\bmerry "
-            r"christmas\b"),
+            r"ing)\b|\bowe you one\b|\bhappy with\b"),
+        (2, r"\bhappy (?:holidays|new year|christmas|easter)\b|\bmerry christmas\b|\bfrohe "
+            r"weihnachten\b|\bjoyeux noël\b|\bfeliz navidad\b|\bbuon natale\b|\bprettige (?:kerst|"
+            r"feestdagen)|\bthanks? (?:again )?for (?:the|your) (?:quick|fast|help|call|visit|tour|"
+            r"service|great)\b"),
         (3, r"\bno (?:reply|action) (?:needed|necessary|required)\b|\bjust (?:to say|wanted to "
-            r"(?:say|thank))\b|\bthanks? (?:again )?for (?:the|your) (?:quick|fast|help|call|visit|"
-            r"tour|service|great)\b|\bnothing (?:is )?(?:wanted|needed) (?:at present|right now|"
+            r"(?:say|thank))\b|\bnothing (?:is )?(?:wanted|needed) (?:at present|right now|"
             r"for now)\b|\bwith thanks\b"),
         (3, r"\bist (?:heute |gestern |gut )?(?:angekommen|gekommen|da)\b|\bpasst (?:perfekt|wie|"
-            r"super)\b|\bfrohe weihnachten\b|\bbien (?:reçue?|arrivée?)\b|\bjoyeux noël\b|\b(?:ha |"
-            r"nos )?lleg(?:ó|ado) (?:bien|ayer|hoy|perfecto)|\bfeliz navidad\b|\bè arrivat[oa]\b|"
-            r"\btutto (?:bene|ok|perfetto)\b|\bbuon natale\b|\bgoed (?:ontvangen|aangekomen)\b|"
-            r"\bprettige (?:kerst|feestdagen)|\bpast perfect\b"),
+            r"super)\b|\bbien (?:reçue?|arrivée?)\b|\b(?:ha |"
+            r"nos )?lleg(?:ó|ado) (?:bien|ayer|hoy|perfecto)|\bè arrivat[oa]\b|"
+            r"\btutto (?:bene|ok|perfetto)\b|\bgoed (?:ontvangen|aangekomen)\b|\bpast perfect\b"),
     )),
 )  # fmt: skip

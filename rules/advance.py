@@ -1,4 +1,4 @@
-"""How far a mandrel's nose is set past the tangent: a starting value, to be corrected on the job."""
+"""How far a mandrel's nose is set past the tangent: a starting value only."""
 
 from __future__ import annotations
 

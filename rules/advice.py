@@ -69,10 +69,13 @@ def elongation_findings(request: SizeRequest, spec: BendSpec) -> Iterator[Findin
     if span is None or isinstance(strain, Outside):
         return
     worst = elongation_share(strain=strain, elongation_pct=span[0])
-    best = elongation_share(strain=strain, elongation_pct=span[1])
-    if isinstance(worst, Outside) or isinstance(best, Outside) or worst <= 1:
+    if isinstance(worst, Outside) or worst <= 1:
         return
-    needs = f"The outside of this bend stretches by about {ratio_text(round(100 * strain))} %"
+    best = elongation_share(strain=strain, elongation_pct=span[1])
+    assert isinstance(best, Decimal), "more elongation can't be outside where less is not"
+    # One decimal where the whole percent would look like the listed figure: 10.2 against 10.
+    places = 0 if round(100 * strain) > span[0] else 1
+    needs = f"The outside of this bend stretches by about {100 * strain:.{places}f} %"
     listing = (
         f"{found[0].name} is listed with {ratio_text(span[0])} %"
         if span[0] == span[1]

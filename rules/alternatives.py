@@ -6,10 +6,10 @@ from dataclasses import replace
 from decimal import Decimal
 from functools import lru_cache
 
-from .assessment import Alternative, Decision
+from .assessment import Alternative
 from .case import Case
 from .catalogue import next_die
-from .judgement import judge
+from .checks import DECIDING
 from .standards import BWG_GAUGES, bwg_mm, bwg_of
 from .units import format_in, format_mm, tidy
 
@@ -48,9 +48,11 @@ def alternatives_for(case: Case) -> tuple[Alternative, ...]:
 
 def _passes(offer: Case) -> bool:
     """Feasible, and open in nothing but the material."""
-    judgement = judge(offer)
-    asked = {finding.field for finding in judgement.findings if finding.effect == "asks"}
-    return judgement.decision is not Decision.DECLINE and asked <= {"material"}
+    return not any(
+        finding.effect == "declines" or (finding.effect == "asks" and finding.field != "material")
+        for rule in DECIDING
+        for finding in rule(offer)
+    )
 
 
 def _radii(case: Case) -> list[tuple[Decimal | None, str]]:

@@ -54,24 +54,30 @@ class BallRow(Frozen):
     wiper: Wiper | None = None
 
 
+_Band = tuple[Decimal, Decimal, tuple[BallRow, ...]]
+
+
 class BallChart(Frozen):
     """The whole chart; empty where the shop has none."""
 
     rows: tuple[BallRow, ...] = ()
 
     @cached_property
-    def bands(self) -> dict[tuple[str, Decimal, Decimal], list[BallRow]]:
+    def bands(self) -> dict[str, tuple[_Band, ...]]:
         """The rows by kind of tube and band of wall factors, so that few are looked through."""
-        found: dict[tuple[str, Decimal, Decimal], list[BallRow]] = {}
+        found: dict[str, dict[tuple[Decimal, Decimal], list[BallRow]]] = {}
         for row in self.rows:
-            key = (row.tube, row.wall_factor_over, row.wall_factor_to)
-            found.setdefault(key, []).append(row)
-        return found
+            ends = (row.wall_factor_over, row.wall_factor_to)
+            found.setdefault(row.tube, {}).setdefault(ends, []).append(row)
+        return {
+            tube: tuple((over, to, tuple(rows)) for (over, to), rows in of_tube.items())
+            for tube, of_tube in found.items()
+        }
 
     def row_for(self, tube: TubeGroup, wall_factor: Decimal, d_of_bend: Decimal) -> BallRow | None:
         """The row for that tube and bend; None where the chart does not reach."""
-        for (kind, over, to), rows in self.bands.items():
-            if kind == tube and over < wall_factor <= to:
+        for over, to, rows in self.bands.get(tube, ()):
+            if over < wall_factor <= to:
                 for row in rows:
                     if row.d_over < d_of_bend <= row.d_to:
                         return row
@@ -125,12 +131,12 @@ def balls_needed(
     low, high = min(r.balls_low for r in held), max(r.balls_high for r in held)
     note = f"from the shop's chart for bends up to {limit_deg} degrees"
     if angle_deg is not None and 0 < angle_deg < limit_deg:
-        room = balls_that_fit(
-            angle_deg=angle_deg, pitch_over_od=ASSUMED_PITCH, d_of_bend=d_of_bend
-        )
+        room = balls_that_fit(angle_deg=angle_deg, pitch_over_od=ASSUMED_PITCH, d_of_bend=d_of_bend)
         if room < high:
             low, high = min(low, room), room
-            note = f"no more than {room} have room in {angle_deg} degrees (pitch {ASSUMED_PITCH} OD)"
+            note = (
+                f"no more than {room} have room in {angle_deg} degrees (pitch {ASSUMED_PITCH} OD)"
+            )
     return BallsNeeded(
         low=low,
         high=high,

@@ -6,6 +6,7 @@ Lengths are exact ``Decimal`` mm.
 from __future__ import annotations
 
 from decimal import Decimal
+from functools import cached_property
 from typing import Self
 
 from pydantic import model_validator
@@ -132,12 +133,12 @@ class BendSpec(Frozen):
             )
         return self
 
-    @property
+    @cached_property
     def wall_factor(self) -> Decimal:
         """OD / wall [-]."""
         return wall_factor(od_mm=self.od_mm, wall_mm=self.wall_mm)
 
-    @property
+    @cached_property
     def d_of_bend(self) -> Decimal:
         """CLR / OD [-]."""
         return d_of_bend(clr_mm=self.clr_mm, od_mm=self.od_mm)

@@ -139,10 +139,12 @@ def bore_range(*, od_mm: Decimal, wall_mm: Decimal, make: TubeMake | None) -> Bo
     if make is None:
         basis = "nominal bore: how the tube is made (DOM, ERW, a standard) is not said"
         return BoreRange(nominal_mm, None, None, basis)
-    notes = (make.note,) if make.note else ()
+    notes: tuple[str, ...] = (make.note,) if make.note else ()
     bead = make.title if make.seam == "bead" and not _bead_is_counted(make) else ""
     if make.could_be:
-        meant = [(makes()[key].title, _of_make(makes()[key], od_mm, wall_mm)) for key in make.could_be]
+        meant = [
+            (makes()[key].title, _of_make(makes()[key], od_mm, wall_mm)) for key in make.could_be
+        ]
         doubtful = tuple((title, ends[0]) for title, ends in meant if ends is not None)
         basis = f"nominal bore: {make.title} leaves open whether the inside flash is controlled"
         return BoreRange(nominal_mm, None, None, basis, doubtful, notes, bead)
@@ -223,7 +225,7 @@ def _notes(
         beads = [
             f"{finish} {bead}"
             for finish in ("A", "B", "C")
-            if (bead := en10296_bead(od_mm=od_mm, wall_mm=wall_mm, finish=finish)) is not None  # type: ignore[arg-type]
+            if (bead := en10296_bead(od_mm=od_mm, wall_mm=wall_mm, finish=finish)) is not None
         ]
         if beads:
             found.append(f"inside weld bead not counted; by finish, in mm: {', '.join(beads)}")

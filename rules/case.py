@@ -42,6 +42,8 @@ class Case:
     @cached_property
     def wall_factor(self) -> Decimal | None:
         """OD / wall [-]; None where not given, impossible, or not a round tube."""
+        if self.spec is not None:
+            return self.spec.wall_factor
         r = self.reading
         if not self._is_round or r.od_mm is None or r.wall_mm is None or not r.possible_wall:
             return None
@@ -50,6 +52,8 @@ class Case:
     @cached_property
     def d_of_bend(self) -> Decimal | None:
         """CLR / OD [-]; None where not given, impossible, or not a round tube."""
+        if self.spec is not None:
+            return self.spec.d_of_bend
         r = self.reading
         if not self._is_round or r.od_mm is None or r.clr_mm is None or not r.possible_clr:
             return None
@@ -124,4 +128,4 @@ class Case:
 
     @property
     def _is_judged(self) -> bool:
-        return self._is_round and self.reading.can_be
+        return self.spec is not None or (self._is_round and self.reading.can_be)

@@ -13,6 +13,9 @@ from .shelf import CatalogueMandrel, Die
 from .tube import SAME_SIZE_MM, SAME_WALL_MM
 from .units import both_units, format_in, format_mm
 
+_LEAST_TOLD_MM = Decimal("0.002")
+"""Less is told as 'a hair': in inches it would be 0."""
+
 
 @dataclass(frozen=True, slots=True)
 class NearMiss:
@@ -47,7 +50,8 @@ def look_on_shelf(
     the material and one is on hand. Of several: best surface, then fewest balls to spare, then the
     diameter nearest the middle of the range.
     """
-    of_od = [m for m in catalogue if abs(m.tube_od_mm - spec.od_mm) <= SAME_SIZE_MM]
+    least_mm, most_mm = spec.od_mm - SAME_SIZE_MM, spec.od_mm + SAME_SIZE_MM
+    of_od = [m for m in catalogue if least_mm <= m.tube_od_mm <= most_mm]
     if not of_od:
         return ShelfLook(None, (), ())
     middle_mm = (needed.diameter_low_mm + needed.diameter_high_mm) / 2
@@ -79,9 +83,9 @@ def _size_reasons(
     diameter_mm = mandrel.mandrel_diameter_mm
     if diameter_mm > needed.diameter_high_mm:
         bore = "this wall" if needed.bore_low_mm is None else "the smallest bore of this tube"
-        yield f"it is {both_units(diameter_mm - needed.diameter_high_mm, first)} too big for {bore}"
+        yield f"it is {_by(diameter_mm - needed.diameter_high_mm, first)} too big for {bore}"
     elif diameter_mm < needed.diameter_low_mm:
-        yield f"it is {both_units(needed.diameter_low_mm - diameter_mm, first)} too small for this wall"
+        yield f"it is {_by(needed.diameter_low_mm - diameter_mm, first)} too small for this wall"
     elif not _within(
         spec.wall_mm, mandrel.tube_wall_min_mm, mandrel.tube_wall_max_mm, SAME_WALL_MM
     ):
@@ -94,6 +98,10 @@ def _size_reasons(
         yield f"it has {'one ball' if few == 1 else f'{few} balls'} too few"
     if mandrel.on_hand == 0:
         yield "none is on hand"
+
+
+def _by(mm: Decimal, first: Literal["in", "mm"]) -> str:
+    return both_units(mm, first) if mm >= _LEAST_TOLD_MM else "a hair"
 
 
 def _surface_reason(mandrel: CatalogueMandrel, spec: BendSpec, needed: MandrelNeeded) -> str | None:
@@ -118,12 +126,9 @@ def _span(
 
 def dies_for(od_mm: Decimal, dies: tuple[Die, ...]) -> tuple[Die, ...]:
     """Dies on hand for a tube of ``od_mm`` [mm], tightest first."""
-    return tuple(
-        sorted(
-            (d for d in dies if d.on_hand and abs(d.tube_od_mm - od_mm) <= SAME_SIZE_MM),
-            key=lambda die: (die.clr_mm, die.part),
-        )
-    )
+    least_mm, most_mm = od_mm - SAME_SIZE_MM, od_mm + SAME_SIZE_MM
+    found = [d for d in dies if least_mm <= d.tube_od_mm <= most_mm and d.on_hand]
+    return tuple(sorted(found, key=lambda die: (die.clr_mm, die.part)))
 
 
 def die_for(od_mm: Decimal, clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:

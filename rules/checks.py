@@ -129,7 +129,7 @@ def doubtful_bore(case: Case) -> Iterator[Finding]:
     smaller = doubtful_bores(case.bore)
     if smaller:
         bores = " or ".join(f"{case.length(mm)} for {title}" for title, mm in smaller)
-        text = f"The mandrel is worked out for the nominal bore, {nominal}; it can be {bores}."
+        text = f"The mandrel is worked out for the nominal bore, {nominal}; it can be as small as {bores}."
     elif case.bore.open_bead:
         text = (
             f"The mandrel is worked out for a bore of {nominal}; a weld bead inside, as "
@@ -149,7 +149,12 @@ def doubtful_bore(case: Case) -> Iterator[Finding]:
 
 def mandrel_perhaps_not_needed(case: Case) -> Iterator[Finding]:
     """A bend that an empty tube may stand."""
-    if case.is_feasible and case.spec and case.mandrel and case.mandrel.needed == "may not be needed":
+    if (
+        case.is_feasible
+        and case.spec
+        and case.mandrel
+        and case.mandrel.needed == "may not be needed"
+    ):
         yield Finding(
             rule="mandrel-perhaps-not-needed",
             effect="notes",
@@ -252,7 +257,7 @@ def ratio_text(value: Decimal, limit: Decimal | None = None) -> str:
     return str(value)
 
 
-RULES: tuple[Rule, ...] = (
+DECIDING: tuple[Rule, ...] = (
     shape,
     missing_od,
     missing_wall,
@@ -262,14 +267,19 @@ RULES: tuple[Rule, ...] = (
     possible_clr,
     wall_factor_limit,
     d_of_bend_limit,
-    unusual_figures,
     room_for_mandrel,
+    missing_material,
+)
+"""The rules that may decline or ask, in the order in which their findings are told."""
+
+RULES: tuple[Rule, ...] = (
+    *DECIDING,
+    unusual_figures,
     doubtful_bore,
     mandrel_perhaps_not_needed,
-    missing_material,
     material_surface,
     die_on_hand,
     enough_on_hand,
     near_on_shelf,
 )
-"""All rules, in the order in which their findings are told."""
+"""All rules; after the deciding ones those that only warn or note."""

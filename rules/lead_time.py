@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
+from functools import lru_cache
 from itertools import islice
 from typing import TYPE_CHECKING
 
@@ -47,6 +48,7 @@ def judge(
     return None if ready is None else LeadTime(days, ready, needed_by, likely=ready <= needed_by)
 
 
+@lru_cache(maxsize=256)
 def working_day_after(start: date, count: int, lead_times: LeadTimes) -> date | None:
     """The working day that is ``count`` working days after ``start``; for 0, ``start`` or the next.
 

@@ -90,6 +90,8 @@ def all_readings(request: SizeRequest) -> tuple[Reading, ...] | None:
     A combination that no tube can have (wall of OD/2 and more) is no reading and is left out,
     unless nothing else remains.
     """
+    if not request.doubts:
+        return (stated_reading(request),)
     axes = (
         tuple(dict.fromkeys((request.shape, *_read(request.doubt_on("shape"), _as_shape)))),
         *(

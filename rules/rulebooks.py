@@ -64,6 +64,11 @@ class RuleBookLine:
     source: str
     how_sure: str
 
+    @property
+    def is_sure(self) -> bool:
+        """Whether a text was read that says so, rather than memory or hearsay."""
+        return self.how_sure.startswith(("high", "medium"))
+
 
 @lru_cache(maxsize=1)
 def rule_book_lines() -> tuple[RuleBookLine, ...]:
@@ -92,18 +97,21 @@ def lines_for(uses: Iterable[str]) -> tuple[RuleBookLine, ...]:
 def rule_book_findings(
     request: SizeRequest, uses: Iterable[str], *, can_be_bent: bool
 ) -> Iterator[Finding]:
-    """What the rule books for ``uses`` say of this bend; warns where a limit is not met, else notes.
+    """What the rule books for ``uses`` say of this bend: warns where a limit is not met.
 
     ``can_be_bent``: our own tooling can, which is said beside a rule book that forbids it.
-    Nothing where OD or CLR is missing or impossible. Never declines and never certifies.
+    Everything else is a note, and so is a limit that we are not sure of. Nothing where OD or CLR is
+    missing or impossible. Never declines and never certifies.
     """
     od_mm, clr_mm = request.od_mm, request.clr_mm
     if od_mm is None or clr_mm is None or not is_possible_clr(od_mm=od_mm, clr_mm=clr_mm):
         return
+    told: set[str] = set()
     for use in dict.fromkeys(uses):
         lines = [line for line in rule_book_lines() if use in line.uses]
         radius = [line for line in lines if line.measure == "clr_min_d" and line.limit is not None]
-        if radius:
+        if not told.issuperset(line.id for line in radius):  # a race seat in a cage: said once
+            told.update(line.id for line in radius)
             yield _radius_finding(use, radius, od_mm, clr_mm, can_be_bent=can_be_bent)
         for line in lines:
             if line.measure == "order_wall":
@@ -127,7 +135,8 @@ def _radius_finding(
     wanted = f"{names} {verb} for a CLR of at least {limit} x OD in {USE_WORDS[use]}"
     check = _CHECK.get(use, _CHECK_CODE)
     # Products, so that exactly 3 x OD never counts as less.
-    if clr_mm < strictest * od_mm:
+    below = clr_mm < strictest * od_mm
+    if below:
         can = "our tooling can bend that, but " if can_be_bent else ""
         text = f"This bend is {ratio} x OD: {can}{wanted}; {check}."
     else:
@@ -135,7 +144,7 @@ def _radius_finding(
         text = text[0].upper() + text[1:]
     return Finding(
         rule=f"rule-book-{use}",
-        effect="warns" if clr_mm < strictest * od_mm else "notes",
+        effect="warns" if below and any(line.is_sure for line in books) else "notes",
         text=text,
         source=_sources(books),
         measured=clr_mm / od_mm,

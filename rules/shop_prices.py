@@ -36,7 +36,7 @@ class Prices(Frozen):
         return bands
 
     def custom_price(self, od_mm: Decimal) -> str | None:
-        """The price of one mandrel made for a tube of ``od_mm`` [mm]; None where no rule reaches."""
+        """Price of one mandrel made for a tube of ``od_mm`` [mm]; None where no rule reaches."""
         return next(
             (
                 band.price

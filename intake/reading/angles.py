@@ -8,8 +8,9 @@ the most of the tooling.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from itertools import pairwise
 
 WHOLE_TURN = Decimal(360)
 _USUAL = frozenset(map(Decimal, (15, 30, 45, 60, 90, 120, 135, 180)))
@@ -38,9 +39,9 @@ _ANGLE = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 _AFTER_WORD = re.compile(
-    rf"\b(?:{_BEND}|bent|bending|gebogen|(?P<angle>(?:\w{{0,8}}winkel|(?<!same )angle|angolo|ángulo|angulo"
-    r"|hoek)))(?:\s?[:=]|\s)\s?(?:of\s|to\s|at\s|von\s|um\s|de\s|à\s|a\s|di\s|van\s|op\s)?"
-    r"(?P<number>\d{1,3}(?:[.,]\d{1,2})?)(?!\s?(?:mm|cm|in\b|inch|\"|x\b|%|/)|[\w.,/])",
+    rf"\b(?:{_BEND}|bent|bending|gebogen"
+    r"|(?P<angle>(?:\w{0,8}winkel|angle|angolo|ángulo|angulo|hoek)))(?:\s?[:=]|\s)\s?(?:of\s|to\s|at\s|von\s|um\s|de\s|à\s|a\s|di\s|van\s|op\s)?"
+    r"(?P<number>\d{1,3}(?:[.,]\d{1,2})?)(?!\s?(?:mm|cm|in\b|inch|\"|x\b|%|/)|\w|[.,/]\d)",
     re.IGNORECASE,
 )
 _WORDS: tuple[tuple[re.Pattern[str], Decimal], ...] = tuple(
@@ -82,6 +83,26 @@ def find_angle(text: str, start: int = 0, end: int | None = None) -> Decimal | N
     (Decimal('90'), None)
     """
     return max(_angles(text[start:end]), default=None)
+
+
+def angles_of(text: str, spans: Sequence[tuple[int, int]]) -> list[Decimal | None]:
+    """The bend angle of each request, whose words stand at ``spans`` of ``text``.
+
+    Each has the angle that follows it up to the next request, the last up to the end of its line;
+    else what is said before or after all of them ("all 90 degrees"). Requests that share words
+    ("on 3, 4 and 6 in radius") share the angle.
+    """
+    if not spans:
+        return []
+    starts = [start for start, _ in spans]
+    if len(spans) == 1 or any(later <= start for start, later in pairwise(starts)):
+        return [find_angle(text)] * len(spans)
+    line_end = text.find("\n", spans[-1][1])
+    last = len(text) if line_end < 0 else line_end
+    around = (find_angle(text, 0, starts[0]), find_angle(text, last))
+    shared = max((angle for angle in around if angle is not None), default=None)
+    own = [find_angle(text, start, end) for start, end in pairwise([*starts, last])]
+    return [shared if angle is None else angle for angle in own]
 
 
 def _angles(text: str) -> Iterator[Decimal]:

@@ -92,9 +92,10 @@ IN_SPAN = phrases(
 WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień")
 CHRISTMAS = word_set("christmas xmas weihnachten noël navidad natale kerst kerstmis jul")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
-
-NEXT = word_set("next")
-"""'Next Friday' is the one of the next calendar week; a bare Friday is the coming one."""
+FEASTS = CHRISTMAS | EASTER | {"thanksgiving", "tomorrow"}
+FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
+YEARS = word_set("year jahres année año anno jaar")
+ROUGHLY = word_set("about ca max approx les the next circa environ etwa ungefähr")
 DIRECT = word_set(
     "by before until till on due is date required needed wanted latest arrive",
     "bis am zum vor spätestens den der le avant pour du del el antes para il entro dal op voor",
@@ -111,12 +112,16 @@ _THERE = tuple(
 )
 _DELIVERY = phrases(
     " | ".join(_THERE),
-    "deliver | delivery | deliveries | delivered | deliv | delivery date | in hand | on site | onsite",
-    "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive | arrives",
+    "deliver | delivery | deliveries | delivered | deliv | delivery date | in hand | on site",
+    "onsite",
+    "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive",
+    "arrives",
     "arrival | arriving | ready | ship | shipping | need date | date needed | ship date",
     "need by | date required | required date | ros date | must have | in service | get these",
-    "get those | have these | have those | have one | turn around | turned around | send by | receive",
-    "installed by | pick up | collect | pickup | have them | have it | have this | get it | get them",
+    "get those | have these | have those | have one | turn around | turned around | send by",
+    "receive",
+    "installed by | pick up | collect | pickup | have them | have it | have this | get it",
+    "get them",
     "when we need | time is | eta | dock date | want it | want them",
     "liefertermin | lieferung | geliefert | liefern | benötigen | wunschtermin",
     "termin | lieferdatum | abholen | abholung | bedarf | bedarfstermin | brauchen",
@@ -135,15 +140,18 @@ _WISH = phrases(
     "have to | has to | gotta | rush | urgent | preferably | if possible | by when",
     "möchten | möchte | müssen | muss | sollte | sollten | soll | gern | nous voudrions | voudrais",
     "faut | souhaitons | idéalement | quiero | queremos | ojalá | podrían servirnos | servirnos",
-    "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso | potrzebujemy",
+    "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso",
+    "potrzebujemy",
 )
 MODALS = word_set(
-    "must should soll sollte sollten sollen muss müssen deve devono moet moeten doit doivent debe deben"
+    "must should soll sollte sollten sollen muss müssen deve devono moet moeten doit doivent debe",
+    "deben",
 )
 """What should be then is named before them: 'your bid should reach us by Friday'."""
 _PASSIVE = phrases(
     "needed | needed by | required | require | required by | req d | wanted | wanted by | benötigt",
-    "gebraucht | erforderlich | requis | nécessaire | requerido | requerida | richiesto | richiesta",
+    "gebraucht | erforderlich | requis | nécessaire | requerido | requerida | richiesto",
+    "richiesta",
     "nodig | tassativa | tassativo",
 )
 _LIMIT = phrases(
@@ -152,27 +160,38 @@ _LIMIT = phrases(
 )
 _DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
 _OTHER = phrases(
-    "know | hear | hear back | feedback | numbers | figures | information | info | details | estimate",
+    "know | hear | hear back | feedback | numbers | figures | information | info | details",
+    "estimate",
     "estimates | budget | costing | costs | cost | submit | submission | submissions | confirm",
     "confirmation | get back | input | bescheid | auskunft | kosten | kostenschätzung | schätzung",
     "chiffrage | coût | estimation | costo | coste | estimación | presupuestar | stima | riscontro",
     "terugkoppeling | reactie | besked | svar | comparison | award | awarded | compare | ballpark",
-    "quote | quotes | quoted | quoting | quotation | quotations | offer | offers | bid | bids | price",
+    "quote | quotes | quoted | quoting | quotation | quotations | offer | offers | bid | bids",
+    "price",
     "prices | priced | pricing | reply | respond | response | answer | rfq | tender | proposal",
-    "call me | phone | meeting | visit | valid | validity | good until | invoice | paid | payment | net | in dock",
-    "expires | expire | expiry | ordered | bought | shipped on | shipped the | you shipped | was shipped",
-    "wrote | sent | received | last order | last time | last year | closed | closing | closes | close",
+    "call me | phone | meeting | visit | valid | validity | good until | invoice | paid | payment",
+    "net | in dock",
+    "expires | expire | expiry | ordered | bought | shipped on | shipped the | you shipped",
+    "was shipped",
+    "wrote | sent | received | last order | last time | last year | closed | closing | closes",
+    "close",
     "holiday | holidays | vacation | absent | away | out of | back on | open from | leaves | leave",
-    "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg | issue",
+    "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg",
+    "issue",
     "issued | your letter | my letter | letter of | mail of | email of | made on | delivered on",
-    "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort | gültig",
+    "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort",
+    "gültig",
     "bindefrist | rechnung | schrieb | geschlossen | betriebsferien | urlaub | zeichnung | stand",
     "offre | devis | réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
-    "oferta | presupuesto | cotización | respuesta | responder | válida | válido | vacaciones | factura",
-    "cerrado | plano | offerta | preventivo | risposta | rispondere | valida | ferie | chiusi | disegno",
-    "fattura | offerte | prijsopgave | antwoord | geldig | vakantie | gesloten | tekening | factuur",
+    "oferta | presupuesto | cotización | respuesta | responder | válida | válido | vacaciones",
+    "factura",
+    "cerrado | plano | offerta | preventivo | risposta | rispondere | valida | ferie | chiusi",
+    "disegno",
+    "fattura | offerte | prijsopgave | antwoord | geldig | vakantie | gesloten | tekening",
+    "factuur",
     "proposta | cotação | orçamento | resposta | férias | oferty | wycenę | odpowiedź | gilt",
-    "po | purchase order | placed | decision | decide | next revision | inspection on | audit | window | was delivered | were delivered | finish",
+    "po | purchase order | placed | decision | decide | next revision | inspection on | audit",
+    "window | was delivered | were delivered | finish",
     "finished | complete | completed | race | show | event | season | install | production",
 )
 DELIVERY = _DELIVERY
@@ -193,14 +212,20 @@ ON = word_set("am zum pour para du dal")
 LEADING = word_set("by before bis vor avant antes entro voor tegen do")
 AFTER = phrases(
     " | ".join(_THERE),
-    "need it | need them | need this | need these | at the latest | the latest | latest | or sooner | or earlier | is your date | is when | would be",
+    "need it | need them | need this | need these | at the latest | the latest | latest",
+    "or sooner | or earlier | is your date | is when | would be",
     "is fine | if possible | if you can | please deliver | delivery | positively | is needed",
     "is required | we need | is the date | is our date | in hand | on site | at our | to our",
-    "spätestens | benötigt | erforderlich | gebraucht | geliefert | liefern | lieferung | hier sein",
-    "au plus tard | à réception | chez nous | a más tardar | como muy tarde | al più tardi | in consegna",
+    "spätestens | benötigt | erforderlich | gebraucht | geliefert | liefern | lieferung",
+    "hier sein",
+    "au plus tard | à réception | chez nous | a más tardar | como muy tarde | al più tardi",
+    "in consegna",
     "uiterlijk | nodig | geleverd | binnen | senast",
 )
-PAST = phrases("last time | last one | the last | last year | last month | ago | letztes mal | letztes jahr | la dernière")
+PAST = phrases(
+    "last time | last one | the last | last year | last month | ago",
+    "letztes mal | letztes jahr | la dernière",
+)
 EXPLAINS = word_set("i e ie that s is so also d h dh means meaning namely say or on am the zum") | {
     ",", "(", "=", "-", "/", ".", ":",
 }  # fmt: skip
@@ -210,7 +235,8 @@ CORRECTS = phrases(
 )
 _FOREIGN = word_set(
     "und der die das für bitte wir mit le les des pour nous vous et el los las para con por il per",
-    "di della che het een voor van wij de la le del un una es och att med com não uma dla na proszę een graag merci gracias",
+    "di della che het een voor van wij de la le del un una es och att med com não uma dla na",
+    "proszę een graag merci gracias",
 )
 _ENGLISH = word_set("the and for we you please is need on with by our are have it of to")
 
@@ -221,6 +247,6 @@ def speaks_english(words: tuple[str, ...]) -> bool:
     return foreign < 3 or foreign <= sum(1 for word in words if word in _ENGLISH)
 
 
-MEASURES = word_set("x mm in inch inches od id wall clr rad radius thick thk ga gauge sch by tube") | {
+MEASURES = word_set("x by mm in inch inches od id wall clr rad radius thick thk ga gauge tube") | {
     '"', "*", "°",
 }  # fmt: skip

@@ -18,6 +18,7 @@ from .text_tables import RowFacts
 _FAR = 40
 """Words looked back for what governs a day; keeps the search linear."""
 _AHEAD = 8
+_FIRST_YEAR, _LAST_YEAR = 1970, 2999
 _LEANS = 12
 _NEAR = 6
 """Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
@@ -115,6 +116,8 @@ def _needed(written: Written) -> Needed:
 
 def _calendar(text: str, sent_on: date | None, *, american: bool) -> Calendar:
     words = words_of(text)
+    if sent_on is not None and not _FIRST_YEAR <= sent_on.year <= _LAST_YEAR:
+        sent_on = None  # a clock that is wrong by centuries: nothing can be counted from it
     habit = _habit(words)
     english = d.speaks_english(words.text)
     month_first = american and english if habit is None else habit
@@ -129,7 +132,7 @@ def _habit(words: Words) -> bool | None:
         if mark not in ("/", "-") or words.at(at + 2) != mark:
             continue
         first, second = words.at(at - 1), words.at(at + 1)
-        if first.isdigit() and second.isdigit() and max(len(first), len(second)) <= 2:
+        if first.isdecimal() and second.isdecimal() and max(len(first), len(second)) <= 2:
             if 12 < int(first) <= 31 and int(second) <= 12:
                 seen.add(False)
             if 12 < int(second) <= 31 and int(first) <= 12:
@@ -150,9 +153,7 @@ def _days(calendar: Calendar) -> list[Written]:
     return found
 
 
-def _govern(
-    calendar: Calendar, written: Written, behind: int, last: _Governed | None
-) -> _Governed:
+def _govern(calendar: Calendar, written: Written, behind: int, last: _Governed | None) -> _Governed:
     """What the words around a day say of it; ``behind`` is where the day before it ends."""
     words = calendar.words
     stop = _stop(words, written.start, behind)
@@ -168,10 +169,7 @@ def _govern(
 
 def _stop(words: Words, start: int, behind: int) -> int:
     """Where the clause before a day begins."""
-    stop = start
-    while stop > max(behind, start - _FAR, 0) and words.together(stop - 1, start):
-        stop -= 1
-    return stop
+    return max(behind, start - _FAR, words.first[start])
 
 
 def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]:
@@ -215,7 +213,6 @@ def _explains(words: Words, behind: int, start: int) -> bool:
 def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
     if written.kind == "short" and written.fraction and not _is_direct(words, written.start):
         return 0
-    ahead = words.text[written.end : written.end + _AHEAD]
     if _is_past(words, written, place):
         return 0
     if cue == "delivery":
@@ -253,12 +250,13 @@ def _is_direct(words: Words, start: int) -> bool:
     if before not in d.DIRECT:
         return False
     # "3/4 by 1/2" is a size.
-    return not (before == "by" and (ahead.isdigit() or ahead in d.MEASURES))
+    return not (before == "by" and (ahead.isdecimal() or ahead in d.MEASURES))
 
 
 def _asks_after(words: Words, written: Written) -> bool:
-    for at in range(written.end, min(len(words), written.end + _AHEAD)):
-        if not words.together(written.end - 1, at) or words.at(at).isdigit() or words.at(at) == ";":
+    """'... 12 December is your date', 'by the 18th in our hands'."""
+    for at in words.after(written.end, _AHEAD):
+        if words.at(at).isdecimal() or words.at(at) == ";":
             return False
         if words.phrase(at, d.AFTER):
             return True

@@ -15,34 +15,50 @@ PhraseTable = Mapping[str, tuple[tuple[str, ...], ...]]
 
 # Figures, letters, a paragraph's end, a line's end, or one mark. Apostrophes only part words.
 _WORD = re.compile(r"\d+|[^\W\d_]+|\n\s*\n\s*|\n|[^\s\w'’`]")
+_PADDING = ("",) * 64
 _ENDS = frozenset("! ? \n\n".split(" "))
 # "2 pcs. mandrel", "qty. 3": the point closes the abbreviation, not the sentence.
 _ABBREVIATED = frozenset(
     "pcs pc pce no nos nr n q qty stk st ca approx incl inkl ea szt pz ud uds cant ud od o d i e "
-    "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant st deliv del nom est wt req".split()
+    "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant deliv del nom est "
+    "wt req".split()
 )
 
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """The words of a text in order; ``sentence`` numbers the sentence that each stands in."""
+    """The words of a text in order, each with its place and the bounds of its sentence."""
 
     text: tuple[str, ...]
+    """Followed by empty words, so that a look a little beyond either end finds nothing."""
     start: tuple[int, ...]
     end: tuple[int, ...]
-    sentence: tuple[int, ...]
+    first: tuple[int, ...]
+    """Index of the first word of the sentence that each word stands in."""
+    behind: tuple[int, ...]
+    """Index behind that sentence's last word."""
 
     def __len__(self) -> int:
-        return len(self.text)
+        return len(self.start)
 
     def at(self, index: int) -> str:
         """The word there, or an empty one beyond either end."""
-        return self.text[index] if 0 <= index < len(self.text) else ""
+        return self.text[index] if index < len(self.text) else ""
 
     def together(self, left: int, right: int) -> bool:
         """Whether two words stand in one sentence."""
-        inside = 0 <= left < len(self.text) and 0 <= right < len(self.text)
-        return inside and self.sentence[left] == self.sentence[right]
+        inside = 0 <= right < len(self.start)
+        return inside and self.first[right] <= left < self.behind[right]
+
+    def before(self, index: int, far: int) -> range:
+        """Up to ``far`` indexes before a word in its sentence, nearest first."""
+        begin = self.first[index] if index < len(self.start) else 0
+        return range(index - 1, max(begin, index - far) - 1, -1)
+
+    def after(self, index: int, far: int) -> range:
+        """Up to ``far`` indexes from one on, in the sentence of the word before it."""
+        stop = self.behind[index - 1] if 0 < index <= len(self.start) else len(self.start)
+        return range(index, min(stop, index + far))
 
     def phrase(self, index: int, table: PhraseTable) -> int:
         """How many words the longest phrase of ``table`` takes that begins there; 0 is none."""
@@ -61,13 +77,15 @@ def fold(word: str) -> str:
     return "".join(c for c in unicodedata.normalize("NFD", word) if not unicodedata.combining(c))
 
 
+@lru_cache(maxsize=4)
 def words_of(text: str) -> Words:
-    """All words of ``text``."""
+    """All words of ``text``. The last few texts are kept: several steps ask for the same."""
     found: list[str] = []
     start: list[int] = []
     end: list[int] = []
-    sentence: list[int] = []
-    number = 0
+    first: list[int] = []
+    behind: list[int] = []
+    begin = 0
     for match in _WORD.finditer(text):
         written = match[0]
         word = fold(written) if written[0] != "\n" else "\n"
@@ -76,10 +94,13 @@ def words_of(text: str) -> Words:
         found.append(word)
         start.append(match.start())
         end.append(match.end())
-        sentence.append(number)
+        first.append(begin)
         if word in _ENDS or (word == "." and _closes(found, text, match.end())):
-            number += 1
-    return Words(tuple(found), tuple(start), tuple(end), tuple(sentence))
+            behind.extend([len(found)] * (len(found) - begin))
+            begin = len(found)
+    behind.extend([len(found)] * (len(found) - begin))
+    padded = (*found, *_PADDING)
+    return Words(padded, tuple(start), tuple(end), tuple(first), tuple(behind))
 
 
 def _closes(found: list[str], text: str, after: int) -> bool:
@@ -96,7 +117,8 @@ def phrases(*texts: str) -> PhraseTable:
     table: dict[str, list[tuple[str, ...]]] = {}
     for text in texts:
         for written in text.split("|"):
-            phrase = words_of(written.strip()).text
+            words = words_of(written.strip())
+            phrase = words.text[: len(words)]
             if phrase:
                 table.setdefault(phrase[0], []).append(phrase)
     return {first: tuple(sorted(found, key=len, reverse=True)) for first, found in table.items()}

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from .figures import Layout
 from .gather import Group
-from .quantity_mentions import ALONE, BARE, LABELLED, PROMPTED, Mention, mentions
+from .quantity_mentions import Mention, mentions
+from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 
 Own = dict[int, int | None]
@@ -205,7 +206,7 @@ class _Several:
 
 
 def places_of(groups: list[Group]) -> list[int]:
-    """Where each request stands in the layout's text: at the first figure that is its own and no other's."""
+    """Where each request stands in the layout's text: at the first figure of its very own."""
     owners: dict[int, int] = {}
     for group in groups:
         for start in {f.start for figures in group.slots.values() for f in figures}:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from . import quantity_verbs as v
 from . import quantity_words as w
 from .phrases import PhraseTable, Words
 from .quantity_numbers import Count
@@ -19,20 +20,6 @@ class Context:
         self.words = words
         self.text = words.text
 
-    def _before(self, at: int, far: int) -> range:
-        """Indexes before ``at`` in its sentence, nearest first."""
-        stop = at
-        while stop > max(0, at - far) and self.words.together(stop - 1, at):
-            stop -= 1
-        return range(at - 1, stop - 1, -1)
-
-    def _after(self, at: int, far: int) -> range:
-        """Indexes from ``at`` on, as far as the sentence of the word before goes."""
-        stop = at
-        while stop < min(len(self.text), at + far) and self.words.together(at - 1, stop):
-            stop += 1
-        return range(at, stop)
-
     def _ends_with(self, at: int, table: PhraseTable) -> bool:
         """Whether a phrase of ``table`` ends right before ``at``."""
         return any(
@@ -45,12 +32,14 @@ class Context:
         ``piece``: only pieces are counted; ``named``: mandrels are.
         """
         return (
-            self._ends_with(count.first, w.INSTEAD)
-            or self.words.at(count.first - 1) in w.TOOL_IN_USE
+            self._ends_with(count.first, v.INSTEAD)
+            or self.words.at(count.first - 1) in v.TOOL_IN_USE
             or self.is_rate(end)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
-            or any(self.words.phrase(at, w.ASKS_WHETHER) for at in self._before(count.first, 5))
+            or any(
+                self.words.phrase(at, v.ASKS_WHETHER) for at in self.words.before(count.first, 5)
+            )
             or self._is_later(count, end)
             or self._is_otherwise(count.first)
             or (not named and self.speaks_of_other_tooling(count.first))
@@ -59,56 +48,56 @@ class Context:
     def is_rate(self, at: int) -> bool:
         """'20 pcs a day', '3 per frame'."""
         for index in (at, at + 1):
-            if self.words.at(index) in w.RATE_SIGNS and self.words.at(index + 1) in w.RATES:
+            if self.words.at(index) in v.RATE_SIGNS and self.words.at(index + 1) in v.RATES:
                 return True
         return False
 
     def _is_owned(self, first: int, end: int, *, piece: bool) -> bool:
-        if any(self.words.phrase(at, w.OWNED_AFTER) for at in self._after(end, 2)):
+        if any(self.words.phrase(at, v.OWNED_AFTER) for at in self.words.after(end, 2)):
             return True
         if "nodig" in self.text[end : end + 4]:
             return False  # "ik heb er eentje nodig": in Dutch one has a need
         crossed = False
-        for at in self._before(first, _FAR):
+        for at in self.words.before(first, _FAR):
             word = self.text[at]
-            if self.words.phrase(at, w.WANTS):
-                return self._ends_with(at, w.NEGATIONS)
+            if self.words.phrase(at, v.WANTS):
+                return self._ends_with(at, v.NEGATIONS)
             if crossed:
                 continue
-            if self.words.phrase(at, w.OWNS) and not self._is_wish(at):
+            if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
                 return True
-            if piece and word in w.PRODUCES:
+            if piece and word in v.PRODUCES:
                 return True
             crossed = word in _JOINTS
         return False
 
     def _is_wish(self, at: int) -> bool:
         before, ahead = self.words.at(at - 1), self.words.at(at - 2)
-        return before in w.WISHES or (before in w.WISHES_FOR and ahead in w.WISHES)
+        return before in v.WISHES or (before in v.WISHES_FOR and ahead in v.WISHES)
 
     def _is_shared(self, first: int, end: int) -> bool:
         """'Will one mandrel cover both?' asks for advice."""
         before = self.words.at(first - 1)
-        direct = before in w.MODALS or (
-            self.words.at(first - 2) in w.MODALS and not self.words.phrase(first - 1, w.WANTS)
+        direct = before in v.MODALS or (
+            self.words.at(first - 2) in v.MODALS and not self.words.phrase(first - 1, v.WANTS)
         )
         if not direct:
             return False
-        return any(self.text[at] in w.SHARING for at in self._after(end, 12))
+        return any(self.text[at] in v.SHARING for at in self.words.after(end, 12))
 
     def _is_later(self, count: Count, end: int) -> bool:
         # "two mandrels here no later than May" are wanted now.
-        after = [self.text[at] for at in self._after(end, 3)]
-        if set(after) & w.LATER and not set(after) & {"no", "not", "than"}:
+        after = [self.text[at] for at in self.words.after(end, 3)]
+        if set(after) & v.LATER and not set(after) & {"no", "not", "than"}:
             return True
         more = any(word in w.MORE for word in self.text[count.after : end + 2])
         if not more:
             return False
-        around = [*self._before(count.first, 12), *self._after(end, 6)]
-        return any(self.text[at] in w.LATER | w.CONDITIONS for at in around)
+        around = [*self.words.before(count.first, 12), *self.words.after(end, 6)]
+        return any(self.text[at] in v.LATER | v.CONDITIONS for at in around)
 
     def _is_otherwise(self, first: int) -> bool:
-        return any(self.text[at] in w.OTHERWISE for at in self._before(first, _FAR))
+        return any(self.text[at] in v.OTHERWISE for at in self.words.before(first, _FAR))
 
     def speaks_of_other_tooling(self, first: int) -> bool:
         """'Wiper die to suit line 20. Qty 4.': the line names other tooling and no mandrel."""
@@ -116,63 +105,63 @@ class Context:
             word = self.text[at]
             if word in w.MANDRELS or word in _STARTS:
                 return False
-            if word in w.OTHER_TOOLING:
+            if word in v.OTHER_TOOLING:
                 return True
         return False
 
     def is_conditional(self, count: Count, end: int) -> bool:
         """'x2 if you do a deal' weighs less than what is asked for plainly."""
-        if any(self.text[at] in w.CONDITIONS for at in self._after(end, 4)):
+        if any(self.text[at] in v.CONDITIONS for at in self.words.after(end, 4)):
             return True
         return any(
-            self.text[at] in w.CONDITIONS and self.words.at(at + 1) not in ("so", "yes", "ja", "si")
-            for at in self._before(count.first, 8)
+            self.text[at] in v.CONDITIONS and self.words.at(at + 1) not in ("so", "yes", "ja", "si")
+            for at in self.words.before(count.first, 8)
         )
 
     def says_each(self, first: int, after: int, end: int) -> bool:
         """'One each', 'per size 2', 'je ein Dorn'."""
-        near = [*self._before(first, 4), *self._after(after, end - after + 4)]
-        if any(self.words.phrase(at, w.EACH_BY) for at in near):
+        near = [*self.words.before(first, 4), *self.words.after(after, end - after + 4)]
+        if any(self.words.phrase(at, v.EACH_BY) for at in near):
             return True
-        if any(self.text[at] in w.EACH for at in self._before(first, 4)):
+        if any(self.text[at] in w.EACH for at in self.words.before(first, 4)):
             return True
-        for at in self._after(after, end - after + 4):
+        for at in self.words.after(after, end - after + 4):
             if self.text[at] in w.EACH:
                 return True
             word = self.text[at]
-            if at >= end and (word.isdigit() or word in w.COUNTS or word in ("$", "€", "\n")):
+            if at >= end and (word.isdecimal() or word in w.COUNTS or word in ("$", "€", "\n")):
                 return False  # a price each, or another count: "two mandrels, one of each"
         return False
 
     def corrects(self, first: int) -> bool:
         """'Sorry, make that three'."""
-        return any(self.words.phrase(at, w.CORRECTIONS) for at in self._before(first, 6))
+        return any(self.words.phrase(at, v.CORRECTIONS) for at in self.words.before(first, 6))
 
     def names_mandrel(self, at: int) -> bool:
         """Whether the sentence so far names a mandrel."""
-        return any(self.text[index] in w.MANDRELS for index in self._before(at, 30))
+        return any(self.text[index] in w.MANDRELS for index in self.words.before(at, 30))
 
     def asks_for(self, article: int, noun: int) -> bool:
         """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
-        if self.words.at(article - 1) in w.TOOL_IN_USE:
+        if self.words.at(article - 1) in v.TOOL_IN_USE:
             return False
-        for at in self._before(article, _FAR):
-            if self.words.phrase(at, w.ABILITY):
+        for at in self.words.before(article, _FAR):
+            if self.words.phrase(at, v.ABILITY):
                 return False
-            wanted = self.words.phrase(at, w.WANTS)
+            wanted = self.words.phrase(at, v.WANTS)
             if wanted and at + wanted <= article:
                 return not (
-                    self._ends_with(at, w.NEGATIONS)
-                    or any(self.words.phrase(at - far, w.ABILITY) > far for far in (1, 2))
+                    self._ends_with(at, v.NEGATIONS)
+                    or any(self.words.phrase(at - far, v.ABILITY) > far for far in (1, 2))
                 )
-            if self.words.phrase(at, w.OWNS) and not self._is_wish(at):
+            if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
                 return False
         return self._asks_behind(article, noun)
 
     def _asks_behind(self, article: int, noun: int) -> bool:
         """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
-        behind = [self.text[at] for at in self._after(noun, 25)]
-        if w.COSTS & set(behind):
+        behind = [self.text[at] for at in self.words.after(noun, 25)]
+        if v.COSTS & set(behind):
             return self.words.at(article - 1) in ("would", "will")
         near = set(behind[:7])
-        return bool(near & w.SUFFICES or set(behind) & w.PLEASE)
+        return bool(near & v.SUFFICES or set(behind) & v.PLEASE)

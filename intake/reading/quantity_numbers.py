@@ -61,7 +61,7 @@ class Numbers:
     def _value(self, index: int) -> tuple[int, int, bool]:
         """(value, index behind it, whether shy); a value of 0 is no number."""
         word = self.words.at(index)
-        if word.isdigit():
+        if word.isdecimal():
             if len(word) > 3 or not self._is_plain(index):
                 return 0, index, False
             return self._dozens(int(word), index + 1)
@@ -111,7 +111,7 @@ class Numbers:
                 ahead = self.words.end[index - 2] == self.words.start[index - 1]
                 if ahead and self.text[index - 2].isalnum() and not self._ends_range(index):
                     return False
-        return self._is_whole_token(start, end, digits=self.text[index].isdigit())
+        return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
 
     def _ends_range(self, index: int) -> bool:
         """'2-3 mandrels', 'n.3'."""
@@ -119,7 +119,7 @@ class Numbers:
         if self.text[index - 1] != "-":
             return left == "n"
         first = index == 2 or self.words.end[index - 3] < self.words.start[index - 2]
-        return first and left.isdigit() and len(left) <= 2 and len(self.text[index]) <= 2
+        return first and left.isdecimal() and len(left) <= 2 and len(self.text[index]) <= 2
 
     def _is_whole_token(self, start: int, end: int, *, digits: bool) -> bool:
         place = bisect_right(self.starts, start) - 1

@@ -11,6 +11,7 @@ from typing import Literal
 from ...rules.request import Doubt, Frozen, Material, SizeRequest
 from ...rules.units import tidy
 from ..model import Message, OwnText
+from .angles import angles_of
 from .chains import assign_by_chain, share_lists
 from .dates import Needed, find_needed_by, needed_by_size
 from .figures import Figure, Layout, lay_out, shape_named
@@ -127,6 +128,7 @@ def _requests(
         message.sent_on,
         american=american,
     )
+    angles = angles_of(stretch.original, [_span(r, stretch.offset) for _, r in settled])
     return [
         _finish(
             request,
@@ -135,9 +137,15 @@ def _requests(
             n,
             own_days[n] or needed,
             stretch,
-        )
+        ).model_copy(update={"angle_deg": angles[n]})
         for n, (_, request) in enumerate(settled)
     ]
+
+
+def _span(request: SizeRequest, offset: int) -> tuple[int, int]:
+    """Where the words of a request stand in its part of the message."""
+    starts = [e.start - offset for e in request.evidence]
+    return min(starts, default=0), max((e.end - offset for e in request.evidence), default=0)
 
 
 def _finish(
@@ -300,7 +308,8 @@ def _merged(doubts: list[Doubt]) -> tuple[Doubt, ...]:
 def _filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
     update: dict[str, object] = {}
     doubts = list(request.doubts)
-    for field in ("od_mm", "wall_mm", "clr_mm", "material", "grade", "quantity", "nominal_pipe"):
+    plain = ("od_mm", "wall_mm", "clr_mm", "material", "grade", "quantity")
+    for field in (*plain, "nominal_pipe", "angle_deg"):
         if getattr(request, field) is None and getattr(named, field) is not None:
             update[field] = getattr(named, field)
             doubts.extend(d for d in named.doubts if d.field == field.removesuffix("_mm"))

@@ -1,0 +1,205 @@
+"""Counting the mandrels that are wanted: six languages, lists, tables, and what counts nothing."""
+
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
+from __future__ import annotations
+
+import time
+
+import pytest
+
+from bendreply.intake.reading.figures import lay_out
+from bendreply.intake.reading.lexer import lex
+from bendreply.intake.reading.quantity import find_counts
+
+from .reading.support import read_text
+
+IN = "1.75 x .095 wall, 5.25 clr"
+MM = "38 x 1,5 mm, R 57 mm"
+A = "1.5 x .065, 4.5 clr"
+B = "2 x .083, 6 clr"
+
+
+def quantities(text: str, subject: str = "") -> list[int | None]:
+    return [request.quantity for request in read_text(text, subject)]
+
+
+COUNTED = [
+    (f"{IN}, just the one", 1),
+    (f"I'd take a pair of mandrels, {IN}", 2),
+    (f"need half a dozen mandrels {IN}", 6),
+    (f"need a dozen mandrels {IN}", 12),
+    (f"Twenty-five mandrels for {IN} please", 25),
+    (f"Qty two (2) mandrel {IN}", 2),
+    (f"no. required: 3, mandrel {IN}", 3),
+    (f"mandrel {IN}\nPcs: 4", 4),
+    (f"{IN}\nMandrel\nQuantity\n3", 3),
+    (f"{IN}, 2 req'd", 2),
+    (f"2-off mandrel {IN}", 2),
+    (f"3 × mandrels for {IN}", 3),
+    (f"Mandrel {IN}. x2 please", 2),
+    (f"could we have two of them {IN} mandrel", 2),
+    (f"{IN} mandrel. Two, please.", 2),
+    (f"What would one cost? {IN} mandrel", 1),
+    (f"the old one broke. {IN}. need another", 1),
+    (f"if so: one. {IN} mandrel", 1),
+    (f"2 Biegedorne für Rohr {MM}", 2),
+    (f"Bitte 2 Stk. Dorne {MM}", 2),
+    (f"Dorn für {MM}, davon zwei bitte", 2),
+    (f"Dorn für {MM}. Einer reicht.", 1),
+    (f"Rohr {MM}, ein Stück Dorn", 1),
+    (f"mandrin pour tube {MM}, il m'en faut trois", 3),
+    (f"un seul mandrin pour tube {MM}", 1),
+    (f"merci de nous chiffrer 2 mandrins pour tube {MM}", 2),
+    (f"mandril {MM}, necesito dos", 2),
+    (f"mandril para tubo {MM}, 1 ud.", 1),
+    (f"mandrino per tubo {MM}, me ne servono due", 2),
+    (f"mandrino tubo {MM}, n. 3", 3),
+    (f"doorn {MM}, ik heb er twee nodig", 2),
+    (f"Wat zou één kogeldoorn kosten voor {MM}?", 1),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "count"), COUNTED)
+def test_a_count_is_heard_however_it_is_said(text: str, count: int) -> None:
+    assert quantities(text) == [count]
+
+
+ASKED_FOR = [
+    f"Please quote a mandrel for {IN}",
+    f"Can I get a price on a mandrel for {IN}?",
+    f"What would a mandrel cost? {IN}",
+    f"Angebot für einen Biegedorn, Rohr {MM}",
+    f"J'aurais besoin d'un mandrin pour {MM}",
+    f"cotización de un mandril {MM}",
+    f"ci serve un mandrino per tubo {MM}",
+    f"wij zoeken een buigdoorn voor {MM}",
+]
+
+
+@pytest.mark.parametrize("text", ASKED_FOR)
+def test_a_mandrel_that_is_asked_for_is_one(text: str) -> None:
+    assert quantities(text) == [1]
+
+
+NOT_SAID = [
+    f"Can you make a mandrel for {IN}?",
+    f"Do you stock a mandrel for {IN}",
+    f"what do you get for a mandrel {IN}",
+    f"Do I need a mandrel for {IN}?",
+    f"Looking for some mandrels {IN}",
+    f"I don't need a mandrel yet, only info on {IN}",
+    f"which one of your mandrels suits {IN}",
+    f"the last one was fine, {IN} mandrel",
+    f"Können Sie einen Dorn für Rohr {MM} machen?",
+    f"pouvez-vous fabriquer un mandrin pour tube {MM} ?",
+    f"¿pueden hacer un mandril para tubo {MM}?",
+    f"potete fare un mandrino per {MM}?",
+    f"hebben jullie een doorn voor {MM}?",
+    f"Would one mandrel do for {IN} in both walls?",
+    f"We have an order for 500 pcs, {IN}. mandrel?",
+    f"Qty 200 tubes, {IN}. price on mandrels?",
+    f"batch size 50 pcs, {IN}. mandrels please",
+    f"We need two mandrel bends in {IN}",
+    f"Rohr {MM}, Losgröße 200, Dorn?",
+]
+
+
+@pytest.mark.parametrize("text", NOT_SAID)
+def test_what_counts_no_mandrels_is_no_quantity(text: str) -> None:
+    assert quantities(text) == [None]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"Price for 1 and 5 please. Mandrel {IN}",
+        f"Please quote qty 1, 5 and 10. {IN}",
+        f"quote 2-3 mandrels {IN}",
+        f"need one or two mandrels {IN}",
+    ],
+)
+def test_two_price_breaks_are_no_quantity(text: str) -> None:
+    assert quantities(text) == [None]
+
+
+BESIDE_OTHER_COUNTS = [
+    (f"We need 3 mandrels, {IN}. First order is 150 tubes.", 3),
+    (f"We bought two mandrels from you last year. Quote one more for {IN}", 1),
+    (f"We run two machines. Quote a mandrel for {IN}", 1),
+    (f"Need two wiper dies and one mandrel for {IN}", 1),
+    (f"Mandrel {IN}, qty 1. Wiper die, qty 2.", 1),
+    (f"I'm making 12 hoops. {IN}. Quote me one.", 1),
+    (f"Mandrel {IN}. Qty: 1 now, 4 later", 1),
+    (f"One mandrel, not two, {IN}", 1),
+    (f"x1 mandrel {IN}, x2 if you do a deal", 1),
+    (f"Rohr {MM}, Jahresbedarf 2000 Bögen, 2 Dorne", 2),
+    (f"One mandrel and one spare, {IN}", 2),
+    (f"two mandrels and a spare for {IN}", 3),
+    (f"Quote one mandrel. {IN}. Sorry, make that three.", 3),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "count"), BESIDE_OTHER_COUNTS)
+def test_mandrels_are_told_from_what_else_is_counted(text: str, count: int) -> None:
+    assert quantities(text) == [count]
+
+
+SEVERAL = [
+    (f"- {A}: 2 off\n- {B}: 1 off", [2, 1]),
+    (f"{A} - two mandrels\n{B} - three mandrels", [2, 3]),
+    (f"(2) {A}\n(1) {B}", [2, 1]),
+    (f"(1) {A}\n(2) {B}", [None, None]),  # the brackets number the lines
+    (f"1. {A}, 3 pcs\n2. {B}, 4 pcs", [3, 4]),
+    (f"Item 1: {A}\n  Qty 2\nItem 2: {B}\n  Qty 4", [2, 4]),
+    (f"1 pc {A}, 2 pcs {B}", [1, 2]),
+    (f"{A}: one. {B}: two.", [1, 2]),
+    (f"One mandrel per size: {A}; {B}", [1, 1]),
+    (f"{A}\n{B}\nOne apiece.", [1, 1]),
+    (f"Quantity 3 of each\n{A}\n{B}", [3, 3]),
+    (f"Two mandrels: {A} and {B}", [1, 1]),
+    (f"4 mandrels total: {A}, {B}", [None, None]),
+    (f"need a mandrel for {A} and {B}", [None, None]),
+    ("un mandrin pour chaque : 38 x 1,5 R 57 et 42,4 x 2 R 85", [1, 1]),
+    ("je 2 Dorne: 38 x 1,5 R 57; 42,4 x 2 R 85", [2, 2]),
+    ("OD\tWall\tCLR\tNeeded\n1.5\t.065\t4.5\t2\n2\t.083\t6\t1", [2, 1]),
+    (
+        "tube OD\tWall\tCLR\tpcs of tube\n1.5\t.065\t4.5\t40\n2\t.083\t6\t20\n\nOne mandrel of each.",
+        [1, 1],
+    ),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "counts"), SEVERAL)
+def test_each_size_gets_its_own_count(text: str, counts: list[int | None]) -> None:
+    assert quantities(text) == counts
+
+
+def test_a_count_is_no_size() -> None:
+    (request,) = read_text(f"{IN}, 2 req'd")
+    assert request.od_mm is not None
+    assert float(request.od_mm) == 44.45  # 1.75 x 25.4
+
+
+@pytest.mark.parametrize(
+    ("subject", "body"),
+    [("need 2 mandrels", f"{IN}, DOM"), (f"mandrel {IN}", "size is in the subject. need 2")],
+)
+def test_the_other_part_of_the_message_is_asked(subject: str, body: str) -> None:
+    assert quantities(body, subject) == [2]
+
+
+@pytest.mark.parametrize("snippet", ["1", "a ", "a mandrel ", "qty ", "one and ", "need 1 "])
+def test_counting_takes_time_in_proportion_to_the_length(snippet: str) -> None:
+    def seconds(size: int) -> float:
+        text = snippet * (size // len(snippet))
+        layout = lay_out([], text)
+        start = time.process_time()
+        find_counts(layout, [], {})
+        return time.process_time() - start
+
+    assert seconds(100_000) < 2.0
+
+
+def test_an_empty_message_counts_nothing() -> None:
+    assert find_counts(lay_out(lex(""), ""), [], {}).quantity(0) is None

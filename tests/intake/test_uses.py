@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bendreply.intake.uses import safety_uses
+from bendreply.rules.rulebooks import USE_WORDS
 
 
 @pytest.mark.parametrize(
@@ -22,12 +23,12 @@ from bendreply.intake.uses import safety_uses
         ("a frame for race seats", ("seat",)),
         ("rear suspension links and steering column", ("chassis",)),
         ("brake lines for a rod", ("brake",)),
-        ("3/8 hydraulic line, 3000 psi", ("pressure",)),
-        ("steam coil in a boiler", ("pressure",)),
-        ("gas piping for a burner", ("pressure",)),
+        ("3/8 hydraulic line, 3000 psi", ("pressure", "hydraulic")),
+        ("steam coil in a boiler", ("pressure", "steam", "boiler")),
+        ("gas piping for a burner", ("pressure", "gas")),
         ("ASME pressure vessel nozzle", ("pressure",)),
         ("working at 16 bar", ("pressure",)),
-        ("Dampfleitung 42,4 x 2,6", ("pressure",)),
+        ("Dampfleitung 42,4 x 2,6", ("pressure", "steam")),
         ("engine mount for a homebuilt aircraft", ("aircraft",)),
         ("roll bar with brake lines along it", ("cage", "brake")),
     ],
@@ -74,4 +75,4 @@ def test_a_denied_use_does_not_hide_a_real_one() -> None:
 
 @given(st.text(max_size=300))
 def test_no_text_breaks_it(text: str) -> None:
-    assert set(safety_uses(text)) <= {"cage", "seat", "chassis", "brake", "pressure", "aircraft"}
+    assert set(safety_uses(text)) <= set(USE_WORDS)

@@ -12,6 +12,7 @@ from bendreply.rules.checks import RULES, ratio_text
 from bendreply.rules.readings import Reading
 from bendreply.rules.request import Material, Shape
 from bendreply.rules.shop import sample_shop
+from bendreply.rules.tolerances import make_named
 from bendreply.rules.units import parse_length
 
 
@@ -23,10 +24,12 @@ def findings(
     material: Material | None = Material.CARBON_STEEL,
     shape: Shape = Shape.ROUND,
     quantity: int | None = None,
+    make: str = "",
 ) -> dict[str, Finding]:
     """What the rules find; the default is a bend that none of them has a word on."""
     lengths = [parse_length(text) if text else None for text in (od, wall, clr)]
-    case = Case(Reading(shape, *lengths, material, quantity), sample_shop())
+    reading = Reading(shape, *lengths, material, quantity)
+    case = Case(reading, sample_shop(), make=make_named(make, material))
     return {finding.rule: finding for rule in RULES for finding in rule(case)}
 
 
@@ -62,6 +65,15 @@ EITHER_SIDE = [
         {"od": "6.3 mm", "wall": "3 mm", "clr": "30 mm"},
         {"od": "6.3 mm", "wall": "2.9 mm", "clr": "30 mm"},
     ),
+    # flash may be left in ERW tube; the DOM table has no doubt for it
+    (
+        "doubtful-bore",
+        "warns",
+        {"od": "1.5 in", "wall": "0.065 in", "make": "ERW"},
+        {"od": "1.5 in", "wall": "0.065 in", "make": "DOM"},
+    ),
+    # from 3 D on below a wall factor of 15: 2.5 / 15 = 0.1667
+    ("mandrel-perhaps-not-needed", "notes", {"wall": "0.167 in"}, {"wall": "0.1666 in"}),
     ("missing-material", "notes", {"material": None}, {}),
     ("material-surface", "notes", {"material": Material.OTHER}, {"material": Material.BRASS}),
     ("die-on-hand", "notes", {"clr": "7.6 in"}, {}),
@@ -109,6 +121,21 @@ def test_what_can_not_be_judged_is_not_declined(asked: dict[str, object]) -> Non
 
 
 TEXTS = [
+    (
+        {"od": "1.5 in", "wall": "0.065 in", "make": "ERW"},  # 1.370 - 0.019; 1.495 - 3 x 0.065
+        "doubtful-bore",
+        "The mandrel is worked out for the nominal bore, 1.37 in (34.798 mm); it can be as small as "
+        "1.351 in (34.315 mm) for ASTM A513 Type 2 (ERW, flash controlled to 0.005 in) or 1.3 in "
+        "(33.02 mm) for ASTM A513 Type 2 (ERW, flash in). Please measure the smallest bore, inside "
+        "weld bead included.",
+    ),
+    (
+        {"make": "HREW"},  # 2.5 - 2 x 0.109
+        "doubtful-bore",
+        "The mandrel is worked out for a bore of 2.282 in (57.963 mm); a weld bead inside, as "
+        "hot-rolled ERW (ASTM A513 Type 1) may have, is not counted. Please measure the smallest "
+        "bore, inside weld bead included.",
+    ),
     (
         {"od": "1.575 in", "wall": "0.05 in"},  # 1.575 / 0.05 = 31.5
         "wall-factor-limit",

@@ -1,0 +1,143 @@
+"""Which noun a number counts: mandrels, pieces, or something else."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+
+from . import quantity_words as w
+from .quantity_context import Context
+from .quantity_numbers import Count, Numbers
+
+ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
+MARKS = ENDS | frozenset(",;:)-/&([+")
+_MOST_BETWEEN = 9
+"""Words between a count and the noun it counts."""
+_AHEAD_OF_ANOTHER = frozenset("for at a qty maybe even pour fur bei".split())
+
+
+class Nouns:
+    """The nouns behind the numbers of a text."""
+
+    def __init__(self, numbers: Numbers, context: Context) -> None:
+        self.numbers = numbers
+        self.context = context
+        self.words = numbers.words
+        self.text = self.words.text
+        self.places = [at for at in range(len(self.words)) if w.names_tool(self.text[at])]
+        """Indexes of the nouns that name mandrels."""
+
+    def behind(self, count: Count) -> tuple[int, bool]:
+        """(index behind the noun that is counted, whether it only says 'pieces'); 0 is none."""
+        at = count.after
+        if self.words.at(at) in ("x", "*"):
+            at += 1
+        while self.words.at(at) in w.MORE or self.words.at(at) in ("separate", "identical", "new"):
+            at += 1
+        used = self.words.phrase(at, w.PIECES)
+        if not used:
+            return self._mandrel(count, at), False
+        shy = self.words.at(at) in w.SHY_PIECES
+        behind = at + used
+        at = behind + (self.words.at(behind) == ".")
+        mandrel = self._mandrel(count, at)
+        if mandrel:
+            return mandrel, False
+        if self.counts_others(behind) or self.counts_others(at):
+            return 0, False
+        if shy and self.words.at(behind) != ".":
+            return 0, False
+        return behind, True
+
+    def _mandrel(self, count: Count, at: int) -> int:
+        """Index behind the mandrel noun that a few words on is counted, or 0."""
+        following = bisect_left(self.places, at)
+        if following == len(self.places) or self.places[following] > at + _MOST_BETWEEN:
+            return 0
+        if self.words.at(at) in ("of", "de", "di", "von", "d"):
+            at += 1
+            if self.words.at(at) in w.SOMEBODYS:
+                return 0  # "one of your mandrels"
+        if self.words.at(at) == "-":
+            at += 1
+        if self.words.at(at) in ("ball", "balls", "kugel", "billes", "bolas") and count.value > 1:
+            return 0  # "a two ball mandrel", and "2 ball mandrels" may be either
+        if self.words.at(at) == "\n" and not self.text[count.first].isdecimal():
+            at += 1
+        for index in range(at, at + (3 if count.shy else 6)):
+            word = self.words.at(index)
+            if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
+                return 0 if self._is_compound(index) else index + 1
+            if word in w.SIZE_NOUNS and index + 1 < len(self.words):
+                continue
+            if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
+                return 0
+            if not (word.isalnum() or word in ("-", '"', "/", "(", ")", ".")):
+                return 0
+            if not self.words.together(count.first, index):
+                return 0
+        return 0
+
+    def _is_compound(self, at: int) -> bool:
+        """'Mandrel bends', 'a mandrel bender': English only."""
+        english = self.text[at].startswith(("mandrel", "mandral", "mandrill"))
+        return english and self.words.at(at + 1) in w.COMPOUND
+
+    def of_article(self, at: int) -> int:
+        """Index behind the mandrel that an article belongs to, or 0."""
+        for index in range(at + 1, at + 7):
+            word = self.words.at(index)
+            if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
+                return 0 if self._is_compound(index) else index + 1
+            plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø")
+            if not plain or word in w.STOPS:
+                return 0
+        return 0
+
+    def counts_others(self, at: int) -> bool:
+        """'Qty 200 tubes', '4 pcs of tube': what is counted is no mandrel."""
+        at += self.words.phrase(at, w.PIECES)
+        for index in range(at, at + 4):
+            word = self.words.at(index)
+            if word in w.OTHERS:
+                following = self.words.at(index + 1)
+                return word not in w.SIZE_NOUNS or following not in w.MANDRELS | w.SIZE_NOUNS
+            if word in w.MANDRELS or word in MARKS or (word in w.STOPS and word != "of"):
+                break
+        return self.context.is_rate(at)
+
+    def is_one_of_several(self, count: Count, end: int) -> bool:
+        """'1 and 5', '1, 5 and 10 pcs', '2-3 mandrels', 'one mandrel or two'."""
+        before = self.words.at(count.first - 1)
+        if before in w.ANY_OF - {",", "of"} and self.numbers.ends_at(count.first - 1):
+            return True
+        at = end
+        if self.words.at(at) not in w.ANY_OF:
+            return False
+        while self.words.at(at) in w.ANY_OF:
+            at += 1
+        while self.words.at(at) in _AHEAD_OF_ANOTHER:
+            at += 1
+        other = self.numbers.at(at)
+        if other is None or other.value == count.value or other.shy:
+            return False
+        if self.words.at(other.after) in w.ANY_OF - {"-"}:
+            return self.words.at(other.after) == "," or self.numbers.ends_at(other.after + 2)
+        return self.words.at(other.after) in ENDS or bool(self.behind(other)[0])
+
+    def spares(self, end: int) -> int:
+        """'One mandrel and one spare' are two."""
+        if self.words.at(end) not in w.JOINING:
+            return 0
+        at = end + 1
+        while self.words.at(at) in w.JOINING:
+            at += 1
+        count = self.numbers.at(at)
+        if count is not None:
+            added, at = count.value, count.after
+        elif self.words.at(at) in w.ARTICLES:
+            added, at = 1, at + 1
+        else:
+            return 0
+        if self.words.at(at) not in w.SPARE or self.words.at(at + 1) in w.OTHERS:
+            return 0
+        return added

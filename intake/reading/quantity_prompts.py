@@ -1,0 +1,150 @@
+"""Numbers that count mandrels without naming them: 'Qty: 2', 'just one', 'two please', 'x2'."""
+
+from __future__ import annotations
+
+from . import quantity_verbs as v
+from . import quantity_words as w
+from .quantity_context import Context
+from .quantity_nouns import ENDS, MARKS, Nouns
+from .quantity_numbers import Count, Numbers
+
+LABELLED, COUNTED, PROMPTED, BARE, ALONE, ARTICLE = 9, 7, 6, 4, 3, 2
+"""How surely a number counts mandrels; one less where it hangs on a condition."""
+_MOST_ALONE = 12
+_LABEL_TABLE = w.labelled_pieces()
+_STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
+_STARTS = frozenset(("", "\n", "\n\n"))
+_BEFORE_A_COUNT = frozenset("the just only like also ( us me a".split())
+
+
+class Prompts:
+    """What around a number makes it a count although no noun follows."""
+
+    def __init__(self, numbers: Numbers, context: Context, nouns: Nouns) -> None:
+        self.numbers = numbers
+        self.context = context
+        self.nouns = nouns
+        self.words = numbers.words
+        self.text = self.words.text
+        self.label_at: dict[int, int] = {}
+        """Index behind a label: index of its first word."""
+        self.asked: set[int] = set()
+        """Indexes behind 'just', 'I'd take', 'price for'."""
+        for index in range(len(self.words)):
+            if self.text[index] not in _STARTERS:
+                continue
+            label = self.words.phrase(index, w.LABELS) or self.words.phrase(index, _LABEL_TABLE)
+            if label:
+                self.label_at.setdefault(index + label, index)
+            asks = self.words.phrase(index, w.ASKS_BARE)
+            if asks:
+                self.asked.add(index + asks)
+
+    def is_labelled(self, count: Count) -> bool:
+        """'Qty: 2', 'Quantity required ...... three (3)', 'Anzahl Dorne: 2'."""
+        at, label = count.first, None
+        for _ in range(8):
+            label = self.label_at.get(at)
+            if label is not None:
+                break
+            before = self.words.at(at - 1)
+            if before == "\n":
+                # A label with its figure on the next line stands alone on its own.
+                label = self.label_at.get(at - 1) or self.label_at.get(at - 2)
+                if label is None or self.words.at(label - 1) not in _STARTS:
+                    return False
+                break
+            if before not in w.FILLERS:
+                return False
+            at -= 1
+        if label is None or self.words.at(label - 1) in w.NOT_LABEL:
+            return False
+        if self.context.speaks_of_other_tooling(label) or not self._ends_label(count, label):
+            return False
+        if self.words.at(label) in w.MORE:
+            return False
+        if self.words.at(label) == "n" and self.words.at(label - 1) not in MARKS:
+            return False  # "n. 3" counts in Italian; "rif. n. 3" is a reference
+        return not self.nouns.counts_others(count.after)
+
+    def _ends_label(self, count: Count, label: int) -> bool:
+        """'Qty: 2' counts; 'Dorne: 38 x 1,5' begins a size."""
+        after = self.words.at(count.after)
+        if after in w.MEASURES:
+            return False
+        if not w.is_mandrel(self.text[label]):
+            return True
+        return after in MARKS or after in w.FOLLOWERS or bool(self.nouns.behind(count)[0])
+
+    def rank(self, count: Count, last: int) -> int:
+        """Rank of a number without a noun, or 0. ``last``: the count before it, or -1."""
+        behind = count.after
+        while self.words.at(behind) in w.MORE:
+            behind += 1
+        before, after = self.words.at(count.first - 1), self.words.at(behind)
+        open_end = after in MARKS or after in w.FOLLOWERS
+        if after == "of":
+            open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em"}
+        if before in ("x", "*") and open_end:
+            return self._times(count.first - 2)
+        if self.text[count.after - 1] in w.PAIRS | w.DOZENS:
+            open_end = open_end or self.numbers.is_size(behind)
+        if open_end and (self.is_asked(count.first) or self._goes_on(count.first, after, last)):
+            return BARE
+        if before in ("would", "will", "does") and after in v.COSTS:
+            return BARE  # "what would one cost?"
+        if before not in w.DETERMINERS and not before.isdecimal():
+            if self.words.phrase(count.after, w.STRONG_AFTER):
+                return PROMPTED
+            if self.words.phrase(count.after, w.ASKS_BARE_AFTER):
+                return BARE
+        return ALONE if self._stands_alone(count, before, after) else 0
+
+    def _times(self, at: int) -> int:
+        """'Mandrel x 2', and 'x2 please' on its own; a number before it makes it a size."""
+        ahead = self.words.at(at)
+        if w.is_mandrel(ahead) or (ahead in MARKS and not self.words.at(at - 1).isdecimal()):
+            return PROMPTED
+        return 0 if ahead.isdecimal() or ahead in ('"', "mm", "in", "wall", ")") else BARE
+
+    def is_asked(self, at: int) -> bool:
+        """Whether 'just', 'I'd take', 'price for' leads to that word."""
+        for _ in range(3):
+            if at in self.asked:
+                return True
+            if self.words.at(at - 1) not in _BEFORE_A_COUNT:
+                return False
+            at -= 1
+        return False
+
+    def _goes_on(self, at: int, after: str, last: int) -> bool:
+        """'One mandrel for the 1.5 and two for the 2 in': the noun is not said again."""
+        if last < 0 or not self.words.together(last, at):
+            return False
+        return after in w.FOR and self.words.at(at - 1) in w.JOINING
+
+    def _stands_alone(self, count: Count, before: str, after: str) -> bool:
+        polite = after == "," and self.words.at(count.after + 1) in v.PLEASE
+        if count.value > _MOST_ALONE or not (after in ENDS or polite):
+            return False
+        if not self.text[count.first].isdecimal() and not count.bracket:
+            return before in ENDS or before in (",", ":", ";", "-")
+        return before in (",", ":") and self.context.names_mandrel(count.first)
+
+    def begins_line(self, at: int) -> bool:
+        """Whether a word begins its line, but for a bullet."""
+        before = self.words.at(at - 1)
+        return before in _STARTS or (before in "-*" and self.words.at(at - 2) in _STARTS)
+
+    def leads_line(self, count: Count) -> bool:
+        """'2x 1-3/4 x .120 x 6 clr' at the start of a line."""
+        if self.words.at(count.after) != "x" or not self.begins_line(count.first):
+            return False
+        glued = self.words.start[count.after] == self.words.end[count.after - 1]
+        behind = count.after + 1
+        return (
+            glued
+            and behind < len(self.words)
+            and self.words.start[behind] > self.words.end[count.after]
+            and self.numbers.is_size(behind)
+        )

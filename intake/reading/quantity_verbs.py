@@ -1,0 +1,135 @@
+"""The words around a count that say whether what it counts is wanted, owned, or talked about."""
+
+from __future__ import annotations
+
+from .phrases import phrases, word_set
+
+RATES = word_set(
+    "day days week weeks wk month months year years yr annum hour hr shift batch run job lot tag",
+    "woche monat jahr stunde schicht jour semaine mois an año ano mes semana día dia giorno mese",
+    "settimana anno dag week maand jaar uur frame vehicle car bus chair bike",
+)
+RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
+EACH_BY = phrases(
+    "per size | per line | per item | per radius | per option | per head | per tube | per die",
+    "per diameter | per type | per position | per spec | per part number | pro größe | pro radius",
+    "pro position | pro rohr | par taille | par rayon | par diamètre | pour tous | por medida",
+    "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
+)
+WANTS = phrases(
+    "need | needs | needing | want | wants | wanting | require | requires | required | order",
+    "ordering | buy | buying | purchase | quote | quoting | quotation | quotations | rfq | price",
+    "prices | pricing | looking for | look for | look after | searching for | search for | after",
+    "like | interested in | get me | supply us | supply me | send us | send me | offer | bid",
+    "cost",
+    "proposal for | request for | request | requests | enquiry for | inquiry for | number on",
+    "take",
+    "can i get | could i get | can we get | could we get | may i have | can i have | could i have",
+    "could we have | trouble you for | please make | in the market for | order for | gimme",
+    "ask for",
+    "brauche | brauchen | bräuchte | bräuchten | bräucht | bräuchert | benötige | benötigen",
+    "suche",
+    "suchen | angebot | anfrage | anbieten | bestellen | möchte | möchten | hätte gern",
+    "hätten gern",
+    "preis | bitte um | besoin | cherche | cherchons | recherche | recherchons | offre | devis",
+    "prix",
+    "souhaite | souhaitons | voudrais | voudrions | voulons | commander | faut | faudrait",
+    "cotation",
+    "necesito | necesitamos | busco | buscamos | ocupo | quiero | queremos | cotizar | cotización",
+    "cotizacion | oferta | presupuesto | precio | requerimos | comprar | pedir | me hace falta",
+    "cerco | cerchiamo | serve | servirebbe | bisogno | vorrei | vorremmo | preventivo | offerta",
+    "prezzo | ordinare | zoek | zoeken | nodig | offerte | prijs | graag | bestellen | wil",
+    "willen",
+    "preciso | precisamos | cotação | orçamento | preço | gostaria | szukam | szukamy | potrzebuję",
+    "potrzebujemy | wycenę | behöver | söker | offert | poptávám | köpa",
+)
+OWNS = phrases(
+    "have | has | had | ve | ve got | own | owns | got | bought | ordered | made us | made me",
+    "you made | supplied | received | broke | lost | haben | hat | hatten | besitzen | gekauft",
+    "avons | ai | possédons | acheté | tenemos | tengo | teníamos | abbiamo | ho | hebben | heb",
+    "hadden | temos | mamy | har | using | use",
+)
+# "to have two", "could we have one": having that is wished for.
+WISHES = word_set("to could can would d ll may might should must shall gern gerne")
+OWNED_AFTER = phrases(
+    "already | in stock | on the shelf | on hand | in house | here already | we have | we own",
+    "i have | i own | vorhanden | da | bereits | haben wir | déjà | ya | già | al | on order",
+)
+ABILITY = phrases(
+    "can you | could you | do you | do u | can u | are you able | would you be able | will you",
+    "do i need | do we need | would i need | would we need | will i need | will we need",
+    "does it need | does this need | is there | need to know if",
+    "much for | much is | get for | ask for a | können sie | könnt ihr | kann man | machen sie",
+    "haben sie | habt ihr | führen sie | pouvez vous | pourriez vous | avez vous | faites vous",
+    "fabriquez vous | pueden | puede | podrían | tienen | hacen | fabrican | potete | può | avete",
+    "fate | producete | kunnen jullie | kunt u | kan u | hebben jullie | heeft u | maken jullie",
+    "maakt u | czy robicie | vocês fazem | can it | is it possible",
+)
+ASKS_WHETHER = phrases(
+    "do we need | do i need | would we need | would i need | will we need | will i need | need it",
+    "do you need | did you",
+)
+"""'Or do we need one each?' asks for advice, not for mandrels."""
+SUFFICES = word_set(
+    "reicht reichen reicht's genügt genügen suffit suffira suffisent basta bastan volstaat suffices"
+)
+PLEASE = word_set("please pls plz plse bitte graag gesucht svp needed required wanted quote")
+COSTS = word_set("cost run set kosten kostet costs")
+NEGATIONS = phrases(
+    "not | don t | doesn t | no | never | instead of | rather than | nicht | kein | keinen | statt",
+    "pas | au lieu de | plutôt que | en vez de | non | invece di | niet | in plaats van | geen",
+)
+INSTEAD = phrases(
+    "instead of | rather than | not | statt | anstatt | nicht | au lieu de | plutôt que | pas",
+    "than",
+    "en vez de | invece di | niet | in plaats van | more than | less than | fewer than",
+    "no more than",
+)
+TOOL_IN_USE = word_set(
+    "with without using mit ohne avec sans con sin senza met zonder through over"
+)
+WISHES_FOR = word_set("i we one they je nous wir ich")
+PRODUCES = word_set(
+    "bend bends bending bent produce produces producing manufacture make makes making run running",
+    "series batch contract production job biegen fertigen produzieren serie auftrag cintrer",
+    "cintrons",
+    "fabriquons curvar curvamos fabricamos doblar piegare pieghiamo produciamo buigen maken",
+)
+"""Pieces that these govern are bent parts."""
+SHARING = word_set(
+    "cover covers do does fit fits serve serves handle handles work works both all either good",
+    "span",
+    "manage run suit suits share rule enough same beide beiden passt reicht geht decken abdecken",
+    "deux",
+    "servir couvrir suffire convenir ambos ambas sirve vale cubrir cubre entrambi bene copre",
+    "coprire",
+    "several various zwei two three dekken dekt volstaan formers dies",
+)
+MODALS = word_set(
+    "can could will would does do is might may should kann kannst könnte reicht geht passt würde",
+    "que",
+    "qu peut pourrait puede podría può potrebbe kan zou if whether ob si se als no",
+)
+CORRECTIONS = phrases(
+    "make that | make it | sorry | no wait | wait | actually | scratch that | correction",
+    "on second thought | change that to | change it to | change the quantity | change the qty",
+    "i meant",
+    "i mean | should be | better make | besser | doch | lieber | korrektur | plutôt | finalement",
+    "en fait | mejor | perdón | corrijo | anzi | scusate | meglio | toch | beter | sorry",
+)
+CONDITIONS = word_set(
+    "if when unless maybe perhaps possibly might falls wenn eventuell vielleicht evtl peut si",
+    "quizás",
+    "forse magari misschien als provided depending",
+)
+LATER = word_set(
+    "later next future afterwards follow follows subsequent subsequently repeat",
+    "später folgen nächstes ultérieurement luego después poi dopo straks",
+)
+OTHERWISE = word_set("otherwise else sinon ansonsten sonst altrimenti anders sino")
+# On a line that speaks of other tooling a quantity is not one of mandrels.
+OTHER_TOOLING = word_set(
+    "wiper wipers clamp clamps collet collets faltenglätter lubricant grease spare essuyeur",
+    "rascador",
+    "pinza spannbacke spannbacken gleitschiene",
+)
