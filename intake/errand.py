@@ -41,6 +41,7 @@ _ANEW = Late(words_asking.ANEW)
 _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)
+_RADIUS = Late(words_errand.RADIUS_FIGURES)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
@@ -55,6 +56,7 @@ _ELSEWHERE = [
 ]
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""
+_HARDLY_A_WORD = 6
 _SPOILS = 3
 """A cue of this weight takes the force out of an asking in its own sentence."""
 
@@ -81,6 +83,9 @@ class Errand:
     """Sizes read, none where nothing says that the figures are those of a tube."""
     only_mentioned: bool
     """Whether each size is but that of "the 2 x .083 you sent", and no mandrel is counted."""
+    specified: bool
+    """Whether the sizes look like an order: a radius in figures, mandrels counted, or hardly a word
+    besides. "The 1.75 one" is none."""
     wants_knowledge: bool
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
 
@@ -134,6 +139,7 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
         asks=asks,
         sizes=sizes_read,
         only_mentioned=only_mentioned,
+        specified=_specified(heard, whole),
         wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
     )
 
@@ -147,7 +153,8 @@ def _tooling(
     only_mentioned: bool,
 ) -> tuple[bool, Leaning]:
     names_tool = any(sentence.names_tool for sentence in heard)
-    acts = [_act(sentence, sizes_read, names_tool=names_tool) for sentence in heard]
+    about_tool = names_tool or _RADIUS.search(whole) is not None
+    acts = [_act(sentence, sizes_read, about_tool=about_tool) for sentence in heard]
     weight, why = max(acts, key=lambda act: act[0], default=(0.0, ""))
     reasons = [why] if why else []
     repeats = _REPEATS.search(whole)
@@ -166,7 +173,7 @@ def _tooling(
         asks = True
     if sizes_read:
         reasons.append("one size read" if sizes_read == 1 else f"{sizes_read} sizes read")
-        weight += 1 + bool(_BENDING.search(whole))
+        weight += 2 if _BENDING.search(whole) or _RADIUS.search(whole) else 1
         weight += 0 if only_mentioned else 2
     weight += names_tool + bool(names_tool and _DRAWING.search(whole))
     return asks, Leaning(weight, ", ".join(reasons))
@@ -183,7 +190,15 @@ def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
     )
 
 
-def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[float, str]:
+def _specified(heard: Sequence[_Sentence], whole: str) -> bool:
+    return (
+        _RADIUS.search(whole) is not None
+        or _counting(heard) is not None
+        or sum(word.isalpha() for word in whole.split()) <= _HARDLY_A_WORD
+    )
+
+
+def _act(sentence: _Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float, str]:
     """How much one sentence asks for tooling, and by which words."""
     said = sentence.text
     wanted = _WANTS_TOOL.search(said)
@@ -194,7 +209,7 @@ def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[flo
         if sizes_read and feasible and not sentence.spoilt and not _KNOWLEDGE.search(said):
             return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
         return 0.0, ""
-    about = 0.0 if not (names_tool or sizes_read) else 1.0
+    about = 1.0 if about_tool or sizes_read else 0.0
     price = _ASKS_PRICE.search(said)
     if price is not None:
         weight = 8.0 if sentence.names_tool or sizes_read else 4.0
@@ -205,7 +220,8 @@ def _act(sentence: _Sentence, sizes_read: int, *, names_tool: bool) -> tuple[flo
         return 6.0, f'asks whether it can be done ("{_said(feasible)}")'
     piece = _ASKS_PIECE.search(said)
     if piece is not None:
-        weight = 6.0 if sentence.names_tool else 5.0 if sizes_read else 3.0
+        sized = sizes_read and (about_tool or _FIGURES.search(said))
+        weight = 6.0 if sentence.names_tool else 5.0 if sized else 3.0 if about_tool else 2.0
         return about * (1.0 if sentence.spoilt else weight), f'asks ("{_said(piece)}")'
     return 0.0, ""
 

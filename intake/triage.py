@@ -46,7 +46,8 @@ def _of_person(
     # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.
     if elsewhere.weight >= max(1.0, tooling.weight) and elsewhere.weight > question.weight:
         return other
-    if errand.sizes and not errand.wants_knowledge and not errand.only_mentioned:
+    spoken_of = errand.only_mentioned or not errand.specified
+    if errand.sizes and not errand.wants_knowledge and not spoken_of:
         return Kind.SIZES, tooling.why
     if question.weight:
         return Kind.QUESTION, question.why

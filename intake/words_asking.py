@@ -130,8 +130,7 @@ ASKS_PIECE = (
 # Mandrels are counted: "one mandrel, thanks", "Zwei Stück Dorn", "Qty: 2".
 COUNTS_TOOLS = (
     r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?"
-    r"(?:off |nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|"
-    r"have|we|that|arriv|came|is|was))",
+    r"(?:off |nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|that|arriv|came|was))",
     r"\b(?:einen?|zwei|drei|\d) (?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück dorn\b|"
     r"\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
     r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
@@ -175,9 +174,7 @@ ANEW = (
 
 # Can it be done at all?
 FEASIBLE = (
-    r"\b(?:can|could|will|would|does) (?:you|u|it|this|that|these|they|i|we|one|a|the|\d|"
-    r"\.\d)\b[^.?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|"
-    r"survive|go round|go around|fold|flatten|pull|be done|be made|hold|make it|manage|"
+    r"\b(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|the)\b|\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|survive|go (?:round|around|that tight)|fold|flatten|pull|be done|be made|hold|make it|manage|"
     r"be bent|do|fix it|help)\b",
     r"\bcan (?:you|u|ya|it|this) (?:do|bend|manage|handle|be)\b",
     r"\bcan(?:'t|’t|not) be done\b|\bcan (?:it|you|u)\?|\b(?:doable|feasible|possible|"

@@ -17,6 +17,20 @@ TOOL = (
     r"芯棒|芯金|マンドレル|心轴",
 )  # fmt: skip
 
+# A radius in figures: who gives one wants it bent. A refund or an offer of tube seldom does.
+RADIUS_FIGURES = (
+    r"\b(?:clr|c\.?l\.?r\.?|radi(?:us|i)|rad\.?|centers?|centres?|cent(?:er|re)[- ]?lines?|c/l|die|shoe|former|"
+    r"rayon|radio|raggio|straal|radien?|promie\w+|raio|polomer|biegeradius|mittelradius|eje|axis)\b"
+    r"[^\n\d]{0,30}\.?\d",
+    r"\d[\d/., -]*\s?(?:\"|”|″|''|in|inch|inches|mm)?\s?(?:-\s?)?(?:clr\b|radi|rad\b|cent|c/l|die\b|shoe\b|mittig|"
+    r"to (?:the )?(?:cent|mid)|on center|bends?\b|elbow)",
+    r"\br ?[=:]? ?\d|\b\d(?:[.,]\d+)? ?x? ?d\b|\b(?:x|times) (?:the )?(?:od|dia)|\btimes\b[^.\n]{0,12}\b(?:od|d|"
+    r"dia)",
+    r"\b(?:on|round|around|auf|sur|su|op|på|over) (?:an? |the |einen? |un |una |een )?\d[\d./]*\b(?! ?(?:tubes?|"
+    r"pipes?|pieces|orders?|may|june|july))",
+    r"\d\s?[x×*]\s?\.?\d[\d.,]*\s?(?:mm)?\s?[x×*/]\s?\d",
+)
+
 # A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
 DEFINITE = (
     r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|\b(?:the|that|your|those|the two) (?:\d[\d /.-]*[\"”]? ?(?:x|by) ?\.?\d[\d.]*|\d*[./]\d+)[\"”]?"

@@ -129,7 +129,10 @@ def doubtful_bore(case: Case) -> Iterator[Finding]:
     smaller = doubtful_bores(case.bore)
     if smaller:
         bores = " or ".join(f"{case.length(mm)} for {title}" for title, mm in smaller)
-        text = f"The mandrel is worked out for the nominal bore, {nominal}; it can be as small as {bores}."
+        text = (
+            f"The mandrel is worked out for the nominal bore, {nominal}; "
+            f"it can be as small as {bores}."
+        )
     elif case.bore.open_bead:
         text = (
             f"The mandrel is worked out for a bore of {nominal}; a weld bead inside, as "

@@ -124,10 +124,10 @@ TEXTS = [
     (
         {"od": "1.5 in", "wall": "0.065 in", "make": "ERW"},  # 1.370 - 0.019; 1.495 - 3 x 0.065
         "doubtful-bore",
-        "The mandrel is worked out for the nominal bore, 1.37 in (34.798 mm); it can be as small as "
-        "1.351 in (34.315 mm) for ASTM A513 Type 2 (ERW, flash controlled to 0.005 in) or 1.3 in "
-        "(33.02 mm) for ASTM A513 Type 2 (ERW, flash in). Please measure the smallest bore, inside "
-        "weld bead included.",
+        "The mandrel is worked out for the nominal bore, 1.37 in (34.798 mm); it can be as small "
+        "as 1.351 in (34.315 mm) for ASTM A513 Type 2 (ERW, flash controlled to 0.005 in) or 1.3 "
+        "in (33.02 mm) for ASTM A513 Type 2 (ERW, flash in). Please measure the smallest bore, "
+        "inside weld bead included.",
     ),
     (
         {"make": "HREW"},  # 2.5 - 2 x 0.109
