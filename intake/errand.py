@@ -23,6 +23,7 @@ from .words_orders import ORDERS
 _READ_CHARACTERS = 8_000
 """People say what they want in their first few thousand characters; tables follow."""
 _LONGEST_SENTENCE = 600
+_MOST_SENTENCES = 300
 _DIGIT = re.compile(r"\d")
 _SENTENCE_END = re.compile(
     r"(?<=[.!?？。])(?<!\b[nv]s\.)(?<!\bn[or]\.)(?<!\bca\.)(?<!\bqty\.)(?<!\bpcs\.)(?<!\b[a-z]\.)\s+"
@@ -41,7 +42,7 @@ _ANEW = Late(words_asking.ANEW)
 _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)
-_RADIUS = Late(words_errand.RADIUS_FIGURES)
+_RADIUS = Late(words_errand.RADIUS)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
@@ -84,7 +85,7 @@ class Errand:
     only_mentioned: bool
     """Whether each size is but that of "the 2 x .083 you sent", and no mandrel is counted."""
     specified: bool
-    """Whether the sizes look like an order: a radius in figures, mandrels counted, or hardly a word
+    """Whether the sizes look like an order: a radius given, mandrels counted, or hardly a word
     besides. "The 1.75 one" is none."""
     wants_knowledge: bool
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
@@ -102,7 +103,7 @@ class _Sentence:
 
 def sentences(text: str) -> list[str]:
     """The sentences of a text, line wraps mended; list items count as sentences."""
-    parts = _SENTENCE_END.split(text[:_READ_CHARACTERS])
+    parts = _SENTENCE_END.split(text[:_READ_CHARACTERS], maxsplit=_MOST_SENTENCES)
     return [mended[:_LONGEST_SENTENCE] for part in parts if (mended := " ".join(part.split()))]
 
 
@@ -129,9 +130,7 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
         for number, said in enumerate(spoken)
     ]
     only_mentioned = _only_mentioned(heard)
-    asks, tooling = _tooling(
-        heard, whole, sizes_read, tooling_lines, only_mentioned=only_mentioned
-    )
+    asks, tooling = _tooling(heard, whole, sizes_read, tooling_lines, only_mentioned=only_mentioned)
     return Errand(
         tooling=tooling,
         question=_question(heard, of_tubes=of_tubes),
@@ -182,7 +181,9 @@ def _tooling(
 def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
     """Does every size stand in a sentence of other business, or as that of a certain mandrel, and
     is none counted?"""
-    sized = [s for s in heard if _FIGURES.search(s.text) or (s.names_tool and _DIGIT.search(s.text))]
+    sized = [
+        s for s in heard if _FIGURES.search(s.text) or (s.names_tool and _DIGIT.search(s.text))
+    ]
     return (
         bool(sized)
         and all(s.touched or _DEFINITE.search(s.text) for s in sized)

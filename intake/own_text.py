@@ -13,6 +13,7 @@ from itertools import groupby
 from typing import Literal
 
 from . import words_quoting as words
+from .late import Late
 from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
 from .quoting import LINES_EXAMINED, Block, find_blocks
@@ -29,20 +30,18 @@ _LONGEST_REFERENCE_TEXT = 4000
 """A reference to the mail below stands in the first lines; more is not searched for one."""
 
 
-def _phrases(patterns: Sequence[str]) -> re.Pattern[str]:
-    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
-
-
-_BELOW = _phrases(words.POINTS_BELOW)
-_AT_FORWARD = _phrases(words.POINTS_AT_FORWARD)
-_SEVERAL = _phrases(words.POINTS_AT_SEVERAL)
-_ANSWERS = _phrases(words.ANSWERS_BELOW)
-_NOT_HANDED = _phrases(words.NOT_HANDED_OVER)
-_AT_SUBJECT = _phrases(words.POINTS_AT_SUBJECT)
+_BELOW = Late(words.POINTS_BELOW)
+_AT_FORWARD = Late(words.POINTS_AT_FORWARD)
+_SEVERAL = Late(words.POINTS_AT_SEVERAL)
+_ANSWERS = Late(words.ANSWERS_BELOW)
+_NOT_HANDED = Late(words.NOT_HANDED_OVER)
+_AT_SUBJECT = Late(words.POINTS_AT_SUBJECT)
 _LINE_BREAKS = re.compile(r"[\r\v\f\x1c-\x1e\x85\u2028\u2029]")
-_REFERENCE_TO_MAIL = re.compile(
-    r"mail|message|nachricht|thread|quoted|enquiry|inquiry|request|courriel|correo|bericht|same as",
-    re.IGNORECASE,
+_REFERENCE_TO_MAIL = Late(
+    [
+        r"mail|message|nachricht|thread|quoted|enquiry|inquiry|request|courriel|correo|bericht",
+        r"same as",
+    ]
 )
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 
 from . import words_quoting as words
+from .late import Late
 
 LONGEST_HEADER = 300
 """Longer lines are prose, never an attribution or a header: this bounds every pattern below."""
@@ -27,18 +28,22 @@ _FORWARD_PREFIXES = _folded(words.FORWARD_PREFIXES)
 _MARK = re.compile(r"[ \t\u00a0]{0,3}(?:>(?!=)|[A-Z][A-Za-z]{0,3}>(?=[ >\n]|$))")
 _MARKS = re.compile(r"[ \t\u00a0]{0,3}[A-Za-z]{0,4}>(?:[ \t]?>){0,40}[ \t]?|[ \t]{0,3}\|[ \t]")
 _BARE_NUMBER = re.compile(r"[ ]{0,3}>[\d.]")
-_WROTE = re.compile(
-    r"(?<!\w)(?:" + "|".join(sorted(map(re.escape, words.WROTE), key=len, reverse=True)) + r")"
-    # The name may follow the verb ("schrieb Pat <pat@...>:"), an aside too ("the following:").
-    r"(?!\w)[^:：\n]{0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
-    # Some programs write no verb: "2026年3月3日(火) 10:12 Pat <pat@example.com>:"
-    r"|(?<!\d)(?:19|20)\d\d[^\n]{0,80}<[^>\s]{1,120}@[^>\s]{1,120}>\s?[:：]\s*$"
-    r"|(?:写道|寫道|書きました)[^\n]{0,10}$",
+_WROTE = Late(
+    [
+        r"(?<!\w)(?:" + "|".join(sorted(map(re.escape, words.WROTE), key=len, reverse=True)) + r")"
+        # The name may follow the verb ("schrieb Pat <pat@...>:"), an aside too ("the following:").
+        r"(?!\w)[^:：\n]{0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
+        # Some programs write no verb: "2026年3月3日(火) 10:12 Pat <pat@example.com>:"
+        r"|(?<!\d)(?:19|20)\d\d[^\n]{0,80}<[^>\s]{1,120}@[^>\s]{1,120}>\s?[:：]\s*$"
+        r"|(?:写道|寫道|書きました)[^\n]{0,10}$"
+    ],
     re.IGNORECASE,
 )
-_VERB_HINT = re.compile(
-    "|".join(sorted({re.escape(w.split()[-1]) for w in words.WROTE}, key=len, reverse=True))
-    + r"|>\s?[:：]",
+_VERB_HINT = Late(
+    [
+        "|".join(sorted({re.escape(w.split()[-1]) for w in words.WROTE}, key=len, reverse=True))
+        + r"|>\s?[:：]"
+    ],
     re.IGNORECASE,
 )
 _FIRST_PERSON = re.compile(
@@ -47,8 +52,8 @@ _FIRST_PERSON = re.compile(
 _DATED = re.compile(
     r"@|\b(?:19|20)\d\d\b|(?:19|20)\d\d年|\b\d{1,2}:\d\d\b|\b\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\b"
 )
-_ATTRIBUTION_START = re.compile(
-    r"(?:" + "|".join(map(re.escape, words.ATTRIBUTION_STARTS)) + r")[\s.,]|\d{1,4}[./年-]|<|\"",
+_ATTRIBUTION_START = Late(
+    [r"(?:" + "|".join(map(re.escape, words.ATTRIBUTION_STARTS)) + r")[\s.,]|\d{1,4}[./年-]|<|\""],
     re.IGNORECASE,
 )
 _PREFIX = re.compile(

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from typing import Literal
 
 from . import words_signature as words
+from .late import Late
 
 Below = Literal["own", "signature", "footer"]
 
@@ -27,68 +28,83 @@ def _any_of(entries: Sequence[str]) -> str:
 
 
 _NAME_WORD = r"[^\W\d_][\w.'’-]{0,24}"
-_CLOSING = re.compile(
-    rf"[\s*_]{{0,4}}(?:{_any_of(words.CLOSINGS)})(?!\w)"
-    # "Mit freundlichen Grüßen / Best regards", "Thanks, Dale", "Thx!", "Grüße aus dem Norden"
-    rf"(?:\s?[/|&+]\s?(?:{_any_of(words.CLOSINGS)}))?"
-    rf"(?:[\s]?[,.!;:)~-]{{0,3}}\s{{0,2}}(?:{_NAME_WORD}\s?){{0,3}})?(?:from|aus|und|and)?[^\d\n]{{0,30}}$",
+_CLOSING = Late(
+    [
+        rf"[\s*_]{{0,4}}(?:{_any_of(words.CLOSINGS)})(?!\w)"
+        # "Mit freundlichen Grüßen / Best regards", "Thanks, Dale", "Thx!", "Grüße aus dem Norden"
+        rf"(?:\s?[/|&+]\s?(?:{_any_of(words.CLOSINGS)}))?"
+        rf"(?:[\s]?[,.!;:)~-]{{0,3}}\s{{0,2}}(?:{_NAME_WORD}\s?){{0,3}})?(?:from|aus|und|and)?[^\d\n]{{0,30}}$"
+    ],
     re.IGNORECASE,
 )
 _CLOSING_WORDS = 9
 _DELIMITER = re.compile(r"(?:--|—|–|__|_{3,5}|-{2,5}|\*{3,5})$")
-_SENT_FROM = re.compile(rf"[\s*_>-]{{0,4}}(?:{_any_of(words.SENT_FROM)})", re.IGNORECASE)
-_FOOTER = re.compile(rf"[\s*_>!~=•-]{{0,6}}(?:{_any_of(words.FOOTER_STARTS)})", re.IGNORECASE)
-_FORM = re.compile(rf"[\s*_>-]{{0,6}}(?:{_any_of(words.FORM_LINES)})", re.IGNORECASE)
+_SENT_FROM = Late([rf"[\s*_>-]{{0,4}}(?:{_any_of(words.SENT_FROM)})"], re.IGNORECASE)
+_FOOTER = Late([rf"[\s*_>!~=•-]{{0,6}}(?:{_any_of(words.FOOTER_STARTS)})"], re.IGNORECASE)
+_FORM = Late([rf"[\s*_>-]{{0,6}}(?:{_any_of(words.FORM_LINES)})"], re.IGNORECASE)
 
 # "Tel. +49 30 123", "T 555-0118", "Ph 316-555-0108 ext 204"; "t=1.5" is a wall and "F25-0172" an
 # invoice, so a gap after the label, at least six digits and no decimal point between them.
-_PHONE = re.compile(
-    rf"(?<!\w)(?:{_any_of(words.PHONE_LABELS)})(?:\.?\s?[:.]|\s)(?:\s?\([^)\n]{{0,10}}\))?\s{{0,4}}"
-    r"(?=(?:[^\d\n]{0,3}\d){6})\+?[\d(][\d\s()/−–-]{5,24}"
-    r"|(?<![\d.,x×])\+\d{1,3}[\s(.-]{0,2}\d[\d\s()./-]{5,20}\d"
-    r"|(?<![\d.-])\(?\d{3}\)?[\s.-]{1,2}\d{3}[.-]\d{4}(?!\d)"
-    r"|(?<![\d.-])555-01\d\d(?!\d)",
+_PHONE = Late(
+    [
+        rf"(?<!\w)(?:{_any_of(words.PHONE_LABELS)})(?:\.?\s?[:.]|\s)(?:\s?\([^)\n]{{0,10}}\))?\s{{0,4}}"
+        r"(?=(?:[^\d\n]{0,3}\d){6})\+?[\d(][\d\s()/−–-]{5,24}"
+        r"|(?<![\d.,x×])\+\d{1,3}[\s(.-]{0,2}\d[\d\s()./-]{5,20}\d"
+        r"|(?<![\d.-])\(?\d{3}\)?[\s.-]{1,2}\d{3}[.-]\d{4}(?!\d)"
+        r"|(?<![\d.-])555-01\d\d(?!\d)"
+    ],
     re.IGNORECASE,
 )
 _ONLINE = re.compile(r"[\w.+-]{1,64}@[\w-]{1,64}\.\w|\bwww\.|https?://", re.IGNORECASE)
-_REGISTER = re.compile(
-    rf"(?<!\w)(?:{_any_of(words.REGISTER_WORDS)})(?!\w)"
-    rf"|(?<!\w)(?:{_any_of(words.NUMBERED_WORDS)})(?!\w)[^\d\n]{{0,12}}\d(?:[\d\s./-]{{0,3}}\d){{4}}",
+_REGISTER = Late(
+    [
+        rf"(?<!\w)(?:{_any_of(words.REGISTER_WORDS)})(?!\w)"
+        rf"|(?<!\w)(?:{_any_of(words.NUMBERED_WORDS)})(?!\w)[^\d\n]{{0,12}}\d(?:[\d\s./-]{{0,3}}\d){{4}}"
+    ],
     re.IGNORECASE,
 )
-_COMPANY = re.compile(rf"(?<!\w)(?:{_any_of(words.COMPANY_FORMS)})(?!\w)")
-_STREET = re.compile(
-    rf"\b\d{{1,5}}[a-z]?\s(?:[^\W\d_][\w.'-]{{0,20}}\s){{1,3}}(?:{_any_of(words.STREETS_AFTER)})\b"
-    rf"|(?<!\w)(?:{_any_of(words.STREETS_BEFORE)})\s[^\d\n]{{0,40}}\d"
-    r"|[^\W\d_](?:straße|strasse|str\.|weg|platz|allee|gasse|straat|laan|kade|gatan|vägen|vej)\s\d",
+_COMPANY = Late([rf"(?<!\w)(?:{_any_of(words.COMPANY_FORMS)})(?!\w)"], re.NOFLAG)
+_STREET = Late(
+    [
+        rf"\b\d{{1,5}}[a-z]?\s(?:[^\W\d_][\w.'-]{{0,20}}\s){{1,3}}(?:{_any_of(words.STREETS_AFTER)})\b"
+        rf"|(?<!\w)(?:{_any_of(words.STREETS_BEFORE)})\s[^\d\n]{{0,40}}\d"
+        r"|[^\W\d_](?:straße|strasse|str\.|weg|platz|allee|gasse|straat|laan|kade|gatan|vägen|vej)\s\d"
+    ],
     re.IGNORECASE,
 )
-_POSTAL = re.compile(
-    r"(?<![\w.,])(?:[A-Z]{1,2}-)?\d{4,5}(?:-\d{4})?\s(?P<town>[A-ZÄÖÜÉÅŁ][^\W\d_]+)"
-    r"|\b[A-Z]{2}\s\d{5}(?:-\d{4})?\b|\b[A-Z]{1,2}\d[A-Z\d]?\s\d[A-Z]{2}\b"
-    r"|\b\d{2}-\d{3}\s[^\W\d_]|\b\d{4}\s[A-Z]{2}\b"
+_POSTAL = Late(
+    [
+        r"(?<![\w.,])(?:[A-Z]{1,2}-)?\d{4,5}(?:-\d{4})?\s(?P<town>[A-ZÄÖÜÉÅŁ][^\W\d_]+)"
+        r"|\b[A-Z]{2}\s\d{5}(?:-\d{4})?\b|\b[A-Z]{1,2}\d[A-Z\d]?\s\d[A-Z]{2}\b"
+        r"|\b\d{2}-\d{3}\s[^\W\d_]|\b\d{4}\s[A-Z]{2}\b"
+    ],
+    re.NOFLAG,
 )
 _GRADE_WORDS = frozenset(words.AFTER_A_GRADE)
-_ADVERT = re.compile(_any_of(words.ADVERT_WORDS), re.IGNORECASE)
+_ADVERT = Late([_any_of(words.ADVERT_WORDS)], re.IGNORECASE)
 
-_PLAIN_SIZE = re.compile(
-    r"\d[\"”″'’]{0,2}\s?(?:mm|in|cm)?\s?[x×*]\s?[Ø⌀.]?\d|[Øø⌀φΦ]\s?\d|[¼½¾⅛⅜⅝⅞]"
-    r"|\d\s?(?:[\"”″]|''|mm\b|inch|in\b(?!\s(?:the|a|my)))|(?<![\d.])\.\d{2,3}\b"
-    r"|\b\d{1,2}/(?:2|4|8|16|32|64)\b(?!/)"
-    r"|\d\s?(?:ga|gauge|gage|swg|bwg)\b|\bsch(?:edule|ed)?\.?\s?\d"
-    r"|\b(?:o\.?d|clr|wall|radius|radi[io]|rayon|raggio|straal|wandst|wanddikte|spessore|épaisseur|"
-    r"diameter|durchmesser|diamètre|rohr|tube|pipe|buis|tubo|schedule|dn|nps)\b[^\n]{0,20}\d",
+_PLAIN_SIZE = Late(
+    [
+        r"\d[\"”″'’]{0,2}\s?(?:mm|in|cm)?\s?[x×*]\s?[Ø⌀.]?\d|[Øø⌀φΦ]\s?\d|[¼½¾⅛⅜⅝⅞]"
+        r"|\d\s?(?:[\"”″]|''|mm\b|inch|in\b(?!\s(?:the|a|my)))|(?<![\d.])\.\d{2,3}\b"
+        r"|\b\d{1,2}/(?:2|4|8|16|32|64)\b(?!/)"
+        r"|\d\s?(?:ga|gauge|gage|swg|bwg)\b|\bsch(?:edule|ed)?\.?\s?\d"
+        r"|\b(?:o\.?d|clr|wall|radius|radi[io]|rayon|raggio|straal|wandst|wanddikte|spessore|épaisseur|"
+        r"diameter|durchmesser|diamètre|rohr|tube|pipe|buis|tubo|schedule|dn|nps)\b[^\n]{0,20}\d"
+    ],
     re.IGNORECASE,
 )
 _DECIMAL = re.compile(r"(?<![\w.,])\d{1,3}[.,]\d{1,4}(?!\d|[.,]\d)")
-_STILL_SPEAKING = re.compile(
-    r"\s*(?:p\.? ?p?\.?s\b|nb\b|n\.b|edit\b|oh\b|also\b|btw\b"
-    r"|actually|sorry|correction|wait\b"
-    r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\."
-    r"|dimenticavo|oja\b)"
-    r"|.{0,200}\b(?:please|need|want|quote|qty|quantity|order|mandrels?|make (?:it|that)|should be|"
-    r"bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|mandrino|"
-    r"nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b",
+_STILL_SPEAKING = Late(
+    [
+        r"\s*(?:p\.? ?p?\.?s\b|nb\b|n\.b|edit\b|oh\b|also\b|btw\b"
+        r"|actually|sorry|correction|wait\b"
+        r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\."
+        r"|dimenticavo|oja\b)"
+        r"|.{0,200}\b(?:please|need|want|quote|qty|quantity|order|mandrels?|make (?:it|that)|"
+        r"should be|bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|mandrino|"
+        r"nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b"
+    ],
     re.IGNORECASE,
 )
 

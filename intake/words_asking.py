@@ -15,14 +15,16 @@ ASKS_PRICE = (
     r"submit|request|make)\b[^.?\n]{0,25}\bquot(?:e|es|ation)\b(?! (?:no|number|#|received|"
     r"was))|\bfor (?:a )?(?:formal )?quotation\b",
     r"\brequest (?:you )?(?:for |to )?(?:quot|price|a price|proposal)|\brf[qp]\b(?! matching)",
-    r"(?<!best )(?<!our )\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|\bpricing (?:for|on)\b|\babout (?:a |the )?(?:price|cost)\b|\b(?:my|our) (?:request|enquiry|inquiry|rfq|note|"
-    r"quote request)\b|\b(?:unsere|meine) anfrage\b|\b(?:notre|ma) demande\b|\b(?:nuestra|mi) (?:solicitud|"
-    r"consulta)\b|\b(?:nostra|mia) richiesta\b|\b(?:onze|mijn) aanvraag\b|\bprice check\b|"
-    r"^\W*(?:price|lead ?time|delivery|tempi|prezzo|délai|prix|plazo|precio|lieferzeit|preis|levertijd|"
-    r"prijs|termin|pris|cena)(?: (?:and|und|et|y|e|en|i|och|/|&) \w+)?\W*\?|\b(?:please|pls|can you|could you|you) price\b|"
-    r"\byour (?:\w+ )?(?:best|lowest) (?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|"
-    r"\b(?:inform|advise|tell|know|give|send|need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|"
-    r"\b(?:number|figure|ballpark) (?:on|for) (?:a|an|one|the|two|\d)\b",
+    r"(?<!best )(?<!our )\bprice (?:and|for|on|please|me|up|of|to|delivery)\b|\bprices? for\b|"
+    r"\bpricing (?:for|on)\b|\babout (?:a |the )?(?:price|cost)\b|\b(?:my|our) (?:request|enquiry|"
+    r"inquiry|rfq|note|quote request)\b|\b(?:unsere|meine) anfrage\b|\b(?:notre|ma) demande\b|"
+    r"\b(?:nuestra|mi) (?:solicitud|consulta)\b|\b(?:nostra|mia) richiesta\b|\b(?:onze|mijn) "
+    r"aanvraag\b|\bprice check\b|^\W*(?:price|lead ?time|delivery|tempi|prezzo|délai|prix|plazo|"
+    r"precio|lieferzeit|preis|levertijd|prijs|termin|pris|cena)(?: (?:and|und|et|y|e|en|i|och|/|&) "
+    r"\w+)?\W*\?|\b(?:please|pls|can you|could you|you) price\b|\byour (?:\w+ )?(?:best|lowest) "
+    r"(?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|\b(?:inform|advise|tell|know|give|send|"
+    r"need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|\b(?:number|figure|ballpark) (?:on|for) (?:a|"
+    r"an|one|the|two|\d)\b",
     r"\bhow much\b|\bhow many (?:dollars|bucks|euros?)\b",
     r"\bwhat (?:would|do|does|will|is|are|'s|’s)[^.?\n]{0,40}\b(?:cost|price|charge|run me|"
     r"run|set me back|get for|damage)\b|\bwhat'?s (?:the|one|a) (?:price|cost|damage|\w+ cost)\b|"
@@ -62,15 +64,16 @@ ASKS_PIECE = (
     r"(?:a|one|this|that))\b(?! (?:this|it|things?) right| (?:sure|me an offer))",
     r"\bdo (?:you|u|ya|y'all|youse) (?:guys |folks |still |also |ever )?(?:make|stock|sell|carry|"
     r"supply|offer|have (?:an?|any|one|the|mandrels?|tooling|in stock)|keep)\b",
-    r"(?<!do )(?<!does )(?<!would )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?"
-    r"(?:need|require|would like|should like (?:an?|two|three|\d|one)|like to (?:buy|order|get|"
-    r"have)|plan to (?:buy|order)|wish to (?:buy|order))\b(?! (?:to (?!buy|order|get a|have a)|the (?:\S+ )?(?:cert|invoice|"
-    r"tracking|receipt|papers?|msds)|your (?:bank|tax|w)|it (?:for|back|by then)|you to)\b)",
-    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!it back|them back|my|our|the money|a refund|to (?:know|"
-    r"complain|return|cancel|understand|ask)|another one i|store|the (?:\d|price back))",
-    r"^\W*(?:hi,? |hello,? |also |and |really |still |pls )?(?:needs?|needed|want(?:ed)?|"
-    r"looking for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:it|them) back| (?:the )?"
-    r"(?:\S+ )?(?:cert|invoice|receipt|tracking|somebody|someone))",
+    r"(?<!do )(?<!does )(?<!would )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?(?:need|"
+    r"require|would like|should like (?:an?|two|three|\d|one)|like to (?:buy|order|get|have)|plan "
+    r"to (?:buy|order)|wish to (?:buy|order))\b(?! (?:to (?!buy|order|get a|have a)|the (?:\S+ "
+    r")?(?:cert|invoice|tracking|receipt|papers?|msds)|your (?:bank|tax|w)|it (?:for|back|by then)|"
+    r"you to)\b)",
+    r"\b(?:i|we|they|he)(?:'d|’d)? (?:\w+ )?want (?!it back|them back|my|our|the money|a refund|to "
+    r"(?:know|complain|return|cancel|understand|ask)|another one i|store|the (?:\d|price back))",
+    r"^\W*(?:hi,? |hello,? |also |and |really |still |pls )?(?:needs?|needed|want(?:ed)?|looking "
+    r"for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:it|them) back| "
+    r"(?:the )?(?:\S+ )?(?:cert|invoice|receipt|tracking|somebody|someone))",
     r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|\d{1,2}|some|mandrels?|tooling)\b"
     r"(?! (?:\w+ )?(?:cert|invoice|copy|receipt|refund|favou?r|hand|date|tracking))|"
     r"\bwe(?:'re| are|’re) (?:in need of|after)\b|\b(?:gotta|got to|have to|must) have\b|"
@@ -79,12 +82,11 @@ ASKS_PIECE = (
     r"\bwe look (?:for|after) a\b|\bin the market for\b|\binterested in (?:a|an|one|two|your|"
     r"(?:buying|purchasing) (?!our|my))\b|\bi(?:'m|’m| am) after\b",
     r"\b(?:could|can) (?:use|do with) (?:a|an|one|two|another)\b|\b(?:i|we)(?:'m|'re|’m|’re| am| "
-    r"are) (?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|"
-    r"sort) (?:me|us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|"
-    r"\btime (?:i|we) (?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|"
-    r"a|another|two|\d) (?:more|mandrel)|"
-    r"\bwhat (?:have|would) you (?:got|suggest|recommend|use|make)\b|"
-    r"\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
+    r"are) (?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|sort) "
+    r"(?:me|us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|\btime "
+    r"(?:i|we) (?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|a|"
+    r"another|two|\d) (?:more|mandrel)|\bwhat (?:have|would) you (?:got|suggest|recommend|use|"
+    r"make)\b|\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
     r"\b(?:like|wish|ready|going|please|me|and|will) (?:to )?(?:re-?)?order\b(?! (?:no|"
     r"number|#|\d|status|was|is|form))|\b(?:to|want to) order (?:a|an|one|two|three|\d|another)\b|"
     r"\b(?:we|i) order (?:a|one|two|three|\d)|\bplace (?:an|the|this|our) order (?:for|of)\b|"
@@ -95,25 +97,28 @@ ASKS_PIECE = (
     r"^\W*(?:new )?purchase order\b(?! \S+ rev)",
     r"\b(?:please|pls|kindly) (?:\w+ )?(?:supply|make|provide|send (?:me|us)? ?(?:a|an|one|two|"
     r"\d)\b(?! (?:copy|refund|new label|label|receipt|tracking)))",
-    r"\b(?:one|another|the right one|the next size|two|three|a pair) (?:more )?(?:please|pls|thanks|"
-    r"only|apiece)\b|\b(?:two|three|four|\d) (?:of them |off? )?please\b|\bplease x ?\d|"
-    r"\bi(?:'ll|’ll|'d|’d| would) (?:take|have) (?:one|two|three|\d|a (?:pair|set|couple))\b|"
-    r"\bput me down for\b|\bone (?:each|apiece)\b|\b(?:same|usual) deal\b|\bthis time (?:it's|its|"
-    r"for|around)\b",
+    r"\b(?:one|another|the right one|the next size|two|three|a pair) (?:more )?(?:please|pls|"
+    r"thanks|only|apiece)\b|\b(?:two|three|four|\d) (?:of them |off? )?please\b|\bplease x ?\d|"
+    r"\bi(?:'ll|’ll|'d|’d| would) (?:take|have) (?:one|two|three|\d|a (?:pair|set|couple))\b|\bput "
+    r"me down for\b|\bone (?:each|apiece)\b|\b(?:same|usual) deal\b|\bthis time (?:it's|its|for|"
+    r"around)\b",
     r"\bbenötig|\bbrauch(?!t (?:es|man|das))|\bbräucht|\bsuch(?:e|en) (?:einen?|wir|ich)\b|"
     r"\bge?sucht\b|\bbestell(?:en wir|e ich|en hiermit|ung über)\b|\b(?:hiermit|möchten?|gerne) "
-    r"(?:\w+ ){0,3}bestell|\bnachbestell|\bbedarf\b|\b(?:uns|mir) fehlt\b|\bwie schnell (?:können|könnten) sie\b|\b(?:können|könnten|könnt) (?:sie|ihr)\b"
-    r"[^.?\n]{0,80}\b(?:liefern|fertigen|machen|herstellen|bauen|schicken)|\bhaben sie (?:da |"
-    r"dafür |so )?(?:etwas|was|einen?)\b|\b(?:oana|einer|eine|zwei) (?:reicht|genügt)\b",
-    r"\bbesoin d|\bcherch(?:e|ons)\b(?! (?:du|un) (?:travail|emploi|poste))|"
-    r"\bnous (?:re)?cherchons\b|\bcommand(?:er|ons)\b|\bcommande (?:de|pour) (?:\d|un|deux)|"
-    r"\b(?:pouvez|pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|"
-    r"livrer|réaliser|usiner)|\bil (?:me|nous) (?:en )?fa(?:ut|udrait)\b|\bsouhait(?:e|ons|"
-    r"erais|erions) (?:acheter|commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)|\b(?:me|nous) manque\b|\b(?:il )?nous en faut\b",
+    r"(?:\w+ ){0,3}bestell|\bnachbestell|\bbedarf\b|\b(?:uns|mir) fehlt\b|\bwie schnell (?:können|"
+    r"könnten) sie\b|\b(?:können|könnten|könnt) (?:sie|ihr)\b[^.?\n]{0,80}\b(?:liefern|fertigen|"
+    r"machen|herstellen|bauen|schicken)|\bhaben sie (?:da |dafür |so )?(?:etwas|was|einen?)\b|"
+    r"\b(?:oana|einer|eine|zwei) (?:reicht|genügt)\b",
+    r"\bbesoin d|\bcherch(?:e|ons)\b(?! (?:du|un) (?:travail|emploi|poste))|\bnous "
+    r"(?:re)?cherchons\b|\bcommand(?:er|ons)\b|\bcommande (?:de|pour) (?:\d|un|deux)|\b(?:pouvez|"
+    r"pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|livrer|réaliser|usiner)|"
+    r"\bil (?:me|nous) (?:en )?fa(?:ut|udrait)\b|\bsouhait(?:e|ons|erais|erions) (?:acheter|"
+    r"commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)|\b(?:me|nous) manque\b|\b(?:il "
+    r")?nous en faut\b",
     r"\bnecesit(?:o|amos|aría|aríamos)\b|\bbusc(?:o|amos) (?!trabajo|empleo)|\bocup(?:o|amos) "
     r"(?!el puesto)|\b(?:pueden|podrían|podéis|puede|podría)[^.?\n]{0,60}\b(?:hacer|fabricar|"
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
-    r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b|\bpor favor\b",
+    r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) "
+    r"falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b|\bpor favor\b",
     r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
     r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
     r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)|\b(?:mi|ci) manca(?:no)?\b",
@@ -129,8 +134,9 @@ ASKS_PIECE = (
 
 # Mandrels are counted: "one mandrel, thanks", "Zwei Stück Dorn", "Qty: 2".
 COUNTS_TOOLS = (
-    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?"
-    r"(?:off |nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|that|arriv|came|was))",
+    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?(?:off |"
+    r"nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|"
+    r"that|arriv|came|was))",
     r"\b(?:einen?|zwei|drei|\d) (?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück dorn\b|"
     r"\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
     r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
@@ -142,8 +148,9 @@ COUNTS_TOOLS = (
 
 # A repeat order: every dimension is in an earlier one.
 REPEATS = (
-    r"\b(?:re-?order|same (?:again|as (?:last|before|previous|the last|my last|our last|always|usual|in|"
-    r"po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing again))\b",
+    r"\b(?:re-?order|same (?:again|as (?:last|before|previous|the last|my last|our last|always|"
+    r"usual|in|po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing "
+    r"again))\b",
     r"\b(?:repeat|re)[- ]?order\b|^reorder\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
     r"\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
     r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
@@ -174,8 +181,10 @@ ANEW = (
 
 # Can it be done at all?
 FEASIBLE = (
-    r"\b(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|the)\b|\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|survive|go (?:round|around|that tight)|fold|flatten|pull|be done|be made|hold|make it|manage|"
-    r"be bent|do|fix it|help)\b",
+    r"\b(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|the)\b|"
+    r"\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|survive|go "
+    r"(?:round|around|that tight)|fold|flatten|pull|be done|be made|hold|make it|manage|be bent|do|"
+    r"fix it|help)\b",
     r"\bcan (?:you|u|ya|it|this) (?:do|bend|manage|handle|be)\b",
     r"\bcan(?:'t|’t|not) be done\b|\bcan (?:it|you|u)\?|\b(?:doable|feasible|possible|"
     r"realistic|achievable|too tight|too thin|any chance|a goer)\b(?=[^\n]{0,40}\?)",

@@ -38,28 +38,32 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"(?:mill|distributor|service center|supplier|company)\b|\bin (?:your|the) [\w ]{2,25} "
             r"line\b"),
         (5, r"\b(?:introduce|introducing) (?:our|my|ourselves|myself)\b|\bour (?:products?|"
-            r"services?|range|company|catalogu?e|platform|solution|software|team of)\b"
-            r"[^.?\n]{0,60}\b(?:include|offers?|can help|helps?|is|are|specialis|specializ|"
-            r"provide)|\bour (?:price|quality|moq)s?\b[^.?\n]{0,40}\b(?:competitive|best|low|good)|\b(?:competitive|factory|wholesale|good|best) (?:prices?|money)\b(?! (?:and|"
-            r"on|for|cif|fob|please|you))|\bwe (?:can|could) (?:save|offer you|supply you|provide you)\b|\bmoq\b"
-            r"[^.\n]{0,12}\d"),
+            r"services?|range|company|catalogu?e|platform|solution|software|team "
+            r"of)\b[^.?\n]{0,60}\b(?:include|offers?|can help|helps?|is|are|specialis|specializ|"
+            r"provide)|\bour (?:price|quality|moq)s?\b[^.?\n]{0,40}\b(?:competitive|best|low|good)|"
+            r"\b(?:competitive|factory|wholesale|good|best) (?:prices?|money)\b(?! (?:and|on|for|"
+            r"cif|fob|please|you))|\bwe (?:can|could) (?:save|offer you|supply you|provide you)\b|"
+            r"\bmoq\b[^.\n]{0,12}\d"),
         (5, r"\b(?:who|which person)\b[^.?\n]{0,30}\b(?:buys|buying|purchasing|sourcing|handles|"
-            r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) i "
-            r"(?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|samples?|"
-            r"price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the )?(?:catalog|"
-            r"samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif (?:you )?"
-            r"interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),
-        (5, r"\b(?:we|i)(?:'d|’d| would) (?:love|like|be (?:happy|glad)) to (?:help you|take|serve|supply|"
-            r"work with|earn|support|partner|discuss how|show you|be your)\b|\boff your (?:plate|hands)\b|\b(?:i|"
-            r"we) represent\b|\b(?:i am|i'm|my name is)[^.?\n]{0,40} (?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) "
-            r"(?:help|offer|provide|supply|make)\b|\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|"
-            r"\brates? go up\b|\b(?:do you|anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
+            r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) "
+            r"i (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
+            r"samples?|price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the "
+            r")?(?:catalog|samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif "
+            r"(?:you )?interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),
+        (5, r"\b(?:we|i)(?:'d|’d| would) (?:love|like|be (?:happy|glad)) to (?:help you|take|serve|"
+            r"supply|work with|earn|support|partner|discuss how|show you|be your)\b|\boff your "
+            r"(?:plate|hands)\b|\b(?:i|we) represent\b|\b(?:i am|i'm|my name is)[^.?\n]{0,40} "
+            r"(?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) (?:help|offer|provide|supply|make)\b|"
+            r"\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|\brates? go up\b|\b(?:do you|"
+            r"anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
         (5, r"\b(?:\d+|ten|fifteen|thirty|few) (?:minutes?|mins?)\b[^.?\n]{0,40}\b(?:call|chat|"
-            r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|"
-            r"meeting)\b|\bhop on a call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad to (?:know|learn|hear)\b"),
+            r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|"
+            r"\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|meeting)\b|\bhop on a "
+            r"call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad "
+            r"to (?:know|learn|hear)\b"),
         (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
-            r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) (?:that )?"
-            r"(?:you|your (?:website|site|company|page|profile))\b"),
+            r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) "
+            r"(?:that )?(?:you|your (?:website|site|company|page|profile))\b"),
         (2, r"\bhope this (?:e-?mail |message |mail )?finds you\b|\bfollowing up on (?:my|our) "
             r"(?:offer|last|previous)"),
         (5, r"\bseo\b|\b(?:google|search) rank|\bfirst page of google\b|\b(?:web ?site|"
@@ -69,11 +73,13 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"ing) (?:with|opportunit)|\bbe (?:the|your) (?:mill|supplier|partner|source)\b|"
             r"\baccount executive\b|\bbusiness development\b|\bsales (?:rep|manager|engineer)\b|"
             r"\bterritory m"),
-        (5, r"\b(?:buying|interested in|sell(?:ing)?) (?:our|my|an? used)\b|\bfor sale\b|\bi(?:'m|m|"
-            r" am) selling\b|^\W*selling\b|\bo\.?b\.?o\b|\bor best offer\b|\bsurplus\b|\bmake (?:me|"
-            r"us) an offer\b|\bstill (?:got|have) the\b|\bsaw (?:the|your) ad\b|\b\$?\d+ (?:bucks|dollars|euros?|quid) takes (?:it|them|the)\b|\bthought of you\b|\bpallet of\b|\bis (?:it|the \w+) still (?:available|for sale)|\bi've no use\b|\bhaul it\b|"
-            r"\btake (?:the|it|them) (?:lot|all|off (?:my|our) hands)\b|\bwant to (?:buy|sell) (?:my|"
-            r"our|it|them)\b"),
+        (5, r"\b(?:buying|interested in|sell(?:ing)?) (?:our|my|an? used)\b|\bfor sale\b|\bi(?:'m|"
+            r"m| am) selling\b|^\W*selling\b|\bo\.?b\.?o\b|\bor best offer\b|\bsurplus\b|\bmake "
+            r"(?:me|us) an offer\b|\bstill (?:got|have) the\b|\bsaw (?:the|your) ad\b|\b\$?\d+ "
+            r"(?:bucks|dollars|euros?|quid) takes (?:it|them|the)\b|\bthought of you\b|\bpallet "
+            r"of\b|\bis (?:it|the \w+) still (?:available|for sale)|\bi've no use\b|\bhaul it\b|"
+            r"\btake (?:the|it|them) (?:lot|all|off (?:my|our) hands)\b|\bwant to (?:buy|sell) "
+            r"(?:my|our|it|them)\b"),
         (5, r"\b\d{1,2} ?% off\b|\boff list\b|\bon the dollar\b|\bspecial (?:offer|price)\b|"
             r"\bstock ?list\b|\bclearance\b(?= (?:sale|price))|\bon the floor\b|\bready stock\b|"
             r"\bfull bundles?\b|\bloan\b|\bfinancing (?:option|for your)|\binsurance (?:quote|"
@@ -81,28 +87,33 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"(?:will |to )?(?:rise|increase|go up|list)|\bprice increase\b"),
         (5, r"\bwir sind (?:ein |der |einer der )?(?:führende[rn]? )?(?:hersteller|lieferant|"
             r"anbieter|händler)\b|\bwir (?:bieten|liefern|fertigen|führen) (?:ihnen|seit|rohre|"
-            r"hochwertige)|\b(?:können|dürfen|möchten|würden) wir ihnen\b[^.?\n]{0,160}\b(?:anbieten|"
-            r"vorstellen|liefern|zusenden)|\bunser(?:e|en)? (?:produkt|leistung|sortiment|"
-            r"lagerliste)|\bdürfen wir uns vorstellen\b|\blagerüberhang\b|\bsonderpreis|\bzu "
-            r"(?:attraktiven|günstigen|besten) (?:konditionen|preisen)\b|\bzu verkaufen\b|\bbrauchen sie (?:so ?was|noch|sowas|auch)\b|\b(?:guten|fairen) preis\b|"
-            r"\bwir (?:drehen|schleifen|härten|verchromen|beschichten) (?:seit|für)\b|\bsuchen sie (?:noch )?"
-            r"(?:einen )?(?:lieferant|partner|zulieferer)|\bbei interesse\b|\bab lager\b(?! lieferbar\?)|\bpreise auf anfrage\b|\bdarf ich (?:sie|ihnen) (?:anrufen|zusenden|"
-            r"vorstellen|besuchen)"),
-        (5, r"\bnous sommes (?:un |le )?(?:fabricant|fournisseur|leader)|\bnous (?:vous )?"
-            r"(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|tarifs)\b|\bà vendre\b|\bnous sommes spécialis|\bdepuis \d+ ans\b|\bcherchez-vous un (?:fournisseur|"
-            r"sous-traitant)|\bbesoin d'un fournisseur|\bnotre (?:meilleur prix|gamme|catalogue)\b|\bsi (?:vous êtes )?"
-            r"intéressé"),
-        (5, r"\bsomos (?:un |una )?(?:fabricante|empresa|proveedor|líder|distribuidor)|\b(?:les|le|os) "
-            r"ofrecemos\b|\bnuestros (?:productos|servicios|precios)\b|\btarifas? de\b|\bprecios "
-            r"(?:válidos|especiales)\b|\ben venta\b|\bofrecemos\b|\bbuscan (?:un )?proveedor|\bnos dedicamos a\b|\bvendo\b|\bsi les interesa\b"),
+            r"hochwertige)|\b(?:können|dürfen|möchten|würden) wir "
+            r"ihnen\b[^.?\n]{0,160}\b(?:anbieten|vorstellen|liefern|zusenden)|\bunser(?:e|en)? "
+            r"(?:produkt|leistung|sortiment|lagerliste)|\bdürfen wir uns vorstellen\b|"
+            r"\blagerüberhang\b|\bsonderpreis|\bzu (?:attraktiven|günstigen|besten) (?:konditionen|"
+            r"preisen)\b|\bzu verkaufen\b|\bbrauchen sie (?:so ?was|noch|sowas|auch)\b|\b(?:guten|"
+            r"fairen) preis\b|\bwir (?:drehen|schleifen|härten|verchromen|beschichten) (?:seit|"
+            r"für)\b|\bsuchen sie (?:noch )?(?:einen )?(?:lieferant|partner|zulieferer)|\bbei "
+            r"interesse\b|\bab lager\b(?! lieferbar\?)|\bpreise auf anfrage\b|\bdarf ich (?:sie|"
+            r"ihnen) (?:anrufen|zusenden|vorstellen|besuchen)"),
+        (5, r"\bnous sommes (?:un |le )?(?:fabricant|fournisseur|leader)|\bnous (?:vous "
+            r")?(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|"
+            r"tarifs)\b|\bà vendre\b|\bnous sommes spécialis|\bdepuis \d+ ans\b|\bcherchez-vous un "
+            r"(?:fournisseur|sous-traitant)|\bbesoin d'un fournisseur|\bnotre (?:meilleur prix|"
+            r"gamme|catalogue)\b|\bsi (?:vous êtes )?intéressé"),
+        (5, r"\bsomos (?:un |una )?(?:fabricante|empresa|proveedor|líder|distribuidor)|\b(?:les|le|"
+            r"os) ofrecemos\b|\bnuestros (?:productos|servicios|precios)\b|\btarifas? de\b|"
+            r"\bprecios (?:válidos|especiales)\b|\ben venta\b|\bofrecemos\b|\bbuscan (?:un "
+            r")?proveedor|\bnos dedicamos a\b|\bvendo\b|\bsi les interesa\b"),
         (5, r"\bsiamo (?:un'?|una )? ?(?:azienda|produttori|fornitori|leader|distributori)|\bvi "
-            r"(?:proponiamo|offriamo)\b|\bi nostri (?:prodotti|servizi|prezzi)\b|\bin vendita\b|\boffriamo\b|\bpronta consegna\b|\bcercate (?:un )?fornitor|\bci occupiamo di\b|\bcontattateci\b|"
-            r"\bvendesi\b|\bse interessati\b|\blistino\b"),
+            r"(?:proponiamo|offriamo)\b|\bi nostri (?:prodotti|servizi|prezzi)\b|\bin vendita\b|"
+            r"\boffriamo\b|\bpronta consegna\b|\bcercate (?:un )?fornitor|\bci occupiamo di\b|"
+            r"\bcontattateci\b|\bvendesi\b|\bse interessati\b|\blistino\b"),
         (5, r"\bwij zijn (?:een )?(?:fabrikant|leverancier|producent|groothandel)|\bwij (?:leveren|"
-            r"bieden|verkopen)\b|\bonze (?:producten|diensten|voorraad)\b|\bte koop\b|\bzoekt u (?:nog )?(?:een )?(?:toeleverancier|leverancier)|\bal \d+ jaar\b|"
-            r"\bwij (?:draaien|slijpen|verchromen)\b|\bjesteśmy "
-            r"(?:producentem|dostawcą)|\bnasza oferta\b|\bna sprzedaż\b|\bvi (?:säljer|erbjuder)\b|"
-            r"\btill salu\b|\bsomos fornecedores\b"),
+            r"bieden|verkopen)\b|\bonze (?:producten|diensten|voorraad)\b|\bte koop\b|\bzoekt u "
+            r"(?:nog )?(?:een )?(?:toeleverancier|leverancier)|\bal \d+ jaar\b|\bwij (?:draaien|"
+            r"slijpen|verchromen)\b|\bjesteśmy (?:producentem|dostawcą)|\bnasza oferta\b|\bna "
+            r"sprzedaż\b|\bvi (?:säljer|erbjuder)\b|\btill salu\b|\bsomos fornecedores\b"),
     )),
     Elsewhere("a supplier's quotation to us", (
         (5, r"\b(?:we are |we're )?pleased to (?:quote|offer|submit|provide)\b|\b(?:find|"
@@ -120,23 +131,24 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bbedankt voor uw aanvraag\b|\ben respuesta a su (?:solicitud|consulta)\b"),
     )),
     Elsewhere("an application for work", (
-        (6, r"\b(?:my|attached|enclosed) (?:cv|resume|résumé|curriculum)\b|\bresume\b(?= (?:is )?"
-            r"attached|:)|\b(?:job|position|vacancy|vacancies|apprenticeship|internship)\b"
-            r"(?![^.\n]{0,20}\b(?:in stainless|number|no)\b)[^.\n]{0,60}\b(?:apply|application|"
-            r"available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for (?:the|a|your|any)\b|"
-            r"\bhiring\b|\bapplication for (?:the )?(?:position|job|role|post)\b|\bpart[- ]time "
-            r"job\b|\bcover letter\b"),
+        (6, r"\b(?:my|attached|enclosed) (?:cv|resume|résumé|curriculum)\b|\bresume\b(?= (?:is "
+            r")?attached|:)|\b(?:job|position|vacancy|vacancies|apprenticeship|"
+            r"internship)\b(?![^.\n]{0,20}\b(?:in stainless|number|no)\b)[^.\n]{0,60}\b(?:apply|"
+            r"application|available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for "
+            r"(?:the|a|your|any)\b|\bhiring\b|\bapplication for (?:the )?(?:position|job|role|"
+            r"post)\b|\bpart[- ]time job\b|\bcover letter\b"),
         (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job) (?:\w+ )?openings?\b|\b(?:\d+|ten|"
             r"twelve|fifteen|twenty) (?:yrs?|years)(?:'|’)? (?:\w+ )?(?:on|of|running|as|in|"
-            r"experience|making)\b(?! (?:business|service|trouble-free))|\bshort (?:of )?a (?:setter|"
-            r"hand|machinist|welder|operator)\b|\blooking for (?:work|a job|a position)\b"),
+            r"experience|making)\b(?! (?:business|service|trouble-free))|\bshort (?:of )?a "
+            r"(?:setter|hand|machinist|welder|operator)\b|\blooking for (?:work|a job|a "
+            r"position)\b"),
         (6, r"\bbewerb(?:e|ung|en)\b|\blebenslauf\b|\bausbildungsplatz\b|\bpraktikum\b|\bneue "
             r"(?:stelle|herausforderung)\b|\bjahre (?:berufs)?erfahrung\b"),
         (6, r"\bcandidature\b|\bposte de\b|\balternance\b|\bstage (?:de|en)\b|\brecherche "
             r"d['’]emploi\b|\bun emploi\b|\blettre de motivation\b|\bcurrículum\b|\bsolicitud de "
             r"empleo\b|\bvacante\b|\bbusco (?:trabajo|empleo)\b|\baños de experiencia\b"),
-        (6, r"\bcandidatura\b|\bposizione (?:aperta|di)\b|\bcurriculum\b|\bcerco lavoro\b|\banni di "
-            r"esperienza\b|\bsollicit(?:atie|eren|eer)\b|\bvacature\b|\bstageplaats\b|\bjaar "
+        (6, r"\bcandidatura\b|\bposizione (?:aperta|di)\b|\bcurriculum\b|\bcerco lavoro\b|\banni "
+            r"di esperienza\b|\bsollicit(?:atie|eren|eer)\b|\bvacature\b|\bstageplaats\b|\bjaar "
             r"ervaring\b|\baplikuj|\bszukam pracy\b|\bansök(?:an|er)\b|\bsöker jobb\b"),
     )),
     Elsewhere("likely fraud", (
@@ -154,43 +166,46 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bsu cuenta\b[^.\n]{0,40}\b(?:suspendida|bloqueada)"),
     )),
     Elsewhere("an invitation or a good cause", (
-        (5, r"\b(?:invite|inviting|invited) (?:you|your)\b|\b(?:you're|you are) invited\b|"
-            r"\bopen (?:house|day)\b|\brsvp\b|\bour (?:booth|stand)\b|\b(?:visit|see|"
-            r"meet) us at\b|\btrade (?:show|fair)\b[^.\n]{0,40}\b(?:join|register|booth|visit|"
-            r"attend)|\bregister (?:now|for|here|today)\b|\b(?:christmas|summer|retirement) party\b|"
-            r"\bgolf (?:day|outing|tournament)\b|\bwebinar\b|\banniversary celebration\b"),
+        (5, r"\b(?:invite|inviting|invited) (?:you|your)\b|\b(?:you're|you are) invited\b|\bopen "
+            r"(?:house|day)\b|\brsvp\b|\bour (?:booth|stand)\b|\b(?:visit|see|meet) us at\b|"
+            r"\btrade (?:show|fair)\b[^.\n]{0,40}\b(?:join|register|booth|visit|attend)|\bregister "
+            r"(?:now|for|here|today)\b|\b(?:christmas|summer|retirement) party\b|\bgolf (?:day|"
+            r"outing|tournament)\b|\bwebinar\b|\banniversary celebration\b"),
         (5, r"\b(?:laden|lädt) (?:wir )?(?:sie|euch)[^.\n]{0,40}\bein\b|\beinladung\b|"
             r"\btag der offenen tür\b|\bmessestand\b|\b(?:invitation|vous invit(?:e|ons))\b|"
             r"\bportes ouvertes\b|\b(?:le|les|os) invitamos\b|\bjornada de puertas\b|\b(?:vi|"
             r"la) invitiamo\b|\bporte aperte\b|\bnodigen (?:wij )?u\b|\bopen dag\b|"
             r"\buitnodiging\b|\bzaprasza"),
         (5, r"\b(?:interview|career day|scholarships?|raffle|fundraiser|donat(?:e|ion)s?|charity|"
-            r"speak to (?:our|the)|podcast|hole signs?|chamber of commerce)\b|\bsponsor (?:one|us|a "
-            r"(?:hole|team|table)|our)\b|\bspendenaufruf\b|\bspenden?\b|\bsponsoring\b|\bdonación\b"),
+            r"speak to (?:our|the)|podcast|hole signs?|chamber of commerce)\b|\bsponsor (?:one|us|"
+            r"a (?:hole|team|table)|our)\b|\bspendenaufruf\b|\bspenden?\b|\bsponsoring\b|"
+            r"\bdonación\b"),
     )),
     Elsewhere("a survey or a supplier form", (
         (5, r"\bsurvey\b|\bquestionnaire\b|\brate (?:your|our|us)\b|\byour feedback\b|"
-            r"\b(?:supplier|vendor) (?:self[- ])?(?:assessment|registration|portal|evaluation|audit|"
-            r"form|onboarding|setup|records?)\b|\bself[- ]assessment\b|\bconflict minerals\b|"
+            r"\b(?:supplier|vendor) (?:self[- ])?(?:assessment|registration|portal|evaluation|"
+            r"audit|form|onboarding|setup|records?)\b|\bself[- ]assessment\b|\bconflict minerals\b|"
             r"\breach (?:declaration|compliance|statement)\b|\brohs\b|\bw-?9\b|\bcertificate of "
-            r"(?:insurance|origin)\b|\bcode of conduct\b|\blong[- ]term supplier'?s? declaration\b"),
+            r"(?:insurance|origin)\b|\bcode of conduct\b|\blong[- ]term supplier'?s? "
+            r"declaration\b"),
         (5, r"\bumfrage\b|\bfragebogen\b|\blieferanten(?:selbstauskunft|bewertung|erklärung)\b|"
             r"\benquête\b|\bsondage\b|\bencuesta\b|\bcuestionario\b|\bsondaggio\b|"
             r"\bquestionario\b|\bvragenlijst\b|\bankiet"),
     )),
     Elsewhere("not meant for us", (
         (5, r"\bwrong (?:number|address|person|e-?mail|company|mail|place|shop|people|recipient|"
-            r"department)\b|\bsent (?:this |it )?(?:to you )?by mistake\b|"
-            r"\bmeant (?:it )?for (?:my|our|someone|somebody|another)\b|\b(?:please )?(?:remove|"
-            r"take) me (?:from|off)\b|\bunsubscribe me\b|\boff your (?:mailing )?list\b|\bstop "
-            r"(?:e-?mailing|sending|writing)\b|\b(?:ignore|disregard) (?:my|this|the|that) (?:last |"
-            r"previous |earlier )?(?:e-?mail|message|mail|one)\b|\bplease ignore\b|\bnot for us\b|"
+            r"department)\b|\bsent (?:this |it )?(?:to you )?by mistake\b|\bmeant (?:it )?for "
+            r"(?:my|our|someone|somebody|another)\b|\b(?:please )?(?:remove|take) me (?:from|"
+            r"off)\b|\bunsubscribe me\b|\boff your (?:mailing )?list\b|\bstop (?:e-?mailing|"
+            r"sending|writing)\b|\b(?:ignore|disregard) (?:my|this|the|that) (?:last |previous |"
+            r"earlier )?(?:e-?mail|message|mail|one)\b|\bplease ignore\b|\bnot for us\b|"
             r"\btest(?:ing)? (?:message|mail|e-?mail|123)\b|^\W*test\W*$"),
         (5, r"\bfalsche (?:adresse|nummer|empfänger)|\birrtümlich (?:gesendet|an sie)|"
             r"\berreur de destinataire\b|\bmauvaise adresse\b|\bdirección equivocada\b|"
             r"\bpor error\b|\bindirizzo sbagliato\b|\bper errore\b|\bverkeerd(?:e)? adres\b|"
             r"\bper ongeluk\b|\bomyłk"),
-        (4, r"\b(?:love you|hun|honey|sweetie|hugs|xoxo|mom|mum|grandma|dad)\b|\b(?:dinner|supper|groceries|milk|potluck|birthday|garage door|dentist|plumber)\b|\bis this \w+\?"),
+        (4, r"\b(?:love you|hun|honey|sweetie|hugs|xoxo|mom|mum|grandma|dad)\b|\b(?:dinner|supper|"
+            r"groceries|milk|potluck|birthday|garage door|dentist|plumber)\b|\bis this \w+\?"),
     ), True),
     Elsewhere("another kind of mandrel", (
         (6, r"\b(?:lathe|milling|turning|grinding|wood|tapered|expanding|threaded|ring|"
@@ -204,20 +219,21 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"exhausts?|headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|"
             r"furniture|fences?|bikes?|boats?|stairs?|canop(?:y|ies)|swing ?sets?|goal ?posts?|"
             r"bending machine|bender|press brake|welder)\b"),
-        (6, r"\bbend and weld\b|\bweld(?:ed)? up\b|\b(?:build|make|fabricate|weld|bend up|fab) (?:us|me) (?:an? |one|some|the|\d+ |"
-            r"up )?(?:\w+[- ]){0,3}(?:trailer|hand ?rails?|railings?|gates?|cages?|roll ?bars?|"
-            r"exhausts?|headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|"
-            r"furniture|fences?|bikes?|boats?|one|hoops?|tubes?|pipes?)\b|\b(?:build|"
-            r"fabricate) (?:us|me)\b|\b(?:barandilla|pasamanos|ringhiera|garde-corps|geländer|"
-            r"leuning|escape completo)\b[^.?\n]{0,30}\?"),
+        (6, r"\bbend and weld\b|\bweld(?:ed)? up\b|\b(?:build|make|fabricate|weld|bend up|fab) "
+            r"(?:us|me) (?:an? |one|some|the|\d+ |up )?(?:\w+[- ]){0,3}(?:trailer|hand ?rails?|"
+            r"railings?|gates?|cages?|roll ?bars?|exhausts?|headers?|manifolds?|downpipes?|frames?|"
+            r"bumpers?|racks?|chairs?|tables?|furniture|fences?|bikes?|boats?|one|hoops?|tubes?|"
+            r"pipes?)\b|\b(?:build|fabricate) (?:us|me)\b|\b(?:barandilla|pasamanos|ringhiera|"
+            r"garde-corps|geländer|leuning|escape completo)\b[^.?\n]{0,30}\?"),
         (6, r"\bbend(?:ing)?\b[^.?\n]{0,60}\b(?:for (?:us|me)|my tubes?|our tubes?|these tubes?|"
             r"some (?:tube|tubes|pipe|pipes|tubing|conduit))\b|\b(?:\d{2,}|some|few|several|"
             r"hundred|dozen) (?:pieces|pcs|parts|tubes|pipes|hoops|lengths|"
-            r"off)\b[^.?\n]{0,80}\b(?:bent|bend|for us|for me)\b|\bbend(?:ing)? (?:\d{2,}|some|"
-            r"a few|several|a hundred|dozens?) (?:\w+ ){0,2}(?:pieces|pcs|parts|tubes|pipes|"
-            r"hoops|lengths|of)\b|\bsome(?:body|one) to bend\b|\bbend (?:me|us) (?:an?|some|up|\d)|\binstalled\b|"
-            r"\b(?:railing|handrail|gate|fence|canopy|awning)s?\b[^.?\n]{0,40}\b(?:feet|ft|foot|metres|meters|"
-            r"installed|painted|galvanized|complete)\b"),
+            r"off)\b[^.?\n]{0,80}\b(?:bent|bend|for us|for me)\b|\bbend(?:ing)? (?:\d{2,}|some|a "
+            r"few|several|a hundred|dozens?) (?:\w+ ){0,2}(?:pieces|pcs|parts|tubes|pipes|hoops|"
+            r"lengths|of)\b|\bsome(?:body|one) to bend\b|\bbend (?:me|us) (?:an?|some|up|\d)|"
+            r"\binstalled\b|\b(?:railing|handrail|gate|fence|canopy|"
+            r"awning)s?\b[^.?\n]{0,40}\b(?:feet|ft|foot|metres|meters|installed|painted|galvanized|"
+            r"complete)\b"),
         (6, r"\b(?:send|ship|supply|bring|drop off) (?:you |in |round )?(?:the |my |our |"
             r"you the )?(?:tubes?|pipes?|material|tubing|stock)\b|\b(?:our|my|your) material\b|"
             r"\bbending (?:service|work|job)s?\b|\bsub-?contract|\bjob shop\b|\b(?:supply|deliver|"

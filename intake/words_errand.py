@@ -17,36 +17,39 @@ TOOL = (
     r"芯棒|芯金|マンドレル|心轴",
 )  # fmt: skip
 
-# A radius in figures: who gives one wants it bent. A refund or an offer of tube seldom does.
-RADIUS_FIGURES = (
-    r"\b(?:clr|c\.?l\.?r\.?|radi(?:us|i)|rad\.?|centers?|centres?|cent(?:er|re)[- ]?lines?|c/l|die|shoe|former|"
-    r"rayon|radio|raggio|straal|radien?|promie\w+|raio|polomer|biegeradius|mittelradius|eje|axis)\b"
-    r"[^\n\d]{0,30}\.?\d",
-    r"\d[\d/., -]*\s?(?:\"|”|″|''|in|inch|inches|mm)?\s?(?:-\s?)?(?:clr\b|radi|rad\b|cent|c/l|die\b|shoe\b|mittig|"
-    r"to (?:the )?(?:cent|mid)|on center|bends?\b|elbow)",
-    r"\br ?[=:]? ?\d|\b\d(?:[.,]\d+)? ?x? ?d\b|\b(?:x|times) (?:the )?(?:od|dia)|\btimes\b[^.\n]{0,12}\b(?:od|d|"
-    r"dia)",
-    r"\b(?:on|round|around|auf|sur|su|op|på|over) (?:an? |the |einen? |un |una |een )?\d[\d./]*\b(?! ?(?:tubes?|"
-    r"pipes?|pieces|orders?|may|june|july))",
+# A radius: who gives one wants a tube bent. A refund or an offer of tube seldom does.
+RADIUS = (
+    r"\b(?:clr|c\.?l\.?r\.|radius|radii|cent(?:er|re)[- ]?lines?|rayons?|radio|raggi?o?|straal|"
+    r"radien?|promie\w+|raio|poloměr|biegeradius|mittelradius)\b",
+    r"\b(?:rad\.?|centers?|centres?|c/l|die|shoe|former|eje|axis)\b[^\n\d]{0,30}\.?\d",
+    r"\d[\d/., -]{0,10}\s?(?:\"|”|″|''|in|inch|inches|mm)?\s?(?:-\s?)?(?:clr\b|radi|rad\b|cent|c/l|"
+    r"die\b|shoe\b|mittig|to (?:the )?(?:cent|mid)|on center|bends?\b|elbow)",
+    r"\br ?[=:]? ?\d|\b\d(?:[.,]\d+)? ?x? ?d\b|\b(?:x|times) (?:the )?(?:od|dia)|"
+    r"\btimes\b[^.\n]{0,12}\b(?:od|d|dia)",
+    r"\b(?:on|round|around|auf|sur|su|op|på|over) (?:an? |the |einen? |un |una |een "
+    r")?\d[\d./]*\b(?! ?(?:tubes?|pipes?|pieces|orders?|may|june|july))",
     r"\d\s?[x×*]\s?\.?\d[\d.,]*\s?(?:mm)?\s?[x×*/]\s?\d",
 )
 
 # A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
 DEFINITE = (
-    r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|\b(?:the|that|your|those|the two) (?:\d[\d /.-]*[\"”]? ?(?:x|by) ?\.?\d[\d.]*|\d*[./]\d+)[\"”]?"
-    r"(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|[\d/.-]))",
-    r"\b(?:der|den|dem|ihr|ihren|ihrem) (?:\w+ )?\w{0,8}dorn\b|\b(?:le|les|du|votre|vos|des) mandrins?\b|"
-    r"\ble \d+(?:[.,]\d+)? ?x|\b(?:el|los|del|al) mandril(?:es)?\b|\b(?:il|i|dei|del|vs\.?) "
-    r"mandrin[oi]\b|\b(?:l'|le |dell')anim[ae]\b|\b(?:de|jullie|uw) doorn(?:en)?\b|\bdornen\b|\bo "
-    r"mandril\b",
+    r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|"
+    r"\b(?:the|that|your|those|the two) (?:\d[\d /.-]{0,10}[\"”]? ?(?:x|by) ?\.?\d[\d.]*|"
+    r"\d*[./]\d+)[\"”]?(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|"
+    r"[\d/.-]))",
+    r"\b(?:der|den|dem|ihr|ihren|ihrem) (?:\w+ )?\w{0,8}dorn\b|\b(?:le|les|du|votre|vos|des) "
+    r"mandrins?\b|\ble \d+(?:[.,]\d+)? ?x|\b(?:el|los|del|al) mandril(?:es)?\b|\b(?:il|i|dei|del|"
+    r"vs\.?) mandrin[oi]\b|\b(?:l'|le |dell')anim[ae]\b|\b(?:de|jullie|uw) doorn(?:en)?\b|"
+    r"\bdornen\b|\bo mandril\b",
 )  # fmt: skip
 
 # How the shop deals as a rule: payment, shipping, what it takes on.
 HABIT = (
-    r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|bill|work with|deliver|"
-    r"open|run|repair|regrind|rent|hire)\b|\b(?:nehmen|machen|liefern|versenden|akzeptieren) sie\b|\b(?:acceptez|"
-    r"livrez|faites|prenez|expédiez)-vous\b|\b(?:aceptan|hacen|envían|trabajan con|cobran)\b|"
-    r"\b(?:accettate|fate|spedite|lavorate)\b|\b(?:accepteert|levert|doet|maakt|verzendt) u\b",
+    r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|"
+    r"bill|work with|deliver|open|run|repair|regrind|rent|hire)\b|\b(?:nehmen|machen|liefern|"
+    r"versenden|akzeptieren) sie\b|\b(?:acceptez|livrez|faites|prenez|expédiez)-vous\b|"
+    r"\b(?:aceptan|hacen|envían|trabajan con|cobran)\b|\b(?:accettate|fate|spedite|lavorate)\b|"
+    r"\b(?:accepteert|levert|doet|maakt|verzendt) u\b",
 )  # fmt: skip
 
 DRAWING = (
@@ -60,10 +63,10 @@ DRAWING = (
 
 # Words of bending that make figures a bend to judge.
 BENDING = (
-    r"\bclr\b|\bcent(?:er|re)[- ]?line\b|\bradi(?:us|i)\b|\brad\b|\bbend|\bbent\b|"
-    r"\bd of bend\b|\b\d(?:\.\d)?\s?d\b|\bformer\b|\b(?:the|a|an|my|our|your|this|that|same|bend(?:ing)?|inch|\d\"?) dies?\b|\bdie ?sets?\b|\b(?:biege|radius|mittellinie)|"
-    r"\brayon\b|\bcintr|\bradio\b|\bcurv|\bdoblar|\braggio\b|\bpieg|\bstraal\b|\bbuig|"
-    r"\bpromie|\bgi[ęe]c",
+    r"\bclr\b|\bcent(?:er|re)[- ]?line\b|\bradi(?:us|i)\b|\brad\b|\bbend|\bbent\b|\bd of bend\b|"
+    r"\b\d(?:\.\d)?\s?d\b|\bformer\b|\b(?:the|a|an|my|our|your|this|that|same|bend(?:ing)?|inch|"
+    r"\d\"?) dies?\b|\bdie ?sets?\b|\b(?:biege|radius|mittellinie)|\brayon\b|\bcintr|\bradio\b|"
+    r"\bcurv|\bdoblar|\braggio\b|\bpieg|\bstraal\b|\bbuig|\bpromie|\bgi[ęe]c",
 )  # fmt: skip
 
 # Figures as only a tube has them: "2 x .083", "38x1,5", "R 57".
@@ -88,8 +91,9 @@ TUBE = (
 # Solid sections, and what a machine can take: their figures are no tube to be bent.
 SOLID = (
     r"\b(?:flat|solid|square|round|hex|angle|c-?channel|rebar|plate|sheet) ?(?:bars?|rods?|iron|"
-    r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|\bcapacity\b|\bkapazität\b|\bcapacité\b|\bcapacidad\b|\bcapacità\b|\bcapaciteit\b|"
-    r"\bfer plat\b|\bpletina\b|\bpiatto\b|\bplatstaf\b",
+    r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|"
+    r"\bcapacity\b|\bkapazität\b|\bcapacité\b|\bcapacidad\b|\bcapacità\b|\bcapaciteit\b|\bfer "
+    r"plat\b|\bpletina\b|\bpiatto\b|\bplatstaf\b",
 )  # fmt: skip
 
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.
@@ -147,11 +151,11 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|the (?:price|cost|status|hold|difference in price|wait)|your)|"
-    r"\bdifference between\b|"
-    r"\bexplain\b|\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|"
-    r"\bhow (?:do|should|would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|"
-    r"store|polish|know|find|tell)\b",
+    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|the "
+    r"(?:price|cost|status|hold|difference in price|wait)|your)|\bdifference between\b|\bexplain\b|"
+    r"\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|"
+    r"would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|store|polish|know|find|"
+    r"tell)\b",
     r"\bwhere (?:should|does|do) [^.?\n]{0,40}(?:sit|stand|mandrel|tangent)|"
     r"\bpast (?:the )?tangent\b|\bhow far\b|\bwhy (?:is|are|does|do|did|would|am)\b|"
     r"\bwhat causes\b|\bwhich (?:mandrel )?(?:material|lubricant|surface|standard|tolerance|"
@@ -159,30 +163,34 @@ KNOWLEDGE = (
     r"\bwandfaktor\b|\bschmier|\bgleitmittel\b|\bstandzeit\b|\bwas (?:ist|bedeutet|heißt)\b|"
     r"\bunterschied\b|\berklär|\bwarum\b|\bwieso\b|\bab welche[mnr]\b|\bwie (?:weit|misst|"
     r"messe|viele|lange hält)|\brückfederung\b|\bovalität\b",
-    r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|\bdifférence\b|\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|"
-    r"\bfacteur de paroi\b|\bcomment (?:mesure|calcul|régler)",
+    r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|\bdifférence\b|"
+    r"\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|\bfacteur de paroi\b|\bcomment "
+    r"(?:mesure|calcul|régler)",
     r"\blubrica|\bvida útil\b|\bqué (?:es|significa)\b|\bdiferencia\b|\bpor qué\b|"
     r"\bexplicar|\bovalidad\b|\bfactor de pared\b",
-    r"\blubrifica|\bdurata\b|\bche cosa (?:è|significa)|\bcosa significa\b|\bdifferenza\b|\bperché\b|\bspiegar|\bovalizzazione\b|\bfattore di parete\b",
-    r"\bsmeer(?:middel|olie|t)?\b|\blevensduur\b|\bwat (?:is|betekent)\b|\bverschil\b|\bwaarom\b|\buitleg|\bhoe (?:ver|meet|lang gaat)|\bwandfactor\b|"
-    r"\bovaliteit\b",
+    r"\blubrifica|\bdurata\b|\bche cosa (?:è|significa)|\bcosa significa\b|\bdifferenza\b|"
+    r"\bperché\b|\bspiegar|\bovalizzazione\b|\bfattore di parete\b",
+    r"\bsmeer(?:middel|olie|t)?\b|\blevensduur\b|\bwat (?:is|betekent)\b|\bverschil\b|\bwaarom\b|"
+    r"\buitleg|\bhoe (?:ver|meet|lang gaat)|\bwandfactor\b|\bovaliteit\b",
     r"\bco (?:to jest|oznacza)\b|\bróżnic|\bdlaczego\b|\bsmarow|\bvad (?:är|betyder)\b|"
     r"\bskillnad|\bvarför\b|\bsmörj",
 )  # fmt: skip
 
 # Words of the trade or of dealing with the shop: a question with one of these is for sales.
 TRADE = (
-    r"\bmandr|\bdorn|\bdoorn|\btrzpie|\bbend|\bbieg|\bcintr|\bcurv|\bpieg|\bbuig|\btub(?:e|"
-    r"es|ing|o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\b(?:the|a|my|our|your|this|same|new|bend|pressure|wiper|clamp) dies?\b|\bdie ?sets?\b|\bwiper|\btool|\bwall\b|"
-    r"\bclr\b|\bradius|\brayon|\braggio|\bball|\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|\brod\b|\bthread|\bbronze|\bchrom|\bstainless|\balumin|"
-    r"\bsteel|\bedelstahl|\binox\b|\bwerkzeug|\boutil|\butill|\bformer",
-    r"\blead ?time|\bdeliver|\bship|\bprice|\bcost|\bpayment|\bterms\b|\bcards?\b|"
-    r"\bpaypal\b|\bquote|\borders?\b|\bpurchase|\bnet \d\d\b|\baccept\b|\bminimum\b|\bstock\b|\bwarranty|\bdiscount|\baccount\b|"
-    r"\bcatalog|\bopen(?:ing)? hours|\bvisit\b|\btour\b|\byour (?:shop|works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|"
-    r"\blieferung|\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|"
-    r"\bprezz|\bpagament|\bconsegna|\bspedi|\blevertijd|\bprijs|\bbetaling|\bverzend|"
-    r"\btermin|\bcen[ay]\b|\bkatalog|\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|"
-    r"\bstep file",
+    r"\bmandr|\bdorn|\bdoorn|\btrzpie|\bbend|\bbieg|\bcintr|\bcurv|\bpieg|\bbuig|\btub(?:e|es|ing|"
+    r"o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\b(?:the|a|my|our|your|this|same|new|bend|"
+    r"pressure|wiper|clamp) dies?\b|\bdie ?sets?\b|\bwiper|\btool|\bwall\b|\bclr\b|\bradius|"
+    r"\brayon|\braggio|\bball|\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|"
+    r"\brod\b|\bthread|\bbronze|\bchrom|\bstainless|\balumin|\bsteel|\bedelstahl|\binox\b|"
+    r"\bwerkzeug|\boutil|\butill|\bformer",
+    r"\blead ?time|\bdeliver|\bship|\bprice|\bcost|\bpayment|\bterms\b|\bcards?\b|\bpaypal\b|"
+    r"\bquote|\borders?\b|\bpurchase|\bnet \d\d\b|\baccept\b|\bminimum\b|\bstock\b|\bwarranty|"
+    r"\bdiscount|\baccount\b|\bcatalog|\bopen(?:ing)? hours|\bvisit\b|\btour\b|\byour (?:shop|"
+    r"works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|\blieferung|"
+    r"\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|\bprezz|\bpagament|"
+    r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
+    r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",
 )  # fmt: skip
 
 ASKING = (

@@ -38,24 +38,26 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:will|does|do|is|can|should|might) (?:i |we |you )?(?:it|my|our|the|po|order|"
             r"expect|\w+-?\d+)\b[^.?\n]{0,50}\b(?:ships?|arrive|be (?:ready|shipped|delivered|"
             r"here)|leave|due|land|come|it|them|delivery|parcel|mandrel)\b|\bwhen \S+ ships\b"),
-        (5, r"\b(?:order|po|delivery) status\b|\bstatus (?:of|on|update|update on)\b|"
-            r"\b(?:any )?(?:news|update|word|eta) (?:on|for|about|regarding) (?:my|our|the|po|"
-            r"order|this) ?(?:order|po|mandrels?|delivery|shipment|\d)|\border (?:no\.?|number|"
-            r"#)?\s?\d{3,}\b(?=[^\n]{0,80}\?)|\bchecking (?:on|up on) (?:my |our |the )?(?:po|order)"),
+        (5, r"\b(?:order|po|delivery) status\b|\bstatus (?:of|on|update|update on)\b|\b(?:any "
+            r")?(?:news|update|word|eta) (?:on|for|about|regarding) (?:my|our|the|po|order|this) "
+            r"?(?:order|po|mandrels?|delivery|shipment|\d)|\border (?:no\.?|number|"
+            r"#)?\s?\d{3,}\b(?=[^\n]{0,80}\?)|\bchecking (?:on|up on) (?:my |our |the )?(?:po|"
+            r"order)"),
         (5, r"\bstill (?:waiting|nothing|no (?:sign|word|news|mandrel|parcel|tracking))\b(?! (?:on|"
             r"for) (?:a |your |the )?(?:price|quot))|\b(?:hasn't|has not|hasnt|not yet|never|"
-            r"didn't|didnt) (?:arrived?|shipped?|been delivered|turned? up|come|showed?|received)\b|"
-            r"\boverdue\b|\bare we (?:close|there)\b|\bbackorder"),
+            r"didn't|didnt) (?:arrived?|shipped?|been delivered|turned? up|come|showed?|"
+            r"received)\b|\boverdue\b|\bare we (?:close|there)\b|\bbackorder"),
         (3, r"\bit(?:'s|s|’s| is| has) been (?:\w+ )?(?:\d+|two|three|four|five|six|a|over) "
             r"(?:days|weeks|months|week|month)\b|\b(?:\d+|two|three|four|five|six) (?:days|weeks|"
-            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you|as) promised\b|\bpromised (?:for|by|me|us)\b|"
-            r"\bwas due\b|\bsupposed to (?:ship|be here|arrive|have)\b"),
+            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you|as) "
+            r"promised\b|\bpromised (?:for|by|me|us)\b|\bwas due\b|\bsupposed to (?:ship|be here|"
+            r"arrive|have)\b"),
         (2, r"\b(?:my|our|your|that|the|this) (?:last |open )?(?:order|po|p\.o\.|purchase order|"
             r"shipment|job)\b(?! (?:form|is attached|attached|for|of))|\b(?:order|po|job|"
             r"purchase order)(?: no\.?| number|:)? ?#?[a-z]{0,2}-?\d{3,}"),
-        (3, r"(?<!as )\b(?:i|we|he|she|they) (?:\w+ )?(?:ordered|bought|purchased)\b|^\W*(?:ordered|"
-            r"bought|purchased)\b|\b(?:ordered|bought|purchased|placed) (?:\w+ ){0,4}(?:from you|"
-            r"last|on the|back in|weeks|days|months|ago)\b"),
+        (3, r"(?<!as )\b(?:i|we|he|she|they) (?:\w+ )?(?:ordered|bought|purchased)\b|"
+            r"^\W*(?:ordered|bought|purchased)\b|\b(?:ordered|bought|purchased|placed) (?:\w+ "
+            r"){0,4}(?:from you|last|on the|back in|weeks|days|months|ago)\b"),
         (2, r"\byou (?:guys |folks |people )?(?:sent|shipped|made|sold|delivered|built|supplied)\b|"
             r"\b(?:was|were|been|is|got|it) (?:being )?(?:shipped|delivered|dispatched|ordered|"
             r"received)\b|\bdelivered (?:in|on|last)\b"),
@@ -65,23 +67,24 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:der|unserer|meiner) (?:bestellung|lieferung)\b|\b(?:noch|bis heute|immer noch) "
             r"(?:nicht|keine?)\b|\bauftragsbestätigung\b|\bversandavis\b|\büberfällig\b|\bwarten "
             r"(?:immer |noch )?(?:seit|auf (?:den|die|unsere))"),
-        (3, r"(?<!hiermit )\bbestellt(?:e[nrs]?)?\b|\b(?:un)?serer bestellung\b|\bgelieferte[nrs]?\b|"
-            r"\bgeliefert\b|\bzugesagt\b|\bversprochen\b|\bzu (?:unserer|meiner) bestellung\b"),
+        (3, r"(?<!hiermit )\bbestellt(?:e[nrs]?)?\b|\b(?:un)?serer bestellung\b|"
+            r"\bgelieferte[nrs]?\b|\bgeliefert\b|\bzugesagt\b|\bversprochen\b|\bzu (?:unserer|"
+            r"meiner) bestellung\b"),
         (5, r"\boù en est (?:ma|notre|la) commande|\bnuméro de suivi\b|\bsuivi de (?:commande|"
             r"livraison)\b|\btoujours (?:pas|rien|en attente)|\bquand (?:sera|arrive|puis-je|"
             r"pouvons)[^.?\n]{0,40}|\bà ce jour\b|\bsans nouvelles\b"),
         (3, r"\b(?:j'ai|avons|ai|a|été) (?:commandé|acheté|reçu)|\breçue?s? (?:le|mardi|lundi|hier|"
             r"mercredi|jeudi|vendredi|ce)\b|\b(?:notre|ma|votre) (?:commande|livraison|colis)\b|"
             r"\battend(?:ons|s) (?:toujours |encore )?(?:le|la|notre)|\bpromis\b"),
-        (5, r"\bdónde está (?:mi|nuestro)\b|\bestado (?:de|del) (?:mi |nuestro )?(?:pedido|envío)\b|"
-            r"\bnúmero de (?:seguimiento|guía)\b|\b(?:no ha|aún no|todavía no) (?:ha )?llega|"
-            r"\bcuándo (?:llega|sale|estará)\b|\bcuando salga la guía\b"),
+        (5, r"\bdónde está (?:mi|nuestro)\b|\bestado (?:de|del) (?:mi |nuestro )?(?:pedido|"
+            r"envío)\b|\bnúmero de (?:seguimiento|guía)\b|\b(?:no ha|aún no|todavía no) (?:ha "
+            r")?llega|\bcuándo (?:llega|sale|estará)\b|\bcuando salga la guía\b"),
         (3, r"\b(?:mi|nuestro|su|el) pedido\b|\b(?:hemos|he|habíamos) (?:pedido|comprado|recibido|"
             r"encargado)\b|\b(?:pedimos|compramos|encargamos|compré|encargué|recibimos) (?:el|un|"
             r"la|a)\b|\bque (?:nos|me) (?:mand|envi|hici|vendi)\w+|\besperando\b"),
         (5, r"\bdov'è (?:il|la|l')|\bstato (?:dell'ordine|del nostro ordine|della spedizione)\b|"
-            r"\bnon è (?:ancora )?arrivat|\bquando (?:arriva|spedite|sarà|posso)\b|\b(?:in|siamo in) "
-            r"attesa (?:del|della|di ricevere)\b|\bavete novità\b|\bci sono novità\b"),
+            r"\bnon è (?:ancora )?arrivat|\bquando (?:arriva|spedite|sarà|posso)\b|\b(?:in|siamo "
+            r"in) attesa (?:del|della|di ricevere)\b|\bavete novità\b|\bci sono novità\b"),
         (3, r"\b(?:ordinat[oaie]|acquistat[oaie]|comprat[oaie])\b|\b(?:ns\.?|nostro|vs\.?|mio) "
             r"(?:ordine|spedizione)\b|\bricevut[oaie]\b|\bspedit[oaie]\b"),
         (5, r"\bwaar (?:blijft|is) (?:mijn|onze|de)\b|\btrack ?(?:&|en) ?trace\b|"
@@ -91,27 +94,31 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\bbesteld\b|\b(?:onze|mijn|uw|de) (?:bestelling|zending|levering|order)\b|"
             r"\bbestelling \d|\bontvangen\b|\bgeleverd\b|\bbeloofd\b|\bwachten (?:nog )?op\b"),
         (5, r"\bgdzie jest\b|\bstatus zamówienia\b|\bkiedy (?:dotrze|przyjdzie|wyśl)|\bvar är "
-            r"(?:min|vår)\b|\bnär kommer\b|\bonde está (?:o|a) (?:meu|minha|nosso)\b|\bquando chega\b"),
+            r"(?:min|vår)\b|\bnär kommer\b|\bonde está (?:o|a) (?:meu|minha|nosso)\b|\bquando "
+            r"chega\b"),
         (3, r"\bzamówi(?:łem|łam|liśmy|ony|one)\b|\b(?:moje|nasze|naszego) zamówieni|\bbeställt\b|"
             r"\bbeställde\b|\bvår (?:order|beställning)\b|\bencomend(?:ei|amos|ado)\b|"
             r"\b(?:meu|nosso) pedido\b|\bnossa encomenda\b"),
     )),
     Elsewhere("a change to an order in hand", (
-        (5, r"\b(?:change|amend|revise|update|correct|bump|add|switch|split|move|push|pull)\w*\b[^.?\n]{0,40}(?<!in )\b(?:order|po|purchase order|ship[- ]to|address|"
-            r"delivery address|billing)\b(?! (?:for|of|to))|\brev(?:ision|\.)? \d+ (?:of|to) (?:purchase order|po|"
-            r"order)\b|\b(?:ship[- ]to|delivery address|billing address) (?:changed?|has "
-            r"changed|is now)\b|\b(?:po|order) \S+ rev"),
+        (5, r"\b(?:change|amend|revise|update|correct|bump|add|switch|split|move|push|"
+            r"pull)\w*\b[^.?\n]{0,40}(?<!in )\b(?:order|po|purchase order|ship[- ]to|address|"
+            r"delivery address|billing)\b(?! (?:for|of|to))|\brev(?:ision|\.)? \d+ (?:of|to) "
+            r"(?:purchase order|po|order)\b|\b(?:ship[- ]to|delivery address|billing address) "
+            r"(?:changed?|has changed|is now)\b|\b(?:po|order) \S+ rev"),
         (5, r"\b(?:for reference,? )?unchanged\b|\bfor reference only\b|\bonly the (?:address|"
             r"date|quantity|price)[^.\n]{0,20}changes?\b|\b(?:rest|everything else|"
             r"other lines?) (?:as is|stays? (?:as|the)|the same|unchanged)\b"),
-        (5, r"\bcancel(?:ling|ing|led|lation)?\b[^.?\n]{0,40}\b(?:order|po|mandrels?|it|line|item)\b"
-            r"|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\bsit on (?:the|it|that|our|my)\b|\b(?:don't|do not|dont) "
-            r"ship\b|\bscrap (?:that|the|my) (?:order|last)\b|\bno longer need"),
-        (5, r"\b(?:push|move|bring|pull|delay|postpone|reschedule|hold)\b[^.?\n]{0,40}\b(?:out to|back to|"
-            r"until|till|forward|in to|to the \d|by a (?:week|month|few))\b|\bverschieb|\bzurückstell|"
-            r"\b(?:reporter|décaler|avancer|retarder)\b|\baplaz|\bpospon|\badelant(?:ar|en)\b|\bposticip|"
-            r"\brinvi(?:are|ate)\b|\banticipare\b|\buitstel|\bverschuiv|\bprzesun|\bskjut|\badiar\b|"
-            r"\bnothing ships\b|\bship (?:it |them |everything )?(?:together|complete|partial|collect)\b"),
+        (5, r"\bcancel(?:ling|ing|led|lation)?\b[^.?\n]{0,40}\b(?:order|po|mandrels?|it|line|"
+            r"item)\b|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\bsit on (?:the|"
+            r"it|that|our|my)\b|\b(?:don't|do not|dont) ship\b|\bscrap (?:that|the|my) (?:order|"
+            r"last)\b|\bno longer need"),
+        (5, r"\b(?:push|move|bring|pull|delay|postpone|reschedule|hold)\b[^.?\n]{0,40}\b(?:out to|"
+            r"back to|until|till|forward|in to|to the \d|by a (?:week|month|few))\b|\bverschieb|"
+            r"\bzurückstell|\b(?:reporter|décaler|avancer|retarder)\b|\baplaz|\bpospon|"
+            r"\badelant(?:ar|en)\b|\bposticip|\brinvi(?:are|ate)\b|\banticipare\b|\buitstel|"
+            r"\bverschuiv|\bprzesun|\bskjut|\badiar\b|\bnothing ships\b|\bship (?:it |them |"
+            r"everything )?(?:together|complete|partial|collect)\b"),
         (5, r"\border acknowledg|\backnowledge (?:our|the|receipt|po|order|please)\b|"
             r"\backnowledge please\b|\border confirmation\b|\bagainst (?:your|our) (?:quot|offer|"
             r"po|order)|\bplease confirm (?:receipt|the (?:new )?(?:date|address))|\bconfirm "
@@ -142,18 +149,19 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"cracked|bent|scratched|wrong|rusty|rusted|short|smashed|crushed|empty|undersi[sz]ed?|"
             r"oversi[sz]ed?)\b|\b(?:box|crate|package|parcel|carton|it|mandrel|carrier)\b"
             r"[^.?\n]{0,40}\b(?:smashed|crushed|dropped|torn|soaked|damaged)\b"),
-        (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\b(?:sent|got|received|ordered|"
-            r"shipped|delivered|bought) (?:me |us )?the wrong\b|^\W*wrong (?:one|size|part)\b|\bnot (?:what|the one) (?:i|we) (?:ordered|"
-            r"asked)|\bpacking slip says\b|\b(?:never|doesn't|"
-            r"does not|didn't|did not|won't|doesnt|didnt|wont) fit\b|\bnot (?:to|as per) (?:the )?"
-            r"(?:drawing|spec|order)\b"),
+        (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\b(?:sent|got|received|"
+            r"ordered|shipped|delivered|bought) (?:me |us )?the wrong\b|^\W*wrong (?:one|size|"
+            r"part)\b|\bnot (?:what|the one) (?:i|we) (?:ordered|asked)|\bpacking slip says\b|"
+            r"\b(?:never|doesn't|does not|didn't|did not|won't|doesnt|didnt|wont) fit\b|\bnot "
+            r"(?:to|as per) (?:the )?(?:drawing|spec|order)\b"),
         (3, r"\b(?:mandrel|one|balls?|links?|tip|nose|shank|thread|chrome|plating|tool|cable)s?"
             r"(?: you (?:sent|made|sold)[^.?\n]{0,30})?[^.?\n]{0,25}\b(?:broke|broken|snapped|"
             r"cracked|seized|fell apart|galled|peel(?:ed|ing)|flaked|chipped|has a burr|is loose)\b"
             r"|\bburr on the\b"),
         (5, r"\byou (?:sent|made|sold|shipped|supplied)[^.?\n]{0,60}\b(?:cracked|broke|failed|"
-            r"snapped|split|seized|chipped|bent|peel\w+|too (?:big|small|tight|loose|short|long))\b|"
-            r"\b(?:cracked|broke|snapped) (?:after|on) (?:only |just )?(?:\d+|the first|two|three)\b"),
+            r"snapped|split|seized|chipped|bent|peel\w+|too (?:big|small|tight|loose|short|"
+            r"long))\b|\b(?:cracked|broke|snapped) (?:after|on) (?:only |just )?(?:\d+|the first|"
+            r"two|three)\b"),
         (5, r"\b(?:unacceptable|disappointed|not happy|unhappy|fed up|disgusted|a joke|not good "
             r"enough|pick it up|last straw)\b|\b(?:return|send|sending|returning|ship|take) (?:it|"
             r"them|this|the mandrel|these) (?:back|for)\b|\bwant to return\b|\bnot paying\b"),
@@ -166,8 +174,9 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:cassée?|fissurée?|rompu)|\bendommag|\bnon conforme\b|\bmécontent|\bn'entre pas\b|"
             r"\btrop (?:gros|petit|grand|court)s? (?:de|d')|\bque (?:faites|comptez)-vous\b"),
         (5, r"\breclamaci|\breembols|\bdevoluci[óo]n\b|\bdevolver|\bdefectuos|\b(?:se ha|está|"
-            r"llegó|vino|ha) (?:roto|rota|partido|partida|rajado|dañad)|\bse (?:rompió|partió|rajó)"
-            r"|\bdañad|\bno conforme\b|\bequivocad|\bqueremos una solución\b|\bno (?:entra|encaja)\b"),
+            r"llegó|vino|ha) (?:roto|rota|partido|partida|rajado|dañad)|\bse (?:rompió|partió|"
+            r"rajó)|\bdañad|\bno conforme\b|\bequivocad|\bqueremos una solución\b|\bno (?:entra|"
+            r"encaja)\b"),
         (5, r"\breclamo\b|\brimbors|\bdifettos|\b(?:si è|è) (?:rotto|rotta|spezzat|crepat)|"
             r"\bdanneggiat|\breso merce\b|\bsbagliat|\bnon (?:entra|conforme)\b"),
         (5, r"\bklacht\b|\bterugbetal|\bbeschadigd\b|\bgebroken\b|\bkapot\b|\bretour(?:neren|"
@@ -178,27 +187,29 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"[^.?\n]{0,60}\b(?:delivered|order|po|for the|shipment|auditor|missing|received)\b"),
     )),
     Elsewhere("a parcel or its papers", (
-        (4, r"\b(?:re-?send|send (?:me |us )?(?:again|another copy|a copy|the (?:\w+ )?(?:drawing|label|"
-            r"papers?|certificate|invoice|receipt|packing))|(?:lost|missing|need|without|no|forgot) "
-            r"(?:the |a |your )?(?:packing (?:slip|list)|receipt|label|delivery note|commercial invoice|"
-            r"paperwork|certificate of conformity|manual))\b|\bcame out blank\b|\bdelivery note\b"),
+        (4, r"\b(?:re-?send|send (?:me |us )?(?:again|another copy|a copy|the (?:\w+ )?(?:drawing|"
+            r"label|papers?|certificate|invoice|receipt|packing))|(?:lost|missing|need|without|no|"
+            r"forgot) (?:the |a |your )?(?:packing (?:slip|list)|receipt|label|delivery note|"
+            r"commercial invoice|paperwork|certificate of conformity|manual))\b|\bcame out blank\b|"
+            r"\bdelivery note\b"),
         (3, r"\b(?:box|carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
             r"\b(?:carrier|courier|customs|freight company|driver|post office|delivery man)\b|"
-            r"\b(?:front desk|sign for|dropped off|left at|at the dock|loading dock|returned to sender|"
-            r"shipping label|will call)\b|\bbill of lading\b"),
-        (3, r"\b(?:lieferschein|warenbegleit\w*|handelsrechnung|paket|zoll(?:amt|papiere|abfertigung)?|"
-            r"spediteur|spedition|karton|kiste|werkszeugnis)\b(?<!\d zoll)|\bbeim zoll\b|\bnachreichen\b|"
-            r"\b(?:angekommen|eingetroffen|verschickt|versandt|abgeschickt|unterwegs)\b|\bliegt (?:bei|im|"
-            r"in|seit)"),
+            r"\b(?:front desk|sign for|dropped off|left at|at the dock|loading dock|returned to "
+            r"sender|shipping label|will call)\b|\bbill of lading\b"),
+        (3, r"\b(?:lieferschein|warenbegleit\w*|handelsrechnung|paket|zoll(?:amt|papiere|"
+            r"abfertigung)?|spediteur|spedition|karton|kiste|werkszeugnis)\b(?<!\d zoll)|\bbeim "
+            r"zoll\b|\bnachreichen\b|\b(?:angekommen|eingetroffen|verschickt|versandt|abgeschickt|"
+            r"unterwegs)\b|\bliegt (?:bei|im|in|seit)"),
         (3, r"\b(?:transporteur|douane|colis|bon de livraison|bordereau|carton|coursier)\b|"
-            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é|er))\b|\bcertificat "
-            r"matière\b"),
+            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é|er))\b|"
+            r"\bcertificat matière\b"),
         (3, r"\b(?:transportista|aduana|paquete|albar[áa]n|caja|mensajero|repartidor)\b|\b(?:llegó|"
             r"llegaron|ha llegado|recibí|recibido|enviad[oa]s?|devolvemos|devuelt[oa]|mandaron)\b"),
-        (3, r"\b(?:corriere|dogana|pacco|d\.?d\.?t\.?|bolla|scatola|imballo|vettore)\b|\b(?:arrivat[oaie]|"
-            r"consegnat[oaie]|spedit[oaie]|partit[oaie]|restituiamo|rispedit)\b"),
-        (3, r"\b(?:vervoerder|douane|pakket|pakbon|doos|koerier|vrachtbrief)\b|\b(?:aangekomen|geleverd|"
-            r"verstuurd|verzonden|opgehaald|teruggestuurd|ontbreekt)\b"),
+        (3, r"\b(?:corriere|dogana|pacco|d\.?d\.?t\.?|bolla|scatola|imballo|vettore)\b|"
+            r"\b(?:arrivat[oaie]|consegnat[oaie]|spedit[oaie]|partit[oaie]|restituiamo|"
+            r"rispedit)\b"),
+        (3, r"\b(?:vervoerder|douane|pakket|pakbon|doos|koerier|vrachtbrief)\b|\b(?:aangekomen|"
+            r"geleverd|verstuurd|verzonden|opgehaald|teruggestuurd|ontbreekt)\b"),
         (3, r"\b(?:paczk|kurier|przesyłk|list przewozow|dotarł|przyszed|przyszł|dostarczon|wysłan)|"
             r"\b(?:paketet?|kolli|följesedel|fraktsedel|kommit|anlänt|levererad|skickat|skickad)\b|"
             r"\b(?:chegou|transportadora|alfândega|nota fiscal|enviaram)\b"),
@@ -210,21 +221,22 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"have|reviewed) (?:the|your) (?:quote|quotation|offer|price)\b|\byour (?:quote|"
             r"quotation|offer)\b[^.?\n]{0,50}\b(?:received|noted|arrived|under review|accepted|"
             r"approved)\b"),
-        (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with (?:some|a diff|another|your comp)|elsewhere\b)|"
-            r"\btoo (?:rich|expensive|high|dear|steep) for\b|\bfound (?:one|it|another) (?:cheaper|"
-            r"elsewhere|in)\b|\b(?:talk to|discuss with|run it by|check with|ask) (?:the|my|our) "
-            r"(?:boss|customer|team|wife|engineer)|"
-            r"\bcustomer (?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) (?:off|cancel|dead)|"
-            r"\bplease proceed\b|\blooks good\b"),
-        (5, r"\b(?:go|going) ahead (?:with|and make|on)\b|\bas (?:quoted|offered)\b|\bper (?:your|our) (?:quote|"
-            r"quotation|offer)\b|\bwie angeboten\b|\bgemäß (?:ihrem )?angebot\b|\bbon pour accord\b|\bselon "
-            r"votre (?:offre|devis)\b|\bsegún (?:su|vuestra) (?:oferta|cotización)\b|\bconforme alla vostra "
-            r"offerta\b|\bconform uw offerte\b|\bakkoord\b|\b(?:we|i) accept\b|\bmatch (?:it|that|their)\b"),
+        (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with (?:some|a diff|"
+            r"another|your comp)|elsewhere\b)|\btoo (?:rich|expensive|high|dear|steep) for\b|"
+            r"\bfound (?:one|it|another) (?:cheaper|elsewhere|in)\b|\b(?:talk to|discuss with|run "
+            r"it by|check with|ask) (?:the|my|our) (?:boss|customer|team|wife|engineer)|\bcustomer "
+            r"(?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) (?:off|cancel|dead)|\bplease "
+            r"proceed\b|\blooks good\b"),
+        (5, r"\b(?:go|going) ahead (?:with|and make|on)\b|\bas (?:quoted|offered)\b|\bper (?:your|"
+            r"our) (?:quote|quotation|offer)\b|\bwie angeboten\b|\bgemäß (?:ihrem )?angebot\b|"
+            r"\bbon pour accord\b|\bselon votre (?:offre|devis)\b|\bsegún (?:su|vuestra) (?:oferta|"
+            r"cotización)\b|\bconforme alla vostra offerta\b|\bconform uw offerte\b|\bakkoord\b|"
+            r"\b(?:we|i) accept\b|\bmatch (?:it|that|their)\b"),
         (2, r"\brevert\b|\bget back to you\b|\blet you know\b|\bthink(?:ing)? it over\b"),
         (4, r"\b(?:danke|dank) für (?:das|ihr|euer) angebot\b|\banderweitig (?:vergeben|bestellt)|"
-            r"\bleider zu teuer\b|\bwir melden uns\b|\bmerci pour votre (?:offre|devis)\b|\bgracias "
-            r"por (?:la|su|vuestra) (?:oferta|cotización)\b|\bgrazie per l'offerta\b|\bbedankt voor "
-            r"(?:de|uw) offerte\b"),
+            r"\bleider zu teuer\b|\bwir melden uns\b|\bmerci pour votre (?:offre|devis)\b|"
+            r"\bgracias por (?:la|su|vuestra) (?:oferta|cotización)\b|\bgrazie per l'offerta\b|"
+            r"\bbedankt voor (?:de|uw) offerte\b"),
     )),
     Elsewhere("thanks or news, with nothing asked", (
         (3, r"\b(?:arrived|came|received|got (?:it|them|the|here)|turned up|landed|showed up)\b"

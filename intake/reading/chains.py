@@ -246,8 +246,11 @@ def _complete(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
             _set(other, "id" if other.link == "slash" or first.link == "slash" else "wall")
         elif other is second and small <= _LONGEST_RATIO:
             _set(other, "noise")
-    elif known.role in ("wall", "id") or known.role in RADIUS_ROLES:
+    elif known.role in ("wall", "id"):
         _set(other, "od")
+    elif known.role in RADIUS_ROLES:
+        # "6.00 CLR x 90": what follows a radius is the angle, not a tube.
+        _set(other, "noise" if other is second and other.number.value >= 15 else "od")
 
 
 def _small_first(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
@@ -321,6 +324,9 @@ def _triple(layout: Layout, chain: list[Figure]) -> None:
         for figure in (first, second):
             if figure.role in (None, "od", "label", "die"):
                 figure.role, figure.shape = "side", "square" if a == b else "rectangular"
+        if _shape_near(layout, chain) == "other":
+            for figure in (first, second):
+                figure.shape = "other"
         _set(third, "wall")
         return
     _pair(chain[:2])

@@ -140,11 +140,21 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
             figure.role, figure.how = "noise", "unit"
     for left, right in zip(figures, figures[1:], strict=False):
         right.link = _link(layout, left, right)
+        units = {left.unit, right.unit}
+        if right.link == "slash" and (units == {"in", "mm"} or _unmarked_inch(left, right)):
+            right.link = "restate"  # '50.8mm/2" OD, 1.65mm/.065 wall'
         if right.link in ("list", "or", "range"):
             if not any(token.kind == "cue" for token in layout.between(left, right)):
                 _share_gauge(left, right)
     _dashes(layout)
     return layout
+
+
+def _unmarked_inch(left: Figure, right: Figure) -> bool:
+    """'1.65mm/.065 wall': what stands after mm can only be the same in inches."""
+    if left.unit != "mm" or right.unit is not None:
+        return False
+    return abs(left.number.value - right.number.value * Decimal("25.4")) <= left.number.value / 50
 
 
 def _share_gauge(left: Figure, right: Figure) -> None:

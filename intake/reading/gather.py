@@ -279,7 +279,9 @@ class _Gatherer:
         if figure.row is not None and slot == "wall":
             return True
         if slot == "clr":
-            return (figure.role == "times_d") != ("times_d" in held) and self._near(slot, figure)
+            # As a length and as a multiple of D, once each.
+            other = held - {"times_d"} if figure.role != "times_d" else held & {"times_d"}
+            return not other and self._near(slot, figure)
         if slot == "wall":
             held_units = {f.unit for group in self.open for f in group.slots.get(slot, [])}
             gauge = {"ga", "bwg", "swg", "sch"}

@@ -232,11 +232,11 @@ def _whole(names: list[str]) -> tuple[int, int, bool] | None:
             run.append(_UNITS[name])
         elif name in _TENS:
             run.append(_TENS[name])
-        elif name == "hundred" and run:
-            run.append(100)
+        elif name == "hundred":
+            run.extend([100] if run else [1, 100])  # "hundred twenty wall"
         else:
             break
-        if len(run) == 4:
+        if len(run) >= 4:
             break
     if not run or names[0] == "o":
         return None
@@ -245,7 +245,9 @@ def _whole(names: list[str]) -> tuple[int, int, bool] | None:
     if run[0] >= 20 and 0 < run[1] < 10:
         return 2, run[0] + run[1], True
     if len(run) >= 2 and run[1] == 100:
-        return 2, run[0] * 100, True
+        used = len(run) - (1 if names[0] == "hundred" else 0)
+        rest = sum(run[2:]) if all(part < 100 for part in run[2:]) else 0
+        return used, run[0] * 100 + rest, True
     digits = "".join(str(one) for one in run)
     if len(run) == 3 and run[1] >= 20 and 0 < run[2] < 10:
         digits = f"{run[0]}{run[1] + run[2]}"

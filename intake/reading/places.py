@@ -81,6 +81,8 @@ def _labelled(figure: Figure) -> None:
         figure.role = "wall"
     elif figure.unit == "sch":
         figure.role = "schedule"
+    elif _thin(figure) and figure.unit is None:
+        figure.role, figure.how = "wall", "place"  # "tube is .120 dom"
     elif _measured(figure) or Decimal(12) <= value <= 200 or figure.how == "sign":
         figure.role, figure.how = ("od" if value >= Decimal("0.12") else "wall"), "place"
     elif figure.number.style in ("integer", "words") and 1 <= value <= 8 and figure.unit is None:
@@ -297,8 +299,10 @@ def _thin(figure: Figure) -> bool:
 def _thin_next(layout: Layout, position: int) -> bool:
     """Whether the next figure is a wall: an OD stands before its wall."""
     figure, after = layout.figures[position], layout.figures[position + 1]
-    if after.sentence != figure.sentence or after.negated:
-        return False
+    between = layout.between(figure, after)
+    stops = all(t.text in (".", ",") or t.kind in ("gap", "material") for t in between)
+    if (after.sentence != figure.sentence and not stops) or after.negated:
+        return False  # '1". .035. 321.' may be split by points
     if _thousandths(layout, figure, after):
         return True
     return (

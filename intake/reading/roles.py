@@ -23,7 +23,7 @@ _FILLER_LEFT = frozenset(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m mittig comes out reads always""".split()
+    environ aproximadamente here there over in mm inch inches | bis zur des bogens rohrs rohres biegung each total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser middle mikes miked measures calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m mittig comes out reads always""".split()
 )
 _WHOLE_LIST = frozenset("all both each alle beide".split())
 _QUALIFIERS = frozenset(
@@ -176,6 +176,8 @@ def _next_is_likelier(layout: Layout, position: int, right: Found) -> bool:
     if role not in LENGTH_ROLES or not _serves_next(layout, position, right[0]):
         return False
     figure, after = layout.figures[position], layout.figures[position + 1]
+    if layout.tokens[after.token].cues:
+        return False  # "35 ID R76": the next figure has its own sign
     if _own_right(layout, position + 1) or after.sentence != figure.sentence:
         return False
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
