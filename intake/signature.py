@@ -102,8 +102,8 @@ _STILL_SPEAKING = Late(
         r"|forgot|one more|and\b|ach\b|nachtrag|übrigens|au fait|otra cosa|postdata|p\.d\."
         r"|dimenticavo|oja\b)"
         r"|.{0,200}\b(?:please|need|want|quote|qty|quantity|order|mandrels?|make (?:it|that)|"
-        r"should be|bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|mandrino|"
-        r"nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b"
+        r"should be|bitte|brauche|benötige|dorne?|stück|besoin|mandrin|necesito|mandril|serve|"
+        r"mandrino|nodig|doorn|stuks?|pcs|pieces|would|could|asap)\b"
     ],
     re.IGNORECASE,
 )

@@ -17,7 +17,7 @@ ABSENCE_SUBJECTS = (
     r"automatisk svar", r"frånvaro", r"odpowiedź automatyczna", r"automatyczna odpowiedź",
     r"poza biurem", r"resposta automática", r"ausência", r"otomatik (?:yanıt|cevap)",
     r"ofis dışında", r"răspuns automat", r"automatsko", r"autoanswer", r"αυτόματη απάντηση",
-    r"автоответ", r"автоматический ответ", r"자동 ?(?:응답|회신)", r"automatisk (?:svar|besvarelse)",
+    r"автоответ", r"автоматический ответ", r"자동 ?(?:응답|회신)", r"automatisk besvarelse",
     r"réponse d'absence", r"en congés?\b", r"urlaub\b", r"automatická odpověď",
     r"automaattinen vastaus", r"automatikus válasz", r"自動応答", r"不在通知", r"自动回复",
 )  # fmt: skip

@@ -91,7 +91,11 @@ _TIMES = re.compile(
 )
 _SPACE = re.compile(r"[ \t]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
-_TOLERANCE = re.compile(r"[(]?(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?")
+_TOLERANCE = re.compile(
+    r"[(]?(?:(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}"
+    r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?[+-]?\s?\d{0,3}[.,]?\d{1,5}(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
+    r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
+)
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
 _SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _AND_PART = re.compile(
@@ -325,13 +329,13 @@ class _Lexer:
 
     def _between_numbers(self, at: int) -> bool:
         """Whether the token before is something a multiplication sign may follow."""
-        for token in reversed(self.tokens[-4:]):
+        for token in reversed(self.tokens[-7:]):
             if token.kind == "number":
                 return not (token.unit or "").startswith("noise:") or token.unit in (
                     "noise:'",
                     "noise:ft",
                 )
-            if token.kind in ("cue", "material", "gap") or token.text in (")", ".", "mm", '"'):
+            if token.kind in ("cue", "material", "gap") or token.text in ("(", ")", ".", "mm", '"'):
                 continue
             return False
         return False

@@ -362,7 +362,8 @@ def _cue_right(layout: Layout, figure: Figure) -> Found | None:
         token = layout.tokens[at]
         if token.kind == "cue":
             side = next((cue for cue in token.cues if cue.side in ("after", "both")), None)
-            if side is not None and side.role == "noise" and distance:
+            bracket = layout.tokens[at - 1].text == "("  # "Ø38 (tol. ±0.2)"
+            if side is not None and side.role == "noise" and (distance or bracket):
                 return None  # '0.058" - the weight guys say': not a weight
             return (at, side, distance) if side else None
         if token.kind == "gap":

@@ -17,7 +17,7 @@ _LIMIT_BEFORE = re.compile(
     r"\b(?:no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than|not (?:less|more|under|over|tighter|smaller|bigger|larger) than|at least|at most|minimum(?: of)?|min\.?|maximum(?: of)?|max\.?|less than|more than|greater than|smaller than|larger than|bigger than|tighter than|under|over|below|above|up to|down to|rated to|rated for|limited to|good for|as (?:tight|small|low|big|large) as|mindestens|höchstens|maximal|minimal|au moins|au maximum|minimo|massimo|almeno|mínimo|máximo|al menos|minstens|hoogstens|ten minste|maximaal|minimaal|anything (?:over|under|above|below)|>=?|<=?|≥|≤)\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*){0,3}$"
 )
 _LIMIT_AFTER = re.compile(
-    r"^\W{0,2}(?:min\b|minimum|max\b|maximum|or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over|above|below)|and (?:up|over|under|larger|above)|\+(?!/)|at (?:least|most|the (?:least|most|tightest))|oder (?:mehr|größer|kleiner)|ou plus|o más|o più|of meer|is the (?:minimum|maximum|tightest|smallest|least|most)|if possible|if you can)"
+    r"^\W{0,2}(?:(?:mm|in|inch|od|wall|clr|radius)\s)?(?:min\b|minimum|max\b|maximum|or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over|above|below)|and (?:up|over|under|larger|above)|\+(?!\s?[/\d.,])|at (?:least|most|the (?:least|most|tightest))|oder (?:mehr|größer|kleiner)|ou plus|o más|o più|of meer|is the (?:minimum|maximum|tightest|smallest|least|most)|if possible|if you can)"
 )
 _HEDGE_BEFORE = re.compile(
     r"(?:\b(?:about|approx\.?|approximately|roughly|circa|ca\.?|maybe|perhaps|probably|possibly|i think|i believe|i guess|i'd guess|guessing|not sure|unsure|suppose|supposed to be|looks like|might be|could be|may be|somewhere near|somewhere around|close to|near|nearly|almost|nominally|ish|etwa|ungefähr|circa|rund|zirka|wohl|vermutlich|environ|peut-être|à peu près|sans doute|probablemente|alrededor de|aproximadamente|unos|circa|forse|probabilmente|ongeveer|waarschijnlijk|misschien|omkring|cirka|około)|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*(?:it's|its|it is|is|a|an|the|of|that's|thats|that is|wall|od|clr|radius|at|to be|:|=)*\s*(?:a|an|the)?\s*$"
@@ -133,6 +133,8 @@ def _ours(layout: Layout) -> None:
         if _OURS.search(before) and not _REPLACES.search(text) and _ONE.match(_after_run(layout, figures)):
             for figure in [figures[0], *_rest_of_chain(figures)]:
                 figure.negated = True
+        elif _TODAY.search(text) and _before_but(layout, figures, text, start):
+            continue
         elif _OLD.search(text[: max(0, figures[0].start - start)]) and _others(layout, sentence):
             for figure in figures:
                 figure.context_only = True
@@ -162,6 +164,20 @@ def _owned_lines(layout: Layout) -> None:
         if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
             for figure in figures:
                 figure.negated = True
+
+
+_TODAY = re.compile(r"\b(?:currently|at the moment|right now|these days|so far|today we|momentan|derzeit|zurzeit|actuellement|actualmente|attualmente|nu)\b")
+
+
+def _before_but(layout: Layout, figures: list[Figure], text: str, start: int) -> bool:
+    """'Currently I do 1.25 x .065, but now I need ...': what is done today is not asked for."""
+    but = re.search(r"\b(?:but|aber|mais|pero|ma|maar)\b", text)
+    if but is None or not any(f.start - start > but.start() for f in figures):
+        return False
+    for figure in figures:
+        if figure.start - start < but.start():
+            figure.negated = True
+    return True
 
 
 def _rest_of_chain(figures: list[Figure]) -> list[Figure]:
