@@ -52,6 +52,7 @@ _ABSENCE_MARK = Late(words.ABSENCE_MARKS)
 _AWAY = Late(words.AWAY)
 _UNTIL = Late(words.AWAY_UNTIL)
 _INSTEAD = Late(words.AWAY_INSTEAD)
+_MAIL_WAITS = Late(words.MAIL_WAITS)
 _BOUNCE_SUBJECT = Late(words.BOUNCE_SUBJECTS)
 _BOUNCE_WORDS = Late(words.BOUNCE_WORDS)
 _RECEIPT_SUBJECT = Late(words.RECEIPT_SUBJECTS)
@@ -192,6 +193,9 @@ def _absence(subject: str, body: str, *, asks: bool, names_size: bool) -> str | 
     away = _AWAY.search(body)
     if starts and (away or not asks):
         return f'an absence note ("{starts.group()}")'
+    waits = _MAIL_WAITS.search(body)
+    if waits and _UNTIL.search(body) and not asks and not names_size:
+        return f'an absence note ("{" ".join(waits.group().split())}")'
     if away is None or asks or names_size:
         return None
     besides = bool(_UNTIL.search(body)) + bool(_INSTEAD.search(body))
@@ -239,4 +243,7 @@ def _notice(text: str, *, asks: bool, no_reply: bool, program: bool) -> str | No
     # "tickets@" writes as programs do, but a clerk may sit there too.
     if heaviest == _PROOF or total + program >= (4 if asks else 3):
         return f'a notification by a program ("{said}")'
+    in_bulk, _, also_said = _weigh(_BULK, text)
+    if not asks and total + in_bulk >= _PROOF:
+        return f'a mailing by a program ("{said or also_said}")'
     return None

@@ -34,6 +34,7 @@ _SENTENCE_END = re.compile(
 _TOOL = Late(words_errand.TOOL)
 _ASKS_PRICE = Late(words_asking.ASKS_PRICE)
 _ASKS_PIECE = Late(words_asking.ASKS_PIECE)
+_DO_I_NEED = Late(words_errand.DO_I_NEED)
 _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
 _REPEATS = Late(words_asking.REPEATS)
 _FEASIBLE = Late(words_asking.FEASIBLE)
@@ -173,7 +174,8 @@ def _tooling(
     if sizes_read:
         reasons.append("one size read" if sizes_read == 1 else f"{sizes_read} sizes read")
         weight += 2 if _BENDING.search(whole) or _RADIUS.search(whole) else 1
-        weight += 0 if only_mentioned else 2
+        if not only_mentioned:
+            weight += 3 if _RADIUS.search(whole) else 2
     weight += names_tool + bool(names_tool and _DRAWING.search(whole))
     return asks, Leaning(weight, ", ".join(reasons))
 
@@ -203,6 +205,8 @@ def _act(sentence: _Sentence, sizes_read: int, *, about_tool: bool) -> tuple[flo
     """How much one sentence asks for tooling, and by which words."""
     said = sentence.text
     wanted = _WANTS_TOOL.search(said)
+    if _DO_I_NEED.search(said):
+        return 0.0, ""
     if wanted is not None:
         return (3.0 if sentence.spoilt else 8.0), f'asks for tooling ("{_said(wanted)}")'
     if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
@@ -257,8 +261,8 @@ def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
             worth = max(worth, 5.0 if habit else 0.0)
         weight += worth
         if worth and not why:
-            said = _said(knowledge or trade or asking)
-            why = f'asks a question ("{said}")'
+            telling = knowledge or trade or asking
+            why = f'asks a question ("{_said(telling)}")' if telling else ""
     return Leaning(weight, why)
 
 

@@ -118,7 +118,7 @@ ASKS_PIECE = (
     r"(?!el puesto)|\b(?:pueden|podrían|podéis|puede|podría)[^.?\n]{0,60}\b(?:hacer|fabricar|"
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
     r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) "
-    r"falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b|\bpor favor\b",
+    r"falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b",
     r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
     r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
     r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)|\b(?:mi|ci) manca(?:no)?\b",
@@ -137,8 +137,8 @@ COUNTS_TOOLS = (
     r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?(?:off |"
     r"nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|"
     r"that|arriv|came|was))",
-    r"\b(?:einen?|zwei|drei|\d) (?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück dorn\b|"
-    r"\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
+    r"\b(?:einen?|zwei|drei|\d) (?!jahre)(?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück "
+    r"dorn\b|\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
     r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
     r"\b(?:qty|quantity|q'ty|stückzahl|quantité|cantidad|quantità|aantal|ilość|antal)\b",
     r"\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|sets?|units?|stk|stück|"

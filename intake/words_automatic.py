@@ -18,7 +18,8 @@ ABSENCE_SUBJECTS = (
     r"poza biurem", r"resposta automática", r"ausência", r"otomatik (?:yanıt|cevap)",
     r"ofis dışında", r"răspuns automat", r"automatsko", r"autoanswer", r"αυτόματη απάντηση",
     r"автоответ", r"автоматический ответ", r"자동 ?(?:응답|회신)", r"automatisk besvarelse",
-    r"réponse d'absence", r"en congés?\b", r"urlaub\b", r"automatická odpověď",
+    r"réponse d'absence", r"en congés?\b", r"urlaub\b",
+    r"(?:out|away|gone|off) (?:until|till|from|thru|through)\b", r"automatická odpověď",
     r"automaattinen vastaus", r"automatikus válasz", r"自動応答", r"不在通知", r"自动回复",
 )  # fmt: skip
 
@@ -115,13 +116,21 @@ AWAY_INSTEAD = (
     r"\bbedankt voor (?:uw|je) (?:bericht|mail|e-?mail)|\bna mijn terugkeer",
     r"\bacil (?:durum|haller)", r"\bnot (?:be )?(?:checking|reading) (?:my )?e-?mail",
     r"\bdringend", r"\bnicht weitergeleitet|\bweitergeleitet\b",
-    r"\bmeine vertretung|\bvertritt mich", r"\bvielen dank für ihre (?:nachricht|e-?mail|mail)",
-    r"\bwenden sie sich\b", r"\burgence\b|\burgent\b", r"\baccès à (?:ma|mes) ",
-    r"\bmerci de contacter", r"\burgente\b|\burgenza\b|\burgencia\b",
-    r"\bcontact(?:ar|ez|e|are|tare)\b", r"\bcontattare\b|\brivolgersi\b",
-    r"\bdringende\b|\bspoed\b|\bneem contact op\b",
+    r"\bmeine vertretung|\bvertritt mich", r"\bnicht (?:gelesen|bearbeitet|mehr gelesen)",
+    r"\bkünftig\b|\bfrom now on\b|\bdésormais\b",
+    r"\bvielen dank für ihre (?:nachricht|e-?mail|mail)", r"\bwenden sie sich\b",
+    r"\burgence\b|\burgent\b", r"\baccès à (?:ma|mes) ", r"\bmerci de contacter",
+    r"\burgente\b|\burgenza\b|\burgencia\b", r"\bcontact(?:ar|ez|e|are|tare)\b",
+    r"\bcontattare\b|\brivolgersi\b", r"\bdringende\b|\bspoed\b|\bneem contact op\b",
     r"\bw (?:pilnych|sprawach)|\bpilne\b|\bkontakt\b", r"\bbrådskande\b|\bkontakta\b",
     r"\bur gente|\bem caso de urgência|\bcontacte\b",
+)  # fmt: skip
+
+# What becomes of mail meanwhile: with a date, that is an absence note without the word.
+MAIL_WAITS = (
+    r"\b(?:e-?mails?|messages?|nachrichten|mails|messages|mensajes|messaggi|berichten|"
+    r"correos)\b[^.\n]{0,40}\b(?:will (?:be|not be)|werden|wird|seront|sera|serán|será|saranno|"
+    r"sarà|worden)\b",
 )  # fmt: skip
 
 BOUNCE_SUBJECTS = (
@@ -149,8 +158,10 @@ BOUNCE_WORDS = (
     r"\b(?:could|can) ?not be delivered\b|\bcouldn't be delivered\b|\bwas(?:n't| not) delivered\b",
     r"\bdelivery (?:to the following|has failed|attempt|failed permanently|is delayed)",
     r"\bthis is the mail (?:system|delivery)", r"\bpermanent(?: fatal)? error",
-    r"\bnot accepted by", r"\bstopped trying\b", r"\bwill (?:be retried|keep trying|retry)\b",
-    r"\bdiagnostic[- ]code\b", r"\bmailer-daemon\b", r"\bkonnte nicht (?:zugestellt|übermittelt)",
+    r"\bnot accepted by", r"\b(?:could|can) not be reached\b",
+    r"\b(?:remote |receiving )?(?:mail )?server (?:responded|replied|said|returned)\b",
+    r"\bstopped trying\b", r"\bwill (?:be retried|keep trying|retry)\b", r"\bdiagnostic[- ]code\b",
+    r"\bmailer-daemon\b", r"\bkonnte nicht (?:zugestellt|übermittelt)",
     r"\bpostfach [^.\n]{0,30}voll", r"\bn'a pas pu être (?:remis|distribué|délivré)",
     r"\bno (?:se pudo|pudo ser|ha sido) entreg",
     r"\bnon (?:è stato possibile|può essere) (?:recapit|consegn)",

@@ -177,9 +177,10 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"la) invitiamo\b|\bporte aperte\b|\bnodigen (?:wij )?u\b|\bopen dag\b|"
             r"\buitnodiging\b|\bzaprasza"),
         (5, r"\b(?:interview|career day|scholarships?|raffle|fundraiser|donat(?:e|ion)s?|charity|"
-            r"speak to (?:our|the)|podcast|hole signs?|chamber of commerce)\b|\bsponsor (?:one|us|"
-            r"a (?:hole|team|table)|our)\b|\bspendenaufruf\b|\bspenden?\b|\bsponsoring\b|"
-            r"\bdonación\b"),
+            r"speak to (?:our|the)|podcast|hole signs?|chamber of commerce)\b|\b(?:use|publish|"
+            r"print|post) (?:it|them|your (?:photo|picture|logo)|the (?:photo|picture)) (?:for|in|"
+            r"on) our\b|\bsponsor (?:one|us|a (?:hole|team|table)|our)\b|\bspendenaufruf\b|"
+            r"\bspenden?\b|\bsponsoring\b|\bdonación\b"),
     )),
     Elsewhere("a survey or a supplier form", (
         (5, r"\bsurvey\b|\bquestionnaire\b|\brate (?:your|our|us)\b|\byour feedback\b|"
@@ -219,12 +220,16 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"exhausts?|headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|"
             r"furniture|fences?|bikes?|boats?|stairs?|canop(?:y|ies)|swing ?sets?|goal ?posts?|"
             r"bending machine|bender|press brake|welder)\b"),
-        (6, r"\bbend and weld\b|\bweld(?:ed)? up\b|\b(?:build|make|fabricate|weld|bend up|fab) "
-            r"(?:us|me) (?:an? |one|some|the|\d+ |up )?(?:\w+[- ]){0,3}(?:trailer|hand ?rails?|"
-            r"railings?|gates?|cages?|roll ?bars?|exhausts?|headers?|manifolds?|downpipes?|frames?|"
-            r"bumpers?|racks?|chairs?|tables?|furniture|fences?|bikes?|boats?|one|hoops?|tubes?|"
-            r"pipes?)\b|\b(?:build|fabricate) (?:us|me)\b|\b(?:barandilla|pasamanos|ringhiera|"
-            r"garde-corps|geländer|leuning|escape completo)\b[^.?\n]{0,30}\?"),
+        (6, r"\bbend and weld\b|\b(?:können|könnten|würden) sie (?:mir|uns|für (?:mich|"
+            r"uns))\b[^.?\n]{0,60}\bbiegen\b|\b(?:pouvez|pourriez)-vous (?:me|nous) cintrer\b|"
+            r"\b(?:me|nos) (?:pueden?|podrían?) (?:doblar|curvar)\b|\b(?:potete|può) piegar(?:mi|"
+            r"ci)\b|\b(?:voor (?:mij|ons)) [^.?\n]{0,40}\bbuigen\b|\bweld(?:ed)? up\b|\b(?:build|"
+            r"make|fabricate|weld|bend up|fab) (?:us|me) (?:an? |one|some|the|\d+ |up )?(?:\w+[- "
+            r"]){0,3}(?:trailer|hand ?rails?|railings?|gates?|cages?|roll ?bars?|exhausts?|"
+            r"headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|furniture|"
+            r"fences?|bikes?|boats?|one|hoops?|tubes?|pipes?)\b|\b(?:build|fabricate) (?:us|me)\b|"
+            r"\b(?:barandilla|pasamanos|ringhiera|garde-corps|geländer|leuning|escape "
+            r"completo)\b[^.?\n]{0,30}\?"),
         (6, r"\bbend(?:ing)?\b[^.?\n]{0,60}\b(?:for (?:us|me)|my tubes?|our tubes?|these tubes?|"
             r"some (?:tube|tubes|pipe|pipes|tubing|conduit))\b|\b(?:\d{2,}|some|few|several|"
             r"hundred|dozen) (?:pieces|pcs|parts|tubes|pipes|hoops|lengths|"
@@ -246,9 +251,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\btubes cintrés\b|\bvendez-vous (?:aussi )?(?:du|des) tube|\bdoblado de (?:piezas|"
             r"tubos)|\btubos (?:doblados|curvados)\b|\bconto (?:terzi|lavoro)\b|\btubi (?:piegati|"
             r"curvati)\b|\bloonbuig|\bgebogen buizen\b|\bgięte rury\b"),
-        (6, r"\b(?:do you (?:sell|stock|have|carry)|got any|looking for|need(?: some| a| \d+)?) "
-            r"(?:\w+ ){0,2}(?:tube|tubing|pipe|welders?|benders?|exhausts?|mufflers?|flanges?|"
-            r"fittings?|clamps?|drill bits?|end mills?|bolts?|elbows?|hangers?|couplers?)\b"
-            r"(?! (?:bend\w* )?mandrel)"),
+        (6, r"\b(?:do (?:you|ya|y'all) (?:guys |folks )?(?:also )?(?:sell|stock|have|carry)|got "
+            r"any|looking for|need(?: some| a| \d+)?) (?:\w+ ){0,2}(?:tube|tubing|pipe|welders?|"
+            r"benders?|exhausts?|mufflers?|flanges?|fittings?|clamps?|drill bits?|end mills?|"
+            r"bolts?|elbows?|hangers?|couplers?)\b(?! (?:bend\w* )?mandrel)"),
     ), True),
 )  # fmt: skip

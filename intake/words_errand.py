@@ -47,9 +47,10 @@ DEFINITE = (
 HABIT = (
     r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|"
     r"bill|work with|deliver|open|run|repair|regrind|rent|hire)\b|\b(?:nehmen|machen|liefern|"
-    r"versenden|akzeptieren) sie\b|\b(?:acceptez|livrez|faites|prenez|expédiez)-vous\b|"
+    r"versenden|akzeptieren) sie\b|\b(?:acceptez|livrez|(?<!que )faites|prenez|expédiez)-vous\b|"
     r"\b(?:aceptan|hacen|envían|trabajan con|cobran)\b|\b(?:accettate|fate|spedite|lavorate)\b|"
-    r"\b(?:accepteert|levert|doet|maakt|verzendt) u\b",
+    r"\b(?:accepteert|levert|doet|maakt|verzendt) u\b|\b(?:skickar|levererar|tar|gör) ni\b|\bczy "
+    r"(?:wysyłacie|akceptujecie|robicie)\b|\b(?:aceitam|enviam|fazem)\b",
 )  # fmt: skip
 
 DRAWING = (
@@ -112,6 +113,9 @@ WANTS_TOOL = (
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
 )  # fmt: skip
+
+DO_I_NEED = (r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
+             r"require)\b",)
 
 # A general question: it has an answer without any tube.
 GENERAL = (
@@ -189,7 +193,8 @@ TRADE = (
     r"\bdiscount|\baccount\b|\bcatalog|\bopen(?:ing)? hours|\bvisit\b|\btour\b|\byour (?:shop|"
     r"works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|\blieferung|"
     r"\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|\bprezz|\bpagament|"
-    r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
+    r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bangebot|\bskonto|\brabatt|\boffre\b|\bdevis\b|"
+    r"\boferta|\bofferta|\bofferte\b|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
     r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",
 )  # fmt: skip
 
@@ -200,7 +205,7 @@ ASKING = (
     r"mention|say)\b|\bi(?:'d| would) like to (?:know|understand|ask)\b|\bi(?:'m|"
     r" am) wondering\b|\bi wonder\b|\bwondering (?:if|whether|what|how)\b|"
     r"\blet me know (?:if|whether|what|how)\b|\bhave a question\b|\bquick question\b|"
-    r"\bneed (?:some )?advice\b",
+    r"\bneed (?:some )?advice\b|\b(?:wants?|needs?) to know\b",
     r"\b(?:bitte|könnten sie|können sie) [^.\n]{0,40}(?:erklären|mitteilen|sagen)|"
     r"\bich (?:wüsste gern|würde gerne wissen|möchte wissen)|\bj'aimerais savoir|"
     r"\bpourriez-vous (?:m'|nous )?(?:expliquer|dire|indiquer)|\bme gustaría saber|"

@@ -38,9 +38,9 @@ BULK: Weighed = (
 )  # fmt: skip
 
 _THING = (
-    r"(?:order|parcel|package|shipment|delivery|request|ticket|case|enquiry|inquiry|message|"
+    r"(?:order|request|ticket|case|enquiry|inquiry|message|"
     r"listing|account|subscription|document|submission|application|incident|appointment|booking|"
-    r"payment|statement|backup|report|claim|certificate|domain|licen[cs]e|quotation)"
+    r"payment|statement|backup|report|domain|licen[cs]e)"
 )
 _DONE = (
     r"(?:received|created|opened|closed|updated|resolved|logged|registered|assigned|reviewed|"
@@ -61,11 +61,10 @@ NOTICE: Weighed = (
         r"this (?:e-?mail|message|notification|mail)\b|\breplies (?:to this (?:e-?mail|message|"
         r"address) )?(?:are not|will not be|aren't) (?:read|monitored|answered)|\b(?:unmonitored|"
         r"unattended) (?:mailbox|address|inbox)|\b(?:mailbox|address|inbox|account) is (?:not|un) "
-        r"?(?:being )?(?:monitored|attended|read)|\breply above this line\b|\bnoreply\b"),
+        r"?(?:being )?(?:monitored|attended|read)|\breply above this line\b"),
     (3, r"\bthis (?:is an?|e-?mail (?:is|was|has been)|message (?:is|was|has been)|notification "
         r"(?:is|was)|goes|went|was sent|has been sent|mail (?:is|was)) (?:an )?(?:auto(?:mated|"
-        r"mat(?:ic|ically))?\b|out (?:by itself|automatically))|\bauto(?:mated|matic) (?:message|"
-        r"notification|e-?mail|response|reply|answer|acknowledge?ment|alert)\b|\bthis (?:e-?mail|"
+        r"mat(?:ic|ically))?\b|out (?:by itself|automatically))|\bthis (?:e-?mail|"
         r"message) (?:is|was) (?:system|computer)[- ]generated|\b(?:generated|sent) (?:out "
         r")?automatically\b"),
     (3, r"\bdiese (?:e-?mail|nachricht|mail) (?:wurde|ist) (?:vom system )?(?:automatisch|"
@@ -74,18 +73,22 @@ NOTICE: Weighed = (
         r"antwort|e-?mail|erinnerung)\b|\b(?:avis|confirmation|réponse|notification|rappel) "
         r"automatique\b|\b(?:aviso|confirmación|respuesta|notificación) automátic[ao]\b|"
         r"\b(?:conferma|avviso|risposta|notifica) automatic[ao]\b|\bautomatische (?:bevestiging|"
-        r"melding|reactie)\b|\bnicht auf diese (?:e-?mail|nachricht|mail)\b|\bantworten sie "
-        r"(?:bitte )?nicht\b|\b(?:ne pas|merci de ne pas|ne) répond(?:re|ez)(?: pas)? à (?:ce|cet)|"
-        r"\b(?:message|e-?mail|courriel) (?:généré |envoyé )?automatique(?:ment)?|\bno respond(?:a|"
-        r"er|as)\b[^.\n]{0,20}\b(?:este|a este)|\b(?:mensaje|correo) (?:generado )?automático|"
-        r"\bgenerado automáticamente|\bnon rispondere\b[^.\n]{0,20}\b(?:questa?|a questo)|"
-        r"\b(?:messaggio|e-?mail|mail) (?:generat[oa] )?automatic[oa](?:mente)?|\bgenerat[oa] "
-        r"automaticamente"),
-    (3, r"\b(?:niet|gelieve niet)\b[^.\n]{0,25}\b(?:beantwoorden|te antwoorden|reageren)|"
-        r"\bautomatisch (?:gegenereerd|verzonden|aangemaakt)|\b(?:prosimy )?nie odpowiada|"
+        r"melding|reactie)\b|\bnicht auf diese (?:e-?mail|nachricht|mail)\b|\b(?:bitte antworten "
+        r"sie nicht|antworten sie bitte nicht|antworten sie nicht auf)\b|\b(?:ne pas|merci de ne "
+        r"pas|ne) répond(?:re|ez)(?: pas)? à (?:ce|cet)|\b(?:message|e-?mail|courriel) (?:généré |"
+        r"envoyé )?automatique(?:ment)?|\bno respond(?:a|er|as)\b[^.\n]{0,20}\b(?:este|a este)|"
+        r"\b(?:mensaje|correo) (?:generado )?automático|\bgenerado automáticamente|\bnon "
+        r"rispondere\b[^.\n]{0,20}\b(?:questa?|a questo)|\b(?:messaggio|e-?mail|mail) "
+        r"(?:generat[oa] )?automatic[oa](?:mente)?|\bgenerat[oa] automaticamente"),
+    (3, r"\bgelieve niet\b[^.\n]{0,25}\b(?:beantwoorden|te antwoorden|reageren)|\bniet (?:te "
+        r")?(?:beantwoorden|antwoorden|reageren) op (?:dit|deze)|\b(?:dit|deze) (?:bericht|e-?mail|"
+        r"mail)[^.\n]{0,30}niet (?:te )?beantwoorden|\bautomatisch (?:gegenereerd|verzonden|"
+        r"aangemaakt)|\b(?:prosimy|proszę) nie odpowiada|\bnie odpowiada(?:ć|j|jcie) na t[ęo]\b|"
         r"\bwygenerowan[aey] automatycznie|\bautomatycznie wygenerowan|\bsvara inte på detta|"
         r"\bautomatiskt (?:genererat|skickat)|\bnão responda a est|\bgerado automaticamente|"
         r"\botomatik olarak (?:gönderil|oluşturul)"),
+    (2, r"(?<!your )\bauto(?:mated|matic) (?:message|notification|e-?mail|response|reply|answer|"
+        r"acknowledge?ment|alert)\b"),
     (2, r"\bdo[- ]?not[- ]?reply\b(?! (?:to all|all|by|via|until|before|if|on|to (?:my|his|her)))|"
         r"\bno-?reply\b"),
     # Something of ours, or with a number, has been done: nobody says by whom.
@@ -114,19 +117,19 @@ NOTICE: Weighed = (
     (2, r"\ban? (?:agent|representative|member of our team|technician|specialist|advisor|expert) "
         r"will\b|\bin kürze (?:bearbeitet|geprüft|beantwortet)|\bwill be processed (?:shortly|"
         r"within|in)\b|\b(?:submitting|filling (?:out|in)|completing) (?:the|our|your) (?:form|"
-        r"request)\b|\bone of our (?:agents|team)\b|\btypical response\b|\bis being reviewed\b|"
+        r"request)\b|\bone of our (?:agents|team)\b|\b(?:someone|somebody|one) (?:from|of|on) "
+        r"(?:the|our) team will\b|\bour team will\b|\btypical response\b|"
         r"\bein mitarbeiter wird\b|\bun (?:agent|conseiller|asesor|"
         r"operatore)\b[^.\n]{0,20}\b(?:vous|le|la)\b|\badd comments\b"),
     # A parcel on its way.
-    (2, r"\b(?:parcel|package|shipment|delivery)\b[^.\n]{0,80}\b(?:will be delivered|out for "
-        r"delivery|is on (?:its|the) way|is scheduled|was (?:delivered|left)|has been|ready for "
-        r"pick ?up)\b|\bout for delivery\b|\btrack (?:your|my|the) (?:order|parcel|package|"
-        r"shipment)\b|\b(?:ihre|die) (?:bestellung|sendung|lieferung|"
-        r"paket)\b[^.\n]{0,40}\b(?:wurde|wird|ist)\b[^.\n]{0,30}\b(?:versandt|zugestellt|"
-        r"unterwegs)|\bvotre (?:commande|colis)\b[^.\n]{0,30}\b(?:a été|est|sera)\b|\bsu (?:pedido|"
-        r"paquete|envío)\b[^.\n]{0,30}\b(?:ha sido|está|será)|\b(?:il tuo|il suo|la tua) (?:ordine|"
-        r"pacco|spedizione)\b[^.\n]{0,20}\b(?:è|sarà)|\b(?:uw|je) (?:bestelling|pakket|"
-        r"zending)\b[^.\n]{0,20}\b(?:is|wordt)\b"),
+    (2, r"\b(?:parcel|package|shipment|delivery)\b(?:[^.\n]|\.\d){0,80}\b(?:will be delivered (?:today|"
+        r"tomorrow|on|between|by)|is scheduled for|ready for pick ?up)\b|\bout for delivery\b|"
+        r"\btrack (?:your|my|the) (?:order|parcel|package|shipment)\b|\b(?:ihre|die) (?:bestellung|"
+        r"sendung|lieferung|paket)\b[^.\n]{0,40}\b(?:wurde|wird|ist)\b[^.\n]{0,30}\b(?:versandt|"
+        r"zugestellt|unterwegs)|\bvotre (?:commande|colis)\b[^.\n]{0,30}\b(?:a été|est|sera)\b|"
+        r"\bsu (?:pedido|paquete|envío)\b[^.\n]{0,30}\b(?:ha sido|está|será)|\b(?:il tuo|il suo|la "
+        r"tua) (?:ordine|pacco|spedizione)\b[^.\n]{0,20}\b(?:è|sarà)|\b(?:uw|je) (?:bestelling|"
+        r"pakket|zending)\b[^.\n]{0,20}\b(?:is|wordt)\b"),
     # What to press.
     (2, r"\b(?:view|see|open|read|manage) (?:this |the |your |it |all )?(?:order|ticket|case|"
         r"message|invoice|listing|request|details|topic|thread|document|statement|portal|report|"
@@ -140,17 +143,17 @@ NOTICE: Weighed = (
         r"al|per)\b|\bklik (?:hier|op)\b|\blog in op\b|\bmelden sie sich an\b|\b(?:im|zum) "
         r"portal\b|\bportail\b|\bportale\b|\bdans votre espace\b|\bkliknij\b|\bklicka (?:här|på)\b|"
         r"\bclique aqui\b"),
-    (2, r"\b(?:change|manage|update) (?:your )?(?:delivery|notification|e-?mail|account) "
-        r"(?:options|settings|preferences)|\bdelivery options\b|\bpay (?:online|now|here)\b|"
-        r"\brelist\b|\brenew now\b|\bsubmit (?:your|a) (?:bid|quote|response)\b|\bmatching your "
-        r"(?:profile|search|interests|alert)\b|\brelease (?:them|all|this|it|message)\b|\bdial "
-        r"\*?\d|· mute\b|\bsee (?:the |all )?(?:comments?|post|repl(?:y|ies)|more)\b|\bread "
-        r"(?:more|on|the full)\b|\blearn more\b|\bfind out more\b|\bget started\b|\bbrowse (?:our|"
-        r"the|all)\b|\bvisit (?:our|the) (?:help|support|faq|store|site)\b|\bhelp cent(?:er|re)\b|"
-        r"\bfaqs?\b|\b(?:mehr erfahren|weiterlesen|jetzt ansehen)\b|\blive verfolgen\b|\bsendung "
-        r"verfolgen\b|\ben savoir plus\b|\blire la suite\b|\bconsultez\b|\b(?:ver|leer|saber) "
-        r"más\b|\bscopri(?: di più)?\b|\bleggi (?:tutto|di più)\b|\blees (?:meer|verder)\b|"
-        r"\bbekijk\b"),
+    (2, r"\b(?:change|manage|update) (?:your )?(?:delivery|notification|e-?mail|account|billing|"
+        r"plan|settings|payment) ?(?:options|settings|preferences|method|details)?\b|\bdelivery "
+        r"options\b|\bpay (?:online|now|here)\b|\brelist\b|\brenew now\b|\bsubmit (?:your|a) "
+        r"(?:bid|quote|response)\b|\bmatching your (?:profile|search|interests|alert)\b|\brelease "
+        r"(?:them|all|this|it|message)\b|\bdial \*?\d|· mute\b|\bsee (?:the |all )?(?:comments?|"
+        r"post|repl(?:y|ies)|more)\b|\bread (?:more|on|the full)\b|\blearn more\b|\bfind out "
+        r"more\b|\bget started\b|\bbrowse (?:our|the|all)\b|\bvisit (?:our|the) (?:help|support|"
+        r"faq|store|site)\b|\bhelp cent(?:er|re)\b|\bfaqs?\b|\b(?:mehr erfahren|weiterlesen|jetzt "
+        r"ansehen)\b|\blive verfolgen\b|\bsendung verfolgen\b|\ben savoir plus\b|\blire la suite\b|"
+        r"\bconsultez\b|\b(?:ver|leer|saber) más\b|\bscopri(?: di più)?\b|\bleggi (?:tutto|di "
+        r"più)\b|\blees (?:meer|verder)\b|\bbekijk\b"),
     (1, r"\b(?:expires?|will expire|deleted?|closes?|auto-?close[sd]?)\b[^.\n]{0,20}\b(?:in|within|"
         r"after|on) \d+ (?:days?|hours)\b|\bwithin \d+ days or\b|\b\d+ days (?:past due|overdue)\b|"
         r"\bwere held since\b|\b(?:messages?|mails?) (?:were|are|was) (?:held|quarantined|"
@@ -159,15 +162,18 @@ NOTICE: Weighed = (
         r"licen[cs]e|plan|trial|domain|watch ?list|profile|last report)\b"),
     # Figures of a device or a system, a line each.
     (2, r"\bverification code\b|\bone[- ]time (?:code|password)|\bpassword (?:reset|was changed)|"
-        r"\bnew (?:sign-?in|login)\b|\bbackup (?:completed|failed|job)|\bscan(?:ned)? (?:document|"
-        r"file|image|from|by|data)\b|\bvoice ?(?:mail|message) (?:from|in|received)\b|\bnew voice "
-        r"?m"),
+        r"\bnew (?:sign-?in|login)\b|\bbackup (?:completed|failed|job|report)|\b(?:job|task|run|"
+        r"build|import|export|sync|update) \S+ (?:has )?(?:finished|completed|failed|succeeded)\b|"
+        r"\bnext run\b|\bhow did we do\b|\brate (?:your|the|this) (?:recent|purchase|order|"
+        r"experience|visit|service)|\btap (?:a|here|to|the)\b|\bscan(?:ned)? (?:document|file|"
+        r"image|from|by|data)\b|\bvoice ?(?:mail|message) (?:from|in|received)\b|\bnew voice ?m"),
     (1, r"^[ \t]*" + _LABEL + r"[ \t]*[:\t][^\n]{0,80}\n[ \t]*" + _LABEL + r"[ \t]*[:\t]|\b\d+ ?x ?"
         r"\d+ ?dpi\b|\bdevice\b[^.\n]{0,20}\b[a-z]+-\d"),
-    (1, r"^(?:your|ihre?|votre|su|il tuo|la tua|uw|jouw|new|neue[rs]?|nouve(?:au|lle)|nuev[oa]|"
-        r"nieuwe?|weekly|daily|monthly|low|payment|receipt|reminder|recordatorio|rappel|erinnerung|"
-        r"promemoria|herinnering|action required|message|document|delivery|shipment|welcome|"
-        r"confirm\w*|alert|security|failed|success\w*)\b"),
+    (1, r"^(?:your|ihr|votre|su|uw) (?:plan|subscription|account|trial|listing|statement|receipt|"
+        r"package|parcel|order|request|ticket|paket|colis|commande|demande|pedido|bestelling|"
+        r"pakket)\b|^(?:weekly|daily|monthly|low|action required|security|failed|alert|reminder|"
+        r"recordatorio|rappel|promemoria|herinnering|scheduled)\b|^new (?:rfq|message|comment|"
+        r"reply|order|login|document|notification)\b"),
     (1, r"\bthank you for your (?:business|order|purchase|payment|interest|patience|feedback)\b|"
         r"\bwe (?:have )?(?:received|processed) your (?:payment|order)\b|\breceipt (?:is "
         r")?attached\b|\bvielen dank für ihren (?:einkauf|auftrag)\b|\bmerci (?:de|pour) votre "
@@ -182,13 +188,14 @@ NOTICE: Weighed = (
         r"\bwir erinnern sie\b|\bnous vous rappelons\b|\ble ricordiamo\b|\bestimated (?:delivery|"
         r"arrival)\b"),
     (2, r"\bscheduled (?:maintenance|downtime|outage)\b|\b(?:service|system|portal|site|website|"
-        r"server)\b[^.\n]{0,30}\b(?:will be|is) (?:unavailable|down|offline|upgraded|migrated)\b|"
-        r"\bno action is (?:required|needed)\b|\bwartungsarbeiten\b|\bmaintenance programmée\b|"
-        r"\b(?:\d+|people|someone|members?) (?:people |members |users )?(?:viewed|visited|looked "
-        r"at|liked|followed) your\b|\bupgrade (?:to|now|your)\b|\bunlock\b|\byou have \d+ (?:new|"
-        r"unread|pending)\b|\b(?:tell|refer|forward to) a friend\b|\bstop (?:getting|receiving) "
-        r"these\b|\bréglez en ligne\b|\ben un clic\b|\barrive à échéance\b|\bläuft (?:am|in) "
-        r"[^.\n]{0,20} ab\b|\bvence el\b"),
+        r"server)\b[^.\n]{0,30}\bwill be (?:unavailable|offline|upgraded|migrated)\b|"
+        r"\bwartungsarbeiten\b|\bmaintenance programmée\b|\b(?:\d+|people|someone|members?) "
+        r"(?:people |members |users )?(?:viewed|visited|looked at|liked|followed) your\b|\bupgrade "
+        r"(?:to|now|your)\b|\bunlock\b|\byou have \d+ (?:new|unread|pending)\b|\b(?:tell|refer|"
+        r"forward to) a friend\b|\bstop (?:getting|receiving) these\b|\bréglez en ligne\b|\ben un "
+        r"clic\b|\barrive à échéance\b|\bläuft (?:am|in) [^.\n]{0,20} ab\b|\bvence el\b"),
+    (1, r"\bno action (?:is )?(?:required|needed)\b|\bno need to do anything\b|\b(?:renews?|will "
+        r"renew|auto-?renew)\b|\butc\b|\bwe read every (?:message|mail|e-?mail)\b"),
     (1, r"\bnotification\b|\breminder\b|\bsystem\b|\balert\b|\bbenachrichtigung\b|\bnotificación\b|"
         r"\bnotifica\b|\bmelding\b|\berinnerung\b|\brappel\b|\brecordatorio\b|\bpromemoria\b"),
 )  # fmt: skip

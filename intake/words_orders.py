@@ -49,7 +49,7 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"received)\b|\boverdue\b|\bare we (?:close|there)\b|\bbackorder"),
         (3, r"\bit(?:'s|s|’s| is| has) been (?:\w+ )?(?:\d+|two|three|four|five|six|a|over) "
             r"(?:days|weeks|months|week|month)\b|\b(?:\d+|two|three|four|five|six) (?:days|weeks|"
-            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you|as) "
+            r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you) "
             r"promised\b|\bpromised (?:for|by|me|us)\b|\bwas due\b|\bsupposed to (?:ship|be here|"
             r"arrive|have)\b"),
         (2, r"\b(?:my|our|your|that|the|this) (?:last |open )?(?:order|po|p\.o\.|purchase order|"
@@ -60,7 +60,7 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"){0,4}(?:from you|last|on the|back in|weeks|days|months|ago)\b"),
         (2, r"\byou (?:guys |folks |people )?(?:sent|shipped|made|sold|delivered|built|supplied)\b|"
             r"\b(?:was|were|been|is|got|it) (?:being )?(?:shipped|delivered|dispatched|ordered|"
-            r"received)\b|\bdelivered (?:in|on|last)\b"),
+            r"received)\b|\b(?:delivered|supplied|dated|shipped|received) (?:in|on|last|\d)"),
         (5, r"\bwo (?:bleibt|ist) (?:meine|unsere|der|die)\b|\bsendungs(?:nummer|verfolgung)\b|"
             r"\bliefer(?:status|verzug)\b|\bwann (?:kommt|wird|ist|kann ich|können wir|dürfen wir)"
             r"[^.?\n]{0,60}(?:geliefert|an\b|versandt|lieferung|rechnen|erwarten|da\b)|\bstand "
@@ -139,7 +139,8 @@ ORDERS: tuple[Elsewhere, ...] = (
     Elsewhere("a complaint or a refund", (
         (5, r"\byou (?:promised|swore)\b|\bwhat(?:'s|’s|s| is) (?:going on|the hold ?up|"
             r"happening)\b|\bwhat are you (?:going to|gonna) do\b|\bmake (?:this|it|things?) "
-            r"right\b|\bmake good on\b"),
+            r"right\b|\bmake good on\b|\bdisposition\b|\binspection report\b|\b(?:after|within) "
+            r"(?:only )?(?:one|a|two|\d) (?:shift|week|day|hour)s?\b"),
         (5, r"\brefund(?:ed|s)?\b(?! went)|\bmoney back\b|\bcharge ?back\b|\bstore credit\b|"
             r"\bback on (?:the|my) card\b|\b(?:for|as|a) credit\b|\brestock(?:ing)? fee\b|"
             r"\bput (?:the )?\S+ (?:\w+ )?back\b"),
@@ -151,9 +152,10 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"[^.?\n]{0,40}\b(?:smashed|crushed|dropped|torn|soaked|damaged)\b"),
         (5, r"\bsent (?:me |us )?(?:the wrong|some(?:body|one) else)|\b(?:sent|got|received|"
             r"ordered|shipped|delivered|bought) (?:me |us )?the wrong\b|^\W*wrong (?:one|size|"
-            r"part)\b|\bnot (?:what|the one) (?:i|we) (?:ordered|asked)|\bpacking slip says\b|"
-            r"\b(?:never|doesn't|does not|didn't|did not|won't|doesnt|didnt|wont) fit\b|\bnot "
-            r"(?:to|as per) (?:the )?(?:drawing|spec|order)\b"),
+            r"part)\b|\bnot (?:what|the one) (?:i|we) (?:ordered|asked)|\b(?:packing slip|paper|"
+            r"paperwork|packing list|delivery note) says\b|\b(?:never|doesn't|does not|didn't|did "
+            r"not|won't|doesnt|didnt|wont) fit\b|\bnot (?:to|as per) (?:the )?(?:drawing|spec|"
+            r"order)\b"),
         (3, r"\b(?:mandrel|one|balls?|links?|tip|nose|shank|thread|chrome|plating|tool|cable)s?"
             r"(?: you (?:sent|made|sold)[^.?\n]{0,30})?[^.?\n]{0,25}\b(?:broke|broken|snapped|"
             r"cracked|seized|fell apart|galled|peel(?:ed|ing)|flaked|chipped|has a burr|is loose)\b"
@@ -175,8 +177,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"\btrop (?:gros|petit|grand|court)s? (?:de|d')|\bque (?:faites|comptez)-vous\b"),
         (5, r"\breclamaci|\breembols|\bdevoluci[óo]n\b|\bdevolver|\bdefectuos|\b(?:se ha|está|"
             r"llegó|vino|ha) (?:roto|rota|partido|partida|rajado|dañad)|\bse (?:rompió|partió|"
-            r"rajó)|\bdañad|\bno conforme\b|\bequivocad|\bqueremos una solución\b|\bno (?:entra|"
-            r"encaja)\b"),
+            r"rajó)|\bdañad|\bno conforme\b|\bequivocad|\bqueremos una solución\b|\b(?:prometieron|"
+            r"prometisteis|prometió)\b|\bquién responde\b|\bha durado\b|\bno (?:entra|encaja)\b"),
         (5, r"\breclamo\b|\brimbors|\bdifettos|\b(?:si è|è) (?:rotto|rotta|spezzat|crepat)|"
             r"\bdanneggiat|\breso merce\b|\bsbagliat|\bnon (?:entra|conforme)\b"),
         (5, r"\bklacht\b|\bterugbetal|\bbeschadigd\b|\bgebroken\b|\bkapot\b|\bretour(?:neren|"
@@ -223,10 +225,11 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"approved)\b"),
         (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with (?:some|a diff|"
             r"another|your comp)|elsewhere\b)|\btoo (?:rich|expensive|high|dear|steep) for\b|"
-            r"\bfound (?:one|it|another) (?:cheaper|elsewhere|in)\b|\b(?:talk to|discuss with|run "
-            r"it by|check with|ask) (?:the|my|our) (?:boss|customer|team|wife|engineer)|\bcustomer "
-            r"(?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) (?:off|cancel|dead)|\bplease "
-            r"proceed\b|\blooks good\b"),
+            r"\bfound (?:one|it|another) (?:cheaper|elsewhere|in)\b|\bwent to (?:a|another|your) "
+            r"(?:compet|\w+ shop)|\bwon['’]?t be needing\b|\bno longer (?:need|require|wanted)|"
+            r"\b(?:talk to|discuss with|run it by|check with|ask) (?:the|my|our) (?:boss|customer|"
+            r"team|wife|engineer)|\bcustomer (?:pulled|cancel|dropped|lost)|\bjob (?:is|was|got) "
+            r"(?:off|cancel|dead)|\bplease proceed\b|\blooks good\b"),
         (5, r"\b(?:go|going) ahead (?:with|and make|on)\b|\bas (?:quoted|offered)\b|\bper (?:your|"
             r"our) (?:quote|quotation|offer)\b|\bwie angeboten\b|\bgemäß (?:ihrem )?angebot\b|"
             r"\bbon pour accord\b|\bselon votre (?:offre|devis)\b|\bsegún (?:su|vuestra) (?:oferta|"

@@ -8,20 +8,23 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from functools import lru_cache
+from typing import TYPE_CHECKING, Literal
 
 from .advice import advice
 from .alternatives import alternatives_for
 from .assessment import Assessment, Decision, Finding, StockMatch
+from .by_value import Itself
 from .case import Case
 from .doubts import doubt_findings
 from .judgement import Judgement, judge
 from .readings import MOST_READINGS, Reading, all_readings, stated_reading
-from .tolerances import make_of
+from .tolerances import TubeMake, make_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import date
+    from decimal import Decimal
 
     from .request import SizeRequest
     from .shelf import CatalogueMandrel
@@ -41,14 +44,11 @@ def assess(
     anything a customer can write: what can't be is asked.
     """
 
-    def case_of(reading: Reading) -> Case:
-        make = make_of(request)
-        return Case(reading, shop, request.written_in, make, request.angle_deg)
-
-    stated = judge(case_of(stated_reading(request)))
-    readings = all_readings(request)
+    before = Itself(shop), request.written_in, make_of(request), request.angle_deg
+    stated = _judged(stated_reading(request), *before)
+    readings = all_readings(request, stated.case.reading)
     judgements = [
-        stated if reading == stated.case.reading else judge(case_of(reading))
+        stated if reading == stated.case.reading else _judged(reading, *before)
         for reading in readings or ()
     ]
     doubts = doubt_findings(request, stated.case, judgements)
@@ -70,6 +70,18 @@ def assess(
         stock=_stock_match(stated.case.stock),
         alternatives=alternatives_for(base.case) if decision is Decision.DECLINE else (),
     )
+
+
+@lru_cache(maxsize=2048)
+def _judged(
+    reading: Reading,
+    shop: Itself[Shop],
+    written_in: Literal["in", "mm"],
+    make: TubeMake | None,
+    angle_deg: Decimal | None,
+) -> Judgement:
+    """One reading judged; the same size asked for again, or read twice, is not worked out anew."""
+    return judge(Case(reading, shop.value, written_in, make, angle_deg))
 
 
 def _settle(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import cached_property
 from typing import Literal
@@ -54,7 +54,7 @@ class BallRow(Frozen):
     wiper: Wiper | None = None
 
 
-_Band = tuple[Decimal, Decimal, tuple[BallRow, ...]]
+_Band = tuple[Decimal, Decimal, tuple[tuple[BallRow, "BallsNeeded"], ...]]
 
 
 class BallChart(Frozen):
@@ -64,23 +64,26 @@ class BallChart(Frozen):
 
     @cached_property
     def bands(self) -> dict[str, tuple[_Band, ...]]:
-        """The rows by kind of tube and band of wall factors, so that few are looked through."""
-        found: dict[str, dict[tuple[Decimal, Decimal], list[BallRow]]] = {}
+        """The rows by kind of tube and band of wall factors, so that few are looked through; each
+        with what it says of a bend at its own angle."""
+        found: dict[str, dict[tuple[Decimal, Decimal], list[tuple[BallRow, BallsNeeded]]]] = {}
         for row in self.rows:
             ends = (row.wall_factor_over, row.wall_factor_to)
-            found.setdefault(row.tube, {}).setdefault(ends, []).append(row)
+            found.setdefault(row.tube, {}).setdefault(ends, []).append((row, _said_by([row])))
         return {
             tube: tuple((over, to, tuple(rows)) for (over, to), rows in of_tube.items())
             for tube, of_tube in found.items()
         }
 
-    def row_for(self, tube: TubeGroup, wall_factor: Decimal, d_of_bend: Decimal) -> BallRow | None:
-        """The row for that tube and bend; None where the chart does not reach."""
+    def row_for(
+        self, tube: TubeGroup, wall_factor: Decimal, d_of_bend: Decimal
+    ) -> tuple[BallRow, BallsNeeded] | None:
+        """The row for that tube and bend, and what it says; None where the chart does not reach."""
         for over, to, rows in self.bands.get(tube, ()):
             if over < wall_factor <= to:
-                for row in rows:
+                for row, said in rows:
                     if row.d_over < d_of_bend <= row.d_to:
-                        return row
+                        return row, said
         return None
 
 
@@ -124,26 +127,33 @@ def balls_needed(
             f"wall factor {wall_factor:.2f} at {d_of_bend:.2f} D lies outside the ball chart: "
             "a person has to choose the balls"
         )
-    first, last = held[0], held[-1]
-    limit_deg = min(row.angle_to for row in held)
-    if angle_deg is not None and angle_deg > limit_deg:
+    said = held[0][1] if len(held) == 1 else _said_by([row for row, _ in held])
+    if angle_deg is None:
+        return said
+    limit_deg = min(row.angle_to for row, _ in held)
+    if angle_deg > limit_deg:
         return f"the ball chart ends at {limit_deg} degrees: a person has to choose the balls"
-    low, high = min(r.balls_low for r in held), max(r.balls_high for r in held)
-    note = f"from the shop's chart for bends up to {limit_deg} degrees"
-    if angle_deg is not None and 0 < angle_deg < limit_deg:
+    if 0 < angle_deg < limit_deg:
         room = balls_that_fit(angle_deg=angle_deg, pitch_over_od=ASSUMED_PITCH, d_of_bend=d_of_bend)
-        if room < high:
-            low, high = min(low, room), room
+        if room < said.high:
             note = (
                 f"no more than {room} have room in {angle_deg} degrees (pitch {ASSUMED_PITCH} OD)"
             )
+            return replace(said, low=min(said.low, room), high=room, note=note)
+    return said
+
+
+def _said_by(held: list[BallRow]) -> BallsNeeded:
+    """What one row says, or those for ferrous and soft tube together."""
+    first, last = held[0], held[-1]
+    limit_deg = min(row.angle_to for row in held)
     return BallsNeeded(
-        low=low,
-        high=high,
+        low=min(row.balls_low for row in held),
+        high=max(row.balls_high for row in held),
         nose=first.nose if first.nose == last.nose else None,
         pitch=first.pitch if first.pitch == last.pitch else None,
         wiper=first.wiper if first.wiper == last.wiper else None,
-        note=note,
+        note=f"from the shop's chart for bends up to {limit_deg} degrees",
     )
 
 

@@ -6,11 +6,11 @@ Lengths are exact ``Decimal`` mm.
 from __future__ import annotations
 
 from decimal import Decimal
-from functools import cached_property
 from typing import Self
 
-from pydantic import model_validator
+from pydantic import ConfigDict, model_validator
 
+from .lazy import lazy
 from .request import Frozen, Material
 from .tube import ImpossibleSize, bore, is_possible_wall, wall_factor
 from .units import tidy
@@ -116,6 +116,8 @@ class BendSpec(Frozen):
     Refuses (ValidationError) a wall of OD/2 or more and a CLR of OD/2 or less.
     """
 
+    model_config = ConfigDict(ignored_types=(lazy,))
+
     od_mm: Decimal
     wall_mm: Decimal
     clr_mm: Decimal
@@ -133,12 +135,12 @@ class BendSpec(Frozen):
             )
         return self
 
-    @cached_property
+    @lazy
     def wall_factor(self) -> Decimal:
         """OD / wall [-]."""
         return wall_factor(od_mm=self.od_mm, wall_mm=self.wall_mm)
 
-    @cached_property
+    @lazy
     def d_of_bend(self) -> Decimal:
         """CLR / OD [-]."""
         return d_of_bend(clr_mm=self.clr_mm, od_mm=self.od_mm)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
 from .bend import BendSpec, d_of_bend
 from .bore import BoreRange, bore_range
 from .catalogue import ShelfLook, look_on_shelf
+from .lazy import lazy
 from .mandrel import mandrel_needed
 from .readings import Reading
 from .request import Shape
@@ -34,12 +34,12 @@ class Case:
     """How the tube is made (DOM, ERW ...), where the request says so."""
     angle_deg: Decimal | None = None
 
-    @cached_property
+    @lazy
     def spec(self) -> BendSpec | None:
         """The complete, possible round bend, or None."""
         return self.reading.spec
 
-    @cached_property
+    @lazy
     def wall_factor(self) -> Decimal | None:
         """OD / wall [-]; None where not given, impossible, or not a round tube."""
         if self.spec is not None:
@@ -49,7 +49,7 @@ class Case:
             return None
         return wall_factor(od_mm=r.od_mm, wall_mm=r.wall_mm)
 
-    @cached_property
+    @lazy
     def d_of_bend(self) -> Decimal | None:
         """CLR / OD [-]; None where not given, impossible, or not a round tube."""
         if self.spec is not None:
@@ -59,7 +59,7 @@ class Case:
             return None
         return d_of_bend(clr_mm=r.clr_mm, od_mm=r.od_mm)
 
-    @cached_property
+    @lazy
     def too_thin(self) -> bool:
         """Whether the wall factor is above the shop's limit.
 
@@ -71,7 +71,7 @@ class Case:
             return False
         return r.od_mm > self.shop.limits.wall_factor_max.value * r.wall_mm
 
-    @cached_property
+    @lazy
     def too_tight(self) -> bool:
         """Whether the D of bend is below the shop's limit; compared and guarded like too_thin."""
         r = self.reading
@@ -79,12 +79,12 @@ class Case:
             return False
         return r.clr_mm < self.shop.limits.d_of_bend_min.value * r.od_mm
 
-    @cached_property
+    @lazy
     def is_feasible(self) -> bool:
         """A complete bend within both limits."""
         return self.spec is not None and not self.too_thin and not self.too_tight
 
-    @cached_property
+    @lazy
     def mandrel(self) -> MandrelNeeded | None:
         """The mandrel for the bend, feasible or not; None where it can't be worked out."""
         if self.spec is None:
@@ -98,21 +98,21 @@ class Case:
             wiper_dies=self.shop.wiper_dies,
         )
 
-    @cached_property
+    @lazy
     def bore(self) -> BoreRange | None:
         """What is known of the tube's bore; None for a size that is incomplete or impossible."""
         if self.spec is None:
             return None
         return bore_range(od_mm=self.spec.od_mm, wall_mm=self.spec.wall_mm, make=self.make)
 
-    @cached_property
+    @lazy
     def shelf(self) -> ShelfLook:
         """What the shelf has for a feasible bend; nothing for any other."""
         if not self.is_feasible or self.spec is None or self.mandrel is None:
             return ShelfLook(None, (), ())
         return look_on_shelf(self.spec, self.mandrel, self.shop.catalogue, self.written_in)
 
-    @cached_property
+    @lazy
     def stock(self) -> CatalogueMandrel | None:
         """The mandrel on hand that serves the request, as many as are wanted."""
         found = self.shelf.match

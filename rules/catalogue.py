@@ -9,6 +9,7 @@ from typing import Literal
 
 from .assessment import MandrelNeeded
 from .bend import BendSpec
+from .by_od import tools_near
 from .shelf import CatalogueMandrel, Die
 from .tube import SAME_SIZE_MM, SAME_WALL_MM
 from .units import both_units, format_in, format_mm
@@ -50,8 +51,7 @@ def look_on_shelf(
     the material and one is on hand. Of several: best surface, then fewest balls to spare, then the
     diameter nearest the middle of the range.
     """
-    least_mm, most_mm = spec.od_mm - SAME_SIZE_MM, spec.od_mm + SAME_SIZE_MM
-    of_od = [m for m in catalogue if least_mm <= m.tube_od_mm <= most_mm]
+    of_od = list(tools_near(catalogue, spec.od_mm))
     if not of_od:
         return ShelfLook(None, (), ())
     middle_mm = (needed.diameter_low_mm + needed.diameter_high_mm) / 2
@@ -126,14 +126,13 @@ def _span(
 
 def dies_for(od_mm: Decimal, dies: tuple[Die, ...]) -> tuple[Die, ...]:
     """Dies on hand for a tube of ``od_mm`` [mm], tightest first."""
-    least_mm, most_mm = od_mm - SAME_SIZE_MM, od_mm + SAME_SIZE_MM
-    found = [d for d in dies if least_mm <= d.tube_od_mm <= most_mm and d.on_hand]
+    found = [die for die in tools_near(dies, od_mm) if die.on_hand]
     return tuple(sorted(found, key=lambda die: (die.clr_mm, die.part)))
 
 
-def die_for(od_mm: Decimal, clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:
-    """A die on hand for this OD at this CLR [mm], or None."""
-    return next((d for d in dies_for(od_mm, dies) if abs(d.clr_mm - clr_mm) <= SAME_SIZE_MM), None)
+def die_at(clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:
+    """The one of ``dies``, all for one OD, that bends at this CLR [mm], or None."""
+    return next((die for die in dies if abs(die.clr_mm - clr_mm) <= SAME_SIZE_MM), None)
 
 
 def next_die(od_mm: Decimal, clr_mm: Decimal, dies: tuple[Die, ...]) -> Die | None:

@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from .assessment import Finding
 from .case import Case
-from .catalogue import die_for, dies_for
+from .catalogue import die_at, dies_for
 from .checks_size import (
     missing_clr,
     missing_od,
@@ -88,11 +88,11 @@ def unusual_figures(case: Case) -> Iterator[Finding]:
 
 def room_for_mandrel(case: Case) -> Iterator[Finding]:
     """The clearance must leave a mandrel, and the shop must have a clearance for this OD."""
-    if not case.is_feasible or case.spec is None or case.mandrel is not None:
+    if not case.is_feasible or case.spec is None or case.bore is None:
         return
     rule = case.shop.mandrel_clearance
     band = rule.band_for(case.spec.od_mm)
-    if band is None or case.bore is None:
+    if band is None:
         yield Finding(
             rule="clearance-range",
             effect="notes",
@@ -102,6 +102,8 @@ def room_for_mandrel(case: Case) -> Iterator[Finding]:
             ),
             source=rule.reason,
         )
+        return
+    if case.bore.counts_mm > band.high_mm:
         return
     yield Finding(
         rule="room-for-mandrel",
@@ -207,10 +209,11 @@ def die_on_hand(case: Case) -> Iterator[Finding]:
     if not case.is_feasible or case.spec is None:
         return
     od_mm, clr_mm = case.spec.od_mm, case.spec.clr_mm
-    if die_for(od_mm, clr_mm, case.shop.dies) is not None:
+    dies = dies_for(od_mm, case.shop.dies)
+    if die_at(clr_mm, dies) is not None:
         return
     text = f"We have no bend die for {case.length(od_mm)} OD at {case.length(clr_mm)} CLR"
-    radii = [die.clr_mm for die in dies_for(od_mm, case.shop.dies)]
+    radii = [die.clr_mm for die in dies]
     below = [radius for radius in radii if radius < clr_mm][-1:]
     above = [radius for radius in radii if radius > clr_mm][:1]
     if near := " and ".join(case.length(radius) for radius in below + above):

@@ -38,6 +38,8 @@ def doubt_findings(
     ``judgements`` are those of all readings; empty where there are too many to work out, and then
     every doubt that could matter is asked.
     """
+    if not request.doubts:
+        return ()
     declined = bool(judgements) and all(j.decision is Decision.DECLINE for j in judgements)
     asked = set() if declined else _fields_to_ask(request, judgements)
     return tuple(

@@ -84,14 +84,16 @@ def stated_reading(request: SizeRequest) -> Reading:
     )
 
 
-def all_readings(request: SizeRequest) -> tuple[Reading, ...] | None:
+def all_readings(
+    request: SizeRequest, stated: Reading | None = None
+) -> tuple[Reading, ...] | None:
     """Every combination of the doubtful readings, the stated one first; None if too many.
 
     A combination that no tube can have (wall of OD/2 and more) is no reading and is left out,
-    unless nothing else remains.
+    unless nothing else remains. ``stated`` is ``stated_reading``'s, where it is at hand.
     """
     if not request.doubts:
-        return (stated_reading(request),)
+        return (stated or stated_reading(request),)
     axes = (
         tuple(dict.fromkeys((request.shape, *_read(request.doubt_on("shape"), _as_shape)))),
         *(

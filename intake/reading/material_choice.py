@@ -83,7 +83,12 @@ def _nearest(
         begin = starts[number] if number else begin
     if number and starts[number] > starts[number - 1]:
         # Not before the end of the previous size's last figure on the same line.
-        last = max(f.end for figures in groups[number - 1].slots.values() for f in figures if f.start < starts[number])
+        last = max(
+            f.end
+            for figures in groups[number - 1].slots.values()
+            for f in figures
+            if f.start < starts[number]
+        )
         begin = max(begin, last)
     own = [m for m in mentions if begin <= m.start < end]
     if own:

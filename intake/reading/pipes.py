@@ -10,51 +10,53 @@ import re
 
 from ...rules import standards
 from .figures import Figure, Layout
-from .roles import tokens_beside
+from .patterns import whole_words
 
 PIPE = "pipe"
 COPPER = "copper trade size"
 CONDUIT = "conduit trade size"
-_CONDUIT = re.compile(r"\b(?:emt|conduit)\b")
-_NOMINAL_WORDS = re.compile(r"\b(?:pipe|nominal|black iron|iron pipe)\b")
-_REAL = re.compile(r"\b(?:od|o\.d\.?|outside|actual|measures|caliper\w*|across|true)\b")
-_SHEET = re.compile(
-    r"\bsheet(?: metal)? (?:gauge|ga)\b|\bgauge sheet\b|\b(?:usg|us standard gauge|manufacturer'?s standard)\b"
+_CONDUIT = whole_words("emt | conduit")
+_NOMINAL_WORDS = whole_words("pipe | nominal | black iron | iron pipe")
+_REAL = whole_words(r"od | o\.d\.? | outside | actual | measures | caliper\w* | across | true")
+_COPPER = whole_words("copper")
+_PLUMBING = whole_words("type [klm] | pipe | plumbing | water | refrigeration | nominal | trade")
+_SHEET = whole_words(
+    "sheet(?: metal)? (?:gauge|ga) | gauge sheet | usg | us standard gauge",
+    "manufacturer'?s standard",
 )
+_SWG = re.compile(r"\bs\.?w\.?g\b")
 
 
 def note_names(layout: Layout) -> None:
-    """Mark figures that may be the name of a size."""
-    swg = re.search(r"\bs\.?w\.?g\b", layout.text, re.I) is not None
-    sheet = _SHEET.search(layout.text.casefold()) is not None
+    """Mark figures that may be the name of a size, and gauges that are not BWG."""
+    text = layout.text.casefold()
+    gauge = "swg" if _SWG.search(text) else "sheet" if _SHEET.search(text) else None
+    scheduled = any(figure.unit == "sch" for figure in layout.figures)
     for figure in layout.figures:
-        if figure.unit == "ga" and swg:
-            figure.notes.append("swg")
-        elif figure.unit == "ga" and sheet:
-            figure.notes.append("sheet")
+        if figure.unit == "ga" and gauge is not None:
+            figure.notes.append(gauge)
         if figure.role == "od" and figure.unit in ("in", None):
-            _note_name(layout, figure)
+            name = _name_of(layout, figure, scheduled=scheduled)
+            if name is not None:
+                figure.notes.append(name)
 
 
-def _note_name(layout: Layout, figure: Figure) -> None:
+def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:
+    """Which kind of name the figure may be, or None where it is a diameter."""
     if standards.nps_of_inches(figure.number.value) is None:
-        return
-    left, right = tokens_beside(layout, figure, 2, 4)
-    text = layout.sentence_text(figure.sentence)
+        return None
     after: list[str] = []
-    for token in right:
+    for token in layout.tokens_after(figure, 4):
         if token.number is not None or token.kind == "times":
             break
         after.append(token.text)
     words = " ".join(after)
+    left = layout.tokens_before(figure, 2)
     before = " ".join(token.text for token in left if token.number is None)
     if _REAL.search(words) or _REAL.search(before):
-        return
+        return None
     if _CONDUIT.search(words) or _CONDUIT.search(before):
-        figure.notes.append(CONDUIT)
-    elif re.search(r"\bcopper\b", words) and re.search(
-        r"\b(?:type [klm]|pipe|plumbing|water|refrigeration|nominal|trade)\b", text
-    ):
-        figure.notes.append(COPPER)
-    elif _NOMINAL_WORDS.search(words) and "sch" not in {f.unit for f in layout.figures}:
-        figure.notes.append(PIPE)
+        return CONDUIT
+    if _COPPER.search(words) and layout.says(figure.sentence, _PLUMBING):
+        return COPPER
+    return PIPE if _NOMINAL_WORDS.search(words) and not scheduled else None

@@ -15,8 +15,8 @@ _MONTH = any_of(
     "marzo | maart | apr(?:il)? | avril | aprile | may | mai | mei | mayo | maggio | june? | juni",
     "juin | junio | giugno | july? | juli | juillet | julio | luglio | aug(?:ust)? | ao[uû]t",
     "agosto | augustus | sept?(?:ember|embre|iembre)? | settembre | oct(?:ober|obre|ubre)?",
-    "okt(?:ober)? | octobre | ottobre | nov(?:ember|embre|iembre)? | de[czs](?:ember|embre|iembre)?",
-    "d[ée]c(?:embre)? | dicembre | diciembre | dic",
+    "okt(?:ober)? | octobre | ottobre | nov(?:ember|embre|iembre)?",
+    "de[czs](?:ember|embre|iembre)? | d[ée]c(?:embre)? | dicembre | diciembre | dic",
 )
 _YEAR = r"(?:19|20)\d\d"
 _SIZE_AFTER_SLASH = r"[\d/\"]|\s?(?:wall|in\b|od\b|x\b|mm|ths?|thick|radius|clr)"

@@ -4,10 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import Literal
 
 from ...rules import standards
 from ...rules.units import to_mm
 from .figures import Figure
+from .groups import Slot
+from .roles import NOMINAL_ROLES
+
+System = Literal["", "in", "mm"]
+_LENGTH_UNITS = ("in", "mm", "cm", "m")
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +24,7 @@ class Value:
     cost: float = 0.0
     why: str = ""
     """Why this differs from what is written; a value with a reason is never stated undoubted."""
-    system: str = ""
+    system: System = ""
     """'in' or 'mm' as read; '' for gauges and multiples, which are neither."""
     assumed: bool = False
     """The unit was not written."""
@@ -26,11 +32,14 @@ class Value:
     """NPS size, where the figure names a pipe."""
 
 
-def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Value]:
-    """All readings of one figure as written; the likeliest first where one is."""
-    if figure.unit in ("ga", "bwg", "swg"):
+def readings(figure: Figure, slot: Slot, schedule: str | None = None) -> list[Value]:
+    """All readings of one figure as written; the likeliest first where one is.
+
+    ``schedule`` is what a pipe's wall is called, which makes its size a name.
+    """
+    if figure.is_gauge:
         return _gauge(figure)
-    if figure.role in ("nps", "dn", "dash") or (slot == "od" and schedule is not None):
+    if figure.role in NOMINAL_ROLES or (slot == "od" and schedule is not None):
         return _pipe(figure, scheduled=schedule is not None)
     found: list[Value] = []
     for rank, value in enumerate(figure.number.values):
@@ -38,34 +47,34 @@ def readings(figure: Figure, slot: str, schedule: str | None = None) -> list[Val
         why = figure.number.why if rank else ""
         if figure.role == "times_d":
             found.append(Value(value, cost, why))
-            continue
-        if figure.unit in ("in", "mm", "cm", "m") and not figure.weak_unit:
+        elif figure.unit in _LENGTH_UNITS and not figure.weak_unit:
             found.append(Value(to_mm(value, figure.unit), cost, why, _system(figure.unit)))
-            continue
-        if slot == "wall" and _spoken_thousandths(figure, value):
-            found.append(Value(to_mm(value / 1000, "in"), cost + 0.2, why, "in", assumed=True))
-        for unit in ("in", "mm"):
-            weak = 0.7 if figure.weak_unit and unit == "mm" else 0.0
-            style = (
-                1.5
-                if unit == "mm" and figure.number.style in ("fraction", "mixed", "words")
-                else 0.0
-            )
-            if (
-                unit == "mm"
-                and slot == "wall"
-                and figure.number.style == "decimal"
-                and value < Decimal("0.3")
-            ):
-                style += 1.5
-            parts = figure.number.style == "words" and value != value.to_integral_value()
-            fraction = unit == "in" and (figure.number.style in ("fraction", "mixed") or parts)
-            total = cost + weak + style
-            found.append(Value(to_mm(value, unit), total, why, unit, assumed=not fraction))
+        else:
+            found.extend(_in_either_unit(figure, value, slot, cost, why))
     return found
 
 
-def _system(unit: str) -> str:
+def _in_either_unit(
+    figure: Figure, value: Decimal, slot: Slot, cost: float, why: str
+) -> list[Value]:
+    """What a value without a unit, or with a doubtful one, is in inches and in mm."""
+    style = figure.number.style
+    parts = style == "words" and value != value.to_integral_value()
+    fraction = style in ("fraction", "mixed") or parts
+    inch = Value(to_mm(value, "in"), cost, why, "in", assumed=not fraction)
+    unlikely = 0.7 if figure.weak_unit else 0.0
+    if style in ("fraction", "mixed", "words"):
+        unlikely += 1.5
+    if slot == "wall" and style == "decimal" and value < Decimal("0.3"):
+        unlikely += 1.5
+    metric = Value(to_mm(value, "mm"), cost + unlikely, why, "mm", assumed=True)
+    if slot == "wall" and _spoken_thousandths(figure, value):
+        thousandths = Value(to_mm(value / 1000, "in"), cost + 0.2, why, "in", assumed=True)
+        return [thousandths, inch, metric]
+    return [inch, metric]
+
+
+def _system(unit: str) -> System:
     return "in" if unit == "in" else "mm"
 
 
@@ -121,48 +130,3 @@ def _of_dn(size: str | None, scheduled: bool) -> list[Value]:
         return []
     od = standards.pipe_od_mm(size) if scheduled else standards.iso_od_mm(size)
     return [Value(od, system="mm", nominal=size)] if od is not None else []
-
-
-REPAIRS: tuple[tuple[str, Decimal, str], ...] = (
-    (
-        "wall",
-        Decimal("0.1"),
-        "the wall as written can hardly be in a tube of that OD: a slipped decimal point?",
-    ),
-    (
-        "wall",
-        Decimal("0.01"),
-        "the wall as written can hardly be in a tube of that OD: a lost decimal point?",
-    ),
-    (
-        "wall",
-        Decimal("0.001"),
-        "the wall as written can hardly be in a tube of that OD: thousandths?",
-    ),
-    (
-        "wall",
-        Decimal("10"),
-        "the wall as written is thinner than any tube of that OD: a slipped decimal point?",
-    ),
-    ("wall", Decimal("25.4"), "the wall only fits the tube if its unit is not the one written"),
-    ("wall", 1 / Decimal("25.4"), "the wall only fits the tube if its unit is not the one written"),
-    ("od", Decimal("0.01"), "the OD as written does not go with the wall: a lost decimal point?"),
-    ("od", Decimal("0.1"), "the OD as written does not go with the wall: a lost decimal point?"),
-    ("od", Decimal("25.4"), "the OD only fits the rest if its unit is not the one written"),
-    (
-        "clr",
-        Decimal("0.1"),
-        "the radius as written does not go with the tube: a lost decimal point?",
-    ),
-    ("clr", Decimal("25.4"), "the radius only fits the tube if its unit is not the one written"),
-    (
-        "clr",
-        1 / Decimal("25.4"),
-        "the radius only fits the tube if its unit is not the one written",
-    ),
-)
-"""(field, factor, why): what a slip of the pen does to a figure. Tried only where the size as
-written is all but impossible; a repaired value always carries a doubt."""
-
-UNIT_SLIP = "these figures only make sense in inches, but are marked mm"
-INCH_SLIP = "these figures only make sense in mm, but are marked inch"

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from bendreply.rules.ball_chart import BallChart, BallRow
 from bendreply.rules.bend import BendSpec
-from bendreply.rules.catalogue import ShelfLook, die_for, look_on_shelf, next_die
+from bendreply.rules.catalogue import ShelfLook, die_at, dies_for, look_on_shelf, next_die
 from bendreply.rules.mandrel import mandrel_needed
 from bendreply.rules.request import Material
 from bendreply.rules.shelf import CatalogueMandrel, Die
@@ -241,5 +241,5 @@ def test_dies_for_the_od_at_this_clr_and_above(
     clr: str, there: str | None, above: str | None
 ) -> None:
     od_mm, clr_mm = parse_length("1.75 in"), parse_length(clr)
-    found, following = die_for(od_mm, clr_mm, DIES), next_die(od_mm, clr_mm, DIES)
+    found, following = die_at(clr_mm, dies_for(od_mm, DIES)), next_die(od_mm, clr_mm, DIES)
     assert (found and found.part, following and following.part) == (there, above)

@@ -7,7 +7,8 @@ from fractions import Fraction
 
 import pytest
 
-from bendreply.intake.reading.numbers import number_at, words_at
+from bendreply.intake.reading.number_words import words_at
+from bendreply.intake.reading.numbers import number_at
 from bendreply.intake.reading.plain import flatten
 
 from .support import row

@@ -1,0 +1,60 @@
+"""'No wait', 'sorry, that should be': figures that replace what was said before."""
+
+from __future__ import annotations
+
+from .figures import Layout
+from .patterns import whole_words
+
+_CORRECTION = whole_words(
+    "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
+    r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
+    "my bad | oops | whoops | edit: | typo | make that | make it | actually",
+    "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
+    r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
+    "not .{1,18}, (?:it's|its|but)",
+    "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
+    "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
+    "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
+)
+_LONGEST_REMARK = 120
+"""'No wait. It is 1.75.': a correcting sentence without figures is short."""
+
+
+def hear_corrections(layout: Layout) -> None:
+    """After 'no wait' a figure replaces the one of its role, until the paragraph ends."""
+    correcting = False
+    paragraph = -1
+    first_size: int | None = None
+    for sentence, figures in sorted(layout.by_sentence.items()):
+        if figures[0].paragraph != paragraph:
+            paragraph = figures[0].paragraph
+            correcting = False
+        first = figures[0].start
+        place = _correction_in(layout, sentence, first)
+        if place is not None or _corrected_before(layout, sentence, first_size):
+            correcting = True
+        start = first if place is None else place
+        replaces = correcting if first_size is not None else place is not None and first < start
+        if replaces:
+            for figure in figures:
+                figure.corrects = figure.corrects or figure.start >= start
+        first_size = sentence if first_size is None else first_size
+
+
+def _correction_in(layout: Layout, sentence: int, first: int) -> int | None:
+    """Where in the text the sentence corrects itself; ``first`` is where its first figure is.
+
+    'Sorry I said .095, it should be .083': the mark that follows a figure is the one.
+    """
+    begin = layout.sentence_start(sentence)
+    places = [begin + mark.start() for mark in _CORRECTION.finditer(layout.sentence_text(sentence))]
+    return next((place for place in places if place > first), places[0] if places else None)
+
+
+def _corrected_before(layout: Layout, sentence: int, first_size: int | None) -> bool:
+    """A correcting sentence without figures of its own: 'No wait. It is 1.75.'"""
+    before = sentence - 1
+    if first_size is None or before <= first_size or layout.in_sentence(before):
+        return False
+    short = len(layout.sentence_text(before)) < _LONGEST_REMARK
+    return short and layout.says(before, _CORRECTION)

@@ -1,0 +1,243 @@
+"""Every word that says what a number beside it is, in the languages that customers write.
+
+A notation is added by adding its word to the right list: phrases are written with bars between
+them, casefolded; plurals in -s are found by themselves. 'before' means that the word stands before
+its number ('wall .095'), 'after' behind it ('.095 thick').
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from .roles import Role
+
+Side = Literal["before", "after", "both"]
+CueWords = tuple[tuple[Role, Side, str], ...]
+
+# What measures a tube or its bend.
+SIZE_CUES: CueWords = (
+    ("od", "both", """
+        od | o d | outside diameter | outside dia | outer diameter | outer dia | outside diam |
+        outer diam | outside diametre | outside size | on the caliper | on the calipers |
+        by the caliper | by calipers | tube od | o diameter | external diameter | external dia |
+        ext dia | overall diameter | tube diameter | pipe diameter | tube dia | pipe dia |
+        aussendurchmesser | außendurchmesser | aussen Ø | außen Ø | aussen durchmesser |
+        rohraussendurchmesser | rohrdurchmesser | rohr Ø | rohrØ | aussen dm | aussend | ad |
+        aØ | diametre exterieur | diamètre extérieur | diamètre ext | diametre ext | Ø ext |
+        Ø extérieur | Ø exterieur | diam ext | Ø exterior | Ø esterno | Ø est | Ø buiten |
+        Øext | diam extérieur | diámetro exterior | diametro exterior | diámetro ext |
+        diam exterior | diametro esterno | diam esterno | diametro est | d esterno |
+        buitendiameter | uitwendige diameter | uitwendig | buitenmaat | ytterdiameter |
+        utvändig diameter | udvendig diameter | utvendig diameter | średnica zewnętrzna |
+        srednica zewnetrzna | średnica | diâmetro externo | diametro externo | vnější průměr |
+        külső átmérő | fi | 外径 | パイプ径 | 管外径
+    """),
+    ("od", "both", "outside | outer"),
+    ("od", "after", """
+        o dia | across the outside | across | outside measurement | extérieur | exterieur |
+        exterior | esterno | aussen | außen | buiten
+    """),
+    ("od", "both", """
+        diameter | dia | diam | diametre | diamètre | diámetro | diametro | durchmesser | dmr |
+        doorsnede | doorsnee | diametern | Ø | diâmetro
+    """),
+    ("id", "both", """
+        id | i d | inside diameter | inside dia | inner diameter | inner dia | inside diam |
+        internal diameter | internal dia | bore | bore size | clear bore | inside bore |
+        innendurchmesser | innen Ø | innen durchmesser | lichte weite | Ø int | Ø intérieur |
+        Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno |
+        diámetro interior | diametro interior | diam interno | Ø interno | Ø interior |
+        Ø binnen | binnendiameter | inwendige diameter | innerdiameter | indvendig diameter |
+        średnica wewnętrzna | 内径 | hole in the tube | inside of the tube | bohrung | alésage |
+        foro | lichter durchmesser
+    """),
+    ("id", "both", "inside"),
+    ("id", "after", """
+        interior | inner | intern | innen | intérieur | interieur | interno | binnen
+    """),
+    ("wall", "both", """
+        wall | walls | th | wall thickness | wall thk | wall thick | tube wall | wallthickness |
+        wt | w t | wth | thickness | thk | nominal wall | wandstärke |
+        wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung |
+        materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
+        épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |
+        espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
+        spessore parete | parete | spessore di parete | wanddikte | wanddik | muurdikte |
+        väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
+        grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
+        tloušťka stěny | falvastagság | 肉厚 | 板厚 | 厚み | 厚さ | 管厚
+    """),
+    ("wall", "both", """
+        thick | dick | dik | w | d'épaisseur | de pared | di spessore | d epaisseur | tykk
+    """),
+    ("clr", "both", """
+        clr | c l r | clrs | cl | centers radius | centres radius | mittelradius | achsradius |
+        bogenradius mitte | centre line radius | center line radius | centreline radius |
+        centerline radius | centre-line radius | cl radius | c l | c l radius | c l rad |
+        cl rad | centerline rad | centreline rad | center line rad | centre line rad |
+        centreline bend radius | centerline bend radius | centre line bend radius |
+        center line bend radius | centreline bending radius | mean radius | mean bend radius |
+        mean bending radius | radius at the centreline | radius at centre line |
+        radius at center line | neutral axis radius | radius centerline | radius centreline |
+        radius center line | radius centre line | r at center | r at centre | r center |
+        r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
+        mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser |
+        biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
+        rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
+        rayon à la fibre neutre | rayon de cintrage moyen | rayon de cintrage à l'axe |
+        rayon à l'axe neutre | rayon neutre | raggio medio | raggi medi | raggio in asse |
+        raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio |
+        raggio medio di curvatura | radios medios | radio medio | radio al eje | radio eje |
+        radio de curvatura medio | radio medio de curvatura | radio a eje | radio neutro |
+        hartlijnradius | hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
+        hart op hart radius | middellijnradius | radius hart buis | centrumradie |
+        centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
+        radius to centre | radius to the center | radius to center | 中心半径 | 中心R
+    """),
+    ("clr", "after", """
+        centre line | center line | centreline | centerline | centrelines | centerlines |
+        on the centreline | to the centre | to the center | to centre | to center |
+        to the tube centre | to the tube center | to tube centre | to tube center |
+        to centreline | to centerline | to the centreline | to the centerline | to axis |
+        to the axis | to the middle | to middle | to the middle of the tube |
+        to the middle of the pipe | to mid | to the mid line | on centre | on center |
+        from centre | from center | at the centre | at center | center | centre | al centro |
+        a centro | au centre | mittig | zur mitte | in het hart | middle axis | in mezzeria |
+        eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
+    """),
+    ("clr", "before", """
+        mittellinie | mittelachse | rohrachse | biegeradius mittellinie | neutrale faser |
+        neutrale achse | centerline | centreline | center line | centre line | centrelines |
+        centerlines
+    """),
+    ("radius", "both", """
+        radius | radii | raduis | radious | radus | raidus | bend raduis | radiuses | rad |
+        rads | r | bend radius | bend rad | bending radius | bend radii | bending radii |
+        radius of bend | die radius | former radius | formers | die rad | tool radius |
+        biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
+        rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
+        raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |
+        radio de doblado | buigradius | buigstraal | straal | bochtstraal | bochtradius |
+        radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
+        promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |
+        hajlítási sugár | 曲げ半径 | 曲げR | 曲率半径
+    """),
+    ("inside_r", "both", """
+        intrados radius | inside radius | inner radius | inside rad | inside bend radius |
+        inner bend radius | isr | radius inside | radius to the inside | rad to the inside |
+        internal radius | radius on the inside | inside r | innenradius | innerer radius |
+        biegeradius innen | innerer biegeradius | radius innen | ri | rayon intérieur |
+        rayon interieur | rayon int | rayon de cintrage intérieur | raggio interno |
+        raggio int | radio interior | radio interno | binnenradius | binnenstraal | innerradie |
+        内R | 内側R
+    """),
+    ("outside_r", "both", """
+        extrados radius | outside radius | outer radius | outside rad | outside bend radius |
+        outer bend radius | osr | radius outside | radius to the outside | external radius |
+        radius on the outside | outside r | aussenradius | außenradius | äusserer radius |
+        biegeradius aussen | radius aussen | rayon extérieur | rayon exterieur | rayon ext |
+        raggio esterno | radio exterior | radio externo | buitenradius | buitenstraal |
+        ytterradie | 外R | 外側R
+    """),
+    ("bend_dia", "both", """
+        bend diameter | bend dia | bending diameter | hoop diameter | circle diameter |
+        coil diameter | mean coil diameter | biegedurchmesser | diamètre de cintrage |
+        diametro di curvatura | ring diameter | diameter of the bend | diameter of bend |
+        diameter bend | centreline diameter | centerline diameter | mean diameter
+    """),
+    ("bend_dia", "both", "circle"),
+    ("bend_dia", "after", """
+        hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
+        diameter u bend | dia u bend
+    """),
+    ("centres", "both", """
+        between centres | between centers | between the centres | between the centers |
+        leg centres | leg centers | centre to centre | center to center | centre to center |
+        centres | c c | c to c | ctc | centre distance | center distance | leg centre distance |
+        between axis | between axes | between the axes | between axis of the legs |
+        axis distance | between leg centres | between leg centers | leg spacing |
+        mittenabstand | achsabstand | schenkelabstand | entraxe | interasse | entre ejes |
+        distancia entre ejes | hart op hart | hartafstand
+    """),
+    ("centres", "after", "centers | centres"),
+    ("times_d", "before", """
+        d of bend | d ratio | bend ratio | d bend | r d ratio | clr od ratio | d factor |
+        bend factor
+    """),
+    ("nps", "before", """
+        nps | ips | nominal pipe size | nominal size | pipe size | nominal bore | nom bore |
+        nominal pipe
+    """),
+    ("nps", "after", """
+        nps | nb | ips | nominal | nominal bore | nominal pipe | inch nominal | npt pipe |
+        nom bore | pipe size
+    """),
+    ("dn", "before", "dn | nw"),
+)  # fmt: skip
+
+# What is no size of the tube: tooling, counts, and all that else is measured in a workshop.
+OTHER_CUES: CueWords = (
+    ("die", "both", """
+        die | dies | die set | dies set | former | bend die | form block | shoe | block
+    """),
+    ("label", "both", """
+        thin wall | thin walled | thinwall | heavy wall | thick wall | thick walled | light wall |
+        dünnwandig | tube | tubes | tubing | pipe | pipes | rohr |
+        rohre | rohres | tubo | tubi | tubos |
+        tuyau | tuyaux | buis | buizen | rör | rør | rura | rury | trubka | stainless tube |
+        handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension |
+        dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset |
+        チューブ | パイプ | stock | material size
+    """),
+    ("quantity", "both", """
+        qty | quantity | quantities | menge | stückzahl | anzahl | stueckzahl | quantité |
+        quantite | qté | qte | cantidad | cant | quantità | quantita | q tà | aantal | antal |
+        ilość | quantidade | 数量 | pieces | pcs | pc | pce | piece | off | nos | ea | each |
+        sets | set | units | unit | stück | stueck | stk | pièces | pièce | pieza | piezas |
+        uds | unidades | ud | pezzi | pezzo | pz | stuks | stuk | st | szt | ks | mandrels |
+        mandrel | mandrills | dorn | dorne | dorns | biegedorn | biegedorne | mandrins |
+        mandrin | mandrini | mandrino | mandriles | mandril | doorns | doorn | doornen |
+        trzpień | trzpienie | apiece | only
+    """),
+    ("noise", "both", """
+        length | lengths | cut length | leg length | leg | legs | straight | straights |
+        tangent | tangents | long | overall length | länge | laenge | schenkellänge |
+        schenkellängen | schenkel | longueur | largo | longitud | lunghezza | lengte | długość |
+        längd | height | width | tall | wide | high | deep | breite | höhe | hauteur | largeur |
+        ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
+        rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |
+        nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |
+        rod diameter | stange | tige | varilla | asta | stang | angle | angles | winkel |
+        biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        springback | rückfederung | tolerance | tolerances | toleranz | tol | tolérance |
+        tolerancia | tolleranza | tolerantie | clearance | spiel | gap | jeu | play | ovality |
+        ovalität | capacity | max capacity | capacity up to | up to | maximum capacity |
+        kapazität | capacité | capacità | weld bead | bead | seam | naht | schweissnaht |
+        cordon | spacing | distance | distance between bends | gap between bends |
+        between bends | abstand | pitch | offset | gap between | grit | finish | ra | polish |
+        polished to | korn | grain | weight | weighs | gewicht | poids | peso | load | rated |
+        tons | ton | pressure | druck | pression | presión | pressione | druk | yield |
+        tensile | hardness | old mandrel | mandrel body | mandrel dia | mandrel diameter |
+        price | target | budget | cost | preis | prix | precio | prezzo | prijs | rebate |
+        corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire |
+        tires | engine | rim | axle | axles | hole spacing | bolt circle | apt | suite |
+        unit no | route | rt | exit | ball | balls | kugel | kugeln | glieder | billes | bolas |
+        sfere | kogels | washer | washers | o ring | o rings | oring | orings | o-ring |
+        gasket | bearing | bush | bushing | shaft | drill | reamer | tap | plate | sheet |
+        flat bar | flat | strap | round bar | solid bar | rebar | wire | bar stock | hex |
+        sheet metal | blech | solid rod | flange | flanges | flansch | bride | brida | flangia |
+        flens | platte | plaque | placa | piastra | hose | clamp | u bolt | coupler | fitting |
+        fittings
+    """),
+    ("noise", "after", "bends | bend | hole"),
+    ("noise", "before", """
+        order | order no | order number | po | p o | purchase order | item | pos | position |
+        line | part no | part number | p n | pn | art | art nr | artikel | drawing |
+        drawing no | dwg | print | zeichnung | plan | dessin | disegno | plano | tekening |
+        ref | reference | our ref | your ref | rev | revision | job | job no | quote no | rfq |
+        enquiry no | inquiry no | invoice | tel | phone | fax | ext | extension | mobile |
+        cell | room | dock | door | page | section | year | model | serial | serial no | sn |
+        bestellung | auftrag | nr | no | number | nummer | numéro | commande | vat | ust |
+        iban | hrb | hra | zip | plz | vol | issue | #
+    """),
+)  # fmt: skip

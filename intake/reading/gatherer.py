@@ -1,0 +1,322 @@
+"""Figures in the order of the text, each taken into the request it belongs to."""
+
+from __future__ import annotations
+
+from .figures import LISTED, Figure, Layout, Row
+from .groups import Group, Slot, slot_of
+from .likeness import nearly, restates
+from .patterns import whole_words
+from .roles import NOMINAL_ROLES
+from .sharing import EACH, RESPECTIVELY
+
+MOST_GROUPS = 500
+"""No more are gathered: two long lists side by side would make all their pairs."""
+_WHICH_ONE = whole_words(
+    r"small | big | petit | gros | grand | kleine\w* | große\w* | pequeño | grande | piccolo",
+    "grote | large | first | second | other | larger | smaller | bigger | latter",
+)
+_NAMED_WALLS = frozenset({"ga", "bwg", "swg", "sch"})
+_NEXT_TUBE = 24
+"""Characters between a radius and the tube it opens: 'R 90, tube 40 x 3'."""
+_AHEAD = 7
+"""Figures looked ahead for the tube that one belongs to."""
+_RIGHT_AFTER = 40
+"""Characters within which 'not 1.5' says which figure takes its place."""
+
+
+class Gatherer:
+    """Takes figures in order. The ``open`` groups are those that the next figure may fill."""
+
+    def __init__(self, layout: Layout, figures: list[Figure]) -> None:
+        self.layout = layout
+        self.figures = figures
+        self.at = 0
+        """Index of the figure that is being taken."""
+        self.done: list[Group] = []
+        self.open: list[Group] = []
+
+    def run(self) -> list[Group]:
+        """All groups in order, ``MOST_GROUPS`` at the most."""
+        while self.at < len(self.figures) and len(self.done) + len(self.open) < MOST_GROUPS:
+            run = self._run_at(self.at)
+            self._take(run)
+            self.at += len(run)
+        self._close()
+        return self.done[:MOST_GROUPS]
+
+    def _run_at(self, at: int) -> list[Figure]:
+        """The figure there, with what follows it in a list of the same slot."""
+        end = at + 1
+        while end < len(self.figures):
+            following = self.figures[end]
+            if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
+                break
+            end += 1
+        return self.figures[at:end]
+
+    def _close(self) -> None:
+        self.done.extend(group for group in self.open if group.slots or group.shape)
+        self.open = []
+
+    def _new(self, row: Row | None) -> None:
+        self._close()
+        self.open = [Group(row=row)]
+
+    def _take(self, run: list[Figure]) -> None:
+        first = run[0]
+        links = {figure.link for figure in run[1:]}
+        choice = "range" if "range" in links else "choice" if "or" in links else None
+        if choice is not None:
+            for figure in run:
+                figure.notes.append(choice)
+        slot = slot_of(first)
+        if not self.open:
+            self.open = [Group(row=first.row)]
+        elif first.row != self.open[-1].row or self._begins_item(first, slot):
+            self._new(first.row)
+        if slot is None:
+            self._take_side(first)
+        elif not any(slot in group.slots for group in self.open):
+            self._fill(slot, run)
+        elif not self._restate_list(slot, run):
+            self._take_again(slot, run)
+
+    def _take_side(self, figure: Figure) -> None:
+        if any(group.slots.get("od") for group in self.open):
+            self._new(figure.row)
+        for group in self.open:
+            group.shape = figure.shape
+
+    def _restate_list(self, slot: Slot, run: list[Figure]) -> bool:
+        """'1.5 and 2 in (38.1 and 50.8 mm)': one value more for each group."""
+        if not len(run) == len(self.open) > 1:
+            return False
+        pairs = list(zip(self.open, run, strict=True))
+        if any(slot not in group.slots for group in self.open):
+            return False
+        if run[0].link != "restate" and not all(
+            restates(group.slots[slot][0], figure) or self._repeats(slot, figure)
+            for group, figure in pairs
+        ):
+            return False
+        for group, figure in pairs:
+            group.slots[slot].append(figure)
+        return True
+
+    def _take_again(self, slot: Slot, run: list[Figure]) -> None:
+        """A value for a slot that is taken: the same again, put right, in doubt, or a new one."""
+        first = run[0]
+        single = len(run) == 1
+        holding = [group for group in self.open if slot in group.slots]
+        if slot == "clr" and single and self._opens_next(first):
+            self._new(first.row)
+            self._fill(slot, run)
+        elif self._starts_tube(slot, first):
+            self._another(slot, run)
+        elif single and all(restates(group.slots[slot][0], first) for group in holding):
+            self._append(holding, slot, first)
+        elif single and all(self._inherited(group, slot, first) for group in self.open):
+            self._replace(slot, first)
+            for group in self.open:
+                group.shared.discard(slot)
+        elif first.corrects or self._replaces(first):
+            self._replace(slot, first)
+            if slot == "od":
+                for group in self.open:
+                    group.slots.pop("id", None)
+        elif (
+            first.link == "restate"
+            or self._repeats(slot, first)
+            or (single and (self._contradicts(slot, first) or self._perhaps(slot, first)))
+        ):
+            self._append(holding, slot, first)
+        else:
+            self._another(slot, run)
+
+    def _append(self, groups: list[Group], slot: Slot, figure: Figure) -> None:
+        for group in groups:
+            group.slots[slot].append(figure)
+
+    def _replace(self, slot: Slot, figure: Figure) -> None:
+        for group in self.open:
+            group.slots[slot] = [figure]
+
+    # --- an empty slot --------------------------------------------------------------------------
+
+    def _fill(self, slot: Slot, run: list[Figure]) -> None:
+        """An empty slot: a list of n values makes n requests of each open one."""
+        if slot == "od" and self._belongs_to_next(run[0]):
+            self._new(run[0].row)
+        if len(run) == 1:
+            self._replace(slot, run[0])
+            return
+        earlier = self._awaiting(slot, run)
+        if earlier is not None:
+            for group, figure in zip(earlier, run, strict=True):
+                group.slots[slot] = [figure]
+            return
+        sentence = run[0].sentence
+        respectively = self.layout.says(sentence, RESPECTIVELY)
+        if len(run) == len(self.open) and (respectively or not self.layout.says(sentence, EACH)):
+            sure = respectively or _one_by_one(self.layout, run)
+            for group, figure in zip(self.open, run, strict=True):
+                group.slots[slot] = [figure]
+                if not sure:
+                    group.notes.append((slot, "two lists side by side: which goes with which?"))
+            return
+        self.open = self._spread(self.open, slot, run)
+
+    def _spread(self, bases: list[Group], slot: Slot, run: list[Figure]) -> list[Group]:
+        """Every base with every value of the list."""
+        spread: list[Group] = []
+        for base in bases:
+            for figure in run[: MOST_GROUPS - len(spread)]:
+                new = base.copy()
+                new.slots[slot] = [figure]
+                spread.append(new)
+        return spread
+
+    def _awaiting(self, slot: Slot, run: list[Figure]) -> list[Group] | None:
+        """'1/2 with .049 and 3/4 with .065, CLR 1-1/2 and 1-13/16 respectively': the sizes just
+        named, one by one, where the words say that the two lists go together."""
+        groups = [*self.done, *self.open][-len(run) :]
+        if len(self.open) == len(run) or len(groups) < len(run):
+            return None
+        if any(slot in group.slots or "od" not in group.slots for group in groups):
+            return None
+        sure = self.layout.says(run[0].sentence, RESPECTIVELY) or _one_by_one(self.layout, run)
+        return groups if sure else None
+
+    def _belongs_to_next(self, figure: Figure) -> bool:
+        """An OD after a finished wall or radius in another paragraph starts afresh."""
+        anchor = self.open[-1].anchor
+        return (
+            anchor is not None and anchor.role == "wall" and figure.paragraph - anchor.paragraph > 1
+        )
+
+    # --- a slot that is taken -------------------------------------------------------------------
+
+    def _inherited(self, group: Group, slot: Slot, figure: Figure) -> bool:
+        """'.083 wall on 4 CLR, .120 wall on 6 CLR': the 4 was only carried over to the second."""
+        return slot in group.shared and any(
+            own.line == figure.line and own.sentence == figure.sentence
+            for other, figures in group.slots.items()
+            if other not in group.shared
+            for own in figures
+        )
+
+    def _replaces(self, figure: Figure) -> bool:
+        """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
+        return any(
+            other.negated
+            and other.role in (None, figure.role)
+            and other.line == figure.line
+            and abs(other.start - figure.start) < _RIGHT_AFTER
+            for other in self.layout.near_in_sentence(figure, _RIGHT_AFTER)
+        )
+
+    def _repeats(self, slot: Slot, figure: Figure) -> bool:
+        """The radius as '2D' beside the radius as a length, or a wall beside its schedule."""
+        if figure.row is not None and slot == "wall":
+            return True
+        held = [other for group in self.open for other in group.slots.get(slot, [])]
+        if slot == "clr":
+            # As a length and as a multiple of D, once each.
+            multiple = figure.role == "times_d"
+            other_form = not any((f.role == "times_d") == multiple for f in held)
+        elif slot == "wall":
+            other_form = (figure.unit in _NAMED_WALLS) != any(f.unit in _NAMED_WALLS for f in held)
+        elif slot == "od":
+            other_form = (figure.role in NOMINAL_ROLES) != any(
+                f.role in NOMINAL_ROLES for f in held
+            )
+        else:
+            return False
+        return other_form and self._near(slot, figure)
+
+    def _near(self, slot: Slot, figure: Figure) -> bool:
+        """Close enough to be one value said twice: no other tube between, same paragraph."""
+        last = max((g.slots[slot][-1] for g in self.open if slot in g.slots), key=lambda f: f.start)
+        if figure.paragraph != last.paragraph:
+            return False
+        held = {f.index for group in self.open for f in group.slots.get("od", [])}
+        at = self.at - 1
+        while slot != "od" and at >= 0 and self.figures[at].start > last.start:
+            if slot_of(self.figures[at]) == "od" and self.figures[at].index not in held:
+                return False
+            at -= 1
+        return True
+
+    def _begins_item(self, figure: Figure, slot: Slot | None) -> bool:
+        """'1) 2.5 CLR, 1.625 x .134 / 2) 3 CLR, 1.75 x .049': a line with a tube of its own that
+        opens with what the tube before has already."""
+        group = self.open[-1]
+        if slot == "od" or slot not in group.slots or not group.has_tube:
+            return False
+        last = max(figures[-1].clause for figures in group.slots.values())
+        if figure.row is not None or figure.clause == last or figure.corrects:
+            return False
+        following = self.figures[self.at : self.at + _AHEAD - 1]
+        return any(slot_of(f) == "od" and f.clause == figure.clause for f in following)
+
+    def _opens_next(self, figure: Figure) -> bool:
+        """'25 x 1.5, R 50 and R 90, tube 40 x 3': a second radius right before a tube that has no
+        other is that tube's."""
+        following = self.figures[self.at + 1 : self.at + 1 + _AHEAD]
+        if not following or slot_of(following[0]) != "od":
+            return False
+        if following[0].start - figure.end > _NEXT_TUBE:
+            return False
+        for after in following[1:]:
+            if slot_of(after) in ("od", "clr"):
+                return slot_of(after) == "od"
+        return True
+
+    def _starts_tube(self, slot: Slot, figure: Figure) -> bool:
+        """An OD that brings its own wall along, though the tube before has one of the same OD."""
+        if slot != "od" or any("wall" not in group.slots for group in self.open):
+            return False
+        after = self.figures[self.at + 1] if self.at + 1 < len(self.figures) else None
+        if after is None or after.link != "times" or slot_of(after) != "wall":
+            return False
+        if figure.link == "restate" or figure.corrects:
+            return False
+        return not any(restates(group.slots["wall"][0], after) for group in self.open)
+
+    def _perhaps(self, slot: Slot, figure: Figure) -> bool:
+        """'Schedule forty I believe, although it could be schedule ten': one value in doubt."""
+        held = self.open[-1].slots.get(slot)
+        same = held is not None and held[-1].sentence == figure.sentence
+        return same and "hedged" in figure.notes
+
+    def _contradicts(self, slot: Slot, figure: Figure) -> bool:
+        """'The tag says 1-7/8, my caliper 48 mm': one OD in two nearly equal values, nothing of
+        the tube told in between."""
+        if slot != "od" or any(set(group.slots) != {"od"} for group in self.open):
+            return False
+        held = self.open[-1].slots["od"][-1]
+        if figure.sentence != held.sentence or figure.link in LISTED or figure.link == "times":
+            return False
+        return nearly(held, figure)
+
+    def _another(self, slot: Slot, run: list[Figure]) -> None:
+        """A second value for a slot that is taken: a new OD starts a new request; a second wall or
+        radius asks for the same tube again, changed in that one thing."""
+        group = self.open[-1]
+        bore_too = slot == "id" and "od" in group.slots and "id" not in group.slots
+        if slot in ("od", "id") and not bore_too:
+            self._new(run[0].row)
+            self._fill(slot, run)
+            return
+        latest = group.slots.get(slot)
+        bases = [g for g in self.open if latest is None or g.slots.get(slot) == latest]
+        self.done.extend(self.open)
+        self.open = self._spread(bases, slot, run)
+        for new in self.open:
+            new.shared = set(new.slots) - {slot}
+
+
+def _one_by_one(layout: Layout, run: list[Figure]) -> bool:
+    """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
+    between = layout.text[run[0].end : run[-1].start + _RIGHT_AFTER].casefold()
+    return _WHICH_ONE.search(between) is not None

@@ -1,0 +1,49 @@
+"""What a message as a whole says of its units."""
+
+from __future__ import annotations
+
+import re
+
+from ..model import Message
+from .choices import Unit
+from .figures import Layout
+
+_IN_MM = re.compile(
+    r"\b(?:unit|units|all dim\w*|dimensions|maße|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)",
+    re.IGNORECASE,
+)
+_IN_INCHES = re.compile(
+    r"\b(?:all (?:dims?|dimensions) )?in inch(?:es)?\b|\(in(?:ches)?\.?\)", re.IGNORECASE
+)
+_SAID = 2
+"""A sentence that names the unit counts as much as that many figures."""
+_AMERICAN_ZONE = re.compile(r"-0[4-9]00|-1000")
+_ZONE = re.compile(r"[+-]\d{4}")
+
+
+def usual_unit(layout: Layout) -> Unit | None:
+    """The unit that the message's marked figures mostly use, or None for a draw.
+
+    Fractions speak for inches, a decimal comma for mm.
+    """
+    inch = metric = 0
+    for figure in layout.figures:
+        inch += figure.unit == "in" and not figure.weak_unit
+        inch += figure.number.style in ("fraction", "mixed")
+        metric += figure.unit in ("mm", "cm")
+        metric += "," in layout.text[figure.start : figure.end]
+    if _IN_MM.search(layout.text):
+        metric += _SAID
+    if _IN_INCHES.search(layout.text):
+        inch += _SAID
+    if inch == metric:
+        return None
+    return "in" if inch > metric else "mm"
+
+
+def is_american(unit: Unit | None, message: Message) -> bool:
+    """Whether 4/5 is more likely April 5 to this sender: a US clock, else inches."""
+    zone = (message.header("date") or "").strip()[-5:]
+    if _AMERICAN_ZONE.fullmatch(zone):
+        return True
+    return unit == "in" and _ZONE.fullmatch(zone) is None

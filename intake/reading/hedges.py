@@ -1,0 +1,131 @@
+"""What the sender says about a figure: not this one, about so much, at least."""
+
+from __future__ import annotations
+
+import re
+
+from .figures import Layout
+from .nearby import words_nearby
+from .patterns import any_of, whole_words
+
+_NOT = re.compile(
+    r"\b"
+    + any_of(
+        "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
+        "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
+        "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
+        "niet | no es | statt | anstatt | au lieu de | en vez de | invece di | in plaats van",
+        "ikke | inte | nie",
+    )
+    + r"\s*"
+    + any_of(
+        "the | a | an | our | my | those | of | in | de | di | den | die | das | le | la | les",
+        "el | il | of the | at | on a | on",
+    )
+    + r"?\s*(?:old\s)?$"
+)
+_PAST = re.compile(
+    r"^\W{0,3}(?:wall |od |clr |ones? )?"
+    + any_of(
+        r"(?:that )?(?:we|you|i) (?:quoted|made|sold|sent|bought|ordered|had)\b",
+        "from last | like last | last time | we had before | we used to",
+    )
+)
+_LIMIT_BEFORE = re.compile(
+    r"\b"
+    + any_of(
+        "no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than",
+        "not (?:less|more|under|over|tighter|smaller|bigger|larger) than | at least | at most",
+        r"minimum(?: of)? | min\.? | maximum(?: of)? | max\.? | less than | more than",
+        "greater than | smaller than | larger than | bigger than | tighter than | under | over",
+        "below | above | up to | down to | rated to | rated for | limited to | good for",
+        "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
+        "au moins | au maximum | minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
+        "hoogstens | ten minste | maximaal | minimaal | anything (?:over|under|above|below)",
+        ">=? | <=? | ≥ | ≤",
+    )
+    + r"\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*)"
+    + r"{0,3}$"
+)
+_LIMIT_AFTER = re.compile(
+    r"^\W{0,2}(?:(?:mm|in|inch|od|wall|clr|radius)\s)?"
+    + any_of(
+        r"min\b | minimum | max\b | maximum",
+        "or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over"
+        "|above|below)",
+        r"and (?:up|over|under|larger|above) | \+(?!\s?[/\d.,])",
+        "at (?:least|most|the (?:least|most|tightest))",
+        "oder (?:mehr|größer|kleiner) | ou plus | o más | o più | of meer",
+        "is the (?:minimum|maximum|tightest|smallest|least|most) | if possible | if you can",
+    )
+)
+_HEDGE_BEFORE = re.compile(
+    r"(?:\b"
+    + any_of(
+        r"about | approx\.? | approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
+        "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
+        "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
+        "somewhere around | close to | near | nearly | almost | nominally | ish | etwa | ungefähr",
+        "rund | zirka | wohl | vermutlich | environ | peut-être | à peu près | sans doute",
+        "probablemente | alrededor de | aproximadamente | unos | forse | probabilmente | ongeveer",
+        "waarschijnlijk | misschien | omkring | cirka | około",
+    )
+    + r"|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*"
+    + r"(?:it's|its|it is|is|a|an|the|of|that's|thats|that is|wall|od|clr|radius|at|to be|:|=)*"
+    + r"\s*(?:a|an|the)?\s*$"
+)
+_HEDGE_AFTER = re.compile(
+    r'^\W{0,3}(?:mm|in|inch|"|wall|od|o\.d\.|clr|radius|thick|dia|diameter)?\.?\s*'
+    + any_of(
+        r"\(\?\) | or so\b | ish\b | -ish\b | or thereabouts | i think\b | i believe\b | i guess\b",
+        r"approx | give or take | probably | maybe\b | if i remember | if memory | from memory",
+        r"as far as i (?:know|remember) | not sure | glaube ich | je crois | creo\b | credo\b",
+        r"denk ik | more or less | oder so | ungefähr | we think | we believe | we suppose",
+        r"\(approx | \(about | \(not sure | \(i think | , i think | , maybe | , probably",
+        ", not sure",
+    )
+)
+_MACHINE = whole_words(
+    "machine | bender | bending machine | capacity | press | maschine | biegemaschine | cintreuse",
+    "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
+    "can (?:do|take|bend|handle) | takes | handles | goes",
+)
+_BACK_TO_MACHINE = 12
+_SAME_BRACKET = 30
+"""Characters between two figures of one bracket: '(max fi 76, wall 4)'."""
+
+
+def hear_hedges(layout: Layout) -> None:
+    """Mark figures that are limits, hedged, or said not to be meant."""
+    for figure in layout.figures:
+        before, after = words_nearby(layout, figure)
+        if _LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after):
+            figure.notes.append("limit")
+        elif _NOT.search(before) or _PAST.match(after):
+            figure.negated = True
+        if _is_hedged(before, after):
+            figure.notes.append("hedged")
+
+
+def _is_hedged(before: str, after: str) -> bool:
+    if _HEDGE_BEFORE.search(before) or after.lstrip().startswith(("(?)", "?)")):
+        return True
+    # "4 in, maybe a 5 in": the hedge is the next figure's.
+    return _HEDGE_AFTER.match(after) is not None and not _HEDGE_BEFORE.search(after + " ")
+
+
+def hear_capacity(layout: Layout) -> None:
+    """'Our bender (max fi 76, wall 4)', 'the machine takes up to 2 in': what a machine can do."""
+    for figure in layout.figures:
+        if "limit" not in figure.notes:
+            continue
+        left = layout.tokens_before(figure, _BACK_TO_MACHINE)
+        before = layout.text[left[0].start : figure.start].casefold() if left else ""
+        if not _MACHINE.search(before):
+            continue
+        figure.role = "noise"
+        other = layout.after_in_sentence(figure) if "(" in before else None
+        while other is not None and other.start - figure.end < _SAME_BRACKET:
+            if other.start > figure.end and ")" not in layout.text[figure.end : other.start]:
+                other.role = "noise"
+            other = layout.after_in_sentence(other)

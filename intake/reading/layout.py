@@ -1,0 +1,60 @@
+"""Tokens laid out: sentences, lines and paragraphs numbered, figures collected and linked."""
+
+from __future__ import annotations
+
+from .figures import Figure, Layout
+from .links import link_figures
+from .patterns import word_set
+from .tokens import Token
+
+_ABBREVIATIONS = word_set(
+    "approx ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s i e g ref",
+    "dr mr mrs ms inc ltd co fig vs etc thk diam diam tel sch rad pos art abb din od id",
+)
+
+
+def lay_out(tokens: list[Token], text: str) -> Layout:
+    """The layout of a text's tokens, each figure linked to the one before it."""
+    layout = Layout(text, tokens, [], [], [], {}, {})
+    sentence = line = paragraph = clause = 0
+    for index, token in enumerate(tokens):
+        layout.sentence_of.append(sentence)
+        layout.line_of.append(line)
+        first = layout.spans[sentence][0] if sentence in layout.spans else index
+        layout.spans[sentence] = (first, index)
+        figure = _figure(token, index, len(layout.figures))
+        if figure is not None:
+            figure.sentence, figure.line = sentence, line
+            figure.paragraph, figure.clause = paragraph, clause
+            layout.figures.append(figure)
+            layout.by_sentence.setdefault(sentence, []).append(figure)
+        clause += token.kind in ("line", "para") or token.text == ";"
+        if token.kind == "para":
+            sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1
+        elif token.kind == "line":
+            line += 1
+        elif token.text in ("!", "?") or (token.text == "." and _ends_sentence(tokens, index)):
+            sentence += 1
+    link_figures(layout)
+    return layout
+
+
+def _figure(token: Token, at: int, index: int) -> Figure | None:
+    """The figure of a token that may measure something: no count, and not zero."""
+    number = token.number
+    if number is None or token.block == "count" or not (number.value or token.unit == "sch"):
+        return None
+    figure = Figure(
+        at, index, token.start, token.end, number, token.unit, token.weak_unit,
+        notes=list(token.notes),
+    )  # fmt: skip
+    if (token.unit or "").startswith("noise:"):
+        figure.give("noise", "unit")
+    return figure
+
+
+def _ends_sentence(tokens: list[Token], index: int) -> bool:
+    if index and tokens[index - 1].text.strip(".") in _ABBREVIATIONS:
+        after = tokens[index + 1] if index + 1 < len(tokens) else None
+        return after is None or after.kind in ("para", "line")
+    return True

@@ -1,0 +1,159 @@
+"""What joins two neighbouring figures: a times sign, a comma, a bracket, or nothing."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from itertools import pairwise
+from typing import Literal
+
+from .figures import LISTED, Figure, Layout, Link
+from .patterns import word_set
+from .tokens import Token
+
+_Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
+
+_AND = word_set("and & und et y e en och og i plus ,")
+_OR = word_set("or oder ou o u of eller lub ó might could may maybe perhaps")
+_TO = word_set("to until bis à hasta jusqu'à fino thru through tot till til -")
+_RESTATE = word_set("( = ie i.e so that's thats meaning equals == aka")
+_PASS = word_set(
+    "be with \" ' mm . ) a the both each all about approx od wall clr radius either from ~ +"
+)
+_BETWEEN = word_set("between zwischen entre tra fra tussen")
+_WHICH = word_set(
+    "small big bigger smaller larger large first second other latter former thin thick petit gros",
+    "grand pequeño grande chico piccolo kleine kleinen große großen kleinste grote erste ersten",
+    "zweite zweiten primero segundo primo secondo",
+)
+_FOR_THE = word_set("on for pour para für per voor bei sur")
+_THE = word_set("the le la el il den das die de het lo")
+_ONE = word_set("one tube rohr tubo")
+_THIN = Decimal("0.3")
+"""A wall is less than this share of its OD where only dashes say that it is one."""
+
+
+def link_figures(layout: Layout) -> None:
+    """Say of every figure how it hangs on the one before it."""
+    for left, right in pairwise(layout.figures):
+        between = layout.between(left, right)
+        right.link = _link(layout, left, right, between)
+        if right.link == "slash" and _is_twin(left, right):
+            right.link = "restate"
+        if right.link in LISTED and not any(token.kind == "cue" for token in between):
+            _share_gauge(left, right)
+    _read_dashes(layout)
+
+
+def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
+    if left.role == "noise" or right.role == "noise":
+        return "apart"
+    marks: list[_Mark] = []
+    for token in _without_one(between):
+        if token.kind in ("gap", "material", "cue"):
+            continue
+        if token.kind in ("para", "block", "number"):
+            return "apart"
+        if token.kind == "line":
+            if not (marks and marks[-1] in ("x", "and", "or", "to")):
+                marks.append("line")
+        elif token.text == ")" and "same" in marks:
+            marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
+        else:
+            mark = _mark(token)
+            if mark is not None:
+                marks.append(mark)
+            elif token.text not in _PASS:
+                return "apart"
+    return _joined(marks, layout, left, right, between)
+
+
+def _mark(token: Token) -> _Mark | None:
+    """What a single word or sign says of the two figures around it."""
+    if token.kind == "times":
+        return "x"
+    text = token.text
+    if text in ("/", "\\"):
+        return "/"
+    if text in _AND:
+        return "and"
+    if text in _OR:
+        return "or"
+    if text in _TO:
+        return "to"
+    return "same" if text in _RESTATE else None
+
+
+def _joined(
+    seen: list[_Mark], layout: Layout, left: Figure, right: Figure, between: list[Token]
+) -> Link:
+    marks = [mark for mark in seen if mark != "line"]
+    if "same" in marks:
+        return "restate"
+    if marks == ["x"]:
+        return "times"
+    if marks == ["/"]:
+        return "slash"
+    if marks in (["to"], ["and", "to"]) and "line" not in seen:
+        tight = not any(token.kind in ("cue", "material") for token in between)
+        return "range" if right.number.value > left.number.value or not tight else "apart"
+    if "or" in marks and set(marks) <= {"or", "and"}:
+        return "or"
+    if set(marks) != {"and"} or "line" in seen:
+        return "apart"
+    texts = [token.text for token in between]
+    if any(token.kind == "material" for token in between) or (")" in texts and "(" not in texts):
+        return "apart"
+    ranged = _says_between(layout, left) and "," not in layout.text[left.end : right.start]
+    return "range" if ranged else "list"
+
+
+def _says_between(layout: Layout, figure: Figure) -> bool:
+    """'between 16 and 14 gauge' is a range."""
+    before = layout.tokens[max(0, figure.token - 2) : figure.token]
+    return any(token.text in _BETWEEN for token in before)
+
+
+def _without_one(tokens: list[Token]) -> list[Token]:
+    """'1-1/8 on the small one and 1-1/2 on the big one' is a list like '1-1/8 and 1-1/2'."""
+    for at in range(len(tokens) - 2):
+        joint, article, which = (token.text for token in tokens[at : at + 3])
+        if joint in _FOR_THE and article in _THE and which in _WHICH:
+            one = at + 3 < len(tokens) and tokens[at + 3].text in _ONE
+            rest = tokens[:at] + tokens[at + (4 if one else 3) :]
+            return [token for token in rest if token.text != "de"]
+    return tokens
+
+
+def _is_twin(left: Figure, right: Figure) -> bool:
+    """'50.8mm/2" OD, 1.65mm/.065 wall': after mm only the same in inches can stand."""
+    if right.unit is None and left.unit == "mm":
+        length = left.number.value
+        return abs(length - right.number.value * Decimal("25.4")) <= length / 50
+    return {left.unit, right.unit} == {"in", "mm"}
+
+
+def _share_gauge(left: Figure, right: Figure) -> None:
+    """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both."""
+    for plain, named in ((left, right), (right, left)):
+        whole = plain.unit is None and plain.number.style == "integer" and plain.role is None
+        if whole and named.is_gauge and plain.number.value <= 36:
+            plain.unit = named.unit
+
+
+def _read_dashes(layout: Layout) -> None:
+    """'1.500-.065-4.500': dashes between an OD, a wall and a radius stand for times signs."""
+    for left, right in pairwise(layout.figures):
+        if right.role == "noise" or left.role == "noise" or left.is_gauge or right.unit == "D":
+            continue
+        if not left.number.value or right.number.style not in ("decimal", "fraction"):
+            continue
+        if right.number.value / left.number.value > _THIN or not _only_dash(layout, left, right):
+            continue
+        right.link = "times"
+        third = layout.after(right)
+        if third is not None and _only_dash(layout, right, third):
+            third.link = "times"
+
+
+def _only_dash(layout: Layout, left: Figure, right: Figure) -> bool:
+    return layout.text[left.end : right.start].strip() == "-"

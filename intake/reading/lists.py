@@ -1,0 +1,105 @@
+"""Lists whose figures share one role: '1.5, 1.75 and 2 OD', 'radii of 57 and 76'."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from itertools import pairwise
+
+from .chain_parts import LONGEST_RATIO, set_role
+from .figures import LISTED, Figure, Layout
+from .patterns import word_set
+from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
+
+_BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
+_SHARED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "noise"}
+_GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "die"})
+_OD_WALL_RADIUS: tuple[Role, Role, Role] = ("od", "wall", "clr")
+
+
+def share_lists(layout: Layout) -> None:
+    """'1.5, 1.75 and 2 OD', 'radii of 57 and 76', '17 or 16 gauge': one role for the whole list.
+
+    '1.5 and 1.75, each .095 and .120' holds two lists: figures of another size begin a new one.
+    """
+    run: list[Figure] = []
+    radii = False
+    for figure in layout.figures:
+        joined = run and figure.link in LISTED and _alike(run[-1], figure)
+        if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
+            _share(run)
+            run, radii = [], False
+        run.append(figure)
+        radii = radii or figure.role in RADIUS_ROLES
+    _share(run)
+    _read_triples(layout)
+
+
+def _begins_pair(layout: Layout, figure: Figure) -> bool:
+    """'1-1/2 on 4.5 clr and 1-3/4 on 5.25 clr': the 1-3/4 opens the next tube."""
+    after = layout.after_in_sentence(figure) if figure.role is None else None
+    if after is None or after.role not in RADIUS_ROLES or after.link in LISTED:
+        return False
+    return any(token.text in _BEFORE_RADIUS for token in layout.between(figure, after))
+
+
+def _begins_tube(layout: Layout, figure: Figure) -> bool:
+    """'CLR 3.25, 1.000 in x 14 gauge': what stands before a wall is no second radius."""
+    after = layout.after_in_sentence(figure) if figure.role is None else None
+    if after is None:
+        return False
+    thin = after.number.style == "decimal" and after.number.value * 3 < figure.number.value
+    return after.link == "times" or after.role == "wall" or after.is_gauge or thin
+
+
+def _alike(left: Figure, right: Figure) -> bool:
+    """Whether two neighbours of a list can be values of one thing."""
+    if left.role in LENGTH_ROLES and right.role in LENGTH_ROLES:
+        return left.role == right.role
+    if left.is_gauge != right.is_gauge or (left.unit == "D") != (right.unit == "D"):
+        return False
+    if {left.unit, right.unit} == {"in", "mm"}:
+        return False
+    return _within(left.number.value, right.number.value, 4)
+
+
+def _within(a: Decimal, b: Decimal, times: int) -> bool:
+    """Whether the larger is at most so many times the smaller."""
+    return min(a, b) > 0 and max(a, b) / min(a, b) <= times
+
+
+def _share(run: list[Figure]) -> None:
+    """The one role that is named in a list goes to all of it; two roles part it."""
+    if len(run) < 2:
+        return
+    values = [figure.number.value for figure in run]
+    roles = {figure.role for figure in run if figure.role in _SHARED}
+    role = next(iter(roles)) if len(roles) == 1 else None
+    strict = role in RADIUS_ROLES or role == "wall"
+    open_roles = {None, role} if strict else {*_GIVES_WAY, role}
+    alike = role is not None and _within(min(values), max(values), 6)
+    if alike and all(figure.role in open_roles for figure in run):
+        units = {figure.unit for figure in run if figure.unit}
+        for figure in run:
+            if figure.role != role:
+                figure.give(role, "list")
+            if figure.unit is None and len(units) == 1:
+                figure.unit = next(iter(units))
+        return
+    for left, right in pairwise(run):
+        if left.role is not None and right.role is not None and left.role != right.role:
+            right.link = "apart"
+
+
+def _read_triples(layout: Layout) -> None:
+    """'1.75, .095, 5.25': OD, wall, radius in the order everybody is asked for them."""
+    figures = layout.figures
+    for triple in zip(figures, figures[1:], figures[2:], strict=False):
+        if any(figure.link != "list" for figure in triple[1:]):
+            continue
+        if any(figure.role is not None for figure in triple):
+            continue
+        a, b, c = (figure.number.value for figure in triple)
+        if a and b / a < Decimal("0.3") and Decimal("0.6") <= c / a <= LONGEST_RATIO:
+            for figure, role in zip(triple, _OD_WALL_RADIUS, strict=True):
+                set_role(figure, role)
+                figure.link = "apart"

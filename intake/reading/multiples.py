@@ -1,0 +1,33 @@
+"""Radii as multiples in words: 'twice the diameter', 'dreimal Rohr-Ø'."""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from .numbers import Number
+from .patterns import any_of
+
+_MULTIPLE = any_of(
+    r"twice | two times | double | doppelt\w* | zweimal | zwei mal | deux fois | dos veces",
+    "due volte | il doppio | twee keer | tweemaal | duas vezes | three times | dreimal | drei mal",
+    "trois fois | tres veces | tre volte | drie keer | driemaal | três vezes",
+)
+_TWICE = re.compile(
+    rf"(?P<n>{_MULTIPLE})\s(?:(?:of|the|its|der|den|dem|des|le|el|il|la|de|del|o)\s){{0,2}}"
+    r"(?:(?:tube|pipe|outside|outer|rohr)\s?){0,2}"
+    r"(?:od\b|o\.d\.?|d\b|diameters?\b|dia\b|durchmesser\w*|diam[èe]tre|di[áa]metro|Ø)",
+    re.IGNORECASE,
+)
+_THREE = re.compile(r"th?re|drei|dri|trois|três", re.IGNORECASE)
+_FIRST = frozenset("tdziTDZI")
+"""No multiple begins with another letter."""
+
+
+def multiple_at(text: str, place: int) -> Number | None:
+    """The number of diameters that words starting exactly there name, or None."""
+    match = _TWICE.match(text, place) if text[place] in _FIRST else None
+    if match is None:
+        return None
+    times = Decimal(3 if _THREE.match(match["n"]) else 2)
+    return Number(match.start(), match.end(), (times,), "words")

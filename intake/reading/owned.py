@@ -1,0 +1,199 @@
+"""Sizes of tooling the sender has already, or had: named, but not asked for."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from decimal import Decimal
+
+from .figures import Figure, Layout
+from .nearby import words_nearby
+from .patterns import any_of, whole_words
+
+_MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
+_OWNED = whole_words(
+    "(?:we|i|they|he) (?:already |still |only |also |just )*"
+    "(?:have|got|own|bought|had|have got|make do with|made)",
+    "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
+    "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
+    "abbiamo già | hebben (?:we )?al",
+)
+_STILL = whole_words(
+    "already | from you | run fine | runs fine | works? fine | still | schon | déjà | ya | già | al"
+)
+_ONE = re.compile(
+    r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
+    + any_of("ones? | mandrels? | dorn | mandrin | mandrino | doorn | version | tool | set")
+    + r"\b"
+)
+_WANTED = whole_words(
+    "need | want | looking | quote | price | require | after | make | buy | order | like | please",
+    r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
+    "nodig | zoeken | offer | supply",
+)
+_OURS = re.compile(
+    r"\b"
+    + any_of(
+        "our | my | your | the old | the existing | the current | existing | current | unser",
+        "notre | nuestro | il nostro | onze",
+    )
+    + r"\s(?:\w+\s)?$"
+)
+_REPLACES = whole_words(r"replac\w+ | another | same | spare | again | duplicate | copy of | like")
+_OLD = whole_words(
+    "the old (?:one|tube|mandrel|size|job) | old one | previously | last time | last order",
+    "last year | used to | before that | the previous",
+)
+_TODAY = whole_words(
+    "currently | at the moment | right now | these days | so far | today we | momentan | derzeit",
+    "zurzeit | actuellement | actualmente | attualmente | nu",
+)
+_BUT = whole_words("but | aber | mais | pero | ma | maar")
+_IT = r"(?:it|that|this|these)"
+_LINE_OWNED = re.compile(
+    r"\b"
+    + any_of(
+        "(?:we've|we have|i've|i have|got|have) (?:already )?(?:this|that|it|these|one)(?: one)? "
+        "already",
+        f"leave {_IT} (?:off|out) | (?:don't|do not) (?:need|want|quote) {_IT}",
+        "no need for (?:it|this|that) | skip (?:it|that|this)",
+        r"already (?:have|got|covered|own)(?: (?:it|this|that|one))?\s*(?:$|[,.;)])",
+        "(?:haben|hab) (?:wir|ich) schon | brauchen wir nicht | ya (?:lo|la) tenemos",
+        "on l'a déjà | ce l'abbiamo già | hebben we al",
+    )
+)
+_TOOL_OWNED = re.compile(
+    rf"\b{any_of('mandrels?', _MANDREL)}\b[^.;]{{0,12}}\b(?:for|für|pour|per|para|voor)\b"
+    r"(?P<what>[^.;]{1,24}?)\s"
+    + any_of(
+        "we (?:already )?have | is here | haben wir | ist vorhanden | on a déjà | we've got",
+        "already have | hebben we | lo tenemos | ce l'abbiamo",
+    )
+    + r"\b"
+)
+_FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
+_A_TOOL = re.compile(rf"^[^;.,]{{0,24}}\b{any_of('mandrels? | one', _MANDREL, 'it | that')}\b")
+_MANDREL_FOR = re.compile(
+    r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
+    r"\b(?:for|in|für|pour|para|per|voor)\b"
+)
+_DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+_BEHIND_TOOL = 24
+
+_Value = tuple[Decimal, str | None]
+
+
+def hear_owned(layout: Layout) -> None:
+    """'We already have the .120 one': that figure asks for nothing."""
+    gone: set[_Value] = set()
+    for sentence, figures in layout.by_sentence.items():
+        text = layout.sentence_text(sentence)
+        owned = _OWNED.search(text)
+        if owned is not None:
+            begin = layout.sentence_start(sentence)
+            gone.update(_owned_before(text, begin, owned, figures))
+            _owned_behind(layout, text, begin, owned, figures)
+    _drop(layout, gone)
+
+
+def _owned_before(
+    text: str, begin: int, owned: re.Match[str], figures: list[Figure]
+) -> Iterator[_Value]:
+    """'For R 135 we already have a mandrel': the figure before is owned, wherever it stands."""
+    named = _FOR.search(text[: owned.start()])
+    if named is None or not _A_TOOL.match(text[owned.end() :]):
+        return
+    for figure in figures:
+        if named.start() <= figure.start - begin < owned.start():
+            yield figure.number.value, figure.unit
+
+
+def _owned_behind(
+    layout: Layout, text: str, begin: int, owned: re.Match[str], figures: list[Figure]
+) -> None:
+    wanted = _WANTED.search(text, owned.end())
+    end = wanted.start() if wanted is not None else len(text)
+    kept = wanted is None and _STILL.search(text) is not None and _DIE.search(text) is None
+    named = _MANDREL_FOR.search(text, owned.end())
+    has_die = _DIE.search(text, owned.end()) is not None
+    for figure in figures:
+        place = figure.start - begin
+        if not owned.start() <= place <= end:
+            continue
+        if kept or _ONE.match(words_nearby(layout, figure)[1]):
+            figure.negated = True
+        elif named is not None and named.end() <= place:
+            # "the .120 one for our 1-3/4 die (6 CLR)": the die is still the one meant.
+            figure.context_only = figure.context_only or has_die
+            figure.negated = figure.negated or not has_die
+
+
+def _drop(layout: Layout, gone: set[_Value]) -> None:
+    """A value owned already is not wanted, wherever else it is named."""
+    if gone:
+        for figure in layout.figures:
+            if (figure.number.value, figure.unit) in gone:
+                figure.negated = True
+
+
+def hear_ours(layout: Layout) -> None:
+    """'Our 1.25 x .049 mandrel is fine', 'the old one was .120': not what is asked for now."""
+    gone: set[_Value] = set()
+    last = max((f.sentence for f in layout.figures if f.role != "noise"), default=-1)
+    for sentence, figures in layout.by_sentence.items():
+        text = layout.sentence_text(sentence)
+        begin = layout.sentence_start(sentence)
+        tool = _TOOL_OWNED.search(text)
+        if tool is not None:
+            first, end = tool.span("what")
+            gone.update((f.number.value, f.unit) for f in figures if first <= f.start - begin < end)
+        chain = _first_chain(figures)
+        behind = layout.text[chain[-1].end : chain[-1].end + _BEHIND_TOOL].casefold()
+        if (
+            _ONE.match(behind)
+            and _OURS.search(words_nearby(layout, figures[0])[0])
+            and not _REPLACES.search(text)
+        ):
+            for figure in chain:
+                figure.negated = True
+        elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
+            continue
+        elif last > sentence and _OLD.search(text[: max(0, figures[0].start - begin)]):
+            for figure in figures:
+                figure.context_only = True
+    _drop(layout, gone)
+
+
+def _drop_before_but(text: str, begin: int, figures: list[Figure]) -> bool:
+    """'Currently I do 1.25 x .065, but now I need ...': what is done today is not asked for."""
+    but = _BUT.search(text)
+    if but is None or figures[-1].start - begin <= but.start():
+        return False
+    for figure in figures:
+        if figure.start - begin < but.start():
+            figure.negated = True
+    return True
+
+
+def _first_chain(figures: list[Figure]) -> list[Figure]:
+    """The first figure and what is joined to it by times signs."""
+    end = 1
+    while end < len(figures) and figures[end].link in ("times", "slash"):
+        end += 1
+    return figures[:end]
+
+
+def hear_owned_lines(layout: Layout) -> None:
+    """'Push handle 22 OD, 1.5 wall, 35 CLR, we've this one already': a line that is not wanted."""
+    by_line: dict[int, list[Figure]] = {}
+    for figure in layout.figures:
+        by_line.setdefault(figure.line, []).append(figure)
+    for figures in by_line.values():
+        if len(figures) < 2:
+            continue
+        begin = layout.text.rfind("\n", 0, figures[0].start) + 1
+        end = layout.text.find("\n", figures[-1].end)
+        after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
+        if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
+            for figure in figures:
+                figure.negated = True

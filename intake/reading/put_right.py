@@ -1,0 +1,102 @@
+"""Figures that change one said before: '6.5, not 6', 'same but 1.625', 'scratch that wall'."""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from .figures import Figure, Layout
+from .patterns import any_of
+from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
+
+_CHANGED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn"}
+_FAR = 60
+_BACK = 60
+"""Characters before a figure in which 'same but' stands."""
+_SAME_BUT = re.compile(
+    r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
+    r"|\b(?:also|another|plus)\b[^.;\d]{0,24}$"
+)
+_NAMED: tuple[tuple[Role, re.Pattern[str]], ...] = (
+    ("wall", re.compile(any_of(
+        "wall | thickness | gauge | gage | wandst | épaisseur | espesor | spessore | wanddikte"
+    ))),
+    ("radius", re.compile(any_of(
+        "clr | radius | centerline | centreline | rayon | radio | raggio | straal"
+    ))),
+    ("od", re.compile(any_of(
+        r"\bod\b | o\.d | diameter | tube size | durchmesser | diamètre | diámetro | diametro"
+    ))),
+)  # fmt: skip
+
+
+def puts_right(layout: Layout, figure: Figure) -> bool:
+    """'6.5, not 6': give the figure the role of the value it puts right; False where none is."""
+    if figure.corrects and figure.is_measured and _corrects_named(layout, figure):
+        return True
+    denied = [other for other in layout.near_in_sentence(figure, _FAR) if other.negated]
+    if not denied:
+        return False
+    held: dict[Decimal, Figure] = {}
+    for earlier in _held(layout, figure):
+        held.setdefault(earlier.number.value, earlier)
+    for other in denied:
+        wrong = held.get(other.number.value)
+        if wrong is not None:
+            figure.give(wrong.role, "place")
+            figure.corrects = True
+            return True
+    return False
+
+
+def changes_one(layout: Layout, figure: Figure) -> bool:
+    """'Same thing but 1.625': give the figure the role of whichever value it is nearest to."""
+    if not figure.is_measured:
+        return False
+    far = max(0, figure.start - _BACK)
+    begin = max(far, layout.text.rfind("\n", far, figure.start) + 1)
+    if not _SAME_BUT.search(layout.text[begin : figure.start].casefold()):
+        return False
+    near = {
+        held.role for held in _held(layout, figure)
+        if _share_of(figure, held, Decimal("0.62"), Decimal("1.6"))
+    }  # fmt: skip
+    if len(near) != 1:
+        return False
+    figure.give(near.pop(), "place")
+    return True
+
+
+def _held(layout: Layout, figure: Figure) -> list[Figure]:
+    """Figures with a role that stand before this one, the nearest of them."""
+    before = layout.figures[max(0, figure.index - _FAR) : figure.index]
+    return [other for other in before if other.role in _CHANGED and not other.negated]
+
+
+def _share_of(figure: Figure, held: Figure, least: Decimal, most: Decimal) -> bool:
+    """Whether a figure is between so many times another."""
+    return bool(held.number.value) and least < figure.number.value / held.number.value < most
+
+
+def _corrects_named(layout: Layout, figure: Figure) -> bool:
+    """'Scratch that wall. It's .095': the correction names what it corrects, or its size tells."""
+    sentence = figure.sentence
+    named = [
+        role for role, words in _NAMED
+        if layout.says(sentence - 1, words) or layout.says(sentence, words)
+    ]  # fmt: skip
+    held = _held(layout, figure)
+    if len(named) == 1 and any(_is_put_for(other, named[0], figure) for other in held):
+        figure.give(named[0], "place")
+        return True
+    near = {other.role for other in held if _share_of(figure, other, Decimal("0.5"), Decimal(2))}
+    if len(near) == 1:
+        figure.give(near.pop(), "place")
+        return True
+    return False
+
+
+def _is_put_for(held: Figure, role: Role, figure: Figure) -> bool:
+    """Whether the figure can be what puts a held one of this role right: of like size."""
+    same = held.role == role or (role == "radius" and held.role in RADIUS_ROLES)
+    return same and _share_of(figure, held, Decimal("0.3"), Decimal("3.4"))

@@ -1,0 +1,98 @@
+"""Which radius is meant: to the centre line, the inside or the outside of the bend."""
+
+from __future__ import annotations
+
+from .cue_sides import QUALIFIERS
+from .figures import Figure, Layout
+from .patterns import whole_words
+from .roles import RADIUS_ROLES, Role
+
+_KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
+    ("clr", (
+        "centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "al eje",
+        "hartlijn", "mean", "clr", "moyen", "medio",
+    )),
+    ("inside_r", (
+        "to the inside", "inside of the bend", "inside rad", "inner radius", "intrados",
+        "por dentro", "inside edge", "inside of the curve", "on the inside", "inside face",
+        "inner edge", "inside the bend", "innen", "intérieur", "interieur", "binnen", "interno",
+        "interior",
+    )),
+    ("outside_r", (
+        "to the outside", "outside of the bend", "outside rad", "outer radius", "extrados",
+        "por fuera", "outer edge", "outside edge", "outside of the curve", "on the outside of",
+        "it is outside", "radius outside", "outside the bend", "aussenseite", "aussen gemessen",
+        "aussenradius", "außenradius", "extérieur", "esterno", "exterior", "buitenzijde",
+        "buitenkant", "buitenradius",
+    )),
+)  # fmt: skip
+_LIMIT = whole_words(
+    "minimum i can | minimum we can | min(?:imum)? is | smallest | tightest | at least",
+    "no tighter | no smaller | or (?:bigger|larger|tighter|smaller)",
+    "(?:bigger|larger) is (?:ok|fine)",
+)
+_EITHER = whole_words("or | oder | ou | o | of | either | if | whether")
+_UNSURE = whole_words(
+    "we suppose | i suppose | we think | i think | i believe | we believe | not sure | unsure",
+    "cannot know | can't tell | acho que | creo que | no sé | não sei | ne sais pas | weiß nicht",
+    "don't know | dont know | do not know | maybe | perhaps | probably | i guess | could be",
+    "might be | vermutlich | vielleicht | peut-être | quizás | forse | misschien",
+)
+_REFERS_BACK = (
+    "it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured",
+    "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
+)  # fmt: skip
+_LONGEST_REMARK = 300
+_LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
+
+
+def refine_radii(layout: Layout) -> None:
+    """A plain radius becomes centre, inside or outside by words elsewhere in its sentence.
+
+    'The radius is 130 mm and it is measured to the OUTSIDE of the bend (extrados)'.
+    """
+    for figure in layout.figures:
+        if figure.role not in RADIUS_ROLES:
+            continue
+        around = _words_around(layout, figure)
+        if _LIMIT.search(around):
+            figure.notes.append("limit")
+        if figure.role == "radius":
+            _refine(figure, around)
+
+
+def _refine(figure: Figure, around: str) -> None:
+    kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
+    if kinds and _UNSURE.search(around):
+        figure.notes.append("hedged")
+    stated = [kind for kind in kinds if kind != "clr"]
+    if len(stated) > 1:
+        figure.notes.append("inside, outside or centreline radius")
+    elif stated and "clr" in kinds:
+        figure.notes.append("inside or centreline radius")
+        if not _EITHER.search(around):
+            figure.role = stated[0]
+    elif stated:
+        figure.role = stated[0]
+
+
+def _words_around(layout: Layout, figure: Figure) -> str:
+    """The words between the neighbouring figures, and a remark behind that refers back."""
+    first, last = layout.spans[figure.sentence]
+    before, after = layout.before(figure), layout.after_in_sentence(figure)
+    begin = before.token + 1 if before and before.sentence == figure.sentence else first
+    end = after.token if after is not None else last + 1
+    for index in range(figure.token + 1, end):
+        token = layout.tokens[index]
+        label = any(cue.role in _LABELS for cue in token.cues)
+        if label and (token.text not in QUALIFIERS or end - index <= 3):
+            end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
+            break
+    begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
+    text = layout.text[begin_text:end_text].casefold()
+    following = figure.sentence + 1
+    if not layout.in_sentence(following):
+        remark = layout.sentence_text(following)[:_LONGEST_REMARK]
+        if remark.lstrip().startswith(_REFERS_BACK):
+            text += " " + remark
+    return text

@@ -1,0 +1,127 @@
+"""A wall or radius said once for several sizes goes to each of them that has none."""
+
+from __future__ import annotations
+
+from .figures import LISTED, Figure, Layout
+from .groups import Group, Slot
+from .patterns import whole_words
+
+EACH = whole_words(
+    "each | both | every | all | either | any | jeweils | beide | alle | chacun | tous | ambos",
+    "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
+)
+RESPECTIVELY = whole_words(
+    "respectively | small(?:er)? one | big(?:ger)? one | larger? one | the first | the other | bzw",
+    "jeweils | respectivement | rispettivamente | respectivamente",
+)
+_SAME = whole_words(
+    "same | ditto | identical | likewise | gleiche[rnms]? | selbe[rnms]? | même | mismo | misma",
+    "stesso | stessa | zelfde | dito | idem | also",
+)
+
+
+def share(layout: Layout, groups: list[Group]) -> None:
+    """Fill open walls and radii from the groups that have one, before the first or after the last.
+
+    Groups are added where a size shares a whole list of radii.
+    """
+    if len(groups) < 2:
+        return
+    order: tuple[Slot, ...] = ("wall", "clr")  # so that a shared wall goes with every shared radius
+    for slot in order:
+        holding = sum(slot in group.slots for group in groups)
+        if not 0 < holding < len(groups):
+            continue
+        number = 0
+        while number < len(groups):
+            group = groups[number]
+            number += 1
+            if slot in group.slots or not (group.has_tube or slot == "wall"):
+                continue
+            donor = _donor(layout, groups, number - 1, slot)
+            if donor is not None:
+                group.slots[slot] = list(donor)
+                group.shared.add(slot)
+                more = _with_rest_of_list(groups, group, slot)
+                groups[number:number] = more
+                number += len(more)
+
+
+def _with_rest_of_list(groups: list[Group], group: Group, slot: Slot) -> list[Group]:
+    """'25x1.5 and 30x1.5 at 2D and 3D': a size that shares one of a list shares the whole list."""
+    taken = group.slots[slot][0]
+    giver = next(
+        other for other in groups
+        if other is not group and slot in other.slots and other.slots[slot][0] is taken
+    )  # fmt: skip
+    found: list[Group] = []
+    for other in groups:
+        figures = other.slots.get(slot)
+        if other in (giver, group) or not figures or slot in other.shared:
+            continue
+        listed = figures[0].link in LISTED and figures[0].sentence == taken.sentence
+        if listed and other.slots.get("od") == giver.slots.get("od"):
+            new = group.copy()
+            new.slots[slot] = list(figures)
+            found.insert(0, new)
+    return found
+
+
+def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list[Figure] | None:
+    """The figures of another group that are meant for this one too, or None."""
+    group = groups[number]
+    anchor = group.anchor
+    if anchor is not None and layout.says(anchor.sentence, _SAME):
+        before = next((g for g in reversed(groups[:number]) if slot in g.slots), None)
+        if before is not None:
+            return before.slots[slot]
+    first = groups[0]
+    ahead = slot in first.slots and first.place(slot) < first.place("od")
+    if number and ahead and first.row is None:
+        return first.slots[slot]  # ".065 wall: 1.5, 1.75 and 2 in"
+    closing = _said_at_the_end(groups, slot)
+    if closing is not None:
+        figure = closing.slots[slot][0]
+        if figure.row is not None:
+            return None
+        if _is_for_all(layout, closing, figure, anchor):
+            return closing.slots[slot]
+    return _said_in_sentence(groups[number + 1 :], anchor, slot) or _said_of_each(
+        layout, groups, slot
+    )
+
+
+def _said_at_the_end(groups: list[Group], slot: Slot) -> Group | None:
+    """The last tube, if it alone has the slot of its own."""
+    od = groups[-1].slots.get("od")
+    holding = [group for group in groups if slot in group.slots]
+    tail = [group for group in holding if group.slots.get("od") == od]
+    alone = all(group.slots.get("od") == od or slot in group.shared for group in holding)
+    return tail[0] if tail and alone else None
+
+
+def _is_for_all(layout: Layout, closing: Group, figure: Figure, anchor: Figure | None) -> bool:
+    """Whether what closes a list goes back to its beginning: not from one line of several."""
+    od = closing.slots.get("od", [figure])[0]
+    several_lines = anchor is not None and anchor.line != od.line
+    return not several_lines or figure.line != od.line or layout.says(figure.sentence, EACH)
+
+
+def _said_in_sentence(later: list[Group], anchor: Figure | None, slot: Slot) -> list[Figure] | None:
+    """'1.5 or 1.75 x .095, and 2 x .120': said with the next of a list in the same sentence."""
+    after = next((group for group in later if slot in group.slots), None)
+    if after is None or anchor is None:
+        return None
+    donor = after.slots[slot]
+    od = after.slots.get("od", donor)[0]
+    together = donor[0].sentence == od.sentence == anchor.sentence
+    return donor if together and od.link in ("list", "or") else None
+
+
+def _said_of_each(layout: Layout, groups: list[Group], slot: Slot) -> list[Figure] | None:
+    """'All in .065 wall': the one value that a sentence says of every size."""
+    each = [
+        group.slots[slot] for group in groups
+        if slot in group.slots and layout.says(group.slots[slot][0].sentence, EACH)
+    ]  # fmt: skip
+    return each[0] if len({figures[0].start for figures in each}) == 1 else None

@@ -1,0 +1,195 @@
+"""What of a size is to be confirmed: several readings, limits and hedges, names of pipes."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from ...rules import standards
+from ...rules.request import LENGTH_FIELDS
+from .choices import Choice, Length, centreline_radius
+from .evidence import LENGTH_OF
+from .figures import Figure
+from .pipes import CONDUIT, COPPER, PIPE
+from .sizing import Sizing
+from .values import readings
+from .weigh import CLOSE
+
+_SAME = Decimal("0.011")
+"""Two forms of one value may differ by this share before they contradict (38 mm / 1-1/2 in)."""
+_SAME_OD = Decimal("0.004")
+"""ODs nearer than this are one size in two units (38 mm / 1-1/2 in differ by 0.26 %)."""
+_APART = Decimal("0.02")
+"""Readings that differ by less than this share are no two readings."""
+_INCH = Decimal("25.4")
+_WHY = {
+    "limit": "given as a limit, not as a value",
+    "hedged": "the message is not sure of it",
+    "range": "given as a range: its ends are read as two requests",
+    "choice": "two values offered",
+}
+_NO_DOUBT = frozenset({"same", "swg", "sheet", PIPE, COPPER, CONDUIT})
+"""Notes that say how a figure is read."""
+
+
+def doubt_size(size: Sizing) -> None:
+    """Add every doubt to a size whose lengths are settled; a trade name may change its OD."""
+    if size.choices:
+        _doubt_repairs(size)
+        _doubt_other_choices(size)
+    _doubt_notes(size)
+    _doubt_restatements(size)
+    if size.best.od is not None and size.lengths["od"] is not None:
+        _doubt_names(size, size.slots["od"][0])
+        _doubt_nominal(size)
+
+
+def _doubt_repairs(size: Sizing) -> None:
+    """Values that are not what is written."""
+    best = size.best
+    written = next((choice for choice in size.choices if not choice.repaired), best)
+    for field, why in best.repaired:
+        size.doubt(field, why, written.mm(field))
+    for field in LENGTH_FIELDS:
+        value = best.value(field)
+        if value is not None and value.why:
+            size.doubt(field, value.why)
+    if not best.repaired:
+        for field in best.mixed:
+            size.doubt(field, "its unit is not given, and only another than the rest fits")
+
+
+def _doubt_other_choices(size: Sizing) -> None:
+    """Readings of the whole size that are nearly as likely as the best."""
+    for other in size.choices[1:]:
+        if other.score < size.best.score - CLOSE:
+            break
+        if not other.repaired:
+            _doubt_other(size, other)
+
+
+def _doubt_other(size: Sizing, other: Choice) -> None:
+    for field in LENGTH_FIELDS:
+        stated, length = size.lengths[field], other.mm(field)
+        if stated is None or length is None or abs(stated - length) <= stated * _APART:
+            continue
+        value = other.value(field)
+        why = value.why if value is not None else ""
+        size.doubt(field, why or "the unit is not given", length)
+
+
+def _doubt_notes(size: Sizing) -> None:
+    """What was heard around the figures."""
+    for slot, figures in size.slots.items():
+        field = LENGTH_OF[slot]
+        for figure in figures:
+            if len(figure.number.values) > 1 and figure.number.style == "mixed":
+                size.doubt(field, figure.number.why)
+            if figure.role == "bend_dia" and figure is size.slots["clr"][0]:
+                size.doubt("clr", "the bend is given as a diameter")
+            for note in figure.notes:
+                _doubt_note(size, note, field)
+    for slot, why in size.group.notes:
+        size.doubt(LENGTH_OF[slot], why)
+
+
+def _doubt_note(size: Sizing, note: str, field: Length) -> None:
+    value, od = size.lengths[field], size.lengths["od"]
+    if note == "lost decimal":
+        size.doubt("wall", "a lost decimal point, or a rectangular tube?")
+        sides = "two sides of a rectangle, or OD and wall?"
+        size.doubts.add("shape", ["round", "rectangular"], sides)
+    elif note.startswith("bore and OD"):
+        size.doubt("od", note)
+        size.doubt("wall", note)
+    elif note.startswith("inside") and value is not None and od is not None:
+        size.doubt("clr", f"{note}?", value + od / 2)
+    elif note not in _NO_DOUBT and not note.isupper():
+        size.doubt(field, _WHY.get(note, note))
+
+
+def _doubt_restatements(size: Sizing) -> None:
+    """A value given twice must agree with itself."""
+    for field in LENGTH_FIELDS:
+        stated = size.lengths[field]
+        if stated is None:
+            continue
+        near = _SAME_OD if field == "od" else _SAME
+        for figure in size.slots.get(field, [])[0 if field == "clr" else 1 :]:
+            if figure is size.radius or figure.role == "schedule":
+                continue
+            others = _other_lengths(size, field, figure)
+            if others and all(abs(other - stated) > stated * near for other in others):
+                size.doubt(field, "given in two forms that do not agree", others[0])
+
+
+def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]:
+    """All that a restatement may mean [mm]; beside a nominal pipe it may be a nominal size."""
+    if field == "clr":
+        role, od = figure.role or "radius", size.lengths["od"]
+        found = [centreline_radius(value, role, od) for value in readings(figure, field)]
+    else:
+        found = [value.mm for value in readings(figure, field)]
+    if field == "od" and size.best.od is not None and size.best.od.nominal:
+        found.append(standards.pipe_od_mm(standards.nps_of_inches(figure.number.value) or ""))
+    return [length for length in found if length is not None]
+
+
+# --- pipes --------------------------------------------------------------------------------------
+
+
+def _doubt_names(size: Sizing, figure: Figure) -> None:
+    """A size by its trade name: the likelier OD is stated, both are named."""
+    written, nominal = size.lengths["od"], standards.nps_of_inches(figure.number.value)
+    if written is None or nominal is None:
+        return
+    named: Decimal | None = None
+    if CONDUIT in figure.notes:
+        named = standards.emt_od_mm(nominal)
+    elif COPPER in figure.notes:
+        named = standards.copper_tube_od_mm(nominal)
+    elif PIPE in figure.notes:
+        wall = size.lengths["wall"]
+        walled = "wall" in size.slots or "id" in size.slots
+        if walled and wall is not None and standards.bwg_of(wall) is not None:
+            return  # ".095 wall pipe" is tube called pipe: walls of pipe are no gauges
+        named = standards.pipe_od_mm(nominal)
+    if named is not None:
+        size.lengths["od"] = named
+        size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
+
+
+def _doubt_nominal(size: Sizing) -> None:
+    """What 'D' and 'DN' mean of a pipe."""
+    best, figures = size.best, size.slots["od"]
+    nominal = (best.od.nominal if best.od is not None else "") or _named_size(figures)
+    if not nominal:
+        return
+    if size.radius_role == "times_d" and best.clr is not None and size.lengths["clr"] is not None:
+        od, name = standards.pipe_od_mm(nominal), _INCH * _inches_of(nominal)
+        if od is not None and abs(od - name) > name * Decimal("0.01"):
+            why = "D of nominal pipe: times the real OD or times the nominal size?"
+            size.doubt("clr", why, best.clr.mm * name)
+    if len(figures) == 1 and figures[0].role == "dn" and size.schedule is None:
+        asme = standards.pipe_od_mm(nominal)
+        if asme is not None and _are_apart(size.lengths["od"], asme):
+            size.doubt("od", "the ISO and the ASME pipe of this nominal size differ", asme)
+
+
+def _are_apart(stated: Decimal | None, other: Decimal) -> bool:
+    """Whether two pipes of one nominal size differ by more than half a percent."""
+    return stated is not None and abs(other - stated) > stated * Decimal("0.005")
+
+
+def _named_size(figures: list[Figure]) -> str:
+    """The NPS size of 'DN 40' beside a real OD, or nothing."""
+    for figure in figures:
+        if figure.role in ("nps", "dn"):
+            return next((value.nominal for value in readings(figure, "od")), "")
+    return ""
+
+
+def _inches_of(nominal: str) -> Decimal:
+    """1.5 for '1-1/2'."""
+    whole, _, rest = nominal.rpartition("-")
+    top, _, under = rest.partition("/")
+    return Decimal(whole or 0) + Decimal(top) / Decimal(under or 1)

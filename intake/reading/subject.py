@@ -1,0 +1,81 @@
+"""What the subject line adds to the body: it fills gaps, and contradictions become doubts."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, SizeRequest
+
+_APART = Decimal("0.012")
+"""Lengths that differ by more than this share are two."""
+_WHY = "the subject says otherwise"
+_FILLED: tuple[tuple[str, FieldName | None], ...] = (
+    ("od_mm", "od"), ("wall_mm", "wall"), ("clr_mm", "clr"), ("material", "material"),
+    ("grade", None), ("quantity", "quantity"), ("nominal_pipe", None), ("angle_deg", None),
+)  # fmt: skip
+"""Attributes that the subject may fill, and the field whose doubts come along."""
+
+
+def with_subject(body: list[SizeRequest], subject: list[SizeRequest]) -> list[SizeRequest]:
+    """The subject fills gaps; where it contradicts the body, the body stands with a doubt."""
+    if not body:
+        return subject
+    if len(subject) != 1:
+        return body
+    named = subject[0]
+    if len(body) == 1:
+        return [_filled(_contradicted(body[0], named), named)]
+    if all(_agrees(request, named) for request in body):
+        return [_filled(request, named) for request in body]
+    return body
+
+
+def _agrees(request: SizeRequest, named: SizeRequest) -> bool:
+    return not any(
+        _differ(request.length_mm(field), named.length_mm(field)) for field in LENGTH_FIELDS
+    )
+
+
+def _differ(stated: Decimal | None, other: Decimal | None) -> bool:
+    return stated is not None and other is not None and abs(stated - other) > stated * _APART
+
+
+def _contradicted(request: SizeRequest, named: SizeRequest) -> SizeRequest:
+    doubts = list(request.doubts)
+    for field in LENGTH_FIELDS:
+        stated, other = request.length_mm(field), named.length_mm(field)
+        if stated is not None and other is not None and _differ(stated, other):
+            doubts.append(Doubt(field=field, readings=(stated, other), why=_WHY))
+    if request.material and named.material and request.material != named.material:
+        families = (request.material.value, named.material.value)
+        doubts.append(Doubt(field="material", readings=families, why=_WHY))
+    return request.model_copy(update={"doubts": _merged(doubts)})
+
+
+def _filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
+    update: dict[str, object] = {}
+    doubts = list(request.doubts)
+    for attribute, field in _FILLED:
+        if getattr(request, attribute) is None and getattr(named, attribute) is not None:
+            update[attribute] = getattr(named, attribute)
+            doubts.extend(doubt for doubt in named.doubts if doubt.field == field)
+    if not update:
+        return request
+    evidence = sorted((*request.evidence, *named.evidence), key=lambda item: item.start)
+    update |= {"evidence": tuple(evidence), "doubts": _merged(doubts)}
+    return request.model_copy(update=update)
+
+
+def _merged(doubts: list[Doubt]) -> tuple[Doubt, ...]:
+    """One doubt a field: readings and reasons joined."""
+    by_field: dict[FieldName, Doubt] = {}
+    for doubt in doubts:
+        held = by_field.get(doubt.field)
+        if held is None:
+            by_field[doubt.field] = doubt
+            continue
+        extra = tuple(reading for reading in doubt.readings if reading not in held.readings)
+        by_field[doubt.field] = held.model_copy(
+            update={"readings": held.readings + extra, "why": f"{held.why}; {doubt.why}"}
+        )
+    return tuple(by_field.values())

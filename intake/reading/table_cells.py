@@ -1,0 +1,153 @@
+"""Lines of a table cut into cells, and what the head of a column says of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from .figures import Layout
+from .patterns import word_set
+from .quantity_words import is_mandrel
+from .roles import LENGTH_ROLES, Role
+from .tokens import Token
+
+ColumnRole = Role | Literal["", "material", "when", "wanted"]
+"""What a column holds; '' for what nobody here needs, 'wanted' for a count or a date."""
+_SIZE_ROLES: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}
+_COLUMN_ROLES: frozenset[Role] = _SIZE_ROLES | {"quantity"}
+SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
+"""The role that a column gives its figures; none for columns that hold no size."""
+_MATERIAL_WORDS = word_set(
+    "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal",
+    "alloy spec qualität kwaliteit nuance 材質 stoff güte",
+)
+_WANTED_WORDS = word_set("needed required reqd req'd wanted ordered")
+_WHEN_WORDS = word_set(
+    "date dates deliv delivery dock due need eta datum termin liefertermin wunschtermin",
+    "lieferdatum lieferung bedarf livraison fecha entrega consegna data levering leverdatum",
+    "dostawa 納期",
+)
+_GAUGE_WORDS = word_set("ga gauge gage")
+_SCHEDULE_WORDS = word_set("sch sched schedule schd")
+_UNITS = {
+    "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
+    "ga": "ga",
+}  # fmt: skip
+_BARS = frozenset(("|", ";"))
+
+
+@dataclass(slots=True)
+class Column:
+    """A table's column: what it holds, its unit, and where it starts on the line."""
+
+    role: ColumnRole
+    unit: str | None
+    offset: int
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """The token indexes of a cell, and where it starts on the line."""
+
+    offset: int
+    tokens: tuple[int, ...]
+
+
+def cells_of(layout: Layout, indexes: Sequence[int]) -> list[Cell]:
+    """The cells of a line, given its tokens; empty cells between bars are kept."""
+    if not indexes:
+        return []
+    first = layout.tokens[indexes[0]].start
+    begin = layout.text.rfind("\n", 0, first) + 1
+    bars = any(layout.tokens[index].text in _BARS for index in indexes)
+    cells: list[Cell] = []
+    offset, current = first - begin, list[int]()
+    for index in indexes:
+        token = layout.tokens[index]
+        tabs = token.text.count("\t") if token.kind == "gap" else 0
+        if token.text in _BARS or (token.kind == "gap" and (tabs or not bars)):
+            cells.append(Cell(offset, tuple(current)))
+            offset, current = token.end - begin, []
+            cells.extend(Cell(offset, ()) for _ in range(tabs - 1))
+        else:
+            current.append(index)
+    cells.append(Cell(offset, tuple(current)))
+    if bars:
+        # The bars at both ends of "| 38 | 1.5 |" enclose the row.
+        last = len(cells) - 1
+        cells = [cell for n, cell in enumerate(cells) if cell.tokens or 0 < n < last]
+    return cells
+
+
+def column_of(layout: Layout, cell: Cell) -> Column | None:
+    """What a column holds by the words of its head; None where it has figures or no words."""
+    tokens = [layout.tokens[index] for index in cell.tokens]
+    if not tokens or any(t.number is not None and t.block != "count" for t in tokens):
+        return None
+    if _counts_tubes(tokens):
+        return Column("noise", None, cell.offset)
+    for token in tokens:
+        for cue in token.cues:
+            if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
+                unit = next((_UNITS[t.text] for t in tokens if t.text in _UNITS), None)
+                return Column(cue.role, unit, cell.offset)
+    role, unit = _by_other_words(tokens)
+    return Column(role, unit, cell.offset)
+
+
+def _counts_tubes(tokens: list[Token]) -> bool:
+    """'pcs of tube', 'tube qty': a count, but not of mandrels."""
+    roles = {t.cues[0].role for t in tokens if t.cues and not is_mandrel(t.text)}
+    return "quantity" in roles and "label" in roles
+
+
+def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
+    words = {token.text.strip(".") for token in tokens}
+    if words & _WHEN_WORDS:
+        return "when", None
+    if words & _WANTED_WORDS:
+        return "wanted", None
+    if any(cue.role == "noise" for cue in tokens[0].cues):
+        return "noise", None
+    if words & _GAUGE_WORDS:
+        return "wall", "ga"
+    if words & _SCHEDULE_WORDS:
+        return "schedule", "sch"
+    if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
+        return "material", None
+    return "", None
+
+
+def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
+    """'OD wall CLR qty' with single spaces, commas or slashes: only cue words, no figures.
+
+    Nothing where other words stand between.
+    """
+    columns: list[Column] = []
+    for index in indexes:
+        token = layout.tokens[index]
+        role: ColumnRole = ""
+        if token.kind == "cue" and token.cues[0].role in _COLUMN_ROLES | {"label"}:
+            role = token.cues[0].role
+        elif token.text.strip(".") in _MATERIAL_WORDS or token.kind == "material":
+            role = "material"
+        elif token.text in ("t", "s"):
+            role = "wall"  # as East Asian drawings call it
+        elif token.text in _UNITS and columns:
+            columns[-1].unit = _UNITS[token.text]
+            continue
+        elif token.kind in ("punct", "times", "gap"):
+            continue
+        elif token.kind != "cue":
+            return []
+        columns.append(Column(role, None, token.start))
+    return columns
+
+
+def take_units(layout: Layout, cells: list[Cell], columns: list[Column]) -> None:
+    """A row of units below the head: 'in | in | in'."""
+    if len(cells) == len(columns):
+        for column, cell in zip(columns, cells, strict=True):
+            for index in cell.tokens:
+                column.unit = column.unit or _UNITS.get(layout.tokens[index].text)

@@ -1,0 +1,177 @@
+"""The unit that stands behind a number, and the nouns that make a number a count."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Container
+from dataclasses import dataclass
+
+from .numbers import Number
+from .patterns import any_of, word_set
+
+_TIMES_D = any_of(
+    r"x\s?(?:the\s)?(?:tube\s)? | \*\s?",
+    r"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s"
+    r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
+)
+_DIAMETER = any_of(
+    r"durchmesser | diam[èe]tre | di[áa]metro | o\.?d\b\.? | d\b | dia(?:meters?|\b)",
+    r"diameters?\b | Ø",
+)
+# "3D" is a radius, but not in "3D drawing", "D: 40" or "D'Angelo".
+_NO_MULTIPLE = any_of(
+    r"\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:]) | \.\w | '"
+)
+_UNITS: tuple[tuple[str, str], ...] = (
+    ("inch", any_of(
+        "'' | \" | in(?:ch(?:es)?|ches)?s?\\b\\.?(?!\\s?/) | zoll\\b | pouces?\\b | po\\b",
+        r"pulgadas?\b | pulg\b\.? | plg\b\.? | polegadas?\b | pol\b\.?",
+        r"cale?\b(?!\s?\.?\s?\d) | pollic[ei]\b | duim\b | tommer\b | tum\b",
+    )),
+    ("mm", any_of(
+        r"mm\b | m\.m\. | millimet(?:er|re)s?\b | milímetros?\b | millimètres?\b",
+        r"millimetri\b | mms\b",
+    )),
+    ("cm", any_of(r"cm\b | centimet(?:er|re)s?\b")),
+    ("thou", any_of(r"thou(?:sandths?|sands?|s)?\b | mils?\b")),
+    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | g\b(?!/)")
+        + r"(?:\s?\(?(?P<system>bwg|swg)\b\)?)?"),
+    ("swg", r"s\.?w\.?g\b\.?"),
+    ("bwg", r"b\.?w\.?g\b\.?"),
+    ("d", any_of(
+        f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
+        r"diameters?\s(?=bend|radius|clr)",
+    )),
+    ("noise", any_of(
+        r"° | deg(?:rees?|s)?\b | grad\b | gr\b | % | percent\b | lbs?\b | \# | kg\b | psi\b",
+        r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
+        r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
+        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?=|\s?\d)",
+        r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | weeks?\b | wks?\b",
+        r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b | tage?n?\b | wochen?\b",
+        r"jahre?n?\b | jours?\b | semaines?\b | días\b | dias\b | semanas\b | giorni\b",
+        r"settimane\b | dagen\b | weken\b | grados\b | gradi\b | graden\b | degrés\b",
+        r"st(?=\s|$) | nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
+        r"kn\b | n\b(?=\s?/) | tpi\b | spm\b | mph\b | prozent\b",
+    )),
+)  # fmt: skip
+_UNIT = re.compile(
+    # A unit may be wrapped to the next line: "1.500\ninch OD".
+    r"(?: ?-? ?| ?\n ?(?=(?:mm|cm|inch(?:es)?|gauge|ga)\b))(?:"
+    + "|".join(f"(?P<{name}>{pattern})" for name, pattern in _UNITS)
+    + ")",
+    re.IGNORECASE,
+)
+# "640 hairpins", "4 more tubes": the number counts, it does not measure.
+_COUNTED = re.compile(
+    r" ?-?\s?"
+    + any_of(
+        r"more\s | such\s | of\s(?:these|those|them)\s? | identical\s | new\s | different\s",
+        r"test\s | other\s | sample\s | full\s",
+    )
+    + "?"
+    + any_of(
+        r"pcs? | pieces? | pce | nos | no\.?(?=\s) | off | ea\b | each | sets? | units? | stück",
+        "stk | stueck | pi[eè]ces? | pi[eè]zas? | uds? | unidades | pezz[io] | pz | stuks? | szt",
+        "ks | mandrels? | mandrills? | dies | tubes | pipes | bends | b[oö]gen | frames",
+        "hairpins? | parts | people | employees | guys | balls? | kugeln? | glieder | billes",
+        r"sticks | joints | lengths | hoops | loops | cages | bars(?!\b\s?=) | rails | chairs",
+        "holes | machines | benders | sizes | sets | jobs | orders | cars | trucks | bikes",
+        "trailers | customers | passes | turns | coils | samples | drawings | dorne | rohre",
+        "teile | tubos | tubi | buizen | bochten | cintrages | coudes | curve | curvas",
+        r"mal(?!\s?\d) | times | fach | -?\s?off | apiece | to\s\d",
+    )
+    + r"\b",
+    re.IGNORECASE,
+)
+_PREPOSITION_IN = re.compile(r"\s?in\s+(?P<next>[\w.]+)", re.IGNORECASE)
+_NOT_INCH = word_set(
+    "stock the a an my our your his their hand total all each this that these those case order",
+    "time january february march april may june july august september october november december",
+    "one two three four place mind common there it which any aluminum",
+)
+_SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
+_MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
+_NO_MEASURE = re.compile(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
+_TO_QUOTE = 16
+"""How far before a figure a quotation may begin that its mark ends."""
+
+
+@dataclass(frozen=True, slots=True)
+class UnitAfter:
+    """A unit and where it ends; ``name`` is None where the word beside the number is no unit."""
+
+    name: str | None
+    end: int
+    weak: bool = False
+    """The word may be a preposition."""
+
+
+def counted_after(text: str, number: Number) -> bool:
+    """Whether a whole number counts what stands behind it: '640 hairpins'."""
+    counted = _COUNTED.match(text, number.end) if number.style == "integer" else None
+    if counted is None:
+        return False
+    behind = text[counted.end() : counted.end() + 2]
+    # The next line's label counts nothing of this one: "70 / Stk.: 1".
+    return not ("\n" in counted[0] and behind.strip(".")[:1] == ":")
+
+
+def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfter | None:
+    """The unit behind a number, or None. ``materials`` holds where materials begin."""
+    match = _UNIT.match(text, number.end)
+    if match is None or (match["inch"] == '"' and _closes_quote(text, number)):
+        return None
+    if number.unit is not None:
+        # The unit is in the number; its mark may stand twice: 1" 3/4".
+        doubled = match["inch"] and number.unit == "in"
+        return UnitAfter(number.unit, match.end()) if doubled else None
+    if match["inch"]:
+        return _inch(text, match, number, materials)
+    if match["noise"]:
+        return UnitAfter("noise:" + match["noise"].casefold(), match.end())
+    if match["ga"]:
+        if number.style not in ("integer", "words", "speech") or not 0 <= number.value <= 40:
+            return UnitAfter(None, number.end)
+        return UnitAfter((match["system"] or "ga").casefold(), match.end())
+    for name in ("mm", "cm", "thou", "swg", "bwg"):
+        if match[name]:
+            return UnitAfter(name, match.end())
+    return UnitAfter("D", match.end())
+
+
+def measures(text: str, place: int) -> bool | None:
+    """Whether what stands behind a number in words makes it a measure: 'six inch', 'two wall'.
+
+    None where it says nothing either way.
+    """
+    rest = text[place : place + 24]
+    unit = _UNIT.match(rest)
+    if (unit and unit[0].strip().casefold() != "in") or _MEASURE_WORD.match(rest):
+        return not _NO_MEASURE.match(rest)
+    return None
+
+
+def _closes_quote(text: str, number: Number) -> bool:
+    """Whether the mark after a figure ends a quotation: 'the print says "R 150" and no more'."""
+    opened = text.rfind('"', max(0, number.start - _TO_QUOTE), number.start)
+    if opened < 0:
+        return False
+    quoted = text[opened : number.start]
+    if "\n" in quoted or any(char.isdigit() for char in quoted):
+        return False
+    return not text[opened - 1 : opened].isdigit()
+
+
+def _inch(text: str, match: re.Match[str], number: Number, materials: Container[int]) -> UnitAfter:
+    written = match["inch"].casefold()
+    if written.endswith(".") and _SENTENCE_NEXT.match(text, match.end()):
+        return UnitAfter("in", match.end() - 1)  # "6 in. Thanks": the point ends the sentence
+    preposition = _PREPOSITION_IN.match(text, number.end) if written == "in" else None
+    if preposition is None:
+        return UnitAfter("in", match.end())
+    following = preposition["next"].casefold()
+    if following in _NOT_INCH:
+        return UnitAfter(None, number.end)
+    weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
+    return UnitAfter("in", match.end(), weak)
