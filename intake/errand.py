@@ -44,6 +44,7 @@ _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)
 _RADIUS = Late(words_errand.RADIUS)
+_NAMED = Late(words_errand.NAMED_FIGURES)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
@@ -58,7 +59,7 @@ _ELSEWHERE = [
 ]
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""
-_HARDLY_A_WORD = 6
+_HARDLY_A_WORD = 8
 _SPOILS = 3
 """A cue of this weight takes the force out of an asking in its own sentence."""
 
@@ -86,8 +87,8 @@ class Errand:
     only_mentioned: bool
     """Whether each size is but that of "the 2 x .083 you sent", and no mandrel is counted."""
     specified: bool
-    """Whether the sizes look like an order: a radius given, mandrels counted, or hardly a word
-    besides. "The 1.75 one" is none."""
+    """Whether the sizes look like an order: a radius or a dimension named, mandrels counted, or
+    hardly a word besides. "The 1.75 one" is none."""
     wants_knowledge: bool
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
 
@@ -196,6 +197,7 @@ def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
 def _specified(heard: Sequence[_Sentence], whole: str) -> bool:
     return (
         _RADIUS.search(whole) is not None
+        or _NAMED.search(whole) is not None
         or _counting(heard) is not None
         or sum(word.isalpha() for word in whole.split()) <= _HARDLY_A_WORD
     )
@@ -278,14 +280,14 @@ def _elsewhere(
             continue
         total, heaviest, said = 0, 0, ""
         for weight, cue in cues:
-            found = False
-            for match in cue.finditer(whole):
-                if not said or weight > heaviest:
-                    said, heaviest = _said(match), weight
+            matches = list(cue.finditer(whole))
+            for match in matches:
                 number = bisect_right(starts, match.start()) - 1
                 business[number] = max(weight, business.get(number, 0))
-                found = True
-            total += weight if found else 0
+            if matches:
+                total += weight
+            if matches and weight > heaviest:
+                said, heaviest = _said(matches[0]), weight
         total = min(total, _MOST_OF_ONE_ERRAND)
         if total > best.weight:
             best = Leaning(float(total), f'{group.what} ("{said}")')

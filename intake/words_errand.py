@@ -31,6 +31,12 @@ RADIUS = (
     r"\d\s?[x×*]\s?\.?\d[\d.,]*\s?(?:mm)?\s?[x×*/]\s?\d",
 )
 
+# A dimension by its name and in figures: an answer to "which wall?".
+NAMED_FIGURES = (
+    r"\b(?:o\.?d\.?|wall|wt|thick\w*|outside|wandst\w*|außen\w*|épaisseur|ép\.|espesor|pared|"
+    r"spessore|wanddikte|wand|ścian\w*|grubość|godstjocklek|parede)\b[^\n\d]{0,15}\.?\d",
+)
+
 # A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
 DEFINITE = (
     r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|"
@@ -38,9 +44,9 @@ DEFINITE = (
     r"\d*[./]\d+)[\"”]?(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|"
     r"[\d/.-]))",
     r"\b(?:der|den|dem|ihr|ihren|ihrem) (?:\w+ )?\w{0,8}dorn\b|\b(?:le|les|du|votre|vos|des) "
-    r"mandrins?\b|\ble \d+(?:[.,]\d+)? ?x|\b(?:el|los|del|al) mandril(?:es)?\b|\b(?:il|i|dei|del|"
-    r"vs\.?) mandrin[oi]\b|\b(?:l'|le |dell')anim[ae]\b|\b(?:de|jullie|uw) doorn(?:en)?\b|"
-    r"\bdornen\b|\bo mandril\b",
+    r"mandrins?\b|(?:\b(?:le|el|los|der|den|il|i|het)|^\W*(?:de|die)) \d+(?:[.,]\d+)? ?x|\b(?:el|"
+    r"los|del|al) mandril(?:es)?\b|\b(?:il|i|dei|del|vs\.?) mandrin[oi]\b|\b(?:l'|le |"
+    r"dell')anim[ae]\b|\b(?:de|jullie|uw) doorn(?:en)?\b|\bdornen\b|\bo mandril\b",
 )  # fmt: skip
 
 # How the shop deals as a rule: payment, shipping, what it takes on.
@@ -114,8 +120,10 @@ WANTS_TOOL = (
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
 )  # fmt: skip
 
-DO_I_NEED = (r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
-             r"require)\b",)
+DO_I_NEED = (
+    r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
+    r"require)\b",
+)
 
 # A general question: it has an answer without any tube.
 GENERAL = (

@@ -122,14 +122,15 @@ NOTICE: Weighed = (
         r"\bein mitarbeiter wird\b|\bun (?:agent|conseiller|asesor|"
         r"operatore)\b[^.\n]{0,20}\b(?:vous|le|la)\b|\badd comments\b"),
     # A parcel on its way.
-    (2, r"\b(?:parcel|package|shipment|delivery)\b(?:[^.\n]|\.\d){0,80}\b(?:will be delivered (?:today|"
-        r"tomorrow|on|between|by)|is scheduled for|ready for pick ?up)\b|\bout for delivery\b|"
-        r"\btrack (?:your|my|the) (?:order|parcel|package|shipment)\b|\b(?:ihre|die) (?:bestellung|"
-        r"sendung|lieferung|paket)\b[^.\n]{0,40}\b(?:wurde|wird|ist)\b[^.\n]{0,30}\b(?:versandt|"
-        r"zugestellt|unterwegs)|\bvotre (?:commande|colis)\b[^.\n]{0,30}\b(?:a été|est|sera)\b|"
-        r"\bsu (?:pedido|paquete|envío)\b[^.\n]{0,30}\b(?:ha sido|está|será)|\b(?:il tuo|il suo|la "
-        r"tua) (?:ordine|pacco|spedizione)\b[^.\n]{0,20}\b(?:è|sarà)|\b(?:uw|je) (?:bestelling|"
-        r"pakket|zending)\b[^.\n]{0,20}\b(?:is|wordt)\b"),
+    (2, r"\b(?:parcel|package|shipment|delivery)\b(?:[^.\n]|\.\d){0,80}\b(?:will be delivered "
+        r"(?:today|tomorrow|on|between|by)|is scheduled for|ready for pick ?up)\b|\bout for "
+        r"delivery\b|\btrack (?:your|my|the) (?:order|parcel|package|shipment)\b|\b(?:ihre|die) "
+        r"(?:bestellung|sendung|lieferung|paket)\b[^.\n]{0,40}\b(?:wurde|wird|"
+        r"ist)\b[^.\n]{0,30}\b(?:versandt|zugestellt|unterwegs)|\bvotre (?:commande|"
+        r"colis)\b[^.\n]{0,30}\b(?:a été|est|sera)\b|\bsu (?:pedido|paquete|"
+        r"envío)\b[^.\n]{0,30}\b(?:ha sido|está|será)|\b(?:il tuo|il suo|la tua) (?:ordine|pacco|"
+        r"spedizione)\b[^.\n]{0,20}\b(?:è|sarà)|\b(?:uw|je) (?:bestelling|pakket|"
+        r"zending)\b[^.\n]{0,20}\b(?:is|wordt)\b"),
     # What to press.
     (2, r"\b(?:view|see|open|read|manage) (?:this |the |your |it |all )?(?:order|ticket|case|"
         r"message|invoice|listing|request|details|topic|thread|document|statement|portal|report|"

@@ -84,9 +84,7 @@ def stated_reading(request: SizeRequest) -> Reading:
     )
 
 
-def all_readings(
-    request: SizeRequest, stated: Reading | None = None
-) -> tuple[Reading, ...] | None:
+def all_readings(request: SizeRequest, stated: Reading | None = None) -> tuple[Reading, ...] | None:
     """Every combination of the doubtful readings, the stated one first; None if too many.
 
     A combination that no tube can have (wall of OD/2 and more) is no reading and is left out,

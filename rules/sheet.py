@@ -5,17 +5,17 @@ Information for whoever quotes the job. Where a figure can't be worked out it sa
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from decimal import Decimal
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from .bend import BendSpec, d_of_bend
-from .formula import Outside, described
+from .formula import Outside
 from .listed import elongation_range, listed
 from .pipe import nominal_size_mm
 from .pressure_wall import extrados_factor, intrados_factor
 from .readings import stated_reading
-from .request import Frozen
+from .sheet_figure import Figure, Section, Value, figure_of
+from .sheet_tool import tool_figures
 from .springback import (
     flow_stress_range,
     plastic_modulus,
@@ -35,42 +35,14 @@ from .tooling_lengths import arc_length, clamp_length, pressure_die_length, stra
 from .tube import bore, wall_factor
 
 if TYPE_CHECKING:
-    from .assessment import Assessment, MandrelNeeded
+    from .assessment import Assessment
     from .materials import MaterialEntry
     from .request import SizeRequest
     from .shop import Shop
 
-Unit = Literal["-", "mm", "mm3", "mm4", "%", "deg", "MPa", "N m", "text"]
-Value = Decimal | Outside | None
-
 _NO_ANGLE = Outside("no bend angle is given")
 _NO_GRADE = Outside("no grade is named that the table lists: a family alone has no one figure")
 _PERCENT = Decimal(100)
-
-
-class Figure(Frozen):
-    """One line of the sheet."""
-
-    name: str
-    values: tuple[Decimal, ...] = ()
-    """One value, or the low and high end of a range; empty with ``outside`` or ``text``."""
-    unit: Unit
-    text: str = ""
-    """For what is no number."""
-    formula: str
-    symbols: str = ""
-    valid: str = ""
-    source: str
-    note: str = ""
-    outside: str = ""
-    """Why there is no figure."""
-
-
-class Section(Frozen):
-    """Figures that belong together."""
-
-    title: str
-    figures: tuple[Figure, ...]
 
 
 def sheet(assessment: Assessment, shop: Shop) -> tuple[Section, ...]:
@@ -82,7 +54,7 @@ def sheet(assessment: Assessment, shop: Shop) -> tuple[Section, ...]:
     grades = listed(request.grade, request.material)
     return (
         Section(title="Tube and bend", figures=_ratios(spec, shop)),
-        Section(title="Mandrel", figures=_mandrel(assessment.mandrel, shop)),
+        Section(title="Mandrel", figures=tool_figures(spec, assessment, shop)),
         Section(title="Stretch", figures=_stretch(spec, grades)),
         Section(title="Wall after bending", figures=_walls(spec, request)),
         Section(title="Moment and springback", figures=_moment(spec, request, grades)),
@@ -91,81 +63,22 @@ def sheet(assessment: Assessment, shop: Shop) -> tuple[Section, ...]:
     )
 
 
-def _figure(
-    formula: Callable[..., object],
-    *values: Value,
-    unit: Unit,
-    note: str = "",
-    times: Decimal = Decimal(1),
-) -> Figure:
-    """A line of the sheet, described by the docstring of its ``formula``."""
-    words = described(formula)
-    outside = next((v.reason for v in values if isinstance(v, Outside)), "")
-    figures = [times * v for v in values if isinstance(v, Decimal)]
-    return Figure(
-        name=words.title,
-        values=() if outside else tuple(dict.fromkeys(figures)),
-        unit=unit,
-        formula=words.formula,
-        symbols=words.symbols,
-        valid=words.valid,
-        source=words.source,
-        note=note,
-        outside=outside,
-    )
-
-
 def _ratios(spec: BendSpec, shop: Shop) -> tuple[Figure, ...]:
     thin, tight = shop.limits.wall_factor_max, shop.limits.d_of_bend_min
     return (
-        _figure(
+        figure_of(
             wall_factor,
             spec.wall_factor,
             unit="-",
             note=f"our limit: at most {thin.value} ({thin.reason})",
         ),
-        _figure(
+        figure_of(
             d_of_bend,
             spec.d_of_bend,
             unit="-",
             note=f"our limit: at least {tight.value} ({tight.reason})",
         ),
-        _figure(bore, spec.bore_mm, unit="mm"),
-    )
-
-
-def _mandrel(mandrel: MandrelNeeded | None, shop: Shop) -> tuple[Figure, ...]:
-    rule = shop.mandrel_clearance
-    diameter = Figure(
-        name="Mandrel diameter",
-        values=(mandrel.diameter_low_mm, mandrel.diameter_high_mm) if mandrel else (),
-        unit="mm",
-        formula="d = ID - c",
-        symbols="d mandrel diameter [mm]; ID smallest bore [mm]; c diametral clearance [mm]",
-        source=f"geometry; clearance: {rule.reason}",
-        outside="" if mandrel else "our clearance does not reach this tube, or leaves no mandrel",
-    )
-    if mandrel is None:
-        return (diameter,)
-    balls = [Decimal(n) for n in (mandrel.balls_low, mandrel.balls_high) if n is not None]
-    return (
-        diameter,
-        Figure(
-            name="Balls",
-            values=tuple(dict.fromkeys(balls)),
-            unit="-",
-            formula="the shop's ball chart",
-            source="the shop's ball chart",
-            outside="" if balls else "the shop's ball chart says nothing for this bend",
-        ),
-        Figure(
-            name="Surface",
-            unit="text",
-            text=" or ".join(mandrel.surfaces),
-            formula="by the tube's material",
-            source="mandrel_material.csv",
-            outside="" if mandrel.surfaces else "no surface is on record for this material",
-        ),
+        figure_of(bore, spec.bore_mm, unit="mm"),
     )
 
 
@@ -182,10 +95,10 @@ def _stretch(spec: BendSpec, grades: tuple[MaterialEntry, ...]) -> tuple[Figure,
         smallest = [smallest_d_by_elongation(elongation_pct=end) for end in ends]
     note = _listed_as(grades, "elongation", [e.elongation_pct for e in grades], "%")
     return (
-        _figure(extrados_strain, strain, unit="%", times=_PERCENT),
-        _figure(intrados_strain, intrados_strain(**size), unit="%", times=_PERCENT),
-        _figure(elongation_share, *shares, unit="-", note=note),
-        _figure(smallest_d_by_elongation, *smallest, unit="-", note="advisory only"),
+        figure_of(extrados_strain, strain, unit="%", times=_PERCENT),
+        figure_of(intrados_strain, intrados_strain(**size), unit="%", times=_PERCENT),
+        figure_of(elongation_share, *shares, unit="-", note=note),
+        figure_of(smallest_d_by_elongation, *smallest, unit="-", note="advisory only"),
     )
 
 
@@ -197,10 +110,12 @@ def _walls(spec: BendSpec, request: SizeRequest) -> tuple[Figure, ...]:
         for form, share in thinning.by_form
     )
     return (
-        _figure(thinning_range, thinning.low, thinning.high, unit="%", times=_PERCENT, note=forms),
-        _figure(extrados_wall, extrados_wall(**size), unit="mm"),
-        _figure(intrados_wall, intrados_wall(**size), unit="mm"),
-        _figure(
+        figure_of(
+            thinning_range, thinning.low, thinning.high, unit="%", times=_PERCENT, note=forms
+        ),
+        figure_of(extrados_wall, extrados_wall(**size), unit="mm"),
+        figure_of(intrados_wall, intrados_wall(**size), unit="mm"),
+        figure_of(
             tema_wall_before,
             tema_wall_before(**size),
             unit="mm",
@@ -237,11 +152,11 @@ def _moment(
     no_return = _NO_ANGLE if request.angle_deg is None else unknown
     note = _listed_as(grades, "yield", [e.yield_mpa for e in grades], "MPa")
     return (
-        _figure(plastic_modulus, plastic_modulus(**size), unit="mm3"),
-        _figure(second_moment, second_moment(**size), unit="mm4"),
-        _figure(flow_stress_range, *(_ends(flows) or [unknown]), unit="MPa", note=note),
-        _figure(plastic_moment, *(_ends(moments) or [unknown]), unit="N m"),
-        _figure(
+        figure_of(plastic_modulus, plastic_modulus(**size), unit="mm3"),
+        figure_of(second_moment, second_moment(**size), unit="mm4"),
+        figure_of(flow_stress_range, *(_ends(flows) or [unknown]), unit="MPa", note=note),
+        figure_of(plastic_moment, *(_ends(moments) or [unknown]), unit="N m"),
+        figure_of(
             springback_deg,
             *(_ends(returns) or [no_return]),
             unit="deg",
@@ -257,10 +172,10 @@ def _lengths(spec: BendSpec, angle_deg: Decimal | None) -> tuple[Figure, ...]:
         arc = arc_length(clr_mm=spec.clr_mm, angle_deg=angle_deg)
         die = pressure_die_length(od_mm=spec.od_mm, clr_mm=spec.clr_mm, angle_deg=angle_deg)
     return (
-        _figure(arc_length, arc, unit="mm"),
-        _figure(pressure_die_length, die, unit="mm"),
-        _figure(clamp_length, clamp_length(od_mm=spec.od_mm), unit="mm"),
-        _figure(straight_between_bends, straight_between_bends(od_mm=spec.od_mm), unit="mm"),
+        figure_of(arc_length, arc, unit="mm"),
+        figure_of(pressure_die_length, die, unit="mm"),
+        figure_of(clamp_length, clamp_length(od_mm=spec.od_mm), unit="mm"),
+        figure_of(straight_between_bends, straight_between_bends(od_mm=spec.od_mm), unit="mm"),
     )
 
 
@@ -270,14 +185,14 @@ def _pressure(spec: BendSpec, request: SizeRequest) -> tuple[Figure, ...]:
     counted = "nominal size" if nominal_mm else "OD"
     k = spec.d_of_bend
     return (
-        _figure(
+        figure_of(
             b31_1_order_factor,
             b31_1_order_factor(diameters=diameters),
             unit="-",
             note=f"at {diameters:.2f} diameters by the {counted}",
         ),
-        _figure(intrados_factor, intrados_factor(d_of_bend=k), unit="-"),
-        _figure(extrados_factor, extrados_factor(d_of_bend=k), unit="-"),
+        figure_of(intrados_factor, intrados_factor(d_of_bend=k), unit="-"),
+        figure_of(extrados_factor, extrados_factor(d_of_bend=k), unit="-"),
     )
 
 

@@ -48,7 +48,7 @@ _LIMIT_BEFORE = re.compile(
     + r"{0,3}$"
 )
 _LIMIT_AFTER = re.compile(
-    r"^\W{0,2}(?:(?:mm|in|inch|od|wall|clr|radius)\s)?"
+    r"^(?:[\"']?\s?(?:mm|in|inch|od|wall)\s|\W{0,2})"
     + any_of(
         r"min\b | minimum | max\b | maximum",
         "or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over"

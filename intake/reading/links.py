@@ -134,7 +134,10 @@ def _is_twin(left: Figure, right: Figure) -> bool:
 
 def _share_gauge(left: Figure, right: Figure) -> None:
     """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both."""
-    for plain, named in ((left, right), (right, left)):
+    pairs = [(left, right)]
+    if right.link != "list":
+        pairs.append((right, left))  # in "16 gauge, 6 CLR" the 6 is no gauge
+    for plain, named in pairs:
         whole = plain.unit is None and plain.number.style == "integer" and plain.role is None
         if whole and named.is_gauge and plain.number.value <= 36:
             plain.unit = named.unit

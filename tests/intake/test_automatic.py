@@ -156,6 +156,19 @@ AUTOMATIC_WORDING: list[tuple[str, str, str]] = [
     ("Scan from MFP-4", "Scanned by device 10.0.0.4, 3 pages, 200 dpi.", "noreply@example.net"),
     ("Invitation: Call about mandrels @ Mon 9 Nov", "When: Mon 9 Nov 10:00\nWhere: online", ""),
     ("Accepted: call about 1.5 x .065", "Dale has accepted this invitation.", ""),
+    ("Re: your quotation (Auto-reply)", "Seeding till June. Call Jo about cattle.", ""),
+    ("Otomatik yanıt: mandrel", "26 Ekim tarihine kadar ofis dışındayım.", ""),
+    ("Re: quote", "Our shop is shut for inventory Dec 22 - Jan 2 and nobody will be reading this.",
+     ""),
+    ("AW: Dorn", "Wir haben Betriebsruhe vom 1.8. bis 19.8. Ihre Nachricht wird nicht "
+     "weitergeleitet.", ""),
+    ("[Ticket 91-49] Request received: mandrel 1/4 x .035", "Please type your reply above this "
+     "line. Your request has been received.", "tickets@example.net"),
+    ("3 new messages held", "The following messages were held since your last report.\n"
+     "wei@example.org  Inquiry mandrel 50.8 x 1.5 R76\nRelease them within 14 days or they are "
+     "deleted.", "quarantine@example.com"),
+    ("New RFQ for you", "A new RFQ matching your profile was posted: mandrel 48.3x2. Sign in to "
+     "submit your bid.", ""),
     ("tubebend Digest, Vol 41, Issue 8", "Today's Topics:\n 1. mandrel for 1.625 x .049", ""),
 ]  # fmt: skip
 
@@ -186,6 +199,27 @@ PEOPLE: list[tuple[str, str]] = [
     ("auto parts", "Automatic transmission cooler lines, 3/8 x .035. Can you do a mandrel?"),
     ("Notification of change", "Our delivery address is changing on 1 May. Regards, Jo"),
     ("mandrel", "We are closed on Fridays, so ring before. Need one for 1.5 x .065."),
+    ("Dorn", "Warum antworten Sie nicht? Der Dorn 38 x 1,5 ist seit Wochen überfällig."),
+    ("Re: quote", "I got your automated reply, thanks. It's 1.5 x .065, 4.5 CLR."),
+    ("doorn", "Waarom kunnen jullie niet reageren? Al twee weken wacht ik op de doorn."),
+    ("trzpień", "Nikt nie odpowiada na telefon, gdzie jest trzpień?"),
+    ("PO 118", "Please change the delivery options on PO 118, sea freight is fine."),
+    ("by hand", "Our system is down, so here by hand: 1.5 x .065, 4.5 CLR, one."),
+    ("Reminder", "Reminder: you still owe us a quote for 38x1,5 R57."),
+    ("neighbour", "Your parcel was delivered to our neighbour, he has it now. Nice mandrel!"),
+    ("Your quotation", "Your quotation has been approved by my boss, PO follows."),
+    ("delivery", "Thank you for your order confirmation. No action required from your side."),
+    ("Your mandrel", "Your mandrel has been received and is being reviewed by quality."),
+    ("holiday", "We are closed from August 1 to 21. The dock is open for your crate: 42,4 x 2."),
+    ("out sick", "I was out sick until Tuesday, thanks for waiting. The answer is yes, 4.5 CLR."),
+    ("new address", "This address will be closed in May, write to bev@example.org. Mandrel fine."),
+    ("RFQ 7001", "Sent from our ERP, please do not reply to this address, reply to "
+     "buyer@example.org.\nRFQ 7001: mandrel 42.4 x 2.0, R 100, 2 pcs."),
+    ("RFQ 4500", "Please confirm price & delivery for RFQ 4500: mandrel 1.5 x .065, 3 CLR. "
+     "Bid deadline 10/15. Do not reply by fax."),
+    ("Ferien", "Wir haben Betriebsferien vom 1. bis 20. August, bitte liefern Sie erst danach."),
+    ("congés", "Nous sommes en congés jusqu'au 20 août, merci de livrer le mandrin après."),
+    ("vacaciones", "Estamos de vacaciones hasta el 20, por favor entreguen el mandril después."),
     ("", ""),
 ]  # fmt: skip
 

@@ -8,7 +8,7 @@ import time
 
 import pytest
 
-from bendreply.intake.reading.figures import lay_out
+from bendreply.intake.reading.layout import lay_out
 from bendreply.intake.reading.lexer import lex
 from bendreply.intake.reading.quantity import find_counts
 

@@ -415,6 +415,24 @@ def test_keeps_the_senders_new_words_only(
         assert words not in shown
 
 
+@pytest.mark.parametrize(
+    "body",
+    [
+        "I'm on the road this week. If it's about a delivery ring the dock, 555-0110.",
+        "Uw factuur 2026-0388 kunnen wij niet verwerken omdat het nummer ontbreekt. Stuurt u?",
+        "Thank you for your continuous support.\nWe request quotation as follows.\nOD 25.4\n",
+        "Sirs,\nPlease offer your best price CIF for following:\nOD 25.4, wall 1.65\n",
+    ],
+    ids=["telephone", "number", "closing", "following"],
+)
+def test_a_sentence_is_the_senders_though_it_has_a_mark_of_other_lines(body: str) -> None:
+    """A telephone number makes no signature of a sentence, nor does "thank you" above one."""
+    own = mask(message(body))
+    shown = own.text[own.body_start :].split()
+    assert shown[-4:] == body.split()[-4:]
+    assert "request" in shown or "request" not in body
+
+
 @pytest.mark.parametrize("attribution", ATTRIBUTIONS)
 @pytest.mark.parametrize("mark", ["> ", ">", ""], ids=["spaced", "tight", "unmarked"])
 def test_every_programs_attribution_starts_the_quoted_mail(attribution: str, mark: str) -> None:

@@ -3,15 +3,8 @@
 from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
-    "qty-two-ball": "balls are counted as mandrels",
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
     "d-against-radius": "3D against a stated radius: no doubt",
-    "date-no-year": "another date is taken for the day of delivery, or the day is missed",
-    "date-no-year-next": "another date is taken for the day of delivery, or the day is missed",
-    "date-offerta": "another date is taken for the day of delivery, or the day is missed",
-    "date-past": "another date is taken for the day of delivery, or the day is missed",
-    "date-size-slash": "another date is taken for the day of delivery, or the day is missed",
-    "date-validity": "another date is taken for the day of delivery, or the day is missed",
     "hedge-not-sure": "the hedge is heard by the wrong figure, or not at all",
     "hedge-question-mark": "the hedge is heard by the wrong figure, or not at all",
     "legend-after": "a legend or a sideways table is not matched to its figures",
@@ -20,14 +13,6 @@ KNOWN_FAULTS: dict[str, str] = {
     "only-plate": "another round or flat thing is taken for a tube",
     "only-rack": "another round or flat thing is taken for a tube",
     "only-washer": "another round or flat thing is taken for a tube",
-    "qty-couple": "a count of mandrels in other words",
-    "qty-fr-un": "a count of mandrels in other words",
-    "qty-it-pezzi": "a count of mandrels in other words",
-    "qty-lines-first": "a count of mandrels in other words",
-    "qty-no": "a count of mandrels in other words",
-    "qty-owned": "a count of mandrels in other words",
-    "qty-pair": "a count of mandrels in other words",
-    "qty-words": "a count of mandrels in other words",
     "sideways": "a legend or a sideways table is not matched to its figures",
 }
 
