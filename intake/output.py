@@ -54,7 +54,10 @@ class FindingOut(_Out):
 
 
 class MandrelOut(_Out):
-    """The mandrel the request calls for; diameters in mm."""
+    """The mandrel the request calls for; diameters in mm, null where nothing is on record.
+
+    ``bore_mm`` is the nominal one, low and high those of the tube's tolerances.
+    """
 
     bore_mm: float
     diameter_low_mm: float
@@ -62,6 +65,16 @@ class MandrelOut(_Out):
     balls_low: int | None
     balls_high: int | None
     surfaces: list[str]
+    bore_low_mm: float | None
+    bore_high_mm: float | None
+    nose: str | None
+    pitch: str | None
+    wiper: Literal["no", "maybe", "yes"] | None
+    advance_max_mm: float | None
+    advance_mm: float | None
+    advance_table_mm: float | None
+    needed: Literal["needed", "either", "may not be needed"] | None
+    notes: list[str]
 
 
 class StockOut(_Out):
@@ -247,6 +260,16 @@ def _mandrel_out(assessment: Assessment) -> MandrelOut | None:
         balls_low=mandrel.balls_low,
         balls_high=mandrel.balls_high,
         surfaces=list(mandrel.surfaces),
+        bore_low_mm=_number(mandrel.bore_low_mm),
+        bore_high_mm=_number(mandrel.bore_high_mm),
+        nose=mandrel.nose,
+        pitch=mandrel.pitch,
+        wiper=mandrel.wiper,
+        advance_max_mm=_number(mandrel.advance_max_mm),
+        advance_mm=_number(mandrel.advance_mm),
+        advance_table_mm=_number(mandrel.advance_table_mm),
+        needed=mandrel.needed,
+        notes=list(mandrel.notes),
     )
 
 

@@ -20,6 +20,10 @@ if TYPE_CHECKING:
 
 _DECIMALS = {"%": 1, "deg": 1, "-": 3}
 _SIGNIFICANT = 4
+_WHERE = (
+    'Sources S01 and so on are told in rules/data/SOURCES.md; M and "memory" mean that no page '
+    "was read. Figures are for information; what the shop decides by are its two limits."
+)
 
 
 def explain_view(out: Console, assessment: Assessment, sections: tuple[Section, ...]) -> None:
@@ -33,6 +37,9 @@ def explain_view(out: Console, assessment: Assessment, sections: tuple[Section, 
         out.rule(section.title, style="dim", align="left")
         for figure in section.figures:
             _figure_view(out, figure, assessment.request.written_in)
+    if sections:
+        out.print()
+        out.print(_WHERE, style="dim")
 
 
 def value_words(figure: Figure, first: Unit) -> str:

@@ -11,9 +11,9 @@ from collections.abc import Iterator, Sequence
 from decimal import ROUND_HALF_UP, Decimal
 from typing import TYPE_CHECKING, Literal
 
-from ..rules.assessment import Alternative, Assessment, Decision, Finding, MandrelNeeded
+from ..rules.assessment import Alternative, Assessment, Decision, Finding
 from ..rules.request import LENGTH_FIELDS, Doubt, FieldName, Material, Shape, SizeRequest
-from ..rules.units import MM_PER_INCH, both_units
+from ..rules.units import both_units
 from .addressing import one_line
 from .reply_facts import (
     AMERICAN,
@@ -22,9 +22,9 @@ from .reply_facts import (
     NoteWords,
     ShopWords,
     SizeWords,
-    StockWords,
     Words,
 )
+from .wording_tool import mandrel_words, plain, spelled, stock_words
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
@@ -93,15 +93,15 @@ def size_words(assessment: Assessment, shop: Shop, *, number: int) -> SizeWords:
         warnings=_texts([f for f in warns if f.rule != LEAD_TIME and not _of_book(f)], words),
         rule_books=_texts([f for f in warns if _of_book(f)], words),
         notes=tuple(
-            NoteWords(f.rule, _spelled(one_line(f.text, 400), words))
+            NoteWords(f.rule, spelled(one_line(f.text, 400), words))
             for f in assessment.findings
             if f.effect == "notes"
         ),
         questions=tuple(dict.fromkeys(_questions(assessment, words))),
         confirmations=tuple(_confirmations(assessment, words)),
         alternatives=tuple(_alternative(a, request, words) for a in assessment.alternatives),
-        stock=_stock(assessment, words),
-        mandrel=_mandrel(assessment, words),
+        stock=stock_words(assessment, words),
+        mandrel=mandrel_words(assessment, words),
         quantity=request.quantity or 0,
         needed_by=_long_date(request),
         lead_time=lead_times[0] if lead_times else "",
@@ -148,17 +148,6 @@ def ratio(value: Decimal | None, limit: Decimal) -> str:
     return format(shown, "f")
 
 
-def plain(value: Decimal) -> str:
-    """'30' for 30.0, '2.5' for 2.50."""
-    text = format(value, "f")
-    return text.rstrip("0").rstrip(".") if "." in text else text
-
-
-def round_to(value: Decimal, places: int) -> str:
-    """A length rounded to ``places`` decimals, without trailing zeros."""
-    return plain(value.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP))
-
-
 def _size(request: SizeRequest, field: Literal["od", "wall", "clr"]) -> str:
     value = request.length_mm(field)
     return "" if value is None else both_units(value, request.written_in, wall=field == "wall")
@@ -178,13 +167,8 @@ def _of_book(finding: Finding) -> bool:
 
 
 def _texts(findings: Sequence[Finding], words: Words) -> tuple[str, ...]:
-    texts = (_spelled(one_line(finding.text, 400), words) for finding in findings)
+    texts = (spelled(one_line(finding.text, 400), words) for finding in findings)
     return tuple(dict.fromkeys(texts))
-
-
-def _spelled(text: str, words: Words) -> str:
-    """The rules' own words, written in British, as the shop spells them."""
-    return text.replace("centreline", words.centreline).replace("aluminium", words.aluminium)
 
 
 def _questions(assessment: Assessment, words: Words) -> Iterator[str]:
@@ -197,7 +181,7 @@ def _questions(assessment: Assessment, words: Words) -> Iterator[str]:
         if finding.effect == "asks":
             asked.add(finding.field)
             question = finding.question or _own_question(finding, request, words)
-            yield _spelled(one_line(question, 300), words)
+            yield spelled(one_line(question, 300), words)
     for field in request.missing:
         if field not in asked:
             yield _gap_question(field, words)
@@ -215,7 +199,7 @@ def _own_question(finding: Finding, request: SizeRequest, words: Words) -> str:
 
 
 def _gap_question(field: FieldName, words: Words) -> str:
-    return _spelled(_GAP_QUESTIONS.get(field, f"What is the {_FIELD_NAMES[field]}?"), words)
+    return spelled(_GAP_QUESTIONS.get(field, f"What is the {_FIELD_NAMES[field]}?"), words)
 
 
 def _confirmations(assessment: Assessment, words: Words) -> Iterator[str]:
@@ -256,50 +240,8 @@ def _alternative(offer: Alternative, request: SizeRequest, words: Words) -> Alte
         clr_mm=offer.clr_mm,
         written_in=request.written_in,
     )
-    why = _spelled(one_line(offer.why, 160).rstrip("."), words)
+    why = spelled(one_line(offer.why, 160).rstrip("."), words)
     return AlternativeWords(summary=tube(bend), why=why)
-
-
-def _stock(assessment: Assessment, words: Words) -> StockWords | None:
-    if (stock := assessment.stock) is None:
-        return None
-    return StockWords(
-        part=stock.part,
-        diameter=both_units(stock.mandrel_diameter_mm, assessment.request.written_in),
-        balls=stock.balls,
-        surface=_spelled(stock.surface, words),
-        on_hand=stock.on_hand,
-        price=stock.price or "",
-    )
-
-
-def _mandrel(assessment: Assessment, words: Words) -> str:
-    """The tool a complete request calls for; the balls are a range because charts differ."""
-    if (mandrel := assessment.mandrel) is None:
-        return ""
-    parts = [_diameters(mandrel, assessment.request.written_in)]
-    if mandrel.balls_low is not None and mandrel.balls_high is not None:
-        few, many = mandrel.balls_low, mandrel.balls_high
-        parts.append(f"{few} to {many} balls" if few != many else _balls(few))
-    if mandrel.surfaces:
-        parts.append(_spelled(" or ".join(mandrel.surfaces), words))
-    return ", ".join(parts)
-
-
-def _diameters(mandrel: MandrelNeeded, first: Literal["in", "mm"]) -> str:
-    """'1.547 to 1.555 in (39.29 to 39.5 mm) diameter': to 0.001 in and 0.01 mm, as made."""
-    ends = (mandrel.diameter_low_mm, mandrel.diameter_high_mm)
-    inches = [round_to(end / MM_PER_INCH, 3) for end in ends]
-    mms = [round_to(end, 2) for end in ends]
-    written = {
-        "in": f"{' to '.join(dict.fromkeys(inches))} in",
-        "mm": f"{' to '.join(dict.fromkeys(mms))} mm",
-    }
-    return f"{written[first]} ({written['mm' if first == 'in' else 'in']}) diameter"
-
-
-def _balls(count: int) -> str:
-    return {0: "no balls (plug)", 1: "1 ball"}.get(count, f"{count} balls")
 
 
 def _long_date(request: SizeRequest) -> str:

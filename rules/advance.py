@@ -15,9 +15,11 @@ def advance_max(*, clr_mm: Decimal, bore_mm: Decimal, radial_clearance_mm: Decim
 
     Symbols: e advance of the nose's shoulder, never of the balls [mm]; R centreline radius [mm];
     ID bore [mm]; z radial clearance between bore and mandrel [mm].
-    Range: z above 0 and below ID/2, the mandrel in the middle of the bore; raises ValueError
-    otherwise. The result is kept to 0.01 mm.
+    Range: z above 0 and below ID/2, the mandrel in the middle of the bore; the
+    result is kept to 0.01 mm.
     Source: geometry (Pythagoras; S01 names the method and prints no formula).
+
+    Raises ValueError outside its range.
 
     >>> advance_max(clr_mm=Decimal("76.2"), bore_mm=Decimal("34.8"),
     ...             radial_clearance_mm=Decimal("0.125"))
@@ -34,8 +36,10 @@ def advance_advised(*, clr_mm: Decimal, bore_mm: Decimal, radial_clearance_mm: D
 
     Symbols: e advance of the nose's shoulder, never of the balls [mm]; R centreline radius [mm];
     ID bore [mm]; z radial clearance between bore and mandrel [mm].
-    Range: as for the furthest advance; raises ValueError otherwise.
+    Range: as for the furthest advance.
     Source: S01 (two thirds of the furthest).
+
+    Raises ValueError outside its range.
 
     >>> advance_advised(clr_mm=Decimal("76.2"), bore_mm=Decimal("34.8"),
     ...                 radial_clearance_mm=Decimal("0.125"))
@@ -51,9 +55,11 @@ def advance_by_table(*, od_mm: Decimal) -> Decimal | None:
     """Advance past the tangent, a second opinion: e by OD alone.
 
     Symbols: e advance of the nose's shoulder [mm]; OD outside diameter, to the whole mm [mm].
-    Range: OD of 6 to 152 mm; None outside, never clamped.
+    Range: OD of 6 to 152 mm.
     Source: set-up page of a maker of bending machines (S06); it looks at neither radius nor
     clearance.
+
+    None outside its range.
 
     >>> advance_by_table(od_mm=Decimal(38))
     Decimal('5.5')

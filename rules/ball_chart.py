@@ -202,8 +202,10 @@ def swing_per_joint(*, pitch_over_od: Decimal, d_of_bend: Decimal) -> Decimal:
     """Swing of one ball joint: s = (p / k) 180 / pi.
 
     Symbols: s swing [degrees]; p pitch of the balls over OD [-]; k D of bend [-].
-    Range: p and k above 0; raises ValueError otherwise.
+    Range: p and k above 0.
     Source: arc over radius; the pitch is assumed (common practice, no source).
+
+    Raises ValueError outside its range.
 
     >>> round(swing_per_joint(pitch_over_od=Decimal("0.45"), d_of_bend=Decimal(1)), 2)
     Decimal('25.78')
@@ -217,8 +219,10 @@ def balls_that_fit(*, angle_deg: Decimal, pitch_over_od: Decimal, d_of_bend: Dec
     """Most balls with room in the bend: n = whole part of A / s.
 
     Symbols: n balls [-]; A bend angle [degrees]; s swing of one joint [degrees].
-    Range: all above 0; raises ValueError otherwise.
+    Range: all above 0.
     Source: geometry; the pitch is assumed (common practice, no source).
+
+    Raises ValueError outside its range.
 
     >>> balls_that_fit(angle_deg=Decimal(90), pitch_over_od=Decimal("0.45"), d_of_bend=Decimal(1))
     3

@@ -28,8 +28,10 @@ def smallest_bore(
 
     Symbols: ID bore [mm]; OD outside diameter [mm]; d its minus tolerance [mm]; t wall [mm]; w its
     plus tolerance [mm].
-    Range: any size that leaves a bore; raises ImpossibleSize otherwise.
+    Range: any size that leaves a bore.
     Source: geometry; the tolerances are those of the tube's standard.
+
+    Raises ImpossibleSize outside its range.
 
     >>> smallest_bore(od_mm=Decimal(50), wall_mm=Decimal("1.5"),
     ...               od_minus_mm=Decimal("0.375"), wall_plus_mm=Decimal("0.2"))
@@ -45,8 +47,10 @@ def largest_bore(
 
     Symbols: ID bore [mm]; OD outside diameter [mm]; d its plus tolerance [mm]; t wall [mm]; w its
     minus tolerance [mm].
-    Range: w below t; raises ImpossibleSize otherwise.
+    Range: w below t.
     Source: geometry; the tolerances are those of the tube's standard.
+
+    Raises ImpossibleSize outside its range.
 
     >>> largest_bore(od_mm=Decimal(50), wall_mm=Decimal("1.5"),
     ...              od_plus_mm=Decimal("0.375"), wall_minus_mm=Decimal("0.2"))
@@ -59,8 +63,10 @@ def flash_in_bead(*, wall_mm: Decimal) -> Decimal:
     """Inside flash of ERW tube, left in: b = the lesser of t and 3/32 in.
 
     Symbols: b height of the bead, at most [mm]; t wall [mm].
-    Range: t above 0; raises ImpossibleSize otherwise.
+    Range: t above 0.
     Source: ASTM A513 Type 2, distributor table (S30).
+
+    Raises ImpossibleSize outside its range.
 
     >>> flash_in_bead(wall_mm=Decimal("1.651"))
     Decimal('1.651')
@@ -77,8 +83,10 @@ def en10296_bead(
 
     Symbols: b height of the bead, at most [mm]; t wall [mm]; A bead left inside and out, B left
     inside, C removed or rolled [-].
-    Range: t below 8 mm, and B below 114.3 mm OD; None outside that.
+    Range: t below 8 mm, and B below 114.3 mm OD.
     Source: EN 10296-2, by a stainless association's page (S35).
+
+    None outside its range.
 
     >>> en10296_bead(od_mm=Decimal(50), wall_mm=Decimal("1.5"), finish="B")
     Decimal('0.39')
@@ -93,8 +101,10 @@ def across_weld(*, bore_mm: Decimal, bead_mm: Decimal) -> Decimal:
     """Free diameter across an inside weld bead: F = ID - b.
 
     Symbols: F free diameter [mm]; ID bore [mm]; b height of the one bead [mm].
-    Range: b from 0 to below ID; raises ImpossibleSize otherwise.
+    Range: b from 0 to below ID.
     Source: geometry.
+
+    Raises ImpossibleSize outside its range.
 
     >>> across_weld(bore_mm=Decimal("34.798"), bead_mm=Decimal("1.651"))
     Decimal('33.147')

@@ -40,6 +40,8 @@ if TYPE_CHECKING:
     from .request import SizeRequest
     from .shop import Shop
 
+__all__ = ["Figure", "Section", "sheet"]
+
 _NO_ANGLE = Outside("no bend angle is given")
 _NO_GRADE = Outside("no grade is named that the table lists: a family alone has no one figure")
 _PERCENT = Decimal(100)

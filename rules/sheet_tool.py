@@ -13,6 +13,7 @@ from .mandrel import surface_notes
 from .needed import mandrel_need
 from .sheet_figure import Figure, figure_of
 from .tolerances import make_of
+from .units import both_units
 
 if TYPE_CHECKING:
     from .assessment import Assessment, MandrelNeeded
@@ -62,16 +63,17 @@ def _need(spec: BendSpec) -> Figure:
 
 def _bore(spec: BendSpec, request: SizeRequest) -> Figure:
     found = bore_range(od_mm=spec.od_mm, wall_mm=spec.wall_mm, make=make_of(request))
-    doubtful = (f"can be as small as {mm} mm for {title}" for title, mm in found.doubtful)
-    line = figure_of(
-        smallest_bore,
-        Outside(found.basis) if found.low_mm is None else found.low_mm,
-        found.high_mm,
-        unit="mm",
-        note="; ".join(
-            (*(() if found.low_mm is None else (found.basis,)), *found.notes, *doubtful)
-        ),
-    )
+    doubtful = [
+        f"can be as small as {both_units(mm, request.written_in)} for {title}"
+        for title, mm in found.doubtful
+    ]
+    low = found.low_mm
+    if low is None:
+        why = Outside(found.basis.removeprefix("nominal bore: ") + ", so the nominal bore counts")
+        line = figure_of(smallest_bore, why, unit="mm", note="; ".join((*found.notes, *doubtful)))
+    else:
+        note = "; ".join((found.basis, *found.notes, *doubtful))
+        line = figure_of(smallest_bore, low, found.high_mm, unit="mm", note=note)
     return line.model_copy(update={"name": "Bore by the tube's tolerances"})
 
 

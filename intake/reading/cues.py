@@ -57,8 +57,7 @@ def cues_of(words: Sequence[str]) -> tuple[int, tuple[Cue, ...]]:
     for phrase, cue in _known(words[0]):
         if len(phrase) < length:
             break
-        said = words[: len(phrase)]
-        if len(said) == len(phrase) and all(map(_same_word, said, phrase)):
+        if len(phrase) <= len(words) and all(map(_same_word, words, phrase)):
             length = len(phrase)
             found.append(cue)
     return length, tuple(found)

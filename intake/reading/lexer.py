@@ -17,7 +17,7 @@ from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
 
 MOST_NUMBERS = 3000
-"""The text is read up to that many numbers: some forty pages of a table."""
+"""The text is read up to that many numbers: a table of a thousand sizes."""
 
 _TIMES = re.compile(
     r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",

@@ -6,7 +6,6 @@ import re
 
 from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
-from .lexer import MOST_NUMBERS
 from .patterns import any_of
 from .requests import empty_request, requests_of
 from .stretch import read_stretch
@@ -41,7 +40,7 @@ _TOOLING = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
-_TOO_MUCH = f"the message is very long: only its first {MOST_NUMBERS} numbers were read, at most"
+_CUT = "{} is very long: only its beginning was read"
 
 
 def read(own: OwnText, message: Message) -> Reading:
@@ -49,7 +48,7 @@ def read(own: OwnText, message: Message) -> Reading:
     body = read_stretch(own.text[own.body_start :], own.body_start)
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
-    notes = [_TOO_MUCH] if body.is_cut else []
+    notes = [_CUT.format("the message")] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject)
     if subject is not None:
         requests = with_subject(requests, requests_of(subject, own, message, beside=body))
@@ -57,6 +56,8 @@ def read(own: OwnText, message: Message) -> Reading:
         for name, text in own.attachment_texts:
             attached = read_stretch(text, len(own.text))
             found = requests_of(attached, own, message, beside=body)
+            if attached.is_cut:
+                notes.append(_CUT.format(f"the attachment {name}"))
             notes.append(f"{len(found)} sizes read from the attachment {name}")
             requests.extend(_in_attachment(request, name) for request in found)
     notes.extend(

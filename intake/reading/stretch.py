@@ -22,6 +22,9 @@ from .radius_kind import refine_radii
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 
+MOST_CHARACTERS = 40_000
+"""So much of one text is read, some twenty pages: nobody writes more about a tube."""
+
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
@@ -36,19 +39,17 @@ class Stretch:
     rows: dict[Row, RowFacts]
     unit: Unit | None
     """The unit that its figures mostly use."""
-
-    @property
-    def is_cut(self) -> bool:
-        """Whether there was more than is ever read of one text."""
-        tokens = self.layout.tokens
-        rest = self.plain.text[tokens[-1].end if tokens else 0 :]
-        return len(self.groups) >= MOST_GROUPS or bool(rest.strip())
+    is_cut: bool
+    """Whether there was more than is ever read of one text."""
 
 
 def read_stretch(original: str, offset: int) -> Stretch:
     """Read a text that begins at ``offset`` in the message. Never raises on any text."""
-    plain = tabulate(flatten(original))
-    layout = lay_out(lex(plain.text), plain.text)
+    plain = tabulate(flatten(original[:MOST_CHARACTERS]))
+    tokens = lex(plain.text)
+    text = plain.text[: tokens[-1].end] if tokens else ""
+    is_cut = len(original) > MOST_CHARACTERS or bool(plain.text[len(text) :].strip())
+    layout = lay_out(tokens, text if is_cut else plain.text)
     listen(layout)
     set_counts_aside(layout)
     rows = read_tables(layout)
@@ -59,4 +60,6 @@ def read_stretch(original: str, offset: int) -> Stretch:
     share_lists(layout)
     refine_radii(layout)
     note_names(layout)
-    return Stretch(original, offset, plain, layout, gather(layout), rows, usual_unit(layout))
+    groups = gather(layout)
+    is_cut = is_cut or len(groups) >= MOST_GROUPS
+    return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
