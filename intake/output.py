@@ -51,6 +51,7 @@ class FindingOut(_Out):
     limit: float | None
     field: FieldName | None
     question: str | None
+    leads: list[str]
 
 
 class MandrelOut(_Out):
@@ -247,6 +248,7 @@ def _finding_out(finding: Finding) -> FindingOut:
         limit=_number(finding.limit),
         field=finding.field,
         question=finding.question,
+        leads=list(finding.leads),
     )
 
 

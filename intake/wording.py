@@ -120,8 +120,12 @@ def tube(request: SizeRequest) -> str:
     gaps = {"od": "OD not given", "wall": "wall not given", "clr": "CLR not given"}
     parts = {f: gaps[f] if request.length_mm(f) is None else said[f] for f in LENGTH_FIELDS}
     pipe = f" ({one_line(request.nominal_pipe, 60)})" if request.nominal_pipe else ""
-    shape = "" if request.shape is Shape.ROUND else f"{request.shape.value} tube, "
-    return f"{shape}{parts['od']} x {parts['wall']}{pipe}, {parts['clr']}"
+    bend = f"{parts['wall']}{pipe}, {parts['clr']}"
+    if request.shape is Shape.ROUND:
+        return f"{parts['od']} x {bend}"
+    # "2 x 2 x .120" has no OD, and saying that it lacks one would puzzle its sender.
+    outside = "" if request.od_mm is None else f"{parts['od']} x "
+    return f"{request.shape.value} tube, {outside}{bend}"
 
 
 def material(request: SizeRequest, words: Words) -> str:
@@ -180,8 +184,12 @@ def _questions(assessment: Assessment, words: Words) -> Iterator[str]:
     for finding in assessment.findings:
         if finding.effect == "asks":
             asked.add(finding.field)
+            if finding.field == "shape" and finding.question is None:
+                return  # a square tube is for a person to look at, whatever else is open
             question = finding.question or _own_question(finding, request, words)
-            yield spelled(one_line(question, 300), words)
+            leads = "; ".join(finding.leads)
+            told = f" {leads[0].upper()}{leads[1:]}." if leads else ""
+            yield spelled(one_line(question + told, 500), words)
     for field in request.missing:
         if field not in asked:
             yield _gap_question(field, words)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from datetime import date
 from decimal import Decimal
@@ -25,6 +26,8 @@ ASK_ABOVE = Decimal(2)
 
 A judgement, not a law: catalogue minima are exceeded daily (6061-T6 of 8 % is bent at 3 D), so
 this never declines."""
+_TEMPER = re.compile(r"(?i)\b[th]\d|\+\s?(?:n|c|lc|sr|ar?|cr)\b|anneal|normali|hard|drawn")
+"""A grade that names its temper: '6061-T6', 'E235+N', '4130 normalized'."""
 _SOURCE = "materials.csv; outer fibre strain OD / (2 x CLR) (S25), advisory (S49)"
 
 
@@ -82,10 +85,10 @@ def elongation_findings(request: SizeRequest, spec: BendSpec) -> Iterator[Findin
         else f"{request.grade} is listed with {ratio_text(span[0])} to {ratio_text(span[1])} %, "
         "depending on its temper"
     )
-    if best > ASK_ABOVE:
-        ask = "please tell us the temper and the elongation on the mill certificate"
-    else:
-        ask = "please tell us the temper"
+    wanted = [] if _TEMPER.search(request.grade or "") else ["the temper"]
+    if best > ASK_ABOVE or not wanted:
+        wanted.append("the elongation on the mill certificate")
+    ask = f"please tell us {' and '.join(wanted)}"
     yield Finding(
         rule="elongation",
         effect="warns",

@@ -33,6 +33,8 @@ class Finding(Frozen):
     """The field an ``asks`` finding wants settled."""
     question: str | None = None
     """For ``asks``: a question that one word answers."""
+    leads: tuple[str, ...] = ()
+    """Which answer leads where, one clause each: 'if 4 in: not likely to be feasible'."""
 
 
 class MandrelNeeded(Frozen):

@@ -181,8 +181,12 @@ def missing_material(case: Case) -> Iterator[Finding]:
     if fits:
         parts = " and ".join(f"{m.part} ({m.surface})" for m in fits)
         text = f"{parts} would fit by size; whether the surface suits depends on the material."
+        leads = (
+            f"by size, {parts} on our shelf would fit; whether its surface suits depends on it",
+        )
     else:
         text = "The material is not given; it settles the surface of the mandrel."
+        leads = ()
     yield Finding(
         rule="missing-material",
         effect="asks" if fits else "notes",
@@ -190,6 +194,7 @@ def missing_material(case: Case) -> Iterator[Finding]:
         source="mandrel_material.csv",
         field="material",
         question="What is the tube's material?",
+        leads=leads,
     )
 
 
@@ -228,7 +233,7 @@ def enough_on_hand(case: Case) -> Iterator[Finding]:
         yield Finding(
             rule="enough-on-hand",
             effect="notes",
-            text=f"{found.part} would fit, but {found.on_hand} on hand is less than {wanted}.",
+            text=f"{found.part} would fit, but {wanted} are wanted and {found.on_hand} on hand.",
             source="catalogue.csv",
             measured=Decimal(found.on_hand),
             limit=Decimal(wanted),

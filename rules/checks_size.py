@@ -24,7 +24,8 @@ def shape(case: Case) -> Iterator[Finding]:
         text=f"{kind} is not a round tube: a person here has to look at it.",
         source="house rule: only round tube is judged by figures",
         field="shape",
-        question="Is the tube round?",
+        # Who wrote 'square' need not be asked whether it is round.
+        question="Is the tube round?" if case.reading.shape is Shape.OTHER else None,
     )
 
 

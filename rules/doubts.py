@@ -112,8 +112,10 @@ def _asks(
     if len(options) < 2:
         text = f"The {name} is read as {words} and has to be confirmed ({doubt.why})."
         question = f"Is the {name} {words}?"
-    if leads := "; ".join(_leads(doubt.field, options, stated, judgements)):
-        text += f" {leads[0].upper()}{leads[1:]}."
+    leads = tuple(_leads(doubt.field, options, stated, judgements))
+    if leads:
+        joined = "; ".join(leads)
+        text += f" {joined[0].upper()}{joined[1:]}."
     return Finding(
         rule=f"doubt-{doubt.field}",
         effect="asks",
@@ -121,6 +123,7 @@ def _asks(
         source=_SOURCE,
         field=doubt.field,
         question=question,
+        leads=leads,
     )
 
 
@@ -172,7 +175,7 @@ def _leads(
         return
     for option in options:
         if option in found:
-            yield f"{_word(field, option, stated)}: {found[option]}"
+            yield f"if {_word(field, option, stated)}: {found[option]}"
 
 
 def _without(reading: Reading, index: int) -> tuple[object, ...]:

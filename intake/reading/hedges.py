@@ -13,6 +13,7 @@ _NOT = re.compile(
     + any_of(
         "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
+        "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
         "niet | no es | statt | anstatt | au lieu de | en vez de | invece di | in plaats van",
         "ikke | inte | nie",

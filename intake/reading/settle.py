@@ -40,6 +40,7 @@ class Settler:
         if size.radius is not None and size.lengths["clr"] is None and size.best.clr is not None:
             role, od = size.radius_role, size.lengths["od"]
             size.lengths["clr"] = centreline_radius(size.best.clr, role, od)
+        size.drop_impossible()
         doubt_size(size)
         if all(value is None for value in size.lengths.values()) and not group.shape:
             return None

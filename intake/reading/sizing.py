@@ -62,6 +62,12 @@ class Sizing:
         """The figures of the group."""
         return self.group.slots
 
+    def drop_impossible(self) -> None:
+        """'OD 38, ID 38' has no wall, a 38 tube no outside radius of 15: both are asked for."""
+        for name, length in self.lengths.items():
+            if length is not None and length <= 0:
+                self.lengths[name] = None
+
     def doubt(self, name: Length, why: str, *others: Decimal | None) -> None:
         """Doubt a length as stated; ``others`` [mm] are what else it may be."""
         self.doubts.add(name, [self.lengths[name], *others], why)
