@@ -93,11 +93,11 @@ def is_website_form(message: Message) -> bool:
 
 def _has_person_to_answer(message: Message) -> bool:
     """Does a Reply-To name somebody other than the program that sent the mail?"""
-    return (
-        message.reply_to is not None
-        and bool(message.reply_to.address)
-        and message.reply_to.address.casefold() != message.sender.address.casefold()
-        and _NO_REPLY.search(message.reply_to.address) is None
+    return any(
+        one.address
+        and one.address.casefold() != message.sender.address.casefold()
+        and _NO_REPLY.search(one.address) is None
+        for one in message.reply_addresses
     )
 
 

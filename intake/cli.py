@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from importlib import import_module
 from typing import NoReturn
 
-from .cli_common import RefusedError, complain
+from .cli_common import UNUSABLE_INPUT, RefusedError, complain
 
 DESCRIPTION = """\
 Reads tube sizes out of customers' messages, judges the bend by your shop's limits
@@ -28,29 +28,44 @@ Nothing here can send mail: approved replies are laid down as drafts for a perso
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return its exit status."""
+    if sys.stdout is None:  # closed by the caller; a file opened from here on would take its place
+        if sys.stderr is not None:
+            complain("the output can't be written: standard output is closed")
+        return UNUSABLE_INPUT
     for stream in (sys.stdout, sys.stderr):
         # A customer's odd character must not stop the run on a terminal that can't show it.
         if reconfigure := getattr(stream, "reconfigure", None):
             reconfigure(errors="backslashreplace")
     try:
-        args = build_parser().parse_args(argv)
-        status = _run(args)
+        status = _outcome(argv)
         sys.stdout.flush()
+    except BrokenPipeError:  # the reader (`| head`) has seen enough
+        _forget_output()
+        return 0
+    except OSError as error:
+        _forget_output()
+        complain(f"{error.filename or 'the output'} can't be used: {error.strerror or error}")
+        return UNUSABLE_INPUT
+    return status
+
+
+def _forget_output() -> None:
+    """What is still buffered goes nowhere, or the interpreter would complain on its way out."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def _outcome(argv: Sequence[str] | None) -> int:
+    try:
+        return _run(build_parser().parse_args(argv))
     except RefusedError as refused:
         for sentence in refused.sentences:
             complain(sentence)
         return refused.status
-    except BrokenPipeError:
-        # The reader (`| head`) has seen enough. What is still buffered goes nowhere, or the
-        # interpreter would complain about it on its way out.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
     except KeyboardInterrupt:
         complain("stopped; what was finished before is kept")
         return 130
     except SystemExit as stop:  # argparse: --help, --version, or a wrong call
         return stop.code if isinstance(stop.code, int) else 2
-    return status
 
 
 def _run(args: argparse.Namespace) -> int:
@@ -92,6 +107,13 @@ def build_parser() -> argparse.ArgumentParser:
     _add_desk(commands)
     _add_shop(commands)
     return parser
+
+
+def _inquiry_number(words: str) -> str:
+    """``17`` or ``#17``; anything else is a wrong call, not an inquiry that is not there."""
+    if not words.strip().removeprefix("#").isdecimal():
+        raise argparse.ArgumentTypeError(f"{words!r} is no number of an inquiry")
+    return words
 
 
 Commands = argparse._SubParsersAction  # typeshed knows the public name of this type by no other
@@ -148,7 +170,10 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         commands, "collect", "cli_desk", "collect", "bring new messages into the store (repeatable)"
     )
     collect.add_argument(
-        "sources", nargs="*", metavar="SOURCE", help="as PATH of read; default: the shop's mailbox"
+        "sources",
+        nargs="*",
+        metavar="SOURCE",
+        help="as PATH of read, at least one: the shop's mailbox is not read over IMAP yet",
     )
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
@@ -156,7 +181,9 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
     aside = _add(commands, "set-aside", "cli_desk", "set_aside", "leave a message without a draft")
     for parser in (show, correct, approve, aside):
-        parser.add_argument("id", metavar="ID", help="number of the inquiry, see backlog")
+        parser.add_argument(
+            "id", metavar="ID", type=_inquiry_number, help="number of the inquiry, see backlog"
+        )
     correct.add_argument(
         "changes",
         nargs="+",

@@ -77,6 +77,17 @@ def attempt(message: Message, file: str, shop: Shop, templates: Templates) -> Re
         return None
 
 
+def standard_input() -> str:
+    """All that is piped or pasted in. Raises RefusedError where it can't be read as text."""
+    if sys.stdin is None:
+        raise RefusedError("standard input is closed: give the words as TEXT")
+    try:
+        return sys.stdin.read()
+    except (OSError, UnicodeDecodeError) as error:
+        why = error.strerror if isinstance(error, OSError) else "it is not UTF-8 text"
+        raise RefusedError(f"standard input can't be read: {why}") from error
+
+
 def today_of(shop: Shop) -> date:
     """Today by the shop's clocks."""
     return datetime.now(shop.zone).date()

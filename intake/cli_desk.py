@@ -81,8 +81,8 @@ def collect(args: argparse.Namespace) -> int:
     """Bring new messages into the store."""
     if not args.sources:
         raise RefusedError(
-            "nothing to collect from: name files, a folder of .eml, an mbox, a Maildir or a chat "
-            "export (.jsonl)",
+            "nothing to collect from: reading the shop's mailbox over IMAP is not built yet; name "
+            "files, a folder of .eml, an mbox, a Maildir or a chat export (.jsonl)",
             status=WRONG_CALL,
         )
     with opened(args, create=True) as (shop, store):
@@ -117,9 +117,9 @@ def show(args: argparse.Namespace) -> int:
     from .screen import console
     from .screen_desk import inquiry_view
 
-    with opened(args) as (_, store):
+    with opened(args) as (shop, store):
         inquiry = look_up(store, args.id)
-    inquiry_view(console(), inquiry)
+    inquiry_view(console(), inquiry, shop.reply_address or "")
     return 0
 
 
@@ -136,7 +136,9 @@ def correct(args: argparse.Namespace) -> int:
         templates = templates_of(shop)
         inquiry = look_up(store, args.id)
         try:
-            index, changes = parse_changes(args.changes, sizes=len(inquiry.assessments))
+            index, changes = parse_changes(
+                args.changes, requests=[one.request for one in inquiry.assessments]
+            )
         except CorrectionError as error:
             raise RefusedError(str(error), status=WRONG_CALL) from error
         changed = put_right(
@@ -157,7 +159,9 @@ def approve(args: argparse.Namespace) -> int:
     from .desk import approve as say_yes
 
     with opened(args) as (shop, store):
-        approved = say_yes(store, args.id, args.by, people=shop.people)
+        approved = say_yes(
+            store, args.id, args.by, people=shop.people, shop_address=shop.reply_address or ""
+        )
     print(f"Draft {approved.draft_number} of inquiry {approved.inquiry} is approved by "
           f"{approved.word.by}. `bendreply deliver` lays it down for sending.")  # fmt: skip
     return 0

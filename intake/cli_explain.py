@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
-from .cli_common import RefusedError, shop_of, today_of
+from .cli_common import RefusedError, shop_of, standard_input, today_of
 
 if TYPE_CHECKING:
     from ..rules.assessment import Assessment
@@ -25,7 +24,7 @@ def explain(args: argparse.Namespace) -> int:
     from .uses import safety_uses
 
     shop = shop_of(args)
-    text = " ".join(args.text) if args.text else sys.stdin.read()
+    text = " ".join(args.text) if args.text else standard_input()
     today = today_of(shop)
     message = text_message(text, today)
     own = mask(message)

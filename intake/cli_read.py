@@ -13,6 +13,7 @@ from .cli_common import (
     attempt,
     complain,
     shop_of,
+    standard_input,
     templates_of,
     today_of,
 )
@@ -25,6 +26,8 @@ def read(args: argparse.Namespace) -> int:
     """Read every message of every path; go on past what can't be read."""
     from .sources import read_paths
 
+    if "-" in args.paths and sys.stdin is None:
+        raise RefusedError("standard input is closed: name a file instead of -")
     shop = shop_of(args)
     templates = templates_of(shop)
     show = _printer(as_json=args.json)
@@ -48,9 +51,9 @@ def answer(args: argparse.Namespace) -> int:
     templates = templates_of(shop)
     text = " ".join(args.text)
     if not args.text:
-        if sys.stdin.isatty():
+        if sys.stdin is not None and sys.stdin.isatty():
             print("Paste the message, then press Ctrl-D on a line of its own.", file=sys.stderr)
-        text = sys.stdin.read()
+        text = standard_input()
     if not text.strip():
         raise RefusedError("there is no text to answer: give it as TEXT or on standard input")
     message = text_message(text, today_of(shop))

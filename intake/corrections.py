@@ -7,13 +7,15 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
-from ..rules.request import Shape
+from ..rules.request import Shape, SizeRequest
 from .reading import parse_field
 from .reading.materials import find_materials
+from .typed_lengths import NoLength, Unit, typed_length
 
 Value = Decimal | str | int | date | None
 
 FIELDS = ("od", "wall", "clr", "material", "grade", "shape", "quantity", "needed_by")
+_COUNT = re.compile(r"-?\d{1,30}", re.ASCII)
 _WRITTEN = re.compile(r"(?:(\d+)\.)?([\w-]+)\s*=(.*)", re.DOTALL | re.ASCII)
 
 
@@ -21,13 +23,16 @@ class CorrectionError(ValueError):
     """A correction that can't be understood; the message is the sentence for the person."""
 
 
-def parse_changes(written: Sequence[str], *, sizes: int) -> tuple[int, dict[str, Value]]:
+def parse_changes(
+    written: Sequence[str], *, requests: Sequence[SizeRequest]
+) -> tuple[int, dict[str, Value]]:
     """(index of the size from 0, field -> value) of ``od="1 3/4 in"`` or ``2.wall=16ga``.
 
-    ``sizes`` is how many the inquiry has: with several, the corrections say which one. An empty
-    value says "not given". Lengths come back in mm. Raises CorrectionError.
+    ``requests`` are the inquiry's sizes: with several, the corrections say which one. An empty
+    value says "not given". Lengths come back in mm, as typed: whether they can be is not judged
+    here. Raises CorrectionError.
     """
-    changes: dict[str, Value] = {}
+    typed: dict[str, str] = {}
     numbers: set[int | None] = set()
     for one in written:
         match = _WRITTEN.fullmatch(one.strip())
@@ -38,24 +43,38 @@ def parse_changes(written: Sequence[str], *, sizes: int) -> tuple[int, dict[str,
             raise CorrectionError(
                 f"there is no field {match[2]!r}: the fields are {', '.join(FIELDS)}"
             )
-        if name in changes:
+        if name in typed:
             raise CorrectionError(f"{name} is given twice")
         numbers.add(int(match[1]) if match[1] else None)
-        changes |= _value(name, match[3].strip())
+        typed[name] = match[3].strip()
     if len(numbers) > 1:
         raise CorrectionError("one size at a time: these corrections name several")
     number = numbers.pop() if numbers else None
-    if number is None and sizes > 1:
+    if number is None and len(requests) > 1:
         raise CorrectionError(
-            f"this inquiry has {sizes} sizes: say which one is meant, e.g. 2.{written[0].strip()}"
+            f"this inquiry has {len(requests)} sizes: say which one is meant, "
+            f"e.g. 2.{written[0].strip()}"
         )
-    return (number or 1) - 1, changes
+    index = 0 if number is None else number - 1
+    unit = requests[index].written_in if 0 <= index < len(requests) else "in"
+    changes: dict[str, Value] = {}
+    for name, words in typed.items():
+        changes |= _value(name, words, unit)
+    return index, changes
 
 
-def _value(name: str, words: str) -> dict[str, Value]:
+def _value(name: str, words: str, unit: Unit) -> dict[str, Value]:
     if not words:
         return {name: None}
     match name:
+        case "od" | "wall" | "clr":
+            try:
+                return {name: typed_length(name, words, unit)}
+            except NoLength as error:
+                why = str(error) or f"this can't be read as {_EXPECTED[name]}"
+                raise CorrectionError(f"{name}={words}: {why}") from error
+        case "quantity" if _COUNT.fullmatch(words):
+            return {name: int(words)}
         case "grade":
             return {name: words}
         case "needed_by":

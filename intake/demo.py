@@ -7,7 +7,9 @@ down a second time.
 from __future__ import annotations
 
 import argparse
+import shlex
 import shutil
+import sys
 from importlib import resources
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -163,6 +165,15 @@ def _where(out: Console, folder: Path, laid: list[str], doubtful: int) -> None:
     )
     out.print()
     out.print("Try next", style="bold")
-    out.print(f"bendreply --shop {folder} backlog")
-    out.print(f"bendreply --shop {folder} show {doubtful}")
-    out.print('bendreply answer "1.75 x .083 DOM on a 5.25 clr, do you have it?"')
+    called, shop = _as_called(), shlex.quote(str(folder))
+    # Unbroken, so that a line can be copied whole.
+    out.print(f"{called} --shop {shop} backlog", soft_wrap=True)
+    out.print(f"{called} --shop {shop} show {doubtful}", soft_wrap=True)
+    out.print(f'{called} answer "1.75 x .083 DOM on a 5.25 clr, do you have it?"', soft_wrap=True)
+
+
+def _as_called() -> str:
+    """The command as the person typed it, so that what is shown can be pasted as it stands."""
+    typed = sys.argv[0]
+    by_path = "/" in typed and Path(typed).name == "bendreply"
+    return shlex.quote(typed) if by_path else "bendreply"

@@ -26,7 +26,7 @@ from .desk_errors import (
     UndeliverableError,
 )
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
-from .letter import compose
+from .letter import Mailbox, compose, recipients
 from .model import Address, Kind, Result
 
 if TYPE_CHECKING:
@@ -164,10 +164,17 @@ def history(store: Store, id: int | str) -> tuple[Event, ...]:
 
 
 def approve(
-    store: Store, id: int | str, by: str, *, people: Sequence[str] = (), seen: int | None = None
+    store: Store,
+    id: int | str,
+    by: str,
+    *,
+    people: Sequence[str] = (),
+    seen: int | None = None,
+    shop_address: str = "",
 ) -> Approved:
     """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
 
+    Refused where the reply could go nowhere, or only to the shop itself at ``shop_address``.
     ``seen``: the version the person looked at; refused where it has changed since.
     """
     name = a_name(by, "approving", people)
@@ -179,6 +186,13 @@ def approve(
         if draft is None:
             raise NoDraftError(
                 f"inquiry {inquiry.id} has no draft to approve: it waits for a reply by hand"
+            )
+        came, shop = inquiry.message, Mailbox("", shop_address)
+        if came.channel == "email" and not recipients(came, shop):
+            raise UndeliverableError(
+                f"inquiry {inquiry.id} has no address to reply to, so its draft can't be laid down:"
+                " answer in another way, then put it away with `bendreply set-aside "
+                f'{inquiry.id} --by NAME --why "answered by phone"`'
             )
         word = Word(said=Said.APPROVED, by=name, why="", at=book.now, draft_number=draft.number)
         book.move(inquiry, State.APPROVED)
@@ -270,10 +284,10 @@ def _refuse_settled(inquiry: Inquiry) -> None:
         case State.SET_ASIDE if last:
             raise SetAsideError(
                 f"inquiry {inquiry.id} was set aside by {last.by} on {when(last.at)} "
-                f"({last.why}): correct it or edit its draft to take it up again"
+                f"({last.why}): `bendreply correct` takes it up again"
             )
         case State.NO_REPLY:
             raise NoReplyError(
                 f"inquiry {inquiry.id} is an automatic message and gets no reply; if a person "
-                "wrote it, correct it or write a draft first"
+                f"wrote it, give its size with `bendreply correct {inquiry.id} od=...`"
             )

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 from enum import Enum
 from typing import TYPE_CHECKING, Any, get_args
@@ -36,6 +36,9 @@ Rejudge = Callable[[Message, tuple[SizeRequest, ...]], Result]
 
 Value = Decimal | str | int | date | None
 """A corrected value: lengths in mm; None for 'not given'."""
+
+MOST_MANDRELS = 999
+"""More of one size is a slip of the finger (common practice, no source)."""
 
 _ATTRIBUTES = {f: f"{f}_mm" if f in LENGTH_FIELDS else f for f in (*get_args(FieldName), "grade")}
 
@@ -80,6 +83,7 @@ def correct(
                 f"inquiry {inquiry.id} has {sizes}: there is no size {index + 1}"
             )
         before, after = requests[index], corrected(requests[index], changes)
+        _refuse_past(inquiry, changes)
         if after == before:
             fields = " and ".join(changes) or "nothing"
             return Changed(
@@ -177,7 +181,9 @@ def corrected(request: SizeRequest, changes: Mapping[str, Value]) -> SizeRequest
         length = checked.length_mm(field)
         if field in changes and length is not None:
             if length <= 0:
-                raise BadCorrectionError(f"{field} can't be {length} mm: it has to be more than 0")
+                raise BadCorrectionError(
+                    f"{field} can't be {length:f} mm: it has to be more than 0"
+                )
             updates[f"{field}_mm"] = length.normalize()  # 44.450 and 44.45 are one size
     clean = {key: updates[key] if key.endswith("_mm") else getattr(checked, key) for key in updates}
     if any(f"{f}_mm" in clean and clean[f"{f}_mm"] != request.length_mm(f) for f in ("od", "wall")):
@@ -189,7 +195,35 @@ def corrected(request: SizeRequest, changes: Mapping[str, Value]) -> SizeRequest
         if one.field not in changes
         or clean[_ATTRIBUTES[one.field]] == getattr(request, _ATTRIBUTES[one.field])
     )
-    return request.model_copy(update=clean)
+    after = request.model_copy(update=clean)
+    _refuse_impossible(after, changes)
+    return after
+
+
+def _refuse_impossible(request: SizeRequest, changes: Mapping[str, Value]) -> None:
+    """Refuse figures that make no tube or bend, where one of them was just put in."""
+    od, wall, clr, count = request.od_mm, request.wall_mm, request.clr_mm, request.quantity
+    if od is not None and wall is not None and {"od", "wall"} & changes.keys() and wall * 2 >= od:
+        than = "half of" if wall * 2 == od else "more than half of"
+        raise BadCorrectionError(
+            f"that wall and OD make no tube: {wall:f} mm is {than} the OD {od:f} mm"
+        )
+    if od is not None and clr is not None and {"od", "clr"} & changes.keys() and clr * 2 < od:
+        raise BadCorrectionError(
+            f"that CLR and OD make no bend: {clr:f} mm is less than half of the OD {od:f} mm"
+        )
+    if "quantity" in changes and count is not None and not 1 <= count <= MOST_MANDRELS:
+        raise BadCorrectionError(f"quantity can't be {count}: it has to be 1 to {MOST_MANDRELS}")
+
+
+def _refuse_past(inquiry: Inquiry, changes: Mapping[str, Value]) -> None:
+    needed = changes.get("needed_by")
+    asked = inquiry.message.received_at or inquiry.created_at
+    # A day's grace: the customer's day can be another than the day in UTC.
+    if isinstance(needed, date) and needed < asked.date() - timedelta(days=1):
+        raise BadCorrectionError(
+            f"needed_by can't be {needed.isoformat()}: the message came on {asked:%Y-%m-%d}"
+        )
 
 
 def _refuse_delivered(inquiry: Inquiry, doing: str) -> None:

@@ -7,7 +7,7 @@ import re
 from dataclasses import dataclass
 from datetime import date, datetime
 
-from .addresses import LONGEST_LIST, parse_addresses
+from .addresses import LONGEST_LIST, one_line_name, parse_addresses
 from .charsets import known_charset
 from .dates import parse_date
 from .encoded_words import decode_header, unfold
@@ -15,6 +15,8 @@ from .mime import Entity
 from .model import Address
 
 MAX_KEPT = 200
+LONGEST_SUBJECT = 2000
+"""Characters. What is read of a message is bounded: an endless subject would crowd out the body."""
 _KEPT = frozenset(
     "from to cc reply-to sender return-path subject date message-id in-reply-to references"
     " auto-submitted precedence x-auto-response-suppress x-autoreply x-autorespond"
@@ -37,7 +39,7 @@ class Envelope:
     in_reply_to: str | None
     references: tuple[str, ...]
     sender: Address
-    reply_to: Address | None
+    reply_to: tuple[Address, ...]
     to: tuple[Address, ...]
     subject: str
     received_at: datetime | None
@@ -68,11 +70,9 @@ def read_envelope(entity: Entity, raw: bytes, faults: list[str]) -> Envelope:
         in_reply_to=replied_to[0] if replied_to else None,
         references=_ids(first.get("references", "")),
         sender=_sender(entity, fallback, faults),
-        reply_to=next(
-            (one for one in _mailboxes(entity, "reply-to", fallback) if one.address), None
-        ),
+        reply_to=tuple(one for one in _mailboxes(entity, "reply-to", fallback) if one.address),
         to=tuple(one for one in _mailboxes(entity, "to", fallback) if one.address),
-        subject=first.get("subject", ""),
+        subject=_subject(first.get("subject", ""), faults),
         received_at=received_at,
         sent_on=sent_on,
         kept=tuple(kept),
@@ -88,6 +88,12 @@ def _kept(entity: Entity, fallback: str | None, faults: list[str]) -> list[tuple
                 break
             kept.append((name, decode_header(value, fallback, faults)))
     return kept
+
+
+def _subject(text: str, faults: list[str]) -> str:
+    if len(text) > LONGEST_SUBJECT:
+        faults.append(f"the subject is longer than {LONGEST_SUBJECT} characters: the rest was cut")
+    return text[:LONGEST_SUBJECT]
 
 
 def _own_id(text: str, raw: bytes, faults: list[str]) -> str:
@@ -110,14 +116,19 @@ def _mailboxes(entity: Entity, name: str, fallback: str | None) -> tuple[Address
 
 
 def _sender(entity: Entity, fallback: str | None, faults: list[str]) -> Address:
-    """The first From with an address; what the header says as a name where there is none."""
+    """The first From with an address, one in angle brackets before a bare one; what the header
+    says as a name where there is none.
+
+    "a@example.com, Al <al@example.org>" is Al's mail, with an address for a name.
+    """
     said = ""
     for name, value in entity.fields:
         if name != "from":
             continue
-        for one in parse_addresses(unfold(value[:LONGEST_LIST], fallback)):
-            if one.address:
-                return one
-        said = said or decode_header(value, fallback)
+        text = unfold(value[:LONGEST_LIST], fallback)
+        found = [one for one in parse_addresses(text) if one.address]
+        if found:
+            return next((one for one in found if f"<{one.address}>" in text), found[0])
+        said = said or one_line_name(decode_header(value, fallback))
     faults.append("the From has no usable address" if said else "there is no From")
     return Address(name=said, address="")

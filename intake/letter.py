@@ -98,15 +98,17 @@ def compose(inquiry: Inquiry, sender: Address) -> Letter:
         raise ShopAddressError(
             f"the shop's reply address {sender.address!r} can't be used: see shop.toml"
         )
-    to_line = recipient(came)
-    if to_line is None:
+    to_line = recipients(came, from_line)
+    if not to_line:
+        own = " but the shop's own" if recipient(came) else ""
         raise UndeliverableError(
-            f"inquiry {inquiry.id} has no address to reply to; its draft stays approved"
+            f"inquiry {inquiry.id} has no address to reply to{own}; its draft stays approved"
         )
     # Names can be encoded in plain ASCII (RFC 2047), addresses can't (RFC 6532).
-    mail = EmailMessage(policy=_policy(utf8=not (from_line.spec + to_line.spec).isascii()))
+    specs = "".join(one.spec for one in (from_line, *to_line))
+    mail = EmailMessage(policy=_policy(utf8=not specs.isascii()))
     mail["From"] = str(from_line)
-    mail["To"] = str(to_line)
+    mail["To"] = ", ".join(map(str, to_line))
     mail["Subject"] = _header_text(reply_subject(draft.subject))
     mail["Date"] = approval.at
     mail["Message-ID"] = f"<{name}@{from_line.spec.rpartition('@')[2]}>"
@@ -131,11 +133,24 @@ class Mailbox(NamedTuple):
 
 
 def recipient(message: Message) -> Mailbox | None:
-    """Where a reply goes: Reply-To if the sender gave a usable one, else From (RFC 5322 3.6.2)."""
-    for address in (message.reply_to, message.sender):
-        if address is not None and (mailbox := _mailbox(address)):
-            return mailbox
-    return None
+    """The first of ``recipients``, or None where there is no usable address."""
+    return next(iter(recipients(message)), None)
+
+
+def recipients(message: Message, shop: Mailbox | None = None) -> tuple[Mailbox, ...]:
+    """Where a reply goes: all of Reply-To that can be used, else From (RFC 5322 3.6.2).
+
+    Each address once, and never that of ``shop``: a shop doesn't write to itself.
+    """
+    for addresses in (message.reply_addresses, (message.sender,)):
+        usable: dict[str, Mailbox] = {}
+        for box in filter(None, map(_mailbox, addresses)):
+            usable.setdefault(box.spec.casefold(), box)
+        if shop is not None:
+            usable.pop(shop.spec.casefold(), None)
+        if usable:
+            return tuple(usable.values())
+    return ()
 
 
 def _mailbox(address: Address) -> Mailbox | None:
@@ -154,10 +169,7 @@ def _mailbox(address: Address) -> Mailbox | None:
         return None
     # Folding long quoted names has lost their quotes in some versions of Python's email package,
     # and a comma without quotes is a second recipient: so no name needs any.
-    kept = (
-        c if unicodedata.category(c)[0] in "LMN" or c in _KEPT_IN_NAMES else " "
-        for c in address.name
-    )
+    kept = (c if _fits_in_a_name(c) else " " for c in address.name)
     name = one_line("".join(kept)[:LONGEST_NAME], LONGEST_NAME)
     return Mailbox(name, f"{local_part}@{domain}")
 

@@ -46,6 +46,8 @@ class Message(Frozen):
     channel: Literal["email", "chat"] = "email"
     sender: Address
     reply_to: Address | None = None
+    reply_to_all: tuple[Address, ...] = ()
+    """All addresses of the Reply-To, ``reply_to`` first; empty in what was stored without them."""
     to: tuple[Address, ...] = ()
     subject: str = ""
     received_at: datetime | None = None
@@ -73,6 +75,11 @@ class Message(Frozen):
     def body_start(self) -> int:
         """Where the body starts in ``text``."""
         return len(self.subject) + 2
+
+    @property
+    def reply_addresses(self) -> tuple[Address, ...]:
+        """Where the sender wants replies to go; empty where no Reply-To says so."""
+        return self.reply_to_all or ((self.reply_to,) if self.reply_to else ())
 
     def header(self, name: str) -> str | None:
         """The first header of that (lower-case) name, or None."""

@@ -5,20 +5,24 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from decimal import Decimal
 
 from rich.console import Console
 
 from ..rules.assessment import Assessment, Decision, Finding
-from ..rules.request import SizeRequest
+from ..rules.request import LENGTH_FIELDS, SizeRequest
+from ..rules.units import both_units
 from .cli_common import printable
 from .desk_change import Changed
 from .inquiry import Asking, Correction, Inquiry, Row, State
-from .model import Address, Kind, Result
+from .letter import Mailbox, recipients
+from .model import Address, Kind, Message, Result
 from .screen import (
     ANSWERS,
     FIELD_WORDS,
     LEGEND,
     NO_SIZE_ANSWERS,
+    Unit,
     draft_view,
     hanging,
     material,
@@ -168,13 +172,14 @@ def _field(name: str) -> str:
     return FIELD_WORDS.get(name, name.replace("_", " "))
 
 
-def inquiry_view(out: Console, inquiry: Inquiry) -> None:
+def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None:
     """One inquiry in full: who and when, what was read, decided, drafted, and said of it."""
     message = inquiry.message
     out.print(said(f"Inquiry {inquiry.id}: {one_line(message.subject) or '(no subject)'}"),
               style="bold")  # fmt: skip
     address = f" <{message.sender.address}>" if message.sender.address else ""
     out.print(hanging("from", printable(f"{message.sender.name}{address}".strip() or "unknown")))
+    out.print(hanging("to", printable(_reply_to(message, shop_address))))
     if message.received_at:
         out.print(hanging("received", f"{message.received_at:%Y-%m-%d %H:%M} UTC"))
     out.print(hanging("stands", _state(inquiry)))
@@ -188,7 +193,7 @@ def inquiry_view(out: Console, inquiry: Inquiry) -> None:
     remarks(out, inquiry.questions, (*message.faults, *inquiry.notes))
     for c in inquiry.corrections:
         by = f" by {c.by}" if c.by else ""
-        out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c)}{by}")))
+        out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c, inquiry)}{by}")))
     out.print()
     out.rule("their words", style="dim", align="left")
     out.print(said(message.body.rstrip()), soft_wrap=True)
@@ -196,6 +201,14 @@ def inquiry_view(out: Console, inquiry: Inquiry) -> None:
         draft_view(out, inquiry.draft.subject, inquiry.draft.body)
     else:
         out.rule(style="dim")
+
+
+def _reply_to(message: Message, shop_address: str) -> str:
+    """Where the reply goes."""
+    if message.channel == "chat":
+        return "the chat that it came from: the draft is text to paste"
+    boxes = recipients(message, Mailbox("", shop_address))
+    return ", ".join(map(str, boxes)) or "nobody: the message has no address to reply to"
 
 
 def _state(inquiry: Inquiry) -> str:
@@ -215,15 +228,16 @@ def correction_view(out: Console, changed: Changed, index: int) -> None:
     for sentence in changed.told:
         out.print(printable(sentence))
     for c in changed.corrections:
-        out.print(hanging("corrected", printable(_change(c))))
+        out.print(hanging("corrected", printable(_change(c, changed.inquiry))))
     if changed.corrections:
         request_view(out, changed.inquiry.assessments[index])
-        out.print(hanging("", f"`bendreply show {changed.inquiry.id}` has the new draft"))
+        out.print(f"`bendreply show {changed.inquiry.id}` has the new draft")
 
 
-def _change(made: Correction) -> str:
-    """``wall: 2.108 mm to 2.413 mm``, or that the value read was the right one."""
-    before, after = (_plain(made, value) for value in (made.before, made.after))
+def _change(made: Correction, inquiry: Inquiry) -> str:
+    """``wall: 0.083 in (2.108 mm) to 0.095 in (2.413 mm)``, or that the value read was right."""
+    unit = inquiry.assessments[made.index].request.written_in
+    before, after = (_plain(made, value, unit) for value in (made.before, made.after))
     return (
         f"{made.field}: {after}, as read"
         if before == after
@@ -231,8 +245,10 @@ def _change(made: Correction) -> str:
     )
 
 
-def _plain(made: Correction, value: str | None) -> str:
-    """A corrected value as a person reads it: lengths with their unit."""
+def _plain(made: Correction, value: str | None, unit: Unit) -> str:
+    """A corrected value as a person reads it: lengths in both units, the sender's first."""
     if value is None:
         return "not given"
-    return f"{value} mm" if made.field in ("od", "wall", "clr") else value
+    if made.field in LENGTH_FIELDS:
+        return both_units(Decimal(value), unit, wall=made.field == "wall")
+    return value

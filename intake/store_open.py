@@ -44,6 +44,8 @@ class Place:
     name: str
     """For sentences; never holds a password."""
     file: Path | None
+    create: bool = True
+    """Whether a store may be made here."""
 
 
 def find(where: str | Path, *, create: bool) -> Place:
@@ -61,7 +63,7 @@ def find(where: str | Path, *, create: bool) -> Place:
             hide_parameters=True,  # customers' words don't belong in error messages
         )
         store_sqlite.prepare(engine)
-        return Place(engine, str(where), path)
+        return Place(engine, str(where), path, create)
     try:
         url = sa.make_url(where)
     except (sa.exc.ArgumentError, ValueError) as error:  # ValueError: a port that is no number
@@ -74,7 +76,7 @@ def find(where: str | Path, *, create: bool) -> Place:
         )
     except ModuleNotFoundError as error:
         raise StoreError("a store on PostgreSQL needs the package psycopg") from error
-    return Place(engine, url.render_as_string(hide_password=True), None)
+    return Place(engine, url.render_as_string(hide_password=True), None, create)
 
 
 def bring_up_to_date(place: Place, steps: Steps = OURS) -> Path | None:
@@ -84,8 +86,11 @@ def bring_up_to_date(place: Place, steps: Steps = OURS) -> Path | None:
     step fails.
     """
     with place.engine.connect() as connection, connection.begin():
-        if _version(connection, place, steps) == steps.newest:
+        version = _version(connection, place, steps)
+        if version == steps.newest:
             return None
+        if version is None and not place.create:
+            raise StoreError(f"there is no store at {place.name} yet: collect some messages first")
     with place.engine.connect().execution_options(writes=True) as connection, connection.begin():
         version = _version(connection, place, steps)
         if version == steps.newest:  # another program has been quicker
@@ -106,10 +111,18 @@ def _version(connection: Connection, place: Place, steps: Steps) -> str | None:
         if inspector.get_table_names():
             raise StoreError(f"{place.name} is a database, but not a bendreply store")
         return None
-    version: str | None = connection.execute(
-        sa.select(sa.column("version_num")).select_from(sa.table(VERSION_TABLE))
-    ).scalar()
-    if version is not None and version not in steps.names:
+    columns = [column["name"] for column in inspector.get_columns(VERSION_TABLE)]
+    versions: list[object] = []
+    if "version_num" in columns:
+        table = sa.table(VERSION_TABLE, sa.column("version_num", sa.String))
+        versions += connection.execute(sa.select(table.c.version_num)).scalars()
+    version = versions[0] if len(versions) == 1 else None
+    if not isinstance(version, str) or not version:
+        raise StoreError(
+            f"the store {place.name} is damaged: it doesn't say of which version it is; put a "
+            "backup copy in its place"
+        )
+    if version not in steps.names:
         if not inspector.has_table(A_TABLE_OF_OURS):
             raise StoreError(f"{place.name} is a database, but not a bendreply store")
         raise NewerStoreError(

@@ -22,7 +22,8 @@ def check_file(path: Path, *, create: bool) -> None:
     """Refuse, in one sentence, what SQLite would open as a new store or refuse in its own words."""
     if path.is_dir():
         raise StoreError(f"{path} is a folder, not a store")
-    if not path.exists():
+    # An empty file is what SQLite makes of a store that nothing was written to.
+    if not path.exists() or (not create and path.is_file() and path.stat().st_size == 0):
         if not create:
             raise StoreError(f"there is no store at {path} yet: collect some messages first")
         if not path.parent.is_dir():

@@ -42,6 +42,8 @@ def check_templates(shop_folder: Path | None, shop: Shop | None = None) -> list[
     from ..rules.shop import sample_shop
 
     templates = Templates(shop_folder)
+    if shop_folder and (folder := shop_folder / FOLDER).exists() and not folder.is_dir():
+        return [BadTemplate("", None, "it is a file, not a folder with templates in it.")]
     faults = [*_files(templates, shop_folder), *_answers(templates)]
     if not faults:
         # Filled in only when all files can be parsed, or one fault would be told many times.
@@ -121,9 +123,12 @@ def _trials(templates: Templates, shop: Shop) -> Iterator[BadTemplate]:
     for message, kind, assessments, questions in plain + answering:
         own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
         try:
-            draft(message, kind, assessments, questions, own, shop, templates)
+            made = draft(message, kind, assessments, questions, own, shop, templates)
         except BadTemplate as fault:
             yield fault
+            continue
+        if made is not None and not made.body.strip():
+            yield BadTemplate(f"{made.template}{SUFFIX}", None, "it gives a reply without a word.")
 
 
 _ADDRESS = Address(name="Ada Example", address="ada@example.com")

@@ -32,8 +32,8 @@ class BadTemplate(ValueError):
 
     def __init__(self, file: str, line: int | None, why: str) -> None:
         self.file, self.line, self.why = file, line, why
-        place = f"{file}, line {line}" if line else file
-        super().__init__(f"{FOLDER}/{place}: {why}")
+        place = f"{FOLDER}/{file}" if file else FOLDER
+        super().__init__(f"{place}, line {line}: {why}" if line else f"{place}: {why}")
 
 
 class Templates:
@@ -54,6 +54,8 @@ class Templates:
         if self._own:
             places.insert(0, self._own / file)
         for place in places:
+            if place.is_dir():
+                raise BadTemplate(file, None, "it is a folder, not a file.")
             if place.is_file():
                 try:
                     return place.read_text(encoding="utf-8")
@@ -93,8 +95,10 @@ class Templates:
         """``file`` filled with ``facts``. Raises BadTemplate for any fault in a template."""
         from jinja2 import TemplateError, TemplateNotFound, TemplateSyntaxError, UndefinedError
 
+        from .template_limits import fill
+
         try:
-            return tidy(self.environment.get_template(file).render(facts))
+            return tidy(fill(self.environment.get_template(file), facts))
         except BadTemplate:
             raise  # a file that our loader refused: already named, with its reason
         except TemplateSyntaxError as error:
@@ -103,6 +107,9 @@ class Templates:
             raise BadTemplate(file, None, f"there is no template {error.name!r}.") from error
         except UndefinedError as error:
             raise BadTemplate(*_place(error, file), _unknown(str(error.message))) from error
+        except RecursionError as error:
+            why = "it can't be filled in: it includes or calls itself without end."
+            raise BadTemplate(file, None, why) from error
         except (TemplateError, ArithmeticError, LookupError, TypeError, ValueError) as error:
             raise BadTemplate(*_place(error, file), f"it can't be filled in: {error}.") from error
 
@@ -110,9 +117,10 @@ class Templates:
     def environment(self) -> SandboxedEnvironment:
         """Sandboxed and strict; loads reply templates and the bodies of answers only."""
         from jinja2 import FunctionLoader, StrictUndefined
-        from jinja2.sandbox import ImmutableSandboxedEnvironment
 
-        return ImmutableSandboxedEnvironment(
+        from .template_limits import LimitedEnvironment
+
+        return LimitedEnvironment(
             loader=FunctionLoader(self._source),
             undefined=StrictUndefined,
             autoescape=False,  # replies are plain text: "&amp;" in one would be wrong

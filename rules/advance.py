@@ -51,6 +51,7 @@ def advance_advised(*, clr_mm: Decimal, bore_mm: Decimal, radial_clearance_mm: D
     return _to_hundredth((2 * (clr_mm + bore_mm / 2) * z - z * z).sqrt() * 2 / 3)
 
 
+@lru_cache(maxsize=256)
 def advance_by_table(*, od_mm: Decimal) -> Decimal | None:
     """Advance past the tangent, a second opinion: e by OD alone.
 

@@ -72,7 +72,7 @@ def assess(
     )
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=1024)
 def _judged(
     reading: Reading,
     shop: Itself[Shop],

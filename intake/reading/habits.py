@@ -8,13 +8,8 @@ from ..model import Message
 from .choices import Unit
 from .figures import Layout
 
-_IN_MM = re.compile(
-    r"\b(?:unit|units|all dim\w*|dimensions|maße|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)",
-    re.IGNORECASE,
-)
-_IN_INCHES = re.compile(
-    r"\b(?:all (?:dims?|dimensions) )?in inch(?:es)?\b|\(in(?:ches)?\.?\)", re.IGNORECASE
-)
+_IN_MM = re.compile(r"\b(?:unit|units|all dim\w*|dimensions|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)")
+_IN_INCHES = re.compile(r"\bin inch(?:es)?\b|\(in(?:ches)?\.?\)")
 _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
 _AMERICAN_ZONE = re.compile(r"-0[4-9]00|-1000")
@@ -32,9 +27,11 @@ def usual_unit(layout: Layout) -> Unit | None:
         inch += figure.number.style in ("fraction", "mixed")
         metric += figure.unit in ("mm", "cm")
         metric += "," in layout.text[figure.start : figure.end]
-    if _IN_MM.search(layout.text):
+    # The plain search first: it is quick, and most messages have neither.
+    text = layout.text.casefold()
+    if "mm" in text and _IN_MM.search(text):
         metric += _SAID
-    if _IN_INCHES.search(layout.text):
+    if "in" in text and _IN_INCHES.search(text):
         inch += _SAID
     if inch == metric:
         return None

@@ -8,10 +8,10 @@ from decimal import Decimal
 
 from .cues import WORD, Cue, cues_of, longest_cue
 from .materials import find_materials
-from .multiples import multiple_at
+from .multiples import MULTIPLE_STARTS, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
-from .prefixes import Prefix, prefix_at
+from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
@@ -67,9 +67,13 @@ class _Lexer:
             self.blocks[start] = (min(cut, end), what)
 
     def run(self) -> list[Token]:
-        at, size = 0, len(self.text)
-        while at < size and self.numbers < MOST_NUMBERS:
-            at = self._step(at)
+        """Cut the text from left to right."""
+        text, at = self.text, 0
+        while at < len(text) and self.numbers < MOST_NUMBERS:
+            if text[at] == " " and text[at + 1 : at + 2] not in (" ", "\t"):
+                at += 1  # most steps are a single space
+            else:
+                at = self._step(at)
         return self.tokens
 
     def _add(self, kind: Kind, start: int, end: int) -> int:
@@ -104,7 +108,8 @@ class _Lexer:
         if char == "*" and self._between_numbers():
             return self._add("times", at, at + 1)
         if char.isalpha() or char in "Ø#-":
-            return self._prefixed(at) or self._worded(at)
+            prefixed = self._prefixed(at) if char in PREFIX_STARTS else None
+            return prefixed or self._worded(at)
         return self._add("punct", at, at + 1)
 
     def _space(self, at: int) -> int:
@@ -208,9 +213,10 @@ class _Lexer:
             times = _TIMES.match(self.text, at)
             if times is not None and self._between_numbers():
                 return self._add("times", at, times.end())
-        multiple = multiple_at(self.text, at)
-        if multiple is not None:
-            return self._add_number(multiple, at, multiple.end, "D").end
+        if first in MULTIPLE_STARTS:
+            multiple = multiple_at(self.text, at)
+            if multiple is not None:
+                return self._add_number(multiple, at, multiple.end, "D").end
         if first in "sx" and (at == 0 or not self.text[at - 1].isalpha()):
             schedule = _NAMED_SCHEDULE.match(self.text, at)
             if schedule is not None:

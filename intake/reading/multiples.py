@@ -20,13 +20,13 @@ _TWICE = re.compile(
     re.IGNORECASE,
 )
 _THREE = re.compile(r"th?re|drei|dri|trois|três", re.IGNORECASE)
-_FIRST = frozenset("tdziTDZI")
-"""No multiple begins with another letter."""
+MULTIPLE_STARTS = frozenset("tdzi")
+"""No multiple begins with another letter, casefolded."""
 
 
 def multiple_at(text: str, place: int) -> Number | None:
     """The number of diameters that words starting exactly there name, or None."""
-    match = _TWICE.match(text, place) if text[place] in _FIRST else None
+    match = _TWICE.match(text, place)
     if match is None:
         return None
     times = Decimal(3 if _THREE.match(match["n"]) else 2)

@@ -29,8 +29,7 @@ _SWG = re.compile(r"\bs\.?w\.?g\b")
 
 def note_names(layout: Layout) -> None:
     """Mark figures that may be the name of a size, and gauges that are not BWG."""
-    text = layout.text.casefold()
-    gauge = "swg" if _SWG.search(text) else "sheet" if _SHEET.search(text) else None
+    gauge = _gauge_of(layout) if any(figure.unit == "ga" for figure in layout.figures) else None
     scheduled = any(figure.unit == "sch" for figure in layout.figures)
     for figure in layout.figures:
         if figure.unit == "ga" and gauge is not None:
@@ -39,6 +38,14 @@ def note_names(layout: Layout) -> None:
             name = _name_of(layout, figure, scheduled=scheduled)
             if name is not None:
                 figure.notes.append(name)
+
+
+def _gauge_of(layout: Layout) -> str | None:
+    """Which gauge the message means that is not BWG, the usual one for tube; else None."""
+    text = layout.text.casefold()
+    if _SWG.search(text):
+        return "swg"
+    return "sheet" if _SHEET.search(text) else None
 
 
 def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:

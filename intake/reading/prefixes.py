@@ -46,7 +46,7 @@ _PREFIX = re.compile(
     "|".join(f"(?P<{name}>{pattern})" for name, _, pattern in _PREFIXES), re.IGNORECASE
 )
 _ROLE: dict[str, Role] = {name: role for name, role, _ in _PREFIXES}
-_FIRST = frozenset("bcdginorstwBCDGINORSTWØ-")
+PREFIX_STARTS = frozenset("bcdginorstwBCDGINORSTWØ-")
 """No prefix begins with another character."""
 _THICKNESS = re.compile(r"\d+[.,]\d|\d\s?mm")
 
@@ -66,8 +66,6 @@ class Prefix:
 
 def prefix_at(text: str, place: int, *, after_times: bool) -> Prefix | None:
     """The sign that begins exactly there, or None. ``after_times``: a times sign stands before."""
-    if text[place] not in _FIRST:
-        return None
     match = _PREFIX.match(text, place)
     if match is None or match.lastgroup is None:
         return None

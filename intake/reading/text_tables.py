@@ -47,8 +47,9 @@ class _Tables:
         """Lines up to here have been found to begin no table with labels at the left."""
 
     def read(self) -> dict[Row, RowFacts]:
+        """Look for a table at every line that has another below it."""
         at = 0
-        while at < len(self.lines):
+        while at + 1 < len(self.lines):
             at += self._with_header(at) or self._with_labels(at) or 1
         return self.facts
 
@@ -85,6 +86,10 @@ class _Tables:
         return used if number else 0
 
     def _header(self, at: int) -> list[Column]:
+        """The columns that a line names; none where it holds figures."""
+        tokens = (self.layout.tokens[index] for index in self.lines[at])
+        if any(token.number is not None and token.block != "count" for token in tokens):
+            return []
         cells = self._cells(at)
         if len(cells) > _WIDEST:
             return []

@@ -18,12 +18,13 @@ import pytest
 from bendreply.intake import desk, desk_errors
 from bendreply.intake.deliver import DraftsFolder, MaildirDrafts
 from bendreply.intake.inquiry import State
-from bendreply.intake.letter import DraftId, recipient
+from bendreply.intake.letter import DraftId, Mailbox, recipients
 from bendreply.intake.model import Address, Message
 from bendreply.intake.store import Store
 from bendreply.intake.store_writer import Writer
 
 SHOP = Address(name="Quill Bend Tooling", address="desk@shop.example.com")
+DESK = Mailbox(SHOP.name, SHOP.address)
 HEADERS = [
     "From", "To", "Subject", "Date", "Message-ID", "In-Reply-To", "References", "X-Unsent",
     "Content-Type", "Content-Transfer-Encoding", "MIME-Version",
@@ -129,6 +130,39 @@ def test_a_reply_goes_where_the_customer_wants_it(
     assert delivered(store, tmp_path, form)["To"] == "Lou <lou@example.net>"
 
 
+def boxes(*addresses: str) -> tuple[Address, ...]:
+    return tuple(Address(name="", address=one) for one in addresses)
+
+
+def test_a_reply_goes_to_every_reply_address_once_and_never_to_the_shop(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    asked = boxes(
+        "a@example.org", "B@example.net", "Desk@shop.example.com", "b@example.net", "none"
+    )
+    result = make_result(reply_to=asked[0], reply_to_all=asked)
+    mail = delivered(store, tmp_path, result)
+    assert [one.addr_spec for one in mail["To"].addresses] == ["a@example.org", "B@example.net"]
+
+
+def test_with_only_the_shop_to_reply_to_the_sender_is_answered() -> None:
+    message = Message(
+        message_id="a", sender=boxes("lou@example.net")[0], reply_to_all=boxes(SHOP.address)
+    )
+    assert [one.spec for one in recipients(message, DESK)] == ["lou@example.net"]
+
+
+def test_the_shops_own_mail_gets_no_draft_to_itself(
+    store: Store, tmp_path: Path, make_result
+) -> None:
+    number = approved(store, make_result(sender=SHOP))
+    delivery = desk.deliver(store, DraftsFolder(tmp_path), SHOP)
+    assert not delivery.delivered
+    (left,) = delivery.left
+    assert left.inquiry == number
+    assert "no address to reply to but the shop's own" in left.why
+
+
 # RFC 5322 2.2: a header ends at CRLF, and no customer may end one. Each stands in the subject, the
 # names, the ids and the draft's subject; some come as encoded words, once or twice over.
 PAYLOADS = [
@@ -195,9 +229,9 @@ def test_no_customer_adds_a_header_or_a_recipient(
 def test_an_address_that_is_none_is_no_recipient(payload: str, form: str) -> None:
     sender = Address(name="", address=form.format(payload))
     message = Message(message_id="a", sender=sender)
-    to = recipient(message)
-    assert to is None or str(to).isprintable()
-    assert to is None or "eve@" not in str(to)
+    to = "".join(map(str, recipients(message, DESK)))
+    assert to == "" or to.isprintable()
+    assert "eve@" not in to
 
 
 @pytest.mark.parametrize(
@@ -218,8 +252,8 @@ def test_an_address_that_is_none_is_no_recipient(payload: str, form: str) -> Non
 )
 def test_addresses_that_can_be_written_to(address: str, written: str | None) -> None:
     message = Message(message_id="a", sender=Address(name="", address=address))
-    to = recipient(message)
-    assert (None if to is None else str(to)) == written
+    to = recipients(message, DESK)
+    assert [str(one) for one in to] == ([written] if written else [])
 
 
 def test_a_name_in_any_script_arrives(store: Store, tmp_path: Path, make_result) -> None:

@@ -15,7 +15,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bendreply.intake.message import parse_message
-from bendreply.intake.model import Address, Message
+from bendreply.intake.model import Address, Kind, Message
+from bendreply.intake.pipeline import understand
 
 HEAD = (
     "From: Lou <lou@example.net>\n"
@@ -105,12 +106,59 @@ def test_raw_8_bit_header_is_read_in_the_charset_of_the_text() -> None:
         ("lou <no address here>", "lou <no address here>", ""),
         ("the shop", "the shop", ""),
         ("a <>, Lou <lou@example.net>", "Lou", "lou@example.net"),
+        # A name that spells addresses is still a name.
+        (
+            '"a@example.com, b@example.com" <lou@example.net>',
+            "a@example.com, b@example.com",
+            "lou@example.net",
+        ),
+        ("a@example.com via Lou <lou@example.net>", "a@example.com via Lou", "lou@example.net"),
+        ("a@example.com, Lou <lou@example.net>", "Lou", "lou@example.net"),
+        ("Lou <a@example.com> <lou@example.net>", "Lou", "lou@example.net"),
+        ('"a@example.com" <lou at example.net>', "a@example.com <lou at example.net>", ""),
+        ('"lou@example.net"', "lou@example.net", ""),
+        ("Lou\x01 <lou@example.net\t>", "Lou", "lou@example.net"),
+        (
+            '"a@example.com, b@example.com" <lou@example.net\rBcc:x@example.com>',
+            "a@example.com, b@example.com <lou@example.net Bcc:x@example.com>",
+            "",
+        ),
+        (
+            "=?utf-8?q?L=E2=80=8Bo=E2=80=AEu=0D=0ABcc:_x=40example.com?= <lou@example.net>",
+            "Lou Bcc: x@example.com",
+            "lou@example.net",
+        ),
     ],
 )
 def test_sender(header: str, name: str, address: str) -> None:
     message = parse_message(f"From: {header}\n\nhi".encode())
     assert message.sender == Address(name=name, address=address)
     assert ("the From has no usable address" in message.faults) is (address == "")
+
+
+def test_all_reply_addresses_are_kept() -> None:
+    message = mail(
+        "Reply-To: a@example.org, b@example.net, Team: c@example.com, D <d@example.com>;\n"
+    )
+    assert [one.address for one in message.reply_to_all] == [
+        "a@example.org", "b@example.net", "c@example.com", "d@example.com",
+    ]  # fmt: skip
+    assert message.reply_to == message.reply_to_all[0]
+
+
+def test_what_was_stored_with_one_reply_address_is_still_read() -> None:
+    one = Address(name="", address="c@example.org")
+    old = mail("Reply-To: c@example.org\n").model_dump(exclude={"reply_to_all"})
+    assert Message.model_validate(old).reply_addresses == (one,)
+
+
+def test_an_endless_subject_does_not_crowd_out_the_body() -> None:
+    ask = "Please quote one mandrel for 1.75 in OD x .095 wall, 5 in CLR.\n"
+    message = mail(f"Subject: {'hello there ' * 1700}\n", ask)
+    understood = understand(message)
+    assert understood.kind is Kind.SIZES
+    assert len(understood.requests) == 1
+    assert any("subject is longer" in fault for fault in message.faults)
 
 
 def test_groups_and_several_addresses() -> None:

@@ -91,6 +91,24 @@ def test_a_missing_variable_is_an_error_that_names_template_line_and_variable() 
         ("{{ ''.__class__.__mro__ }}", "stock.j2, line 1: "),
         ("{{ sizes[0] + 1 }}", "stock.j2, line 1: it can't be filled in: "),
         ("{{ 1 / 0 }}", "stock.j2, line 1: it can't be filled in: "),
+        (" \n{# nothing #}\n", "stock.j2: it gives a reply without a word."),
+        # Slips that would hang or fill the memory: each ends in a sentence, soon.
+        (
+            "{% for a in range(99999) %}\n{% for b in range(99999) %}{% endfor %}{% endfor %}",
+            "stock.j2, line 2: it can't be filled in: it takes more than 100000 turns",
+        ),
+        (
+            "{% macro twice(n) %}{% if n %}{{ twice(n - 1) }}{{ twice(n - 1) }}{% endif %}"
+            "{% endmacro %}{{ twice(60) }}",
+            "stock.j2, line 1: it can't be filled in: it takes more than 100000 turns",
+        ),
+        (
+            "{% for a in range(9999) %}a long line{% endfor %}",
+            "stock.j2: it can't be filled in: it gives more than 65536 characters",
+        ),
+        ("{{ 'x' * 10 ** 12 }}", "stock.j2, line 1: it can't be filled in: it repeats "),
+        ("{{ 9 ** 9 ** 9 }}", "stock.j2, line 1: it can't be filled in: a power of "),
+        ("{% include 'stock.j2' %}", "stock.j2: it can't be filled in: it includes "),
     ],
 )
 def test_a_slip_in_a_shops_template_is_told_in_one_sentence(
@@ -101,6 +119,22 @@ def test_a_slip_in_a_shops_template_is_told_in_one_sentence(
     assert faults[0].startswith(f"reply_templates/{told}")
     assert "\n" not in faults[0]
     assert faults[0].endswith(".")
+
+
+def test_a_file_for_a_folder_and_a_folder_for_a_file_are_told(tmp_path: Path) -> None:
+    (tmp_path / "a" / "reply_templates" / "ask.j2").mkdir(parents=True)
+    (told,) = check_templates(tmp_path / "a")
+    assert str(told) == "reply_templates/ask.j2: it is a folder, not a file."
+    (tmp_path / "b").mkdir()
+    (tmp_path / "b" / "reply_templates").write_text("Hello")
+    (told,) = check_templates(tmp_path / "b")
+    assert str(told) == "reply_templates: it is a file, not a folder with templates in it."
+
+
+def test_loops_know_their_length_and_place() -> None:
+    counted = "{% for a in 'xyz' %}{{ loop.index }}/{{ loop.length }} {% else %}none{% endfor %}"
+    template = Templates().environment.from_string(counted)
+    assert template.render() == "1/3 2/3 3/3 "
 
 
 def test_a_slip_in_a_rare_branch_is_found(tmp_path: Path) -> None:
