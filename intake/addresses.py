@@ -11,9 +11,12 @@ from .model import Address
 
 LONGEST_LIST = 16384
 
-# Quoted string, comment, <angle address>, separator, anything else. All bounded: linear time.
+# Encoded word, quoted string, comment, <angle address>, separator, anything else. All bounded:
+# linear time.
 _TOKEN = re.compile(
-    r'"(?:[^"\\]|\\.){0,500}"|\((?:[^()\\]|\\.){0,500}\)|<[^<>]{0,500}>|[,;:]|[^",;:<(]+|.', re.S
+    r"=\?[^?\s]{1,60}\?[bBqQ]\?[^?\s]{0,500}\?="
+    r'|"(?:[^"\\]|\\.){0,500}"|\((?:[^()\\]|\\.){0,500}\)|<[^<>]{0,500}>|[,;:]|[^",;:<(=]+|.',
+    re.S,
 )
 # The form that nearly all mail has; the rest is taken apart token by token.
 _PLAIN = re.compile(
@@ -41,7 +44,7 @@ def parse_addresses(text: str) -> tuple[Address, ...]:
     found: list[Address] = []
     words: list[str] = []
     unquoted: list[str] = []
-    """The same words, without those in quotes: only here is an address looked for."""
+    """The same words without quoted and encoded ones: only here is an address looked for."""
     comment = angle = ""
 
     def add(word: str) -> None:
@@ -70,6 +73,9 @@ def parse_addresses(text: str) -> tuple[Address, ...]:
             add(token)  # "lou b"@example.net: quoted, but no name (RFC 5322 3.4.1)
         elif first == '"' and len(token) > 1:
             words.append(_ESCAPED.sub(r"\1", token[1:-1]))
+            unquoted.append(" ")
+        elif token.startswith("=?") and len(token) > 2:
+            words.append(token)  # part of a name, though it may spell "Al: al@example.org,"
             unquoted.append(" ")
         elif first == "(" and len(token) > 1:
             comment = comment or _ESCAPED.sub(r"\1", token[1:-1])

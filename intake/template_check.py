@@ -25,7 +25,15 @@ from .drafting import draft
 from .model import Address, Attachment, Kind, Message, OwnText, Question
 from .questions import key_words
 from .reply_facts import Facts
-from .templates import ANSWER_SUFFIX, ANSWERS, FOLDER, SUFFIX, BadTemplate, Templates
+from .templates import (
+    ANSWER_SUFFIX,
+    ANSWERS,
+    FOLDER,
+    SUFFIX,
+    BadTemplate,
+    EndlessTemplate,
+    Templates,
+)
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
@@ -124,6 +132,9 @@ def _trials(templates: Templates, shop: Shop) -> Iterator[BadTemplate]:
         own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
         try:
             made = draft(message, kind, assessments, questions, own, shop, templates)
+        except EndlessTemplate as fault:
+            yield fault
+            return  # the other trials would take as long
         except BadTemplate as fault:
             yield fault
             continue

@@ -10,19 +10,22 @@ from collections.abc import Iterable, Iterator
 from contextvars import ContextVar
 from typing import Any
 
-from jinja2 import Template, nodes, pass_context
-from jinja2.exceptions import SecurityError
+from jinja2 import Template, TemplateError, nodes, pass_context
 from jinja2.runtime import Context
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 
 MOST_STEPS = 100_000
-"""Turns of loops and calls of macros while one reply is filled in; ours take a few thousand."""
-LONGEST_REPLY = 65_536
-"""Characters."""
+"""Turns of loops and calls of macros while one reply is filled in; 500 sizes take some 1,200."""
+LONGEST_REPLY = 1_048_576
+"""Characters. A reply to 500 sizes has some 150,000."""
 LARGEST_POWER = 100
 
 _steps: ContextVar[int] = ContextVar("_steps", default=0)
 _COUNTED = "_counted"
+
+
+class PastLimit(TemplateError):
+    """A template ran past a limit; the message says which, in one clause."""
 
 
 class LimitedEnvironment(ImmutableSandboxedEnvironment):
@@ -50,15 +53,15 @@ class LimitedEnvironment(ImmutableSandboxedEnvironment):
     def call_binop(self, context: Context, operator: str, left: Any, right: Any) -> Any:
         """A product or power, refused where it would be endless."""
         if operator == "**" and max(abs(left), abs(right)) > LARGEST_POWER:
-            raise SecurityError(f"a power of more than {LARGEST_POWER}")
+            raise PastLimit(f"a power of more than {LARGEST_POWER}")
         for many, times in ((left, right), (right, left)):
             if isinstance(many, str | list | tuple) and len(many) * times > LONGEST_REPLY:
-                raise SecurityError(f"it repeats something to more than {LONGEST_REPLY} characters")
+                raise PastLimit(f"it repeats something to more than {LONGEST_REPLY} characters")
         return super().call_binop(context, operator, left, right)
 
 
 def fill(template: Template, facts: Any) -> str:
-    """The template filled in. Raises SecurityError where it takes too long or grows too large."""
+    """The template filled in. Raises PastLimit where it takes too long or grows too large."""
     count = _steps.set(0)
     parts, length = [], 0
     try:
@@ -66,7 +69,7 @@ def fill(template: Template, facts: Any) -> str:
             parts.append(part)
             length += len(part)
             if length > LONGEST_REPLY:
-                raise SecurityError(f"it gives more than {LONGEST_REPLY} characters")
+                raise PastLimit(f"it gives more than {LONGEST_REPLY} characters")
     finally:
         _steps.reset(count)
     return "".join(parts)
@@ -83,5 +86,5 @@ def _counted(_: Context, values: Iterable[Any]) -> Iterator[Any]:
 def _step() -> None:
     count = _steps.get() + 1
     if count > MOST_STEPS:
-        raise SecurityError(f"it takes more than {MOST_STEPS} turns of loops: does one never end?")
+        raise PastLimit(f"it takes more than {MOST_STEPS} turns of loops: does one never end?")
     _steps.set(count)

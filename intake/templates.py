@@ -36,6 +36,10 @@ class BadTemplate(ValueError):
         super().__init__(f"{place}, line {line}: {why}" if line else f"{place}: {why}")
 
 
+class EndlessTemplate(BadTemplate):
+    """One that takes too long to fill in, or gives too much: trying again takes as long."""
+
+
 class Templates:
     """The wording in force for one shop. Read once; make a new one after the owner's edits."""
 
@@ -95,7 +99,7 @@ class Templates:
         """``file`` filled with ``facts``. Raises BadTemplate for any fault in a template."""
         from jinja2 import TemplateError, TemplateNotFound, TemplateSyntaxError, UndefinedError
 
-        from .template_limits import fill
+        from .template_limits import PastLimit, fill
 
         try:
             return tidy(fill(self.environment.get_template(file), facts))
@@ -107,9 +111,12 @@ class Templates:
             raise BadTemplate(file, None, f"there is no template {error.name!r}.") from error
         except UndefinedError as error:
             raise BadTemplate(*_place(error, file), _unknown(str(error.message))) from error
+        except PastLimit as error:
+            place = _place(error, file)
+            raise EndlessTemplate(*place, f"it can't be filled in: {error}.") from error
         except RecursionError as error:
             why = "it can't be filled in: it includes or calls itself without end."
-            raise BadTemplate(file, None, why) from error
+            raise EndlessTemplate(file, None, why) from error
         except (TemplateError, ArithmeticError, LookupError, TypeError, ValueError) as error:
             raise BadTemplate(*_place(error, file), f"it can't be filled in: {error}.") from error
 

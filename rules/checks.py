@@ -178,6 +178,7 @@ def missing_material(case: Case) -> Iterator[Finding]:
     if case.too_thin or case.too_tight:
         return
     fits = case.shelf.fits_by_size
+    leads: tuple[str, ...] = ()
     if fits:
         parts = " and ".join(f"{m.part} ({m.surface})" for m in fits)
         text = f"{parts} would fit by size; whether the surface suits depends on the material."
@@ -186,7 +187,6 @@ def missing_material(case: Case) -> Iterator[Finding]:
         )
     else:
         text = "The material is not given; it settles the surface of the mandrel."
-        leads = ()
     yield Finding(
         rule="missing-material",
         effect="asks" if fits else "notes",

@@ -187,6 +187,8 @@ def _fits(figure: Figure, cue: Cue) -> bool:
     if cue.role == "quantity":
         counts = unit is None and figure.number.style in ("integer", "words")
         return counts and value <= _MOST_COUNTED and figure.link not in ("times", "slash")
+    if cue.role == "noise" and cue.side == "before" and figure.number.style != "integer":
+        return False  # "RFQ: 1.75 x .083": orders and drawings have whole numbers
     if figure.is_gauge:
         return cue.role == "wall"
     if unit == "sch":

@@ -10,7 +10,7 @@ from ...rules.request import Doubt
 from . import date_words as d
 from .date_forms import Calendar, Written
 from .figures import Layout
-from .gather import Group
+from .groups import Group
 from .phrases import Words, words_of
 from .quantity import places_of
 from .text_tables import RowFacts

@@ -5,12 +5,10 @@ from __future__ import annotations
 import re
 
 from .figures import Figure, Layout
-from .gatherer import MOST_GROUPS, Gatherer
+from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .patterns import any_of
 from .sharing import share
-
-__all__ = ["MOST_GROUPS", "Group", "gather"]
 
 _OWN_ONE = re.compile(
     r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the "

@@ -4,18 +4,12 @@ from __future__ import annotations
 
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
-from .likeness import nearly, restates
-from .patterns import whole_words
-from .roles import NOMINAL_ROLES
+from .likeness import restates
+from .retelling import contradicts, is_other_form, is_perhaps, says_which, was_carried_over
 from .sharing import EACH, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
-_WHICH_ONE = whole_words(
-    r"small | big | petit | gros | grand | kleine\w* | große\w* | pequeño | grande | piccolo",
-    "grote | large | first | second | other | larger | smaller | bigger | latter",
-)
-_NAMED_WALLS = frozenset({"ga", "bwg", "swg", "sch"})
 _NEXT_TUBE = 24
 """Characters between a radius and the tube it opens: 'R 90, tube 40 x 3'."""
 _AHEAD = 7
@@ -115,7 +109,7 @@ class Gatherer:
             self._another(slot, run)
         elif single and all(restates(group.slots[slot][0], first) for group in holding):
             self._append(holding, slot, first)
-        elif single and all(self._inherited(group, slot, first) for group in self.open):
+        elif single and all(was_carried_over(group, slot, first) for group in self.open):
             self._replace(slot, first)
             for group in self.open:
                 group.shared.discard(slot)
@@ -127,7 +121,10 @@ class Gatherer:
         elif (
             first.link == "restate"
             or self._repeats(slot, first)
-            or (single and (self._contradicts(slot, first) or self._perhaps(slot, first)))
+            or (
+                single
+                and (contradicts(self.open, slot, first) or is_perhaps(self.open[-1], slot, first))
+            )
         ):
             self._append(holding, slot, first)
         else:
@@ -158,7 +155,7 @@ class Gatherer:
         sentence = run[0].sentence
         respectively = self.layout.says(sentence, RESPECTIVELY)
         if len(run) == len(self.open) and (respectively or not self.layout.says(sentence, EACH)):
-            sure = respectively or _one_by_one(self.layout, run)
+            sure = respectively or says_which(self.layout, run)
             for group, figure in zip(self.open, run, strict=True):
                 group.slots[slot] = [figure]
                 if not sure:
@@ -184,7 +181,7 @@ class Gatherer:
             return None
         if any(slot in group.slots or "od" not in group.slots for group in groups):
             return None
-        sure = self.layout.says(run[0].sentence, RESPECTIVELY) or _one_by_one(self.layout, run)
+        sure = self.layout.says(run[0].sentence, RESPECTIVELY) or says_which(self.layout, run)
         return groups if sure else None
 
     def _belongs_to_next(self, figure: Figure) -> bool:
@@ -195,15 +192,6 @@ class Gatherer:
         )
 
     # --- a slot that is taken -------------------------------------------------------------------
-
-    def _inherited(self, group: Group, slot: Slot, figure: Figure) -> bool:
-        """'.083 wall on 4 CLR, .120 wall on 6 CLR': the 4 was only carried over to the second."""
-        return slot in group.shared and any(
-            own.line == figure.line and own.sentence == figure.sentence
-            for other, figures in group.slots.items()
-            if other not in group.shared
-            for own in figures
-        )
 
     def _replaces(self, figure: Figure) -> bool:
         """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
@@ -220,19 +208,7 @@ class Gatherer:
         if figure.row is not None and slot == "wall":
             return True
         held = [other for group in self.open for other in group.slots.get(slot, [])]
-        if slot == "clr":
-            # As a length and as a multiple of D, once each.
-            multiple = figure.role == "times_d"
-            other_form = not any((f.role == "times_d") == multiple for f in held)
-        elif slot == "wall":
-            other_form = (figure.unit in _NAMED_WALLS) != any(f.unit in _NAMED_WALLS for f in held)
-        elif slot == "od":
-            other_form = (figure.role in NOMINAL_ROLES) != any(
-                f.role in NOMINAL_ROLES for f in held
-            )
-        else:
-            return False
-        return other_form and self._near(slot, figure)
+        return is_other_form(slot, figure, held) and self._near(slot, figure)
 
     def _near(self, slot: Slot, figure: Figure) -> bool:
         """Close enough to be one value said twice: no other tube between, same paragraph."""
@@ -283,22 +259,6 @@ class Gatherer:
             return False
         return not any(restates(group.slots["wall"][0], after) for group in self.open)
 
-    def _perhaps(self, slot: Slot, figure: Figure) -> bool:
-        """'Schedule forty I believe, although it could be schedule ten': one value in doubt."""
-        held = self.open[-1].slots.get(slot)
-        same = held is not None and held[-1].sentence == figure.sentence
-        return same and "hedged" in figure.notes
-
-    def _contradicts(self, slot: Slot, figure: Figure) -> bool:
-        """'The tag says 1-7/8, my caliper 48 mm': one OD in two nearly equal values, nothing of
-        the tube told in between."""
-        if slot != "od" or any(set(group.slots) != {"od"} for group in self.open):
-            return False
-        held = self.open[-1].slots["od"][-1]
-        if figure.sentence != held.sentence or figure.link in LISTED or figure.link == "times":
-            return False
-        return nearly(held, figure)
-
     def _another(self, slot: Slot, run: list[Figure]) -> None:
         """A second value for a slot that is taken: a new OD starts a new request; a second wall or
         radius asks for the same tube again, changed in that one thing."""
@@ -314,9 +274,3 @@ class Gatherer:
         self.open = self._spread(bases, slot, run)
         for new in self.open:
             new.shared = set(new.slots) - {slot}
-
-
-def _one_by_one(layout: Layout, run: list[Figure]) -> bool:
-    """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
-    between = layout.text[run[0].end : run[-1].start + _RIGHT_AFTER].casefold()
-    return _WHICH_ONE.search(between) is not None

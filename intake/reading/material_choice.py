@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from ...rules.request import Evidence, Material
 from .figures import Layout
-from .gather import Group
+from .groups import Group
 from .materials import MaterialMention
+from .patterns import any_of
 from .text_tables import RowFacts
 
 
@@ -55,7 +56,13 @@ def _choose(
 
 
 _CHANGED = re.compile(
-    r"\b(?:changed(?: it)? to|switch(?:ed|ing)? to|(?:it's|its|is|are) now|now (?:it's|its|in)|make (?:it|that)|actually|scratch that|no wait|correction|i meant|should be|sondern)\b[^.;\n]{0,24}$"
+    r"\b"
+    + any_of(
+        "changed(?: it)? to | switch(?:ed|ing)? to | (?:it's|its|is|are) now | now (?:it's|its|in)",
+        "make (?:it|that) | actually | scratch that | no wait | correction | i meant | should be",
+        "sondern",
+    )
+    + r"\b[^.;\n]{0,24}$"
 )
 
 
@@ -71,7 +78,7 @@ def _after_change(layout: Layout, mentions: list[MaterialMention]) -> list[Mater
 def _nearest(
     layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
 ) -> list[MaterialMention | None]:
-    """The material said between this size and the next, else before the first, else the last one."""
+    """The material said between this size and the next, else the last before it, else the first."""
     starts = [_own_place(group) for group in groups]
     begin = _line_start(layout, starts[number])
     later = [start for start in starts if start > starts[number]]

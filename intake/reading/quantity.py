@@ -6,7 +6,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 
 from .figures import Layout
-from .gather import Group
+from .groups import Group
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts

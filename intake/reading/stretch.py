@@ -8,7 +8,8 @@ from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
 from .figures import Layout, Row
-from .gather import MOST_GROUPS, gather
+from .gather import gather
+from .gatherer import MOST_GROUPS
 from .groups import Group
 from .habits import usual_unit
 from .layout import lay_out

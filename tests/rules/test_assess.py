@@ -213,8 +213,8 @@ def test_a_doubt_names_which_answer_leads_where() -> None:
     found = judged(*FEASIBLE, doubts=(doubt("wall", "0.083 in", "0.028 in", why="smudged"),))
     assert found.findings[0].text == (
         "The wall can be read as 0.083 in (2.108 mm) or 0.028 in (0.711 mm) (smudged). "
-        "0.083 in (2.108 mm): FM-1750-083 from our shelf; "
-        "0.028 in (0.711 mm): not likely to be feasible (wall factor 62.5)."  # 1.75 / 0.028
+        "If 0.083 in (2.108 mm): FM-1750-083 from our shelf; "
+        "if 0.028 in (0.711 mm): not likely to be feasible (wall factor 62.5)."  # 1.75 / 0.028
     )
     assert found.findings[0].question == (
         "Which wall is meant: 0.083 in (2.108 mm) or 0.028 in (0.711 mm)?"
