@@ -52,7 +52,6 @@ def finding(assessment: Assessment, rule: str) -> Finding | None:
         ("2.5", "DOM 1020", STEEL, "please tell us the temper."),  # 20 of 10 %: twice, not more
         ("3.125", "6061-T6", ALUMINIUM, "8 %; please tell us the elongation on"),  # T6 is said
         ("3", "6061-T6", ALUMINIUM, "mill certificate"),  # 16.7 of 8 %: more than twice
-        ("2.45", "DOM 1020", STEEL, "the temper and the elongation on the mill"),  # 20.4 of 10 %
         ("3", "6061", ALUMINIUM, "8 to 22 %"),  # any temper may be meant
         ("3", "4130", CHROMOLY, "12 to 30 %"),
         ("2.5", "DOM", STEEL, None),  # a family, not a material

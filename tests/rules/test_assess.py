@@ -221,6 +221,16 @@ def test_a_doubt_names_which_answer_leads_where() -> None:
     )
 
 
+def test_a_question_carries_where_each_answer_leads() -> None:
+    # 1.625 / 0.065 = 25 is made; 2.125 / 0.065 = 32.7 is above 30
+    asked = judged("1.625 in", "0.065 in", "6 in", doubts=(doubt("od", "1.625 in", "2.125 in"),))
+    (finding,) = [f for f in asked.findings if f.effect == "asks"]
+    assert finding.leads == (
+        "if 1.625 in (41.275 mm): we would make the mandrel",
+        "if 2.125 in (53.975 mm): not likely to be feasible (wall factor 32.69)",
+    )
+
+
 def test_a_limit_broken_as_first_read_is_not_told_as_a_decline() -> None:
     found = judged(
         "1.75 in", "0.028 in", "5.25 in", doubts=(doubt("wall", "0.028 in", "0.083 in"),)

@@ -167,7 +167,7 @@ TEXTS = [
     (
         {"od": "1.75 in", "wall": "0.120 in", "quantity": 5},
         "enough-on-hand",
-        "FM-1750-120 would fit, but 2 on hand is less than 5.",
+        "FM-1750-120 would fit, but 5 are wanted and 2 on hand.",
     ),
     (
         {"od": "2 in", "wall": "0.120 in"},

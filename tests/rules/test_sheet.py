@@ -75,3 +75,53 @@ def test_below_the_table_no_order_factor_is_given() -> None:
 @pytest.mark.parametrize("gap", ["od_mm", "wall_mm", "clr_mm"])
 def test_an_incomplete_bend_has_no_sheet(gap: str) -> None:
     assert figures(**{gap: None}) == {}
+
+
+def test_the_mandrel_is_told_with_all_that_is_known_of_it() -> None:
+    found = figures(
+        od_mm=parse_length("1.75 in"),
+        wall_mm=parse_length("0.120 in"),
+        clr_mm=parse_length("5.25 in"),
+        material=Material.CARBON_STEEL,
+        grade="DOM",
+    )
+    # C54 of check_values.csv (S29): at least 1.504 in; at most 1.510
+    assert found["Bore by the tube's tolerances"].values == (
+        parse_length("1.504 in"),
+        parse_length("1.510 in"),
+    )
+    assert found["Need for a mandrel"].text == "may not be needed"  # WF 14.6 at 3 D (memory)
+    assert found["Nose, pitch and wiper die"].text == "nose: none or plug, wiper die: no"
+    assert "no wiper dies" in found["Nose, pitch and wiper die"].note
+    furthest, advised = (
+        found[name].values[0]
+        for name in ("Furthest advance past the tangent", "Advance to start with")
+    )
+    assert advised == pytest.approx(furthest * 2 / 3, abs=Decimal("0.01"))
+    # S06: 44 mm OD
+    assert found["Advance past the tangent, a second opinion"].values
+
+
+def test_where_the_make_is_not_said_or_leaves_the_bead_open_the_sheet_says_so() -> None:
+    size = {"od_mm": parse_length("1.5 in"), "wall_mm": parse_length("0.065 in")}
+    bore = "Bore by the tube's tolerances"
+    assert "is not said" in figures(**size)[bore].outside
+    erw = figures(**size, grade="ERW", material=Material.CARBON_STEEL)[bore]
+    assert "inside flash" in erw.outside
+    assert "1.351 in" in erw.note  # C55 of check_values.csv (S30)
+
+
+def test_outside_the_tables_each_line_says_so() -> None:
+    # 300 / 1 = 300 is the chart's last row, 400 lies beyond it; the advance table ends at 152 mm
+    found = figures(
+        od_mm=Decimal(400), wall_mm=Decimal(1), clr_mm=Decimal(1200), material=Material.OTHER
+    )
+    assert found["Balls"].outside
+    assert found["Surface"].outside
+    assert "outside that table" in found["Advance past the tangent, a second opinion"].outside
+
+
+def test_where_no_mandrel_has_room_the_sheet_says_so() -> None:
+    found = figures(od_mm=Decimal("6.3"), wall_mm=Decimal(3), clr_mm=Decimal(30))
+    assert "leaves no mandrel" in found["Mandrel diameter"].outside
+    assert "Balls" not in found
