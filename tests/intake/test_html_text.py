@@ -203,9 +203,9 @@ def test_never_raises(html: str) -> None:
 )
 def test_nesting_without_end_takes_no_time(html: str) -> None:
     """Measured: the parser alone takes a second for 100 kB of <div> left as they are."""
-    started = time.perf_counter()
+    started = time.process_time()
     assert html_to_text(html).endswith("1.75")
-    assert time.perf_counter() - started < 1.0
+    assert time.process_time() - started < 1.0
 
 
 def test_a_long_mail_with_open_tags_keeps_its_rows() -> None:

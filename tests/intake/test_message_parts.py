@@ -283,6 +283,6 @@ def test_caps_are_named() -> None:
     ids=["digits", "nul", "nested", "words", "quotes", "fields"],
 )
 def test_hostile_mail_is_read_in_no_time(raw: bytes) -> None:
-    started = time.perf_counter()
+    started = time.process_time()
     parse_message(raw)
-    assert time.perf_counter() - started < 1.0
+    assert time.process_time() - started < 1.0

@@ -125,9 +125,9 @@ def test_a_surface_is_always_a_slice_of_the_text(body: str) -> None:
     ],
 )
 def test_long_texts_are_read_in_good_time(text: str) -> None:
-    start = time.perf_counter()
+    start = time.process_time()
     find_questions(own(text))
-    assert time.perf_counter() - start < 2
+    assert time.process_time() - start < 2
 
 
 # -- which answer fits ---------------------------------------------------------------------------
