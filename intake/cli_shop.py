@@ -21,7 +21,7 @@ def new(args: argparse.Namespace) -> int:
     print("  shop.toml      name, signature, limits and their reasons, lead times, mailbox")
     print("  catalogue.csv  one mandrel a row")
     print("  dies.csv       one bend die a row")
-    print("  balls.csv      your ball chart: how many balls a bend takes; delete it if you have none")
+    print("  balls.csv      how many balls a bend takes; delete it if you have no chart")
     print(f"Then `bendreply shop check {folder}` names what does not fit.")
     return 0
 

@@ -25,12 +25,14 @@ from .notation import (
 )
 from .support import doubted, read_text, written_down
 
-EXAMPLES = settings(deadline=None, max_examples=200)
+# The same examples in every run: a rare misreading must not turn a change red that has nothing to
+# do with it. To look for new faults, take `derandomize` out for a while.
+EXAMPLES = settings(deadline=None, max_examples=200, derandomize=True)
 
 
-# Drawn at random, so a run may pass by luck: not strict. Each mark goes when its cause is mended.
+# Each mark goes when its cause is mended.
 def known_fault(why: str) -> pytest.MarkDecorator:
-    return pytest.mark.xfail(strict=False, reason=why)
+    return pytest.mark.xfail(strict=True, reason=why)
 
 
 def _read_back(text: str, od: Decimal, wall: Decimal, clr: Decimal) -> None:
@@ -43,7 +45,7 @@ def _read_back(text: str, od: Decimal, wall: Decimal, clr: Decimal) -> None:
 
 
 @known_fault(
-    '"we bend 1.75 x .095" and "6 radius, 1.75, .095": the OD is lost; "CLR 304" is a radius'
+    "'R1/2\"' is taken for a pipe thread (ISO 7-1 writes R 1/2), not for a radius of half an inch"
 )
 @EXAMPLES
 @given(inch_tubes(), st.data())
@@ -51,14 +53,12 @@ def test_inch_sizes_in_a_line(tube: Tube, data: st.DataObject) -> None:
     _read_back(data.draw(inch_line(tube)), *tube.mm)
 
 
-@known_fault('"we bend 38 x 1.5": the word bend makes the size a number of bends')
 @EXAMPLES
 @given(metric_tubes(), st.data())
 def test_metric_sizes_in_a_line(tube: Tube, data: st.DataObject) -> None:
     _read_back(data.draw(metric_line(tube)), *tube.mm)
 
 
-@known_fault('"Raggio di curvatura: 57 mm / Diametro esterno: ..." is taken for an outside radius')
 @EXAMPLES
 @given(st.one_of(inch_tubes(), metric_tubes()), st.data())
 def test_labelled_fields_in_six_languages(tube: Tube, data: st.DataObject) -> None:
@@ -83,8 +83,7 @@ PIPE = [
 ]  # fmt: skip
 
 
-@known_fault('"2 sch 40 pipe": a whole number right before sch is no size')
-@settings(deadline=None, max_examples=100)
+@settings(deadline=None, max_examples=100, derandomize=True)
 @given(
     st.sampled_from(PIPE),
     st.sampled_from(["{n} sch {s} pipe", '{n}" Sch. {s}', "NPS {n} schedule {s}", "{n} inch sch{s} pipe", "{n} in. SCH {s} 304L pipe"]),
@@ -96,7 +95,7 @@ def test_pipe_by_name_and_schedule(
 ) -> None:
     name, _, schedule, od, wall = pipe
     clr = max(Decimal(half_inches) / 2, Decimal(int(Decimal(od) * 2) + 1))
-    text = size.format(n=name, s=schedule) + radius.format(c=clr.normalize())
+    text = size.format(n=name, s=schedule) + radius.format(c=f"{clr.normalize():f}")
     _read_back(text, Decimal(od) * IN, Decimal(wall) * IN, clr * IN)
 
 
