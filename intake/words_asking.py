@@ -1,6 +1,6 @@
 """Words by which somebody asks for tooling: a price, a piece, the same again, can it be bent.
 
-Data only, in the shop's usual languages; from memory, the open sample and reference/notations.
+Data only, in the shop's usual languages; from memory and from labelled messages.
 Patterns are matched without regard to case, in one sentence at a time.
 """
 

@@ -1,6 +1,6 @@
 """Words of mail that no person wrote: absences, bounces, receipts, calendars, digests, forms.
 
-Data only, from memory and the open sample. Patterns are matched without regard to case.
+Data only, from memory and from labelled messages. Patterns are matched without regard to case.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """Words that tell what a message is about: the tool, the bend, or a piece of knowledge.
 
-Data only, in the shop's usual languages; from memory, the open sample and reference/notations.
+Data only, in the shop's usual languages; from memory and from labelled messages.
 Patterns are matched without regard to case, in one sentence at a time.
 """
 

@@ -1,6 +1,6 @@
 """Words by which mail programs mark what somebody else wrote, in the languages that reach the shop.
 
-Data only: from memory and from the open sample. Add a word here, a line to
+Data only: from memory and from labelled messages. Add a word here, a line to
 tests/intake/test_own_text.py, and nothing else.
 """
 

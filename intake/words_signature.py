@@ -1,6 +1,6 @@
 """Words by which signatures, contact lines and legal footers are known.
 
-Data only, from memory and from the open sample; nothing here is a size.
+Data only, from memory and from labelled messages; nothing here is a size.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """Short messages and their kinds: subject, body, how many sizes a reader would find, kind.
 
 BEFORE were written before the cues were; AFTER while they grew; LAST when the cues seemed done (26
-of 34 were right then). None copies a message of the open sample.
+of 34 were right then). None copies a labelled message.
 """
 
 from __future__ import annotations

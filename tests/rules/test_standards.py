@@ -91,7 +91,7 @@ def test_awg_follows_from_its_formula(gauge: int) -> None:
 
 
 def test_a_gauge_depends_on_its_system() -> None:
-    # facts.md of the trade, section 6: 16 ga is .065 BWG, .0598 steel, .0625 stainless, .064 SWG
+    # Gauge tables of the trade: 16 ga is .065 BWG, .0598 steel, .0625 stainless, .064 SWG
     inch = Decimal("25.4")
     assert standards.bwg_mm("16") == Decimal("0.065") * inch
     assert standards.steel_sheet_mm("16") == Decimal("0.0598") * inch
