@@ -1,7 +1,8 @@
 """Words of programs that mail in bulk or report something, each with how surely a program speaks.
 
-Data only, from memory and from labelled messages. Weight 3 stands in no person's mail; of the lighter ones
-several together tell. Each line is one manner of speaking, in all languages. No regard to case.
+Data only, from memory and from labelled messages. Weight 3 stands in no person's mail; of the
+lighter ones several together tell. Each line is one manner of speaking, in all languages. No
+regard to case.
 """
 
 from __future__ import annotations
