@@ -65,9 +65,14 @@ def _header_beside(layout: Layout, chain: list[Figure]) -> None:
 def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
     """The roles of the cues met from a token on, with nothing but times signs between."""
     roles: list[Role] = []
+    on_this_line = 0
     at = begin
     while 0 <= at < len(layout.tokens):
         token = layout.tokens[at]
+        if token.kind == "line":
+            on_this_line = len(roles)
+        if token.kind == "number":
+            return roles[:on_this_line]  # the cues of the line before belong to its own figures
         if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES:
             roles.append(token.cues[0].role)
         elif (token.text == ")" and step > 0) or (

@@ -41,6 +41,8 @@ class Figure:
     clause: int = 0
     """Lines and semicolons so far: where one item of a list may end."""
     paragraph: int = 0
+    item: int = 0
+    """Marks of list items so far: '1)', '-'."""
     row: Row | None = None
     link: Link = ""
     """How it hangs on the figure before it."""
@@ -93,6 +95,8 @@ class Layout:
     spans: dict[int, tuple[int, int]]
     """First and last token index of each sentence."""
     by_sentence: dict[int, list[Figure]]
+    lengths: set[int] = field(default_factory=set)
+    """Where a table's column holds a length that was taken for a grade: '304' below 'CLR'."""
     _texts: dict[int, str] = field(default_factory=dict)
     _said: dict[tuple[int, re.Pattern[str]], bool] = field(default_factory=dict)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
 from .likeness import restates
@@ -252,12 +254,30 @@ class Gatherer:
         """An OD that brings its own wall along, though the tube before has one of the same OD."""
         if slot != "od" or any("wall" not in group.slots for group in self.open):
             return False
+        if self._is_row_of_own(figure, self.open[-1].slots["od"][-1]):
+            return True
         after = self.figures[self.at + 1] if self.at + 1 < len(self.figures) else None
         if after is None or after.link != "times" or slot_of(after) != "wall":
             return False
         if figure.link == "restate" or figure.corrects:
             return False
         return not any(restates(group.slots["wall"][0], after) for group in self.open)
+
+    def _is_row_of_own(self, figure: Figure, held: Figure) -> bool:
+        """'a) 57 x 2.6, R 142 / b) 57 x 2.6, R 257': the same OD opens another item of a list, or
+        another line that says all of a size again in the same way."""
+        if figure.item != held.item:
+            return bool(self._slots_ahead(lambda after: after.item == figure.item))
+        if figure.clause == held.clause or (figure.unit or held.unit) != (held.unit or figure.unit):
+            return False
+        after = self._slots_ahead(lambda after: after.clause == figure.clause)
+        return figure.number.value == held.number.value and {"wall", "clr"} <= after
+
+    def _slots_ahead(self, goes_with: Callable[[Figure], bool]) -> set[Slot]:
+        """Walls and radii among the next figures, as far as they go with the present one."""
+        following = self.figures[self.at + 1 : self.at + _AHEAD]
+        slots = (slot_of(after) for after in following if goes_with(after))
+        return {slot for slot in slots if slot in ("wall", "clr")}
 
     def _another(self, slot: Slot, run: list[Figure]) -> None:
         """A second value for a slot that is taken: a new OD starts a new request; a second wall or

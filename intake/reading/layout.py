@@ -16,7 +16,7 @@ _ABBREVIATIONS = word_set(
 def lay_out(tokens: list[Token], text: str) -> Layout:
     """The layout of a text's tokens, each figure linked to the one before it."""
     layout = Layout(text, tokens, [], [], [], {}, {})
-    sentence = line = paragraph = clause = 0
+    sentence = line = paragraph = clause = item = 0
     for index, token in enumerate(tokens):
         layout.sentence_of.append(sentence)
         layout.line_of.append(line)
@@ -25,9 +25,10 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
         figure = _figure(token, index, len(layout.figures))
         if figure is not None:
             figure.sentence, figure.line = sentence, line
-            figure.paragraph, figure.clause = paragraph, clause
+            figure.paragraph, figure.clause, figure.item = paragraph, clause, item
             layout.figures.append(figure)
             layout.by_sentence.setdefault(sentence, []).append(figure)
+        item += token.block == "item"
         clause += token.kind in ("line", "para") or token.text == ";"
         if token.kind == "para":
             sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
+from collections.abc import Collection
 from decimal import Decimal
 
 from .cues import WORD, Cue, cues_of, longest_cue
@@ -28,7 +29,9 @@ _BREAK = re.compile(r"[ \t\n]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
 _TOLERANCE = re.compile(
     r"[(]?(?:(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}"
-    r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?[+-]?\s?\d{0,3}[.,]?\d{1,5}(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
+    # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
+    r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
+    r"(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
     r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
 )
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
@@ -44,20 +47,25 @@ _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
 _BETWEEN_CUE_WORDS = re.compile(r"[ .\-/'()·]{0,2}")
 
 
-def lex(plain: str) -> list[Token]:
+def lex(plain: str, lengths: Collection[int] = ()) -> list[Token]:
     """All tokens of ``plain`` in order, up to the ``MOST_NUMBERS``th number.
 
-    Never raises; linear in the length of the text.
+    Never raises; linear in the length of the text. No material is looked for where one of
+    ``lengths`` begins: the head of a table's column has said that its figures are lengths.
     """
-    return _Lexer(plain).run()
+    return _Lexer(plain, lengths).run()
 
 
 class _Lexer:
-    def __init__(self, plain: str) -> None:
+    def __init__(self, plain: str, lengths: Collection[int]) -> None:
         self.text = plain
         self.tokens: list[Token] = []
         self.numbers = 0
-        self.materials = {mention.start: mention for mention in find_materials(plain)}
+        self.materials = {
+            mention.start: mention
+            for mention in find_materials(plain)
+            if mention.start not in lengths
+        }
         starts = sorted(self.materials)
         self.blocks: dict[int, tuple[int, str]] = {}
         for start, end, what in protected_spans(plain):

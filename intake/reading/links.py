@@ -28,6 +28,8 @@ _WHICH = word_set(
 _FOR_THE = word_set("on for pour para für per voor bei sur")
 _THE = word_set("the le la el il den das die de het lo")
 _ONE = word_set("one tube rohr tubo")
+_FAR_GAUGES = 6
+"""Gauges that one sender wavers between, or lists, lie no further apart."""
 _THIN = Decimal("0.3")
 """A wall is less than this share of its OD where only dashes say that it is one."""
 
@@ -48,7 +50,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if left.role == "noise" or right.role == "noise":
         return "apart"
     marks: list[_Mark] = []
-    for token in _without_one(between):
+    joining = _without_one(between)
+    for previous, token in zip((None, *joining), joining, strict=False):
         if token.kind in ("gap", "material", "cue"):
             continue
         if token.kind in ("para", "block", "number"):
@@ -58,6 +61,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
                 marks.append("line")
         elif token.text == ")" and "same" in marks:
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
+        elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):
+            pass  # "a radius of 2" is English; between two figures "of" is Dutch for "or"
         else:
             mark = _mark(token)
             if mark is not None:
@@ -134,6 +139,8 @@ def _is_twin(left: Figure, right: Figure) -> bool:
 
 def _share_gauge(left: Figure, right: Figure) -> None:
     """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both."""
+    if abs(left.number.value - right.number.value) > _FAR_GAUGES:
+        return  # "4, 12 ga": a 4 in tube
     pairs = [(left, right)]
     if right.link != "list":
         pairs.append((right, left))  # in "16 gauge, 6 CLR" the 6 is no gauge

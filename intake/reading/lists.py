@@ -96,7 +96,9 @@ def _read_triples(layout: Layout) -> None:
     for triple in zip(figures, figures[1:], figures[2:], strict=False):
         if any(figure.link != "list" for figure in triple[1:]):
             continue
-        if any(figure.role is not None for figure in triple):
+        if any(figure.role is not None or figure.unit in ("D", "sch") for figure in triple):
+            continue
+        if triple[0].is_gauge or triple[2].is_gauge:
             continue
         a, b, c = (figure.number.value for figure in triple)
         if a and b / a < Decimal("0.3") and Decimal("0.6") <= c / a <= LONGEST_RATIO:

@@ -98,6 +98,29 @@ def wall_follows(layout: Layout, figure: Figure) -> bool:
     return after.role is None and is_thin(after) and thinner
 
 
+def whole_before_wall(layout: Layout, figure: Figure) -> bool:
+    """'4.5 CLR, 3, 11 ga', '2, .065 wall': a whole number right before a wall, on a line that
+    names no other OD."""
+    after = layout.after(figure)
+    if after is None or not 1 <= figure.number.value <= _LARGEST_OD_IN:
+        return False
+    if figure.unit is not None or figure.number.style != "integer":
+        return False
+    inches = after.role in (None, "wall") and is_thin(after) and after.unit in (None, "in")
+    touching = all(
+        token.kind in ("gap", "times") or token.text == ","
+        for token in layout.between(figure, after)
+    )
+    return (
+        (after.is_gauge or inches)
+        and touching
+        and not any(
+            other.role in ("od", "id", "nps") and other.line == figure.line
+            for other in layout.near_in_sentence(figure)
+        )
+    )
+
+
 def _only_stops(layout: Layout, figure: Figure, after: Figure) -> bool:
     """'1". .035. 321.' may be split by points."""
     between = layout.between(figure, after)

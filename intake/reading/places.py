@@ -21,6 +21,7 @@ from .place_tests import (
     third_of_three,
     tube_follows,
     wall_follows,
+    whole_before_wall,
 )
 from .put_right import changes_one, puts_right
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
@@ -67,6 +68,8 @@ def _read_bare_answer(layout: Layout) -> None:
     """Three figures and not a word of what they are: the order in which everybody is asked."""
     figures = [figure for figure in layout.figures if figure.is_measure]
     if len(figures) != 3 or any(figure.role not in (None, "wall") for figure in figures):
+        return
+    if figures[0].is_gauge or figures[2].is_gauge or any(f.unit in ("D", "sch") for f in figures):
         return
     od, wall, radius = (figure.number.value for figure in figures)
     if od and wall / od < Decimal("0.3") and Decimal("0.6") <= radius / od <= 10:
@@ -172,7 +175,8 @@ def _read_unknown(layout: Layout, figure: Figure) -> None:
     before = layout.before(figure)
     after_radius = before is not None and before.role in RADIUS_ROLES
     if not figure.is_measured:
-        if after_radius and figure.number.value <= 8 and radius_follows(layout, figure):
+        on_radius = after_radius and figure.number.value <= 8 and radius_follows(layout, figure)
+        if on_radius or whole_before_wall(layout, figure):
             figure.give("od", "place")  # "1.75 on 5.25, 2 on 6"
         return
     od = _known(layout, figure, "od") or _known(layout, figure, "nps")

@@ -91,7 +91,10 @@ _LED_BY_LETTER: Kinds = (
     ("money", (r"(?:usd|eur|gbp|chf)\s?\d[\d.,]{0,12}",)),
     ("thread", (
         r"m\d{1,2}(?:\s?x\s?\d{1,2}(?:[.,]\d{1,2})?)?\b(?![.,]\d)",  # M12 x 1.5
-        r"[gr]\s?\d/\d\"?(?=\s|$|[,.;)])",  # G 3/4
+        # G 3/4 is a thread (ISO 228-1); R 3/4 is one (ISO 7-1) unless marked as a length.
+        r"g\s?\d/\d\"?(?=\s|$|[,.;)])",
+        r"r\s?\d/\d(?=\"?\s(?:male|female|bsp\w?|thread\w*|fittings?|ports?|nipples?)\b"
+        r"|\s(?!(?:in|inch|inches)\b|[\"'″x×])|$|[,.;)])",
     )),
     ("steel", (r"en\s?1\.\d{4}\b",)),
     ("standard", (
@@ -103,7 +106,7 @@ _LED_BY_LETTER: Kinds = (
     ("code", (
         r"(?!(?:r|od|id|clr|d|da|di|dn|nps|t|s|rad|w|wt|rm|ri|cl|sch|sched|schedule|ga|x|wall|o|by"
         r"|dia|qty|e|st|s|p|a)\d)[a-z]{1,6}[-_/]?\d{3,}(?:[-_./]?[a-z0-9]{1,8}){0,4}\b",
-        r"[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",
+        r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
     )),
 )  # fmt: skip
@@ -118,7 +121,8 @@ _LED_BY_SIGN: Kinds = (
     ("thread", (r"\#\d{1,2}\s?x\s?\d[\d./ -]{0,6}\s?(?:\"|in\b|inch)?\s?(?:screws?|self)?",)),
     ("code", (r"\#\s?\d{1,8}\b",)),
 )  # fmt: skip
-_INDENTED_ITEM = r"^[ \t]+\(?\d{1,2}[.)](?=[ \t]+\S)"
+_ITEM = r"^[ \t]*(?:[-*•·▪◦–—]|\(?[a-h][.)])(?=[ \t]+\S)|^[ \t]+\(?\d{1,2}[.)](?=[ \t]+\S)"
+"""What begins an item of a list, beside a number at the very start of its line."""
 _ADDRESS = r"(?<![\w.+-])[\w.+-]{1,64}@[\w-]{1,64}(?:\.[\w-]{1,64}){0,6}\.[a-z]{2,12}\b"
 
 
@@ -132,7 +136,7 @@ _WITHOUT_ADDRESSES = (
     # Nothing but a link is without a digit near its first letter.
     rf"|\b(?=[a-z])(?=https?:|www\.|\D{{1,40}}+\d)(?:{_alternatives(_LED_BY_LETTER, 'letter')})"
     rf"|(?=[(+$€£\#])(?:{_alternatives(_LED_BY_SIGN, 'sign')})"
-    rf"|(?P<item_indented>{_INDENTED_ITEM})"
+    rf"|(?P<item_list>{_ITEM})"
 )
 _FLAGS = re.IGNORECASE | re.MULTILINE
 _PROTECTED = re.compile(_WITHOUT_ADDRESSES, _FLAGS)

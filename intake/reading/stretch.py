@@ -22,6 +22,7 @@ from .quantity import set_counts_aside
 from .radius_kind import refine_radii
 from .talk import listen
 from .text_tables import RowFacts, read_tables
+from .tokens import Token
 
 MOST_CHARACTERS = 40_000
 """So much of one text is read, some twenty pages: nobody writes more about a tube."""
@@ -50,10 +51,9 @@ def read_stretch(original: str, offset: int) -> Stretch:
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
     is_cut = len(original) > MOST_CHARACTERS or bool(plain.text[len(text) :].strip())
-    layout = lay_out(tokens, text if is_cut else plain.text)
-    listen(layout)
-    set_counts_aside(layout)
-    rows = read_tables(layout)
+    layout, rows = _lay_out(tokens, text if is_cut else plain.text)
+    if layout.lengths:
+        layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     assign_by_cue(layout)
     assign_by_chain(layout)
     share_lists(layout)
@@ -64,3 +64,10 @@ def read_stretch(original: str, offset: int) -> Stretch:
     groups = gather(layout)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
+
+
+def _lay_out(tokens: list[Token], text: str) -> tuple[Layout, dict[Row, RowFacts]]:
+    layout = lay_out(tokens, text)
+    listen(layout)
+    set_counts_aside(layout)
+    return layout, read_tables(layout)

@@ -42,6 +42,8 @@ def fill_row(
         if column.role in ("when", "wanted") and cell.tokens:
             _take_when(layout, facts, cell, wanted=column.role == "wanted")
         role = SIZE_ROLE_OF.get(column.role)
+        if column.role in LENGTH_ROLES and not figures:
+            _note_lengths(layout, cell)
         if role is not None:
             _take_column(role, column.unit, figures)
             if role == "schedule":
@@ -50,6 +52,13 @@ def fill_row(
             _take_size(column, figures)
         else:
             _set_aside(column, figures)
+
+
+def _note_lengths(layout: Layout, cell: Cell) -> None:
+    """'304' alone below 'CLR' is a radius, though elsewhere it would be a stainless steel."""
+    alone = layout.tokens[cell.tokens[0]] if len(cell.tokens) == 1 else None
+    if alone is not None and alone.kind == "material" and alone.text.isdigit():
+        layout.lengths.add(alone.start)
 
 
 def _take_fact(column: Column, token: Token, facts: RowFacts) -> None:

@@ -183,10 +183,12 @@ def metric_line(draw: st.DrawFn, tube: Tube, *, whole_mail: bool = True) -> str:
     """'Ø42,4 x 2,0 mm, R 85 mm' in its many forms."""
     comma = draw(st.booleans())
     od, wall, clr = (millimetres(v, comma) for v in (tube.od, tube.wall, tube.clr))
+    # "6 x 0.8" without a unit could be inches: he would ask. "38 x 1.5" could not.
+    bare = f"Ø{od} x {wall}" + (" mm" if tube.od < 13 else "")
     size = draw(
         st.sampled_from(
             [
-                f"{od} x {wall} mm", f"Ø{od} x {wall}", f"Ø {od} × {wall} mm", f"{od}x{wall} mm",
+                f"{od} x {wall} mm", bare, f"Ø {od} × {wall} mm", f"{od}x{wall} mm",
                 f"{od} mm x {wall} mm", f"{od}mm OD x {wall}mm wall", f"OD {od} mm, wall {wall} mm",
                 f"{od} mm OD, {wall} mm wall thickness", f"{od} mm O.D. {wall} mm thick",
             ]
