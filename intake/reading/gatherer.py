@@ -268,9 +268,9 @@ class Gatherer:
         another line that says all of a size again in the same way."""
         if figure.item != held.item:
             return bool(self._slots_ahead(lambda after: after.item == figure.item))
-        if figure.clause == held.clause or (figure.unit or held.unit) != (held.unit or figure.unit):
+        if figure.line == held.line or (figure.unit or held.unit) != (held.unit or figure.unit):
             return False
-        after = self._slots_ahead(lambda after: after.clause == figure.clause)
+        after = self._slots_ahead(lambda after: after.line == figure.line)
         return figure.number.value == held.number.value and {"wall", "clr"} <= after
 
     def _slots_ahead(self, goes_with: Callable[[Figure], bool]) -> set[Slot]:

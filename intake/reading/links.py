@@ -30,6 +30,8 @@ _THE = word_set("the le la el il den das die de het lo")
 _ONE = word_set("one tube rohr tubo")
 _FAR_GAUGES = 6
 """Gauges that one sender wavers between, or lists, lie no further apart."""
+_WIDEST_OD = 6
+"""A whole number up to that before a gauge is likelier an OD in inches than a gauge too."""
 _THIN = Decimal("0.3")
 """A wall is less than this share of its OD where only dashes say that it is one."""
 
@@ -42,7 +44,7 @@ def link_figures(layout: Layout) -> None:
         if right.link == "slash" and _is_twin(left, right):
             right.link = "restate"
         if right.link in LISTED and not any(token.kind == "cue" for token in between):
-            _share_gauge(left, right)
+            _share_gauge(layout, left, right)
     _read_dashes(layout)
 
 
@@ -137,14 +139,22 @@ def _is_twin(left: Figure, right: Figure) -> bool:
     return {left.unit, right.unit} == {"in", "mm"}
 
 
-def _share_gauge(left: Figure, right: Figure) -> None:
-    """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both."""
-    if abs(left.number.value - right.number.value) > _FAR_GAUGES:
+def _share_gauge(layout: Layout, left: Figure, right: Figure) -> None:
+    """'16 or 14 gauge', 'might be 16 gauge, might be 18': one word for both.
+
+    Not in '10 ga - 14 CLR': what has a word of its own needs no other's.
+    """
+    if abs(left.number.value - right.number.value) > _FAR_GAUGES or (
+        right.link == "list" and left.number.value <= _WIDEST_OD
+    ):
         return  # "4, 12 ga": a 4 in tube
     pairs = [(left, right)]
     if right.link != "list":
         pairs.append((right, left))  # in "16 gauge, 6 CLR" the 6 is no gauge
     for plain, named in pairs:
+        follows = layout.tokens[plain.token + 1 : plain.token + 2]
+        if follows and follows[0].kind == "cue" and plain is right:
+            continue
         whole = plain.unit is None and plain.number.style == "integer" and plain.role is None
         if whole and named.is_gauge and plain.number.value <= 36:
             plain.unit = named.unit
@@ -166,4 +176,4 @@ def _read_dashes(layout: Layout) -> None:
 
 
 def _only_dash(layout: Layout, left: Figure, right: Figure) -> bool:
-    return layout.text[left.end : right.start].strip() == "-"
+    return layout.text[left.end : right.start].strip(" \t") == "-"

@@ -161,6 +161,9 @@ def _beside_od(layout: Layout, figure: Figure) -> bool:
     od = _known(layout, figure, "od") or _known(layout, figure, "nps")
     if od is None or figure.paragraph - od.paragraph > 1:
         return False
+    apart = figure.item != od.item or figure.paragraph != od.paragraph
+    if apart and wall_follows(layout, figure):
+        return False  # "1) 4 in, .109 / 2) .25 in, .049"
     if is_wall_of(layout, figure, od):
         figure.give("wall", "place")
         return True

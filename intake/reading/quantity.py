@@ -63,6 +63,9 @@ def set_counts_aside(layout: Layout) -> None:
             at += 1
         if at == len(counts):
             return
+        after = layout.after(figure)
+        if after is not None and after.link == "times":
+            continue  # "one mandrel: 4 by .120": the 4 is a diameter
         if counts[at].start <= figure.start and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
 

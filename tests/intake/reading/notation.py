@@ -118,6 +118,7 @@ def millimetres(value: Decimal, comma: bool) -> str:
 # --- how a whole size is written -----------------------------------------------------------------
 
 _BEFORE = ["", "Need a mandrel for ", "Please quote one mandrel: ", "Hi,\n\nwe bend ", "Mandrel, "]
+_LIKE_A_COUNT = ("1,", "2,", "3,", "4,")
 _AFTER = [
     "",
     " 304",
@@ -148,7 +149,9 @@ def inch_line(draw: st.DrawFn, tube: Tube, *, whole_mail: bool = True) -> str:
         text = f"{clr}, {od}{joint}{wall}"
     if not whole_mail:
         return text + draw(st.sampled_from(["", " 304", ", DOM", ", 4130"]))
-    return draw(st.sampled_from(_BEFORE)) + text + draw(st.sampled_from(_AFTER))
+    # "Mandrel, 2, .120 wall" may ask for two.
+    before = "" if text[:2] in _LIKE_A_COUNT else draw(st.sampled_from(_BEFORE))
+    return before + text + draw(st.sampled_from(_AFTER))
 
 
 def _wall(tube: Tube) -> st.SearchStrategy[str]:

@@ -13,12 +13,13 @@ from .cases_doubts import DOUBTS
 from .cases_metric import METRIC
 from .cases_not_sizes import NO_SIZE, NOISE
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
+from .cases_signs import SIGNS
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
 from .support import Size, read_text, written_down
 
 FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
-    DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES,
+    DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
 )  # fmt: skip
 
 

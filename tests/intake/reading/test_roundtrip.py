@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-import pytest
 from hypothesis import given, note, settings
 from hypothesis import strategies as st
 
@@ -30,12 +29,6 @@ from .support import doubted, read_text, written_down
 EXAMPLES = settings(deadline=None, max_examples=200, derandomize=True, database=None)
 
 
-# Not strict, unlike every other known failure here: another version of the drawing library draws
-# other examples, and a run may pass by luck. Each mark goes when its cause is mended.
-def known_fault(why: str) -> pytest.MarkDecorator:
-    return pytest.mark.xfail(strict=False, reason=why)
-
-
 def _read_back(text: str, od: Decimal, wall: Decimal, clr: Decimal) -> None:
     note(text)
     requests = read_text(text)
@@ -45,16 +38,12 @@ def _read_back(text: str, od: Decimal, wall: Decimal, clr: Decimal) -> None:
     assert not doubted(request), f"{text!r}: {request.doubts}"
 
 
-@known_fault(
-    "'R1/2\"' is taken for a pipe thread (ISO 7-1 writes R 1/2), not for a radius of half an inch"
-)
 @EXAMPLES
 @given(inch_tubes(), st.data())
 def test_inch_sizes_in_a_line(tube: Tube, data: st.DataObject) -> None:
     _read_back(data.draw(inch_line(tube)), *tube.mm)
 
 
-@known_fault("'6 x 0.8' with no unit may be inches: the unit is doubted, the size is right")
 @EXAMPLES
 @given(metric_tubes(), st.data())
 def test_metric_sizes_in_a_line(tube: Tube, data: st.DataObject) -> None:
@@ -67,7 +56,6 @@ def test_labelled_fields_in_six_languages(tube: Tube, data: st.DataObject) -> No
     _read_back(data.draw(labelled_fields(tube)), *tube.mm)
 
 
-@known_fault("a bare 321 in a column of centreline radii is taken for the grade of stainless")
 @EXAMPLES
 @given(st.one_of(inch_tubes(), metric_tubes()), st.data())
 def test_text_tables(tube: Tube, data: st.DataObject) -> None:
@@ -138,7 +126,6 @@ def _two_lines(draw: st.DrawFn) -> tuple[str, Tube, Tube]:
     return form.format(*lines), first, second
 
 
-@known_fault("lines that put the radius first exchange their radii")
 @EXAMPLES
 @given(_two_lines())
 def test_a_list_of_two_sizes_mixes_nothing(drawn: tuple[str, Tube, Tube]) -> None:
