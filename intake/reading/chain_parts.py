@@ -15,6 +15,8 @@ _HALF = Decimal("0.5")
 _LEAST_ANGLE = 15
 _LIKELY_RATIO = 6
 """Bends beyond 6 x OD are rare enough to ask whether the figure is a length."""
+_LARGEST_IN, _LARGEST_MM = 9, 330
+_THICKEST = Decimal("0.15")
 _LENGTH_WORDS = word_set("long lg length pieces lang longueur tall")
 
 
@@ -64,7 +66,10 @@ def read_pair(chain: list[Figure]) -> None:
 
 
 def _read_lengths(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
-    if first.role in LENGTH_ROLES or second.role in LENGTH_ROLES:
+    if _is_furniture(first, a, b):
+        set_role(first, "noise")
+        set_role(second, "noise")
+    elif first.role in LENGTH_ROLES or second.role in LENGTH_ROLES:
         _complete(first, second, a, b)
     elif a and b / a < _HALF:
         set_role(first, "od")
@@ -78,6 +83,12 @@ def _read_lengths(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None
         _make_sides(first, second, "square")
     else:
         _near(first, second, a, b)
+
+
+def _is_furniture(first: Figure, a: Decimal, b: Decimal) -> bool:
+    """'Overall 48" x 36"', 'table top 1600 x 900': no tube is as large, and no wall as thick."""
+    largest = _LARGEST_IN if first.unit == "in" else _LARGEST_MM
+    return first.role in (None, "label") and a > largest and _THICKEST < b / a < 1 / _THICKEST
 
 
 def _complete(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:

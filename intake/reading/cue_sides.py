@@ -54,6 +54,11 @@ _COPULA = word_set(
     """son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures"""
 )
 _ARTICLES = word_set("a an the about approx approximately around also still now our")
+_LIMITED = word_set(
+    "no not more less than larger bigger greater smaller tighter over under exceed go above below",
+    "pasar superar de ser mayor que dépasser superare über überschreiten größer kleiner als sein",
+    "darf nicht groter kleiner dan zijn",
+)
 _OF = word_set("of der des de van")
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))
@@ -170,7 +175,7 @@ def _is_complement(layout: Layout, at: int) -> bool:
 def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     """'The radius in our drawing is 130 mm': the subject of the clause, words between."""
     at = figure.token - 1
-    while at >= 0 and layout.tokens[at].text in _ARTICLES:
+    while at >= 0 and layout.tokens[at].text in _ARTICLES | _LIMITED:
         at -= 1
     if at < 0 or layout.tokens[at].text not in _COPULA:
         return None

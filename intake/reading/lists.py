@@ -8,6 +8,7 @@ from itertools import pairwise
 from .chain_parts import LONGEST_RATIO, set_role
 from .figures import LISTED, Figure, Layout
 from .patterns import word_set
+from .place_tests import is_diameter, is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
@@ -32,6 +33,45 @@ def share_lists(layout: Layout) -> None:
         radii = radii or figure.role in RADIUS_ROLES
     _share(run)
     _read_triples(layout)
+
+
+def join_lines(layout: Layout) -> None:
+    """'Tubes:\\n2-1/4\\n2-1/2\\n3' : lines that hold one figure each list the values of one thing.
+
+    ODs, where nothing says otherwise; three lines of unlike size are OD, wall and radius.
+    """
+    run: list[Figure] = []
+    for figure in layout.figures:
+        if not _is_alone(layout, figure):
+            _list_lines(run)
+            run = []
+            continue
+        if run and not (figure.line == run[-1].line + 1 and _alike(run[-1], figure)):
+            _list_lines(run)
+            run = []
+        run.append(figure)
+    _list_lines(run)
+
+
+def _is_alone(layout: Layout, figure: Figure) -> bool:
+    """Whether a diameter without any word stands alone on its line, but for the mark of an item."""
+    if figure.role not in (None, "od") or not is_diameter(figure) or is_thin(figure):
+        return False
+    before = layout.tokens[figure.token - 1] if figure.token else None
+    if before is not None and before.block == "item":
+        before = layout.tokens[figure.token - 2] if figure.token > 1 else None
+    after = layout.tokens[figure.token + 1 : figure.token + 2]
+    ends = (None, "line", "para")
+    return (before.kind if before else None) in ends and (after[0].kind if after else None) in ends
+
+
+def _list_lines(run: list[Figure]) -> None:
+    if len(run) < 2 or not any(figure.is_measured for figure in run):
+        return
+    for figure in run:
+        figure.give("od", "list")
+    for figure in run[1:]:
+        figure.link = "list"
 
 
 def _begins_pair(layout: Layout, figure: Figure) -> bool:

@@ -44,7 +44,7 @@ _INCH_MARK = (
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
 _NUMBER = re.compile(
     r"(?P<whole>\d{1,3})"
-    rf"(?:(?P<mark>{_INCH_MARK})|\s?-\s{{0,3}}| {{1,2}}(?:and |& )?|\.(?=\d{{1,2}}/\d))"
+    rf"(?:(?P<mark>{_INCH_MARK})|\s?-\s{{0,3}}| (?:and |& )?|\.(?=\d{{1,2}}/\d))"
     rf"(?P<top>\d{{1,2}})\s?[/\\]\s?(?P<under>\d{{1,2}}){_FRACTION_END}"
     rf"|(?P<numer>\d{{1,3}})\s?[/\\]\s?(?P<denom>\d{{1,2}}){_FRACTION_END}"
     r"|(?P<long>\d{1,3}(?:\.\d{3}){1,3},\d{1,4}|\d{1,3}(?:,\d{3}){1,3}\.\d{1,4})(?![\d.,]\d)"

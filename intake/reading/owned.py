@@ -11,12 +11,13 @@ from .nearby import words_nearby
 from .patterns import any_of, whole_words
 
 _MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
+_TOOLING = "tooling | tools? | werkzeuge? | outillage | utillaje | attrezzatura | gereedschap"
 _OWNED = whole_words(
     "(?:we|i|they|he) (?:already |still |only |also |just )*"
     "(?:have|got|own|bought|had|have got|make do with|made)",
     "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
-    "abbiamo già | hebben (?:we )?al",
+    "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
 )
 _STILL = whole_words(
     "already | from you | run fine | runs fine | works? fine | still | schon | déjà | ya | già | al"
@@ -42,7 +43,10 @@ _OURS = re.compile(
 _REPLACES = whole_words(r"replac\w+ | another | same | spare | again | duplicate | copy of | like")
 _OLD = whole_words(
     "the old (?:one|tube|mandrel|size|job) | old one | previously | last time | last order",
-    "last year | used to | before that | the previous",
+    "last year | used to | before that | the previous | before,? (?:we|i) (?:always )?"
+    "(?:made|used|did|bent|ran|had) | until now (?:we|i) | früher (?:haben|hatten|war)",
+    "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
+    "prima (?:lo |la )?(?:facevamo|usavamo) | vroeger",
 )
 _TODAY = whole_words(
     "currently | at the moment | right now | these days | so far | today we | momentan | derzeit",
@@ -72,12 +76,17 @@ _TOOL_OWNED = re.compile(
     + r"\b"
 )
 _FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_TOOL = re.compile(rf"^[^;.,]{{0,24}}\b{any_of('mandrels? | one', _MANDREL, 'it | that')}\b")
+_A_TOOL = re.compile(
+    rf"^[^;.,]{{0,24}}\b{any_of('mandrels? | one', _MANDREL, _TOOLING, 'it | that')}\b"
+)
 _MANDREL_FOR = re.compile(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
 )
 _DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+_WITH_MANDREL = re.compile(
+    r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
+)
 _BEHIND_TOOL = 24
 
 _Value = tuple[Decimal, str | None]
@@ -113,7 +122,11 @@ def _owned_behind(
 ) -> None:
     wanted = _WANTED.search(text, owned.end())
     end = wanted.start() if wanted is not None else len(text)
-    kept = wanted is None and _STILL.search(text) is not None and _DIE.search(text) is None
+    kept = (
+        wanted is None
+        and _STILL.search(text) is not None
+        and (_DIE.search(text) is None or _WITH_MANDREL.search(text) is not None)
+    )
     named = _MANDREL_FOR.search(text, owned.end())
     has_die = _DIE.search(text, owned.end()) is not None
     for figure in figures:

@@ -19,8 +19,9 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
         r"\bwt?\s?[=:]\s?(?=[\d.])",
     )),
     ("od", "od", any_of(
-        r"\b(?:da|od|de)(?:\s?[=:]\s?|(?<=da)\s(?=\d)|\s?(?=\d\d\s?x)|(?=[\d.]))",
-        r"\bd\s?[=:]\s?(?=[\d.]) | \bd(?=\d) | Ø\s?[=:]?\s?(?=[\d.,])",
+        r"\b(?:da|od|de)(?:\s?[=:]\s?|\s?(?=\d\d\s?x)|(?=[\d.]))",
+        r"\b(?-i:D[Aa])\s(?=\d)",  # not the Italian "barre da 6 m",
+        r"\bd\s?[=:]\s?(?=[\d.]) | \bd(?=\d\d|\d[.,]\d|\d\s?[x×]) | Ø\s?[=:]?\s?(?=[\d.,])",
     )),
     ("id", "id", any_of(r"\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.])) | Øi\s?[=:]?\s?(?=\d)")),
     ("clr", "clr", rf"\bclr(?:\s?[=:]\s?|{_NUMBER})"),

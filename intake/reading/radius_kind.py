@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
 from .patterns import whole_words
@@ -42,6 +44,7 @@ _REFERS_BACK = (
     "it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured",
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
+_BRACKET = re.compile(r"\s*\([^()\d]{1,60}\)")
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
@@ -89,7 +92,9 @@ def _words_around(layout: Layout, figure: Figure) -> str:
             end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
             break
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
-    text = layout.text[begin_text:end_text].casefold()
+    # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
+    bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)
+    text = layout.text[bracket.end() if bracket else begin_text : end_text].casefold()
     following = figure.sentence + 1
     if not layout.in_sentence(following):
         remark = layout.sentence_text(following)[:_LONGEST_REMARK]

@@ -24,6 +24,9 @@ _ATTACHED = re.compile(
     r"\b"
     + any_of(
         "attached | attachment | enclosed | per (?:the )?(?:print|drawing) | as per drawing",
+        "acc\\.? to (?:the |our |your )?drawing | according to (?:the |our |your )?drawing",
+        "nach zeichnung | laut zeichnung | selon plan | según plano",
+        "(?:secondo|da|come da) disegno | volgens tekening",
         "see (?:the )?(?:print|drawing|sketch|photo) | on the (?:print|drawing) | anbei",
         "im anhang | anhang | beigefügt | liegt bei | ci-joint | en pièce jointe | pièce jointe",
         r"adjunto | adjunta | in allegato | allegato | bijlage | bijgevoegd | załącz\w+",

@@ -20,7 +20,8 @@ _SHAPES: tuple[tuple[str, str], ...] = (
     )),
     ("other", any_of(
         r"oval | flat[- ]oval | elliptical | ellipse | d[- ]section | hexagonal | hex tube",
-        r"octagonal | flachoval\w* | ovaal | ovale",
+        r"octagonal | flach-?oval\w* | ovaal | ovale[ns]? | plat-?oval\w* | vlak-?ova\w*",
+        r"ovalad\w* | oblong\w* | obround",
     )),
 )  # fmt: skip
 _NAMED = tuple((shape, re.compile(rf"\b{words}\b", re.IGNORECASE)) for shape, words in _SHAPES)

@@ -8,10 +8,13 @@ from .patterns import whole_words
 
 EACH = whole_words(
     "each | both | every | all | either | any | jeweils | beide | alle | chacun | tous | ambos",
+    "always | throughout | immer | toujours | siempre | sempre | altijd",
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
 )
 RESPECTIVELY = whole_words(
     "respectively | small(?:er)? one | big(?:ger)? one | larger? one | the first | the other | bzw",
+    "in (?:that|this|the same) order | in dieser reihenfolge | dans cet ordre | en ese orden",
+    "en este orden | nell'ordine | in die volgorde",
     "jeweils | respectivement | rispettivamente | respectivamente",
 )
 _SAME = whole_words(

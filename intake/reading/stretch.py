@@ -14,7 +14,8 @@ from .groups import Group
 from .habits import usual_unit
 from .layout import lay_out
 from .lexer import lex
-from .lists import share_lists
+from .lists import join_lines, share_lists
+from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
@@ -54,8 +55,10 @@ def read_stretch(original: str, offset: int) -> Stretch:
     layout, rows = _lay_out(tokens, text if is_cut else plain.text)
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
+    hear_phrases(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
+    join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
     share_lists(layout)

@@ -28,12 +28,18 @@ _WHEN_WORDS = word_set(
     "lieferdatum lieferung bedarf livraison fecha entrega consegna data levering leverdatum",
     "dostawa 納期",
 )
+_LETTERS: dict[str, Role] = {
+    "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
+    "w": "wall", "wt": "wall", "ep": "wall", "ép": "wall", "di": "id",
+}  # fmt: skip
+"""What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _GAUGE_WORDS = word_set("ga gauge gage")
 _SCHEDULE_WORDS = word_set("sch sched schedule schd")
 _UNITS = {
     "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
     "ga": "ga",
 }  # fmt: skip
+_ROUND_UNITS = frozenset(("(", ")", "[", "]", ""))
 _BARS = frozenset(("|", ";"))
 
 
@@ -104,6 +110,9 @@ def _counts_tubes(tokens: list[Token]) -> bool:
 
 def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     words = {token.text.strip(".") for token in tokens}
+    letter = _LETTERS.get(tokens[0].text.strip("."))
+    if letter is not None and words <= {tokens[0].text.strip("."), *_UNITS, *_ROUND_UNITS}:
+        return letter, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
     if words & _WHEN_WORDS:
         return "when", None
     if words & _WANTED_WORDS:

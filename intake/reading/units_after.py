@@ -88,7 +88,7 @@ _PREPOSITION_IN = re.compile(r"\s?in\s+(?P<next>[\w.]+)", re.IGNORECASE)
 _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
-    "one two three four place mind common there it which any aluminum",
+    "one two three four place mind common there it which any aluminum both either every",
 )
 _SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)

@@ -1,0 +1,137 @@
+"""What a whole phrase says of a figure, where no single word beside it does.
+
+'The legs end up 8 inches apart, centre to centre', 'an inch and three-eighths on the inside',
+'starts 6 in from the end', 'our bender is good to 2-3/8'. Heard before the words beside a figure.
+"""
+
+from __future__ import annotations
+
+import re
+
+from .figures import Figure, Layout
+from .patterns import any_of, whole_words
+from .roles import Role
+
+_UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
+_CENTRES = whole_words(
+    r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
+    "assi | asse | interasse | hart\\w* | centro | centros",
+)
+_LEGS = whole_words(
+    "legs? | arms? | straights? | branches? | branche | schenkeln? | rami | ramas | patas | poten",
+    "benen | u-?bends? | u-?bogen | 180 | return bends? | hairpins? | épingles? | haarnadel\\w*",
+    "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
+)
+_APART_AFTER = re.compile(
+    _UNIT
+    + r"(?:apart\W{1,3})?(?:(?:measured\s)?(?:from|on|at|between)\s)?"
+    + any_of(
+        r"cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b | axis to axis | d'axe en axe | entre axes",
+        "de centro a centro | entre centros | entre ejes | da asse ad asse | tra gli assi",
+        r"(?:von )?mitte\s(?:zu|auf|bis)\smitte | hart op hart | achse zu achse",
+    )
+)
+_APART_BEFORE = re.compile(
+    r"\b"
+    + any_of(
+        "distance | spacing | entraxe | interasse | achsabstand | mittenabstand | schenkelabstand",
+        "abstand | distanza | distancia | afstand | hartafstand | écartement",
+        r"cent(?:re|er)s?\sto\scent(?:re|er)s? | c\sto\sc",
+    )
+    + r"\b[^;:()]{0,60}[:=]?\s*$"
+)
+_RADIUS_WORD = whole_words(
+    "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
+    "radio | biegeradius | bogen | straal | bocht",
+)
+_INSIDE_AFTER = re.compile(
+    r"^[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
+    + any_of(
+        r"on the inside\b | in the bore\b",
+        r"(?:dia(?:meter)?\s)?inside\b(?!\s(?:rad|r\b|of|dia|measure))",
+        r"innen\b(?!radius) | à l'intérieur | all'interno | por dentro | van binnen | internally",
+    )
+)
+_MEASURED_INSIDE = re.compile(
+    r"\b"
+    + any_of(
+        "(?:innen|inside|intérieur|interno|interior|binnen) "
+        "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten|it is|is)",
+        "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten) "
+        "(?:innen|inside|à l'intérieur|all'interno|por dentro|binnen)",
+    )
+    + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
+)
+_FROM_END = re.compile(
+    _UNIT
+    + r"(?:away\s)?(?:back\s)?"
+    + any_of(
+        r"(?:in\s)?from (?:the|each|either|one|its|both|this|that) (?:\w+\s)?"
+        r"(?:ends?|edges?|weld|face)",
+        r"from (?:the )?(?:tangent|tube end) | vom (?:rohr)?ende | vom rand | du bout",
+        "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
+    )
+)
+_OF_THESE = re.compile(
+    r"^\s*(?:(?:or so|odd)\s)?"
+    + any_of(
+        r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
+        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
+        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
+    )
+)
+_MACHINE_TO = re.compile(
+    r"\b"
+    + any_of(
+        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
+        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
+    )
+    + r"\b[^.;:\d]{0,32}\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
+    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|dia\w*\.?)?\s*$"
+)
+
+
+def hear_phrases(layout: Layout) -> None:
+    """Give figures the role that a phrase around them names."""
+    for figure in layout.figures:
+        if figure.role is None and not figure.negated and not layout.tokens[figure.token].cues:
+            role = _role(layout, figure)
+            if role is not None:
+                figure.give(role, "cue")
+
+
+def _role(layout: Layout, figure: Figure) -> Role | None:
+    before, after = _around(layout, figure)
+    counts = figure.unit is None and figure.number.style == "integer"
+    if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
+        return "noise"
+    if _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "')):
+        return "noise"
+    if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
+        return "centres"
+    inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before)
+    if inside and not _RADIUS_WORD.search(before):
+        return "id"
+    return None
+
+
+def _is_of_legs(layout: Layout, figure: Figure) -> bool:
+    """Whether the distance is said to be between the legs of a bend, from centre to centre."""
+    sentences = range(max(0, figure.sentence - 1), figure.sentence + 1)
+    return layout.says(figure.sentence, _CENTRES) and any(
+        layout.says(sentence, _LEGS) for sentence in sentences
+    )
+
+
+def _around(layout: Layout, figure: Figure) -> tuple[str, str]:
+    """The sentence's words since the figure before and up to the figure behind, casefolded."""
+    first, last = layout.spans[figure.sentence]
+    begin, end = layout.tokens[first].start, layout.tokens[last].end
+    before, after = layout.before(figure), layout.after(figure)
+    if before is not None and before.role != "noise":
+        begin = max(begin, before.end)
+    if after is not None:
+        end = min(end, after.start)
+    words = " ".join(layout.text[begin : figure.start].casefold().split())
+    joined = words + (" " if layout.text[figure.start - 1 : figure.start].isspace() else "")
+    return joined, " ".join(layout.text[figure.end : max(figure.end, end)].casefold().split())
