@@ -179,7 +179,7 @@ def read_triple(layout: Layout, chain: list[Figure]) -> None:
         _read_sides_and_wall(layout, chain, a, b, c)
         return
     read_pair(chain[:2])
-    if third.role is None:
+    if third.role in (None, "label"):
         _read_third(layout, third, c, a if first.role in ("od", "nps") else b)
 
 

@@ -87,6 +87,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return
+    _drop_prepositions(chain)
     _share_unit_of_last(chain)
     if _read_sides(layout, chain):
         return
@@ -109,6 +110,14 @@ def _is_open(figure: Figure) -> bool:
     """Whether its place in the chain may still say what a figure is."""
     weak = figure.role == "od" and figure.how == "place"
     return weak or figure.role in (None, "label", "die", "quantity")
+
+
+def _drop_prepositions(chain: list[Figure]) -> None:
+    """'30mm x 2 in 25CrMo4': beside millimetres the "in" is no inch."""
+    if any(figure.unit == "mm" for figure in chain):
+        for figure in chain:
+            if figure.weak_unit:
+                figure.unit, figure.weak_unit = None, False
 
 
 def _share_unit_of_last(chain: list[Figure]) -> None:

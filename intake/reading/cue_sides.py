@@ -29,8 +29,8 @@ FILLER_LEFT = word_set(
     on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente here there over in mm inch inches | bis zur
-    des bogens rohrs rohres biegung each
+    environ aproximadamente ongeveer etwa rund zirka cirka unos circa here there over in mm inch
+    inches | bis zur des bogens rohrs rohres biegung each
     total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser
     middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
     máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
@@ -120,13 +120,18 @@ def _is_aside(layout: Layout, at: int, passed: set[str]) -> bool:
     before = layout.tokens[at - 1] if at else None
     if text in ("bend", "bends", "curve") and before is not None and before.text in ("the", "of"):
         return True  # "to the inside of the bend is 5 in"
-    if text in QUALIFIERS:
+    if text in QUALIFIERS or _only_after(layout.tokens[at].cues):
         named = before is not None and any(
             cue.role in RADIUS_ROLES or cue.role == "noise" for cue in before.cues
         )
-        if named or all(cue.side == "after" for cue in layout.tokens[at].cues):
+        if named or _only_after(layout.tokens[at].cues):
             return True  # "der Radius ist außen 160 mm"
     return text == "no" and bool(passed & _COMPARED)  # "CLR of no more than 4.5"
+
+
+def _only_after(cues: tuple[Cue, ...]) -> bool:
+    """Whether a cue only ever follows its number: "all'asse", 'on centre'."""
+    return all(cue.side == "after" for cue in cues)
 
 
 def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
@@ -141,6 +146,8 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
             return None  # "bends in 2 inch sch 40"
         if cue.side == "before" and passed - _NUMBERED:
             return None  # "the radius in our drawing is 130 mm": not drawing 130
+    if cue.role == "id" and "of" in passed:
+        return None  # "for the inside of 63.5 x 1.5 tube"
     if cue.role in ("od", "id") and at and names_other_thing(layout, at - 1):
         return Cue("noise")  # "max capacity fi 51"
     return cue

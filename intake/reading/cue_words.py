@@ -17,7 +17,8 @@ CueWords = tuple[tuple[Role, Side, str], ...]
 # What measures a tube or its bend.
 SIZE_CUES: CueWords = (
     ("od", "both", """
-        od | o d | outside diameter | outside dia | outer diameter | outer dia | outside diam |
+        od | ods | o ds | o d | outside diameters | outside diameter | outside dia |
+        outer diameter | outer dia | outside diam |
         outer diam | outside diametre | outside size | on the caliper | on the calipers |
         by the caliper | by calipers | tube od | o diameter | external diameter | external dia |
         ext dia | overall diameter | tube diameter | pipe diameter | tube dia | pipe dia |
@@ -105,6 +106,7 @@ SIZE_CUES: CueWords = (
         a centro | au centre | mittig | zur mitte | in het hart | middle axis | in mezzeria |
         eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
     """),
+    ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """
         mittellinie | mittelachse | rohrachse | biegeradius mittellinie | neutrale faser |
         neutrale achse | centerline | centreline | center line | centre line | centrelines |

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import groupby
 
 from .figures import Figure, Layout
 from .gatherer import Gatherer
@@ -23,10 +24,25 @@ def gather(layout: Layout) -> list[Group]:
         for figure in layout.figures
         if (slot_of(figure) or figure.shape) and figure.is_measure and not figure.context_only
     ]
-    groups = Gatherer(layout, figures).run()
+    groups = Gatherer(layout, _by_column(figures)).run()
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
     return _without_owned(layout, groups)
+
+
+def _by_column(figures: list[Figure]) -> list[Figure]:
+    """A table with a size in each column is read column by column."""
+    ordered: list[Figure] = []
+    for table, run in groupby(figures, key=_sideways_table):
+        columns = list(run)
+        if table is not None:
+            columns.sort(key=lambda figure: figure.row[2] if figure.row is not None else 0)
+        ordered += columns
+    return ordered
+
+
+def _sideways_table(figure: Figure) -> int | None:
+    return figure.row[1] if figure.row is not None and figure.row[0] == "column" else None
 
 
 def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:

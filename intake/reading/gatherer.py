@@ -8,7 +8,7 @@ from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
 from .likeness import restates
 from .retelling import contradicts, is_other_form, is_perhaps, says_which, was_carried_over
-from .sharing import EACH, RESPECTIVELY
+from .sharing import COMBINED, EACH, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
@@ -47,6 +47,8 @@ class Gatherer:
             following = self.figures[end]
             if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
                 break
+            if following.link == "or" and "hedged" in following.notes:
+                break  # "2 mm, but maybe 1.5": one value in doubt, not two that are wanted
             end += 1
         return self.figures[at:end]
 
@@ -156,7 +158,8 @@ class Gatherer:
             return
         sentence = run[0].sentence
         respectively = self.layout.says(sentence, RESPECTIVELY)
-        if len(run) == len(self.open) and (respectively or not self.layout.says(sentence, EACH)):
+        each = self.layout.says(sentence, EACH) or self.layout.says(sentence + 1, COMBINED)
+        if len(run) == len(self.open) and (respectively or not each):
             sure = respectively or says_which(self.layout, run)
             for group, figure in zip(self.open, run, strict=True):
                 group.slots[slot] = [figure]

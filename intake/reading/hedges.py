@@ -12,6 +12,8 @@ _NOT = re.compile(
     r"\b"
     + any_of(
         "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
+        "(?:never mind|nevermind|bin|scrap|drop|forget|ignore|skip|lose|disregard)(?: about)?",
+        "vergessen sie | oubliez | olvide | dimenticate | vergeet",
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
@@ -75,7 +77,8 @@ _HEDGE_BEFORE = re.compile(
         "waarschijnlijk | misschien | omkring | cirka | około",
     )
     + r"|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*"
-    + r"(?:it's|its|it is|is|a|an|the|of|that's|thats|that is|wall|od|clr|radius|at|to be|:|=)*"
+    + r"(?:it's|its|it is|is het|het is|ist es|es ist|es|is|a|an|the|of|that's|thats|that is|wall"
+    + r"|od|clr|radius|at|to be|:|=)*"
     + r"\s*(?:a|an|the)?\s*$"
 )
 _HEDGE_AFTER = re.compile(

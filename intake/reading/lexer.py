@@ -44,6 +44,7 @@ _NAMED_SCHEDULE = re.compile(
 )
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
+_ABBREVIATED = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ \t]*$")
 _BETWEEN_CUE_WORDS = re.compile(r"[ .\-/'()·]{0,2}")
 
 
@@ -295,9 +296,9 @@ class _Lexer:
             return None
         end = ends[used - 1]
         if self.text[end : end + 1] == "." and len(words[used - 1]) <= 4:
-            # The point of "dia. 38" belongs to the word.
+            # The point of "dia. 38" belongs to the word; that of "the legs. The tube is" to none.
             lone = len(words[used - 1]) == 1
-            end += 1 if lone or self.text[end + 1 : end + 2] in " \n:=\t" else 0
+            end += 1 if lone or _ABBREVIATED.match(self.text, end + 1) else 0
         self._add("cue", at, end)
         self.tokens[-1].cues = cues
         return end

@@ -13,7 +13,12 @@ from .tokens import Token
 _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
 
 _AND = word_set("and & und et y e en och og i plus ,")
-_OR = word_set("or oder ou o u of eller lub ó might could may maybe perhaps")
+_OR = word_set(
+    "or oder ou o u of eller lub ó might could may maybe perhaps misschien vielleicht eventuell",
+    "peut-être quizá quizás forse possibly",
+)
+_BESIDE_OR = word_set("but aber mais pero ma maar is it it's ist es het est c'est sia sea evt")
+"""Words that join two figures only beside an 'or': '2 mm, but maybe it is 1.5'."""
 _TO = word_set("to until bis à hasta jusqu'à fino thru through tot till til -")
 _RESTATE = word_set("( = ie i.e so that's thats meaning equals == aka")
 _PASS = word_set(
@@ -52,6 +57,7 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if left.role == "noise" or right.role == "noise":
         return "apart"
     marks: list[_Mark] = []
+    loose = False
     joining = _without_one(between)
     for previous, token in zip((None, *joining), joining, strict=False):
         if token.kind in ("gap", "material", "cue"):
@@ -69,8 +75,12 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
             mark = _mark(token)
             if mark is not None:
                 marks.append(mark)
+            elif token.text in _BESIDE_OR:
+                loose = True
             elif token.text not in _PASS:
                 return "apart"
+    if loose and "or" not in marks:
+        return "apart"
     return _joined(marks, layout, left, right, between)
 
 

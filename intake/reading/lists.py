@@ -113,9 +113,13 @@ def _share(run: list[Figure]) -> None:
         return
     values = [figure.number.value for figure in run]
     roles = {figure.role for figure in run if figure.role in _SHARED}
+    if roles == {"radius", "clr"}:
+        roles = {"clr"}  # "dies of 4.5, 5 and 6 centerline"
     role = next(iter(roles)) if len(roles) == 1 else None
     strict = role in RADIUS_ROLES or role == "wall"
-    open_roles = {None, role} if strict else {*_GIVES_WAY, role}
+    open_roles = (
+        {None, role, *(("radius",) if role == "clr" else ())} if strict else {*_GIVES_WAY, role}
+    )
     alike = role is not None and _within(min(values), max(values), 6)
     if alike and all(figure.role in open_roles for figure in run):
         units = {figure.unit for figure in run if figure.unit}
@@ -130,11 +134,17 @@ def _share(run: list[Figure]) -> None:
             right.link = "apart"
 
 
+def _follows(layout: Layout, left: Figure, right: Figure) -> bool:
+    """Whether a figure stands behind a comma, or by itself on the next line."""
+    between = layout.between(left, right)
+    return right.link == "list" or (len(between) == 1 and between[0].kind == "line")
+
+
 def _read_triples(layout: Layout) -> None:
     """'1.75, .095, 5.25': OD, wall, radius in the order everybody is asked for them."""
     figures = layout.figures
     for triple in zip(figures, figures[1:], figures[2:], strict=False):
-        if any(figure.link != "list" for figure in triple[1:]):
+        if not all(_follows(layout, *pair) for pair in pairwise(triple)):
             continue
         if any(figure.role is not None or figure.unit in ("D", "sch") for figure in triple):
             continue

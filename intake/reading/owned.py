@@ -87,6 +87,18 @@ _DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die s
 _WITH_MANDREL = re.compile(
     r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
 )
+_OWNED_HEADING = re.compile(
+    r"^[ \t]*"
+    + any_of(
+        "(?:we |i )?(?:already )?(?:have|own|got)(?: already)? | (?:already )?(?:in stock|on hand)",
+        "existing | do not quote | not needed | (?:schon )?vorhanden | haben wir(?: schon)?",
+        "nicht anbieten | on a déjà | déjà en stock | ya tenemos | ya hay | (?:abbiamo )?già",
+        "(?:al )?aanwezig | hebben we al",
+    )
+    + r"\b[^:\n]{0,40}:[ \t]*\n\s*",
+    re.IGNORECASE | re.MULTILINE,
+)
+_END_OF_LIST = re.compile(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
 
 _Value = tuple[Decimal, str | None]
@@ -194,6 +206,19 @@ def _first_chain(figures: list[Figure]) -> list[Figure]:
     while end < len(figures) and figures[end].link in ("times", "slash"):
         end += 1
     return figures[:end]
+
+
+def hear_owned_lists(layout: Layout) -> None:
+    """'HAVE (from you): ... NEED: ...': the list below such a heading is not asked for."""
+    if _OWNED_HEADING.search(layout.text) is None:
+        return
+    spans: list[tuple[int, int]] = []
+    for heading in _OWNED_HEADING.finditer(layout.text):
+        end = _END_OF_LIST.search(layout.text, heading.end())
+        spans.append((heading.end(), end.start() if end is not None else len(layout.text)))
+    for figure in layout.figures:
+        if any(begin <= figure.start < end for begin, end in spans):
+            figure.negated = True
 
 
 def hear_owned_lines(layout: Layout) -> None:

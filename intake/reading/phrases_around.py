@@ -26,7 +26,8 @@ _APART_AFTER = re.compile(
     _UNIT
     + r"(?:apart\W{1,3})?(?:(?:measured\s)?(?:from|on|at|between)\s)?"
     + any_of(
-        r"cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b | axis to axis | d'axe en axe | entre axes",
+        r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
+        "axis to axis | d'axe en axe | entre axes",
         "de centro a centro | entre centros | entre ejes | da asse ad asse | tra gli assi",
         r"(?:von )?mitte\s(?:zu|auf|bis)\smitte | hart op hart | achse zu achse",
     )
@@ -91,6 +92,56 @@ _MACHINE_TO = re.compile(
 )
 
 
+_OTHER_THING = re.compile(
+    r"\b"
+    + any_of(
+        r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
+        r"bearings? | box(?:es)? | crates? | cartons? | pallets? | rollers? | flat bars?",
+        r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
+        r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
+        r"ringen? | kartons? | kisten?",
+        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
+    )
+    + r"\b(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+)
+_RATED = re.compile(
+    r"\b"
+    + any_of(
+        "rated(?: to| for| at)? | mill certs? (?:run|runs|say|show) | certs? (?:run|runs|say|show)",
+        "ausgelegt (?:für|bis) | tolerances? (?:is|are|of)",
+    )
+    + r"\s*(?:about|ca\.?)?\s*$"
+)
+_OUTER = whole_words(
+    "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external"
+)
+_OUTER_BEFORE = re.compile(
+    r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
+    r"(?:is|ist|=|:)?\s*$"
+)
+_INNER = whole_words(
+    "innen | inside | inner | à l'intérieur | intérieur | interior | interno | binnen | internal"
+)
+_AND_INNER = re.compile(
+    r"(?:^|\W)(?:and|und|et|e|ed|y|en|,|/|;)?\s*"
+    + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
+    + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
+)
+_RADIUS_GIVEN = (
+    re.compile(
+        r"\b(?:radius|rayon|radio|raggio|straal|biegeradius)\b[^.;\d]{0,60}"
+        r"\b(?:mit|with|as|at|avec|con|met|à)\s*$"
+    ),
+    re.compile(
+        _UNIT
+        + any_of(
+            "angegeben | genannt | vorgegeben | given | specified | stated | indicated | donné",
+            "indiqué | indicado | indicato | opgegeven",
+        )
+    ),
+)
+
+
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
     for figure in layout.figures:
@@ -98,6 +149,9 @@ def hear_phrases(layout: Layout) -> None:
             role = _role(layout, figure)
             if role is not None:
                 figure.give(role, "cue")
+            after = layout.after(figure)
+            if role == "noise" and after is not None and after.link == "range":
+                after.give("noise", "cue")
 
 
 def _role(layout: Layout, figure: Figure) -> Role | None:
@@ -105,14 +159,30 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     counts = figure.unit is None and figure.number.style == "integer"
     if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
         return "noise"
+    if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):
+        return "noise"
+    if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
+        return "radius"
     if _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "')):
         return "noise"
     if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
         return "centres"
-    inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before)
+    if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):
+        return "od"
+    beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
+    inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before) or beside_outer
     if inside and not _RADIUS_WORD.search(before):
         return "id"
     return None
+
+
+def _counts_bends(layout: Layout, figure: Figure) -> bool:
+    """'45 at 90 deg and 15 at 30 deg' are bends."""
+    angle = layout.after_in_sentence(figure)
+    if angle is None or not (angle.unit or "").startswith(("noise:°", "noise:deg", "noise:grad")):
+        return False
+    joint = layout.text[figure.end : angle.start].strip().casefold()
+    return figure.unit is None and figure.number.style == "integer" and joint in ("at", "@", "of")
 
 
 def _is_of_legs(layout: Layout, figure: Figure) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .likeness import nearly, same_size
 from .patterns import word_set
 from .place_tests import (
@@ -178,7 +178,10 @@ def _read_unknown(layout: Layout, figure: Figure) -> None:
     before = layout.before(figure)
     after_radius = before is not None and before.role in RADIUS_ROLES
     if not figure.is_measured:
-        on_radius = after_radius and figure.number.value <= 8 and radius_follows(layout, figure)
+        after = layout.after(figure)
+        listed = after is not None and after.link in LISTED
+        fits_radius = figure.number.value <= 8 and radius_follows(layout, figure)
+        on_radius = after_radius and fits_radius and not listed
         if on_radius or whole_before_wall(layout, figure):
             figure.give("od", "place")  # "1.75 on 5.25, 2 on 6"
         return

@@ -11,7 +11,7 @@ from .roles import Role
 _NUMBER = r"(?=[\d.])"
 _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("radius", "radius", any_of(
-        r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?\s(?=\d) | \brm\s?[=:]?\s?(?=[\d.])"
+        r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?[ \t](?=\d) | \brm\s?[=:]?\s?(?=[\d.])"
     )),
     ("inside", "inside_r", rf"\b(?:ri|ir)\s?[=:]?\s?{_NUMBER}"),
     ("wall", "wall", any_of(

@@ -64,6 +64,11 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\d.,])(?:\d{1,2}[\s-]{1,2})?\d{1,2}(?:/\d{1,2}|[.,]\d{1,3})?\s?\"?\s?-?\s?"
         r"(?:\d{1,2}\s?)?(?:unc|unf|npt|nptf|bsp|bspp|bspt|tpi|acme)\b",
     )),
+    # (3.000 - 2.870)/2 = .065, 3.000/.065 = 46: a sum that the sender works out
+    ("sum", (
+        r"(?<![\w.,/-])(?:\d{0,3}[.,]\d{1,4}\s?[+/÷]\s?|\d{0,3}[.,]?\d{1,4}\s[-–+*x×/÷]\s){1,3}"
+        r"\d{0,3}[.,]?\d{1,4}\s?\)?(?:\s?[/÷*x×]\s?\d{1,3})?\s?=(?!\s?(?:OD|ID)\b)",
+    )),
     ("alloy", (r"(?<![\d.,/-])(?:90/10|70/30|80/20|60/40|85/15)\b(?!\s?mm)",)),
     ("code", (
         r"(?<![\w.,/])0\d{2,5}[/-]\d{2,4}\b",  # our offer 0338/26
@@ -109,6 +114,9 @@ _LED_BY_LETTER: Kinds = (
         r"|dia|qty|e|st|s|p|a)\d)[a-z]{1,6}[-_/]?\d{3,}(?:[-_./]?[a-z0-9]{1,8}){0,4}\b",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
+        r"(?:rdo|rda|rfq|rfp|anfrage|angebot|offerta|oferta|offre|offer|inquiry|enquiry|order|ordine"
+        r"|pedido|aanvraag|demande|ref|commande|bestellung|request|quote|quotation|auftrag)\b"
+        r"\W{0,3}(?:nr\.?|no\.?|n[°º]\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",
     )),
 )  # fmt: skip
 

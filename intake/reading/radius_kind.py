@@ -88,7 +88,8 @@ def _words_around(layout: Layout, figure: Figure) -> str:
     for index in range(figure.token + 1, end):
         token = layout.tokens[index]
         label = any(cue.role in _LABELS for cue in token.cues)
-        if label and (token.text not in QUALIFIERS or end - index <= 3):
+        before_next = after is not None and end - index <= 3
+        if label and (token.text not in QUALIFIERS or before_next):
             end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
             break
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end

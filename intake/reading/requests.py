@@ -17,6 +17,8 @@ from .stretch import Stretch
 
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
+_BEHIND = 24
+"""Characters behind it in which it is taken back: 'square? no, round'."""
 
 
 def requests_of(
@@ -68,7 +70,9 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     first = max(0, anchor.token - _TOKENS_BESIDE)
     begin, end = layout.spans[anchor.sentence]
     near = layout.tokens[max(first, begin) : min(last + _TOKENS_BESIDE, end) + 1]
-    return shape_named(layout.text[near[0].start : near[-1].end])
+    end_of_words = near[-1].end
+    behind = layout.text[end_of_words : end_of_words + _BEHIND]
+    return shape_named(layout.text[near[0].start : end_of_words], behind)
 
 
 def _span(request: SizeRequest, offset: int) -> tuple[int, int]:

@@ -7,7 +7,9 @@ import re
 from .patterns import any_of
 
 _NO_SHAPE = re.compile(
-    r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)",
+    r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)"
+    r"|\b(?:without|no|avoid)(?: \w+){0,2} oval|oval(?:ity|ing|ise|ize)|(?:going|goes|gone|go) oval"
+    r"|oval (?:look|shape after)|\b(?:no|sorry|actually)\W{1,3}(?:it's |its )?round\b",
     re.IGNORECASE,
 )
 _SHAPES: tuple[tuple[str, str], ...] = (
@@ -35,11 +37,11 @@ def shape_near(text: str, start: int, end: int) -> str | None:
     return shape_named(text[max(0, start - _BEFORE) : end + _AFTER].casefold())
 
 
-def shape_named(text: str) -> str | None:
+def shape_named(text: str, behind: str = "") -> str | None:
     """The cross-section that a stretch of text names ('rectangular', 'square', 'other'), or None.
 
-    'Square to the tube' and 'not square' name none.
+    'Square to the tube' and 'not square' name none; nor does a name that is taken back ``behind``.
     """
-    if _NO_SHAPE.search(text):
+    if _NO_SHAPE.search(text + behind):
         return None
     return next((shape for shape, words in _NAMED if words.search(text)), None)

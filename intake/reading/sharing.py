@@ -11,6 +11,11 @@ EACH = whole_words(
     "always | throughout | immer | toujours | siempre | sempre | altijd",
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
 )
+COMBINED = whole_words(
+    "every combination | all combinations | any combination | all four | all six | all eight",
+    "jede kombination | alle kombinationen | toutes les combinaisons | todas las combinaciones",
+    "tutte le combinazioni | alle combinaties",
+)
 RESPECTIVELY = whole_words(
     "respectively | small(?:er)? one | big(?:ger)? one | larger? one | the first | the other | bzw",
     "in (?:that|this|the same) order | in dieser reihenfolge | dans cet ordre | en ese orden",

@@ -21,6 +21,7 @@ from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
 from .quantity import set_counts_aside
 from .radius_kind import refine_radii
+from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
@@ -61,6 +62,7 @@ def read_stretch(original: str, offset: int) -> Stretch:
     join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
+    assign_by_sole_cue(layout)
     share_lists(layout)
     refine_radii(layout)
     note_names(layout)

@@ -7,7 +7,7 @@ from itertools import pairwise
 from .corrections import hear_corrections
 from .figures import Layout
 from .hedges import hear_capacity, hear_hedges
-from .owned import hear_ours, hear_owned, hear_owned_lines
+from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 
 
 def listen(layout: Layout) -> None:
@@ -17,6 +17,7 @@ def listen(layout: Layout) -> None:
     _negate_whole_sizes(layout)
     hear_ours(layout)
     hear_owned_lines(layout)
+    hear_owned_lists(layout)
     hear_capacity(layout)
     hear_corrections(layout)
 

@@ -84,11 +84,13 @@ _COUNTED = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
-_PREPOSITION_IN = re.compile(r"\s?in\s+(?P<next>[\w.]+)", re.IGNORECASE)
+# Two spaces are the gap of a table: "1.000 in  1.2 mm".
+_PREPOSITION_IN = re.compile(r"\s?in(?:\s|\s?\n\s?)(?P<next>[\w.]+)", re.IGNORECASE)
 _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
+    "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )
 _SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
@@ -170,7 +172,7 @@ def _inch(text: str, match: re.Match[str], number: Number, materials: Container[
     preposition = _PREPOSITION_IN.match(text, number.end) if written == "in" else None
     if preposition is None:
         return UnitAfter("in", match.end())
-    following = preposition["next"].casefold()
+    following = preposition["next"].casefold().rstrip(".")
     if following in _NOT_INCH:
         return UnitAfter(None, number.end)
     weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
