@@ -108,6 +108,14 @@ _COPPER_TRADE = (
 )  # fmt: skip
 
 
+def is_pipe_wall(nps: str, wall_mm: Decimal) -> bool:
+    """Whether a schedule of that size has the wall, within 0.1 mm; source: ASME B36.10M/19M."""
+    return any(
+        name == nps and abs(wall - wall_mm) <= Decimal("0.1")
+        for (name, _), wall in _walls().items()
+    )
+
+
 def copper_tube_od_mm(trade: str) -> Decimal | None:
     """Real OD of US water tube (types K, L, M) of a trade size: trade + 1/8 in [mm].
 

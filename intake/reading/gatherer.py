@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
+from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
 from .likeness import restates
-from .retelling import contradicts, is_other_form, is_perhaps, says_which, was_carried_over
+from .retelling import (
+    contradicts,
+    is_other_form,
+    is_other_kind,
+    is_perhaps,
+    says_which,
+    was_carried_over,
+)
 from .sharing import COMBINED, EACH, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
-_NEXT_TUBE = 24
-"""Characters between a radius and the tube it opens: 'R 90, tube 40 x 3'."""
-_AHEAD = 7
-"""Figures looked ahead for the tube that one belongs to."""
 _RIGHT_AFTER = 40
 """Characters within which 'not 1.5' says which figure takes its place."""
 
@@ -70,7 +72,7 @@ class Gatherer:
         slot = slot_of(first)
         if not self.open:
             self.open = [Group(row=first.row)]
-        elif first.row != self.open[-1].row or self._begins_item(first, slot):
+        elif first.row != self.open[-1].row or begins_item(self.open[-1], slot, self._ahead()):
             self._new(first.row)
         if slot is None:
             self._take_side(first)
@@ -106,12 +108,18 @@ class Gatherer:
         first = run[0]
         single = len(run) == 1
         holding = [group for group in self.open if slot in group.slots]
-        if slot == "clr" and single and self._opens_next(first):
+        if slot == "clr" and single and opens_next(self._ahead()):
             self._new(first.row)
             self._fill(slot, run)
-        elif self._starts_tube(slot, first):
+        elif starts_tube(self.open, slot, self._ahead()):
             self._another(slot, run)
-        elif single and all(restates(group.slots[slot][0], first) for group in holding):
+        elif (
+            single
+            and all(restates(group.slots[slot][0], first) for group in holding)
+            and not (
+                first.corrects and any(is_other_kind(g.slots[slot][0], first) for g in holding)
+            )
+        ):
             self._append(holding, slot, first)
         elif single and all(was_carried_over(group, slot, first) for group in self.open):
             self._replace(slot, first)
@@ -196,6 +204,10 @@ class Gatherer:
             anchor is not None and anchor.role == "wall" and figure.paragraph - anchor.paragraph > 1
         )
 
+    def _ahead(self) -> list[Figure]:
+        """The figure that is being taken and the next few."""
+        return self.figures[self.at : self.at + AHEAD]
+
     # --- a slot that is taken -------------------------------------------------------------------
 
     def _replaces(self, figure: Figure) -> bool:
@@ -227,60 +239,6 @@ class Gatherer:
                 return False
             at -= 1
         return True
-
-    def _begins_item(self, figure: Figure, slot: Slot | None) -> bool:
-        """'1) 2.5 CLR, 1.625 x .134 / 2) 3 CLR, 1.75 x .049': a line with a tube of its own that
-        opens with what the tube before has already."""
-        group = self.open[-1]
-        if slot == "od" or slot not in group.slots or not group.has_tube:
-            return False
-        last = max(figures[-1].clause for figures in group.slots.values())
-        if figure.row is not None or figure.clause == last or figure.corrects:
-            return False
-        following = self.figures[self.at : self.at + _AHEAD - 1]
-        return any(slot_of(f) == "od" and f.clause == figure.clause for f in following)
-
-    def _opens_next(self, figure: Figure) -> bool:
-        """'25 x 1.5, R 50 and R 90, tube 40 x 3': a second radius right before a tube that has no
-        other is that tube's."""
-        following = self.figures[self.at + 1 : self.at + 1 + _AHEAD]
-        if not following or slot_of(following[0]) != "od":
-            return False
-        if following[0].start - figure.end > _NEXT_TUBE:
-            return False
-        for after in following[1:]:
-            if slot_of(after) in ("od", "clr"):
-                return slot_of(after) == "od"
-        return True
-
-    def _starts_tube(self, slot: Slot, figure: Figure) -> bool:
-        """An OD that brings its own wall along, though the tube before has one of the same OD."""
-        if slot != "od" or any("wall" not in group.slots for group in self.open):
-            return False
-        if self._is_row_of_own(figure, self.open[-1].slots["od"][-1]):
-            return True
-        after = self.figures[self.at + 1] if self.at + 1 < len(self.figures) else None
-        if after is None or after.link != "times" or slot_of(after) != "wall":
-            return False
-        if figure.link == "restate" or figure.corrects:
-            return False
-        return not any(restates(group.slots["wall"][0], after) for group in self.open)
-
-    def _is_row_of_own(self, figure: Figure, held: Figure) -> bool:
-        """'a) 57 x 2.6, R 142 / b) 57 x 2.6, R 257': the same OD opens another item of a list, or
-        another line that says all of a size again in the same way."""
-        if figure.item != held.item:
-            return bool(self._slots_ahead(lambda after: after.item == figure.item))
-        if figure.line == held.line or (figure.unit or held.unit) != (held.unit or figure.unit):
-            return False
-        after = self._slots_ahead(lambda after: after.line == figure.line)
-        return figure.number.value == held.number.value and {"wall", "clr"} <= after
-
-    def _slots_ahead(self, goes_with: Callable[[Figure], bool]) -> set[Slot]:
-        """Walls and radii among the next figures, as far as they go with the present one."""
-        following = self.figures[self.at + 1 : self.at + _AHEAD]
-        slots = (slot_of(after) for after in following if goes_with(after))
-        return {slot for slot in slots if slot in ("wall", "clr")}
 
     def _another(self, slot: Slot, run: list[Figure]) -> None:
         """A second value for a slot that is taken: a new OD starts a new request; a second wall or

@@ -48,6 +48,10 @@ _OLD = whole_words(
     "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
     "prima (?:lo |la )?(?:facevamo|usavamo) | vroeger",
 )
+_AS_IT_WAS = whole_words(
+    "before,? (?:we|i) | previously | used to | until now | früher | bisher | avant | antes",
+    "prima | vroeger",
+)
 _TODAY = whole_words(
     "currently | at the moment | right now | these days | so far | today we | momentan | derzeit",
     "zurzeit | actuellement | actualmente | attualmente | nu",
@@ -164,6 +168,7 @@ def _drop(layout: Layout, gone: set[_Value]) -> None:
 def hear_ours(layout: Layout) -> None:
     """'Our 1.25 x .049 mandrel is fine', 'the old one was .120': not what is asked for now."""
     gone: set[_Value] = set()
+    first = min((f.sentence for f in layout.figures if f.role != "noise"), default=0)
     last = max((f.sentence for f in layout.figures if f.role != "noise"), default=-1)
     for sentence, figures in layout.by_sentence.items():
         text = layout.sentence_text(sentence)
@@ -183,9 +188,12 @@ def hear_ours(layout: Layout) -> None:
                 figure.negated = True
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
-        elif last > sentence and _OLD.search(text[: max(0, figures[0].start - begin)]):
+        elif _OLD.search(text[: max(0, figures[0].start - begin)]):
             for figure in figures:
-                figure.context_only = True
+                if last > sentence:
+                    figure.context_only = True
+                elif first < sentence and _AS_IT_WAS.search(text):
+                    figure.negated = True  # "... The bend is 2D. Before we made it with 3D"
     _drop(layout, gone)
 
 

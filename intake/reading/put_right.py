@@ -89,7 +89,8 @@ def _corrects_named(layout: Layout, figure: Figure) -> bool:
     if len(named) == 1 and any(_is_put_for(other, named[0], figure) for other in held):
         figure.give(named[0], "place")
         return True
-    near = {other.role for other in held if _share_of(figure, other, Decimal("0.5"), Decimal(2))}
+    alike = [other for other in held if other.unit == figure.unit] or held
+    near = {other.role for other in alike if _share_of(figure, other, Decimal("0.5"), Decimal(2))}
     if len(near) == 1:
         figure.give(near.pop(), "place")
         return True

@@ -11,8 +11,8 @@ from .roles import RADIUS_ROLES, Role
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("clr", (
-        "centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "al eje",
-        "hartlijn", "mean", "clr", "moyen", "medio",
+        "centre", "center", "mitte", "neutral", "middle", "à l'axe", "all'asse", "in asse",
+        "al eje", "hartlijn", "mean", "clr", "moyen", "medio",
     )),
     ("inside_r", (
         "to the inside", "inside of the bend", "inside rad", "inner radius", "intrados",
@@ -45,6 +45,11 @@ _REFERS_BACK = (
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
 _BRACKET = re.compile(r"\s*\([^()\d]{1,60}\)")
+_DENIED = re.compile(
+    r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
+    r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
+    r"|extérieur|aussen|außen|buiten)\w*"
+)
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
@@ -65,6 +70,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
+    around = _DENIED.sub(" ", around)
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
         figure.notes.append("hedged")

@@ -8,7 +8,7 @@ from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
 from .likeness import nearly
 from .patterns import whole_words
-from .roles import NOMINAL_ROLES
+from .roles import NOMINAL_ROLES, RADIUS_ROLES
 
 _WHICH_ONE = whole_words(
     r"small | big | petit | gros | grand | kleine\w* | große\w* | pequeño | grande | piccolo",
@@ -68,3 +68,8 @@ def says_which(layout: Layout, run: list[Figure]) -> bool:
     """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
     between = layout.text[run[0].end : run[-1].start + _BEHIND].casefold()
     return _WHICH_ONE.search(between) is not None
+
+
+def is_other_kind(held: Figure, figure: Figure) -> bool:
+    """'R 55 inside' put right as 'R 55 is to the axis': one number, another radius."""
+    return held.role in RADIUS_ROLES and held.role != figure.role

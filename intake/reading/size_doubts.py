@@ -150,9 +150,11 @@ def _doubt_names(size: Sizing, figure: Figure) -> None:
     elif PIPE in figure.notes:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots
-        if walled and wall is not None and standards.bwg_of(wall) is not None:
-            return  # ".095 wall pipe" is tube called pipe: walls of pipe are no gauges
         named = standards.pipe_od_mm(nominal)
+        if walled and wall is not None and not standards.is_pipe_wall(nominal, wall):
+            # "1-1/2 pipe, 3 mm wall" is likelier tube called pipe: no schedule has that wall.
+            size.doubts.add("od", [written, named], "trade or nominal size, or real OD?")
+            return
     if named is not None:
         size.lengths["od"] = named
         size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
