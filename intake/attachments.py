@@ -1,4 +1,4 @@
-"""What came with a message as files: named, measured, and read where they are plain text."""
+"""What came with a message as files: named, measured, and told apart by what can be read."""
 
 from __future__ import annotations
 
@@ -6,10 +6,11 @@ import re
 
 from .charsets import clean_text, decode_bytes
 from .encoded_words import decode_words
+from .files import kinds
 from .mime import Entity
 from .model import Attachment
 from .params import parse_parameters
-from .transfer import decoded_size
+from .transfer import decode_transfer, decoded_size
 
 MAX_ATTACHMENT_TEXT = 1_000_000
 _TEXT_TYPES = frozenset(("text/plain", "text/csv", "text/tab-separated-values", "application/csv"))
@@ -18,6 +19,7 @@ _TEXT_ENDINGS = (".csv", ".tsv", ".txt")
 _VAGUE_TYPES = frozenset(("application/octet-stream", "application/vnd.ms-excel"))
 _FORBIDDEN_IN_NAME = re.compile(r'[<>:"|?*\x00-\x1f]')
 _LONGEST_NAME = 200
+_NO_TEXT = "it calls itself text, but is not"
 
 
 def disposition(entity: Entity) -> tuple[str, dict[str, str]]:
@@ -38,17 +40,28 @@ def file_name(entity: Entity) -> str:
 
 
 def read_attachment(entity: Entity, faults: list[str]) -> Attachment:
-    """One part as a file. Text stands only where it is plain text or CSV."""
+    """One part as a file: its words where it is plain text or CSV; its bytes where it is a
+    workbook or a PDF, to be opened when somebody wants to read it; else why it is not read.
+    """
     name = file_name(entity)
     encoding = entity.raw("content-transfer-encoding")
     body = entity.buffer[entity.start : entity.end]
     content_type = entity.type.name
-    return Attachment(
-        name=name,
-        content_type=content_type,
-        size=decoded_size(body, encoding),
-        text=_text(entity, name, faults) if _is_text(content_type, name) else None,
-    )
+    size = decoded_size(body, encoding)
+    found: dict[str, object]
+    if _is_text(content_type, name):
+        text = _text(entity, name, faults)
+        found = {"text": text, "why_unread": _NO_TEXT if text is None else ""}
+    else:
+        head = decode_transfer(body[: 2 * kinds.HEAD], encoding, [])[: kinds.HEAD]
+        if kinds.opened_kind(content_type, name, head) is None:
+            found = {"why_unread": kinds.why_unread(content_type, name)}
+        elif size > kinds.LARGEST:
+            found = {"why_unread": f"it is too large ({size // 1_000_000} MB)"}
+        else:
+            found = {"content": entity.content(faults)}
+    shape = {"name": name, "content_type": content_type, "size": size}
+    return Attachment.model_validate({**shape, **found})
 
 
 def _is_text(content_type: str, name: str) -> bool:

@@ -208,6 +208,7 @@ def _file(attachment: ChatAttachment) -> Attachment:
         content_type=_one_line(attachment.content_type).lower(),
         size=attachment.size,
         text=None if text is None else clean_text(text),
+        why_unread="the chat export does not hold it" if text is None else "",
     )
 
 

@@ -173,7 +173,7 @@ def _numbers(numbers: Sequence[int]) -> str:
 
 def _unread(message: Message, own: OwnText) -> tuple[Unread, str]:
     """Where the figures that are missing may stand, and the attachment's name."""
-    unread = [a for a in message.attachments if a.text is None]
+    unread = [a for a in message.attachments if a.is_unread]
     # A logo in a signature is an image too, so images count only where nothing else is there.
     documents = [a for a in unread if not a.content_type.startswith("image/")]
     if documents or (unread and _ATTACHED.search(own.text)):

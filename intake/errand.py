@@ -113,12 +113,16 @@ def _said(match: re.Match[str]) -> str:
     return " ".join(match.group().split())[:60]
 
 
-def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
-    """Weighs the sender's own words (subject included where it counts)."""
+def weigh(text: str, sizes_read: int, tooling_lines: int = 0, *, in_files: bool = False) -> Errand:
+    """Weighs the sender's own words (subject included where it counts).
+
+    ``in_files``: the sizes were read in attached files, which name them more fully than any words.
+    """
     spoken = sentences(text)
     whole = "\n".join(spoken)
     names_tool = _TOOL.search(whole) is not None
     of_tubes = names_tool or _TUBE.search(whole) is not None or _BENDING.search(whole) is not None
+    of_tubes = of_tubes or in_files
     if not of_tubes or (_SOLID.search(whole) and not _WANTS_TOOL.search(whole)):
         sizes_read = 0  # a baking tin's, a flat bar's, a machine's
     elsewhere, business = _elsewhere(spoken, whole, names_tool=names_tool)
@@ -140,7 +144,7 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0) -> Errand:
         asks=asks,
         sizes=sizes_read,
         only_mentioned=only_mentioned,
-        specified=_specified(heard, whole),
+        specified=in_files or _specified(heard, whole),
         wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
     )
 

@@ -6,6 +6,8 @@ from datetime import date, datetime
 from enum import StrEnum
 from typing import Literal
 
+from pydantic import Field
+
 from ..rules.assessment import Assessment
 from ..rules.request import Frozen
 
@@ -33,7 +35,29 @@ class Attachment(Frozen):
     content_type: str
     size: int
     text: str | None = None
-    """Its words where it is plain text or CSV; None where it can't be read here."""
+    """Its words, a table's rows as lines with tabs between their cells; None where it was not
+    read."""
+    sheets: tuple[str, ...] = ()
+    """The names of a workbook's sheets; in ``text`` a form feed stands between two of them."""
+    why_unread: str = ""
+    """Why a person has to look at it, in one clause: 'it is a picture'."""
+    remarks: tuple[str, ...] = ()
+    """What of it was left out, each in one clause: 'only the first 30 pages were read'."""
+    content: bytes | None = Field(default=None, exclude=True, repr=False)
+    """Its bytes, until it is known that somebody wants to read it. Never stored."""
+
+    @property
+    def is_unread(self) -> bool:
+        """Whether it may hold words that nobody here has read."""
+        return self.text is None and self.content_type not in _NOTHING_TO_READ
+
+
+_NOTHING_TO_READ = frozenset(
+    "application/pkcs7-signature application/x-pkcs7-signature application/pgp-signature"
+    " application/pgp-keys text/vcard text/x-vcard text/directory"
+    " message/rfc822 message/global".split()
+)
+"""Seals and visiting cards; and mails, whose words stand in the message already."""
 
 
 class Message(Frozen):

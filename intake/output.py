@@ -31,13 +31,15 @@ class DoubtOut(_Out):
 
 
 class EvidenceOut(_Out):
-    """Where a value stands: ``text[start:end] == surface``."""
+    """Where a value stands: ``text[start:end] == surface``, or ``written`` in an attached file."""
 
     field: FieldName
     start: int
     end: int
     surface: str
     how: str
+    attachment: str | None
+    written: str
 
 
 class FindingOut(_Out):

@@ -13,6 +13,7 @@ from itertools import groupby
 from typing import Literal
 
 from . import words_quoting as words
+from .files.words import attached_texts
 from .late import Late
 from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
@@ -77,11 +78,7 @@ def mask(message: Message) -> OwnText:
         body_start=message.body_start,
         subject_counts=subject_counts,
         parts=_parts(message, stretch),
-        attachment_texts=tuple(
-            (attachment.name, attachment.text)
-            for attachment in message.attachments
-            if attachment.text is not None
-        ),
+        attachment_texts=attached_texts(message),
     )
 
 

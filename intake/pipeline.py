@@ -2,7 +2,8 @@
 
 What the sender did not newly write is masked; automatic mail stops there; sizes are read; the
 kind of message is settled; questions are found; each size is judged against the shop; a reply is
-worded. Nothing here touches the world: a message comes in, a ``Result`` goes out.
+worded. Nothing here touches the world: a message comes in, a ``Result`` goes out. (Attached files
+are opened in processes of their own, which get bytes and give words.)
 """
 
 from __future__ import annotations
@@ -10,6 +11,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from .files.opened import with_files_read
+from .files.words import attached_texts, file_notes
 from .model import Kind, Message, OwnText, Question, Result
 from .own_text import mask
 from .questions import find_questions
@@ -30,6 +33,8 @@ if TYPE_CHECKING:
 class Understanding:
     """What a message says, before any shop has judged it."""
 
+    message: Message
+    """The message, with what stands in its attached files."""
     own: OwnText
     kind: Kind
     why_kind: str
@@ -45,18 +50,24 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     """
     own = mask(message)
     if reason := automatic(message, own):
-        return Understanding(own, Kind.AUTOMATIC, reason)
+        return Understanding(message, own, Kind.AUTOMATIC, reason)
+    message = with_files_read(message)
+    own = own.model_copy(update={"attachment_texts": attached_texts(message)})
     reading = read(own, message)
-    kind, why = classify(message, own, len(reading.requests))
+    in_files = sum(any(e.attachment for e in one.evidence) for one in reading.requests)
+    kind, why = classify(message, own, len(reading.requests), in_files=in_files > 0)
     questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = reading.requests if kind is Kind.SIZES else ()
-    return Understanding(own, kind, why, requests, questions, reading.notes)
+    notes = file_notes(message) + reading.notes
+    if in_files and not requests:
+        notes += (f"{in_files} sizes in attached files were not taken as asked for",)
+    return Understanding(message, own, kind, why, requests, questions, notes)
 
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:
     """Read one message, judge each size by the shop's limits and shelf, word the reply."""
-    return _answered(message, understand(message, templates.answers), shop, templates)
+    return _answered(understand(message, templates.answers), shop, templates)
 
 
 def process_again(
@@ -66,7 +77,7 @@ def process_again(
     said = understand(message, templates.answers)
     if said.kind is not Kind.SIZES:
         said = replace(said, kind=Kind.SIZES, why_kind="a person entered a size")
-    return _answered(message, replace(said, requests=requests), shop, templates)
+    return _answered(replace(said, requests=requests), shop, templates)
 
 
 def _day_of(message: Message, shop: Shop) -> date | None:
@@ -76,11 +87,12 @@ def _day_of(message: Message, shop: Shop) -> date | None:
     return message.sent_on
 
 
-def _answered(message: Message, said: Understanding, shop: Shop, templates: Templates) -> Result:
+def _answered(said: Understanding, shop: Shop, templates: Templates) -> Result:
     from ..rules.assess import assess  # late, with drafting: scoring the reading needs neither
     from .drafting import draft
     from .uses import safety_uses
 
+    message = said.message
     uses, today = safety_uses(said.own.text), _day_of(message, shop)
     assessments = tuple(assess(request, shop, uses, today=today) for request in said.requests)
     return Result(

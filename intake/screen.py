@@ -246,9 +246,11 @@ def _values(request: SizeRequest) -> Iterator[tuple[str, str, str]]:
 
 def _surfaces(request: SizeRequest, field: str) -> str:
     quotes = dict.fromkeys(
-        " ".join(e.surface.split()) for e in request.evidence if e.field == field
+        f"“{' '.join(e.words.split())}”" + (f" in {e.attachment}" if e.attachment else "")
+        for e in request.evidence
+        if e.field == field
     )
-    return ", ".join(f"“{quote}”" for quote in quotes)
+    return ", ".join(quotes)
 
 
 def one_line(text: str) -> str:

@@ -14,25 +14,31 @@ _CLEAR = 5.0
 
 
 def classify(
-    message: Message, own: OwnText, sizes_read: int, tooling_lines: int = 0
+    message: Message,
+    own: OwnText,
+    sizes_read: int,
+    tooling_lines: int = 0,
+    *,
+    in_files: bool = False,
 ) -> tuple[Kind, str]:
     """The kind and a plain reason for it, the deciding words quoted.
 
     ``sizes_read`` is how many sizes the reading found in the own text, ``tooling_lines`` how many
-    lines name tooling without a size that could be read.
+    lines name tooling without a size that could be read, ``in_files`` whether an attached file has
+    sizes among those.
     """
     reason = automatic(message, own)
     if reason is not None:
         return Kind.AUTOMATIC, reason
     if not own.text.strip() and not own.attachment_texts:
         return Kind.OTHER, "nothing newly written"
-    return _of_person(message, own, sizes_read, tooling_lines)
+    return _of_person(message, own, sizes_read, tooling_lines, in_files=in_files)
 
 
 def _of_person(
-    message: Message, own: OwnText, sizes_read: int, tooling_lines: int
+    message: Message, own: OwnText, sizes_read: int, tooling_lines: int, *, in_files: bool
 ) -> tuple[Kind, str]:
-    errand = weigh(own.text, sizes_read, tooling_lines)
+    errand = weigh(own.text, sizes_read, tooling_lines, in_files=in_files)
     tooling, question, elsewhere = errand.tooling, errand.question, errand.elsewhere
     if not own.subject_counts and not any((tooling.weight, question.weight, elsewhere.weight)):
         # "Re: invoice 118" and "any news on this one": the old subject tells what it is about.

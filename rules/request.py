@@ -54,7 +54,11 @@ class Doubt(Frozen):
 
 
 class Evidence(Frozen):
-    """Where a value stands in the customer's words: ``text[start:end] == surface`` always."""
+    """Where a value stands in the customer's words: ``text[start:end] == surface`` always.
+
+    A value out of an attached file stands nowhere in that text: ``surface`` is empty, and
+    ``attachment`` and ``written`` say where it was instead.
+    """
 
     field: FieldName
     start: int
@@ -62,6 +66,15 @@ class Evidence(Frozen):
     surface: str
     how: str = ""
     """How the words became the value, e.g. '16 ga BWG', '2 x OD', '1-3/4 in'."""
+    attachment: str | None = None
+    """The attached file that says it, e.g. 'sizes.xlsx, sheet Tubes'; None for the message."""
+    written: str = ""
+    """The words in the attached file."""
+
+    @property
+    def words(self) -> str:
+        """The customer's words, wherever they stand."""
+        return self.written or self.surface
 
 
 class SizeRequest(Frozen):

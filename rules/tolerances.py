@@ -64,7 +64,7 @@ def make_of(request: SizeRequest) -> TubeMake | None:
     None also where two are named that exclude each other ('A53/A106'), and where the make named
     does not exist in that material ('304 DOM').
     """
-    words = [e.surface for e in request.evidence if e.field == "material"]
+    words = [e.words for e in request.evidence if e.field == "material"]
     if request.grade:
         words.insert(0, request.grade)
     return make_named(" ".join(words), request.material) if words else None

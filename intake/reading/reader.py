@@ -6,6 +6,7 @@ import re
 
 from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
+from .attached import with_attached
 from .patterns import any_of
 from .requests import empty_request, requests_of
 from .stretch import read_stretch
@@ -17,7 +18,7 @@ class Reading(Frozen):
 
     requests: tuple[SizeRequest, ...] = ()
     notes: tuple[str, ...] = ()
-    """For the person, not the customer: 'the attachment print.pdf was not read'."""
+    """For the person, not the customer: 'no size was found in the attachment terms.csv'."""
 
 
 _ATTACHED = re.compile(
@@ -43,7 +44,6 @@ _TOOLING = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
-_CUT = "{} is very long: only its beginning was read"
 
 
 def read(own: OwnText, message: Message) -> Reading:
@@ -51,42 +51,15 @@ def read(own: OwnText, message: Message) -> Reading:
     body = read_stretch(own.text[own.body_start :], own.body_start)
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
-    notes = [_CUT.format("the message")] if body.is_cut else []
+    notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject)
     if subject is not None:
         requests = with_subject(requests, requests_of(subject, own, message, beside=body))
-    if not requests:
-        for name, text in own.attachment_texts:
-            attached = read_stretch(text, len(own.text))
-            found = requests_of(attached, own, message, beside=body)
-            if attached.is_cut:
-                notes.append(_CUT.format(f"the attachment {name}"))
-            notes.append(f"{len(found)} sizes read from the attachment {name}")
-            requests.extend(_in_attachment(request, name) for request in found)
-    notes.extend(
-        f"the attachment {attachment.name} was not read"
-        for attachment in message.attachments
-        if attachment.text is None
-    )
+    requests, told = with_attached(requests, own, message, body)
+    notes += told
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
         requests = [empty_request(body, own, message, beside=subject)]
     return Reading(requests=_distinct(requests), notes=tuple(notes))
-
-
-def _in_attachment(request: SizeRequest, name: str) -> SizeRequest:
-    """Evidence can't point into an attachment: it says where it was instead."""
-    evidence = tuple(
-        item.model_copy(
-            update={
-                "start": 0,
-                "end": 0,
-                "surface": "",
-                "how": f"{item.surface}, in the attachment {name}",
-            }
-        )
-        for item in request.evidence
-    )
-    return request.model_copy(update={"evidence": evidence})
 
 
 def _distinct(requests: list[SizeRequest]) -> tuple[SizeRequest, ...]:

@@ -24,35 +24,38 @@ def with_subject(body: list[SizeRequest], subject: list[SizeRequest]) -> list[Si
         return body
     named = subject[0]
     if len(body) == 1:
-        return [_filled(_contradicted(body[0], named), named)]
+        return [filled(contradicted(body[0], named, _WHY), named)]
     if all(_agrees(request, named) for request in body):
-        return [_filled(request, named) for request in body]
+        return [filled(request, named) for request in body]
     return body
 
 
 def _agrees(request: SizeRequest, named: SizeRequest) -> bool:
     return not any(
-        _differ(request.length_mm(field), named.length_mm(field)) for field in LENGTH_FIELDS
+        differ(request.length_mm(field), named.length_mm(field)) for field in LENGTH_FIELDS
     )
 
 
-def _differ(stated: Decimal | None, other: Decimal | None) -> bool:
+def differ(stated: Decimal | None, other: Decimal | None) -> bool:
+    """Whether two lengths [mm] are both given, and two."""
     return stated is not None and other is not None and abs(stated - other) > stated * _APART
 
 
-def _contradicted(request: SizeRequest, named: SizeRequest) -> SizeRequest:
+def contradicted(request: SizeRequest, named: SizeRequest, why: str) -> SizeRequest:
+    """The request with a doubt on each length or material that ``named`` says otherwise."""
     doubts = list(request.doubts)
     for field in LENGTH_FIELDS:
         stated, other = request.length_mm(field), named.length_mm(field)
-        if stated is not None and other is not None and _differ(stated, other):
-            doubts.append(Doubt(field=field, readings=(stated, other), why=_WHY))
+        if stated is not None and other is not None and differ(stated, other):
+            doubts.append(Doubt(field=field, readings=(stated, other), why=why))
     if request.material and named.material and request.material != named.material:
         families = (request.material.value, named.material.value)
-        doubts.append(Doubt(field="material", readings=families, why=_WHY))
+        doubts.append(Doubt(field="material", readings=families, why=why))
     return request.model_copy(update={"doubts": _merged(doubts)})
 
 
-def _filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
+def filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
+    """The request with what only ``named`` says, its doubts and evidence too."""
     update: dict[str, object] = {}
     doubts = list(request.doubts)
     for attribute, field in _FILLED:
