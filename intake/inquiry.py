@@ -153,6 +153,7 @@ class Row:
     waiting_since: datetime
     needed_by: date | None
     assessments: tuple[Assessment, ...]
+    notes: tuple[str, ...]
     has_draft: bool
 
 

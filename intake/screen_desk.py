@@ -39,6 +39,7 @@ from .screen import (
 WIDE = 110
 """Columns from which on a table can be wide."""
 SUBJECT_SHOWN = 26
+NOTE_SHOWN = 80
 MOST_SIZES = 4
 """Sizes of one message that a line of the triage table names; `show` has all."""
 LIMIT_WORDS = {"wall-factor-limit": "wall factor", "d-of-bend-limit": "D of bend"}
@@ -56,6 +57,8 @@ class Line:
     needed_by: date | None = None
     why_kind: str = ""
     """What is said of a message without sizes."""
+    notes: tuple[str, ...] = ()
+    """What a person should look at besides: a file that was not read."""
 
     @classmethod
     def of_row(cls, row: Row) -> Line:
@@ -63,6 +66,7 @@ class Line:
         return cls(
             row.id, row.sender, row.subject, row.kind, row.assessments, row.needed_by,
             "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else "",
+            row.notes,
         )  # fmt: skip
 
     @classmethod
@@ -114,6 +118,10 @@ def triage_table(out: Console, lines: Iterable[Line], *, title: str) -> None:
                 NO_SIZE_ANSWERS.get(line.kind, "by hand"),
                 printable(line.why_kind),
             )
+        if line.notes:
+            more_notes = f" (and {len(line.notes) - 1} more)" if len(line.notes) > 1 else ""
+            note = shorten(one_line(line.notes[0]), NOTE_SHOWN) + more_notes
+            rows.add_row("", "", "", *([""] if wide else []), "", f"note: {note}")
         if (more := len(line.assessments) - MOST_SIZES) > 0:
             see = f"`bendreply show {line.number}`"
             rows.add_row("", "", f"and {more} more", *([""] if wide else []), "", see)

@@ -28,8 +28,10 @@ MOST_ROWS = 2_000
 MOST_COLUMNS = 60
 """Of one sheet. The reader of sizes takes no wider line for a table."""
 MOST_SHEETS = 20
-MOST_UNZIPPED = 50_000_000
+MOST_UNZIPPED = 30_000_000
 """Bytes of all XML in the file. A sheet of 2,000 rows and 60 columns has some 8 million."""
+MOST_TAGS = 1_000_000
+"""Tags in all XML of the file, some four a cell: openpyxl reads so many in two seconds."""
 _MOST_MEMBERS = 5_000
 _SECONDS = 5
 """Processor time after which no further sheet or row is read."""
@@ -47,9 +49,12 @@ def read_workbook(data: bytes) -> Contents:
         if any(member.flag_bits & _ENCRYPTED for member in members):
             return Contents(why_unread="it is locked with a password")
         # zipfile stops at the size that the directory declares: no member can be larger than it.
-        unzipped = sum(m.file_size for m in members if m.filename.endswith((".xml", ".rels")))
+        spoken = [m for m in members if m.filename.endswith((".xml", ".rels"))]
+        unzipped = sum(member.file_size for member in spoken)
         if unzipped > MOST_UNZIPPED or len(members) > _MOST_MEMBERS:
             return Contents(why_unread=f"unzipped it is too large ({unzipped // 1_000_000} MB)")
+        if sum(archive.read(member).count(b"<") for member in spoken) > 2 * MOST_TAGS:
+            return Contents(why_unread="it has too many cells to open")
         return _Reader(data, archive).read()
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 
 from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, SizeRequest
@@ -10,6 +11,9 @@ from ..model import Message, OwnText
 from .requests import requests_of
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
+
+Named = tuple[SizeRequest, str]
+"""A size, and the attached file that names it."""
 
 _FIGURE = re.compile(r"\d")
 _CUT = "{} is very long: only its beginning was read"
@@ -24,22 +28,26 @@ def with_attached(
     stands with a doubt.
     """
     notes: list[str] = []
+    named: list[tuple[SizeRequest, str]] = []
     for name, text in own.attachment_texts:
         stretch = read_stretch(text, len(own.text))
-        named = [
-            _in_attachment(request, name) for request in requests_of(stretch, own, message, body)
-        ]
+        found = requests_of(stretch, own, message, body)
+        named += ((_in_attachment(request, name), name) for request in found)
         if stretch.is_cut:
             notes.append(_CUT.format(f"the attachment {name}"))
-        if not named and _FIGURE.search(text):
+        if not found and _FIGURE.search(text):
             notes.append(f"no size was found in the attachment {name}")
-        elif len(stretch.rows) > len(named):
+        elif len(stretch.rows) > len(found):
             notes.append(
                 f"the attachment {name}: {len(stretch.rows)} rows with figures, of which"
-                f" {len(named)} were read as sizes"
+                f" {len(found)} were read as sizes"
             )
-        requests = _joined(requests, named, name)
-    return requests, notes
+    joined, left_out = _joined(requests, named)
+    notes += [
+        f"the attachment {name} names {count} more tubes without wall and radius: not taken"
+        for name, count in Counter(left_out).items()
+    ]
+    return joined, notes
 
 
 def _in_attachment(request: SizeRequest, name: str) -> SizeRequest:
@@ -54,27 +62,61 @@ def _moved(item: Evidence, name: str) -> Evidence:
     return item.model_copy(update={**place, "how": how})
 
 
-def _joined(said: list[SizeRequest], named: list[SizeRequest], name: str) -> list[SizeRequest]:
-    """The sizes of the message, each filled in from its like in the file, and the file's others."""
+def _joined(said: list[SizeRequest], named: Sequence[Named]) -> tuple[list[SizeRequest], list[str]]:
+    """The sizes of the message, each held against its like in the files, and the files' others.
+
+    Beside them the file of each figure that was not taken: a lone one in the margin of a drawing
+    is no further tube.
+    """
     if not said or not named:
-        return said or named
+        return said or [request for request, _ in named], []
     if all(request.od_mm is None for request in said):
         # "All on a 6 in radius, list attached": what is said goes for every size of the list.
-        why = f"the message says otherwise than the attachment {name}"
-        return [_filled(request, said[0], why) for request in named] if len(said) == 1 else named
-    why = f"the attachment {name} says otherwise"
-    joined, others = list(said), list[SizeRequest]()
-    for request in named:
-        at = _like(joined, request, named)
-        if at is None:
-            others.append(request)
-        else:
-            joined[at] = _filled(joined[at], request, why)
-    # A lone figure in the margin of a drawing is no further tube.
-    return joined + [request for request in others if _is_size(request)]
+        return [_row_filled(row, said[0]) for row in named], []
+    joined: list[SizeRequest] = []
+    rest = list(named)
+    alone: list[int] = []
+    for one in said:
+        alike = [row for row in rest if not _apart(one, row[0])]
+        rest = [row for row in rest if row not in alike]
+        if len(alike) > 1 and None in (one.wall_mm, one.clr_mm):
+            # "Mandrels for 1.75 tube, see the list": each row of that OD is a size.
+            joined += (_row_filled(row, one) for row in alike)
+            continue
+        for row in alike:
+            one = _filled(one, row)
+        if not alike:
+            alone.append(len(joined))
+        joined.append(one)
+    for at in alone:
+        near = _near(joined[at], rest, only=len(said) == len(named) == 1)
+        if len(near) == 1 and sum(len(_near(joined[n], near, only=False)) for n in alone) <= 1:
+            joined[at] = _filled(joined[at], near[0])
+            rest.remove(near[0])
+    taken = [request for request, _ in rest if _is_size(request)]
+    return joined + taken, [name for request, name in rest if not _is_size(request)]
 
 
-def _filled(request: SizeRequest, other: SizeRequest, why: str) -> SizeRequest:
+def _near(one: SizeRequest, rows: Sequence[Named], *, only: bool) -> list[Named]:
+    """The rows that may mean this size, though they say it otherwise; ``only``: there is but one
+    size in the message and one in the files.
+    """
+    return [row for row in rows if only or _apart(one, row[0]) in ({"wall"}, {"clr"})]
+
+
+def _row_filled(row: Named, said: SizeRequest) -> SizeRequest:
+    """A size of a file with what the message says of all: the file stands."""
+    request, name = row
+    return _both(request, said, f"the message says otherwise than the attachment {name}")
+
+
+def _filled(request: SizeRequest, row: Named) -> SizeRequest:
+    """A size of the message with what a file says of it: the message stands."""
+    other, name = row
+    return _both(request, other, f"the attachment {name} says otherwise")
+
+
+def _both(request: SizeRequest, other: SizeRequest, why: str) -> SizeRequest:
     """``request`` with what only ``other`` says; what both say, and differently, is in doubt."""
     both = contradicted(request, other, why)
     doubts = list(both.doubts)
@@ -89,29 +131,6 @@ def _filled(request: SizeRequest, other: SizeRequest, why: str) -> SizeRequest:
 
 def _is_size(request: SizeRequest) -> bool:
     return request.od_mm is not None and (request.wall_mm or request.clr_mm) is not None
-
-
-def _like(
-    said: Sequence[SizeRequest], request: SizeRequest, named: Sequence[SizeRequest]
-) -> int | None:
-    """Which size of the message is meant by one of the file.
-
-    One that agrees in all that both say; else, where either names a single size, that one; else
-    the only one of the same OD that has no better match in the file.
-    """
-    for at, one in enumerate(said):
-        if not _apart(one, request):
-            return at
-    if len(said) == 1 and len(named) == 1:
-        return 0
-    near = [
-        at
-        for at, one in enumerate(said)
-        if _apart(one, request) in ({"wall"}, {"clr"})
-        and all(_apart(one, other) for other in named)
-        and sum(_apart(one, other) in ({"wall"}, {"clr"}) for other in named) == 1
-    ]
-    return near[0] if len(near) == 1 else None
 
 
 def _apart(one: SizeRequest, other: SizeRequest) -> set[str]:
