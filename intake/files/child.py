@@ -40,7 +40,7 @@ def _contents(kind: str, data: bytes) -> Contents:
     _limit()
     try:
         return reader(data)
-    except MemoryError:
+    except (MemoryError, RecursionError):
         return Contents(why_unread=TOO_MUCH)
     except Exception as error:  # noqa: BLE001 - whatever a library makes of a stranger's bytes
         return Contents(why_unread=f"it is damaged ({type(error).__name__})")

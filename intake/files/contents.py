@@ -7,8 +7,10 @@ from dataclasses import asdict, dataclass, field
 
 MOST_TEXT = 1_000_000
 """Characters of one file that are kept, as of an attached text."""
-MOST_SECONDS = 10
-"""Processor time for one file. Readers stop by themselves after half of it, with what they have."""
+MOST_SECONDS = 6
+"""Processor time for one file."""
+ENOUGH_SECONDS = MOST_SECONDS / 2
+"""Processor time after which a reader stops by itself, with what it has."""
 TOO_MUCH = "it needs too much time or memory to open"
 
 

@@ -7,7 +7,7 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
-LONGEST_CELL = 500
+LONGEST_CELL = 5_000
 """Characters of one cell that are kept."""
 EMPTY = "-"
 """What an empty cell is written as, so that every row has as many cells as the head."""
@@ -57,17 +57,17 @@ def table_text(rows: Iterable[Sequence[str]]) -> str:
 
 def csv_text(text: str) -> str:
     """A text of separated values as table text; as it stands where its lines are no table."""
-    best: list[Cells] = []
-    best_width = 1
     for delimiter in _DELIMITERS:
         rows = _split(text, delimiter)
         widths = Counter(len(row) for row in rows if row)
         if not widths:
             continue
         width, alike = widths.most_common(1)[0]
-        if width > best_width and alike >= _MOST_ALIKE * widths.total():
-            best, best_width = rows, width
-    return table_text(best) if best else text
+        head = next((row for row in rows if len(row) > 1), [])
+        # Of '38,0;1,5' the commas are alike in all lines too, but not in the head.
+        if width == len(head) > 1 and alike >= _MOST_ALIKE * widths.total():
+            return table_text(rows)
+    return text
 
 
 def _split(text: str, delimiter: str) -> list[Cells]:

@@ -15,6 +15,7 @@ HEAD = 1024
 _PDF, _ZIP, _OLE = b"%PDF-", b"PK\x03\x04", b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
 _WORKBOOK_ENDINGS = frozenset("xlsx xlsm xltx xltm".split())
 _SPREADSHEETML = "spreadsheetml"
+_OTHER_MAIL = "it is a mail of another program's own kind"
 _WHY: tuple[tuple[str, str], ...] = (
     ("jpg jpeg jpe jfif png gif bmp tif tiff webp heic heif svg", "it is a picture"),
     (
@@ -30,7 +31,7 @@ _WHY: tuple[tuple[str, str], ...] = (
     ("doc docx docm odt rtf pages", "it is a text document; only plain text and PDF are read here"),
     ("mp3 m4a ogg opus wav amr aac mp4 mov avi webm 3gp", "it is a recording"),
     ("htm html mht mhtml", "it is a web page"),
-    ("msg dat", "it is a mail of another program's own kind"),
+    ("msg", _OTHER_MAIL),
     ("ics", "it is an entry of a calendar"),
 )
 _WHY_BY_ENDING = {ending: why for endings, why in _WHY for ending in endings.split()}
@@ -40,6 +41,7 @@ _WHY_BY_TYPE = (
     ("video/", "it is a recording"),
     ("text/calendar", "it is an entry of a calendar"),
     ("text/html", "it is a web page"),
+    ("application/ms-tnef", _OTHER_MAIL),
     ("application/zip", "it is an archive, and those are not opened"),
 )
 OTHER = "it is a kind of file that is not read here"
@@ -57,13 +59,14 @@ def opened_kind(content_type: str, name: str, head: bytes) -> Opened | None:
     calls itself a workbook or a PDF is tried as one, so that a damaged one is named as damaged.
     """
     ending = ending_of(name)
-    if _PDF in head:
+    zipped = head.startswith(_ZIP)
+    if _PDF in head and not zipped:
         return "pdf"
     if ending in _WORKBOOK_ENDINGS or (_SPREADSHEETML in content_type and ending != "xlsb"):
         return "workbook"
     if ending == "pdf" or content_type in ("application/pdf", "application/x-pdf"):
         return "pdf"
-    if head.startswith(_ZIP) and b"xl/" in head:
+    if zipped and (b"xl/" in head or ending == "xls"):
         return "workbook"
     return None
 

@@ -58,7 +58,7 @@ def open_file(attachment: Attachment) -> Contents:
     if kind is None:
         return Contents(why_unread=kinds.why_unread(attachment.content_type, attachment.name))
     if kind == "workbook" and kinds.is_locked_workbook(content):
-        return Contents(why_unread="it is locked with a password")
+        return Contents(why_unread="it is locked with a password, or of an old kind")
     import subprocess  # late: few messages have such a file
 
     command = [sys.executable, "-P", "-m", f"{__package__}.child", kind]

@@ -11,16 +11,15 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from pypdf import PdfReader, PdfWriter, Transformation
-from pypdf.errors import DependencyError, FileNotDecryptedError
+from pypdf.errors import DependencyError, FileNotDecryptedError, LimitReachedError
+from pypdf.generic import DictionaryObject
 
-from .contents import MOST_TEXT, Contents
+from .contents import ENOUGH_SECONDS, MOST_TEXT, TOO_MUCH, Contents
 
 if TYPE_CHECKING:
     from pypdf import PageObject
 
 MOST_PAGES = 30
-_SECONDS = 5
-"""Processor time after which no further page is read."""
 _MOST_FIELDS = 300
 _MOST_LEFT_OUT = 1.1
 """So much more a page may have in words than laid out: what stands turned at its margin."""
@@ -41,6 +40,8 @@ def read_pdf(data: bytes) -> Contents:
         return _read(reader)
     except (DependencyError, FileNotDecryptedError):
         return Contents(why_unread=_LOCKED)
+    except LimitReachedError:
+        return Contents(why_unread=TOO_MUCH)
 
 
 def _read(reader: PdfReader) -> Contents:
@@ -49,7 +50,11 @@ def _read(reader: PdfReader) -> Contents:
     texts: list[str] = []
     without: list[int] = []
     for number, page in enumerate(reader.pages, start=1):
-        if number > MOST_PAGES or time.process_time() > _SECONDS or _length(texts) > MOST_TEXT:
+        if (
+            number > MOST_PAGES
+            or time.process_time() > ENOUGH_SECONDS
+            or _length(texts) > MOST_TEXT
+        ):
             found.remarks.append(f"only the first {number - 1} of its {count} pages were read")
             break
         text, lost = _text_of(page)
@@ -112,8 +117,8 @@ def _letters(text: str) -> int:
 def _typed_on(page: PageObject) -> Iterator[str]:
     for reference in page.annotations or ():
         note = reference.get_object()
-        if note.get("/Subtype") == "/FreeText" and note.get("/Contents"):
-            yield str(note["/Contents"])
+        if isinstance(note, DictionaryObject) and note.get("/Subtype") == "/FreeText":
+            yield str(note.get("/Contents", ""))
 
 
 def _filled_in(reader: PdfReader) -> Iterator[str]:

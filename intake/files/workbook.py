@@ -15,9 +15,8 @@ from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
 import openpyxl
-from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
-from .contents import Contents
+from .contents import ENOUGH_SECONDS, Contents
 from .grid import table_text
 from .sheet_facts import SheetFacts, facts_of
 
@@ -30,11 +29,9 @@ MOST_COLUMNS = 60
 MOST_SHEETS = 20
 MOST_UNZIPPED = 30_000_000
 """Bytes of all XML in the file. A sheet of 2,000 rows and 60 columns has some 8 million."""
-MOST_TAGS = 1_000_000
-"""Tags in all XML of the file, some four a cell: openpyxl reads so many in two seconds."""
+MOST_TAGS = 1_500_000
+"""Tags in all XML of the file, four a cell: openpyxl reads so many in some two seconds."""
 _MOST_MEMBERS = 5_000
-_SECONDS = 5
-"""Processor time after which no further sheet or row is read."""
 _ENCRYPTED = 1
 """The flag of a zip member that is locked."""
 
@@ -53,7 +50,7 @@ def read_workbook(data: bytes) -> Contents:
         unzipped = sum(member.file_size for member in spoken)
         if unzipped > MOST_UNZIPPED or len(members) > _MOST_MEMBERS:
             return Contents(why_unread=f"unzipped it is too large ({unzipped // 1_000_000} MB)")
-        if sum(archive.read(member).count(b"<") for member in spoken) > 2 * MOST_TAGS:
+        if sum(archive.read(member).count(b"<") for member in spoken) > MOST_TAGS:
             return Contents(why_unread="it has too many cells to open")
         return _Reader(data, archive).read()
 
@@ -68,14 +65,14 @@ class _Reader:
 
     def read(self) -> Contents:
         values, formulas = self._open(data_only=True), None
-        sheets = [sheet for sheet in values.worksheets if isinstance(sheet, ReadOnlyWorksheet)]
+        sheets: list[Any] = list(values.worksheets)
         shown = [sheet for sheet in sheets if sheet.sheet_state == "visible"]
         if hidden := len(sheets) - len(shown):
             self._remark(f"{_number(hidden, 'hidden sheet')} left out")
         if len(shown) > MOST_SHEETS:
             self._remark(f"only the first {MOST_SHEETS} of {len(shown)} sheets were read")
         for sheet in shown[:MOST_SHEETS]:
-            if time.process_time() > _SECONDS:
+            if time.process_time() > ENOUGH_SECONDS:
                 self._remark(f"it took too long: sheet {sheet.title} and those after were not read")
                 break
             facts = facts_of(self._archive.read(sheet._worksheet_path))
@@ -102,7 +99,7 @@ class _Reader:
         unworked = dates = broken = 0
         above: dict[int, str] = {}
         for number, (row, typed) in enumerate(_pairs(sheet, as_typed), start=1):
-            if number > MOST_ROWS or time.process_time() > _SECONDS:
+            if number > MOST_ROWS or time.process_time() > ENOUGH_SECONDS:
                 self._remark(f"only the first {number - 1} rows of sheet {sheet.title} were read")
                 break
             if number in facts.hidden_rows:

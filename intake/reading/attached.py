@@ -6,7 +6,7 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 
-from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, SizeRequest
+from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, FieldName, SizeRequest
 from ..model import Message, OwnText
 from .requests import requests_of
 from .stretch import Stretch, read_stretch
@@ -120,10 +120,11 @@ def _both(request: SizeRequest, other: SizeRequest, why: str) -> SizeRequest:
     """``request`` with what only ``other`` says; what both say, and differently, is in doubt."""
     both = contradicted(request, other, why)
     doubts = list(both.doubts)
-    for field, one, another in (
+    beside: tuple[tuple[FieldName, object, object], ...] = (
         ("quantity", request.quantity, other.quantity),
         ("needed_by", request.needed_by, other.needed_by),
-    ):
+    )
+    for field, one, another in beside:
         if one is not None and another is not None and one != another and not both.doubt_on(field):
             doubts.append(Doubt(field=field, readings=(str(one), str(another)), why=why))
     return filled(both.model_copy(update={"doubts": tuple(doubts)}), other)
