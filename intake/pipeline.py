@@ -61,7 +61,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     requests = reading.requests if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
-        notes += (f"{in_files} sizes in attached files were not taken as asked for",)
+        notes += (f"sizes in attached files, not taken as asked for: {in_files}",)
     return Understanding(message, own, kind, why, requests, questions, notes)
 
 

@@ -78,7 +78,6 @@ def is_locked_workbook(head: bytes) -> bool:
 
 def why_unread(content_type: str, name: str) -> str:
     """Why a file is not opened here, in one clause for the person who has to."""
-    for begins, why in _WHY_BY_TYPE:
-        if content_type.startswith(begins):
-            return why
-    return _WHY_BY_ENDING.get(ending_of(name), OTHER)
+    if known := _WHY_BY_ENDING.get(ending_of(name)):
+        return known
+    return next((why for begins, why in _WHY_BY_TYPE if content_type.startswith(begins)), OTHER)

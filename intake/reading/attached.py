@@ -39,12 +39,12 @@ def with_attached(
             notes.append(f"no size was found in the attachment {name}")
         elif len(stretch.rows) > len(found):
             notes.append(
-                f"the attachment {name}: {len(stretch.rows)} rows with figures, of which"
-                f" {len(found)} were read as sizes"
+                f"the attachment {name}: {len(stretch.rows)} rows with figures,"
+                f" a size read in {len(found)} of them"
             )
     joined, left_out = _joined(requests, named)
     notes += [
-        f"the attachment {name} names {count} more tubes without wall and radius: not taken"
+        f"the attachment {name}: not taken, for want of wall and radius: {count} more OD"
         for name, count in Counter(left_out).items()
     ]
     return joined, notes

@@ -514,10 +514,10 @@ def test_parts_say_whose_words_even_where_they_are_shown() -> None:
 
 
 def test_readable_attachments_come_along() -> None:
-    csv = Attachment(name="sizes.csv", content_type="text/csv", size=9, text="od,wall\n")
+    csv = Attachment(name="sizes.csv", content_type="text/csv", size=9, text="od,wall\n2,3\n")
     pdf = Attachment(name="print.pdf", content_type="application/pdf", size=9)
     assert mask(message("see file", attachments=(csv, pdf))).attachment_texts == (
-        ("sizes.csv", "od,wall\n"),
+        ("sizes.csv", "od\twall\n2\t3"),
     )
 
 

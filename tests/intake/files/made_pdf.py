@@ -29,7 +29,7 @@ def pdf_of(
 def stream(data: bytes, *, packed: bool = False) -> bytes:
     """A stream object, its data compressed where ``packed``."""
     if packed:
-        data = zlib.compress(data, 9)
+        data = zlib.compress(data, 6)
     entry = b" /Filter /FlateDecode" if packed else b""
     return b"<< /Length %d%s >>\nstream\n" % (len(data), entry) + data + b"\nendstream"
 
