@@ -14,6 +14,7 @@ from pypdf import PdfReader, PdfWriter, Transformation
 from pypdf.errors import DependencyError, FileNotDecryptedError, LimitReachedError
 from pypdf.generic import DictionaryObject
 
+from .columns import tables_apart
 from .contents import ENOUGH_SECONDS, MOST_TEXT, TOO_MUCH, Contents
 
 if TYPE_CHECKING:
@@ -24,6 +25,7 @@ _MOST_FIELDS = 300
 _MOST_LEFT_OUT = 1.1
 """So much more a page may have in words than laid out: what stands turned at its margin."""
 _TURNS = (90, 180, 270)
+_LINE_SHOWN, _MOST_SHOWN = 80, 5
 _LOCKED = "it is locked with a password"
 
 
@@ -71,7 +73,14 @@ def _read(reader: PdfReader) -> Contents:
     if without:
         pages = ", ".join(map(str, without))
         found.remarks.append(f"no text on page {pages} of {count}: a scan or a picture")
-    found.texts.append(("", "\n\n".join(texts)))
+    text, unplaced = tables_apart("\n\n".join(texts))
+    found.remarks += [
+        f"a line of a table that fits none of its columns was left out: {line[:_LINE_SHOWN]}"
+        for line in unplaced[:_MOST_SHOWN]
+    ]
+    if len(unplaced) > _MOST_SHOWN:
+        found.remarks.append(f"{len(unplaced) - _MOST_SHOWN} more such lines were left out")
+    found.texts.append(("", text))
     return found
 
 
