@@ -8,6 +8,7 @@ from collections.abc import Sequence
 
 from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, FieldName, SizeRequest
 from ..model import Message, OwnText
+from .material_choice import sole_material
 from .requests import requests_of
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
@@ -32,7 +33,8 @@ def with_attached(
     for name, text in own.attachment_texts:
         stretch = read_stretch(text, len(own.text))
         found = requests_of(stretch, own, message, body)
-        named += ((_in_attachment(request, name), name) for request in found)
+        moved = (_in_attachment(request, name) for request in found)
+        named += ((_in_material(request, body), name) for request in moved)
         if stretch.is_cut:
             notes.append(_CUT.format(f"the attachment {name}"))
         if not found and _FIGURE.search(text):
@@ -54,6 +56,14 @@ def _in_attachment(request: SizeRequest, name: str) -> SizeRequest:
     """The request with evidence that says in which file it stands: no place in the message."""
     evidence = tuple(_moved(item, name) for item in request.evidence)
     return request.model_copy(update={"evidence": evidence})
+
+
+def _in_material(request: SizeRequest, body: Stretch) -> SizeRequest:
+    """'List attached, all in 1.4301': the message's one material, where the row names none."""
+    choice = sole_material(body.layout) if request.material is None else None
+    if choice is None or choice.family is None:
+        return request
+    return request.model_copy(update={"material": choice.family, "grade": choice.grade})
 
 
 def _moved(item: Evidence, name: str) -> Evidence:

@@ -28,12 +28,23 @@ def choose_materials(
     layout: Layout, groups: list[Group], rows: dict[tuple[str, int, int], RowFacts]
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
-    mentions = [
+    mentions = _wanted(layout)
+    return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
+
+
+def sole_material(layout: Layout) -> MaterialChoice:
+    """The one material that a text names, whatever sizes it is of; none where it names two."""
+    mentions = _wanted(layout)
+    one = len({mention.family for mention in mentions}) == 1
+    return _of(list(mentions)) if one else MaterialChoice()
+
+
+def _wanted(layout: Layout) -> list[MaterialMention]:
+    return [
         t.material
         for t in layout.tokens
         if t.material is not None and not t.material.rejected and not t.material.about_tool
     ]
-    return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
 
 
 def _choose(
@@ -44,8 +55,13 @@ def _choose(
     rows: dict[tuple[str, int, int], RowFacts],
 ) -> MaterialChoice:
     group = groups[number]
-    if group.row is not None and group.row in rows and rows[group.row].material is not None:
-        return _of([rows[group.row].material])
+    facts = rows.get(group.row) if group.row is not None else None
+    if facts is not None and facts.material is not None:
+        return _of([facts.material])
+    if facts is not None and facts.has_material_column:
+        # An empty cell takes no other row's material, only one that stands outside the table.
+        of_rows = [row.material for row in rows.values()]
+        mentions = [mention for mention in mentions if mention not in of_rows]
     if not mentions:
         return MaterialChoice()
     mentions = _after_change(layout, mentions)

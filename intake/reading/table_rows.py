@@ -25,6 +25,7 @@ class RowFacts:
 
     quantity: int | None = None
     material: MaterialMention | None = None
+    has_material_column: bool = False
     when: str = ""
     """A delivery date as written in the row."""
 
@@ -37,6 +38,7 @@ def fill_row(
         figures = [by_token[index] for index in cell.tokens if index in by_token]
         for figure in figures:
             figure.row = row
+        facts.has_material_column = facts.has_material_column or column.role == "material"
         for index in cell.tokens:
             _take_fact(column, layout.tokens[index], facts)
         if column.role in ("when", "wanted") and cell.tokens:

@@ -70,6 +70,10 @@ class _Tables:
         columns = self._header(at)
         if len({column.role for column in columns} & _NAMES_SIZE) < 2:
             return 0
+        if any(column.role == "od" for column in columns):
+            for column in columns:
+                if column.role == "label":
+                    column.role = "noise"  # beside an OD, "tube in stock" holds feet or names
         used, number = 1, 0
         while at + used < len(self.lines):
             line = at + used

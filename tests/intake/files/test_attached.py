@@ -115,3 +115,26 @@ def test_the_backlog_and_show_name_a_file_that_was_not_read(
     assert show(store, taken.inquiry).notes == (note,)
     triage_table(console(width=160), map(Line.of_row, backlog(store)), title="")
     assert f"note: {note}" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("body", "rows", "materials"),
+    [
+        ("Mandrels for the list.", ("304", ""), ["stainless_steel", None]),
+        ("Mandrels for the list, all DOM.", ("304", ""), ["stainless_steel", "carbon_steel"]),
+        ("Mandrels for the list, some 304, some DOM.", ("", ""), [None, None]),
+    ],
+    ids=["an empty cell is open", "what is said of all", "two said: which is open"],
+)
+def test_an_empty_material_cell_takes_no_other_rows_material(
+    body: str, rows: tuple[str, str], materials: list[str | None]
+) -> None:
+    sheet = f"OD in,Wall in,CLR in,Material\n1.75,.065,4,{rows[0]}\n2,.12,6,{rows[1]}\n"
+    found = said("list.csv", sheet.encode(), "text/csv", body).requests
+    assert [one.material for one in found] == materials
+
+
+def test_a_column_of_stock_beside_an_od_is_no_size() -> None:
+    sheet = "Line,OD in,Wall in,CLR in,Stock\n1,1.75,.065,4,12 ft\n2,2,.12,6,80\n"
+    found = said("list.csv", sheet.encode(), "text/csv", "Mandrels for the list.").requests
+    assert lengths(found) == [A, C]
