@@ -89,7 +89,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
         return
     _drop_prepositions(chain)
     _share_unit_of_last(chain)
-    if _read_sides(layout, chain):
+    if _read_butted(chain) or _read_sides(layout, chain):
         return
     if all(figure.link == "slash" for figure in chain[1:]) and _are_alternatives(chain):
         for figure in chain[1:]:
@@ -131,6 +131,20 @@ def _share_unit_of_last(chain: list[Figure]) -> None:
         return  # "1.5 x 1.6 mm": an inch OD with a metric wall
     for figure in chain[:-1]:
         figure.unit = unit
+
+
+def _read_butted(chain: list[Figure]) -> bool:
+    """'0.9/0.6/0.9': the walls of a butted tube; the thick ends are where it is bent, if asked."""
+    if len(chain) != 3 or any(figure.link != "slash" for figure in chain[1:]):
+        return False
+    first, middle, last = (figure.number.value for figure in chain)
+    if first != last or middle >= first:
+        return False
+    chain[0].give("wall", "chain")
+    chain[0].notes.append("butted tube: which wall is at the bend?")
+    for figure in chain[1:]:
+        figure.give("noise", "chain")
+    return True
 
 
 def _read_sides(layout: Layout, chain: list[Figure]) -> bool:

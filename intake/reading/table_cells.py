@@ -154,6 +154,11 @@ def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
     return columns
 
 
+def has_unit(layout: Layout, cell: Cell) -> bool:
+    """Whether a cell names a unit."""
+    return any(layout.tokens[index].text in _UNITS for index in cell.tokens)
+
+
 def take_units(layout: Layout, cells: list[Cell], columns: list[Column]) -> None:
     """A row of units below the head: 'in | in | in'."""
     if len(cells) == len(columns):

@@ -8,7 +8,7 @@ from __future__ import annotations
 from .figures import Layout, Row
 from .patterns import whole_words
 from .roles import LENGTH_ROLES
-from .table_cells import Cell, Column, cells_of, column_of, inline_columns, take_units
+from .table_cells import Cell, Column, cells_of, column_of, has_unit, inline_columns, take_units
 from .table_rows import Placed, RowFacts, fill_row
 
 __all__ = ["RowFacts", "read_tables"]
@@ -98,10 +98,25 @@ class _Tables:
         if len(cells) > _WIDEST:
             return []
         columns = [column_of(self.layout, cell) for cell in cells]
+        self._spread_heads(at, cells, columns)
         known = [column for column in columns if column is not None]
         if len(known) < len(columns) or len(columns) < 2:
             return inline_columns(self.layout, self.lines[at])
         return known
+
+    def _spread_heads(self, at: int, cells: list[Cell], columns: list[Column | None]) -> None:
+        """A head over two columns, as 'OD' over 'in' and 'mm', is the head of both."""
+        below = self._cells(at + 1)
+        missing = len(below) - len(cells)
+        if not 0 <= missing <= _MOST_EMPTY or self._has_figures(at + 1):
+            return
+        cells += [Cell(cell.offset, ()) for cell in below[len(cells) :]]
+        columns += [None] * missing
+        for place in range(1, len(cells)):
+            left = columns[place - 1]
+            empty = not cells[place].tokens and has_unit(self.layout, below[place])
+            if empty and left is not None and left.role in LENGTH_ROLES:
+                columns[place] = Column(left.role, None, cells[place].offset)
 
     def _has_figures(self, at: int) -> bool:
         return any(index in self.by_token for index in self.lines[at])

@@ -63,6 +63,8 @@ BELOW_EACH_OTHER = [
     case("letters-as-heads", "No.  D       s      R      pcs\n1    21.3    2.0    45     1\n2    48.3    2.6    150    2\nAll in mm.", mm("21.3", "2", "45"), mm("48.3", "2.6", "150")),
     case("letters-only", "D     s     R\n16    1,0   32\n22    1,5   44\nAngaben in mm", mm("16", "1", "32"), mm("22", "1.5", "44")),
     case("columns", "OD      1.500   1.750\nWall    .083    .095\nCLR     4.5     5.25", inch("1.5", "0.083", "4.5"), _SIZE),
+    case("head-over-two-units", "Line\tOD\t\tWall\t\tCLR\t\nLine\tin\tmm\tin\tmm\tin\tmm\n1\t0.625\t15.875\t0.049\t1.2446\t1.875\t47.625", inch("0.625", "0.049", "1.875")),
+    case("head-over-two-units-cut", "OD\t\tWall\t\tCLR\nin\tmm\tin\tmm\tin\tmm\n1\t25.4\t0.065\t1.651\t2.5\t63.5", inch("1", "0.065", "2.5")),
     case("in-that-order", "1-1/2, 1-5/8 and 1-3/4 OD, .095 wall. My dies in that order are 4.5, 5 and 5.25 centerline.", inch("1.5", "0.095", "4.5"), inch("1.625", "0.095", "5"), _SIZE),
 ]  # fmt: skip
 
@@ -74,6 +76,7 @@ FROM_AFAR = [
     case("wall-maybe-nl", "buis 25 mm, ik denk dat de wanddikte 2 mm is maar misschien is het 1,5. straal 75 mm hart", mm("25", "2", "75", "wall")),
     case("asse", "tubo 28,6 x 0,8 mm. Raggio 140 in asse.", mm("28.6", "0.8", "140")),
     case("all-asse", "tubo Ø33,7 sp. 2,6 mm\nraggio di curvatura all'asse 100 mm", mm("33.7", "2.6", "100")),
+    case("butted", "Butted main tube, 31.8 mm, 0.9/0.6/0.9. CLR 160 mm, 4130", mm("31.8", "0.9", "160", "wall")),
     case("about-nl", "buis 40 mm, wanddikte ongeveer 3 mm, straal 200 mm hart", mm("40", "3", "200", "wall")),
     case("in-material", "kart frames, 30mm x 2 in 25CrMo4, R 90 mm", mm("30", "2", "90")),
     case("in-both", "25 mm OD. Wall 1.5 in both bends, radius 50 mm centre", mm("25", "1.5", "50")),
