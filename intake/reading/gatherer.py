@@ -14,7 +14,7 @@ from .retelling import (
     says_which,
     was_carried_over,
 )
-from .sharing import COMBINED, EACH, RESPECTIVELY
+from .sharing import BOTH, COMBINED, EACH, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
@@ -49,10 +49,18 @@ class Gatherer:
             following = self.figures[end]
             if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
                 break
-            if following.link == "or" and "hedged" in following.notes:
-                break  # "2 mm, but maybe 1.5": one value in doubt, not two that are wanted
+            if self._is_undecided(following):
+                break
             end += 1
         return self.figures[at:end]
+
+    def _is_undecided(self, figure: Figure) -> bool:
+        """'2 mm, but maybe 1.5', 'either .065 or .058 wall': one value in doubt, not two that are
+        wanted; but 'both', 'each' and radii are."""
+        if figure.link != "or":
+            return False
+        wall = slot_of(figure) == "wall" and not self.layout.says(figure.sentence, BOTH)
+        return wall or "hedged" in figure.notes
 
     def _close(self) -> None:
         self.done.extend(group for group in self.open if group.slots or group.shape)
@@ -133,6 +141,7 @@ class Gatherer:
         elif (
             first.link == "restate"
             or self._repeats(slot, first)
+            or (single and self._is_undecided(first))
             or (
                 single
                 and (contradicts(self.open, slot, first) or is_perhaps(self.open[-1], slot, first))

@@ -6,11 +6,13 @@ from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
 from .patterns import whole_words
 
-EACH = whole_words(
-    "each | both | every | all | either | any | jeweils | beide | alle | chacun | tous | ambos",
+_BOTH = (
+    "each | both | every | all | jeweils | beide | alle | chacun | tous | ambos",
     "always | throughout | immer | toujours | siempre | sempre | altijd",
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
 )
+BOTH = whole_words(*_BOTH)
+EACH = whole_words(*_BOTH, "either | any")
 COMBINED = whole_words(
     "every combination | all combinations | any combination | all four | all six | all eight",
     "jede kombination | alle kombinationen | toutes les combinaisons | todas las combinaciones",

@@ -119,7 +119,12 @@ def _doubt_restatements(size: Sizing) -> None:
                 continue
             others = _other_lengths(size, field, figure)
             if others and all(abs(other - stated) > stated * near for other in others):
-                size.doubt(field, "given in two forms that do not agree", others[0])
+                why = (
+                    _WHY["choice"]
+                    if figure.link == "or"
+                    else "given in two forms that do not agree"
+                )
+                size.doubt(field, why, others[0])
 
 
 def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]:
