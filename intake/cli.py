@@ -173,7 +173,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         "sources",
         nargs="*",
         metavar="SOURCE",
-        help="as PATH of read, at least one: the shop's mailbox is not read over IMAP yet",
+        help="as PATH of read; without any, the mailbox that shop.toml names",
     )
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")

@@ -16,6 +16,7 @@ from .cli_common import (
     RefusedError,
     attempt,
     complain,
+    printable,
     shop_of,
     store_place,
     templates_of,
@@ -25,7 +26,7 @@ from .cli_common import (
 if TYPE_CHECKING:
     from ..rules.shop import Shop
     from .deliver import Target
-    from .model import Result
+    from .model import Message, Result
     from .store import Store
     from .templates import Templates
 
@@ -51,13 +52,45 @@ class Collected:
     new: list[tuple[int, Result]] = field(default_factory=list)
     known: list[tuple[int, Result]] = field(default_factory=list)
     unusable: int = 0
+    seen: int = 0
+    """Known by their headers alone."""
+
+    def counts(self) -> str:
+        """How many of what, in one sentence."""
+        kinds = Counter(result.kind for _, result in self.new)
+        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
+        return (
+            f"{len(self.new)} new{f' ({detail})' if detail else ''}, "
+            f"{len(self.known) + self.seen} known before, {self.unusable} not usable."
+        )
+
+
+def use_message(
+    collected: Collected,
+    message: Message,
+    place: str,
+    store: Store,
+    shop: Shop,
+    templates: Templates,
+) -> bool:
+    """Take one message in and count it; False where our own fault prevents it."""
+    from .desk import take_in
+
+    result = attempt(message, place, shop, templates)
+    if result is None:
+        collected.unusable += 1
+        return False
+    taken = take_in(store, result, place)
+    (collected.new if taken.new else collected.known).append((taken.inquiry, result))
+    if taken.note:
+        print(printable(taken.note))
+    return True
 
 
 def collect_into(
     store: Store, shop: Shop, templates: Templates, sources: Sequence[str]
 ) -> Collected:
     """Take in every message of the sources; what can't be used is complained of, the rest done."""
-    from .desk import take_in
     from .sources import read_paths
 
     collected = Collected()
@@ -66,32 +99,26 @@ def collect_into(
             complain(item.error or f"{item.file}: cannot be read")
             collected.unusable += 1
             continue
-        result = attempt(item.message, item.file, shop, templates)
-        if result is None:
-            collected.unusable += 1
-            continue
-        taken = take_in(store, result, item.file)
-        (collected.new if taken.new else collected.known).append((taken.inquiry, result))
-        if taken.note:
-            print(taken.note)
+        use_message(collected, item.message, item.file, store, shop, templates)
     return collected
 
 
 def collect(args: argparse.Namespace) -> int:
     """Bring new messages into the store."""
-    if not args.sources:
+    if not args.sources and shop_of(args).mailbox is None:
         raise RefusedError(
-            "nothing to collect from: reading the shop's mailbox over IMAP is not built yet; name "
-            "files, a folder of .eml, an mbox, a Maildir or a chat export (.jsonl)",
+            "nothing to collect from: shop.toml has no [mailbox]; name files, a folder of .eml, an "
+            "mbox, a Maildir or a chat export (.jsonl)",
             status=WRONG_CALL,
         )
     with opened(args, create=True) as (shop, store):
-        collected = collect_into(store, shop, templates_of(shop), args.sources)
-        kinds = Counter(result.kind for _, result in collected.new)
-        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
-        print(f"{len(collected.new)} new{f' ({detail})' if detail else ''}, "
-              f"{len(collected.known)} known before, {collected.unusable} not usable. "
-              f"The store is {store.name}.")  # fmt: skip
+        if shop.mailbox is not None and not args.sources:
+            from .cli_mailbox import collect_mailbox
+
+            collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
+        else:
+            collected = collect_into(store, shop, templates_of(shop), args.sources)
+        print(f"{collected.counts()} The store is {store.name}.")
     return UNUSABLE_INPUT if collected.unusable else 0
 
 

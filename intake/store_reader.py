@@ -12,10 +12,11 @@ from . import store_rows as rows
 from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
+from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, word
 
 
-class Reader:
+class Reader(MarksRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:

@@ -140,3 +140,28 @@ event = sa.Table(
     sa.Column("what", sa.String, nullable=False),
     sa.Column("detail", sa.Text, nullable=False),
 )
+
+folder_mark = sa.Table(
+    "folder_mark",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    sa.Column("account", sa.String, nullable=False),
+    sa.Column("folder", sa.String, nullable=False),
+    sa.Column("uidvalidity", sa.BigInteger, nullable=False),  # 32 bits without a sign: RFC 3501
+    sa.Column("next_uid", sa.BigInteger, nullable=False),
+    sa.Column("since", sa.Date),
+    sa.Column("at", UtcDateTime, nullable=False),
+    sa.UniqueConstraint("account", "folder"),
+)
+
+held_back = sa.Table(
+    "held_back",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    sa.Column("account", sa.String, nullable=False),
+    sa.Column("folder", sa.String, nullable=False),
+    sa.Column("uidvalidity", sa.BigInteger, nullable=False),
+    sa.Column("uid", sa.BigInteger, nullable=False),
+    sa.Column("at", UtcDateTime, nullable=False),
+    sa.UniqueConstraint("account", "folder", "uidvalidity", "uid"),
+)

@@ -13,11 +13,12 @@ from .inquiry import Correction, Inquiry, State, Word
 from .message_keys import thread
 from .model import Draft, Result
 from .store_json import keepable
+from .store_marks import MarksWrite
 from .store_reader import Reader
 from .store_schema import correction, draft, event, inquiry, message, word
 
 
-class Writer(Reader):
+class Writer(Reader, MarksWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
