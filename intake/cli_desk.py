@@ -211,10 +211,13 @@ def deliver(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         sender = Address(name=shop.reply_name, address=shop.reply_address or "")
-        delivery = lay_down(store, target_of(args, shop), sender)
+        with _target(args, shop) as target:
+            delivery = lay_down(store, target, sender)
     for done in delivery.delivered:
         again = " (it lay there already)" if done.was_there else ""
         print(f"Inquiry {done.inquiry}: the draft lies in {done.place}{again}")
+        if done.note:
+            print(done.note)
     if not delivery.delivered and not delivery.left:
         print("Nothing to lay down: no draft is approved and not yet delivered.")
     for left in delivery.left:
@@ -222,14 +225,31 @@ def deliver(args: argparse.Namespace) -> int:
     return UNUSABLE_INPUT if delivery.left else 0
 
 
-def target_of(args: argparse.Namespace, shop: Shop) -> Target:
-    """Where shop.toml wants drafts laid; by default the folder ``drafts`` beside the store."""
+@contextmanager
+def _target(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
+    """Where drafts go: what [deliver] says, else the mailbox's Drafts folder, else files."""
+    if shop.mailbox is None or shop.deliver is not None:
+        yield file_target(args, shop)
+        return
+    from .mailbox.drafts import ImapDrafts
+
+    with ImapDrafts(shop.mailbox, shop.folder, _beside_store(args, shop) / "drafts") as target:
+        yield target
+
+
+def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
+    beside = shop.folder if args.store is None else Path(args.store).parent
+    return beside or shop.folder or Path()
+
+
+def file_target(args: argparse.Namespace, shop: Shop) -> Target:
+    """Where shop.toml wants drafts laid as files; else the folder ``drafts`` beside the store."""
     from .deliver import DraftsFolder, MaildirDrafts
 
-    beside = shop.folder if args.store is None else Path(args.store).parent
-    base = shop.folder or beside or Path()
+    beside = _beside_store(args, shop)
+    base = shop.folder or beside
     if shop.deliver is not None and shop.deliver.maildir is not None:
         return MaildirDrafts(base / shop.deliver.maildir, base / "drafts")
     if shop.deliver is not None and shop.deliver.folder is not None:
         return DraftsFolder(base / shop.deliver.folder)
-    return DraftsFolder((beside or base) / "drafts")
+    return DraftsFolder(beside / "drafts")

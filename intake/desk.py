@@ -8,7 +8,7 @@ a DeskError whose message is the sentence for the person. ``correct`` and ``edit
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from . import message_keys as keys
@@ -26,7 +26,7 @@ from .desk_errors import (
     UndeliverableError,
 )
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
-from .letter import Mailbox, compose, recipients
+from .letter import DraftId, Mailbox, compose, digest, recipients
 from .model import Address, Kind, Result
 
 if TYPE_CHECKING:
@@ -84,6 +84,8 @@ class Delivered:
     place: str
     was_there: bool
     """It had been laid before, and only the record of it was missing."""
+    note: str = ""
+    """For the person: an earlier draft that was left where it lies."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -252,7 +254,7 @@ def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> 
     inquiry = the_inquiry(book, number, to_change=True)
     if inquiry.state is not State.APPROVED:  # delivered or withdrawn by somebody else just now
         return None
-    letter = compose(inquiry, sender)
+    letter = replace(compose(inquiry, sender), laid_before=_laid_before(book, number))
     laid = target.lay(letter)
     book.move(inquiry, State.DELIVERED)
     book.log(
@@ -263,8 +265,21 @@ def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> 
         name=str(letter.id),
         place=laid.place,
         was_there=laid.was_there,
+        sha256=digest(letter.data),
     )
-    return Delivered(inquiry=number, place=laid.place, was_there=laid.was_there)
+    return Delivered(inquiry=number, place=laid.place, was_there=laid.was_there, note=laid.note)
+
+
+def _laid_before(book: Writer, number: int) -> dict[DraftId, str]:
+    """The inquiry's drafts that were laid so far, with the digest of their bytes."""
+    laid: dict[DraftId, str] = {}
+    for event in book.history(number):
+        name, sha256 = event.detail.get("name"), event.detail.get("sha256")
+        if event.what == "delivered" and isinstance(name, str) and isinstance(sha256, str):
+            draft = DraftId.parse(name)
+            if draft is not None:
+                laid[draft] = sha256
+    return laid
 
 
 def _refuse_settled(inquiry: Inquiry) -> None:

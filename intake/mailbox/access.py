@@ -56,7 +56,7 @@ def plainly(settings: Mailbox) -> Iterator[None]:
     except imap.IMAPClientAbortError as error:
         raise LostMailboxError(f"{host} broke off the connection") from error
     except imap.IMAPClientError as error:
-        raise MailboxError(f"{host} refused: {_said(error)}") from error
+        raise MailboxError(f"{host} refused: {said_by(error)}") from error
     except ssl.SSLCertVerificationError as error:
         raise MailboxError(
             f"the certificate of {settings.host} can't be trusted: {error.verify_message}; "
@@ -138,7 +138,7 @@ def _log_in(client: IMAPClient, settings: Mailbox, secret: Secret) -> None:
         raise
     except imap.IMAPClientError as error:
         # What the server says may repeat what it was told, so the cause is cut off as well.
-        words = _said(error).replace(secret.words, "...")
+        words = said_by(error).replace(secret.words, "...")
         raise MailboxLoginError(
             f"{settings.host} does not let {settings.user} in with this {secret.kind}: {words}"
         ) from None
@@ -156,7 +156,7 @@ def _imap_error() -> type[Exception]:
     return error
 
 
-def _said(error: BaseException) -> str:
+def said_by(error: BaseException) -> str:
     """A server's own words on one line."""
     words = error.args[0] if error.args else ""
     if isinstance(words, bytes):

@@ -70,7 +70,7 @@ def headers(client: IMAPClient, uids: Sequence[int]) -> Iterator[tuple[int, byte
     for start in range(0, len(uids), SIZES_AT_ONCE):
         said = client.fetch(uids[start : start + SIZES_AT_ONCE], [item])
         for uid in sorted(said):
-            yield uid, _body_of(said[uid]) or b""
+            yield uid, body_of(said[uid]) or b""
 
 
 def _groups(uids: Sequence[int], sizes: dict[int, int], largest: int) -> Iterator[list[int]]:
@@ -96,12 +96,11 @@ def _bodies(
     if large:
         said.update(client.fetch(large, [f"BODY.PEEK[]<0.{largest}>"]))
     return [
-        Fetched(uid, _body_of(said[uid]) if uid in said else None, sizes.get(uid, 0))
-        for uid in uids
+        Fetched(uid, body_of(said[uid]) if uid in said else None, sizes.get(uid, 0)) for uid in uids
     ]
 
 
-def _body_of(items: dict[bytes, object]) -> bytes | None:
+def body_of(items: dict[bytes, object]) -> bytes | None:
     """What came under ``BODY[...]``: servers spell the rest of the name in their own way."""
     for name, value in items.items():
         if name.startswith(b"BODY[") and isinstance(value, bytes):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from ...rules.shop_mailbox import Mailbox
 from ..desk_errors import MailboxError
@@ -30,20 +30,33 @@ def open_readonly(client: IMAPClient, folder: str) -> tuple[int, int]:
 
     Raises MailboxError where there is none of that name.
     """
+    said = _opened(client, folder, readonly=True)
+    if b"UIDVALIDITY" not in said:
+        raise MailboxError(f"the server gives no UIDVALIDITY for {folder!r}: it can't be read")
+    # Without UIDNEXT (older servers) every UID is looked for.
+    return int(said[b"UIDVALIDITY"]), int(said.get(b"UIDNEXT", UNKNOWN_END))
+
+
+def open_for_drafts(client: IMAPClient, folder: str) -> None:
+    """Open a folder so that drafts of ours can be taken out of it. Never one with customers' mail.
+
+    Raises MailboxError where there is none of that name.
+    """
+    _opened(client, folder, readonly=False)
+
+
+def _opened(client: IMAPClient, folder: str, *, readonly: bool) -> dict[bytes, Any]:
     from imapclient.exceptions import IMAPClientAbortError, IMAPClientError
 
     try:
-        said = client.select_folder(folder, readonly=True)
+        said: dict[bytes, Any] = client.select_folder(folder, readonly=readonly)
     except IMAPClientAbortError:
         raise
     except IMAPClientError as error:
         raise MailboxError(
             f"the mailbox has no folder {folder!r} that can be opened: see shop.toml"
         ) from error
-    if b"UIDVALIDITY" not in said:
-        raise MailboxError(f"the server gives no UIDVALIDITY for {folder!r}: it can't be read")
-    # Without UIDNEXT (older servers) every UID is looked for.
-    return int(said[b"UIDVALIDITY"]), int(said.get(b"UIDNEXT", UNKNOWN_END))
+    return said
 
 
 def special_folder(client: IMAPClient, settings: Mailbox, use: Use) -> str | None:

@@ -118,3 +118,20 @@ def _surroundings(monkeypatch: pytest.MonkeyPatch) -> None:
 def shop(server: Dovecot, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Shop:
     """A shop that collects from the server."""
     return new_shop(tmp_path, settings_of(server), capsys)
+
+
+def lay(
+    server: Dovecot, *mails: bytes, folder: str = "INBOX", flags: tuple[bytes, ...] = ()
+) -> None:
+    """Mails that come into a folder."""
+    with the_mail(server) as client:
+        for one in mails:
+            client.append(folder, one, flags)
+
+
+def in_folder(server: Dovecot, folder: str) -> list[bytes]:
+    """All mails of a folder, in order, looked at without leaving a mark."""
+    with the_mail(server) as client:
+        client.select_folder(folder, readonly=True)
+        found = client.fetch(client.search(), ["BODY.PEEK[]"])
+        return [found[uid][b"BODY[]"] for uid in sorted(found)]

@@ -18,16 +18,8 @@ from bendreply.intake.store import open_store
 
 from ...servers.dovecot import PASSWORD
 from ...servers.proxy import Proxy, after
-from .conftest import Dovecot, Shop, new_shop, running, settings_of, the_mail
+from .conftest import Dovecot, Shop, lay, new_shop, running, settings_of, the_mail
 from .mails import ASKS, mail
-
-
-def lay(
-    server: Dovecot, *mails: bytes, folder: str = "INBOX", flags: tuple[bytes, ...] = ()
-) -> None:
-    with the_mail(server) as client:
-        for one in mails:
-            client.append(folder, one, flags)
 
 
 def state_of(server: Dovecot, folder: str = "INBOX") -> dict[int, object]:
