@@ -51,6 +51,8 @@ class Collected:
 
     new: list[tuple[int, Result]] = field(default_factory=list)
     known: list[tuple[int, Result]] = field(default_factory=list)
+    joined: list[tuple[int, Result]] = field(default_factory=list)
+    """Further messages, with what was made of the whole inquiry."""
     unusable: int = 0
     seen: int = 0
     """Known by their headers alone."""
@@ -59,8 +61,9 @@ class Collected:
         """How many of what, in one sentence."""
         kinds = Counter(result.kind for _, result in self.new)
         detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
+        joined = f"{len(self.joined)} joined to earlier inquiries, " if self.joined else ""
         return (
-            f"{len(self.new)} new{f' ({detail})' if detail else ''}, "
+            f"{len(self.new)} new{f' ({detail})' if detail else ''}, {joined}"
             f"{len(self.known) + self.seen} known before, {self.unusable} not usable."
         )
 
@@ -74,13 +77,23 @@ def use_message(
     templates: Templates,
 ) -> bool:
     """Take one message in and count it; False where our own fault prevents it."""
-    from .desk import take_in
+    from .desk import Joining, take_in
+    from .pipeline import process_reply
 
     result = attempt(message, place, shop, templates)
     if result is None:
         collected.unusable += 1
         return False
-    taken = take_in(store, result, place)
+    joining = Joining(
+        lambda message, before: process_reply(message, before, shop, templates),
+        shop.reply_address or "",
+    )
+    taken = take_in(store, result, place, joining)
+    if taken.joined is not None:
+        collected.joined.append((taken.inquiry, taken.joined))
+        if taken.note:
+            print(printable(taken.note))
+        return True
     (collected.new if taken.new else collected.known).append((taken.inquiry, result))
     if taken.note:
         print(printable(taken.note))
@@ -173,7 +186,9 @@ def correct(args: argparse.Namespace) -> int:
             args.id,
             changes,
             index,
-            lambda message, requests: process_again(message, requests, shop, templates),
+            lambda message, requests: process_again(
+                message, requests, shop, templates, inquiry.earlier
+            ),
             args.by,
             seen=inquiry.version,
         )

@@ -25,6 +25,7 @@ from .desk_errors import (
     SetAsideError,
     UndeliverableError,
 )
+from .desk_join import Joining, join, recalled
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
 from .letter import DraftId, Mailbox, compose, digest, recipients
 from .model import Address, Kind, Result
@@ -40,6 +41,7 @@ __all__ = [
     "Delivered",
     "Delivery",
     "DeskError",
+    "Joining",
     "Left",
     "Rejudge",
     "Taken",
@@ -65,6 +67,8 @@ class Taken:
     state: State
     note: str = ""
     """For the person: a message known before has come back with other words."""
+    joined: Result | None = None
+    """What was made of the whole inquiry, where the message went to one that was there."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,18 +108,19 @@ class Delivery:
     left: tuple[Left, ...]
 
 
-def take_in(store: Store, result: Result, source: str) -> Taken:
+def take_in(store: Store, result: Result, source: str, joining: Joining | None = None) -> Taken:
     """Keep a message with all that was made of it. Known before: nothing changes.
 
-    ``source`` names the file or folder that it came from.
+    ``source`` names the file or folder that it came from. With ``joining``, a further message of
+    a customer goes to the inquiry that it belongs to, which is then judged and drafted again.
     """
     try:
-        return _take_in(store, result, source)
+        return _take_in(store, result, source, joining)
     except ClashError:  # a database server lets two look before either writes: look again
-        return _take_in(store, result, source)
+        return _take_in(store, result, source, joining)
 
 
-def _take_in(store: Store, result: Result, source: str) -> Taken:
+def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
         key = keys.usual_key(came)
@@ -129,6 +134,16 @@ def _take_in(store: Store, result: Result, source: str) -> Taken:
                     )
                 return Taken(inquiry=number, new=False, state=book.state(number), note=note)
             key = keys.key_of_its_own(came)
+        if joining is not None:
+            if joined := join(book, result, source, joining, key=key):
+                return Taken(
+                    inquiry=joined.inquiry,
+                    new=False,
+                    state=book.state(joined.inquiry),
+                    note="\n".join(joined.told),
+                    joined=joined.result,
+                )
+            result = recalled(book, result, joining.reread)
         state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
         decision = in_short(result)
         number = book.add_inquiry(

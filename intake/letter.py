@@ -34,6 +34,12 @@ _MADE_UP_ID = re.compile(r"sha256-[0-9a-f]+@local")
 _KEPT_IN_NAMES = frozenset(" .'’&/+-")
 
 
+def digest_of(first: Message) -> str:
+    """What in a ``DraftId`` stands for the message that an inquiry began with."""
+    spelled = f"{first.channel}\n{first.message_id}\n{first.raw_sha256}".encode("utf-8", "replace")
+    return hashlib.sha256(spelled).hexdigest()[:16]
+
+
 @dataclass(frozen=True, slots=True)
 class DraftId:
     """Which draft of which inquiry: the same each time, so that one laid down is known again."""
@@ -48,9 +54,8 @@ class DraftId:
     @classmethod
     def of(cls, inquiry: Inquiry, draft: StoredDraft) -> Self:
         """The name of a draft."""
-        came = inquiry.messages[0].message  # the same for all drafts of an inquiry
-        spelled = f"{came.channel}\n{came.message_id}\n{came.raw_sha256}".encode("utf-8", "replace")
-        return cls(inquiry.id, draft.number, hashlib.sha256(spelled).hexdigest()[:16])
+        first = inquiry.messages[0].message  # the same for all drafts of an inquiry
+        return cls(inquiry.id, draft.number, digest_of(first))
 
     @classmethod
     def parse(cls, message_id: str) -> Self | None:

@@ -183,7 +183,7 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
     if message.received_at:
         out.print(hanging("received", f"{message.received_at:%Y-%m-%d %H:%M} UTC"))
     out.print(hanging("stands", _state(inquiry)))
-    latest = inquiry.messages[-1]
+    latest = inquiry.latest
     out.print(hanging("kind", printable(f"{inquiry.kind}: {latest.why_kind}")))
     for number, assessment in enumerate(inquiry.assessments, start=1):
         out.print()

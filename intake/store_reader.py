@@ -14,9 +14,10 @@ from .message_keys import key_of_its_own, usual_key
 from .model import Message
 from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, word
+from .store_threads import ThreadsRead
 
 
-class Reader(MarksRead):
+class Reader(MarksRead, ThreadsRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:

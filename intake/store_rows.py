@@ -13,6 +13,7 @@ from .inquiry import (
     Correction,
     Event,
     Inquiry,
+    Role,
     Row,
     Said,
     State,
@@ -97,6 +98,7 @@ def _message(row: Found) -> StoredMessage:
         why_kind=row.why_kind,
         source=row.source,
         taken_at=row.taken_at,
+        role=Role(row.role),
     )
 
 

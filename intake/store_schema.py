@@ -77,7 +77,7 @@ message = sa.Table(
     sa.Column("thread", sa.String, nullable=False, index=True),
     sa.Column("in_reply_to", sa.String),
     sa.Column("sender_name", sa.String, nullable=False),
-    sa.Column("sender", sa.String, nullable=False),
+    sa.Column("sender", sa.String, nullable=False, index=True),
     sa.Column("subject", sa.String, nullable=False),
     sa.Column("received_at", UtcDateTime),
     sa.Column("kind", sa.String, nullable=False),
@@ -85,6 +85,7 @@ message = sa.Table(
     sa.Column("message", sa.Text, nullable=False),
     sa.Column("source", sa.String, nullable=False),
     sa.Column("taken_at", UtcDateTime, nullable=False),
+    sa.Column("role", sa.String, nullable=False, server_default="customer"),
     sa.UniqueConstraint("channel", "message_id"),
     sa.UniqueConstraint("channel", "raw_sha256"),
 )

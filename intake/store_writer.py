@@ -9,7 +9,7 @@ import sqlalchemy as sa
 
 from . import store_json as packing
 from .desk_errors import ChangedMeanwhileError, ClashError
-from .inquiry import Correction, Inquiry, State, Word
+from .inquiry import Correction, Inquiry, Role, State, Word
 from .message_keys import thread
 from .model import Draft, Result
 from .store_json import keepable
@@ -43,8 +43,16 @@ class Writer(Reader, MarksWrite):
         number: int = key[0]
         return number
 
-    def add_message(self, number: int, result: Result, *, key: str, source: str) -> None:
-        """The message that an inquiry came with, kept under ``key``.
+    def add_message(
+        self,
+        number: int,
+        result: Result,
+        *,
+        key: str,
+        source: str,
+        role: Role = Role.CUSTOMER,
+    ) -> None:
+        """A message of an inquiry, kept under ``key``.
 
         Raises ClashError where it is there already; nothing of the transaction can stay then.
         """
@@ -65,6 +73,7 @@ class Writer(Reader, MarksWrite):
             "message": packing.pack_message(came),
             "source": keepable(source),
             "taken_at": self.now,
+            "role": role,
         }
         try:
             self._insert(message, **values)

@@ -62,6 +62,8 @@ class Evidence(Frozen):
     surface: str
     how: str = ""
     """How the words became the value, e.g. '16 ga BWG', '2 x OD', '1-3/4 in'."""
+    message_id: str = ""
+    """The earlier message of the conversation that they stand in; empty: the one at hand."""
 
 
 class SizeRequest(Frozen):
