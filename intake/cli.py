@@ -175,6 +175,9 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         metavar="SOURCE",
         help="as PATH of read; without any, the mailbox that shop.toml names",
     )
+    collect.add_argument(
+        "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
+    )
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")

@@ -118,6 +118,8 @@ def collect_into(
 
 def collect(args: argparse.Namespace) -> int:
     """Bring new messages into the store."""
+    if args.watch and args.sources:
+        raise RefusedError("--watch is for the mailbox: name no files with it", status=WRONG_CALL)
     if not args.sources and shop_of(args).mailbox is None:
         raise RefusedError(
             "nothing to collect from: shop.toml has no [mailbox]; name files, a folder of .eml, an "
@@ -126,8 +128,11 @@ def collect(args: argparse.Namespace) -> int:
         )
     with opened(args, create=True) as (shop, store):
         if shop.mailbox is not None and not args.sources:
-            from .cli_mailbox import collect_mailbox
+            from .cli_mailbox import collect_mailbox, watch_mailbox
 
+            if args.watch:
+                watch_mailbox(store, shop, shop.mailbox, templates_of(shop))
+                return 0
             collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
         else:
             collected = collect_into(store, shop, templates_of(shop), args.sources)

@@ -8,12 +8,13 @@ a DeskError whose message is the sentence for the person. ``correct`` and ``edit
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
 from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry, when
+from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
     AlreadyDeliveredError,
@@ -27,13 +28,11 @@ from .desk_errors import (
 )
 from .desk_join import Joining, join, recalled
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
-from .letter import DraftId, Mailbox, compose, digest, recipients
-from .model import Address, Kind, Result
+from .letter import Mailbox, recipients
+from .model import Kind, Result
 
 if TYPE_CHECKING:
-    from .deliver import Target
     from .store import Store
-    from .store_writer import Writer
 
 __all__ = [
     "Approved",
@@ -78,34 +77,6 @@ class Approved:
     inquiry: int
     draft_number: int
     word: Word
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Delivered:
-    """A draft that lies where a person will find it."""
-
-    inquiry: int
-    place: str
-    was_there: bool
-    """It had been laid before, and only the record of it was missing."""
-    note: str = ""
-    """For the person: an earlier draft that was left where it lies."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Left:
-    """An approved draft that could not be laid down; it stays approved."""
-
-    inquiry: int
-    why: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Delivery:
-    """One run of ``deliver``."""
-
-    delivered: tuple[Delivered, ...]
-    left: tuple[Left, ...]
 
 
 def take_in(store: Store, result: Result, source: str, joining: Joining | None = None) -> Taken:
@@ -241,62 +212,6 @@ def set_aside(
         return the_inquiry(book, inquiry.id)
 
 
-def deliver(store: Store, target: Target, sender: Address) -> Delivery:
-    """Lay every approved draft in ``target``, from the shop's reply address ``sender``.
-
-    Each in its own transaction, held open while it is laid: nobody can withdraw the approval in
-    between. What can't be laid stays approved and is named with its reason.
-    """
-    with store.reading() as book:
-        approved = book.numbers(State.APPROVED)
-    delivered: list[Delivered] = []
-    left: list[Left] = []
-    for number in approved:
-        try:
-            with store.writing() as book:
-                done = _deliver_one(book, number, target, sender)
-        except UndeliverableError as error:
-            left.append(Left(inquiry=number, why=str(error)))
-        except OSError as error:
-            why = f"the draft of inquiry {number} could not be laid down: {error.strerror or error}"
-            left.append(Left(inquiry=number, why=f"{why}; it stays approved"))
-        else:
-            delivered += [done] if done else []
-    return Delivery(delivered=tuple(delivered), left=tuple(left))
-
-
-def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> Delivered | None:
-    inquiry = the_inquiry(book, number, to_change=True)
-    if inquiry.state is not State.APPROVED:  # delivered or withdrawn by somebody else just now
-        return None
-    letter = replace(compose(inquiry, sender), laid_before=_laid_before(book, number))
-    laid = target.lay(letter)
-    book.move(inquiry, State.DELIVERED)
-    book.log(
-        number,
-        BENDREPLY,
-        "delivered",
-        draft=letter.id.number,
-        name=str(letter.id),
-        place=laid.place,
-        was_there=laid.was_there,
-        sha256=digest(letter.data),
-    )
-    return Delivered(inquiry=number, place=laid.place, was_there=laid.was_there, note=laid.note)
-
-
-def _laid_before(book: Writer, number: int) -> dict[DraftId, str]:
-    """The inquiry's drafts that were laid so far, with the digest of their bytes."""
-    laid: dict[DraftId, str] = {}
-    for event in book.history(number):
-        name, sha256 = event.detail.get("name"), event.detail.get("sha256")
-        if event.what == "delivered" and isinstance(name, str) and isinstance(sha256, str):
-            draft = DraftId.parse(name)
-            if draft is not None:
-                laid[draft] = sha256
-    return laid
-
-
 def _refuse_settled(inquiry: Inquiry) -> None:
     """Refuse what has a person's word already, or needs none: who said what, when."""
     last = inquiry.words[-1] if inquiry.words else None
@@ -310,6 +225,11 @@ def _refuse_settled(inquiry: Inquiry) -> None:
             raise AlreadyDeliveredError(
                 f"inquiry {inquiry.id} was approved by {last.by} on {when(last.at)} and its draft "
                 "has been delivered; nothing was changed"
+            )
+        case State.ANSWERED:
+            raise AlreadyDeliveredError(
+                f"inquiry {inquiry.id} is answered: the reply lies in the Sent folder; nothing was "
+                "changed"
             )
         case State.SET_ASIDE if last:
             raise SetAsideError(

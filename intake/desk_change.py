@@ -227,6 +227,11 @@ def _refuse_past(inquiry: Inquiry, changes: Mapping[str, Value]) -> None:
 
 
 def _refuse_delivered(inquiry: Inquiry, doing: str) -> None:
+    if inquiry.state is State.ANSWERED:
+        raise AlreadyDeliveredError(
+            f"inquiry {inquiry.id} is answered and can't be {doing} any more: the reply lies in "
+            "the Sent folder"
+        )
     if inquiry.state is State.DELIVERED:
         raise AlreadyDeliveredError(
             f"the draft of inquiry {inquiry.id} has been delivered and can't be {doing} any more: "

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from enum import StrEnum
 
 from ..rules.assessment import Assessment
@@ -102,6 +102,20 @@ class Word:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reply:
+    """A reply to the customer as it was found in the Sent folder."""
+
+    message_id: str
+    sent_at: datetime | None
+    after: timedelta | None
+    """Since the customer's message; None where one of the two bears no date."""
+    draft_number: int | None
+    likeness: float | None
+    """1.0: the draft's words as they were; 0.0: none of them. None where there was no draft."""
+    body: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Event:
     """One line of the history. ``who`` is a person's name or the program's."""
 
@@ -133,6 +147,7 @@ class Inquiry:
     drafts: tuple[StoredDraft, ...]
     corrections: tuple[Correction, ...]
     words: tuple[Word, ...]
+    replies: tuple[Reply, ...] = ()
 
     @property
     def message(self) -> Message:

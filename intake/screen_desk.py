@@ -14,7 +14,7 @@ from ..rules.request import LENGTH_FIELDS, SizeRequest
 from ..rules.units import both_units
 from .cli_common import printable
 from .desk_change import Changed
-from .inquiry import Asking, Correction, Inquiry, Row, State
+from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
 from .letter import Mailbox, recipients
 from .model import Address, Kind, Message, Result
 from .screen import (
@@ -214,6 +214,8 @@ def _reply_to(message: Message, shop_address: str) -> str:
 def _state(inquiry: Inquiry) -> str:
     if inquiry.state is State.WAITING:
         return "waits for a person"
+    if inquiry.state is State.ANSWERED and inquiry.replies:
+        return printable(answered(inquiry.replies[-1]))
     last = inquiry.words[-1] if inquiry.words else None
     if last is None:
         return str(inquiry.state)
@@ -221,6 +223,19 @@ def _state(inquiry: Inquiry) -> str:
     by = f" by {last.by}, {last.at:%Y-%m-%d %H:%M} UTC{why}"
     delivered = ", draft delivered" if inquiry.state is State.DELIVERED else ""
     return printable(f"{last.said}{by}{delivered}")
+
+
+def answered(reply: Reply) -> str:
+    """When a reply was sent, how soon, and how far it is from the draft."""
+    words = ["answered"]
+    if reply.sent_at is not None:
+        words.append(f"{reply.sent_at:%Y-%m-%d %H:%M} UTC")
+    if reply.after is not None:
+        hours, minutes = divmod(int(reply.after.total_seconds()) // 60, 60)
+        words.append(f"after {hours} h {minutes} min")
+    if reply.likeness is not None:
+        words.append(f"{reply.likeness:.0%} of the words as drafted")
+    return ", ".join(words)
 
 
 def correction_view(out: Console, changed: Changed, index: int) -> None:

@@ -13,7 +13,7 @@ from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
 from .store_marks import MarksRead
-from .store_schema import correction, draft, event, inquiry, message, word
+from .store_schema import correction, draft, event, inquiry, message, reply, word
 from .store_threads import ThreadsRead
 
 
@@ -52,6 +52,7 @@ class Reader(MarksRead, ThreadsRead):
             drafts=self._of(draft, number),
             corrections=self._of(correction, number),
             words=self._of(word, number),
+            replies=self._of(reply, number),
         )
 
     def state(self, number: int) -> State:

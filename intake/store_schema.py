@@ -142,6 +142,20 @@ event = sa.Table(
     sa.Column("detail", sa.Text, nullable=False),
 )
 
+reply = sa.Table(
+    "reply",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    _inquiry_id(),
+    sa.Column("message_id", sa.String, nullable=False),
+    sa.Column("sent_at", UtcDateTime),
+    sa.Column("after_s", sa.Integer),
+    sa.Column("draft_number", sa.Integer),
+    sa.Column("likeness", sa.Float),
+    sa.Column("body", sa.Text, nullable=False),
+    sa.UniqueConstraint("message_id"),
+)
+
 folder_mark = sa.Table(
     "folder_mark",
     metadata,

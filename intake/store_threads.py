@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from datetime import datetime
 
 import sqlalchemy as sa
 
@@ -11,7 +12,7 @@ from .inquiry import Role
 from .letter import DraftId, digest_of
 from .model import Message
 from .store_json import keepable
-from .store_schema import draft, inquiry, message
+from .store_schema import draft, inquiry, message, reply
 
 MOST_LOOKED_AT = 20
 """Of one sender's messages, how many of the latest are compared."""
@@ -37,7 +38,10 @@ class ThreadsRead:
                 inquiry.c.kind != "automatic",
             )
         ).all()
-        named = max(found, key=lambda row: wanted[row.message_id], default=None)
+        ours = self._connection.execute(
+            sa.select(reply.c.message_id, reply.c.inquiry_id).where(reply.c.message_id.in_(wanted))
+        ).all()
+        named = max([*found, *ours], key=lambda row: wanted[row.message_id], default=None)
         return None if named is None else int(named.inquiry_id)
 
     def has_draft(self, name: DraftId) -> bool:
@@ -50,6 +54,17 @@ class ThreadsRead:
             .limit(1)
         ).one_or_none()
         return row is not None and digest_of(packing.unpack_message(row.message)) == name.digest
+
+    def has_reply(self, message_id: str) -> bool:
+        """Whether a reply out of the Sent folder is known."""
+        query = sa.select(reply.c.id).where(reply.c.message_id == keepable(message_id))
+        return self._connection.execute(query).one_or_none() is not None
+
+    def oldest_message(self) -> datetime | None:
+        """When the first message of all was written."""
+        query = sa.select(sa.func.min(message.c.received_at))
+        found: datetime | None = self._connection.execute(query).scalar_one()
+        return found
 
     def has_customer(self, number: int, address: str) -> bool:
         """Whether an inquiry has a message from that address."""

@@ -9,13 +9,13 @@ import sqlalchemy as sa
 
 from . import store_json as packing
 from .desk_errors import ChangedMeanwhileError, ClashError
-from .inquiry import Correction, Inquiry, Role, State, Word
+from .inquiry import Correction, Inquiry, Reply, Role, State, Word
 from .message_keys import thread
 from .model import Draft, Result
 from .store_json import keepable
 from .store_marks import MarksWrite
 from .store_reader import Reader
-from .store_schema import correction, draft, event, inquiry, message, word
+from .store_schema import correction, draft, event, inquiry, message, reply, word
 
 
 class Writer(Reader, MarksWrite):
@@ -124,6 +124,19 @@ class Writer(Reader, MarksWrite):
             why=given.why,
             at=given.at,
             draft_number=given.draft_number,
+        )
+
+    def add_reply(self, number: int, seen: Reply) -> None:
+        """A reply found in the Sent folder."""
+        self._insert(
+            reply,
+            inquiry_id=number,
+            message_id=keepable(seen.message_id),
+            sent_at=seen.sent_at,
+            after_s=None if seen.after is None else int(seen.after.total_seconds()),
+            draft_number=seen.draft_number,
+            likeness=seen.likeness,
+            body=keepable(seen.body),
         )
 
     def log(self, number: int, who: str, what: str, **detail: object) -> None:
