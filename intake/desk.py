@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
-from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry, when
+from .desk_common import a_name, as_read, as_seen, earliest, in_short, the_inquiry, when
 from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
@@ -123,7 +123,15 @@ def _take_in(store: Store, result: Result, source: str, joining: Joining | None)
         book.add_message(number, result, key=key, source=source)
         if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
             book.add_draft(number, 1, result.draft, by=BENDREPLY)
-        book.log(number, BENDREPLY, "taken in", source=source, kind=result.kind, decision=decision)
+        book.log(
+            number,
+            BENDREPLY,
+            "taken in",
+            source=source,
+            kind=result.kind,
+            decision=decision,
+            sizes=as_read(result),
+        )
     return Taken(inquiry=number, new=True, state=state)
 
 

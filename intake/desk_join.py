@@ -15,7 +15,7 @@ from .bare_answers import asked_of
 from .carry_over import Change
 from .conversation import Conversation, placed
 from .desk_change import as_text, next_draft, redraft, withdraw_approval
-from .desk_common import earliest, in_short, the_inquiry
+from .desk_common import as_read, earliest, in_short, the_inquiry
 from .inquiry import BENDREPLY, Inquiry, Role, State
 from .model import Kind, Message, Result
 from .own_text import mask
@@ -154,6 +154,7 @@ def _further(
             for one in changes
         ],
         decision=in_short(whole),
+        sizes=as_read(whole),
     )
     return JoinedTo(inquiry.id, whole, tuple(told))
 

@@ -89,6 +89,21 @@ class Reader(MarksRead, ThreadsRead):
         query = sa.select(inquiry.c.id).where(inquiry.c.state == state).order_by(inquiry.c.id)
         return tuple(self._connection.execute(query).scalars())
 
+    def all_numbers(self) -> tuple[int, ...]:
+        """Every inquiry, in the order they came in."""
+        return tuple(
+            self._connection.execute(sa.select(inquiry.c.id).order_by(inquiry.c.id)).scalars()
+        )
+
+    def damage(self) -> list[str]:
+        """What the database itself finds amiss with its file; PostgreSQL keeps watch by itself."""
+        if self._connection.dialect.name != "sqlite":
+            return []
+        found = self._connection.exec_driver_sql("PRAGMA integrity_check(20)").scalars()
+        faults = [f"the store's file is damaged: {one}" for one in found if one != "ok"]
+        lost = self._connection.exec_driver_sql("PRAGMA foreign_key_check").all()
+        return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
+
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
         query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
         return self._connection.execute(query).all()
