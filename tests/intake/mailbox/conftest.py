@@ -6,7 +6,7 @@ import os
 import shutil
 import ssl
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -24,8 +24,11 @@ MUST = "BENDREPLY_NEEDS_SERVERS"
 
 
 @contextmanager
-def running(**settings: object) -> Iterator[Dovecot]:
-    """A server of its own, gone afterwards. Skips where Dovecot is not installed."""
+def running(prepare: Callable[[Path], str] | None = None, **settings: object) -> Iterator[Dovecot]:
+    """A server of its own, gone afterwards. Skips where Dovecot is not installed.
+
+    ``prepare`` puts files into its folder and gives further lines of its configuration.
+    """
     if lacking := dovecot.missing():
         sentence = f"a real IMAP server is needed: apt-get install {lacking}"
         if os.environ.get(MUST):
@@ -34,6 +37,8 @@ def running(**settings: object) -> Iterator[Dovecot]:
     # Not below pytest's own folder: a server that is not root has to reach it.
     folder = Path(tempfile.mkdtemp(prefix="bendreply-dovecot-"))
     folder.chmod(0o755)
+    if prepare is not None:
+        settings["more"] = prepare(folder)
     server = Dovecot(folder, **settings)  # type: ignore[arg-type]
     try:
         yield server.start()
