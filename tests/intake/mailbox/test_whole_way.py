@@ -1,6 +1,6 @@
 """Many messages the whole way: collected, approved, laid into Drafts, and nothing more.
 
-Five hundred in .ci/run; fewer in everyday work, since each is several times written to disk for good.
+Five hundred in .ci/run; fewer in everyday work: each is several times written to disk for good.
 """
 
 from __future__ import annotations
