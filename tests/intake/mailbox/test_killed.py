@@ -27,15 +27,9 @@ LONGEST_S = 0.6
 """Less than a whole run takes, so that the first kills meet work; later ones meet what is left."""
 
 
-def _run(shop: str, command: str) -> None:
-    with open(os.devnull, "w", encoding="utf-8") as nowhere:
-        os.dup2(nowhere.fileno(), 1)
-        os.dup2(nowhere.fileno(), 2)
-        main(["--shop", shop, command])
-
-
 def kill_often(shop: Path, command: str) -> int:
     """Run a command again and again, killed after a random time; how often it was still running."""
+    # The program's own function: a helper in this file can't be imported everywhere tests run.
     context = multiprocessing.get_context("forkserver")
     context.set_forkserver_preload(
         ["bendreply.intake.cli_mailbox", "bendreply.intake.store_writer", "imapclient",
@@ -43,7 +37,7 @@ def kill_often(shop: Path, command: str) -> int:
     )  # fmt: skip
     chance, killed = random.Random(20261116), 0
     for _ in range(KILLS):
-        process = context.Process(target=_run, args=(str(shop), command))
+        process = context.Process(target=main, args=(["--shop", str(shop), command],))
         process.start()
         process.join(timeout=chance.uniform(0.02, LONGEST_S) if killed else 0.1)
         killed += process.is_alive()
