@@ -173,14 +173,18 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         "sources",
         nargs="*",
         metavar="SOURCE",
-        help="as PATH of read, at least one: the shop's mailbox is not read over IMAP yet",
+        help="as PATH of read; without any, the mailbox that shop.toml names",
+    )
+    collect.add_argument(
+        "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
     )
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
     aside = _add(commands, "set-aside", "cli_desk", "set_aside", "leave a message without a draft")
-    for parser in (show, correct, approve, aside):
+    history = _add(commands, "history", "cli_store", "history", "all that happened to an inquiry")
+    for parser in (show, history, correct, approve, aside):
         parser.add_argument(
             "id", metavar="ID", type=_inquiry_number, help="number of the inquiry, see backlog"
         )
@@ -196,11 +200,17 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         )
     aside.add_argument("--why", metavar="TEXT", required=True, help="for whoever looks later")
     deliver = _add(commands, "deliver", "cli_desk", "deliver", "lay approved drafts down")
+    check = _add(commands, "check", "cli_store", "check", "is the store whole")
+    export = _add(
+        commands, "export", "cli_store", "export", "corrected messages, labelled for score"
+    )
+    export.add_argument("folder", metavar="DIR", help="a new folder")
     report = _add(commands, "report", "cli_report", "report", "the weekly report")
     report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
     report.add_argument("--json", action="store_true", help="as one JSON object")
     report.add_argument("--out", metavar="FILE", help="write it to FILE")
-    for parser in (collect, backlog, show, correct, approve, aside, deliver, report):
+    with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
+    for parser in (*with_store, report, check, export):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )

@@ -16,6 +16,7 @@ from .cli_common import (
     RefusedError,
     attempt,
     complain,
+    printable,
     shop_of,
     store_place,
     templates_of,
@@ -25,7 +26,7 @@ from .cli_common import (
 if TYPE_CHECKING:
     from ..rules.shop import Shop
     from .deliver import Target
-    from .model import Result
+    from .model import Message, Result
     from .store import Store
     from .templates import Templates
 
@@ -50,14 +51,59 @@ class Collected:
 
     new: list[tuple[int, Result]] = field(default_factory=list)
     known: list[tuple[int, Result]] = field(default_factory=list)
+    joined: list[tuple[int, Result]] = field(default_factory=list)
+    """Further messages, with what was made of the whole inquiry."""
     unusable: int = 0
+    seen: int = 0
+    """Known by their headers alone."""
+
+    def counts(self) -> str:
+        """How many of what, in one sentence."""
+        kinds = Counter(result.kind for _, result in self.new)
+        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
+        joined = f"{len(self.joined)} joined to earlier inquiries, " if self.joined else ""
+        return (
+            f"{len(self.new)} new{f' ({detail})' if detail else ''}, {joined}"
+            f"{len(self.known) + self.seen} known before, {self.unusable} not usable."
+        )
+
+
+def use_message(
+    collected: Collected,
+    message: Message,
+    place: str,
+    store: Store,
+    shop: Shop,
+    templates: Templates,
+) -> bool:
+    """Take one message in and count it; False where our own fault prevents it."""
+    from .desk import Joining, take_in
+    from .pipeline import process_reply
+
+    result = attempt(message, place, shop, templates)
+    if result is None:
+        collected.unusable += 1
+        return False
+    joining = Joining(
+        lambda message, before: process_reply(message, before, shop, templates),
+        shop.reply_address or "",
+    )
+    taken = take_in(store, result, place, joining)
+    if taken.joined is not None:
+        collected.joined.append((taken.inquiry, taken.joined))
+        if taken.note:
+            print(printable(taken.note))
+        return True
+    (collected.new if taken.new else collected.known).append((taken.inquiry, result))
+    if taken.note:
+        print(printable(taken.note))
+    return True
 
 
 def collect_into(
     store: Store, shop: Shop, templates: Templates, sources: Sequence[str]
 ) -> Collected:
     """Take in every message of the sources; what can't be used is complained of, the rest done."""
-    from .desk import take_in
     from .sources import read_paths
 
     collected = Collected()
@@ -66,32 +112,31 @@ def collect_into(
             complain(item.error or f"{item.file}: cannot be read")
             collected.unusable += 1
             continue
-        result = attempt(item.message, item.file, shop, templates)
-        if result is None:
-            collected.unusable += 1
-            continue
-        taken = take_in(store, result, item.file)
-        (collected.new if taken.new else collected.known).append((taken.inquiry, result))
-        if taken.note:
-            print(taken.note)
+        use_message(collected, item.message, item.file, store, shop, templates)
     return collected
 
 
 def collect(args: argparse.Namespace) -> int:
     """Bring new messages into the store."""
-    if not args.sources:
+    if args.watch and args.sources:
+        raise RefusedError("--watch is for the mailbox: name no files with it", status=WRONG_CALL)
+    if not args.sources and shop_of(args).mailbox is None:
         raise RefusedError(
-            "nothing to collect from: reading the shop's mailbox over IMAP is not built yet; name "
-            "files, a folder of .eml, an mbox, a Maildir or a chat export (.jsonl)",
+            "nothing to collect from: shop.toml has no [mailbox]; name files, a folder of .eml, an "
+            "mbox, a Maildir or a chat export (.jsonl)",
             status=WRONG_CALL,
         )
     with opened(args, create=True) as (shop, store):
-        collected = collect_into(store, shop, templates_of(shop), args.sources)
-        kinds = Counter(result.kind for _, result in collected.new)
-        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
-        print(f"{len(collected.new)} new{f' ({detail})' if detail else ''}, "
-              f"{len(collected.known)} known before, {collected.unusable} not usable. "
-              f"The store is {store.name}.")  # fmt: skip
+        if shop.mailbox is not None and not args.sources:
+            from .cli_mailbox import collect_mailbox, watch_mailbox
+
+            if args.watch:
+                watch_mailbox(store, shop, shop.mailbox, templates_of(shop))
+                return 0
+            collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
+        else:
+            collected = collect_into(store, shop, templates_of(shop), args.sources)
+        print(f"{collected.counts()} The store is {store.name}.")
     return UNUSABLE_INPUT if collected.unusable else 0
 
 
@@ -146,7 +191,9 @@ def correct(args: argparse.Namespace) -> int:
             args.id,
             changes,
             index,
-            lambda message, requests: process_again(message, requests, shop, templates),
+            lambda message, requests: process_again(
+                message, requests, shop, templates, inquiry.earlier
+            ),
             args.by,
             seen=inquiry.version,
         )
@@ -184,10 +231,13 @@ def deliver(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         sender = Address(name=shop.reply_name, address=shop.reply_address or "")
-        delivery = lay_down(store, target_of(args, shop), sender)
+        with _target(args, shop) as target:
+            delivery = lay_down(store, target, sender)
     for done in delivery.delivered:
         again = " (it lay there already)" if done.was_there else ""
         print(f"Inquiry {done.inquiry}: the draft lies in {done.place}{again}")
+        if done.note:
+            print(done.note)
     if not delivery.delivered and not delivery.left:
         print("Nothing to lay down: no draft is approved and not yet delivered.")
     for left in delivery.left:
@@ -195,14 +245,31 @@ def deliver(args: argparse.Namespace) -> int:
     return UNUSABLE_INPUT if delivery.left else 0
 
 
-def target_of(args: argparse.Namespace, shop: Shop) -> Target:
-    """Where shop.toml wants drafts laid; by default the folder ``drafts`` beside the store."""
+@contextmanager
+def _target(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
+    """Where drafts go: what [deliver] says, else the mailbox's Drafts folder, else files."""
+    if shop.mailbox is None or shop.deliver is not None:
+        yield file_target(args, shop)
+        return
+    from .mailbox.drafts import ImapDrafts
+
+    with ImapDrafts(shop.mailbox, shop.folder, _beside_store(args, shop) / "drafts") as target:
+        yield target
+
+
+def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
+    beside = shop.folder if args.store is None else Path(args.store).parent
+    return beside or shop.folder or Path()
+
+
+def file_target(args: argparse.Namespace, shop: Shop) -> Target:
+    """Where shop.toml wants drafts laid as files; else the folder ``drafts`` beside the store."""
     from .deliver import DraftsFolder, MaildirDrafts
 
-    beside = shop.folder if args.store is None else Path(args.store).parent
-    base = shop.folder or beside or Path()
+    beside = _beside_store(args, shop)
+    base = shop.folder or beside
     if shop.deliver is not None and shop.deliver.maildir is not None:
         return MaildirDrafts(base / shop.deliver.maildir, base / "drafts")
     if shop.deliver is not None and shop.deliver.folder is not None:
         return DraftsFolder(base / shop.deliver.folder)
-    return DraftsFolder((beside or base) / "drafts")
+    return DraftsFolder(beside / "drafts")

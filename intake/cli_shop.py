@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from .cli_common import WRONG_CALL, RefusedError, complain, shop_of
+from .cli_common import WRONG_CALL, RefusedError, shop_of
 
 
 def new(args: argparse.Namespace) -> int:
@@ -41,9 +41,4 @@ def check(args: argparse.Namespace) -> int:
         f"wall factor at most {shop.limits.wall_factor_max.value}, "
         f"D of bend at least {shop.limits.d_of_bend_min.value}."
     )
-    if shop.mailbox is not None:
-        complain(
-            "the mailbox settings are not used yet: mail is not read over IMAP; `collect` takes "
-            "files and folders"
-        )
     return 0

@@ -26,6 +26,8 @@ class Laid:
 
     place: str
     was_there: bool
+    note: str = ""
+    """For the person: an earlier draft that was left where it lies."""
 
 
 class Target(Protocol):
@@ -51,12 +53,14 @@ class DraftsFolder:
             return self._lay_text(letter)
         path = self._folder / f"{letter.id.inquiry}.eml"
         if path.exists():
-            with path.open("rb") as file:
-                found = _draft_id(file.read(_HEADER_BYTES))
+            lying = path.read_bytes()
+            found = draft_id_of(lying[:_HEADER_BYTES])
             if found == letter.id:
                 return Laid(str(path), was_there=True)
-            if not letter.id.replaces(found):
+            if found is None or not letter.id.replaces(found):
                 raise _in_the_way(path, letter)
+            if not letter.may_replace(found, lying):
+                raise _changed(path, letter)
         _write(path, letter.data)
         return Laid(str(path), was_there=False)
 
@@ -93,10 +97,17 @@ class MaildirDrafts:
         mail.set_subdir("cur")
         mail.set_flags("D")
         key = drafts.add(mail)
+        note = ""
         for earlier in [one for one in self._lying if letter.id.replaces(one)]:
-            drafts.discard(self._lying.pop(earlier))
+            if letter.may_replace(earlier, _bytes_of(drafts, self._lying[earlier])):
+                drafts.discard(self._lying.pop(earlier))
+            else:
+                note = (
+                    f"draft {earlier.number} of inquiry {earlier.inquiry} was changed in the mail "
+                    "program and still lies beside the new one"
+                )
         self._lying[letter.id] = key
-        return Laid(self._place(drafts, key), was_there=False)
+        return Laid(self._place(drafts, key), was_there=False, note=note)
 
     def _drafts(self) -> mailbox.Maildir:
         """``Drafts`` where the mail program keeps one, else ``.Drafts`` (Maildir++)."""
@@ -113,12 +124,20 @@ def _ours(drafts: mailbox.Maildir) -> list[tuple[DraftId, str]]:
     found = []
     for key in drafts.iterkeys():
         with drafts.get_file(key) as file:
-            if name := _draft_id(file.read(_HEADER_BYTES)):
+            if name := draft_id_of(file.read(_HEADER_BYTES)):
                 found.append((name, key))
     return found
 
 
-def _draft_id(start: bytes) -> DraftId | None:
+def _bytes_of(drafts: mailbox.Maildir, key: str) -> bytes | None:
+    try:
+        return drafts.get_bytes(key)
+    except KeyError:  # moved or deleted by the mail program meanwhile
+        return None
+
+
+def draft_id_of(start: bytes) -> DraftId | None:
+    """Which draft of ours a mail is, by the Message-ID in its header; None where it is none."""
     value = BytesHeaderParser().parsebytes(start).get("Message-ID")
     return None if value is None else DraftId.parse(str(value))
 
@@ -127,6 +146,13 @@ def _in_the_way(path: Path, letter: Letter) -> UndeliverableError:
     return UndeliverableError(
         f"{path} is already there and is no draft of ours for inquiry {letter.id.inquiry}: move "
         "it away and deliver again; the draft stays approved"
+    )
+
+
+def _changed(path: Path, letter: Letter) -> UndeliverableError:
+    return UndeliverableError(
+        f"{path} holds an earlier draft of inquiry {letter.id.inquiry} that somebody has changed: "
+        "move it away and deliver again; the draft stays approved"
     )
 
 

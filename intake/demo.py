@@ -124,12 +124,12 @@ def _clear(askings: Iterable[Asking]) -> Iterable[int]:
 
 def _lay_down(out: Console, args: argparse.Namespace, store: Store, shop: Shop) -> list[str]:
     """The places of all drafts laid down, by this run or one before."""
-    from .cli_desk import target_of
+    from .cli_desk import file_target
     from .desk import deliver
     from .model import Address
 
     sender = Address(name=shop.reply_name, address=shop.reply_address or "")
-    delivery = deliver(store, target_of(args, shop), sender)
+    delivery = deliver(store, file_target(args, shop), sender)
     for left in delivery.left:
         out.print(left.why)
     return [done.place for done in delivery.delivered]

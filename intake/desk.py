@@ -13,7 +13,8 @@ from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
-from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry, when
+from .desk_common import a_name, as_read, as_seen, earliest, in_short, the_inquiry, when
+from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
     AlreadyDeliveredError,
@@ -25,14 +26,13 @@ from .desk_errors import (
     SetAsideError,
     UndeliverableError,
 )
+from .desk_join import Joining, join, recalled
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
-from .letter import Mailbox, compose, recipients
-from .model import Address, Kind, Result
+from .letter import Mailbox, recipients
+from .model import Kind, Result
 
 if TYPE_CHECKING:
-    from .deliver import Target
     from .store import Store
-    from .store_writer import Writer
 
 __all__ = [
     "Approved",
@@ -40,6 +40,7 @@ __all__ = [
     "Delivered",
     "Delivery",
     "DeskError",
+    "Joining",
     "Left",
     "Rejudge",
     "Taken",
@@ -65,6 +66,8 @@ class Taken:
     state: State
     note: str = ""
     """For the person: a message known before has come back with other words."""
+    joined: Result | None = None
+    """What was made of the whole inquiry, where the message went to one that was there."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,44 +79,19 @@ class Approved:
     word: Word
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Delivered:
-    """A draft that lies where a person will find it."""
-
-    inquiry: int
-    place: str
-    was_there: bool
-    """It had been laid before, and only the record of it was missing."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Left:
-    """An approved draft that could not be laid down; it stays approved."""
-
-    inquiry: int
-    why: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Delivery:
-    """One run of ``deliver``."""
-
-    delivered: tuple[Delivered, ...]
-    left: tuple[Left, ...]
-
-
-def take_in(store: Store, result: Result, source: str) -> Taken:
+def take_in(store: Store, result: Result, source: str, joining: Joining | None = None) -> Taken:
     """Keep a message with all that was made of it. Known before: nothing changes.
 
-    ``source`` names the file or folder that it came from.
+    ``source`` names the file or folder that it came from. With ``joining``, a further message of
+    a customer goes to the inquiry that it belongs to, which is then judged and drafted again.
     """
     try:
-        return _take_in(store, result, source)
+        return _take_in(store, result, source, joining)
     except ClashError:  # a database server lets two look before either writes: look again
-        return _take_in(store, result, source)
+        return _take_in(store, result, source, joining)
 
 
-def _take_in(store: Store, result: Result, source: str) -> Taken:
+def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
         key = keys.usual_key(came)
@@ -127,6 +105,16 @@ def _take_in(store: Store, result: Result, source: str) -> Taken:
                     )
                 return Taken(inquiry=number, new=False, state=book.state(number), note=note)
             key = keys.key_of_its_own(came)
+        if joining is not None:
+            if joined := join(book, result, source, joining, key=key):
+                return Taken(
+                    inquiry=joined.inquiry,
+                    new=False,
+                    state=book.state(joined.inquiry),
+                    note="\n".join(joined.told),
+                    joined=joined.result,
+                )
+            result = recalled(book, result, joining.reread)
         state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
         decision = in_short(result)
         number = book.add_inquiry(
@@ -135,7 +123,15 @@ def _take_in(store: Store, result: Result, source: str) -> Taken:
         book.add_message(number, result, key=key, source=source)
         if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
             book.add_draft(number, 1, result.draft, by=BENDREPLY)
-        book.log(number, BENDREPLY, "taken in", source=source, kind=result.kind, decision=decision)
+        book.log(
+            number,
+            BENDREPLY,
+            "taken in",
+            source=source,
+            kind=result.kind,
+            decision=decision,
+            sizes=as_read(result),
+        )
     return Taken(inquiry=number, new=True, state=state)
 
 
@@ -224,49 +220,6 @@ def set_aside(
         return the_inquiry(book, inquiry.id)
 
 
-def deliver(store: Store, target: Target, sender: Address) -> Delivery:
-    """Lay every approved draft in ``target``, from the shop's reply address ``sender``.
-
-    Each in its own transaction, held open while it is laid: nobody can withdraw the approval in
-    between. What can't be laid stays approved and is named with its reason.
-    """
-    with store.reading() as book:
-        approved = book.numbers(State.APPROVED)
-    delivered: list[Delivered] = []
-    left: list[Left] = []
-    for number in approved:
-        try:
-            with store.writing() as book:
-                done = _deliver_one(book, number, target, sender)
-        except UndeliverableError as error:
-            left.append(Left(inquiry=number, why=str(error)))
-        except OSError as error:
-            why = f"the draft of inquiry {number} could not be laid down: {error.strerror or error}"
-            left.append(Left(inquiry=number, why=f"{why}; it stays approved"))
-        else:
-            delivered += [done] if done else []
-    return Delivery(delivered=tuple(delivered), left=tuple(left))
-
-
-def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> Delivered | None:
-    inquiry = the_inquiry(book, number, to_change=True)
-    if inquiry.state is not State.APPROVED:  # delivered or withdrawn by somebody else just now
-        return None
-    letter = compose(inquiry, sender)
-    laid = target.lay(letter)
-    book.move(inquiry, State.DELIVERED)
-    book.log(
-        number,
-        BENDREPLY,
-        "delivered",
-        draft=letter.id.number,
-        name=str(letter.id),
-        place=laid.place,
-        was_there=laid.was_there,
-    )
-    return Delivered(inquiry=number, place=laid.place, was_there=laid.was_there)
-
-
 def _refuse_settled(inquiry: Inquiry) -> None:
     """Refuse what has a person's word already, or needs none: who said what, when."""
     last = inquiry.words[-1] if inquiry.words else None
@@ -280,6 +233,11 @@ def _refuse_settled(inquiry: Inquiry) -> None:
             raise AlreadyDeliveredError(
                 f"inquiry {inquiry.id} was approved by {last.by} on {when(last.at)} and its draft "
                 "has been delivered; nothing was changed"
+            )
+        case State.ANSWERED:
+            raise AlreadyDeliveredError(
+                f"inquiry {inquiry.id} is answered: the reply lies in the Sent folder; nothing was "
+                "changed"
             )
         case State.SET_ASIDE if last:
             raise SetAsideError(

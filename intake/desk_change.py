@@ -92,14 +92,14 @@ def correct(
             )
         requests[index] = after
         result = rejudge(inquiry.message, tuple(requests))
-        told = _withdraw_approval(book, inquiry, name or BENDREPLY, "a reading was corrected")
-        told += _redraft(book, inquiry, result.draft, replace_edited=replace_edited)
+        told = withdraw_approval(book, inquiry, name or BENDREPLY, "a reading was corrected")
+        told += redraft(book, inquiry, result.draft, replace_edited=replace_edited)
         made = tuple(
             Correction(
                 index=index,
                 field=field,
-                before=_text(getattr(before, _ATTRIBUTES[field])),
-                after=_text(getattr(after, _ATTRIBUTES[field])),
+                before=as_text(getattr(before, _ATTRIBUTES[field])),
+                after=as_text(getattr(after, _ATTRIBUTES[field])),
                 by=name,
                 at=book.now,
             )
@@ -145,14 +145,14 @@ def edit_draft(
                 inquiry=inquiry,
                 told=(f"the draft of inquiry {inquiry.id} says so already: nothing was changed",),
             )
-        told = _withdraw_approval(book, inquiry, name, "the draft was edited")
+        told = withdraw_approval(book, inquiry, name, "the draft was edited")
         words = Draft(
             subject=subject,
             body=body,
             template=old.template if old else "",
             answers=old.answers if old else (),
         )
-        number = _next_draft(book, inquiry, words, by=name)
+        number = next_draft(book, inquiry, words, by=name)
         book.move(inquiry, State.WAITING)
         book.log(inquiry.id, name, "draft edited", draft=number)
         return Changed(inquiry=the_inquiry(book, inquiry.id), told=told)
@@ -227,6 +227,11 @@ def _refuse_past(inquiry: Inquiry, changes: Mapping[str, Value]) -> None:
 
 
 def _refuse_delivered(inquiry: Inquiry, doing: str) -> None:
+    if inquiry.state is State.ANSWERED:
+        raise AlreadyDeliveredError(
+            f"inquiry {inquiry.id} is answered and can't be {doing} any more: the reply lies in "
+            "the Sent folder"
+        )
     if inquiry.state is State.DELIVERED:
         raise AlreadyDeliveredError(
             f"the draft of inquiry {inquiry.id} has been delivered and can't be {doing} any more: "
@@ -234,7 +239,10 @@ def _refuse_delivered(inquiry: Inquiry, doing: str) -> None:
         )
 
 
-def _withdraw_approval(book: Writer, inquiry: Inquiry, by: str, why: str) -> tuple[str, ...]:
+def withdraw_approval(book: Writer, inquiry: Inquiry, by: str, why: str) -> tuple[str, ...]:
+    """Take back an approval whose draft has not gone out; what to tell the person about it."""
+    if inquiry.state is not State.APPROVED:
+        return ()
     approval = inquiry.approval
     if approval is None:
         return ()
@@ -250,7 +258,7 @@ def _withdraw_approval(book: Writer, inquiry: Inquiry, by: str, why: str) -> tup
     )
 
 
-def _redraft(
+def redraft(
     book: Writer, inquiry: Inquiry, words: Draft | None, *, replace_edited: bool
 ) -> tuple[str, ...]:
     """The new draft in place of the old; what to tell the person about it."""
@@ -265,7 +273,7 @@ def _redraft(
     if words is None:
         book.withdraw_drafts(inquiry.id)
         return ("there is no draft any more: the reply is to be written by hand",) if old else ()
-    number = _next_draft(book, inquiry, words, by=BENDREPLY)
+    number = next_draft(book, inquiry, words, by=BENDREPLY)
     if old is None or not old.edited:
         return ()
     return (
@@ -274,7 +282,8 @@ def _redraft(
     )
 
 
-def _next_draft(book: Writer, inquiry: Inquiry, words: Draft, *, by: str) -> int:
+def next_draft(book: Writer, inquiry: Inquiry, words: Draft, *, by: str) -> int:
+    """One more wording in place of all before; its number."""
     number = 1 + max((one.number for one in inquiry.drafts), default=0)
     book.withdraw_drafts(inquiry.id)
     book.add_draft(inquiry.id, number, words, by=by)
@@ -285,7 +294,8 @@ def _same_words(old: StoredDraft, words: Draft) -> bool:
     return (old.subject, old.body) == (words.subject, words.body)
 
 
-def _text(value: object) -> str | None:
+def as_text(value: object) -> str | None:
+    """A field's value as the store keeps it in corrections and history: lengths in mm."""
     match value:
         case None:
             return None

@@ -77,6 +77,24 @@ def in_short(result: Result) -> str:
     return ", ".join(f"{count} {decision}" for decision, count in counts.items()) or "by hand"
 
 
+def as_read(result: Result) -> list[dict[str, str]]:
+    """The sizes of a reading as the history keeps them: lengths in mm."""
+    return [
+        {
+            name: str(value)
+            for name, value in (
+                ("od_mm", one.request.od_mm),
+                ("wall_mm", one.request.wall_mm),
+                ("clr_mm", one.request.clr_mm),
+                ("material", one.request.material),
+                ("decision", one.decision),
+            )
+            if value is not None
+        }
+        for one in result.assessments
+    ]
+
+
 def earliest(assessments: Sequence[Assessment]) -> date | None:
     """The first date that any of the sizes is needed by."""
     dates = [one.request.needed_by for one in assessments if one.request.needed_by is not None]

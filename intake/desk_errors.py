@@ -83,3 +83,15 @@ class UndeliverableError(DeskError):
 
 class DraftsPlaceError(DeskError):
     """The place for drafts is none."""
+
+
+class MailboxError(DeskError):
+    """The shop's mailbox can't be used as it is: a person has to change something."""
+
+
+class MailboxLoginError(MailboxError):
+    """The server does not let us in."""
+
+
+class LostMailboxError(MailboxError):
+    """The server can't be reached, or went away meanwhile: trying again may help."""

@@ -16,6 +16,7 @@ from ..rules.assessment import Assessment
 from ..rules.request import LENGTH_FIELDS
 from .addressing import first_name, one_line, reply_subject
 from .model import Draft, Kind, Message, OwnText, Question
+from .repeats import as_before
 from .reply_facts import AskedWords, Facts, SizeWords, Unread
 from .templates import ANSWER_SUFFIX, ANSWERS, SUFFIX, Templates
 from .uses import safety_uses
@@ -35,12 +36,6 @@ _ATTACHED = re.compile(
     r"|pièces?\sjointes?|adjunt[ao]s?|allegat[oaie]|bijlagen?|bijgevoegd)\b",
     re.IGNORECASE,
 )
-_AS_BEFORE = re.compile(
-    r"\b(?:same\s(?:as|again|one|size|thing)|as\s(?:last|before|previous\w*|usual)|last\s(?:time|order)"
-    r"|(?:repeat|re-?order)\b|wie\s(?:letztes|beim\sletzten|gehabt|zuletzt)|comme\sla\sdernière"
-    r"|como\sla\súltima|come\sl['’]ultima|hetzelfde|zelfde\sals)",
-    re.IGNORECASE,
-)
 
 
 def draft(
@@ -51,17 +46,20 @@ def draft(
     own: OwnText,
     shop: Shop,
     templates: Templates | None = None,
+    uses: tuple[str, ...] | None = None,
 ) -> Draft | None:
     """The reply to ``message`` for a person to approve; None for automatic and other mail.
 
     ``templates`` is the wording to use; by default that of the shop's folder, ours where it has
-    none. Raises BadTemplate, with file and line, where a template can't be filled in.
+    none. ``uses`` are the safety-relevant ones named so far, by default those that ``own`` names.
+    Raises BadTemplate, with file and line, where a template can't be filled in.
     """
     if kind not in (Kind.SIZES, Kind.QUESTION):
         return None
     wording = templates or templates_for(shop.folder)
     template = _template(kind, assessments)
-    facts = _facts(message, template, assessments, own, shop)
+    uses = safety_uses(own.text) if uses is None else uses
+    facts = _facts(message, template, assessments, own, shop, uses)
     answered = tuple(dict.fromkeys(q.answer for q in questions if q.answer))
     variables = facts.as_variables()
     facts = replace(
@@ -102,7 +100,12 @@ def _has_length(assessment: Assessment) -> bool:
 
 
 def _facts(
-    message: Message, template: str, assessments: Sequence[Assessment], own: OwnText, shop: Shop
+    message: Message,
+    template: str,
+    assessments: Sequence[Assessment],
+    own: OwnText,
+    shop: Shop,
+    uses: tuple[str, ...],
 ) -> Facts:
     """Everything but the answers, which may themselves use these facts."""
     sizes = [size_words(a, shop, number=i) for i, a in enumerate(assessments, start=1)]
@@ -130,7 +133,7 @@ def _facts(
         remarks=shared_remarks,
         rule_books=_rule_books(sizes),
         questions=_numbered(sizes),
-        uses=safety_uses(own.text),
+        uses=uses,
         unread=unread,
         unread_name=unread_name,
     )
@@ -181,4 +184,4 @@ def _unread(message: Message, own: OwnText) -> tuple[Unread, str]:
         return "attachment", one_line(named[0].name, 60) if len(named) == 1 else ""
     if _ATTACHED.search(own.text) and not message.attachments:
         return "missing attachment", ""
-    return ("earlier order", "") if _AS_BEFORE.search(own.text) else ("", "")
+    return ("earlier order", "") if as_before(own.text) else ("", "")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from enum import StrEnum
 
 from ..rules.assessment import Assessment
@@ -18,6 +18,8 @@ class State(StrEnum):
     """A person has to look at it."""
     APPROVED = "approved"
     DELIVERED = "delivered"
+    ANSWERED = "answered"
+    """A reply lies in the Sent folder."""
     SET_ASIDE = "set aside"
     NO_REPLY = "no reply"
     """An automatic message: kept, never answered."""
@@ -29,6 +31,16 @@ class Said(StrEnum):
     APPROVED = "approved"
     WITHDRAWN = "approval withdrawn"
     SET_ASIDE = "set aside"
+
+
+class Role(StrEnum):
+    """What a message is to its inquiry."""
+
+    CUSTOMER = "customer"
+    COPY = "copy"
+    """The same words once more, or our own: kept so that it is known, and not answered."""
+    EARLIER = "earlier"
+    """The customer's, but written before one that came in first."""
 
 
 BENDREPLY = "bendreply"
@@ -44,6 +56,7 @@ class StoredMessage:
     why_kind: str
     source: str
     taken_at: datetime
+    role: Role = Role.CUSTOMER
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,6 +102,20 @@ class Word:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reply:
+    """A reply to the customer as it was found in the Sent folder."""
+
+    message_id: str
+    sent_at: datetime | None
+    after: timedelta | None
+    """Since the customer's message; None where one of the two bears no date."""
+    draft_number: int | None
+    likeness: float | None
+    """1.0: the draft's words as they were; 0.0: none of them. None where there was no draft."""
+    body: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Event:
     """One line of the history. ``who`` is a person's name or the program's."""
 
@@ -120,11 +147,27 @@ class Inquiry:
     drafts: tuple[StoredDraft, ...]
     corrections: tuple[Correction, ...]
     words: tuple[Word, ...]
+    replies: tuple[Reply, ...] = ()
 
     @property
     def message(self) -> Message:
         """The customer's latest message: the one that is answered."""
-        return self.messages[-1].message
+        return self.latest.message
+
+    @property
+    def latest(self) -> StoredMessage:
+        """The customer's latest message with its kind and source."""
+        return next(
+            (one for one in reversed(self.messages) if one.role is Role.CUSTOMER), self.messages[-1]
+        )
+
+    @property
+    def earlier(self) -> tuple[Message, ...]:
+        """The customer's messages before the latest."""
+        latest = self.latest
+        return tuple(
+            one.message for one in self.messages if one is not latest and one.role is not Role.COPY
+        )
 
     @property
     def draft(self) -> StoredDraft | None:

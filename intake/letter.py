@@ -9,7 +9,8 @@ from __future__ import annotations
 import hashlib
 import re
 import unicodedata
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from email.headerregistry import BaseHeader, HeaderRegistry
 from email.message import EmailMessage
 from email.policy import SMTP, EmailPolicy, Policy
@@ -33,6 +34,12 @@ _MADE_UP_ID = re.compile(r"sha256-[0-9a-f]+@local")
 _KEPT_IN_NAMES = frozenset(" .'’&/+-")
 
 
+def digest_of(first: Message) -> str:
+    """What in a ``DraftId`` stands for the message that an inquiry began with."""
+    spelled = f"{first.channel}\n{first.message_id}\n{first.raw_sha256}".encode("utf-8", "replace")
+    return hashlib.sha256(spelled).hexdigest()[:16]
+
+
 @dataclass(frozen=True, slots=True)
 class DraftId:
     """Which draft of which inquiry: the same each time, so that one laid down is known again."""
@@ -40,16 +47,15 @@ class DraftId:
     inquiry: int
     number: int
     digest: str
-    """Of the customer's message: two stores can both have an inquiry 17."""
+    """Of the customer's first message: two stores can both have an inquiry 17."""
 
     _SPELLED = re.compile(r"(\d{1,10})\.(\d{1,10})\.([0-9a-f]{16})\.bendreply")
 
     @classmethod
     def of(cls, inquiry: Inquiry, draft: StoredDraft) -> Self:
         """The name of a draft."""
-        came = inquiry.message
-        spelled = f"{came.channel}\n{came.message_id}\n{came.raw_sha256}".encode("utf-8", "replace")
-        return cls(inquiry.id, draft.number, hashlib.sha256(spelled).hexdigest()[:16])
+        first = inquiry.messages[0].message  # the same for all drafts of an inquiry
+        return cls(inquiry.id, draft.number, digest_of(first))
 
     @classmethod
     def parse(cls, message_id: str) -> Self | None:
@@ -78,6 +84,23 @@ class Letter:
     channel: Literal["email", "chat"]
     data: bytes
     """RFC 5322 with CRLF for mail; UTF-8 text for chat."""
+    laid_before: Mapping[DraftId, str] = field(default_factory=dict)
+    """Earlier drafts of the inquiry as they were laid, each with the ``digest`` of its bytes."""
+
+    def may_replace(self, earlier: DraftId, found: bytes | None) -> bool:
+        """Whether ``found``, which bears the name of an earlier draft, is still as it was laid.
+
+        Words that a person has changed in the mail program are never thrown away.
+        """
+        if found is None or not self.id.replaces(earlier):
+            return False
+        laid = self.laid_before.get(earlier)
+        return laid is None or laid == digest(found)
+
+
+def digest(data: bytes) -> str:
+    """What tells whether a draft was changed, however a server or folder ends its lines."""
+    return hashlib.sha256(data.replace(b"\r\n", b"\n").rstrip()).hexdigest()
 
 
 def compose(inquiry: Inquiry, sender: Address) -> Letter:

@@ -27,8 +27,11 @@ def same_message(stored: Message, came: Message) -> bool:
     """
     if came.raw_sha256 and came.raw_sha256 == stored.raw_sha256:
         return True
-    if not says_more(stored, came):
-        return True
+    return not says_more(stored, came) or same_origin(stored, came)
+
+
+def same_origin(stored: Message, came: Message) -> bool:
+    """Whether two messages of one Message-ID were written by the same sender in the same second."""
     return (
         came.received_at is not None
         and came.received_at == stored.received_at

@@ -202,7 +202,10 @@ def request_out(assessment: Assessment) -> RequestOut:
         written_in=request.written_in,
         missing=list(request.missing),
         doubts=[_doubt_out(doubt) for doubt in request.doubts],
-        evidence=[EvidenceOut(**evidence.model_dump()) for evidence in request.evidence],
+        evidence=[
+            EvidenceOut(**evidence.model_dump(exclude={"message_id"}))
+            for evidence in request.evidence
+        ],
         wall_factor=_number(assessment.wall_factor),
         d_of_bend=_number(assessment.d_of_bend),
         decision=assessment.decision,

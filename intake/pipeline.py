@@ -11,6 +11,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from .bare_answers import bare_answers
+from .carry_over import Change, carry_over, to_confirm
+from .conversation import Conversation
 from .files.opened import with_files_read
 from .files.words import attached_texts, file_notes
 from .model import Kind, Message, OwnText, Question, Result
@@ -20,7 +23,7 @@ from .reading import read
 from .triage import automatic, classify
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
     from datetime import date
 
     from ..rules.request import SizeRequest
@@ -71,13 +74,63 @@ def process(message: Message, shop: Shop, templates: Templates) -> Result:
 
 
 def process_again(
-    message: Message, requests: tuple[SizeRequest, ...], shop: Shop, templates: Templates
+    message: Message,
+    requests: tuple[SizeRequest, ...],
+    shop: Shop,
+    templates: Templates,
+    earlier: Sequence[Message] = (),
 ) -> Result:
-    """Judge and word anew with the sizes as a person has put them right."""
+    """Judge and word anew with the sizes as a person has put them right.
+
+    ``earlier``: the customer's messages before this one, whose named uses still count.
+    """
     said = understand(message, templates.answers)
     if said.kind is not Kind.SIZES:
         said = replace(said, kind=Kind.SIZES, why_kind="a person entered a size")
-    return _answered(replace(said, requests=requests), shop, templates)
+    return _answered(replace(said, requests=requests), shop, templates, earlier)
+
+
+def process_reply(
+    message: Message, before: Conversation, shop: Shop, templates: Templates
+) -> tuple[Result, tuple[Change, ...]]:
+    """A customer's further message joined to what was asked for before; what it changed.
+
+    The sizes are judged anew and the reply is worded anew. Where the message changes no size and
+    the earlier ones are answered, it is answered for itself.
+    """
+    said = understand(message, templates.answers)
+    joined = carry_over(before.requests, said.requests, said.own.text[said.own.body_start :])
+    if not (joined.changes or joined.added or said.requests):
+        bare = bare_answers(said.own.text, said.own.body_start, before.asked, before.requests)
+        for index, told in bare.items():
+            one = carry_over([before.requests[index]], [told], said.own.text)
+            joined.requests[index] = one.requests[0]
+            joined.changes += [replace(change, index=index) for change in one.changes]
+    changed = bool(joined.changes or joined.added)
+    requests = tuple(joined.requests)
+    if before.why_doubtful:
+        requests = tuple(
+            one if index in joined.added else to_confirm(one, before.why_doubtful)
+            for index, one in enumerate(requests)
+        )
+    kind, why = said.kind, said.why_kind
+    if requests and (changed or not before.answered):
+        kind = Kind.SIZES
+        why = "it adds to what was asked before" if changed else "what was asked before still waits"
+        if before.recalled:
+            why = "it points at an earlier request"
+    notes = (*joined.notes, *said.notes)
+    if not changed and kind is Kind.SIZES and not before.recalled:
+        notes = (*notes, "the new message changes no size that could be read: look at its words")
+    questions = said.questions
+    if not before.answered:
+        new = {one.answer or one.surface for one in questions}
+        kept = (one for one in before.questions if (one.answer or one.surface) not in new)
+        questions = (*kept, *questions)
+    whole = replace(
+        said, kind=kind, why_kind=why, requests=requests, questions=questions, notes=notes
+    )
+    return _answered(whole, shop, templates, before.messages), tuple(joined.changes)
 
 
 def _day_of(message: Message, shop: Shop) -> date | None:
@@ -87,13 +140,19 @@ def _day_of(message: Message, shop: Shop) -> date | None:
     return message.sent_on
 
 
-def _answered(said: Understanding, shop: Shop, templates: Templates) -> Result:
+def _answered(
+    said: Understanding,
+    shop: Shop,
+    templates: Templates,
+    earlier: Sequence[Message] = (),
+) -> Result:
     from ..rules.assess import assess  # late, with drafting: scoring the reading needs neither
     from .drafting import draft
     from .uses import safety_uses
 
-    message = said.message
-    uses, today = safety_uses(said.own.text), _day_of(message, shop)
+    words = (said.own.text, *(mask(one).text for one in earlier))
+    uses = safety_uses("\n\n".join(words))
+    message, today = said.message, _day_of(said.message, shop)
     assessments = tuple(assess(request, shop, uses, today=today) for request in said.requests)
     return Result(
         message=message,
@@ -101,6 +160,8 @@ def _answered(said: Understanding, shop: Shop, templates: Templates) -> Result:
         why_kind=said.why_kind,
         assessments=assessments,
         questions=said.questions,
-        draft=draft(message, said.kind, assessments, said.questions, said.own, shop, templates),
+        draft=draft(
+            message, said.kind, assessments, said.questions, said.own, shop, templates, uses
+        ),
         notes=said.notes,
     )

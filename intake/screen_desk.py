@@ -14,7 +14,7 @@ from ..rules.request import LENGTH_FIELDS, SizeRequest
 from ..rules.units import both_units
 from .cli_common import printable
 from .desk_change import Changed
-from .inquiry import Asking, Correction, Inquiry, Row, State
+from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
 from .letter import Mailbox, recipients
 from .model import Address, Kind, Message, Result
 from .screen import (
@@ -191,7 +191,7 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
     if message.received_at:
         out.print(hanging("received", f"{message.received_at:%Y-%m-%d %H:%M} UTC"))
     out.print(hanging("stands", _state(inquiry)))
-    latest = inquiry.messages[-1]
+    latest = inquiry.latest
     out.print(hanging("kind", printable(f"{inquiry.kind}: {latest.why_kind}")))
     for number, assessment in enumerate(inquiry.assessments, start=1):
         out.print()
@@ -222,6 +222,8 @@ def _reply_to(message: Message, shop_address: str) -> str:
 def _state(inquiry: Inquiry) -> str:
     if inquiry.state is State.WAITING:
         return "waits for a person"
+    if inquiry.state is State.ANSWERED and inquiry.replies:
+        return printable(answered(inquiry.replies[-1]))
     last = inquiry.words[-1] if inquiry.words else None
     if last is None:
         return str(inquiry.state)
@@ -229,6 +231,19 @@ def _state(inquiry: Inquiry) -> str:
     by = f" by {last.by}, {last.at:%Y-%m-%d %H:%M} UTC{why}"
     delivered = ", draft delivered" if inquiry.state is State.DELIVERED else ""
     return printable(f"{last.said}{by}{delivered}")
+
+
+def answered(reply: Reply) -> str:
+    """When a reply was sent, how soon, and how far it is from the draft."""
+    words = ["answered"]
+    if reply.sent_at is not None:
+        words.append(f"{reply.sent_at:%Y-%m-%d %H:%M} UTC")
+    if reply.after is not None:
+        hours, minutes = divmod(int(reply.after.total_seconds()) // 60, 60)
+        words.append(f"after {hours} h {minutes} min")
+    if reply.likeness is not None:
+        words.append(f"{reply.likeness:.0%} of the words as drafted")
+    return ", ".join(words)
 
 
 def correction_view(out: Console, changed: Changed, index: int) -> None:

@@ -12,10 +12,12 @@ from . import store_rows as rows
 from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
-from .store_schema import correction, draft, event, inquiry, message, word
+from .store_marks import MarksRead
+from .store_schema import correction, draft, event, inquiry, message, reply, word
+from .store_threads import ThreadsRead
 
 
-class Reader:
+class Reader(MarksRead, ThreadsRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:
@@ -50,6 +52,7 @@ class Reader:
             drafts=self._of(draft, number),
             corrections=self._of(correction, number),
             words=self._of(word, number),
+            replies=self._of(reply, number),
         )
 
     def state(self, number: int) -> State:
@@ -85,6 +88,21 @@ class Reader:
         """The inquiries that stand there, in the order they came in."""
         query = sa.select(inquiry.c.id).where(inquiry.c.state == state).order_by(inquiry.c.id)
         return tuple(self._connection.execute(query).scalars())
+
+    def all_numbers(self) -> tuple[int, ...]:
+        """Every inquiry, in the order they came in."""
+        return tuple(
+            self._connection.execute(sa.select(inquiry.c.id).order_by(inquiry.c.id)).scalars()
+        )
+
+    def damage(self) -> list[str]:
+        """What the database itself finds amiss with its file; PostgreSQL keeps watch by itself."""
+        if self._connection.dialect.name != "sqlite":
+            return []
+        found = self._connection.exec_driver_sql("PRAGMA integrity_check(20)").scalars()
+        faults = [f"the store's file is damaged: {one}" for one in found if one != "ok"]
+        lost = self._connection.exec_driver_sql("PRAGMA foreign_key_check").all()
+        return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
 
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
         query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)

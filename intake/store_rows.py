@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import timedelta
 from typing import Any
 
 import sqlalchemy as sa
@@ -13,6 +14,8 @@ from .inquiry import (
     Correction,
     Event,
     Inquiry,
+    Reply,
+    Role,
     Row,
     Said,
     State,
@@ -32,6 +35,7 @@ def inquiry_of(
     drafts: Sequence[Found],
     corrections: Sequence[Found],
     words: Sequence[Found],
+    replies: Sequence[Found] = (),
 ) -> Inquiry:
     """One inquiry with all that belongs to it."""
     return Inquiry(
@@ -50,6 +54,7 @@ def inquiry_of(
         drafts=tuple(map(_draft, drafts)),
         corrections=tuple(map(_correction, corrections)),
         words=tuple(map(_word, words)),
+        replies=tuple(map(_reply, replies)),
     )
 
 
@@ -98,6 +103,7 @@ def _message(row: Found) -> StoredMessage:
         why_kind=row.why_kind,
         source=row.source,
         taken_at=row.taken_at,
+        role=Role(row.role),
     )
 
 
@@ -122,6 +128,17 @@ def _correction(row: Found) -> Correction:
         after=row.after,
         by=row.by,
         at=row.at,
+    )
+
+
+def _reply(row: Found) -> Reply:
+    return Reply(
+        message_id=row.message_id,
+        sent_at=row.sent_at,
+        after=None if row.after_s is None else timedelta(seconds=row.after_s),
+        draft_number=row.draft_number,
+        likeness=row.likeness,
+        body=row.body,
     )
 
 

@@ -77,7 +77,7 @@ message = sa.Table(
     sa.Column("thread", sa.String, nullable=False, index=True),
     sa.Column("in_reply_to", sa.String),
     sa.Column("sender_name", sa.String, nullable=False),
-    sa.Column("sender", sa.String, nullable=False),
+    sa.Column("sender", sa.String, nullable=False, index=True),
     sa.Column("subject", sa.String, nullable=False),
     sa.Column("received_at", UtcDateTime),
     sa.Column("kind", sa.String, nullable=False),
@@ -85,6 +85,7 @@ message = sa.Table(
     sa.Column("message", sa.Text, nullable=False),
     sa.Column("source", sa.String, nullable=False),
     sa.Column("taken_at", UtcDateTime, nullable=False),
+    sa.Column("role", sa.String, nullable=False, server_default="customer"),
     sa.UniqueConstraint("channel", "message_id"),
     sa.UniqueConstraint("channel", "raw_sha256"),
 )
@@ -139,4 +140,43 @@ event = sa.Table(
     sa.Column("who", sa.String, nullable=False),
     sa.Column("what", sa.String, nullable=False),
     sa.Column("detail", sa.Text, nullable=False),
+)
+
+reply = sa.Table(
+    "reply",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    _inquiry_id(),
+    sa.Column("message_id", sa.String, nullable=False),
+    sa.Column("sent_at", UtcDateTime),
+    sa.Column("after_s", sa.Integer),
+    sa.Column("draft_number", sa.Integer),
+    sa.Column("likeness", sa.Float),
+    sa.Column("body", sa.Text, nullable=False),
+    sa.UniqueConstraint("message_id"),
+)
+
+folder_mark = sa.Table(
+    "folder_mark",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    sa.Column("account", sa.String, nullable=False),
+    sa.Column("folder", sa.String, nullable=False),
+    sa.Column("uidvalidity", sa.BigInteger, nullable=False),  # 32 bits without a sign: RFC 3501
+    sa.Column("next_uid", sa.BigInteger, nullable=False),
+    sa.Column("since", sa.Date),
+    sa.Column("at", UtcDateTime, nullable=False),
+    sa.UniqueConstraint("account", "folder"),
+)
+
+held_back = sa.Table(
+    "held_back",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    sa.Column("account", sa.String, nullable=False),
+    sa.Column("folder", sa.String, nullable=False),
+    sa.Column("uidvalidity", sa.BigInteger, nullable=False),
+    sa.Column("uid", sa.BigInteger, nullable=False),
+    sa.Column("at", UtcDateTime, nullable=False),
+    sa.UniqueConstraint("account", "folder", "uidvalidity", "uid"),
 )

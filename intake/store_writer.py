@@ -9,15 +9,16 @@ import sqlalchemy as sa
 
 from . import store_json as packing
 from .desk_errors import ChangedMeanwhileError, ClashError
-from .inquiry import Correction, Inquiry, State, Word
+from .inquiry import Correction, Inquiry, Reply, Role, State, Word
 from .message_keys import thread
 from .model import Draft, Result
 from .store_json import keepable
+from .store_marks import MarksWrite
 from .store_reader import Reader
-from .store_schema import correction, draft, event, inquiry, message, word
+from .store_schema import correction, draft, event, inquiry, message, reply, word
 
 
-class Writer(Reader):
+class Writer(Reader, MarksWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
@@ -42,8 +43,16 @@ class Writer(Reader):
         number: int = key[0]
         return number
 
-    def add_message(self, number: int, result: Result, *, key: str, source: str) -> None:
-        """The message that an inquiry came with, kept under ``key``.
+    def add_message(
+        self,
+        number: int,
+        result: Result,
+        *,
+        key: str,
+        source: str,
+        role: Role = Role.CUSTOMER,
+    ) -> None:
+        """A message of an inquiry, kept under ``key``.
 
         Raises ClashError where it is there already; nothing of the transaction can stay then.
         """
@@ -64,6 +73,7 @@ class Writer(Reader):
             "message": packing.pack_message(came),
             "source": keepable(source),
             "taken_at": self.now,
+            "role": role,
         }
         try:
             self._insert(message, **values)
@@ -114,6 +124,19 @@ class Writer(Reader):
             why=given.why,
             at=given.at,
             draft_number=given.draft_number,
+        )
+
+    def add_reply(self, number: int, seen: Reply) -> None:
+        """A reply found in the Sent folder."""
+        self._insert(
+            reply,
+            inquiry_id=number,
+            message_id=keepable(seen.message_id),
+            sent_at=seen.sent_at,
+            after_s=None if seen.after is None else int(seen.after.total_seconds()),
+            draft_number=seen.draft_number,
+            likeness=seen.likeness,
+            body=keepable(seen.body),
         )
 
     def log(self, number: int, who: str, what: str, **detail: object) -> None:

@@ -71,6 +71,9 @@ class Evidence(Frozen):
     written: str = ""
     """The words in the attached file."""
 
+    message_id: str = ""
+    """The earlier message of the conversation that they stand in; empty: the one at hand."""
+
     @property
     def words(self) -> str:
         """The customer's words, wherever they stand."""

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import re
 import zoneinfo
-from collections.abc import Mapping
 from datetime import tzinfo
 from decimal import Decimal
 from functools import lru_cache
 from itertools import pairwise
-from typing import Annotated, Any, Literal, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, field_validator, model_validator
 
 from .request import Frozen
 from .shop_fields import Length, Line, Number
 from .shop_lead_times import LeadTimes
+from .shop_mailbox import Mailbox
 from .shop_prices import Prices
 
 
@@ -81,29 +81,6 @@ class ClearanceRule(Frozen):
             (b for b in self.bands if b.tube_od_up_to_mm is None or od_mm <= b.tube_od_up_to_mm),
             None,
         )
-
-
-class Mailbox(Frozen):
-    """Where the shop's mail lies. Secrets stay outside: a variable's name or a command."""
-
-    host: Line
-    port: Annotated[int, Field(strict=True, gt=0, lt=65536)] = 993
-    user: Line
-    password_env: Line | None = None
-    password_command: tuple[Line, ...] | None = None
-    inbox: Line = "INBOX"
-    drafts: Line | None = None
-    """None: the folder that the server marks as Drafts."""
-
-    @model_validator(mode="before")
-    @classmethod
-    def _no_secret(cls, data: Any) -> Any:
-        if isinstance(data, Mapping) and "password" in data:
-            raise ValueError(
-                "a password doesn't belong in this file: name a variable (password_env) "
-                "or a command (password_command)"
-            )
-        return data
 
 
 class StorePlace(Frozen):

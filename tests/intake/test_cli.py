@@ -309,7 +309,7 @@ class TestDesk:
     def test_nothing_named_to_collect(self, shop: str, capsys: pytest.CaptureFixture[str]) -> None:
         assert main(["--shop", shop, "collect"]) == 2
         err = capsys.readouterr().err
-        assert "reading the shop's mailbox over IMAP is not built yet; name files" in err
+        assert "nothing to collect from: shop.toml has no [mailbox]; name files" in err
 
     @pytest.mark.parametrize("call", [["show", "77"], ["approve", "77", "--by", "Kit Lindgren"]])
     def test_an_unknown_number(

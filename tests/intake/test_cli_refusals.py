@@ -190,18 +190,6 @@ def test_streams_that_cannot_be_used(call: list[str], streams: str, sentence: st
     assert (done.returncode, done.stderr) == (1, f"bendreply: {sentence}\n")
 
 
-def test_settings_that_nothing_uses_yet_are_named(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    folder = tmp_path / "shop"
-    assert main(["shop", "new", str(folder)]) == 0
-    with (folder / "shop.toml").open("a", encoding="utf-8") as file:
-        file.write('\n[mailbox]\nhost = "imap.example.com"\nuser = "a"\npassword_env = "PW"\n')
-    capsys.readouterr()
-    assert main(["shop", "check", str(folder)]) == 0
-    assert "the mailbox settings are not used yet" in capsys.readouterr().err
-
-
 def test_the_demo_names_the_command_as_it_was_called(monkeypatch: pytest.MonkeyPatch) -> None:
     from bendreply.intake.demo import _as_called
 
