@@ -11,6 +11,8 @@ from .groups import Group, Slot, slot_of
 from .patterns import any_of
 from .sharing import share
 
+_UNNAMED = frozenset({"place", "chain"})
+_STRAGGLER = "another tube to bend, or something that only stands beside it?"
 _OWN_ONE = re.compile(
     r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the "
     rf"(?P<which>{any_of('biggest | largest | smallest | first | last | big one | small one')})\b"
@@ -27,7 +29,28 @@ def gather(layout: Layout) -> list[Group]:
     groups = Gatherer(layout, _by_column(figures)).run()
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
-    return _without_owned(layout, groups)
+    groups = _without_owned(layout, groups)
+    _doubt_stragglers(groups)
+    return groups
+
+
+def _doubt_stragglers(groups: list[Group]) -> None:
+    """A further OD that no word names, with no radius of its own beside sizes that have theirs,
+    may be a box, a machine or a length: all that is read of it is doubted."""
+    for group in groups:
+        figure = group.slots["od"][0] if "od" in group.slots else None
+        if figure is None or figure.how not in _UNNAMED or figure.row is not None:
+            continue
+        others = [other for other in groups if other is not group]
+        poor = "clr" not in group.slots or "clr" in group.shared
+        richer = any("clr" in other.slots and "clr" not in other.shared for other in others)
+        beside = any(
+            other.slots["od"][0].sentence == figure.sentence
+            for other in others
+            if "od" in other.slots
+        )
+        if poor and richer and not beside:
+            group.notes += [(slot, _STRAGGLER) for slot in group.slots]
 
 
 def _by_column(figures: list[Figure]) -> list[Figure]:

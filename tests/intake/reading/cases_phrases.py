@@ -68,6 +68,11 @@ BELOW_EACH_OTHER = [
     case("in-that-order", "1-1/2, 1-5/8 and 1-3/4 OD, .095 wall. My dies in that order are 4.5, 5 and 5.25 centerline.", inch("1.5", "0.095", "4.5"), inch("1.625", "0.095", "5"), _SIZE),
 ]  # fmt: skip
 
+STRAGGLERS = [  # the words that would rule them out are in no list of ours
+    case("straggler", "1.75 OD x .095 wall, 5.25 CLR. The hutch is 4 x .5 all round.", _SIZE, inch("4", "0.5", None, "od", "wall")),
+    case("no-straggler", "1.5 and 1.75 x .095, both on a 5.25 CLR", inch("1.5", "0.095", "5.25"), _SIZE),
+]  # fmt: skip
+
 FROM_AFAR = [
     case("limit-can-be", "1.75 OD, .095 wall, and the bend radius can be no more than 5.25 inches because of the caster.", inch("1.75", "0.095", "5.25", "clr")),
     case("limit-es", "tubo 60,3 x 2 mm. El radio no puede pasar de 120 mm. Es radio al eje.", mm("60.3", "2", "120", "clr")),

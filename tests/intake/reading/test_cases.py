@@ -12,7 +12,14 @@ import pytest
 from .cases_doubts import DOUBTS
 from .cases_metric import METRIC
 from .cases_not_sizes import NO_SIZE, NOISE
-from .cases_phrases import BELOW_EACH_OTHER, BORES, FROM_AFAR, LEGS, NO_PART_OF_IT
+from .cases_phrases import (
+    BELOW_EACH_OTHER,
+    BORES,
+    FROM_AFAR,
+    LEGS,
+    NO_PART_OF_IT,
+    STRAGGLERS,
+)
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
@@ -21,7 +28,7 @@ from .support import Size, read_text, written_down
 FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
-    LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR,
+    LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
 )  # fmt: skip
 
 
