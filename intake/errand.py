@@ -19,6 +19,7 @@ from . import words_asking, words_errand
 from .late import Late
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
+from .words_selling import SELLING
 
 _READ_CHARACTERS = 8_000
 """People say what they want in their first few thousand characters; tables follow."""
@@ -36,6 +37,8 @@ _ASKS_PRICE = Late(words_asking.ASKS_PRICE)
 _ASKS_PIECE = Late(words_asking.ASKS_PIECE)
 _DO_I_NEED = Late(words_errand.DO_I_NEED)
 _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
+_REQUOTE = Late(words_asking.REQUOTE)
+_PUTS_RIGHT = Late(words_asking.PUTS_RIGHT)
 _REPEATS = Late(words_asking.REPEATS)
 _FEASIBLE = Late(words_asking.FEASIBLE)
 _COUNTS = Late(words_asking.COUNTS_TOOLS)
@@ -49,13 +52,14 @@ _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
 _SOLID = Late(words_errand.SOLID)
+_PRICE_GIVEN = Late(words_errand.PRICE_GIVEN)
 _GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
 _TRADE = Late(words_errand.TRADE)
 _ASKING = Late(words_errand.ASKING)
 _ELSEWHERE = [
     (group, [(weight, Late([cue])) for weight, cue in group.cues])
-    for group in (*ORDERS, *ELSEWHERE)
+    for group in (*ORDERS, *SELLING, *ELSEWHERE)
 ]
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""
@@ -145,7 +149,7 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0, *, in_files: bool 
         sizes=sizes_read,
         only_mentioned=only_mentioned,
         specified=in_files or _specified(heard, whole),
-        wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
+        wants_knowledge=any(_KNOWLEDGE.search(said) and _ASKING.search(said) for said in spoken),
     )
 
 
@@ -215,13 +219,18 @@ def _act(sentence: _Sentence, sizes_read: int, *, about_tool: bool) -> tuple[flo
         return 0.0, ""
     if wanted is not None:
         return (3.0 if sentence.spoilt else 8.0), f'asks for tooling ("{_said(wanted)}")'
-    if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
-        feasible = _FEASIBLE.search(said)
-        if sizes_read and feasible and not sentence.spoilt and not _KNOWLEDGE.search(said):
-            return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
-        return 0.0, ""
-    about = 1.0 if about_tool or sizes_read else 0.0
+    requote = _REQUOTE.search(said)
+    if requote is not None:
+        return (3.0 if sentence.spoilt else 6.0), f'wants our offer changed ("{_said(requote)}")'
+    right = _PUTS_RIGHT.search(said) if sizes_read else None
+    if right is not None:
+        return 6.0, f'puts a figure right ("{_said(right)}")'
     price = _ASKS_PRICE.search(said)
+    if price is not None and not sizes_read and _PRICE_GIVEN.search(said):
+        price = None
+    if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
+        return _act_beside_a_question(sentence, sizes_read, price)
+    about = 1.0 if about_tool or sizes_read else 0.0
     if price is not None:
         weight = 8.0 if sentence.names_tool or sizes_read else 4.0
         spoilt = sentence.spoilt and not _ANEW.search(said)
@@ -237,6 +246,21 @@ def _act(sentence: _Sentence, sizes_read: int, *, about_tool: bool) -> tuple[flo
     return 0.0, ""
 
 
+def _act_beside_a_question(
+    sentence: _Sentence, sizes_read: int, price: re.Match[str] | None
+) -> tuple[float, str]:
+    """How much a sentence asks for tooling that asks to be told something as well."""
+    if not sizes_read or sentence.spoilt or _KNOWLEDGE.search(sentence.text):
+        return 0.0, ""
+    feasible = _FEASIBLE.search(sentence.text)
+    if feasible is not None:
+        return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
+    if price is not None:
+        return 5.0, f'asks a price ("{_said(price)}")'
+    piece = _ASKS_PIECE.search(sentence.text)
+    return (5.0, f'asks ("{_said(piece)}")') if piece is not None else (0.0, "")
+
+
 def _counting(heard: Sequence[_Sentence]) -> re.Match[str] | None:
     """The first count of mandrels in a sentence that has no other business."""
     return next(
@@ -246,6 +270,7 @@ def _counting(heard: Sequence[_Sentence]) -> re.Match[str] | None:
             if not sentence.spoilt
             and (counts := _COUNTS.search(sentence.text))
             and not _KNOWLEDGE.search(sentence.text)
+            and not _DO_I_NEED.search(sentence.text)
         ),
         None,
     )

@@ -47,6 +47,8 @@ def _of_person(
     other = Kind.OTHER, elsewhere.why
     if elsewhere.weight >= max(_CLEAR, tooling.weight) and elsewhere.weight > question.weight:
         return other
+    if elsewhere.weight > _CLEAR and not errand.asks and elsewhere.weight > question.weight:
+        return other
     if errand.asks and tooling.weight >= _CLEAR and tooling.weight >= elsewhere.weight:
         return Kind.SIZES, tooling.why
     # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.

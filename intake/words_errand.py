@@ -118,11 +118,34 @@ WANTS_TOOL = (
     r"\b(?:necesit(?:o|amos)|busc(?:o|amos)) (?:un|dos|\d)? ?mandril",
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
+    r"\b(?:one|two|three|four|\d) (?:\w+ ){0,2}mandrels?,? (?:please|pls|plz)\b|\b(?:einen?|zwei|"
+    r"drei|\d) (?:\w+ ){0,2}\w{0,10}dorne?,? bitte\b|\b(?:un|deux|trois|\d) mandrins?,? (?:svp|s'il "
+    r"vous pla[iî]t)\b|\b(?:un|dos|tres|\d) mandril(?:es)?,? por favor\b|\b(?:un|due|tre|\d) "
+    r"mandrin[oi],? per favore\b|\b(?:een|één|twee|drie|\d) doorn(?:en)?,? (?:graag|alstublieft|aub)"
+    r"\b",
 )  # fmt: skip
 
 DO_I_NEED = (
     r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
     r"require)\b",
+    # "Ab welchem Wert brauche ich einen Dorn?" asks from where on, not for one.
+    r"\b(?:(?:ab|bei|unter|bis zu) welche[mnrs]?|wann|warum|wofür|wozu)\b[^.?\n]{0,60}\b(?:brauch|"
+    r"benötig)|^\W*(?:brauche|brauchen|braucht|benötige|benötigen) (?:ich|wir|man)\b",
+    r"\b(?:à partir d[e'’] ?quel\w*|quand|pourquoi)\b[^.?\n]{0,40}\b(?:faut-il|faut|besoin)\b|"
+    r"\b(?:ai-je|a-t-on|avons-nous) (?:\w+ )?besoin\b|\best-ce qu(?:'il|e j'ai|'on a) [^.?\n]{0,20}"
+    r"(?:faut|besoin)\b",
+    r"\b(?:a partir de qu[ée]|desde qu[ée]|cu[áa]ndo|por qu[ée])\b[^.?\n]{0,40}\b(?:necesit|hace falta)"
+    r"|\b(?:da (?:quale?|che)|(?:a|da) quanto|quando|perché)\b[^.?\n]{0,40}\bserv(?:e|ono)\b",
+    r"\b(?:vanaf|bij|onder) (?:welke?|wanneer)\b[^.?\n]{0,60}\bnodig\b|\b(?:wanneer|waarom) heb\w*\b"
+    r"[^.?\n]{0,50}\bnodig\b|\bheb ik (?:\w+ ){0,3}doorn nodig\b|\bod (?:jakiego|jakiej|kiedy)\b"
+    r"[^.?\n]{0,40}\bpotrzeb",
+)
+
+# The price as something already given: "is the price with or without the rod?"
+PRICE_GIVEN = (
+    r"\b(?:price|preis|prix|precio|prezzo|prijs)\b[^.?\n]{0,20}\b(?:with or without|includ\w+|mit oder "
+    r"ohne|inkl\w*|comprend|compris\w*|avec ou sans|incluy\w+|inclu[iy]\w*|con o sin|con o senza|met "
+    r"of zonder|inclusief)\b",
 )
 
 # A general question: it has an answer without any tube.
@@ -163,7 +186,7 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|the "
+    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|(?:it|this|that|one) (?:going|gonna)|happening|wrong|the "
     r"(?:price|cost|status|hold|difference in price|wait)|your)|\bdifference between\b|\bexplain\b|"
     r"\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|"
     r"would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|store|polish|know|find|"
@@ -172,9 +195,15 @@ KNOWLEDGE = (
     r"\bpast (?:the )?tangent\b|\bhow far\b|\bwhy (?:is|are|does|do|did|would|am)\b|"
     r"\bwhat causes\b|\bwhich (?:mandrel )?(?:material|lubricant|surface|standard|tolerance|"
     r"alloy|coating)\b|\bis there a standard\b",
+    r"\b(?:do|did) you mean\b|\bis meant\b|\bgemeint\b|\bmeinen sie\b|\bentendez-vous\b|\bveut dire\b|"
+    r"\bquiere[n]? decir\b|\bse entiende\b|\b(?:cosa|che) intende(?:te)?\b|\bsi intende\b|\bvuol "
+    r"dire\b|\bbedoelt u\b|\bbedoeld\b|\bwordt verstaan\b|\bco znaczy\b|\bis (?:that|this|it) the same"
+    r"(?: thing)?(?= and\b| or\b|\W*[,?])|\bist das (?:das gleiche|dasselbe)\b|\best-ce la même "
+    r"chose\b|\bes lo mismo\b|\bè la stessa cosa\b|\bis dat hetzelfde\b|\bhow (?:do|can|would) (?:i|we|"
+    r"you|one) (?:convert|get from|go from)\b",
     r"\bwandfaktor\b|\bschmier|\bgleitmittel\b|\bstandzeit\b|\bwas (?:ist|bedeutet|heißt)\b|"
     r"\bunterschied\b|\berklär|\bwarum\b|\bwieso\b|\bab welche[mnr]\b|\bwie (?:weit|misst|"
-    r"messe|viele|lange hält)|\brückfederung\b|\bovalität\b",
+    r"messe|lange hält)|\bwie viele (?:bögen|biegungen)\b|\brückfederung\b|\bovalität\b",
     r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|\bdifférence\b|"
     r"\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|\bfacteur de paroi\b|\bcomment "
     r"(?:mesure|calcul|régler)",
