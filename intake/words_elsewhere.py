@@ -42,13 +42,13 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"application|available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for "
             r"(?:the|a|your|any)\b|\bhiring\b|\bapplication for (?:the )?(?:position|job|role|"
             r"post)\b|\bpart[- ]time job\b|\bcover letter\b"),
-        (10, r"\b(?:take on|accept|need|want|have) (?:any |an )?(?:apprentices?|trainees?|interns?)\b|"
-            r"\bwork (?:experience|placement)\b|\bshadow (?:one|some|you)|\b(?:leave|finish) "
-            r"school\b|\bback into the trade\b|\bdo you need (?:any|some)(?:body|one)\b|"
-            r"\bausbildungspl[aä]tze?\b|\bschnupper|\breinschnuppern\b|\blehrstelle\b|"
-            r"\bpraktikant|\bstagiaires?\b|\b(?:un|mon|de) stage\b|\bbusco (?:unas )?prácticas\b|"
-            r"\bde prácticas\b|\baceptan alumnos\b|\btirocini|\bapprendistato\b|\bstageple|"
-            r"\bstage lopen\b|\bleerwerkplek\b|\bpraktyk[iaę]\b"),
+        (10, r"\b(?:take on|accept|need|want|have) (?:any |an )?(?:apprentices?|trainees?|"
+             r"interns?)\b|\bhelp wanted\b|\bwork (?:experience|placement)\b|\bshadow (?:one|some|"
+             r"you)|\b(?:leave|finish) school\b|\bback into the trade\b|\bdo you need (?:any|"
+             r"some)(?:body|one)\b|\bausbildungspl[aä]tze?\b|\bschnupper|\breinschnuppern\b|"
+             r"\blehrstelle\b|\bpraktikant|\bstagiaires?\b|\b(?:un|mon|de) stage\b|\bbusco (?:unas "
+             r")?prácticas\b|\bde prácticas\b|\baceptan alumnos\b|\btirocini|\bapprendistato\b|"
+             r"\bstageple|\bstage lopen\b|\bleerwerkplek\b|\bpraktyk[iaę]\b"),
         (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job) (?:\w+ )?openings?\b|\b(?:\d+|ten|"
             r"twelve|fifteen|twenty) (?:yrs?|years)(?:'|’)? (?:\w+ )?(?:on|of|running|as|in|"
             r"experience|making)\b(?! (?:business|service|trouble-free))|\bshort (?:of )?a "
@@ -73,9 +73,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bpending messages?\b|\bkindly open the attach|\bare you (?:at your desk|"
             r"available)\b[^.\n]{0,60}\b(?:task|favou?r|urgent)"),
         (6, r"\bpostfach\b[^.\n]{0,40}\b(?:voll|gesperrt|bestätigen)|"
-            r"\bkonto\b[^.\n]{0,40}\b(?:gesperrt|bestätigen|verifizieren)|"
-            r"\bvotre compte\b[^.\n]{0,40}\b(?:suspendu|bloqué)|"
-            r"\bsu cuenta\b[^.\n]{0,40}\b(?:suspendida|bloqueada)"),
+            r"\bkonto\b[^.\n]{0,40}\b(?:gesperrt|bestätigen|verifizieren)|\bvotre "
+            r"compte\b[^.\n]{0,40}\b(?:suspendu|bloqué)|\bsu cuenta\b[^.\n]{0,40}\b(?:suspendida|"
+            r"bloqueada)"),
     )),
     Elsewhere("an invitation or a good cause", (
         (5, r"\b(?:invite|inviting|invited) (?:you|your)\b|\b(?:you're|you are) invited\b|\bopen "

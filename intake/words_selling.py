@@ -72,8 +72,8 @@ SELLING: tuple[Elsewhere, ...] = (
         (5, r"\b\d{1,2} ?% off\b|\boff list\b|\bon the dollar\b|\bspecial (?:offer|price)\b|"
             r"\bstock ?list\b|\bclearance\b(?= (?:sale|price))|\bon the floor\b|\bready stock\b|"
             r"\bfull bundles?\b|\bloan\b|\bfinancing (?:option|for your)|\binsurance (?:quote|"
-            r"policy|cover)\b|\bpromotional\b|\bfree (?:trial|sample|audit)s?\b|\bprices? "
-            r"(?:will |to )?(?:rise|increase|go up|list)|\bprice increase\b"),
+            r"policy|cover)\b|\bpromotional\b|\bfree (?:trial|sample|audit)s?\b|(?<!your "
+            r")\bprices? (?:will |to )?(?:rise|increase|go up|list)|\bprice increase\b"),
         (5, r"\bwir sind (?:ein |der |einer der )?(?:führende[rn]? )?(?:hersteller|lieferant|"
             r"anbieter|händler)\b|\bwir (?:bieten|liefern|fertigen|führen) (?:ihnen|seit|rohre|"
             r"hochwertige)|\b(?:können|dürfen|möchten|würden) wir "
@@ -110,29 +110,47 @@ SELLING: tuple[Elsewhere, ...] = (
             r"(?:the|this|your) (?:territory|area|account)\b|\b(?:stop|drop|swing) by with\b|\bwe "
             r"(?:plate|chrome|grind|harden|coat|heat[- ]treat|forge|cast) (?:mandrels|parts|tools|"
             r"dies|your)\b|\binside sales\b|\barea sales\b"),
+        (5, r"\bspare capacity\b|\b(?:could|may|can|might) we (?:quote|bid) (?:on |for )?your\b|"
+            r"\bmill overruns?\b|\brestposten\b|\bpreis nach absprache\b|\bwir (?:produzieren|"
+            r"ziehen) "
+            r"\w*rohre\b|\b(?:produisons|fabriquons) des tubes\b|\b(?:un|notre) commercial\b|"
+            r"\bfabricamos tubos?\b|\bliquidamos\b|\bproduciamo tub|\bwij kunnen u\b|\bbeste "
+            r"inkoper\b"),
+        (5, r"\bfirst come,? first served?\b|\b(?:under|below) market\b|\bbesteht (?:bei ihnen )?"
+            r"(?:bedarf|interesse)\b|\bvous faire découvrir\b|\bnuovi clienti\b|\bpossiamo "
+            r"inviar(?:vi|"
+            r"le)\b|\bpodemos enviarles?\b|\bmag ik u\b"),
         (3, r"\bwho should i (?:talk|speak|write) to\b|\b(?:this month|currently|now) we "
             r"(?:hold|have|carry)\b|\bwe hold\b[^?\n]{0,60}\b(?:in|at|for)\b"),
         (5, r"\bdarf ich (?:sie|ihnen)\b[^.?\n]{0,40}\b(?:anrufen|zusenden|vorstellen|besuchen)|"
-            r"\bich bin (?:\w+ )?(?:handels)?vertreter|\bim (?:vertrieb|außendienst)\b|\bunser lager "
-            r"(?:umfasst|bietet)\b|\bkurze[sn]? (?:telefonat|gespräch|kennenlernen)\b|\b(?:je "
-            r"suis|en tant que) (?:agent|commerciale?|représentante?|négociant)\b|\bseriez-vous "
-            r"disponible\b|\bun (?:bref |court |rapide )?(?:échange|entretien|appel)\W*\?|\bsoy "
-            r"(?:el |un )?(?:representante|agente|comercial|vendedor)\b|\b(?:podríamos|podemos) "
-            r"(?:hablar|vernos|reunirnos|concertar)\b|\bsono (?:un |un')?(?:agente|rappresentante|"
-            r"venditore)\b|\b(?:potremmo|possiamo) (?:sentirci|vederci|incontrarci|fissare)\b|"
-            r"\b(?:volevo|vorrei|vorremmo) presentar(?:mi|ci|vi|le)\b|\bik ben (?:vertegenwoordiger|"
-            r"agent|accountmanager)\b|\b(?:kunnen|zullen) we\b[^.?\n]{0,30}\b(?:bellen|afspreken)\b|"
-            r"\bjesteśmy (?:hurtowni|dystrybutorem)|\bczy możemy zadzwonić\b"),
+            r"\bich bin (?:\w+ )?(?:handels)?vertreter|\bim (?:vertrieb|außendienst)\b|\bunser "
+            r"lager (?:umfasst|bietet)\b|\bkurze[sn]? (?:telefonat|gespräch|kennenlernen)\b|"
+            r"\b(?:je suis|en tant que) (?:agent|commerciale?|représentante?|négociant)\b|"
+            r"\bseriez-vous disponible\b|\bun (?:bref |court |rapide )?(?:échange|entretien|"
+            r"appel)\W*\?|\bsoy (?:el |un )?(?:representante|agente|comercial|vendedor)\b|"
+            r"\b(?:podríamos|podemos) (?:hablar|vernos|reunirnos|concertar)\b|\bsono (?:un |"
+            r"un')?(?:agente|rappresentante|venditore)\b|\b(?:potremmo|possiamo) (?:sentirci|"
+            r"vederci|incontrarci|fissare)\b|\b(?:volevo|vorrei|vorremmo) presentar(?:mi|ci|vi|"
+            r"le)\b|\bik ben (?:vertegenwoordiger|agent|accountmanager)\b|\b(?:kunnen|zullen) "
+            r"we\b[^.?\n]{0,30}\b(?:bellen|afspreken)\b|\bjesteśmy (?:hurtowni|dystrybutorem)|"
+            r"\bczy możemy zadzwonić\b"),
     )),
     Elsewhere("something for sale", (
         (5, r"\basking (?:price (?:is )?)?[$€£]?\d|\b(?:asking|want) [$€£] ?\d|\b\d{2,5} ?(?:bucks|"
-            r"dollars|euros?|quid|gbp|usd)? takes (?:it|them|the|all)\b|\b(?:clearing|selling) (?:out|"
-            r"off) (?:our|my|the|some)\b|\blocal pick-?up only\b|\bno trades\b|\bhardly used\b|"
-            r"\bas is,? where is\b|\bmight want (?:it|them|this|these)\b|\bif you can use (?:it|"
-            r"them|these)\b|\b(?:would|do) you (?:like|want) to (?:have|buy) (?:it|them|these|this)\b|"
-            r"\bclosing (?:down |up )?(?:my|our|the) (?:shop|business)\b"),
-        (3, r"\bretiring\b|\bleft ?over from (?:a|my|our|the) job\b|\bknow (?:some|any)(?:body|one)"
-            r"\b(?: (?:who|that|with))?|\bwith mandrels\b"),
+            r"dollars|euros?|quid|gbp|usd)? takes (?:it|them|the|all)\b|[$€£]\d{2,5} for "
+            r"(?:everything|"
+            r"the lot|all)\b|\bno trades\b|\blocal pick-?up only\b"),
+        (5, r"\b(?:clearing|selling) (?:out|off) (?:our|my|the|some)\b|\bget rid of\b|\bhardly "
+            r"used\b|"
+            r"\bas is,? where is\b|\bclosing (?:down |up )?(?:my|our|the) (?:shop|business)\b"),
+        (5, r"\bmight want (?:it|them|this|these)\b|\bif you can use (?:it|them|these)\b|"
+            r"\b(?:would|do) "
+            r"you (?:like|want) to (?:have|buy) (?:it|them|these|this)\b|\bany(?:one|body) (?:on "
+            r"your "
+            r"side|there|you know)\b[^.?\n]{0,20}\b(?:want|need|interested)"),
+        (3, r"\bretiring\b|\bleft ?over from (?:a|my|our|the) job\b|\bknow (?:some|any)(?:body|"
+            r"one)\b|"
+            r"\bwith mandrels\b"),
         (5, r"\babzugeben\b|\bgeb(?:e|en)\b[^.?\n]{0,120}\bab(?=\W*(?:$|[.!]))|\bv\.?h?b\.? ?\d|"
             r"\bverhandlungsbasis\b|\b(?:ich|wir) verkaufen?\b|\bverkaufe (?:ich|mein|unser)|"
             r"\bhaben sie\b[^.?\n]{0,50}\binteresse\b|\bwerkstattauflösung\b|\bbetriebsaufgabe\b"),
