@@ -105,7 +105,10 @@ _LED_BY_LETTER: Kinds = (
     ("steel", (r"en\s?1\.\d{4}\b",)),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"
-        r"|faa|cfr|osha|en)\b[\s./-]{0,2}"
+        r"|faa|cfr|osha"
+        # "tube en 42,4 x 2" and "en 2 exemplaires" are no standards
+        r"|en(?=[\s./-]?(?:\d{3}|1\d\s\d{3}|iso|aw))|(?-i:EN)(?!\s\d{1,2}(?:[.,]\d|\s?[x×*\"]|\s?mm)))"
+        r"\b[\s./-]{0,2}"
         r"(?:(?:en|iso|spec|spc|std|t|a|b|g|f|cl|art|article|appendix)\b[\s./-]?){0,2}"
         r"(?:[a-z]{0,3}-?\d{1,6}(?:[.:/-]\d{1,5}[a-z]?){0,5}[a-z]?)",
     )),
