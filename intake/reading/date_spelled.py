@@ -39,6 +39,9 @@ ORDINALS = _numbered(_ORDINALS, 1) | {
 }  # fmt: skip
 CARDINALS = _numbered(_CARDINALS, 2)
 TENS = {"twenty": 20, "thirty": 30, "vingt": 20, "trente": 30, "treinta": 30}
+_ENGLISH_TOO = frozenset(("due", "once", "six", "elf"))
+"""'Delivery due December 4', 'once March comes': these are days only behind an article."""
+_ARTICLES = frozenset(("le", "el", "il", "den", "per", "para", "op"))
 STARTS = ORDINALS.keys() | CARDINALS.keys() | TENS.keys()
 
 
@@ -49,15 +52,16 @@ def day_in_words(words: Words, at: int) -> tuple[int, int, bool]:
     """
     word = words.at(at)
     if word in TENS:
+        english = word in ("twenty", "thirty")
         joint = at + 1 + (words.at(at + 1) in ("-", "et", "y"))
-        unit = words.at(joint)
-        ordinal = 0 if word not in ("twenty", "thirty") else ORDINALS.get(unit, 0)
-        added = ordinal or (0 if word in ("twenty", "thirty") else _unit(unit))
+        added = ORDINALS.get(words.at(joint), 0) if english else _unit(words.at(joint))
         if 0 < added < 10 and TENS[word] + added <= 31:
-            return TENS[word] + added, joint + 1, ordinal > 0
-        return (TENS[word], at + 1, False) if word not in ("twenty", "thirty") else (0, at, False)
+            return TENS[word] + added, joint + 1, english
+        return (0, at, False) if english else (TENS[word], at + 1, False)
     if word in ORDINALS:
         return ORDINALS[word], at + 1, True
+    if word in _ENGLISH_TOO and words.at(at - 1) not in _ARTICLES:
+        return 0, at, False
     return CARDINALS.get(word, 0), at + 1, False
 
 
