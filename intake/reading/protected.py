@@ -102,7 +102,11 @@ _LED_BY_LETTER: Kinds = (
         r"r\s?\d/\d(?=\"?\s(?:male|female|bsp\w?|thread\w*|fittings?|ports?|nipples?)\b"
         r"|\s(?!(?:in|inch|inches)\b|[\"'″x×])|$|[,.;)])",
     )),
-    ("steel", (r"en\s?1\.\d{4}\b",)),
+    ("steel", (
+        r"en\s?1\.\d{4}\b",
+        # "wall grade 2, 2.25 radius": which grade, not how much
+        r"(?:grade|gr|grado|klasse|güte|gatunek)\.?\s?\d{1,2}\b(?![.,/-]\d|\s?(?:mm|in\b|[\"x×]))",
+    )),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"
         r"|faa|cfr|osha"

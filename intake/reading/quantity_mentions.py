@@ -12,7 +12,8 @@ from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
 from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, Prompts
 
-_MOST = 500
+_MOST = 200
+"""'304 mandrels' are for stainless tube; nobody asks for so many."""
 _MOST_PIECES = 60
 """'Order of 500 pcs' are bent parts; nobody asks for that many mandrels without naming them."""
 _MOST_BARE = 24

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ...rules.request import Doubt, Evidence, SizeRequest
+from dataclasses import replace
+
+from ...rules.request import Doubt, SizeRequest
 from ..model import Message, OwnText
 from .angles import angles_of
 from .dates import Needed, find_needed_by, needed_by_size
@@ -93,17 +95,25 @@ def _finished(
 ) -> list[SizeRequest]:
     """The requests with material, quantity and day. ``days`` are those of single sizes."""
     materials = choose_materials(stretch.layout, groups, stretch.rows)
+    # "All of it 304L" above a list: the other part says it for sizes that say nothing.
+    elsewhere = choose_materials(beside.layout, [Group()], {})[0] if beside else MaterialChoice()
     counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
     whole = find_needed_by(own.text, message.sent_on, american=american)
     return [
-        _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
+        _finish(
+            request,
+            _placed(stretch, materials[n])
+            if beside is None or materials[n].family
+            else _placed(beside, elsewhere),
+            counts.quantity(n),
+            days[n] or whole,
+        )
         for n, request in enumerate(requests)
     ]
 
 
 def _finish(
-    stretch: Stretch,
     request: SizeRequest,
     material: MaterialChoice,
     quantity: int | None,
@@ -117,7 +127,7 @@ def _finish(
         )
     if needed.doubt is not None:
         doubts.append(needed.doubt)
-    evidence = [*request.evidence, *(_placed(stretch, item) for item in material.evidence)]
+    evidence = [*request.evidence, *material.evidence]
     return request.model_copy(
         update={
             "material": material.family,
@@ -130,13 +140,15 @@ def _finish(
     )
 
 
-def _placed(stretch: Stretch, evidence: Evidence) -> Evidence:
-    """Evidence in the plain text led back to the message."""
-    start, end = stretch.plain.span(evidence.start, evidence.end)
-    return evidence.model_copy(
-        update={
+def _placed(stretch: Stretch, material: MaterialChoice) -> MaterialChoice:
+    """The choice with its evidence, which is in the plain text, led back to the message."""
+    placed = []
+    for evidence in material.evidence:
+        start, end = stretch.plain.span(evidence.start, evidence.end)
+        update = {
             "start": start + stretch.offset,
             "end": end + stretch.offset,
             "surface": stretch.original[start:end],
         }
-    )
+        placed.append(evidence.model_copy(update=update))
+    return replace(material, evidence=tuple(placed))

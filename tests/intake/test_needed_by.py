@@ -108,7 +108,7 @@ PLAIN_AND_ODD: list[tuple[str, str | None]] = [
     ("RFQ closing date 20 Nov 2026. Delivery wanted 18 Dec 2026.", "2026-12-18"),
     ("Angebotsabgabe bis 21.11.2026, Liefertermin 15.12.2026", "2026-12-15"),
     ("Offre avant le 20/11/2026, livraison le 15/12/2026", "2026-12-15"),
-    ("Vessel ETA Rotterdam 12/11, but spare can be delivered to us until 25 November.", "2026-11-25"),
+    ("Vessel ETA Rotterdam 12/11, spare can be delivered to us until 25 November.", "2026-11-25"),
     ("Delivered until 25 November please", "2026-11-25"),
     ("can be delivered to our office until 25 November", "2026-11-25"),
     ("We need it in our house at 21 December 2026.", "2026-12-21"),
