@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from ...rules.request import Doubt, SizeRequest
+from ...rules.request import Doubt, Evidence, SizeRequest
 from ..model import Message, OwnText
 from .angles import angles_of
 from .dates import Needed, find_needed_by, needed_by_size
 from .figures import Layout
 from .groups import Group
 from .habits import is_american
-from .material_choice import MaterialChoice, choose_materials
+from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .settle import Settler
 from .shapes import shape_named
@@ -95,39 +93,26 @@ def _finished(
 ) -> list[SizeRequest]:
     """The requests with material, quantity and day. ``days`` are those of single sizes."""
     materials = choose_materials(stretch.layout, groups, stretch.rows)
-    # "All of it 304L" above a list: the other part says it for sizes that say nothing.
-    elsewhere = choose_materials(beside.layout, [Group()], {})[0] if beside else MaterialChoice()
     counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
     whole = find_needed_by(own.text, message.sent_on, american=american)
     return [
-        _finish(
-            request,
-            _placed(stretch, materials[n])
-            if beside is None or materials[n].family
-            else _placed(beside, elsewhere),
-            counts.quantity(n),
-            days[n] or whole,
-        )
+        _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
         for n, request in enumerate(requests)
     ]
 
 
 def _finish(
+    stretch: Stretch,
     request: SizeRequest,
     material: MaterialChoice,
     quantity: int | None,
     needed: Needed,
 ) -> SizeRequest:
-    doubts = list(request.doubts)
-    if material.alternatives:
-        named = tuple(family.value for family in material.alternatives)
-        doubts.append(
-            Doubt(field="material", readings=named, why="more than one material is named")
-        )
+    doubts = [*request.doubts, *_open_materials(material)]
     if needed.doubt is not None:
         doubts.append(needed.doubt)
-    evidence = [*request.evidence, *material.evidence]
+    evidence = [*request.evidence, *(_placed(stretch, item) for item in material.evidence)]
     return request.model_copy(
         update={
             "material": material.family,
@@ -140,15 +125,48 @@ def _finish(
     )
 
 
-def _placed(stretch: Stretch, material: MaterialChoice) -> MaterialChoice:
-    """The choice with its evidence, which is in the plain text, led back to the message."""
-    placed = []
-    for evidence in material.evidence:
-        start, end = stretch.plain.span(evidence.start, evidence.end)
-        update = {
+def _placed(stretch: Stretch, evidence: Evidence) -> Evidence:
+    """Evidence in the plain text led back to the message."""
+    start, end = stretch.plain.span(evidence.start, evidence.end)
+    return evidence.model_copy(
+        update={
             "start": start + stretch.offset,
             "end": end + stretch.offset,
             "surface": stretch.original[start:end],
         }
-        placed.append(evidence.model_copy(update=update))
-    return replace(material, evidence=tuple(placed))
+    )
+
+
+def with_material_of(requests: list[SizeRequest], other: Stretch | None) -> list[SizeRequest]:
+    """The requests with the material that the other part of the message names, where they have
+    none: '304 mandrel' in the subject. Two named for one size are a doubt, for several nothing."""
+    if other is None or all(request.material for request in requests):
+        return requests
+    if len(requests) == 1:
+        (choice,) = choose_materials(other.layout, [Group()], {})
+    else:
+        choice = sole_material(other.layout)
+    evidence = tuple(_placed(other, item) for item in choice.evidence)
+    doubts = _open_materials(choice)
+    return [
+        request
+        if request.material or choice.family is None
+        else request.model_copy(
+            update={
+                "material": choice.family,
+                "grade": choice.grade,
+                "doubts": (*request.doubts, *doubts),
+                "evidence": tuple(
+                    sorted((*request.evidence, *evidence), key=lambda item: item.start)
+                ),
+            }
+        )
+        for request in requests
+    ]
+
+
+def _open_materials(material: MaterialChoice) -> tuple[Doubt, ...]:
+    if not material.alternatives:
+        return ()
+    named = tuple(family.value for family in material.alternatives)
+    return (Doubt(field="material", readings=named, why="more than one material is named"),)
