@@ -16,9 +16,11 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 from . import words_asking, words_errand
+from .asking import Sentence, act, counting, said_words
 from .late import Late
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
+from .words_selling import SELLING
 
 _READ_CHARACTERS = 8_000
 """People say what they want in their first few thousand characters; tables follow."""
@@ -32,14 +34,8 @@ _SENTENCE_END = re.compile(
 )
 
 _TOOL = Late(words_errand.TOOL)
-_ASKS_PRICE = Late(words_asking.ASKS_PRICE)
-_ASKS_PIECE = Late(words_asking.ASKS_PIECE)
-_DO_I_NEED = Late(words_errand.DO_I_NEED)
 _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
 _REPEATS = Late(words_asking.REPEATS)
-_FEASIBLE = Late(words_asking.FEASIBLE)
-_COUNTS = Late(words_asking.COUNTS_TOOLS)
-_ANEW = Late(words_asking.ANEW)
 _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)
@@ -49,13 +45,12 @@ _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
 _SOLID = Late(words_errand.SOLID)
-_GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
 _TRADE = Late(words_errand.TRADE)
 _ASKING = Late(words_errand.ASKING)
 _ELSEWHERE = [
     (group, [(weight, Late([cue])) for weight, cue in group.cues])
-    for group in (*ORDERS, *ELSEWHERE)
+    for group in (*ORDERS, *SELLING, *ELSEWHERE)
 ]
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""
@@ -93,24 +88,10 @@ class Errand:
     """What a wall factor is, how long a mandrel lasts: sizes beside it are examples."""
 
 
-@dataclass(frozen=True)
-class _Sentence:
-    text: str
-    names_tool: bool
-    touched: bool
-    """It has a word of other business."""
-    spoilt: bool
-    """Its business is plainly another: an asking in it is not for tooling."""
-
-
 def sentences(text: str) -> list[str]:
     """The sentences of a text, line wraps mended; list items count as sentences."""
     parts = _SENTENCE_END.split(text[:_READ_CHARACTERS], maxsplit=_MOST_SENTENCES)
     return [mended[:_LONGEST_SENTENCE] for part in parts if (mended := " ".join(part.split()))]
-
-
-def _said(match: re.Match[str]) -> str:
-    return " ".join(match.group().split())[:60]
 
 
 def weigh(text: str, sizes_read: int, tooling_lines: int = 0, *, in_files: bool = False) -> Errand:
@@ -127,7 +108,7 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0, *, in_files: bool 
         sizes_read = 0  # a baking tin's, a flat bar's, a machine's
     elsewhere, business = _elsewhere(spoken, whole, names_tool=names_tool)
     heard = [
-        _Sentence(
+        Sentence(
             text=said,
             names_tool=_TOOL.search(said) is not None,
             touched=number in business,
@@ -145,12 +126,12 @@ def weigh(text: str, sizes_read: int, tooling_lines: int = 0, *, in_files: bool 
         sizes=sizes_read,
         only_mentioned=only_mentioned,
         specified=in_files or _specified(heard, whole),
-        wants_knowledge=any(_KNOWLEDGE.search(said) for said in spoken),
+        wants_knowledge=any(_KNOWLEDGE.search(said) and _ASKING.search(said) for said in spoken),
     )
 
 
 def _tooling(
-    heard: Sequence[_Sentence],
+    heard: Sequence[Sentence],
     whole: str,
     sizes_read: int,
     tooling_lines: int,
@@ -159,18 +140,18 @@ def _tooling(
 ) -> tuple[bool, Leaning]:
     names_tool = any(sentence.names_tool for sentence in heard)
     about_tool = names_tool or _RADIUS.search(whole) is not None
-    acts = [_act(sentence, sizes_read, about_tool=about_tool) for sentence in heard]
+    acts = [act(sentence, sizes_read, about_tool=about_tool) for sentence in heard]
     weight, why = max(acts, key=lambda act: act[0], default=(0.0, ""))
     reasons = [why] if why else []
     repeats = _REPEATS.search(whole)
     if repeats is not None:
         weight += 7
-        reasons.append(f'a repeat order ("{_said(repeats)}")')
+        reasons.append(f'a repeat order ("{said_words(repeats)}")')
     counted = names_tool or sizes_read > 0
-    counts = _counting(heard) if counted else None
+    counts = counting(heard) if counted else None
     if counts is not None:
         weight += 2
-        reasons.append(f'counts them ("{_said(counts)}")')
+        reasons.append(f'counts them ("{said_words(counts)}")')
     asks = weight >= 3
     if tooling_lines:
         weight += 2.0 * min(tooling_lines, 3)
@@ -185,7 +166,7 @@ def _tooling(
     return asks, Leaning(weight, ", ".join(reasons))
 
 
-def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
+def _only_mentioned(heard: Sequence[Sentence]) -> bool:
     """Does every size stand in a sentence of other business, or as that of a certain mandrel, and
     is none counted?"""
     sized = [
@@ -194,64 +175,20 @@ def _only_mentioned(heard: Sequence[_Sentence]) -> bool:
     return (
         bool(sized)
         and all(s.touched or _DEFINITE.search(s.text) for s in sized)
-        and _counting(heard) is None
+        and counting(heard) is None
     )
 
 
-def _specified(heard: Sequence[_Sentence], whole: str) -> bool:
+def _specified(heard: Sequence[Sentence], whole: str) -> bool:
     return (
         _RADIUS.search(whole) is not None
         or _NAMED.search(whole) is not None
-        or _counting(heard) is not None
+        or counting(heard) is not None
         or sum(word.isalpha() for word in whole.split()) <= _HARDLY_A_WORD
     )
 
 
-def _act(sentence: _Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float, str]:
-    """How much one sentence asks for tooling, and by which words."""
-    said = sentence.text
-    wanted = _WANTS_TOOL.search(said)
-    if _DO_I_NEED.search(said):
-        return 0.0, ""
-    if wanted is not None:
-        return (3.0 if sentence.spoilt else 8.0), f'asks for tooling ("{_said(wanted)}")'
-    if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
-        feasible = _FEASIBLE.search(said)
-        if sizes_read and feasible and not sentence.spoilt and not _KNOWLEDGE.search(said):
-            return 5.0, f'asks whether it can be done ("{_said(feasible)}")'
-        return 0.0, ""
-    about = 1.0 if about_tool or sizes_read else 0.0
-    price = _ASKS_PRICE.search(said)
-    if price is not None:
-        weight = 8.0 if sentence.names_tool or sizes_read else 4.0
-        spoilt = sentence.spoilt and not _ANEW.search(said)
-        return about * (3.0 if spoilt else weight), f'asks a price ("{_said(price)}")'
-    feasible = _FEASIBLE.search(said) if sizes_read else None
-    if feasible is not None and not sentence.spoilt:
-        return 6.0, f'asks whether it can be done ("{_said(feasible)}")'
-    piece = _ASKS_PIECE.search(said)
-    if piece is not None:
-        sized = sizes_read and (about_tool or _FIGURES.search(said))
-        weight = 6.0 if sentence.names_tool else 5.0 if sized else 3.0 if about_tool else 2.0
-        return about * (1.0 if sentence.spoilt else weight), f'asks ("{_said(piece)}")'
-    return 0.0, ""
-
-
-def _counting(heard: Sequence[_Sentence]) -> re.Match[str] | None:
-    """The first count of mandrels in a sentence that has no other business."""
-    return next(
-        (
-            counts
-            for sentence in heard
-            if not sentence.spoilt
-            and (counts := _COUNTS.search(sentence.text))
-            and not _KNOWLEDGE.search(sentence.text)
-        ),
-        None,
-    )
-
-
-def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
+def _question(heard: Sequence[Sentence], *, of_tubes: bool) -> Leaning:
     weight, why = 0.0, ""
     for sentence in heard:
         asking = _ASKING.search(sentence.text)
@@ -268,7 +205,7 @@ def _question(heard: Sequence[_Sentence], *, of_tubes: bool) -> Leaning:
         weight += worth
         if worth and not why:
             telling = knowledge or trade or asking
-            why = f'asks a question ("{_said(telling)}")' if telling else ""
+            why = f'asks a question ("{said_words(telling)}")' if telling else ""
     return Leaning(weight, why)
 
 
@@ -291,7 +228,7 @@ def _elsewhere(
             if matches:
                 total += weight
             if matches and weight > heaviest:
-                said, heaviest = _said(matches[0]), weight
+                said, heaviest = said_words(matches[0]), weight
         total = min(total, _MOST_OF_ONE_ERRAND)
         if total > best.weight:
             best = Leaning(float(total), f'{group.what} ("{said}")')

@@ -57,11 +57,15 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     message = with_files_read(message)
     own = own.model_copy(update={"attachment_texts": attached_texts(message)})
     reading = read(own, message)
-    in_files = sum(any(e.attachment for e in one.evidence) for one in reading.requests)
-    kind, why = classify(message, own, len(reading.requests), in_files=in_files > 0)
+    sizes = reading.requests
+    in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
+    radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
+    kind, why = classify(
+        message, own, len(sizes), in_files=in_files > 0, radius_only=bool(sizes) and radii
+    )
     questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
-    requests = reading.requests if kind is Kind.SIZES else ()
+    requests = sizes if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)

@@ -25,7 +25,11 @@ ASKS_PRICE = (
     r"(?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|\b(?:inform|advise|tell|know|give|send|"
     r"need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|\b(?:number|figure|ballpark) (?:on|for) (?:a|"
     r"an|one|the|two|\d)\b",
-    r"\bhow much\b|\bhow many (?:dollars|bucks|euros?)\b",
+    r"\bhow much\b|\bhow many (?:dollars|bucks|euros?)\b|\bwhat (?:do )?(?:i|we)(?:'d|’d| would|"
+    r"'ll| will)? owe\b|\bknow the damage\b|\bwhat(?:'s|’s| is) an? new (?:one|mandrel)\b|\b(?:and|"
+    r"with) (?:the|a|your) bill\b|\b(?:was|wie ?viel) (?:schulde|bin) ich\b|\bcombien (?:je )?vous "
+    r"dois\b|\bcu[áa]nto le(?:s)? debo\b|\bquanto (?:vi|le) devo\b|\bwat ben "
+    r"ik\b[^.?\n]{0,15}\bschuldig\b",
     r"\bwhat (?:would|do|does|will|is|are|'s|’s)[^.?\n]{0,40}\b(?:cost|price|charge|run me|"
     r"run|set me back|get for|damage)\b|\bwhat'?s (?:the|one|a) (?:price|cost|damage|\w+ cost)\b|"
     r"\bwhat (?:it|one|that|they|you)(?:'s|’s|'d|’d)? (?:would |will )?(?:cost|charge|run)s?\b",
@@ -34,17 +38,18 @@ ASKS_PRICE = (
     r"(?:price|quot|offer)|adv(?:ise)? (?:price|cost|best)|submit|furnish|confirm price)",
     r"(?:(?<!wir )\bbieten sie\b|\bangebot (?:für|über|auf|zu[mr]?|bitte|bis)\b|\b(?:ihr|um ein|um|"
     r"ein|schickt uns ein) angebot\b|\b(?:bitte|könnten sie|können sie|kannst du)\b[^.?\n]{0,80}"
-    r"\banbieten\b|\bbieten sie uns\b|\bpreis(?:e|anfrage)?\b(?!liste|en)|\bwas kost|"
+    r"\banbieten\b|\bbieten sie uns\b|\bpreis(?:e|anfrage)?\b(?!liste|en|\W{0,3}\d)|\bwas kost|"
     r"\bwas (?:würde|wird)[^.?\n]{0,40}\bkosten\b|\bangebotsanfrage\b|^\W*angebot\b(?! (?:nr|\d)))",
     r"\bdevis\b|\bchiffr(?:er|age)\b|\b(?:nous|me|de|à|pour) coter\b|\bcotation\b|"
-    r"\boffre de prix\b|\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b|"
+    r"\boffre de prix\b|\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
     r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça)|\bquel(?:le)? (?:est le|serait le) "
     r"(?:prix|coût)",
-    r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b|\b(?:una|su|la|vuestra) oferta\b|"
-    r"\bofertar\b|\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
+    r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b(?!\W{0,3}\d)|\b(?:una|su|la|"
+    r"vuestra) oferta\b|\bofertar\b|\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
     r"\ba c[óo]mo (?:sale|anda)",
     r"\bpreventivo\b|\b(?:una|vostra|sua|vs\.?|un'|richiesta d[i']) ?(?:migliore )?offerta\b|"
-    r"\bquotazione\b|\bquotar(?:e|mi|ci)\b|\bprezzo\b(?! speciale)|\bquanto cost|\bquanto vien",
+    r"\bquotazione\b|\bquotar(?:e|mi|ci)\b|\bprezzo\b(?! speciale|\W{0,3}\d)|\bquanto cost|\ba "
+    r"quanto\b[^.?\n]{0,12}\bvien|\bquanto vien",
     r"\b(?:een|graag|uw|prijs|om) offerte\b|\bprijsopgave\b|\bprijs\b(?! per (?:kg|meter))|"
     r"\bwat (?:kost|kosten|zou)\b|\boffreren\b",
     r"\bzapytani[ea]\b|\b(?:proszę o|o) ofert[ęy]\b|\bwycen|\bcen[ęy]\b|\bile kosztuj|"
@@ -53,15 +58,67 @@ ASKS_PRICE = (
     r"見積|报价|询价|견적",
 )  # fmt: skip
 
+# An offer of ours is to be made anew: "please requote", "bitte das Angebot ändern".
+REQUOTE = (
+    r"\bre-?quote\b|\bnew quot(?:e|ation)\b|(?<!our )\b(?:revis|updat|amend|chang|correct|adjust|"
+    r"redo|re-do|rework)\w*\b(?: \w+)? (?:your |the |this |that )?(?:quote|quotation|offer)\b|"
+    r"\b(?:quote|quotation|offer)\b[^.?\n]{0,25}\b(?:be )?(?:revised|updated|amended|corrected|"
+    r"changed)\b",
+    r"\bangebot\b[^.?\n]{0,40}\b(?:ändern|anpassen|korrigieren|berichtigen|überarbeiten|"
+    r"aktualisieren)\b|\b(?:neues|geändertes|korrigiertes|angepasstes|überarbeitetes) angebot\b",
+    r"\b(?:modifi|corrig|rectifi|refai|revoir|actualis|adapt)\w*\b[^.?\n]{0,30}\b(?:devis|offre)\b|"
+    r"\bnouveau devis\b|\bnouvelle offre\b",
+    r"\b(?:cambi|modific|corrij|corregi|actuali[cz]|rehac)\w*\b[^.?\n]{0,30}\b(?:presupuesto|"
+    r"oferta|cotizaci[óo]n)\b|\bnuev[oa] (?:presupuesto|oferta|cotizaci[óo]n)\b",
+    r"\b(?:modific|corregg|aggiorn|rifa|riveder)\w*\b[^.?\n]{0,30}\b(?:offerta|preventivo)\b|"
+    r"\bnuov[oa] (?:offerta|preventivo)\b",
+    r"\b(?:offerte|prijsopgave)\b[^.?\n]{0,40}\b(?:aanpassen|wijzigen|aan te passen|herzien)\b|"
+    r"\b(?:nieuwe|aangepaste|herziene) offerte\b|\b(?:popraw|zmie[nń]|zaktualiz)\w*\b[^.?\n]{0,30}"
+    r"\b(?:ofert|wycen)",
+)  # fmt: skip
+
+# Senders put right what they wrote before: no complaint about us.
+_FIGURE = (
+    r"(?:size|tube|pipe|wall|od|radius|clr|dimension|figure|number|measurement|job|drawing|print|"
+    r"spec|grade|material|gauge|info\w*|detail)s?"
+)
+PUTS_RIGHT = (
+    r"\b(?:wrong|incorrect) " + _FIGURE + r"\b[^.?\n]{0,40}\b(?:in|on) (?:my|our)\b|\b(?:i|"
+    r"we)(?:'ve|"
+    r"’ve| have)?(?: just)? (?:gave|given|sent|told|wrote|typed|put|had|used)(?: you| down)? the "
+    r"wrong "
+    + _FIGURE + r"\b|^\W*(?:sorry,? )?(?:gave|sent|told) you the wrong " + _FIGURE + r"\b|"
+                r"\b(?:forget|ignore|disregard|scratch|strike) (?:the |my |that )(?:size|figures|"
+                r"numbers?|od|wall|radius|dimensions?|(?:last|previous|earlier|first|other) "
+                r"(?:e-?mail|mail|message|note|one))\b|\b(?:typo|mistake|error|slip) in (?:my|"
+                r"our)\b|\bmy (?:mistake|bad|error|typo)\b|\bcorrection (?:to|of) (?:my|our)\b|"
+                r"^\W*correction\b|\bi made (?:a|an) (?:mistake|typo|error)\b|\b(?:i was looking "
+                r"at|off|from|on) the wrong (?:job|drawing|print)\b|\bi mis(?:measured|read|typed|"
+                r"wrote)\b",
+    r"\b(?:falsche\w*|verkehrte\w*) (?:größe|maße?|rohr|wand\w*|radius|durchmesser|werkstoff|"
+    r"angaben?)\b[^.?\n]{0,40}\b(?:angegeben|geschrieben|genannt|durchgegeben)\b|\bin (?:meiner|"
+    r"unserer) (?:\w+ )?(?:anfrage|e-?mail|mail|nachricht)\b[^.?\n]{0,60}\b(?:falsch|fehler|"
+    r"irrtum)|\b(?:habe|haben) (?:ich |wir )?(?:mich|uns) (?:vertan|vertippt|vermessen|"
+    r"verschrieben|verlesen|geirrt)\b|^\W*korrektur\b",
+    r"\bje me suis tromp|\bnous nous sommes tromp|\berreur dans (?:ma|notre)\b|\bfaute de frappe\b|"
+    r"^\W*rectificatif\b|\bme equivoqué\b|\bnos equivocamos\b|\berror en (?:mi|nuestr)|"
+    r"\bcorrijo\b|^\W*corrección\b|\b(?:ho|abbiamo) sbagliato\b|\berrore nella (?:mia|nostra)\b|"
+    r"\bcorreggo\b|^\W*(?:correzione|rettifica)\b",
+    r"\bin mijn (?:\w+ )?(?:mail|aanvraag|bericht)\b[^.?\n]{0,60}\b(?:verkeerde?|foute?|fout)\b|"
+    r"\b(?:ik|we|wij) (?:had|heb|hebben) (?:me|ons) vergist\b|\b(?:ik|we) (?:gaf|had) (?:u |jullie "
+    r")?de verkeerde (?:maat|wand\w*|straal|buis)\b|^\W*correctie\b|\bpomyli(?:łem|łam|liśmy)\b|"
+    r"\bbłąd w (?:moim|naszym)\b|\bjag skrev fel\b",
+)  # fmt: skip
+
 # A piece is asked for: need, want, looking for, can you make, have you got one.
 ASKS_PIECE = (
     r"\b(?:enquiry|inquiry|enquire|inquire)\b|\bprice\?|\banfrage\b|\baanvraag\b|\brichiesta\b"
     r"(?! danni)",
-    r"\b(?:can|could|would|will|cld|able to|possible to|you to) (?:you |u |ya |yous |we |i )?"
-    r"(?:guys |folks |please |pls |possibly |still |also |just )?"
-    r"(?:make|do|supply|offer|build|turn|provide|machine|produce|manufacture|knock|get me|"
-    r"get us|fab|cut|furnish|ship me|send me a|have|handle|help (?:me|us) (?:with|out with) "
-    r"(?:a|one|this|that))\b(?! (?:this|it|things?) right| (?:sure|me an offer))",
+    r"\b(?:can|could|would|will|cld|able to|possible to|you to) (?:you |u |ya |yous |we |i "
+    r")?(?:guys |folks |please |pls |possibly |still |also |just )?(?:make|do|supply|offer|build|"
+    r"turn|provide|machine|produce|manufacture|knock|get me|get us|fab|cut|furnish|ship me|send me "
+    r"a|have|handle|help (?:me|us) (?:with|out with) (?:a|one|this|that))\b(?! (?:this|it|things?) "
+    r"right| (?:sure|me an offer))",
     r"\bdo (?:you|u|ya|y'all|youse) (?:guys |folks |still |also |ever )?(?:make|stock|sell|carry|"
     r"supply|offer|have (?:an?|any|one|the|mandrels?|tooling|in stock)|keep)\b",
     r"(?<!do )(?<!does )(?<!would )\b(?:i|we|they|he|she)(?:'ll|'d|’ll|’d)? (?:\w+ )?(?:need|"
@@ -81,12 +138,13 @@ ASKS_PIECE = (
     r"\b(?:looking|hunting|shopping|searching) (?:to buy|to order|to get|for|after)\b|"
     r"\bwe look (?:for|after) a\b|\bin the market for\b|\binterested in (?:a|an|one|two|your|"
     r"(?:buying|purchasing) (?!our|my))\b|\bi(?:'m|’m| am) after\b",
-    r"\b(?:could|can) (?:use|do with) (?:a|an|one|two|another)\b|\b(?:i|we)(?:'m|'re|’m|’re| am| "
-    r"are) (?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|sort) "
-    r"(?:me|us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|\btime "
-    r"(?:i|we) (?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|a|"
-    r"another|two|\d) (?:more|mandrel)|\bwhat (?:have|would) you (?:got|suggest|recommend|use|"
-    r"make)\b|\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
+    r"\b(?:could|can) (?:use|do with) (?:a|an|one|two|another)\b|\b(?:can|could|may) (?:i|we) get "
+    r"(?:them|one|two|three|it|\d|a mandrel|some)\b|\b(?:i|we)(?:'m|'re|’m|’re| am| are) "
+    r"(?:missing|short|out of|lacking) (?:a|an|one|the|mandrels?)\b|\b(?:set|hook|fix|sort) (?:me|"
+    r"us) (?:up|out)\b|\bgot (?:a|an|any|something|anything|one)\b[^.?\n]{0,60}\?|\btime (?:i|we) "
+    r"(?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|a|another|"
+    r"two|\d) (?:more|mandrel)|\bwhat (?:have|would) you (?:got|suggest|recommend|use|make)\b|"
+    r"\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
     r"\b(?:like|wish|ready|going|please|me|and|will) (?:to )?(?:re-?)?order\b(?! (?:no|"
     r"number|#|\d|status|was|is|form))|\b(?:to|want to) order (?:a|an|one|two|three|\d|another)\b|"
     r"\b(?:we|i) order (?:a|one|two|three|\d)|\bplace (?:an|the|this|our) order (?:for|of)\b|"
@@ -160,8 +218,8 @@ REPEATS = (
     r"\bdas gleiche (?:noch ?mal|nochmal|wieder|wie)|\bnoch ?(?:ein)?mal (?:die|den|"
     r"das)? ?(?:gleiche|selbe|\d)|\bnachbestell",
     r"\bcomme (?:la dernière fois|d'habitude|la fois précédente|la précédente)|"
-    r"\bidentiques? (?:au|à la|aux) (?:précédente?s?|derni)|\b(?:le|la) même (?:que|chose|"
-    r"commande)|\bmême commande\b",
+    r"\bidentiques? (?:au|à la|aux) (?:précédente?s?|derni)|\b(?:le|la) même (?:que|"
+    r"commande)|(?<!est-ce )(?<!c'est )\bla même (?:chose)|\bmême commande\b",
     r"\b(?:igual|lo mismo|el mismo|los mismos) que (?:la última|el último|la vez|siempre|"
     r"el anterior)|\brepetir (?:el|nuestro) pedido|\botro igual\b",
     r"\bcome (?:l'ultima volta|la volta scorsa|al solito|l'ultimo ordine)|"
@@ -181,10 +239,10 @@ ANEW = (
 
 # Can it be done at all?
 FEASIBLE = (
-    r"\b(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|the)\b|"
-    r"\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|survive|go "
-    r"(?:round|around|that tight)|fold|flatten|pull|be done|be made|hold|make it|manage|be bent|do|"
-    r"fix it|help)\b",
+    r"\b(?<!what )(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|"
+    r"the)\b|\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|"
+    r"survive|go (?:round|around|that tight)|fold|flatten|pull|be done|be made|hold|make it|manage|"
+    r"be bent|do|fix it|help)\b",
     r"\bcan (?:you|u|ya|it|this) (?:do|bend|manage|handle|be)\b",
     r"\bcan(?:'t|’t|not) be done\b|\bcan (?:it|you|u)\?|\b(?:doable|feasible|possible|"
     r"realistic|achievable|too tight|too thin|any chance|a goer)\b(?=[^\n]{0,40}\?)",

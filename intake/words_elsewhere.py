@@ -1,4 +1,4 @@
-"""Words of errands that are not for the mandrel desk: pitches, jobs, invitations, other goods.
+"""Words of errands that are not for the mandrel desk: jobs, invitations, other goods.
 
 Data only; each errand is named in the words that triage gives as its reason. In front of each cue
 stands its weight: 5 tells the errand by itself, 2 is what such mail says besides, enough only
@@ -19,102 +19,7 @@ class Elsewhere(NamedTuple):
     """Counts only where no mandrel or die is named."""
 
 
-_GOODS = (
-    r"(?:bars?|bar stock|tubes?|tubing|pipes?|inserts?|carbide|castings?|bronze|steel|balls?|"
-    r"machines?|benders?|dom|stainless|sticks?|bundles?|plating|coatings?|tools?|mandrels?|dies?|"
-    r"lubricants?|abrasives|fittings?|fasteners|forgings?|sheets?|coils?)"
-)
-
 ELSEWHERE: tuple[Elsewhere, ...] = (
-    Elsewhere("somebody selling to us", (
-        (5, r"\b(?:we|i) (?:\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
-            r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
-            r"|you|your)\b)(?![^.\n]{0,80}\?)"),
-        (3, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"
-            r"professional |largest |chinese |global |family[- ]owned )*(?:manufacturer|supplier|"
-            r"distributor|mill|exporter|stockist|agency|foundry|factory|supply)\b"),
-        (5, r"\bour (?:factory|mill|foundry|warehouse|plant)\b[^.?\n]{0,60}\b(?:make|produce|has|"
-            r"have|can|cast|stock)\w*\b|\b(?:\w+ )?at an? (?:\w+ )?(?:tube|steel|pipe|metals?) "
-            r"(?:mill|distributor|service center|supplier|company)\b|\bin (?:your|the) [\w ]{2,25} "
-            r"line\b"),
-        (5, r"\b(?:introduce|introducing) (?:our|my|ourselves|myself)\b|\bour (?:products?|"
-            r"services?|range|company|catalogu?e|platform|solution|software|team "
-            r"of)\b[^.?\n]{0,60}\b(?:include|offers?|can help|helps?|is|are|specialis|specializ|"
-            r"provide)|\bour (?:price|quality|moq)s?\b[^.?\n]{0,40}\b(?:competitive|best|low|good)|"
-            r"\b(?:competitive|factory|wholesale|good|best) (?:prices?|money)\b(?! (?:and|on|for|"
-            r"cif|fob|please|you))|\bwe (?:can|could) (?:save|offer you|supply you|provide you)\b|"
-            r"\bmoq\b[^.\n]{0,12}\d"),
-        (5, r"\b(?:who|which person)\b[^.?\n]{0,30}\b(?:buys|buying|purchasing|sourcing|handles|"
-            r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) "
-            r"i (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
-            r"samples?|price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the "
-            r")?(?:catalog|samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif "
-            r"(?:you )?interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),
-        (5, r"\b(?:we|i)(?:'d|’d| would) (?:love|like|be (?:happy|glad)) to (?:help you|take|serve|"
-            r"supply|work with|earn|support|partner|discuss how|show you|be your)\b|\boff your "
-            r"(?:plate|hands)\b|\b(?:i|we) represent\b|\b(?:i am|i'm|my name is)[^.?\n]{0,40} "
-            r"(?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) (?:help|offer|provide|supply|make)\b|"
-            r"\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|\brates? go up\b|\b(?:do you|"
-            r"anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
-        (5, r"\b(?:\d+|ten|fifteen|thirty|few) (?:minutes?|mins?)\b[^.?\n]{0,40}\b(?:call|chat|"
-            r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|"
-            r"\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|meeting)\b|\bhop on a "
-            r"call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad "
-            r"to (?:know|learn|hear)\b"),
-        (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
-            r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) "
-            r"(?:that )?(?:you|your (?:website|site|company|page|profile))\b"),
-        (2, r"\bhope this (?:e-?mail |message |mail )?finds you\b|\bfollowing up on (?:my|our) "
-            r"(?:offer|last|previous)"),
-        (5, r"\bseo\b|\b(?:google|search) rank|\bfirst page of google\b|\b(?:web ?site|"
-            r"web) (?:design|redesign|traffic|development)\b|\bleads\b|\bbacklinks?\b|"
-            r"\bguest post\b|\bbecome (?:your|a) (?:supplier|partner|distributor|dealer|"
-            r"agent)\b|\byour (?:new )?(?:supplier|steel supplier|mill)\b|\bpartner(?:ship|"
-            r"ing) (?:with|opportunit)|\bbe (?:the|your) (?:mill|supplier|partner|source)\b|"
-            r"\baccount executive\b|\bbusiness development\b|\bsales (?:rep|manager|engineer)\b|"
-            r"\bterritory m"),
-        (5, r"\b(?:buying|interested in|sell(?:ing)?) (?:our|my|an? used)\b|\bfor sale\b|\bi(?:'m|"
-            r"m| am) selling\b|^\W*selling\b|\bo\.?b\.?o\b|\bor best offer\b|\bsurplus\b|\bmake "
-            r"(?:me|us) an offer\b|\bstill (?:got|have) the\b|\bsaw (?:the|your) ad\b|\b\$?\d+ "
-            r"(?:bucks|dollars|euros?|quid) takes (?:it|them|the)\b|\bthought of you\b|\bpallet "
-            r"of\b|\bis (?:it|the \w+) still (?:available|for sale)|\bi've no use\b|\bhaul it\b|"
-            r"\btake (?:the|it|them) (?:lot|all|off (?:my|our) hands)\b|\bwant to (?:buy|sell) "
-            r"(?:my|our|it|them)\b"),
-        (5, r"\b\d{1,2} ?% off\b|\boff list\b|\bon the dollar\b|\bspecial (?:offer|price)\b|"
-            r"\bstock ?list\b|\bclearance\b(?= (?:sale|price))|\bon the floor\b|\bready stock\b|"
-            r"\bfull bundles?\b|\bloan\b|\bfinancing (?:option|for your)|\binsurance (?:quote|"
-            r"policy|cover)\b|\bpromotional\b|\bfree (?:trial|sample|audit)s?\b|\bprices? "
-            r"(?:will |to )?(?:rise|increase|go up|list)|\bprice increase\b"),
-        (5, r"\bwir sind (?:ein |der |einer der )?(?:führende[rn]? )?(?:hersteller|lieferant|"
-            r"anbieter|händler)\b|\bwir (?:bieten|liefern|fertigen|führen) (?:ihnen|seit|rohre|"
-            r"hochwertige)|\b(?:können|dürfen|möchten|würden) wir "
-            r"ihnen\b[^.?\n]{0,160}\b(?:anbieten|vorstellen|liefern|zusenden)|\bunser(?:e|en)? "
-            r"(?:produkt|leistung|sortiment|lagerliste)|\bdürfen wir uns vorstellen\b|"
-            r"\blagerüberhang\b|\bsonderpreis|\bzu (?:attraktiven|günstigen|besten) (?:konditionen|"
-            r"preisen)\b|\bzu verkaufen\b|\bbrauchen sie (?:so ?was|noch|sowas|auch)\b|\b(?:guten|"
-            r"fairen) preis\b|\bwir (?:drehen|schleifen|härten|verchromen|beschichten) (?:seit|"
-            r"für)\b|\bsuchen sie (?:noch )?(?:einen )?(?:lieferant|partner|zulieferer)|\bbei "
-            r"interesse\b|\bab lager\b(?! lieferbar\?)|\bpreise auf anfrage\b|\bdarf ich (?:sie|"
-            r"ihnen) (?:anrufen|zusenden|vorstellen|besuchen)"),
-        (5, r"\bnous sommes (?:un |le )?(?:fabricant|fournisseur|leader)|\bnous (?:vous "
-            r")?(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|"
-            r"tarifs)\b|\bà vendre\b|\bnous sommes spécialis|\bdepuis \d+ ans\b|\bcherchez-vous un "
-            r"(?:fournisseur|sous-traitant)|\bbesoin d'un fournisseur|\bnotre (?:meilleur prix|"
-            r"gamme|catalogue)\b|\bsi (?:vous êtes )?intéressé"),
-        (5, r"\bsomos (?:un |una )?(?:fabricante|empresa|proveedor|líder|distribuidor)|\b(?:les|le|"
-            r"os) ofrecemos\b|\bnuestros (?:productos|servicios|precios)\b|\btarifas? de\b|"
-            r"\bprecios (?:válidos|especiales)\b|\ben venta\b|\bofrecemos\b|\bbuscan (?:un "
-            r")?proveedor|\bnos dedicamos a\b|\bvendo\b|\bsi les interesa\b"),
-        (5, r"\bsiamo (?:un'?|una )? ?(?:azienda|produttori|fornitori|leader|distributori)|\bvi "
-            r"(?:proponiamo|offriamo)\b|\bi nostri (?:prodotti|servizi|prezzi)\b|\bin vendita\b|"
-            r"\boffriamo\b|\bpronta consegna\b|\bcercate (?:un )?fornitor|\bci occupiamo di\b|"
-            r"\bcontattateci\b|\bvendesi\b|\bse interessati\b|\blistino\b"),
-        (5, r"\bwij zijn (?:een )?(?:fabrikant|leverancier|producent|groothandel)|\bwij (?:leveren|"
-            r"bieden|verkopen)\b|\bonze (?:producten|diensten|voorraad)\b|\bte koop\b|\bzoekt u "
-            r"(?:nog )?(?:een )?(?:toeleverancier|leverancier)|\bal \d+ jaar\b|\bwij (?:draaien|"
-            r"slijpen|verchromen)\b|\bjesteśmy (?:producentem|dostawcą)|\bnasza oferta\b|\bna "
-            r"sprzedaż\b|\bvi (?:säljer|erbjuder)\b|\btill salu\b|\bsomos fornecedores\b"),
-    )),
     Elsewhere("a supplier's quotation to us", (
         (5, r"\b(?:we are |we're )?pleased to (?:quote|offer|submit|provide)\b|\b(?:find|"
             r"attached|enclosed|is|see) (?:\w+ ){0,2}our (?:quotation|quote|offer|price list)\b|"
@@ -137,6 +42,13 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"application|available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for "
             r"(?:the|a|your|any)\b|\bhiring\b|\bapplication for (?:the )?(?:position|job|role|"
             r"post)\b|\bpart[- ]time job\b|\bcover letter\b"),
+        (10, r"\b(?:take on|accept|need|want|have) (?:any |an )?(?:apprentices?|trainees?|"
+             r"interns?)\b|\bhelp wanted\b|\bwork (?:experience|placement)\b|\bshadow (?:one|some|"
+             r"you)|\b(?:leave|finish) school\b|\bback into the trade\b|\bdo you need (?:any|"
+             r"some)(?:body|one)\b|\bausbildungspl[aä]tze?\b|\bschnupper|\breinschnuppern\b|"
+             r"\blehrstelle\b|\bpraktikant|\bstagiaires?\b|\b(?:un|mon|de) stage\b|\bbusco (?:unas "
+             r")?prácticas\b|\bde prácticas\b|\baceptan alumnos\b|\btirocini|\bapprendistato\b|"
+             r"\bstageple|\bstage lopen\b|\bleerwerkplek\b|\bpraktyk[iaę]\b"),
         (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job) (?:\w+ )?openings?\b|\b(?:\d+|ten|"
             r"twelve|fifteen|twenty) (?:yrs?|years)(?:'|’)? (?:\w+ )?(?:on|of|running|as|in|"
             r"experience|making)\b(?! (?:business|service|trouble-free))|\bshort (?:of )?a "
@@ -161,9 +73,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"\bpending messages?\b|\bkindly open the attach|\bare you (?:at your desk|"
             r"available)\b[^.\n]{0,60}\b(?:task|favou?r|urgent)"),
         (6, r"\bpostfach\b[^.\n]{0,40}\b(?:voll|gesperrt|bestätigen)|"
-            r"\bkonto\b[^.\n]{0,40}\b(?:gesperrt|bestätigen|verifizieren)|"
-            r"\bvotre compte\b[^.\n]{0,40}\b(?:suspendu|bloqué)|"
-            r"\bsu cuenta\b[^.\n]{0,40}\b(?:suspendida|bloqueada)"),
+            r"\bkonto\b[^.\n]{0,40}\b(?:gesperrt|bestätigen|verifizieren)|\bvotre "
+            r"compte\b[^.\n]{0,40}\b(?:suspendu|bloqué)|\bsu cuenta\b[^.\n]{0,40}\b(?:suspendida|"
+            r"bloqueada)"),
     )),
     Elsewhere("an invitation or a good cause", (
         (5, r"\b(?:invite|inviting|invited) (?:you|your)\b|\b(?:you're|you are) invited\b|\bopen "

@@ -60,12 +60,11 @@ HABIT = (
 )  # fmt: skip
 
 DRAWING = (
-    r"\b(?:attached|enclosed|see|per) (?:the )?(?:\w+ )?(?:print|drawing|drg|dwg|sketch|pdf|"
-    r"file|sheet|spreadsheet|list|photo|step|dxf)s?\b|\bas per (?:print|drawing|attach)|"
-    r"\battached\b|"
+    r"\b(?:attached|enclosed|see|per) (?:the )?(?:\w+ )?(?:print|drawing|drg|dwg|sketch|pdf|file|"
+    r"sheet|spreadsheet|list|photo|step|dxf)s?\b|\bas per (?:print|drawing|attach)|\battached\b|"
     r"\b(?:zeichnung|skizze|anbei|anhang|liste)\b|\b(?:plan|dessin|croquis|pièce jointe|"
-    r"ci-joint)\b|\b(?:plano|adjunto|dibujo)\b|\b(?:disegno|allegat[oa])\b|\b(?:tekening|"
-    r"bijlage|bijgevoegd)\b|\b(?:rysun|załącz)",
+    r"ci-joint)\b|\b(?:plano|adjunto|dibujo)\b|\b(?:disegno|allegat[oa])\b|\b(?:tekening|bijlage|"
+    r"bijgevoegd)\b|\b(?:rysun|załącz)",
 )  # fmt: skip
 
 # Words of bending that make figures a bend to judge.
@@ -105,12 +104,10 @@ SOLID = (
 
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.
 WANTS_TOOL = (
-    r"(?<!\byou )(?<!\bdo i )(?<!\bdo we )(?<!\bif i )(?<!\bif we )(?<!minimum )(?<!\bmin )"
-    r"(?<!\bto )(?<!does it )"
-    r"\b(?:need|want|require|order|buy|purchase|looking for|in the market for|"
-    r"quote(?: me)?(?: for| on)?|rfq for|price on|after)"
-    r" (?!to )(?:a|an|one|two|three|another|some|the|\d{1,2}|"
-    r"new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
+    r"(?<!\byou )(?<!\bdo i )(?<!\bdo we )(?<!\bif i )(?<!\bif we )(?<!minimum )(?<!\bmin "
+    r")(?<!\bto )(?<!does it )\b(?:need|want|require|order|buy|purchase|looking for|in the market "
+    r"for|quote(?: me)?(?: for| on)?|rfq for|price on|after) (?!to )(?:a|an|one|two|three|another|"
+    r"some|the|\d{1,2}|new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
     r"\b(?:brauche[n]?|benötige[n]?|suche[n]?|bestelle[n]?) (?:wir |ich )?(?:einen?|zwei|"
     r"drei|\d{1,2}|noch)? ?(?:\w+[ -]){0,2}?\w{0,10}dorne?\b",
     r"\b(?:besoin d'un|besoin de \d|cherch(?:e|ons) un|faut(?: un)?|command(?:e|"
@@ -118,11 +115,34 @@ WANTS_TOOL = (
     r"\b(?:necesit(?:o|amos)|busc(?:o|amos)) (?:un|dos|\d)? ?mandril",
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
+    r"\b(?:one|two|three|four|\d) (?:\w+ ){0,2}mandrels?,? (?:please|pls|plz)\b|\b(?:einen?|zwei|"
+    r"drei|\d) (?:\w+ ){0,2}\w{0,10}dorne?,? bitte\b|\b(?:un|deux|trois|\d) mandrins?,? (?:svp|"
+    r"s'il vous pla[iî]t)\b|\b(?:un|dos|tres|\d) mandril(?:es)?,? por favor\b|\b(?:un|due|tre|\d) "
+    r"mandrin[oi],? per favore\b|\b(?:een|één|twee|drie|\d) doorn(?:en)?,? (?:graag|alstublieft|"
+    r"aub)\b",
 )  # fmt: skip
 
 DO_I_NEED = (
     r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
     r"require)\b",
+    # "Ab welchem Wert brauche ich einen Dorn?" asks from where on, not for one.
+    r"\b(?:(?:ab|bei|unter|bis zu) welche[mnrs]?|wann|warum|wofür|wozu)\b[^.?\n]{0,60}\b(?:brauch|"
+    r"benötig)|^\W*(?:brauche|brauchen|braucht|benötige|benötigen) (?:ich|wir|man)\b",
+    r"\b(?:à partir d[e'’] ?quel\w*|quand|pourquoi)\b[^.?\n]{0,40}\b(?:faut-il|faut|besoin)\b|"
+    r"\b(?:ai-je|a-t-on|avons-nous) (?:\w+ )?besoin\b|\best-ce qu(?:'il|e j'ai|'on a) [^.?\n]{0,20}"
+    r"(?:faut|besoin)\b",
+    r"\b(?:a partir de qu[ée]|desde qu[ée]|cu[áa]ndo|por qu[ée])\b[^.?\n]{0,40}\b(?:necesit|hace "
+    r"falta)|\b(?:da (?:quale?|che)|(?:a|da) quanto|quando|perché)\b[^.?\n]{0,40}\bserv(?:e|ono)\b",
+    r"\b(?:vanaf|bij|onder) (?:welke?|wanneer)\b[^.?\n]{0,60}\bnodig\b|\b(?:wanneer|waarom) "
+    r"heb\w*\b[^.?\n]{0,50}\bnodig\b|\bheb ik (?:\w+ ){0,3}doorn nodig\b|\bod (?:jakiego|jakiej|"
+    r"kiedy)\b[^.?\n]{0,40}\bpotrzeb",
+)
+
+# The price as something already given: "is the price with or without the rod?"
+PRICE_GIVEN = (
+    r"\b(?:price|preis|prix|precio|prezzo|prijs)\b[^.?\n]{0,20}\b(?:with or without|includ\w+|mit "
+    r"oder ohne|inkl\w*|comprend|compris\w*|avec ou sans|incluy\w+|inclu[iy]\w*|con o sin|con o "
+    r"senza|met of zonder|inclusief)\b",
 )
 
 # A general question: it has an answer without any tube.
@@ -163,18 +183,25 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|happening|wrong|the "
-    r"(?:price|cost|status|hold|difference in price|wait)|your)|\bdifference between\b|\bexplain\b|"
-    r"\bclarify\b|\brule of thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|"
-    r"would|can) (?:i|we|you|one) (?:measure|work|calculate|set|clean|store|polish|know|find|"
-    r"tell)\b",
+    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|"
+    r"(?:it|this|that|one) (?:going|gonna)|happening|wrong|the (?:price|cost|status|hold|"
+    r"difference in price|wait)|your)|\bdifference between\b|\bexplain\b|\bclarify\b|\brule of "
+    r"thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|would|can) (?:i|we|you|"
+    r"one) (?:measure|work|calculate|set|clean|store|polish|know|find|tell)\b",
     r"\bwhere (?:should|does|do) [^.?\n]{0,40}(?:sit|stand|mandrel|tangent)|"
     r"\bpast (?:the )?tangent\b|\bhow far\b|\bwhy (?:is|are|does|do|did|would|am)\b|"
     r"\bwhat causes\b|\bwhich (?:mandrel )?(?:material|lubricant|surface|standard|tolerance|"
     r"alloy|coating)\b|\bis there a standard\b",
+    r"\b(?:do|did) you mean\b|\b(?:it|they|that|these) stands? for\b|\bis meant\b|\bgemeint\b|"
+    r"\bmeinen sie\b|\bentendez-vous\b|\bveut dire\b|\bquiere[n]? decir\b|\bse entiende\b|"
+    r"\b(?:cosa|che) intende(?:te)?\b|\bsi intende\b|\bvuol dire\b|\bbedoelt u\b|\bbedoeld\b|"
+    r"\bwordt verstaan\b|\bco znaczy\b|\bis (?:that|this|it) the same(?: thing)?(?= and\b| or\b|"
+    r"\W*[,?])|\bist das (?:das gleiche|dasselbe)\b|\best-ce la même chose\b|\bes lo mismo\b|\bè "
+    r"la stessa cosa\b|\bis dat hetzelfde\b|\bhow (?:do|can|would) (?:i|we|you|one) (?:convert|get "
+    r"from|go from)\b",
     r"\bwandfaktor\b|\bschmier|\bgleitmittel\b|\bstandzeit\b|\bwas (?:ist|bedeutet|heißt)\b|"
     r"\bunterschied\b|\berklär|\bwarum\b|\bwieso\b|\bab welche[mnr]\b|\bwie (?:weit|misst|"
-    r"messe|viele|lange hält)|\brückfederung\b|\bovalität\b",
+    r"messe|lange hält)|\bwie viele (?:bögen|biegungen)\b|\brückfederung\b|\bovalität\b",
     r"\blubrifi|\bdurée de vie\b|\bqu(?:'est-ce|e signifie|elle est la différence)|\bdifférence\b|"
     r"\bpourquoi\b|\bexpliqu|\bovalisation\b|\bretour élastique\b|\bfacteur de paroi\b|\bcomment "
     r"(?:mesure|calcul|régler)",
@@ -193,7 +220,8 @@ TRADE = (
     r"\bmandr|\bdorn|\bdoorn|\btrzpie|\bbend|\bbieg|\bcintr|\bcurv|\bpieg|\bbuig|\btub(?:e|es|ing|"
     r"o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\b(?:the|a|my|our|your|this|same|new|bend|"
     r"pressure|wiper|clamp) dies?\b|\bdie ?sets?\b|\bwiper|\btool|\bwall\b|\bclr\b|\bradius|"
-    r"\brayon|\braggio|\bball|\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|"
+    r"\brayon|\braggio|\bradi(?:i|en|o)\b|\bkugel|\bbilles?\b|\bbolas?\b|\bsfere?\b|\bkogel|\bball|"
+    r"\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|"
     r"\brod\b|\bthread|\bbronze|\bchrom|\bstainless|\balumin|\bsteel|\bedelstahl|\binox\b|"
     r"\bwerkzeug|\boutil|\butill|\bformer",
     r"\blead ?time|\bdeliver|\bship|\bprice|\bcost|\bpayment|\bterms\b|\bcards?\b|\bpaypal\b|"

@@ -106,9 +106,11 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"delivery address|billing)\b(?! (?:for|of|to))|\brev(?:ision|\.)? \d+ (?:of|to) "
             r"(?:purchase order|po|order)\b|\b(?:ship[- ]to|delivery address|billing address) "
             r"(?:changed?|has changed|is now)\b|\b(?:po|order) \S+ rev"),
-        (5, r"\b(?:for reference,? )?unchanged\b|\bfor reference only\b|\bonly the (?:address|"
-            r"date|quantity|price)[^.\n]{0,20}changes?\b|\b(?:rest|everything else|"
-            r"other lines?) (?:as is|stays? (?:as|the)|the same|unchanged)\b"),
+        (5, r"\bfor reference only\b|\bonly the (?:address|date|quantity|price)[^.\n]{0,20}changes?"
+            r"\b"),
+        # Said of orders, and as often of a quotation or of an enquiry put right.
+        (2, r"\bunchanged\b|\b(?:rest|everything else|other lines?) (?:as is|stays? (?:as|the)|the "
+            r"same)\b|\bunverändert\b|\binchangé|\bsin cambios\b|\binvariat|\bongewijzigd\b"),
         (5, r"\bcancel(?:ling|ing|led|lation)?\b[^.?\n]{0,40}\b(?:order|po|mandrels?|it|line|"
             r"item)\b|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\bsit on (?:the|"
             r"it|that|our|my)\b|\b(?:don't|do not|dont) ship\b|\bscrap (?:that|the|my) (?:order|"
@@ -125,13 +127,13 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:the )?ship(?:ping)? date\b|\bneed a confirmation of order\b"),
         (5, r"\bstorno\b|\bstornier|\blieferadresse\b[^.\n]{0,30}(?:geändert|neu|ändern)|"
             r"\bbestelländerung\b|\bbestellung\b[^.?\n]{0,50}(?:ändern|geändert|stornier|"
-            r"verschieb|erhöh)|\bunverändert\b"),
+            r"verschieb|erhöh)"),
         (5, r"\bannul(?:er|ation|ons|ez)\b|\bmodif(?:ier|ication)\b[^.\n]{0,30}(?:commande|"
-            r"adresse)|\binchangé|\baccusé de réception de (?:notre )?commande"),
-        (5, r"\b(?:cancelar|anular|modificar|cambiar)\b[^.\n]{0,30}pedido|\bsin cambios\b"),
-        (5, r"\b(?:annullare|modificare|modifica)\b[^.\n]{0,30}ordine|\binvariat|\bcome da "
+            r"adresse)|\baccusé de réception de (?:notre )?commande"),
+        (5, r"\b(?:cancelar|anular|modificar|cambiar)\b[^.\n]{0,30}pedido"),
+        (5, r"\b(?:annullare|modificare|modifica)\b[^.\n]{0,30}ordine|\bcome da "
             r"(?:vs\.?|vostra|sua) (?:offerta|quotazione)|\bconferma d'ordine\b"),
-        (5, r"\b(?:annuleren|wijzig(?:en|ing))\b|\bongewijzigd\b|\bafleveradres\b|\bbestelling\b"
+        (5, r"\b(?:annuleren|wijzig(?:en|ing))\b|\bafleveradres\b|\bbestelling\b"
             r"[^.?\n]{0,60}\b(?:sturen|adres|vestiging|verplaatsen)\b|\borderbevestiging\b"),
         (5, r"\b(?:anulow|zmian)\w*[^.\n]{0,20}zamówieni|\bavbeställ|\bcancelar (?:a|minha|nossa) "
             r"encomenda\b"),
@@ -141,6 +143,17 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"happening)\b|\bwhat are you (?:going to|gonna) do\b|\bmake (?:this|it|things?) "
             r"right\b|\bmake good on\b|\bdisposition\b|\binspection report\b|\b(?:after|within) "
             r"(?:only )?(?:one|a|two|\d) (?:shift|week|day|hour)s?\b"),
+        (5, r"\b(?:does|do|did|will|would|can|could)(?:n['’]?t| not) (?:even )?(?:go|slide|slip|"
+            r"enter|get) (?:in|into|inside)\b|\bhow (?:do|are|can) (?:we|you) (?:going to )?(?:fix|"
+            r"sort out|resolve) (?:this|it)\b|\bwo(?:n['’]?t|nt) (?:go|slide|slip) in|\bwhat will "
+            r"you do\b|\bwhat now\b|\byou want to (?:handle|settle) (?:it|this)\b|\b(?:second|"
+            r"third) time (?:this|it|the|in a row)\b|\bthis is the (?:second|third) time\b|"
+            r"\b(?:received|came|arrived|delivered|showed up)\b[^.?\n]{0,60}\btoo (?:big|thick|"
+            r"large|fat|small|thin|tight|loose)\b"),
+        (5, r"\bgeht nicht (?:ins?\b|in das|hinein|rein)|\bwie gehen wir vor\b|\bne rentre pas\b|"
+            r"\bcome (?:procediamo|intendete procedere)\b|\bcricc[ah]|\bhoe lossen we (?:dit|het) "
+            r"op\b|\bgescheurd\b|\bcómo lo (?:arregl|solucion)|\bnie (?:wchodzi|pasuje)\b|\bpassar "
+            r"inte\b"),
         (5, r"\brefund(?:ed|s)?\b(?! went)|\bmoney back\b|\bcharge ?back\b|\bstore credit\b|"
             r"\bback on (?:the|my) card\b|\b(?:for|as|a) credit\b|\brestock(?:ing)? fee\b|"
             r"\bput (?:the )?\S+ (?:\w+ )?back\b"),
@@ -218,11 +231,15 @@ ORDERS: tuple[Elsewhere, ...] = (
         (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b"),
     )),
     Elsewhere("an answer to our offer", (
-        (4, r"\b(?:thanks|thank you|thx|ta|cheers) for (?:the|your|that|sending|getting)\b"
-            r"[^.?\n]{0,25}\b(?:quote|price|quotation|offer|number|pricing)\b|\b(?:got|received|"
-            r"have|reviewed) (?:the|your) (?:quote|quotation|offer|price)\b|\byour (?:quote|"
-            r"quotation|offer)\b[^.?\n]{0,50}\b(?:received|noted|arrived|under review|accepted|"
-            r"approved)\b"),
+        # Only politeness where a question follows.
+        (2, r"\b(?:thanks|thank you|thx|ta|cheers) for (?:the|your|that|sending|"
+            r"getting)\b[^.?\n]{0,25}\b(?:quote|price|quotation|offer|number|pricing)\b|\b(?:danke|"
+            r"dank) für (?:das|ihr|euer) angebot\b|\bmerci pour votre (?:offre|devis)\b|\bgracias "
+            r"por (?:la|el|su|vuestra) (?:oferta|cotización|presupuesto)\b|\bgrazie per "
+            r"l'offerta\b|\bbedankt voor (?:de|uw) offerte\b"),
+        (4, r"\b(?:got|received|have|reviewed) (?:the|your) (?:quote|quotation|offer|price)\b|"
+            r"\byour (?:quote|quotation|offer)\b[^.?\n]{0,50}\b(?:received|noted|arrived|under "
+            r"review|accepted|approved)\b"),
         (4, r"\b(?:we'll|i'll|we will|going to|have to|gonna) pass\b|\bwent (?:with (?:some|a diff|"
             r"another|your comp)|elsewhere\b)|\btoo (?:rich|expensive|high|dear|steep) for\b|"
             r"\bfound (?:one|it|another) (?:cheaper|elsewhere|in)\b|\bwent to (?:a|another|your) "
@@ -236,10 +253,7 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"cotización)\b|\bconforme alla vostra offerta\b|\bconform uw offerte\b|\bakkoord\b|"
             r"\b(?:we|i) accept\b|\bmatch (?:it|that|their)\b"),
         (2, r"\brevert\b|\bget back to you\b|\blet you know\b|\bthink(?:ing)? it over\b"),
-        (4, r"\b(?:danke|dank) für (?:das|ihr|euer) angebot\b|\banderweitig (?:vergeben|bestellt)|"
-            r"\bleider zu teuer\b|\bwir melden uns\b|\bmerci pour votre (?:offre|devis)\b|"
-            r"\bgracias por (?:la|su|vuestra) (?:oferta|cotización)\b|\bgrazie per l'offerta\b|"
-            r"\bbedankt voor (?:de|uw) offerte\b"),
+        (4, r"\banderweitig (?:vergeben|bestellt)|\bleider zu teuer\b|\bwir melden uns\b"),
     )),
     Elsewhere("thanks or news, with nothing asked", (
         (3, r"\b(?:arrived|came|received|got (?:it|them|the|here)|turned up|landed|showed up)\b"
@@ -258,7 +272,7 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:say|thank))\b|\bnothing (?:is )?(?:wanted|needed) (?:at present|right now|"
             r"for now)\b|\bwith thanks\b"),
         (3, r"\bist (?:heute |gestern |gut )?(?:angekommen|gekommen|da)\b|\bpasst (?:perfekt|wie|"
-            r"super)\b|\bbien (?:reçue?|arrivée?)\b|\b(?:ha |"
+            r"super)\b|\bbien (?:reçue?(?! votre)|arrivée?)\b|\b(?:ha |"
             r"nos )?lleg(?:ó|ado) (?:bien|ayer|hoy|perfecto)|\bè arrivat[oa]\b|"
             r"\btutto (?:bene|ok|perfetto)\b|\bgoed (?:ontvangen|aangekomen)\b|\bpast perfect\b"),
     )),

@@ -8,6 +8,7 @@ from typing import Literal
 
 from dateutil.relativedelta import relativedelta, weekday
 
+from . import date_spelled as spelled
 from . import date_words as d
 from .date_counted import (
     Counted,
@@ -64,8 +65,8 @@ class Calendar:
             return self._weekday(index)
         if word in d.MONTHS:
             return self._month_day(index)
-        if word in d.ORDINALS:
-            return self._ordinal(index)
+        if word in spelled.STARTS:
+            return self._spelled(index)
         if word == "week" and self.words.at(index + 1) == "of":
             return self._week_around(index)
         return self._counted(index, word)
@@ -214,10 +215,13 @@ class Calendar:
         after = at + 1 + (words.at(at + 1) == ".")
         after += words.at(after) in ("-", "the")
         word = words.at(after)
-        number = int(word) if word.isdecimal() and len(word) <= 2 else d.ORDINALS.get(word, 0)
+        if word.isdecimal():
+            number, after = (int(word) if len(word) <= 2 else 0), after + 1
+        else:
+            number, after, ordinal = spelled.day_in_words(words, after)
+            number *= ordinal
         if not number:
             return None
-        after += 1
         if (
             words.at(after) in (".", ",")
             and words.at(after + 1).isdecimal()
@@ -235,12 +239,15 @@ class Calendar:
         day = day_of(year, month, number) if year else coming(month, number, self.sent_on)
         return self._written(start, end, "named", day)
 
-    def _ordinal(self, at: int) -> Written | None:
-        """'The first of May'."""
+    def _spelled(self, at: int) -> Written | None:
+        """'The first of May', 'zum zwanzigsten November', 'le quinze décembre'."""
         words = self.words
-        if words.at(at + 1) == "of" and words.at(at + 2) in d.MONTHS:
-            return self._month(at, at + 3, words.at(at + 2), d.ORDINALS[words.at(at)])
-        return None
+        number, after, ordinal = spelled.day_in_words(words, at)
+        after += words.at(after) in ("of", "de")
+        month = words.at(after)
+        if not number or month not in d.MONTHS or not (ordinal or len(month) > 3):
+            return None
+        return self._month(at, after + 1, month, number)
 
     # --- counted from the mail ------------------------------------------------------------------
 
@@ -262,8 +269,8 @@ class Calendar:
             dated = self._figures(after) or self._day_month(after, at)
         elif words.at(after) in d.MONTHS:
             dated = self._month_day(after)
-        elif words.at(after) in d.ORDINALS:
-            dated = self._ordinal(after)
+        elif words.at(after) in spelled.STARTS:
+            dated = self._spelled(after)
         if dated is not None:
             return self._checked(at, dated, named)
         if self.sent_on is None:

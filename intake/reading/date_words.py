@@ -36,10 +36,6 @@ _WEEKDAYS: tuple[tuple[weekday, str], ...] = (
     (SA, "sat saturday samstag samedi sábado sabato zaterdag"),
     (SU, "sun sunday sonntag dimanche domingo domenica zondag"),
 )
-_ORDINALS = (
-    "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth "
-    "fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth"
-)
 _NUMBERS = """
 1 a one ein eine einer einem un une uno una een
 2 two couple zwei deux dos due twee
@@ -71,7 +67,6 @@ def _numbered(table: str) -> dict[str, int]:
 
 MONTHS: Mapping[str, int] = _numbered(_MONTHS)
 WEEKDAYS: Mapping[str, weekday] = {w: day for day, names in _WEEKDAYS for w in word_set(names)}
-ORDINALS: Mapping[str, int] = {word: n for n, word in enumerate(_ORDINALS.split(), 1)}
 NUMBERS: Mapping[str, int] = _numbered(_NUMBERS)
 SPANS: Mapping[str, Literal["days", "weeks", "months"]] = {
     w: span for span, names in _SPANS for w in word_set(names)
@@ -102,13 +97,15 @@ DIRECT = word_set(
     "tegen uiterlijk do no per thru até senast på den",
 ) | {":", "=", ".", "…", "-"}
 """Right before figures without a year these make them a day."""
-_PLACES = "hands hand door dock site shop plant factory mailbox works yard bench warehouse place"
+_PLACES = (
+    "hands hand door dock site shop plant factory mailbox works yard bench warehouse place house"
+)
 _THERE = tuple(
     f"{preposition} {whose} {place}"
     for preposition in ("in", "at", "on", "to")
     for whose in ("our", "my", "the", "your")
     for place in _PLACES.split()
-    if not (whose == "the" and place in ("shop", "works", "place", "bench", "hand"))
+    if not (whose == "the" and place in ("shop", "works", "place", "bench", "hand", "house"))
 )
 _DELIVERY = phrases(
     " | ".join(_THERE),
@@ -120,7 +117,10 @@ _DELIVERY = phrases(
     "need by | date required | required date | ros date | must have | in service | get these",
     "get those | have these | have those | have one | turn around | turned around | send by",
     "receive",
-    "installed by | pick up | collect | pickup | have them | have it | have this | get it",
+    "installed by | pick up | pick it up | pick them up | pick one up | collect | holen",
+    "chercher | récupérer",
+    "enlèvement | recogemos | recoger | recogida | ritirarlo | ritirare | ritiro | ophalen | halen",
+    "odbiór | pickup | have them | have it | have this | get it",
     "get them",
     "when we need | time is | eta | dock date | want it | want them",
     "liefertermin | lieferung | geliefert | liefern | benötigen | wunschtermin",
@@ -150,6 +150,7 @@ MODALS = word_set(
 """What should be then is named before them: 'your bid should reach us by Friday'."""
 _PASSIVE = phrases(
     "needed | needed by | required | require | required by | req d | wanted | wanted by | benötigt",
+    "necesario | necesaria | necessario | potrzebne | potrzebny",
     "gebraucht | erforderlich | requis | nécessaire | requerido | requerida | richiesto",
     "richiesta",
     "nodig | tassativa | tassativo",
@@ -179,6 +180,9 @@ _OTHER = phrases(
     "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg",
     "issue",
     "issued | your letter | my letter | letter of | mail of | email of | made on | delivered on",
+    "angebotsabgabe | angebotstermin | abgabetermin | abgabefrist | einreichung | einreichen",
+    "presentación | ofertas | składania | ofert | inschrijving | etd | sailing | departs",
+    "departure",
     "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort",
     "gültig",
     "bindefrist | rechnung | schrieb | geschlossen | betriebsferien | urlaub | zeichnung | stand",
@@ -195,6 +199,7 @@ _OTHER = phrases(
     "finished | complete | completed | race | show | event | season | install | production",
 )
 DELIVERY = _DELIVERY
+WISH = _WISH
 OTHER = _OTHER
 CUES: tuple[tuple[Cue, PhraseTable], ...] = (
     ("delivery", _DELIVERY),
@@ -206,6 +211,29 @@ CUES: tuple[tuple[Cue, PhraseTable], ...] = (
 )
 ANOTHERS = word_set("parts part job frames order project payment invoice customer race prototype")
 """'Our parts are due Dec 18' is no day of delivery to them."""
+THINGS = word_set(
+    "rail rails railing railings handrail handrails frame frames chair chairs table tables part",
+    "parts hoop hoops cage cages gate gates header headers exhaust exhausts manifold manifolds",
+    "coil",
+    "coils lamp lamps bed beds boat boats car cars truck trucks bike bikes trailer trailers rack",
+    "racks tube tubes tubing pipe pipes material machine bender die dies former vessel bars",
+    "customer geländer rahmen teile stühle tische rohr rohre bögen gestelle maschine schiff kunde",
+    "pièces châssis cadres rampes tubes navire client piezas barandillas bastidores chasis tubos",
+    "máquina buque cliente pezzi telai ringhiere tubi macchina nave cliente onderdelen leuningen",
+    "stoelen buizen schip klant",
+)
+"""What customers make, own or wait for: its day is not that of the mandrel."""
+TOOLS = word_set(
+    "mandrel mandrels tool tools tooling dorn dorne biegedorn kugeldorn mandrin mandrins mandril",
+    "mandriles mandrino mandrini anima doorn doornen trzpień it them one ihn sie spare",
+)
+SENDS = word_set("ship deliver livrer entregar consegnare leveren liefern")
+PERSONS = word_set("we i wir ich nous je wij ik you sie vous")
+OWN_HAND = PERSONS | word_set("devons dois tenemos debemos tengo dobbiamo devo customer")
+YOURS = word_set("you your u sie ihr vous usted ustedes voi jullie please bitte")
+AT_PAYMENT = phrases("cash on | cash at | pay on | pay at | paid on | payment on | bar bei")
+CONDITIONED = phrases("if you | when you | in case you | wenn sie | falls sie | si vous | si lo")
+CLAUSES = word_set("and but so und aber et mais y pero e ma en maar then") | {",", ";", ":"}
 ARTICLES = word_set("the le la el il den dem der de del di about around ca circa noon")
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
 ON = word_set("am zum pour para du dal")

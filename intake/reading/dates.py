@@ -9,6 +9,7 @@ from datetime import date
 from ...rules.request import Doubt
 from . import date_words as d
 from .date_forms import Calendar, Written
+from .date_owner import clause_before, is_anothers, leans_on_things
 from .figures import Layout
 from .groups import Group
 from .phrases import Words, words_of
@@ -215,14 +216,23 @@ def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
         return 0
     if _is_past(words, written, place):
         return 0
+    if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
+        return 0
     if cue == "delivery":
         return 4
     if cue == "other":
         return 0
-    if cue == "due" or _asks_after(words, written):
+    if cue == "due":
         return 3
+    if _asks_after(words, written):
+        things = set(clause_before(words, written.start)) - d.LEADING
+        alone = not things and leans_on_things(words, written.start)
+        return 0 if alone or (things & d.THINGS and not things & d.TOOLS) else 3
     if cue is None:
-        return 2 if words.at(written.start - 1) in d.LEADING else 0
+        at = written.start - 1
+        at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
+        leads = words.at(at) in d.LEADING
+        return 2 if leads and not leans_on_things(words, written.start) else 0
     # "Delivery should be 4 December": the wish is about what stands before it.
     leant, _ = _cue_before(words, place, _stop(words, place, 0))
     if words.at(place) in d.MODALS and leant == "other":
@@ -259,7 +269,9 @@ def _asks_after(words: Words, written: Written) -> bool:
         if words.at(at).isdecimal() or words.at(at) == ";":
             return False
         if words.phrase(at, d.AFTER):
-            return True
+            return not any(words.phrase(at - far, d.CONDITIONED) for far in (2, 3))
+        if words.at(at) == "," and not words.phrase(at + 1, d.AFTER):
+            return False
     return False
 
 

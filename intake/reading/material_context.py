@@ -18,7 +18,7 @@ _BEFORE, _AFTER = 48, 40
 _UNITS = (
     r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|"
     r"pieces?|stk|stück|szt|ea|"
-    r"each|off|qty|sets?|units?|parts|bends|mandrels?|dorne?|dies|people|years?|days?|hours?|"
+    r"each|off|qty|sets?|units?|parts|bends|dies|people|years?|days?|hours?|"
     r"hrs?|minutes|weeks?|miles|"
     r"km|usd|eur|euros?|dollars|cc|rpm|hp|kw|grit|deg|degrees?|of|percent|meters?|metres?"
 )
@@ -210,6 +210,11 @@ _MANDREL_AFTER = re.compile(
     r"(?![^\W_])",
     re.I,
 )
+# 'Edelstahl Schmidt GmbH' sells it; the firm below a mail says nothing of the tube.
+_FIRM_AFTER = re.compile(
+    r"[ -](?:[A-ZÄÖÜ&][\w&.-]{0,20} ){1,3}(?:GmbH|AG|KG|OHG|e\. ?K\.|Ltd|Inc|LLC|Corp|B\.?V|SpA|"
+    r"S\.p\.A|Srl|S\.r\.l|SARL|S\.L)(?![^\W_])"
+)
 _TOOL_STEEL = re.compile(
     r"\b(?:tool|hardened|hard|chromed|chrome|hard-chrome|hard-chromed|chrome-plated|nitrided|"
     r"spring|"
@@ -245,6 +250,8 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
         return True
     if graded:
         return False
+    if _FIRM_AFTER.match(after):
+        return True
     of_mandrels = family in _OF_MANDRELS and (
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)
     )

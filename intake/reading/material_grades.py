@@ -91,6 +91,11 @@ _ASTM_GRADE = _compile(
           | [A-C](?![^\W_]) | -[1-9](?![^\W_]|[-.]\d) )?)(?![^\W_])"""
 )
 
+# "2 3/8 x .154 a53": who writes in small letters names the grade right behind the wall.
+_BEHIND_A_SIZE = re.compile(
+    r"\d[\"”]?\s?(?:wall|wt|thk|mm|in|ga|gauge)?[,;]?\s$|\b(?:material|mat'?l)\W{1,12}$", re.I
+)
+
 _UNS_NUMBER = re.compile(r"(?P<name>(?:UNS\s?)?([SNRACGK])(\d{5}))(?![^\W_])")
 
 _NICKEL = _compile(
@@ -140,8 +145,9 @@ def _named(text: str, position: int, first: str) -> Grade | None:
     best: Grade | None = None
     for family, strength, pattern in _named_by_first().get(first, ()):
         match = pattern.match(text, position)
-        if match and (best is None or match.end() > best.end):
-            best = _made(match, family, strength)
+        made = _made(match, family, strength) if match else None
+        if made and (best is None or _rank(made) > _rank(best)):
+            best = made  # "T304" is stainless before it is an aluminium temper
     if best is None and first.isdigit():
         modified = _MODIFIED.match(text, position)
         return _made(modified, _SS, "sure") if modified else None
@@ -209,7 +215,10 @@ def _astm(text: str, position: int, first: str) -> Grade | None:
     number = re.sub(r"[\s-]", "", match["number"]).upper()
     family = family_of_designation("astm", number)
     alone = is_known_alone("astm", number) and match["number"] == number
-    if family is None or not (alone or match["astm"] or match["s"]):
+    small = is_known_alone("astm", number) and _BEHIND_A_SIZE.search(
+        text, max(0, position - 16), position
+    )
+    if family is None or not (alone or small or match["astm"] or match["s"]):
         return None
     return _made(match, family, "sure")
 

@@ -141,6 +141,8 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
     if surface == "Dom":
         return False  # a first name; the trade writes DOM or dom
     gaps = [text[left[1] : right[0]] for left, right in pairwise(spans)]
+    if len(word.words) > 2 and all(len(one) == 1 for one in word.words):
+        return len(set(gaps)) == 1 and gaps[0] in (".", " ", "-", ". ")  # dictated 'D O M'
     if len(word.words) > 1 and all(len(one) == 1 for one in word.words[:2]):
         return all(gap in (".", "/", ". ") for gap in gaps)  # 'S.S.' but not 'it's s'
     return all(0 < len(gap) <= 2 and not gap.strip(" -'’\n.") for gap in gaps)
@@ -149,6 +151,8 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
 def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
     if not (word.needs_tube or word.is_symbol):
         return True
+    if word.kind == "process" and text[start:end].isupper():
+        return True  # "CREW" is a weld, "our crew" are people
     if _AFTER_MATERIAL.search(text[max(0, start - 20) : start]):
         return True
     if word.is_symbol or word.words == ("mild",):

@@ -102,10 +102,17 @@ _LED_BY_LETTER: Kinds = (
         r"r\s?\d/\d(?=\"?\s(?:male|female|bsp\w?|thread\w*|fittings?|ports?|nipples?)\b"
         r"|\s(?!(?:in|inch|inches)\b|[\"'″x×])|$|[,.;)])",
     )),
-    ("steel", (r"en\s?1\.\d{4}\b",)),
+    ("steel", (
+        r"en\s?1\.\d{4}\b",
+        # "wall grade 2, 2.25 radius": which grade, not how much
+        r"(?:grade|gr|grado|klasse|güte|gatunek)\.?\s?\d{1,2}\b(?![.,/-]\d|\s?(?:mm|in\b|[\"x×]))",
+    )),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"
-        r"|faa|cfr|osha|en)\b[\s./-]{0,2}"
+        r"|faa|cfr|osha"
+        # "tube en 42,4 x 2" and "en 2 exemplaires" are no standards
+        r"|en(?=[\s./-]?(?:\d{3}|1\d\s\d{3}|iso|aw))|(?-i:EN)(?!\s\d{1,2}(?:[.,]\d|\s?[x×*\"]|\s?mm)))"
+        r"\b[\s./-]{0,2}"
         r"(?:(?:en|iso|spec|spc|std|t|a|b|g|f|cl|art|article|appendix)\b[\s./-]?){0,2}"
         r"(?:[a-z]{0,3}-?\d{1,6}(?:[.:/-]\d{1,5}[a-z]?){0,5}[a-z]?)",
     )),

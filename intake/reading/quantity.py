@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
@@ -12,6 +13,8 @@ from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 
 Own = dict[int, int | None]
+_FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
+"""'Need 1 for 1.5 x .065': the 1 is no OD."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +59,11 @@ def set_counts_aside(layout: Layout) -> None:
 
     To be called before figures get their roles: in "2 req'd, 1.75 x .095" the 2 is no OD.
     """
-    counts = [m for m in mentions(layout, frozenset()) if m.rank >= PROMPTED]
+    counts = [
+        m
+        for m in mentions(layout, frozenset())
+        if m.rank >= PROMPTED or (m.rank >= BARE and _FOR_A_SIZE.match(layout.text, m.number_end))
+    ]
     at = 0
     for figure in layout.figures:
         while at < len(counts) and counts[at].number_end <= figure.start:
@@ -201,7 +208,8 @@ class _Several:
             return 1 if any(m.rank >= ALONE for m in self.found) or self._one_tube() else None
         # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
         ahead = [m for m in self.found if self._gap(m) == 0]
-        return 1 if ahead and count == len(self.groups) else None
+        total = any(m.total for m in self.found if m.count == count)
+        return 1 if (ahead or total) and count == len(self.groups) else None
 
     def _one_tube(self) -> bool:
         ods = {group.place("od") for group in self.groups}

@@ -33,7 +33,10 @@ class Context:
         """
         return (
             self._ends_with(count.first, v.INSTEAD)
-            or self.words.at(count.first - 1) in v.TOOL_IN_USE
+            or (
+                self.words.at(count.first - 1) in v.TOOL_IN_USE
+                and self.words.at(end) not in v.SUFFICES  # "con uno basta"
+            )
             or self.is_rate(end)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
@@ -42,6 +45,7 @@ class Context:
             )
             or self._is_later(count, end)
             or self._is_otherwise(count.first)
+            or self.asks_which(count.first, end)
             or (not named and self.speaks_of_other_tooling(count.first))
         )
 
@@ -87,7 +91,9 @@ class Context:
 
     def _is_later(self, count: Count, end: int) -> bool:
         # "two mandrels here no later than May" are wanted now.
-        after = [self.text[at] for at in self.words.after(end, 3)]
+        # "one mandrel as follows:" is wanted now.
+        behind = self.words.after(end, 3)
+        after = [self.text[at] for at in behind if self.words.at(at - 1) != "as"]
         if set(after) & v.LATER and not set(after) & {"no", "not", "than"}:
             return True
         more = any(word in w.MORE for word in self.text[count.after : end + 2])
@@ -98,6 +104,24 @@ class Context:
 
     def _is_otherwise(self, first: int) -> bool:
         return any(self.text[at] in v.OTHERWISE for at in self.words.before(first, _FAR))
+
+    def asks_which(self, first: int, end: int) -> bool:
+        """'Do I need one mandrel or two?', 'serve un'anima per ogni raggio o ne basta una?'."""
+        if any(self.text[at] in v.QUOTES for at in self.words.before(first, _FAR)):
+            return False
+        if any(self.text[at] in w.OR for at in self.words.before(first, 5)):
+            return self._is_question(end)
+        behind = list(self.words.after(end, 14))
+        for place, at in enumerate(behind):
+            if self.text[at] in w.OR:
+                rest = behind[place + 1 : place + 6]
+                more = any(self.text[index] in v.HOW_MANY for index in rest)
+                return more and self._is_question(at)
+        return False
+
+    def _is_question(self, at: int) -> bool:
+        marks = (mark for mark in self.text[at : at + 16] if mark in ("?", ".", "!"))
+        return next(marks, "") == "?"
 
     def speaks_of_other_tooling(self, first: int) -> bool:
         """'Wiper die to suit line 20. Qty 4.': the line names other tooling and no mandrel."""
@@ -133,6 +157,11 @@ class Context:
                 return False  # a price each, or another count: "two mandrels, one of each"
         return False
 
+    def says_total(self, first: int, end: int) -> bool:
+        """'So four mandrels together', 'insgesamt zwei Dorne'."""
+        near = [*self.words.before(first, 3), *self.words.after(end, 3)]
+        return any(self.words.phrase(at, w.TOTAL) for at in near)
+
     def corrects(self, first: int) -> bool:
         """'Sorry, make that three'."""
         return any(self.words.phrase(at, v.CORRECTIONS) for at in self.words.before(first, 6))
@@ -144,6 +173,8 @@ class Context:
     def asks_for(self, article: int, noun: int) -> bool:
         """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
         if self.words.at(article - 1) in v.TOOL_IN_USE:
+            return False
+        if self.asks_which(article, noun):
             return False
         for at in self.words.before(article, _FAR):
             if self.words.phrase(at, v.ABILITY):

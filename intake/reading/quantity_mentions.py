@@ -12,7 +12,8 @@ from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
 from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, Prompts
 
-_MOST = 500
+_MOST = 200
+"""'304 mandrels' are for stainless tube; nobody asks for so many."""
 _MOST_PIECES = 60
 """'Order of 500 pcs' are bent parts; nobody asks for that many mandrels without naming them."""
 _MOST_BARE = 24
@@ -31,6 +32,8 @@ class Mention:
     """Said of every size: 'one each'."""
     corrects: bool = False
     """'Make that three': what was said before no longer holds."""
+    total: bool = False
+    """Of all sizes together: 'so four mandrels in all'."""
     bracket: bool = False
     """'(2) 1-1/4 x .083': a count, unless the brackets only number the lines."""
     number_end: int = 0
@@ -87,6 +90,8 @@ class _Finder:
             return self._mention(count, end, COUNTED)
         if count.value > _MOST_BARE:
             return None
+        if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
+            return self._mention(count, count.after, COUNTED)  # "a mandrel (1)"
         if count.shy and self.words.at(count.first - 1) not in w.ASKS_SHYLY:
             return None
         if self.prompts.leads_line(count):
@@ -111,16 +116,22 @@ class _Finder:
             rank,
             each=self.context.says_each(count.first, count.after, end),
             corrects=self.context.corrects(count.first),
+            total=self.context.says_total(count.first, end),
             number_end=self.words.end[count.after - 1],
         )
 
     def _pronoun(self, count: Count) -> Mention | None:
-        """'Nur einen bitte', 'il m'en faut un.': an article that stands for its noun."""
-        if self.text[count.first] in ("a", "an") or not self.prompts.is_asked(count.first):
+        """'Nur einen bitte', 'eén is genoeg': an article that stands for its noun."""
+        if self.text[count.first] in ("a", "an"):
             return None
-        after = self.words.at(count.after)
-        if after not in MARKS and after not in v.PLEASE:
-            return None
+        enough = self.words.phrase(count.after, w.ASKS_BARE_AFTER) > 0
+        if not enough:
+            each = self.words.at(count.first - 1) in w.EACH
+            after = self.words.at(count.after)
+            if not (each or self.prompts.is_asked(count.first)):
+                return None
+            if after not in MARKS and after not in v.PLEASE:
+                return None
         if self.context.is_rejected(count, count.after, piece=False, named=False):
             return None
         return self._mention(count, count.after, BARE)

@@ -39,6 +39,8 @@ class Nouns:
         shy = self.words.at(at) in w.SHY_PIECES
         behind = at + used
         at = behind + (self.words.at(behind) == ".")
+        if at > behind and self._begins_sentence(behind - 1, at):
+            return behind, True
         mandrel = self._mandrel(count, at)
         if mandrel:
             return mandrel, False
@@ -47,6 +49,13 @@ class Nouns:
         if shy and self.words.at(behind) != ".":
             return 0, False
         return behind, True
+
+    def _begins_sentence(self, piece: int, at: int) -> bool:
+        """'1 pc. Rod is 3/4-16': what follows the point is not what is counted."""
+        if self.text[piece] not in w.SENTENCE_PIECES or at >= len(self.words):
+            return False
+        first = self.numbers.plain[self.words.start[at]]
+        return first.isupper() and not w.is_mandrel(self.text[at])
 
     def _mandrel(self, count: Count, at: int) -> int:
         """Index behind the mandrel noun that a few words on is counted, or 0."""

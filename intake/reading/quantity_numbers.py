@@ -72,7 +72,7 @@ class Numbers:
         if not value or not self._is_plain(index):
             return 0, index, False
         after = index + 1
-        if word == "another" and self.words.at(after) == "one":
+        if (word == "another" or word in w.UNIT_SINGLE) and self.words.at(after) == "one":
             after += 1
         if word in w.TENS:
             dash = self.words.at(after) == "-"

@@ -14,6 +14,7 @@ _MOST_ALONE = 12
 _LABEL_TABLE = w.labelled_pieces()
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
+_CLAUSE_ENDS = ENDS | {",", ";"}
 _BEFORE_A_COUNT = frozenset("the just only like also ( us me a".split())
 
 
@@ -39,6 +40,10 @@ class Prompts:
             asks = self.words.phrase(index, w.ASKS_BARE)
             if asks:
                 self.asked.add(index + asks)
+        for index, word in enumerate(self.text):
+            # "u do mandrels? after 2", "call me after 2"
+            if word == "after" and self.words.at(index - 1) in _CLAUSE_ENDS:
+                self.asked.add(index + 1)
 
     def is_labelled(self, count: Count) -> bool:
         """'Qty: 2', 'Quantity required ...... three (3)', 'Anzahl Dorne: 2'."""
@@ -85,6 +90,11 @@ class Prompts:
         open_end = after in MARKS or after in w.FOLLOWERS
         if after == "of":
             open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em"}
+        if before in w.CLOCK and not self.is_asked(count.first):
+            return 0
+        if after == "x" and self._is_glued(behind) and not before.isdecimal():
+            ahead = self.words.at(behind + 1)
+            return PROMPTED if ahead in v.PLEASE | w.TIMES_X | _STARTS else 0
         if before in ("x", "*") and open_end:
             return self._times(count.first - 2)
         if self.text[count.after - 1] in w.PAIRS | w.DOZENS:
@@ -96,9 +106,13 @@ class Prompts:
         if before not in w.DETERMINERS and not before.isdecimal():
             if self.words.phrase(count.after, w.STRONG_AFTER):
                 return PROMPTED
-            if self.words.phrase(count.after, w.ASKS_BARE_AFTER):
+            used = self.words.phrase(count.after, w.ASKS_BARE_AFTER)
+            if used and not (after in w.EACH and self.words.at(count.after + used) in w.OTHERS):
                 return BARE
         return ALONE if self._stands_alone(count, before, after) else 0
+
+    def _is_glued(self, at: int) -> bool:
+        return self.words.start[at] == self.words.end[at - 1]
 
     def _times(self, at: int) -> int:
         """'Mandrel x 2', and 'x2 please' on its own; a number before it makes it a size."""

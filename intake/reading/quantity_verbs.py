@@ -12,7 +12,8 @@ RATES = word_set(
 RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
 EACH_BY = phrases(
     "per size | per line | per item | per radius | per option | per head | per tube | per die",
-    "per diameter | per type | per position | per spec | per part number | pro größe | pro radius",
+    "per tipo | por tipo | par type | pro sorte | per diameter | per type | per position",
+    "per spec | per part number | pro größe | pro radius",
     "pro position | pro rohr | par taille | par rayon | par diamètre | pour tous | por medida",
     "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
 )
@@ -21,13 +22,18 @@ WANTS = phrases(
     "ordering | buy | buying | purchase | quote | quoting | quotation | quotations | rfq | price",
     "prices | pricing | looking for | look for | look after | searching for | search for | after",
     "like | interested in | get me | supply us | supply me | send us | send me | offer | bid",
-    "cost",
+    "cost | do me | do us | make me | make us | knock me | knock up | turn me | build me",
+    "build us",
+    "sell me | sell us | sie mir | sie uns | ihr mir | ihr uns | du mir | vous me | vous nous",
+    "hacerme | hacernos | fabricarme | fabricarnos | farmi | farci | fornirci | jullie ons",
+    "jullie mij | u ons | u mij",
     "proposal for | request for | request | requests | enquiry for | inquiry for | number on",
     "take",
     "can i get | could i get | can we get | could we get | may i have | can i have | could i have",
     "could we have | trouble you for | please make | in the market for | order for | gimme",
     "ask for",
-    "brauche | brauchen | bräuchte | bräuchten | bräucht | bräuchert | benötige | benötigen",
+    "brauch | such einen | such nen | brauche | brauchen | bräuchte | bräuchten | bräucht",
+    "bräuchert | benötige | benötigen",
     "suche",
     "suchen | angebot | anfrage | anbieten | bestellen | möchte | möchten | hätte gern",
     "hätten gern",
@@ -105,6 +111,12 @@ SHARING = word_set(
     "coprire",
     "several various zwei two three dekken dekt volstaan formers dies",
 )
+HOW_MANY = word_set(
+    "one two both same zwei beide einer eins deux seul même dos uno una sola mismo due entrambi",
+    "stesso stessa twee één eentje dezelfde dwa jeden två",
+)
+"""What stands against a count behind 'or' where it is asked how many it takes."""
+QUOTES = word_set("quote price pricing please pls bitte angebot anbieten prix devis precio prezzo")
 MODALS = word_set(
     "can could will would does do is might may should kann kannst könnte reicht geht passt würde",
     "que",

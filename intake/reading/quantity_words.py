@@ -44,7 +44,7 @@ PAIRS = word_set("pair couple paire paio coppia")
 SHY = word_set("et en um uma sept sei fem tre sex due")
 ASKS_SHYLY = word_set("servono vorrei vorremmo prendo serve bastano prendiamo solo")
 
-ARTICLES = word_set("a an un une una uno ein eine einen een um uma en ett ana")
+ARTICLES = word_set("a an un une una uno ein eine einen nen een um uma en ett ana")
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
 NUMERAL_BEFORE = word_set("je jeweils nur lediglich davon solamente seulement slechts")
 NUMERAL_AFTER = word_set(
@@ -57,7 +57,8 @@ LABELS = phrases(
     "how many required",
     "no required | no req d | no . required | no . req d | no off | no . off | number required",
     "number of mandrels | number needed | number off | no . of mandrels | nos required",
-    "no wanted | no . wanted | number wanted | nr required | n .",
+    "no wanted | no . wanted | number wanted | nr required | n . | qty req d | qty reqd",
+    "quantity req d | quantity reqd",
     "menge | anzahl | stückzahl | stueckzahl | bestellmenge | anfragemenge | bedarf menge",
     "quantité | qté | qtés | nombre | nbre | nb de mandrins | cantidad | cant | ctd | quantità",
     "q tà | q . tà | qta | aantal | antal | ilość | ilosc | quantidade | qtd | qtde | quant | adet",
@@ -66,6 +67,7 @@ LABELS = phrases(
 PIECES = phrases(
     "pc | pcs | pce | piece | pieces | off | no | nos | ea | unit | units | set | sets",
     "tool set | tool sets | stück | stücke | stk | stck | stueck | st | exemplar | exemplare",
+    "exemplaire | exemplaires | ejemplar | ejemplares | esemplare | esemplari",
     "pièce | pièces | pce | pces | pza | pzas | pieza | piezas | ud | uds | unidad | unidades",
     "pz | pezzo | pezzi | stuks | stuk | szt | sztuk | sztuka | sztuki | ks | kus | kusy",
     "peça | peças | pç | pçs | un | unid | adet | kpl | st | 个 | 個 | 本 | 支 | 件 | 개",
@@ -125,7 +127,7 @@ WORDED = MEASURES - {"x", '"', "*", "in", "inch", "d", "dom", "moly", "od", "r",
 """Words of a size that don't stand between a count and its mandrel."""
 
 EACH = word_set(
-    "each ea apiece every je jeweils jede jeden jeder chaque chacun chacune cada ciascuno",
+    "each ea apiece every je jeweils jede jeden jeder jedem chaque chacun chacune cada ciascuno",
     "ciascuna ciascun ognuno ogni elk elke ieder varje hver każdy both respectively",
 )
 
@@ -143,16 +145,21 @@ ASKS_BARE = phrases(
     "can we get | make it | make that | that s | total of",
     "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
     "would like | should like",
+    "put me down for | looking to get | like to get | hoping to get",
     "need a new | want a new | need a second | want a second | need a third",
-    "zunächst | erstmal | erst mal | nur | lediglich | brauche | brauchen | bräuchte | bräuchten",
+    "würde ich | würden wir | zunächst | erstmal | erst mal | nur | lediglich | brauch | brauche",
+    "brauchen | bräuchte",
+    "bräuchten",
     "bräucht | benötige | benötigen",
     "nehme | nehmen | davon | möchte | möchten | angebot für | angebot über | preis für | bestelle",
     "m en faut | en faut | en voudrais | en voudrions | en veux | besoin de | en prendrai",
     "en prends",
     "seulement | juste | soit | en prendrait | prix pour | devis pour | offre pour | faudrait",
     "solo | sólo | solamente | necesito | necesitamos | quiero | queremos | serían | sería | ocupo",
-    "cotizar | cotización de | precio de | precio por | comprar | son | serian",
-    "ne vorrei | ne vorremmo | ne servono | ne servirebbero | ne serve | ne prendo | bisogno di",
+    "me llevo | me quedo con | cotizar | cotización de | precio de | precio por | comprar | son",
+    "serian",
+    "basta | bastano | basterebbe | ne vorrei | ne vorremmo | ne servono | ne servirebbero",
+    "ne serve | ne prendo | bisogno di",
     "soltanto | prezzo per | offerta per | heb er | hebben er | wil er | willen er | graag",
     "slechts",
     "maar | prijs voor | offerte voor | nodig | preciso de | precisamos de | apenas | potrzebuję",
@@ -174,7 +181,8 @@ ASKS_BARE_AFTER = phrases(
     "s il vous plait | au total | solo | sola | por favor | en total | es suficiente | basta",
     "bastan | soltanto | per favore | in totale | graag | nodig | is genoeg | volstaat",
     "alstublieft",
-    "de cada | de chaque | di ciascuno | van elk | pour chaque | pour chacun | per ciascuno",
+    "per tipo | por tipo | par type | pro sorte | de cada | de chaque | di ciascuno | van elk",
+    "pour chaque | pour chacun | per ciascuno",
     "je maat",
     "tack | räcker | wystarczy | czego potrzebuję",
 )
@@ -209,10 +217,24 @@ NOT_LABEL = word_set(
 FILLERS = word_set(
     "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
-    "des di",
+    "des di now jetzt nun désormais maintenant ahora adesso ora nu teraz",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 
+UNIT_SINGLE = word_set("single solitary lone")
+TIMES_X = word_set("anbieten liefern bestellen benötigt gebraucht required needed")
+"""Behind '2x' these say that it counts, beside all that says please."""
+CLOCK = word_set("after before until till around nach vor après avant antes después dopo na voor")
+"""A number behind these is an hour: 'call me after 1'."""
+SENTENCE_PIECES = word_set("pc pcs pce piece pieces ea unit units pz pza pzas ud uds szt")
+"""A capital behind the point of these begins a sentence; German writes 'Stk. Rohre'."""
+TOTAL = phrases(
+    "together | in all | in total | total | altogether | that makes | makes | so | zusammen",
+    "insgesamt | gesamt | in summe | also | au total | en tout | soit | en total | in totale",
+    "in tutto | in totaal | samen | dus | razem | łącznie | totalt | tillsammans",
+)
+"""Beside a count these say that it is that of all sizes taken together."""
+OR = word_set("or oder ou o of eller lub")
 FOR = word_set("for on in pour für para per voor of till do")
 
 

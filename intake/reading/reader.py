@@ -8,7 +8,7 @@ from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
 from .attached import with_attached
 from .patterns import any_of
-from .requests import empty_request, requests_of
+from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
 
@@ -52,9 +52,10 @@ def read(own: OwnText, message: Message) -> Reading:
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
-    requests = requests_of(body, own, message, beside=subject)
+    requests = with_material_of(requests_of(body, own, message, beside=subject), subject)
     if subject is not None:
-        requests = with_subject(requests, requests_of(subject, own, message, beside=body))
+        of_subject = requests_of(subject, own, message, beside=body)
+        requests = with_subject(requests, with_material_of(of_subject, body))
     requests, told = with_attached(requests, own, message, body)
     notes += told
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):

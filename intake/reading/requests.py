@@ -9,7 +9,7 @@ from .dates import Needed, find_needed_by, needed_by_size
 from .figures import Layout
 from .groups import Group
 from .habits import is_american
-from .material_choice import MaterialChoice, choose_materials
+from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .settle import Settler
 from .shapes import shape_named
@@ -109,12 +109,7 @@ def _finish(
     quantity: int | None,
     needed: Needed,
 ) -> SizeRequest:
-    doubts = list(request.doubts)
-    if material.alternatives:
-        named = tuple(family.value for family in material.alternatives)
-        doubts.append(
-            Doubt(field="material", readings=named, why="more than one material is named")
-        )
+    doubts = [*request.doubts, *_open_materials(material)]
     if needed.doubt is not None:
         doubts.append(needed.doubt)
     evidence = [*request.evidence, *(_placed(stretch, item) for item in material.evidence)]
@@ -140,3 +135,38 @@ def _placed(stretch: Stretch, evidence: Evidence) -> Evidence:
             "surface": stretch.original[start:end],
         }
     )
+
+
+def with_material_of(requests: list[SizeRequest], other: Stretch | None) -> list[SizeRequest]:
+    """The requests with the material that the other part of the message names, where they have
+    none: '304 mandrel' in the subject. Two named for one size are a doubt, for several nothing."""
+    if other is None or all(request.material for request in requests):
+        return requests
+    if len(requests) == 1:
+        (choice,) = choose_materials(other.layout, [Group()], {})
+    else:
+        choice = sole_material(other.layout)
+    evidence = tuple(_placed(other, item) for item in choice.evidence)
+    doubts = _open_materials(choice)
+    return [
+        request
+        if request.material or choice.family is None
+        else request.model_copy(
+            update={
+                "material": choice.family,
+                "grade": choice.grade,
+                "doubts": (*request.doubts, *doubts),
+                "evidence": tuple(
+                    sorted((*request.evidence, *evidence), key=lambda item: item.start)
+                ),
+            }
+        )
+        for request in requests
+    ]
+
+
+def _open_materials(material: MaterialChoice) -> tuple[Doubt, ...]:
+    if not material.alternatives:
+        return ()
+    named = tuple(family.value for family in material.alternatives)
+    return (Doubt(field="material", readings=named, why="more than one material is named"),)

@@ -189,6 +189,153 @@ def test_the_other_part_of_the_message_is_asked(subject: str, body: str) -> None
     assert quantities(body, subject) == [2]
 
 
+MORE_COUNTED = [
+    (f"{IN}. Could you make us a mandrel (1)?", 1),
+    (f"all I need today is {IN}, 304L. 1 pc. Rod is 3/4-16 thread. Do you stock it?", 1),
+    (f"u do mandrels for {IN}? after 1", 1),
+    (f"u do mandrels? {IN}. after a couple", 2),
+    (f"mandrel for {IN}, I'm after two of them", 2),
+    (f"brauch einen Dorn für {MM}", 1),
+    (f"brauch zwei Dorne für {MM}", 2),
+    ("Please quote one (1) mandrel as follows:\n\n  Tube OD ... 2-1/2\"\n  Wall ... .065\"\n  CLR ... 5\"", 1),
+    ("Please quote two (2) mandrels as follows:\n\n  Tube OD: 2-1/2\"\n  Wall: .065\"\n  CLR: 5\"", 2),
+    (f"bitte ändern: {MM}, Stückzahl jetzt 3.", 3),
+    (f"{MM} Dorn, Anzahl nun 4", 4),
+    (f"mandrel {IN}, quantity now 3", 3),
+    (f"mandrel {IN}, qty is now two", 2),
+    (f"mandrin {MM}, quantité désormais 3", 3),
+    (f"mandril {MM}, cantidad ahora 3", 3),
+    (f"mandrino {MM}, quantità adesso 3", 3),
+    (f"doorn {MM}, aantal nu 3", 3),
+    (f"Kunnen jullie een doorn maken voor {MM}? Eén is genoeg.", 1),
+    (f"Könnt ihr einen Dorn machen für {MM}? Einer genügt.", 1),
+    (f"Pouvez-vous faire un mandrin pour {MM} ? Un seul suffit.", 1),
+    (f"¿Pueden hacer un mandril para {MM}? Con uno basta.", 1),
+    (f"Potete fare un mandrino per {MM}? Ne basta uno.", 1),
+    (f"I'd like to buy a mandrel for that, {IN}.", 1),
+    (f"I want to buy a mandrel, {IN}", 1),
+    (f"need to order a mandrel {IN}", 1),
+    (f"We would like to purchase a mandrel {IN}", 1),
+    (f"Ich möchte einen Dorn kaufen, {MM}", 1),
+    (f"je voudrais acheter un mandrin {MM}", 1),
+    (f"quisiera comprar un mandril {MM}", 1),
+    (f"vorrei acquistare un mandrino {MM}", 1),
+    (f"ik wil graag een doorn kopen, {MM}", 1),
+    (f"potrzebuję jeden trzpień do rury {MM}", 1),
+    (f"can you do me a mandrel for {IN}. gate hoops, about 60 of them", 1),
+    (f"could you do me a mandrel for {IN}", 1),
+    (f"knock me up a mandrel for {IN}", 1),
+    (f"make me a mandrel for {IN} please", 1),
+    (f"{IN} mandrel, looking to get 2", 2),
+    (f"{IN} mandrel - 2 nos", 2),
+    (f"{IN} mandrel. 2 nos. required", 2),
+    (f"{IN} mandrel. one'll do", 1),
+    (f"{IN} mandrel. only want the one", 1),
+    (f"{IN} mandrel. Just a single one.", 1),
+    (f"{IN} mandrel. Order quantity: 2", 2),
+    (f"{IN} mandrel. QTY REQ'D - 2", 2),
+    (f"{IN} mandrel. I'll take 2 of em", 2),
+    (f"{IN} mandrel. put me down for three", 3),
+    (f"{MM}. Wir bräuchten davon 2 Stück.", 2),
+    (f"{MM}. Bestellmenge 2", 2),
+    (f"{MM} Dorn. Ich nehme zwei.", 2),
+    (f"{MM} Dorn. 2x bitte.", 2),
+    (f"{MM} Dorn. Bitte 1x anbieten", 1),
+    (f"{MM} mandrin. J'en prends deux.", 2),
+    (f"{MM} mandrin, 1 exemplaire", 1),
+    (f"{MM} mandrin, en 2 exemplaires", 2),
+    (f"{MM} mandril. Me llevo dos.", 2),
+    (f"{MM} mandril, una unidad", 1),
+    (f"{MM} mandrino. Ne prendo due.", 2),
+    (f"{MM} mandrino, 1 pz", 1),
+    (f"{MM} doorn. Doe er maar twee.", 2),
+    (f"{MM} doorn. 1 stuk", 1),
+    (f"{MM} trzpień, 2 szt.", 2),
+    (f"{MM} trzpień, jedna sztuka", 1),
+    (f"{MM}. Was kostet ein Dorn? Bestellen würde ich einen.", 1),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "count"), MORE_COUNTED)
+def test_everyday_wordings_of_a_count(text: str, count: int) -> None:
+    assert quantities(text) == [count]
+
+
+MORE_SEVERAL = [
+    (f"We would like two mandrels:\n a) {A}\n b) {B}\nOne of each please.", [1, 1]),
+    (f"{A} and {B}. One of each please.", [1, 1]),
+    (f"{A} and {B}. Two of each.", [2, 2]),
+    (f"{A} und {B}. Je einen bitte.", [1, 1]),
+    (f"{A}\n{B}\nUn de chaque, merci.", [1, 1]),
+    (f"{A}\n{B}\nUno de cada, por favor.", [1, 1]),
+    (f"{A}\n{B}\nUno per tipo, grazie.", [1, 1]),
+    (f"{A}\n{B}\nVan elk één graag.", [1, 1]),
+    (f"{A}\n{B}\nVon jedem einen.", [1, 1]),
+    (f"{A}\n{B}\nOne mandrel each size.", [1, 1]),
+    (f"{A}\n{B}\nOne mandrel for each.", [1, 1]),
+    (f"{A}\n{B}\na mandrel for each size please", [1, 1]),
+    (f"{A}\n{B}\nMay I have one mandrel for each diameter?", [1, 1]),
+    (f"{A} and {B}. So two mandrels together.", [1, 1]),
+    (f"{A} and {B}. So two mandrels in all.", [1, 1]),
+    (f"{A} and {B}. That makes two mandrels.", [1, 1]),
+    (f"{A} and {B}. In total 2 mandrels.", [1, 1]),
+    (f"{A} und {B}. Also zwei Dorne zusammen.", [1, 1]),
+    (f"{A} et {B}. Soit deux mandrins au total.", [1, 1]),
+    (f"{A} and {B}. So four mandrels together.", [None, None]),
+    (f"One mandrel per size to start.\n{A}\n{B}", [1, 1]),
+    (f"need 1 for {A} and 2 for {B}, mandrels that is", [1, 2]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "counts"), MORE_SEVERAL)
+def test_everyday_wordings_for_several_sizes(text: str, counts: list[int | None]) -> None:
+    assert quantities(text) == counts
+
+
+MORE_NOT_SAID = [
+    f"chciałbym kupić trzpień do {MM}",
+    f"tubo {MM}. Serve un'anima per ogni raggio o ne basta una sola? Fateci un preventivo.",
+    f"Do I need one mandrel for each or will the same mandrel do both? Quote whichever way. {IN}",
+    f"{MM}. Brauche ich einen Dorn oder zwei? Bitte Angebot.",
+    f"{MM}. Faut-il un mandrin ou deux ? Merci de chiffrer.",
+    f"{MM}. ¿Necesito un mandril o dos?",
+    f"{MM}. Heb ik één doorn nodig of twee?",
+    f"Now what I need is the same idea in {IN}. Send me a number. I already have mandrels from y'all.",
+    f"{IN} mandrel, singles fine",
+    f"How much for 1, and how much for 3? mandrel {IN}",
+    f"mandrel for {IN}, 2 balls",
+    f"We have 2 benders and 3 shifts. {IN} mandrel?",
+    f"{IN}. We make about 40 of these a year at $185. mandrel price?",
+    f"Do you sell a mandrel for {IN}?",
+    f"{IN} mandrel, need it in 2 weeks",
+    f"{IN} mandrel. Machine no. 2. Rod 1 in",
+    f"{IN}. My frame has 4 bends, 2 each side. mandrel price",
+    f"Rohr {MM}. Wir fertigen 300 Stück im Jahr. Was kosten Dorne?",
+    f"See page 2, item 1: mandrel {IN}",
+    f"{IN} mandrel. Call me after 1 please",
+    f"{IN} mandrel. I am in after 2.",
+]
+
+
+@pytest.mark.parametrize("text", MORE_NOT_SAID)
+def test_questions_hours_and_other_things_count_no_mandrels(text: str) -> None:
+    assert quantities(text) == [None]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "un mandrin pour tube en 42,4 x 2, rayon 100",
+        "doorn voor buis in rvs en 42,4 x 2, straal 100",
+        "mandril de 42,4 x 2 en 100 mm de radio, EN 10305-1",
+        "need 1 for 42.4 x 2.0 mm tube on R 100 mm",
+    ],
+)
+def test_a_little_word_before_a_size_hides_nothing_and_adds_nothing(text: str) -> None:
+    sizes = [(float(r.od_mm or 0), float(r.wall_mm or 0)) for r in read_text(text)]
+    assert sizes == [(42.4, 2.0)]
+
+
 @pytest.mark.parametrize("snippet", ["1", "a ", "a mandrel ", "qty ", "one and ", "need 1 "])
 def test_counting_takes_time_in_proportion_to_the_length(snippet: str) -> None:
     def seconds(size: int) -> float:

@@ -1,0 +1,52 @@
+"""Whose day it is: that of the mandrel, or of what customers make, own, wait for or deliver."""
+
+from __future__ import annotations
+
+from . import date_words as d
+from .phrases import Words
+
+_FAR = 6
+"""Words looked back for the subject of a clause."""
+_SENTENCES_BACK = 60
+"""Words looked back for what a loose 'By Nov 20' leans on."""
+
+
+def is_anothers(words: Words, start: int, place: int) -> bool:
+    """Whether a day is that of what customers make, own or wait for, or of their own deliveries.
+
+    ``start`` is where the day stands, ``place`` the word that says what it is for.
+
+    'The tube is delivered Friday', 'we have to ship the chairs on December 18', 'vessel ETA'.
+    """
+    before = clause_before(words, place)
+    between = words.text[place:start]
+    if any(words.phrase(at, d.AT_PAYMENT) for at in range(max(0, place - 2), place)):
+        return True
+    if words.at(place) in d.SENDS and set(before) & d.OWN_HAND and not set(before) & d.YOURS:
+        return True
+    if d.TOOLS & {*before, *between}:
+        return False
+    direct = [word for word in between[1:5] if word not in ("of", "the", "our", "their", "der")]
+    named = bool(direct) and (direct[0] in d.THINGS or direct[0].isdecimal())
+    said = next((n for n, word in enumerate(reversed(before)) if word in d.PERSONS), len(before))
+    subject = before[len(before) - said :]  # "for the boat rails we need delivery"
+    return bool(d.THINGS & set(subject)) or (named and bool(d.THINGS & set(direct[:2])))
+
+
+def clause_before(words: Words, place: int) -> tuple[str, ...]:
+    """The few words of the clause before a place."""
+    start = place
+    while start > max(0, place - _FAR, words.first[place]):
+        if words.at(start - 1) in d.CLAUSES:
+            break
+        start -= 1
+    return words.text[start:place]
+
+
+def leans_on_things(words: Words, start: int) -> bool:
+    """'We need 26 rails, ... By Nov 20 at the site.': the need before speaks of other things."""
+    for at in range(start - 1, max(-1, start - _SENTENCES_BACK), -1):
+        if words.phrase(at, d.WISH) or words.phrase(at, d.DELIVERY):
+            behind = set(words.text[at + 1 : at + 5])
+            return bool(behind & d.THINGS) and not behind & d.TOOLS
+    return False
