@@ -69,7 +69,7 @@ BELOW_EACH_OTHER = [
 ]  # fmt: skip
 
 STRAGGLERS = [  # the words that would rule them out are in no list of ours
-    case("straggler", "1.75 OD x .095 wall, 5.25 CLR. The hutch is 4 x .5 all round.", _SIZE, inch("4", "0.5", None, "od", "wall")),
+    case("straggler", "1.75 OD x .095 wall, 5.25 CLR. The hutch is 4 x .5 all round.", _SIZE, inch("4", "0.5", None, "od wall")),
     case("no-straggler", "1.5 and 1.75 x .095, both on a 5.25 CLR", inch("1.5", "0.095", "5.25"), _SIZE),
 ]  # fmt: skip
 
