@@ -16,6 +16,7 @@ from . import words_quoting as words
 from .late import Late
 from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
+from .quoted_mails import find_mails, find_prompts, kept_words
 from .quoting import LINES_EXAMINED, Block, find_blocks
 from .signature import bears_size, below
 
@@ -53,6 +54,10 @@ class _Stretch:
     kinds: list[Whose] = field(default_factory=list)
     shown_from: list[int] = field(default_factory=list)
     """Column from which the line is shown; its length where nothing of it is."""
+    blocks: list[Block] = field(default_factory=list)
+    handed_over: bool = False
+    """Whether what others wrote is shown, as the new words refer to it."""
+    changes_quoted: bool = False
 
 
 def mask(message: Message) -> OwnText:
@@ -72,8 +77,11 @@ def mask(message: Message) -> OwnText:
         shown, prefixed=earlier_at > 0, forward=forward, threaded=threaded
     )
     subject = message.subject if subject_counts else _blank(message.subject)
+    kept = None if stretch.handed_over else stretch.blocks
+    prompts = find_prompts(message, lines, kept) if kept else ()
+    text = kept_words(f"{subject}\n\n{shown}", message.text, prompts)
     return OwnText(
-        text=f"{subject}\n\n{shown}",
+        text=text,
         body_start=message.body_start,
         subject_counts=subject_counts,
         parts=_parts(message, stretch),
@@ -82,6 +90,9 @@ def mask(message: Message) -> OwnText:
             for attachment in message.attachments
             if attachment.text is not None
         ),
+        quoted=find_mails(message, lines, kept) if kept else (),
+        prompts=prompts,
+        refers_to_quoted=stretch.changes_quoted,
     )
 
 
@@ -103,9 +114,11 @@ def _separate(lines: list[str], reply: bool, forward: bool, depth: int) -> _Stre
         for number in range(block.first, block.end):
             stretch.kinds[number] = kind
             stretch.shown_from[number] = len(lines[number])
+    stretch.blocks = blocks
     _hide_signatures(stretch, blocks)
     if blocks and depth < _DEEPEST:
         handed_over, several = _handed_over(stretch, blocks)
+        stretch.handed_over = bool(handed_over)
         for block in handed_over:
             _show_newest(stretch, block, depth)
             if not several and bears_size(_shown_in(stretch, block)):

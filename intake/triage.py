@@ -6,6 +6,7 @@ from .automatic import automatic
 from .errand import weigh
 from .model import Kind, Message, OwnText
 from .quote_lines import subject_prefixes
+from .reading.quoted import without_reliance
 
 __all__ = ["automatic", "classify"]
 
@@ -14,19 +15,32 @@ _CLEAR = 5.0
 
 
 def classify(
-    message: Message, own: OwnText, sizes_read: int, tooling_lines: int = 0
+    message: Message,
+    own: OwnText,
+    sizes_read: int,
+    tooling_lines: int = 0,
+    *,
+    completes: bool = False,
 ) -> tuple[Kind, str]:
     """The kind and a plain reason for it, the deciding words quoted.
 
     ``sizes_read`` is how many sizes the reading found in the own text, ``tooling_lines`` how many
-    lines name tooling without a size that could be read.
+    lines name tooling without a size that could be read. ``completes`` says that the words answer
+    or change the request in the mail they quote.
     """
     reason = automatic(message, own)
     if reason is not None:
         return Kind.AUTOMATIC, reason
     if not own.text.strip() and not own.attachment_texts:
         return Kind.OTHER, "nothing newly written"
+    if completes and _business(own.text[own.body_start :]) < _CLEAR:
+        return Kind.SIZES, "answers or changes the request in the mail it quotes"
     return _of_person(message, own, sizes_read, tooling_lines)
+
+
+def _business(text: str) -> float:
+    """How much the words are of an order, an invoice or a complaint, what stays left aside."""
+    return weigh(without_reliance(text), 0).elsewhere.weight
 
 
 def _of_person(

@@ -115,9 +115,9 @@ def _choose(
     layout: Layout, figure: Figure, left: Found | None, right: Found | None
 ) -> Found | None:
     """The cue that speaks of the figure, of one to its left and one to its right."""
-    if left is not None and not _fits(figure, left.cue):
+    if left is not None and not fits(figure, left.cue):
         left = None
-    if right is not None and not _fits(figure, right.cue):
+    if right is not None and not fits(figure, right.cue):
         right = None
     if left is not None and right is not None:
         weak_left, weak_right = left.cue.role in _WEAK, right.cue.role in _WEAK
@@ -181,7 +181,7 @@ def _serves_next(layout: Layout, figure: Figure, cue_index: int) -> bool:
 # --- can it be that? ---------------------------------------------------------------------------
 
 
-def _fits(figure: Figure, cue: Cue) -> bool:
+def fits(figure: Figure, cue: Cue) -> bool:
     """Whether a number of this spelling can be what the cue says."""
     unit, value = figure.unit, figure.number.value
     if cue.role == "quantity":

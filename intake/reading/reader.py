@@ -6,7 +6,10 @@ import re
 
 from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
+from .earlier import read_earlier
+from .groups import Group
 from .patterns import any_of
+from .quoted import Relied
 from .requests import empty_request, requests_of
 from .stretch import read_stretch
 from .subject import with_subject
@@ -18,6 +21,8 @@ class Reading(Frozen):
     requests: tuple[SizeRequest, ...] = ()
     notes: tuple[str, ...] = ()
     """For the person, not the customer: 'the attachment print.pdf was not read'."""
+    completes: bool = False
+    """Whether the new words answer or change the request in the mail that they quote."""
 
 
 _ATTACHED = re.compile(
@@ -45,11 +50,15 @@ _CUT = "{} is very long: only its beginning was read"
 
 def read(own: OwnText, message: Message) -> Reading:
     """Every size the sender asks for in their own text. Never raises on any text."""
-    body = read_stretch(own.text[own.body_start :], own.body_start)
+    relied = read_earlier(own, message)
+    known = relied.figures if relied is not None else ()
+    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
     notes = [_CUT.format("the message")] if body.is_cut else []
-    requests = requests_of(body, own, message, beside=subject)
+    requests = requests_of(body, own, message, beside=subject, relied=relied)
+    if not requests and relied is not None:
+        requests = _unchanged(relied, empty_request(body, own, message, beside=subject))
     if subject is not None:
         requests = with_subject(requests, requests_of(subject, own, message, beside=body))
     if not requests:
@@ -67,7 +76,16 @@ def read(own: OwnText, message: Message) -> Reading:
     )
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
         requests = [empty_request(body, own, message, beside=subject)]
-    return Reading(requests=_distinct(requests), notes=tuple(notes))
+    completes = relied is not None and bool(requests) and relied.changed_by(body.groups)
+    return Reading(requests=_distinct(requests), notes=tuple(notes), completes=completes)
+
+
+def _unchanged(relied: Relied, said: SizeRequest) -> list[SizeRequest]:
+    """'Make it two, everything else as quoted': no figure of a tube is new."""
+    if not relied.everything or (said.quantity is None and said.material is None):
+        return []
+    request = relied.completed(said, Group())
+    return [request] if request.od_mm is not None else []
 
 
 def _in_attachment(request: SizeRequest, name: str) -> SizeRequest:

@@ -11,6 +11,7 @@ from .groups import Group
 from .habits import is_american
 from .material_choice import MaterialChoice, choose_materials
 from .quantity import find_counts
+from .quoted import Relied
 from .settle import Settler
 from .shapes import shape_named
 from .stretch import Stretch
@@ -20,10 +21,15 @@ _TOKENS_BESIDE = 4
 
 
 def requests_of(
-    stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
+    stretch: Stretch,
+    own: OwnText,
+    message: Message,
+    beside: Stretch | None,
+    relied: Relied | None = None,
 ) -> list[SizeRequest]:
-    """The requests of one part; ``beside`` is the part that may say how many are wanted."""
-    settled = _settled(stretch)
+    """The requests of one part; ``beside`` is the part that may say how many are wanted, and
+    ``relied`` the mail that its words may rely on."""
+    settled = _settled(stretch, relied)
     if not settled:
         return []
     groups = [group for group, _ in settled]
@@ -32,6 +38,8 @@ def requests_of(
     days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
     finished = _finished(stretch, own, message, beside, groups, requests, days)
+    if relied is not None:
+        finished = [relied.completed(r, g) for r, g in zip(finished, groups, strict=True)]
     return [
         request.model_copy(update={"angle_deg": angle})
         for request, angle in zip(finished, angles, strict=True)
@@ -41,22 +49,24 @@ def requests_of(
 def empty_request(
     stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
 ) -> SizeRequest:
-    """A request whose every figure is on a drawing that can't be read."""
+    """A request whose every figure stands elsewhere: on a drawing, in the quoted mail."""
     return _finished(stretch, own, message, beside, [Group()], [SizeRequest()], [None])[0]
 
 
-def _settled(stretch: Stretch) -> list[tuple[Group, SizeRequest]]:
+def _settled(stretch: Stretch, relied: Relied | None) -> list[tuple[Group, SizeRequest]]:
     settler = Settler(stretch.original, stretch.plain, stretch.unit, stretch.offset)
     settled: list[tuple[Group, SizeRequest]] = []
     for group in stretch.groups:
         if group.shape is None:
             group.shape = _shape_of(stretch.layout, group)
-        request = settler.settle(group)
+        request = settler.settle(relied.with_tube(group) if relied is not None else group)
         if request is not None:
             settled.append((group, request))
     # A stray wall or radius beside a whole size asks for no tube of its own.
-    whole = [(g, r) for g, r in settled if r.od_mm is not None or g.shape]
-    return whole or settled[:1]
+    whole = [(g, r) for g, r in settled if g.has_tube or g.shape]
+    # "Radius 50 and 75, the rest stays": two requests for the quoted tube.
+    radii = [(g, r) for g, r in settled if r.od_mm is not None and "clr" in g.slots]
+    return whole or radii or settled[:1]
 
 
 def _shape_of(layout: Layout, group: Group) -> str | None:

@@ -1,0 +1,209 @@
+"""What a reply takes from the mail that it quotes: what it relies on, and never in silence.
+
+"16 gauge" answers a question about a tube that is named below; "the rest stays" takes all else
+over. A reply with a tube of its own asks anew, and takes nothing that it does not name.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Literal
+
+from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, Shape, SizeRequest
+from ...rules.units import tidy
+from .. import words_relying as words
+from ..late import Late
+from .figures import Figure
+from .groups import Group, Slot
+from .numbers import Number
+
+Field = Literal["od", "wall", "clr", "material", "quantity"]
+FIELDS: tuple[Field, ...] = ("od", "wall", "clr", "material", "quantity")
+FROM_QUOTED = "from the quoted mail"
+_SLOTS: dict[Field, tuple[Slot, ...]] = {"od": ("od", "id"), "wall": ("wall",), "clr": ("clr",)}
+_SAME = Decimal("0.006")
+"""ODs nearer than this share are one tube, written in inch and in mm."""
+_INCH = Decimal("25.4")
+_STEP = Decimal("0.00001")
+
+_CHANGES = Late(words.CHANGES)
+_REST, _STAYS, _SAME_BUT = Late(words.REST), Late(words.STAYS), Late(words.SAME_BUT)
+_NAMED = {field: Late([pattern]) for field, pattern in words.FIELDS.items()}
+_SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
+_DIGIT = re.compile(r"\d")
+_MOST_SENTENCES = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Relied:
+    """What the quoted mails say, the newest counting, and how the new words rely on it."""
+
+    known: tuple[SizeRequest, ...]
+    quantity: int | None = None
+    """What the sender's own earlier mail counted."""
+    everything: bool = False
+    """'The rest stays': all that is not said anew is taken over."""
+    stays: frozenset[Field] = frozenset()
+    """'Radius and material stay': fields that are named as unchanged."""
+    counted_anew: bool = False
+    """Whether a new count stands in the new words, read or not: then none is taken over."""
+    same_tube: bool = False
+    """Whether the same OD and wall again mean the same request: so in a chain of mails."""
+
+    @property
+    def figures(self) -> tuple[Figure, ...]:
+        """The lengths that are known, as figures that new words may change."""
+        found = (self._figure(slot) for slot in ("od", "wall", "clr"))
+        return tuple(figure for figure in found if figure is not None)
+
+    def with_tube(self, group: Group) -> Group:
+        """The group with the quoted OD in it, if it is taken: it tells how 2D or '75' is meant."""
+        figure = self._figure("od")
+        if figure is None or group.has_tube or group.shape or "od" not in self.takes(group):
+            return group
+        new = group.copy()
+        new.slots["od"] = [figure]
+        return new
+
+    def takes(self, group: Group) -> frozenset[Field]:
+        """The fields that a request may take from the quoted mail."""
+        if not self.known:
+            return frozenset()
+        if self.everything or _relies(group):
+            return frozenset(FIELDS)
+        answers: frozenset[Field] = frozenset(FIELDS) - {"quantity"}
+        if not group.has_tube and group.shape is None:
+            return answers
+        return self.stays
+
+    def completed(self, request: SizeRequest, group: Group) -> SizeRequest:
+        """The request with what it takes over; each value's evidence says where it is from."""
+        fields = set(self.takes(group))
+        candidates = self._candidates(request, group)
+        same = bool(candidates) and request.od_mm is not None and "od" in group.slots
+        if same and (request.wall_mm is None or (self.same_tube and self._same_wall(request))):
+            fields |= set(FIELDS) - {"quantity"}
+        if self.counted_anew:
+            fields.discard("quantity")
+        for field in FIELDS:
+            if field in fields:
+                request = _take(request, candidates, field)
+        answers = len(fields) > 1 and not self.counted_anew
+        if request.quantity is None and self.quantity is not None and answers:
+            request = request.model_copy(update={"quantity": self.quantity})
+        return request
+
+    def changed_by(self, groups: Sequence[Group]) -> bool:
+        """Whether new figures answer what is asked in the quoted mail, or change what it says."""
+        if not self.known:
+            return any(map(_relies, groups))
+        return any(self.everything or self.stays or _relies(group) for group in groups)
+
+    def _candidates(self, request: SizeRequest, group: Group) -> list[SizeRequest]:
+        """The quoted requests that can be meant: of several those with the OD that is named."""
+        if request.od_mm is None or not group.has_tube:
+            return list(self.known)
+        same = [k for k in self.known if k.od_mm is None or _near(k.od_mm, request.od_mm)]
+        changed = self.everything or bool(self.stays) or _relies(group)
+        return same or (list(self.known) if changed else [])
+
+    def _same_wall(self, request: SizeRequest) -> bool:
+        return any(k.wall_mm is None or k.wall_mm == request.wall_mm for k in self.known)
+
+    def _figure(self, field: Literal["od", "wall", "clr"]) -> Figure | None:
+        values = {request.length_mm(field) for request in self.known} - {None}
+        mm = values.pop() if len(values) == 1 else None
+        if mm is None:
+            return None
+        unit = self.known[0].written_in
+        value = tidy((mm / _INCH if unit == "in" else mm).quantize(_STEP))
+        number = Number(0, 0, (value,), "decimal")
+        return Figure(-1, -1, 0, 0, number, unit, role=field, how="quoted")
+
+
+def rely(
+    known: Sequence[SizeRequest], text: str, *, refers: bool = False, quantity: int | None = None
+) -> Relied:
+    """How ``text`` relies on the sizes ``known`` from the mail below it."""
+    sentences = [" ".join(part.split()) for part in _SENTENCE.split(text, _MOST_SENTENCES)]
+    everything = refers or any(map(_takes_the_rest, sentences))
+    stays = {field for said in sentences for field in _said_to_stay(said)}
+    counted_anew = any(_NAMED["quantity"].search(s) and _DIGIT.search(s) for s in sentences)
+    return Relied(tuple(known), quantity, everything, frozenset(stays), counted_anew=counted_anew)
+
+
+def _said_to_stay(said: str) -> list[Field]:
+    """The fields that a sentence names as unchanged: not those of a clause with a new value."""
+    if said.endswith("?") or not _STAYS.search(said):
+        return []
+    clauses = [c for c in said.split(", ") if not _DIGIT.search(c) and not _CHANGES.search(c)]
+    return [field for field in FIELDS if any(map(_NAMED[field].search, clauses))]
+
+
+def without_reliance(text: str) -> str:
+    """The text without the sentences that only say what stays: they are no business of their own."""
+    parts = _SENTENCE.split(text, _MOST_SENTENCES)
+    return "\n\n".join(part for part in parts if not _takes_the_rest(" ".join(part.split())))
+
+
+def _takes_the_rest(said: str) -> bool:
+    if _SAME_BUT.search(said):
+        return True
+    return _REST.search(said) is not None and _STAYS.search(said) is not None
+
+
+def _relies(group: Group) -> bool:
+    """Whether a figure answers a quoted question, or changes a quoted figure."""
+    return any(f.how in ("asked", "changes") for figures in group.slots.values() for f in figures)
+
+
+def _near(a: Decimal, b: Decimal) -> bool:
+    return abs(a - b) <= b * _SAME
+
+
+_VALUES: dict[Field, Callable[[SizeRequest], object]] = {
+    "od": lambda request: request.od_mm or (request.shape if not _round(request) else None),
+    "wall": lambda request: request.wall_mm,
+    "clr": lambda request: request.clr_mm,
+    "material": lambda request: request.material,
+    "quantity": lambda request: request.quantity,
+}
+
+
+def _round(request: SizeRequest) -> bool:
+    return request.shape is Shape.ROUND
+
+
+def _take(request: SizeRequest, known: Sequence[SizeRequest], field: Field) -> SizeRequest:
+    """The field from the quoted requests, where it is missing and they all say the same."""
+    value = _VALUES[field]
+    holders = [k for k in known if value(k) is not None]
+    if value(request) is not None or len({value(k) for k in holders}) != 1:
+        return request  # several and nothing says which: left open, so that it is asked
+    giver = holders[0]
+    update: dict[str, object] = {}
+    for attribute in _ATTRIBUTES[field]:
+        update[attribute] = getattr(giver, attribute)
+    name: FieldName = field
+    taken = [
+        item.model_copy(update={"how": ", ".join(filter(None, (item.how, FROM_QUOTED)))})
+        for item in giver.evidence
+        if item.field == name and FROM_QUOTED not in item.how
+    ]
+    taken += [i for i in giver.evidence if i.field == name and FROM_QUOTED in i.how]
+    doubts: tuple[Doubt, ...] = tuple(d for d in giver.doubts if d.field == name)
+    update["evidence"] = tuple(sorted((*request.evidence, *taken), key=lambda item: item.start))
+    update["doubts"] = (*request.doubts, *doubts)
+    return request.model_copy(update=update)
+
+
+_ATTRIBUTES: dict[Field, tuple[str, ...]] = {
+    "od": ("od_mm", "shape"),
+    "wall": ("wall_mm",),
+    "clr": ("clr_mm",),
+    "material": ("material", "grade"),
+    "quantity": ("quantity",),
+}
