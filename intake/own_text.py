@@ -38,6 +38,8 @@ _ANSWERS = Late(words.ANSWERS_BELOW)
 _NOT_HANDED = Late(words.NOT_HANDED_OVER)
 _AT_SUBJECT = Late(words.POINTS_AT_SUBJECT)
 _LINE_BREAKS = re.compile(r"[\r\v\f\x1c-\x1e\x85\u2028\u2029]")
+_WHOLE = re.compile(r"\d[\"”″']?\s?(?:mm|in)?\s?[x×*]\s?[.,]?\d", re.IGNORECASE)
+"""A tube's OD and wall in one: the new words have a size of their own."""
 _REFERENCE_TO_MAIL = Late(
     [
         r"mail|message|nachricht|thread|quoted|enquiry|inquiry|request|courriel|correo|bericht",
@@ -168,6 +170,10 @@ def _handed_over(stretch: _Stretch, blocks: Sequence[Block]) -> tuple[list[Block
     if match is None:
         return [], False
     says_mail = _REFERENCE_TO_MAIL.search(above, match.start(), match.end() + 40) is not None
+    # "Everything as in my mail below, only the radius 100": what is below is changed, not added to.
+    if says_mail and not blocks[0].forwarded and bears_size(above) and not _WHOLE.search(above):
+        stretch.changes_quoted = True
+        return [], False
     # "Please quote as below:" and then the sender's own list: that list is what stands below.
     if not says_mail and (between or bears_size(above[match.end() :])):
         return [], False

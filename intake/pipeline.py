@@ -47,7 +47,13 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     if reason := automatic(message, own):
         return Understanding(own, Kind.AUTOMATIC, reason)
     reading = read(own, message)
-    kind, why = classify(message, own, len(reading.requests), completes=reading.completes)
+    kind, why = classify(
+        message,
+        own,
+        len(reading.requests),
+        completes=reading.completes,
+        tube_quoted=reading.tube_quoted,
+    )
     questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = reading.requests if kind is Kind.SIZES else ()

@@ -67,7 +67,7 @@ def find_mails(
                 message, [inner[n] for n in written]
             )
             shown = [level[n] for n in own]
-            mails.append(_mail(message, lines, starts, shown, by_sender=by_sender))
+            mails.append(_mail(lines, starts, shown, by_sender=by_sender))
     return tuple(mails)
 
 
@@ -101,7 +101,6 @@ def _line_starts(message: Message, lines: Sequence[str]) -> list[int]:
 
 
 def _mail(
-    message: Message,
     lines: Sequence[str],
     starts: Sequence[int],
     shown: Sequence[_Line],

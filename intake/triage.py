@@ -21,12 +21,13 @@ def classify(
     tooling_lines: int = 0,
     *,
     completes: bool = False,
+    tube_quoted: bool = False,
 ) -> tuple[Kind, str]:
     """The kind and a plain reason for it, the deciding words quoted.
 
     ``sizes_read`` is how many sizes the reading found in the own text, ``tooling_lines`` how many
     lines name tooling without a size that could be read. ``completes`` says that the words answer
-    or change the request in the mail they quote.
+    or change the request in the mail they quote, ``tube_quoted`` that its tube stands there alone.
     """
     reason = automatic(message, own)
     if reason is not None:
@@ -35,7 +36,10 @@ def classify(
         return Kind.OTHER, "nothing newly written"
     if completes and _business(own.text[own.body_start :]) < _CLEAR:
         return Kind.SIZES, "answers or changes the request in the mail it quotes"
-    return _of_person(message, own, sizes_read, tooling_lines)
+    kind, why = _of_person(message, own, sizes_read, tooling_lines)
+    if tube_quoted and kind is Kind.OTHER and "?" not in own.text and _business(own.text) < 1:
+        return Kind.SIZES, "answers the mail it quotes, which names the tube"
+    return kind, why
 
 
 def _business(text: str) -> float:

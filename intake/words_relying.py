@@ -13,7 +13,8 @@ REST = (
     r"\b(?:all )?the (?:rest|others?|remainder)\b(?! of (?!it\b|them\b|(?:the|your|my|our) (?:"
     r"specs?|figures?|data|details|dimensions|numbers|values|offer|quote|quotation|mail|enquiry)))",
     r"\b(?:all )?(?:other|remaining) (?:figures?|data|details?|dimensions?|values?|specs?|"
-    r"numbers?|points?|things?|parameters?)\b|\botherwise\b",
+    r"numbers?|points?|things?|parameters?)\b|\botherwise\b|\brest (?:stays?|remains?|is|as|the "
+    r"same|unchanged|like)\b",
     r"\b(?:der|den|das|die|alle[sn]?) (?:rest|restlichen?|übrige[nrs]?|anderen?|andere[nrs]?|"
     r"weitere[nrs]?)\b|\bansonsten\b|\bsonst(?:ige[snr]?| alles)?\b|\brest\b(?=[^.?!]{0,12}"
     r"\b(?:bleibt|wie|passt|stimmt))",
@@ -92,20 +93,26 @@ FIELDS: dict[str, str] = {
     r"quantidade)\b",
 }  # fmt: skip
 
-# New values: "make it", "geändert auf". The nearest figure of what is quoted is meant.
+# So plain a change of the request that a figure beside it replaces the quoted one.
+CORRECTS = (
+    r"\bchang(?:e|ed|es|ing) (?:it |that |this |the \w+ )?(?:to|from)\b|\binstead\b|\bmake (?:it|"
+    r"that)\b|\bshould (?:be|have been|read)\b|\b(?:wrong|correction|corrected|typo|mistake|meant)"
+    r"\b|\bswitch(?:ed)? to\b",
+    r"\b(?:geändert|ändern|ändert|korrigier\w+|korrektur|stattdessen|anstatt|statt|falsch|sondern)\b",
+    r"\b(?:passer à|passe à|plutôt|erreur|corriger|correction|au lieu de|remplacer|modifier)\b",
+    r"\b(?:cambi(?:ar|en|e|ado|amos)|en vez de|en lugar de|corregir|corrección|error)\b",
+    r"\b(?:cambi(?:are|ate|ato|amo)|invece|corregg\w+|correzione|errore|diventa)\b",
+    r"\b(?:wordt|worden|wijzig\w+|in plaats van|gecorrigeerd|correctie|fout)\b",
+    r"\b(?:istället|ändra\w*|ændre\w*|i stedet|zamiast|zmian\w+|zmieni\w+|mudar|alter\w+)\b",
+)  # fmt: skip
+
+# Weaker: a figure that nothing names, and that is near to a quoted one, takes its place.
 CHANGES = (
-    r"\b(?:chang(?:e|ed|es|ing) (?:it |that |this |the \w+ )?(?:to|from)|now|instead|make (?:it|"
-    r"that)|should (?:be|have been|read)|is now|it's|wrong|correct(?:ion|ed)?|typo|went to|"
-    r"switch(?:ed)? to|go(?:ing)? (?:up|down|with|to)|no sir|mistake|meant)\b|^\W*(?:no|nope|nein|"
-    r"non|nee)\b",
-    r"\b(?:geändert|ändern|ändert|jetzt|nun|neu|korrigier\w+|korrektur|stattdessen|anstatt|statt|"
-    r"falsch|richtig|doch|sondern)\b",
-    r"\b(?:passer à|passe à|devient|maintenant|désormais|plutôt|erreur|corriger|correction|au lieu "
-    r"de|finalement|remplacer)\b",
-    r"\b(?:ahora|cambi\w+|en vez de|en lugar de|corregir|corrección|error|mejor)\b",
-    r"\b(?:adesso|ora|cambi\w+|invece|corregg\w+|correzione|errore|diventa)\b",
-    r"\b(?:nu|wordt|worden|wijzig\w+|in plaats van|gecorrigeerd|correctie|fout|moet)\b",
-    r"\b(?:istället|ändra\w*|ændre\w*|i stedet|teraz|zamiast|zmian\w+|agora|mudar?|alter\w+)\b",
+    *CORRECTS,
+    r"\b(?:now|is now|it's|no sir|correct|went to|go(?:ing)? (?:up|down|with|to))\b|^\W*(?:no|nope|"
+    r"nein|non|nee|nej|nie)\b",
+    r"\b(?:jetzt|nun|neu|richtig|doch|devient|maintenant|désormais|finalement|ahora|mejor|adesso|"
+    r"ora|nu|moet|teraz|agora)\b",
 )  # fmt: skip
 
 # Kept of a quoted question, so that the number below it is a count.
@@ -114,4 +121,14 @@ HOW_MANY = (
     r"\bwie ?viele?(?: dorne?| stück)?\b|\bstückzahl\b|\bcombien(?: de mandrins)?\b|\bquantité\b",
     r"\bcu[áa]nt[oa]s(?: mandriles)?\b|\bcantidad\b|\bquant[ie](?: mandrini)?\b|\bquantità\b",
     r"\bhoeveel(?: doornen)?\b|\baantal\b|\bhur många\b|\bantal\b|\bhvor mange\b|\bile\b",
+)  # fmt: skip
+
+# How a mail asks without a question mark.
+NEEDS = (
+    r"\b(?:we|i) (?:still |also |only )?(?:need|require|miss|lack)\b|\b(?:please|kindly) (?:tell|"
+    r"let|send|advise|confirm|give|state|specify)\b|\bmissing\b|\bneed to know\b",
+    r"\b(?:brauchen|benötigen|fehl(?:t|en)|bitte (?:teilen|nennen|geben|ergänzen))\b",
+    r"\b(?:il nous (?:faut|manque)|merci de (?:préciser|indiquer)|manquent?|besoin)\b",
+    r"\b(?:necesitamos|nos falta|faltan?|indíquenos|ci serve|ci servono|ci manca|mancano?|"
+    r"indicateci|hebben we nodig|missen|ontbreekt|graag nog|behöver|saknar|mangler|potrzebujemy|precisamos)\b",
 )  # fmt: skip

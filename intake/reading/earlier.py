@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from ...rules.request import SizeRequest
 from ..model import Message, OwnText, QuotedMail
-from .quoted import Relied, rely
+from .quoted import Relied, fields_asked, rely
 from .requests import requests_of
 from .stretch import read_stretch
 
@@ -23,7 +23,13 @@ def read_earlier(own: OwnText, message: Message) -> Relied | None:
             known = found
             counted = {request.quantity for request in found}
             quantity = counted.pop() if mail.by_sender and len(counted) == 1 else quantity
-    return rely(known, own.text[own.body_start :], refers=own.refers_to_quoted, quantity=quantity)
+    return rely(
+        known,
+        own.text[own.body_start :],
+        refers=own.refers_to_quoted,
+        quantity=quantity,
+        asked=fields_asked(own.quoted[0].text),
+    )
 
 
 def _sizes(mail: QuotedMail, message: Message, known: list[SizeRequest]) -> list[SizeRequest]:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
-from ..model import Prompt
+from ..late import Late
+from ..model import OwnText, Prompt
+from ..words_relying import HOW_MANY
 from .cue_roles import fits
 from .cues import Cue
 from .figures import Figure, Layout
@@ -12,6 +15,13 @@ from .lexer import lex
 from .plain import Plain, flatten
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
+_HOW_MANY = Late(HOW_MANY)
+_COUNT = re.compile(
+    r"[^\w\n]{0,3}(\d{1,2})\s?(?:pcs?|pieces?|stück|stk|pièces?|piezas?|uds?|pezzi|pz|stuks?|st)?"
+    r"\.?\s?(?:[.,;!]\s|$|please|bitte|svp|s'il|por favor|per favore|graag)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'2', '2 pcs.', '3 bitte': nothing else on its line, so that it measures nothing."""
 _OPEN: frozenset[Role | None] = frozenset({None, "label"})
 
 
@@ -29,6 +39,17 @@ def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequenc
             if prompt.start <= plain.span(figure.start, figure.end)[0] + offset < prompt.end:
                 _answer(layout, figure, cue)
                 break
+
+
+def count_answered(own: OwnText) -> int | None:
+    """The count that stands as an answer to 'How many?', a figure by itself; None where none is."""
+    counts = [
+        int(found[1])
+        for prompt in own.prompts
+        if _HOW_MANY.search(prompt.question)
+        and (found := _COUNT.match(own.text, prompt.start, prompt.end))
+    ]
+    return counts[0] if len(counts) == 1 else None
 
 
 def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:

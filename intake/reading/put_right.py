@@ -6,16 +6,18 @@ import re
 from decimal import Decimal
 
 from ..late import Late
-from ..words_relying import CHANGES
+from ..words_relying import CHANGES, CORRECTS
 from .figures import Figure, How, Layout
 from .patterns import any_of
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _CHANGED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn"}
 _FAR = 60
+_NEAREST = 2
+"""Figures to either side of one that is denied, of which one takes its place."""
 _BACK = 60
 """Characters before a figure in which 'same but' stands."""
-_CHANGES = Late(CHANGES)
+_CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
 _LONGEST_REMARK = 120
 _SAME_BUT = re.compile(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
@@ -52,6 +54,27 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
             figure.corrects = True
             return True
     return False
+
+
+def mark_changes(layout: Layout) -> None:
+    """'Wall 2.6 instead of 2.0', 'make it 1.75 OD', where the quoted mail says otherwise."""
+    if not layout.earlier:
+        return
+    before = {held.role: held.number.value for held in layout.earlier}
+    wrong = {f.index for f in layout.figures if f.negated and f.number.value in before.values()}
+    for figure in layout.figures:
+        role = "clr" if figure.role in RADIUS_ROLES else figure.role
+        if not figure.is_measure or role not in before or figure.number.value == before[role]:
+            continue
+        near = range(figure.index - _NEAREST, figure.index + _NEAREST + 1)
+        denied = any(
+            n in wrong
+            and layout.figures[n].number.value == before[role]
+            and layout.figures[n].sentence == figure.sentence
+            for n in near
+        )
+        if denied or _CORRECTS.search(layout.sentence_text(figure.sentence)):
+            figure.how = "changes"
 
 
 def changes_one(layout: Layout, figure: Figure) -> bool:

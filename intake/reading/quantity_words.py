@@ -209,7 +209,7 @@ NOT_LABEL = word_set(
 FILLERS = word_set(
     "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
-    "des di",
+    "des di now jetzt nun neu maintenant ahora adesso ora nu",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
-from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, Shape, SizeRequest
+from ...rules.request import Doubt, FieldName, Shape, SizeRequest
 from ...rules.units import tidy
 from .. import words_relying as words
 from ..late import Late
@@ -30,6 +30,7 @@ _INCH = Decimal("25.4")
 _STEP = Decimal("0.00001")
 
 _CHANGES = Late(words.CHANGES)
+_HOW_MANY, _NEEDS = Late(words.HOW_MANY), Late(words.NEEDS)
 _REST, _STAYS, _SAME_BUT = Late(words.REST), Late(words.STAYS), Late(words.SAME_BUT)
 _NAMED = {field: Late([pattern]) for field, pattern in words.FIELDS.items()}
 _SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
@@ -46,6 +47,8 @@ class Relied:
     """What the sender's own earlier mail counted."""
     everything: bool = False
     """'The rest stays': all that is not said anew is taken over."""
+    asked: frozenset[Field] = frozenset()
+    """What the newest quoted mail asks for."""
     stays: frozenset[Field] = frozenset()
     """'Radius and material stay': fields that are named as unchanged."""
     counted_anew: bool = False
@@ -72,10 +75,10 @@ class Relied:
         """The fields that a request may take from the quoted mail."""
         if not self.known:
             return frozenset()
-        if self.everything or _relies(group):
+        if self.everything or _changes(group):
             return frozenset(FIELDS)
         answers: frozenset[Field] = frozenset(FIELDS) - {"quantity"}
-        if not group.has_tube and group.shape is None:
+        if _answers(group) or (not group.has_tube and group.shape is None):
             return answers
         return self.stays
 
@@ -84,7 +87,7 @@ class Relied:
         fields = set(self.takes(group))
         candidates = self._candidates(request, group)
         same = bool(candidates) and request.od_mm is not None and "od" in group.slots
-        if same and (request.wall_mm is None or (self.same_tube and self._same_wall(request))):
+        if same and (request.wall_mm is None or self._is_same_tube(request)):
             fields |= set(FIELDS) - {"quantity"}
         if self.counted_anew:
             fields.discard("quantity")
@@ -102,6 +105,11 @@ class Relied:
             return any(map(_relies, groups))
         return any(self.everything or self.stays or _relies(group) for group in groups)
 
+    def gives_tube(self, requests: Sequence[SizeRequest], groups: Sequence[Group]) -> bool:
+        """Whether new figures ask for a tube that stands in the quoted mail alone."""
+        own = any(group.has_tube for group in groups)
+        return not own and any(request.od_mm is not None for request in requests)
+
     def _candidates(self, request: SizeRequest, group: Group) -> list[SizeRequest]:
         """The quoted requests that can be meant: of several those with the OD that is named."""
         if request.od_mm is None or not group.has_tube:
@@ -110,8 +118,12 @@ class Relied:
         changed = self.everything or bool(self.stays) or _relies(group)
         return same or (list(self.known) if changed else [])
 
-    def _same_wall(self, request: SizeRequest) -> bool:
-        return any(k.wall_mm is None or k.wall_mm == request.wall_mm for k in self.known)
+    def _is_same_tube(self, request: SizeRequest) -> bool:
+        """Whether a tube with its wall is the quoted one: the same again, or the one asked for."""
+        if all(k.od_mm is None and k.wall_mm is None for k in self.known):
+            return True  # "what OD and wall, for your 4.5 CLR?"
+        same = any(k.wall_mm is None or k.wall_mm == request.wall_mm for k in self.known)
+        return self.same_tube and same
 
     def _figure(self, field: Literal["od", "wall", "clr"]) -> Figure | None:
         values = {request.length_mm(field) for request in self.known} - {None}
@@ -125,14 +137,34 @@ class Relied:
 
 
 def rely(
-    known: Sequence[SizeRequest], text: str, *, refers: bool = False, quantity: int | None = None
+    known: Sequence[SizeRequest],
+    text: str,
+    *,
+    refers: bool = False,
+    quantity: int | None = None,
+    asked: frozenset[Field] = frozenset(),
 ) -> Relied:
     """How ``text`` relies on the sizes ``known`` from the mail below it."""
-    sentences = [" ".join(part.split()) for part in _SENTENCE.split(text, _MOST_SENTENCES)]
+    sentences = _sentences(text)
     everything = refers or any(map(_takes_the_rest, sentences))
     stays = {field for said in sentences for field in _said_to_stay(said)}
     counted_anew = any(_NAMED["quantity"].search(s) and _DIGIT.search(s) for s in sentences)
-    return Relied(tuple(known), quantity, everything, frozenset(stays), counted_anew=counted_anew)
+    return Relied(
+        tuple(known), quantity, everything, asked, frozenset(stays), counted_anew=counted_anew
+    )
+
+
+def fields_asked(text: str) -> frozenset[Field]:
+    """What a quoted mail asks for: 'which material, and how many?'"""
+    asking = [
+        said for said in _sentences(text) if said.endswith(("?", "？")) or _NEEDS.search(said)
+    ]
+    found = {field for said in asking for field in FIELDS if _NAMED[field].search(said)}
+    return frozenset(found | {"quantity"} if any(map(_HOW_MANY.search, asking)) else found)
+
+
+def _sentences(text: str) -> list[str]:
+    return [" ".join(part.split()) for part in _SENTENCE.split(text, _MOST_SENTENCES)]
 
 
 def _said_to_stay(said: str) -> list[Field]:
@@ -144,7 +176,7 @@ def _said_to_stay(said: str) -> list[Field]:
 
 
 def without_reliance(text: str) -> str:
-    """The text without the sentences that only say what stays: they are no business of their own."""
+    """The text without the sentences that say what stays: they are no business of their own."""
     parts = _SENTENCE.split(text, _MOST_SENTENCES)
     return "\n\n".join(part for part in parts if not _takes_the_rest(" ".join(part.split())))
 
@@ -155,9 +187,29 @@ def _takes_the_rest(said: str) -> bool:
     return _REST.search(said) is not None and _STAYS.search(said) is not None
 
 
+def answers_asked(relied: Relied, said: SizeRequest) -> bool:
+    """Whether a material or a count is all that the quoted mail still asks for."""
+    material = said.material is not None and "material" in relied.asked
+    return material or (said.quantity is not None and "quantity" in relied.asked)
+
+
+def _answers(group: Group) -> bool:
+    """Whether a figure answers a quoted question."""
+    return any(figure.how == "asked" for figures in group.slots.values() for figure in figures)
+
+
+def _changes(group: Group) -> bool:
+    """Whether a figure changes one thing of a quoted tube.
+
+    Who gives another OD and another wall has another tube.
+    """
+    if group.has_tube and "wall" in group.slots:
+        return False
+    return any(figure.how == "changes" for figures in group.slots.values() for figure in figures)
+
+
 def _relies(group: Group) -> bool:
-    """Whether a figure answers a quoted question, or changes a quoted figure."""
-    return any(f.how in ("asked", "changes") for figures in group.slots.values() for f in figures)
+    return _answers(group) or _changes(group)
 
 
 def _near(a: Decimal, b: Decimal) -> bool:

@@ -9,7 +9,8 @@ from ..model import Message, OwnText
 from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of
-from .quoted import Relied
+from .prompts import count_answered
+from .quoted import Relied, answers_asked
 from .requests import empty_request, requests_of
 from .stretch import read_stretch
 from .subject import with_subject
@@ -23,6 +24,8 @@ class Reading(Frozen):
     """For the person, not the customer: 'the attachment print.pdf was not read'."""
     completes: bool = False
     """Whether the new words answer or change the request in the mail that they quote."""
+    tube_quoted: bool = False
+    """Whether the tube stands in the quoted mail alone."""
 
 
 _ATTACHED = re.compile(
@@ -57,6 +60,8 @@ def read(own: OwnText, message: Message) -> Reading:
     subject = read_stretch(head, 0) if own.subject_counts else None
     notes = [_CUT.format("the message")] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
+    if len(requests) == 1 and requests[0].quantity is None:
+        requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
     if not requests and relied is not None:
         requests = _unchanged(relied, empty_request(body, own, message, beside=subject))
     if subject is not None:
@@ -76,13 +81,21 @@ def read(own: OwnText, message: Message) -> Reading:
     )
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
         requests = [empty_request(body, own, message, beside=subject)]
-    completes = relied is not None and bool(requests) and relied.changed_by(body.groups)
-    return Reading(requests=_distinct(requests), notes=tuple(notes), completes=completes)
+    reading = Reading(requests=_distinct(requests), notes=tuple(notes))
+    if relied is None or not requests:
+        return reading
+    return reading.model_copy(
+        update={
+            "completes": relied.changed_by(body.groups),
+            "tube_quoted": relied.gives_tube(requests, body.groups),
+        }
+    )
 
 
 def _unchanged(relied: Relied, said: SizeRequest) -> list[SizeRequest]:
-    """'Make it two, everything else as quoted': no figure of a tube is new."""
-    if not relied.everything or (said.quantity is None and said.material is None):
+    """'Make it two, everything else as quoted', '4130, please': no figure of a tube is new."""
+    changes = relied.everything and (said.quantity is not None or said.material is not None)
+    if not changes and not answers_asked(relied, said):
         return []
     request = relied.completed(said, Group())
     return [request] if request.od_mm is not None else []

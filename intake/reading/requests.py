@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from ...rules.request import Doubt, Evidence, SizeRequest
+from .. import words_errand
+from ..late import Late
 from ..model import Message, OwnText
 from .angles import angles_of
 from .dates import Needed, find_needed_by, needed_by_size
@@ -16,6 +20,7 @@ from .settle import Settler
 from .shapes import shape_named
 from .stretch import Stretch
 
+_TOOL = Late(words_errand.TOOL)
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 
@@ -36,6 +41,10 @@ def requests_of(
     requests = [request for _, request in settled]
     american = is_american(stretch.unit, message)
     days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
+    for number, request in enumerate(requests):
+        start = _span(request, 0)[0]
+        if any(first <= start < end for first, end in _of_others(own)):
+            days[number] = None
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
     finished = _finished(stretch, own, message, beside, groups, requests, days)
     if relied is not None:
@@ -101,11 +110,26 @@ def _finished(
     materials = choose_materials(stretch.layout, groups, stretch.rows)
     counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
-    whole = find_needed_by(own.text, message.sent_on, american=american)
+    whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
     return [
         _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
         for n, request in enumerate(requests)
     ]
+
+
+def _of_tooling(own: OwnText) -> str:
+    """The own words without forwarded ones that name no tooling: "26 rails by Nov 20" is a day of
+    the customer's customer."""
+    text = own.text
+    for start, end in _of_others(own):
+        text = text[:start] + re.sub(r"\S", " ", text[start:end]) + text[end:]
+    return text
+
+
+def _of_others(own: OwnText) -> list[tuple[int, int]]:
+    """Where forwarded words stand that name no tooling."""
+    parts = [(part.start, part.end) for part in own.parts if part.kind == "forwarded"]
+    return [(start, end) for start, end in parts if not _TOOL.search(own.text[start:end])]
 
 
 def _finish(

@@ -21,6 +21,7 @@ from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
+from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import refine_radii
 from .talk import listen
@@ -75,6 +76,7 @@ def read_stretch(
     share_lists(layout)
     refine_radii(layout)
     note_names(layout)
+    mark_changes(layout)
     groups = gather(layout)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
