@@ -33,7 +33,7 @@ _WROTE = Late(
     [
         r"(?<!\w)(?:" + "|".join(sorted(map(re.escape, words.WROTE), key=len, reverse=True)) + r")"
         # The name may follow the verb ("schrieb Pat <pat@...>:"), an aside too ("the following:").
-        r"(?!\w)[^:：\n]{0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
+        r"(?!\w)(?:[^:：\n]|(?<=\d):(?=\d\d)){0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
         # Some programs write no verb: "2026年3月3日(火) 10:12 Pat <pat@example.com>:"
         r"|(?<!\d)(?:19|20)\d\d[^\n]{0,80}<[^>\s]{1,120}@[^>\s]{1,120}>\s?[:：]\s*$"
         r"|(?:写道|寫道|書きました)[^\n]{0,10}$"
@@ -178,6 +178,9 @@ def attribution(lines: Sequence[str], number: int) -> tuple[int, bool] | None:
             # "On the other one we need two.\nOn 3 March 2026 Pat wrote:": it starts further down,
             # but "On 3 March 2026 at\n10:12 Pat wrote:" starts here.
             return None
+        if line.startswith("---") and line.endswith("---"):
+            line = line.strip("- ") + ":"  # "---- On ... Pat wrote ----"
+            started = True
         whole = f"{whole} {line}"
         if _WROTE.search(whole):
             if _FIRST_PERSON.search(whole.casefold()):

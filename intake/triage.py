@@ -36,7 +36,9 @@ def classify(
         return Kind.OTHER, "nothing newly written"
     if completes and _business(own.text[own.body_start :]) < _CLEAR:
         return Kind.SIZES, "answers or changes the request in the mail it quotes"
-    kind, why = _of_person(message, own, sizes_read, tooling_lines)
+    kind, why = _of_person(message, own, own.text, sizes_read, tooling_lines)
+    if tube_quoted and kind is Kind.OTHER:
+        kind, why = _of_person(message, own, without_reliance(own.text), sizes_read, tooling_lines)
     if tube_quoted and kind is Kind.OTHER and "?" not in own.text and _business(own.text) < 1:
         return Kind.SIZES, "answers the mail it quotes, which names the tube"
     return kind, why
@@ -48,9 +50,9 @@ def _business(text: str) -> float:
 
 
 def _of_person(
-    message: Message, own: OwnText, sizes_read: int, tooling_lines: int
+    message: Message, own: OwnText, text: str, sizes_read: int, tooling_lines: int
 ) -> tuple[Kind, str]:
-    errand = weigh(own.text, sizes_read, tooling_lines)
+    errand = weigh(text, sizes_read, tooling_lines)
     tooling, question, elsewhere = errand.tooling, errand.question, errand.elsewhere
     if not own.subject_counts and not any((tooling.weight, question.weight, elsewhere.weight)):
         # "Re: invoice 118" and "any news on this one": the old subject tells what it is about.

@@ -17,7 +17,7 @@ REST = (
     r"same|unchanged|like)\b",
     r"\b(?:der|den|das|die|alle[sn]?) (?:rest|restlichen?|übrige[nrs]?|anderen?|andere[nrs]?|"
     r"weitere[nrs]?)\b|\bansonsten\b|\bsonst(?:ige[snr]?| alles)?\b|\brest\b(?=[^.?!]{0,12}"
-    r"\b(?:bleibt|wie|passt|stimmt))",
+    r"\b(?:bleibt|wie|passt|stimmt|unverändert|gleich|ok))",
     r"\b(?:tout )?le reste\b(?! d)|\bles autres (?:cotes|données|dimensions|valeurs|"
     r"caractéristiques|paramètres)\b|\bpour le reste\b|\btout (?:autre|le surplus)\b",
     r"\b(?:todo )?lo (?:demás|demas|restante)\b|\bel resto\b(?! del? (?:pedido|mes|material))|"
@@ -130,5 +130,6 @@ NEEDS = (
     r"\b(?:brauchen|benötigen|fehl(?:t|en)|bitte (?:teilen|nennen|geben|ergänzen))\b",
     r"\b(?:il nous (?:faut|manque)|merci de (?:préciser|indiquer)|manquent?|besoin)\b",
     r"\b(?:necesitamos|nos falta|faltan?|indíquenos|ci serve|ci servono|ci manca|mancano?|"
-    r"indicateci|hebben we nodig|missen|ontbreekt|graag nog|behöver|saknar|mangler|potrzebujemy|precisamos)\b",
+    r"indicateci|hebben we nodig|missen|ontbreekt|graag nog|behöver|saknar|mangler|"
+    r"potrzebujemy|precisamos)\b",
 )  # fmt: skip

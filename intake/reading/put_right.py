@@ -9,6 +9,7 @@ from ..late import Late
 from ..words_relying import CHANGES, CORRECTS
 from .figures import Figure, How, Layout
 from .patterns import any_of
+from .quoted import takes_the_rest
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _CHANGED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn"}
@@ -135,8 +136,11 @@ def _changes_quoted(layout: Layout, figure: Figure) -> bool:
     if not layout.earlier:
         return False
     sentence = figure.sentence
-    if _CHANGES.search(layout.sentence_text(sentence)):
+    said = layout.sentence_text(sentence)
+    if _CHANGES.search(said) or takes_the_rest(said):
         return True
+    if takes_the_rest(layout.sentence_text(sentence + 1)):
+        return True  # "2.0 mm please. Everything else as quoted."
     before = layout.sentence_text(sentence - 1)
     alone = not layout.in_sentence(sentence - 1) and len(before) < _LONGEST_REMARK
     return alone and _CHANGES.search(before) is not None

@@ -12,11 +12,11 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
-from ...rules.request import Doubt, FieldName, Shape, SizeRequest
+from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, Shape, SizeRequest
 from ...rules.units import tidy
 from .. import words_relying as words
 from ..late import Late
-from .figures import Figure
+from .figures import Figure, Layout
 from .groups import Group, Slot
 from .numbers import Number
 
@@ -26,6 +26,8 @@ FROM_QUOTED = "from the quoted mail"
 _SLOTS: dict[Field, tuple[Slot, ...]] = {"od": ("od", "id"), "wall": ("wall",), "clr": ("clr",)}
 _SAME = Decimal("0.006")
 """ODs nearer than this share are one tube, written in inch and in mm."""
+_LEAST, _MOST = Decimal("0.4"), Decimal("2.5")
+_UNREAD = "it stands in the quoted mail, and a new figure may be meant to change it"
 _INCH = Decimal("25.4")
 _STEP = Decimal("0.00001")
 
@@ -82,9 +84,16 @@ class Relied:
             return answers
         return self.stays
 
-    def completed(self, request: SizeRequest, group: Group) -> SizeRequest:
-        """The request with what it takes over; each value's evidence says where it is from."""
+    def completed(
+        self, request: SizeRequest, group: Group, unread: Sequence[Decimal] = ()
+    ) -> SizeRequest:
+        """The request with what it takes over; each value's evidence says where it is from.
+
+        ``unread`` are new figures that nothing explains: a quoted length near to one is doubted.
+        """
         fields = set(self.takes(group))
+        if "od" in fields and not group.has_tube:
+            request = request.model_copy(update={"od_mm": None})  # taken below, with its evidence
         candidates = self._candidates(request, group)
         same = bool(candidates) and request.od_mm is not None and "od" in group.slots
         if same and (request.wall_mm is None or self._is_same_tube(request)):
@@ -93,17 +102,45 @@ class Relied:
             fields.discard("quantity")
         for field in FIELDS:
             if field in fields:
-                request = _take(request, candidates, field)
+                taken = _take(request, candidates, field)
+                request = taken if taken is request else self._doubted(taken, field, unread)
         answers = len(fields) > 1 and not self.counted_anew
         if request.quantity is None and self.quantity is not None and answers:
             request = request.model_copy(update={"quantity": self.quantity})
         return request
+
+    def _doubted(
+        self, request: SizeRequest, field: Field, unread: Sequence[Decimal]
+    ) -> SizeRequest:
+        """The value just taken in doubt, where a figure that was not read may replace it."""
+        known = self._figure(field) if field in ("od", "wall", "clr") else None
+        length = request.length_mm(field) if field in ("od", "wall", "clr") else None
+        if known is None or length is None or request.doubt_on(field) is not None:
+            return request
+        if not any(_LEAST < value / known.number.value < _MOST for value in unread):
+            return request
+        doubt = Doubt(field=field, readings=(length,), why=_UNREAD)
+        return request.model_copy(update={"doubts": (*request.doubts, doubt)})
 
     def changed_by(self, groups: Sequence[Group]) -> bool:
         """Whether new figures answer what is asked in the quoted mail, or change what it says."""
         if not self.known:
             return any(map(_relies, groups))
         return any(self.everything or self.stays or _relies(group) for group in groups)
+
+    def is_only_spoken_of(self, requests: Sequence[SizeRequest], groups: Sequence[Group]) -> bool:
+        """'Is the 4.5 CLR to the centreline?': figures of the quoted size, none of them new."""
+        known = {
+            (field, request.length_mm(field)) for request in self.known for field in LENGTH_FIELDS
+        }
+        said = {
+            (field, request.length_mm(field))
+            for request, group in zip(requests, groups, strict=False)
+            for field in LENGTH_FIELDS
+            if any(slot in group.slots for slot in _SLOTS[field])
+        }
+        no_tube = not any(group.has_tube for group in groups)
+        return bool(said) and no_tube and not self.changed_by(groups) and said <= known
 
     def gives_tube(self, requests: Sequence[SizeRequest], groups: Sequence[Group]) -> bool:
         """Whether new figures ask for a tube that stands in the quoted mail alone."""
@@ -114,9 +151,13 @@ class Relied:
         """The quoted requests that can be meant: of several those with the OD that is named."""
         if request.od_mm is None or not group.has_tube:
             return list(self.known)
-        same = [k for k in self.known if k.od_mm is None or _near(k.od_mm, request.od_mm)]
+        same = [k for k in self.known if self._may_be(k, request.od_mm)]
         changed = self.everything or bool(self.stays) or _relies(group)
         return same or (list(self.known) if changed else [])
+
+    def _may_be(self, quoted: SizeRequest, od_mm: Decimal) -> bool:
+        """Whether a quoted request is for that OD: it names it, or the quoted mail asks for it."""
+        return "od" in self.asked if quoted.od_mm is None else _near(quoted.od_mm, od_mm)
 
     def _is_same_tube(self, request: SizeRequest) -> bool:
         """Whether a tube with its wall is the quoted one: the same again, or the one asked for."""
@@ -136,6 +177,17 @@ class Relied:
         return Figure(-1, -1, 0, 0, number, unit, role=field, how="quoted")
 
 
+def unread(layout: Layout, known: Sequence[Figure]) -> list[Decimal]:
+    """New figures that look measured and that nothing says what they are."""
+    said = {figure.number.value for figure in known}
+    return [
+        figure.number.value
+        for figure in layout.figures
+        if figure.is_measured and not figure.negated and figure.number.value not in said
+        if figure.role is None or (figure.role == "noise" and figure.link == "times")
+    ]
+
+
 def rely(
     known: Sequence[SizeRequest],
     text: str,
@@ -146,7 +198,7 @@ def rely(
 ) -> Relied:
     """How ``text`` relies on the sizes ``known`` from the mail below it."""
     sentences = _sentences(text)
-    everything = refers or any(map(_takes_the_rest, sentences))
+    everything = refers or any(map(takes_the_rest, sentences))
     stays = {field for said in sentences for field in _said_to_stay(said)}
     counted_anew = any(_NAMED["quantity"].search(s) and _DIGIT.search(s) for s in sentences)
     return Relied(
@@ -176,12 +228,20 @@ def _said_to_stay(said: str) -> list[Field]:
 
 
 def without_reliance(text: str) -> str:
-    """The text without the sentences that say what stays: they are no business of their own."""
-    parts = _SENTENCE.split(text, _MOST_SENTENCES)
-    return "\n\n".join(part for part in parts if not _takes_the_rest(" ".join(part.split())))
+    """The text without what only says that the rest stays: that is no business of its own."""
+    kept: list[str] = []
+    for part in _SENTENCE.split(text, _MOST_SENTENCES):
+        if not takes_the_rest(" ".join(part.split())):
+            kept.append(part)
+            continue
+        clauses = part.split(", ")
+        left = [clause for clause in clauses if not takes_the_rest(clause)]
+        kept.append(", ".join(left) if len(left) < len(clauses) else "")
+    return "\n\n".join(kept)
 
 
-def _takes_the_rest(said: str) -> bool:
+def takes_the_rest(said: str) -> bool:
+    """Whether a sentence says that all else stays as it was."""
     if _SAME_BUT.search(said):
         return True
     return _REST.search(said) is not None and _STAYS.search(said) is not None

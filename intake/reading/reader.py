@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
 from .earlier import read_earlier
 from .groups import Group
-from .patterns import any_of
+from .patterns import any_of, whole_words
 from .prompts import count_answered
-from .quoted import Relied, answers_asked
+from .quoted import Relied, answers_asked, unread
 from .requests import empty_request, requests_of
 from .stretch import read_stretch
 from .subject import with_subject
@@ -48,6 +49,10 @@ _TOOLING = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
+_PRICE = whole_words(
+    r"price\w* | quot\w+ | cost\w* | preis\w* | angebot\w* | prix | devis | precio\w* | ofert\w+",
+    r"cotiz\w+ | prezz\w+ | offert\w+ | prijs | pris | cen[ay] | preço",
+)
 _CUT = "{} is very long: only its beginning was read"
 
 
@@ -60,10 +65,14 @@ def read(own: OwnText, message: Message) -> Reading:
     subject = read_stretch(head, 0) if own.subject_counts else None
     notes = [_CUT.format("the message")] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
+    if relied is not None and relied.is_only_spoken_of(requests, body.groups):
+        asks = body.layout.text.casefold()
+        requests = requests if "?" not in asks or _PRICE.search(asks) else []
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
     if not requests and relied is not None:
-        requests = _unchanged(relied, empty_request(body, own, message, beside=subject))
+        said = empty_request(body, own, message, beside=subject)
+        requests = _unchanged(relied, said, unread(body.layout, relied.figures))
     if subject is not None:
         requests = with_subject(requests, requests_of(subject, own, message, beside=body))
     if not requests:
@@ -92,12 +101,12 @@ def read(own: OwnText, message: Message) -> Reading:
     )
 
 
-def _unchanged(relied: Relied, said: SizeRequest) -> list[SizeRequest]:
+def _unchanged(relied: Relied, said: SizeRequest, strange: list[Decimal]) -> list[SizeRequest]:
     """'Make it two, everything else as quoted', '4130, please': no figure of a tube is new."""
     changes = relied.everything and (said.quantity is not None or said.material is not None)
     if not changes and not answers_asked(relied, said):
         return []
-    request = relied.completed(said, Group())
+    request = relied.completed(said, Group(), strange)
     return [request] if request.od_mm is not None else []
 
 

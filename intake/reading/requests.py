@@ -15,7 +15,7 @@ from .groups import Group
 from .habits import is_american
 from .material_choice import MaterialChoice, choose_materials
 from .quantity import find_counts
-from .quoted import Relied
+from .quoted import Relied, unread
 from .settle import Settler
 from .shapes import shape_named
 from .stretch import Stretch
@@ -48,7 +48,8 @@ def requests_of(
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
     finished = _finished(stretch, own, message, beside, groups, requests, days)
     if relied is not None:
-        finished = [relied.completed(r, g) for r, g in zip(finished, groups, strict=True)]
+        strange = unread(stretch.layout, relied.figures)
+        finished = [relied.completed(r, g, strange) for r, g in zip(finished, groups, strict=True)]
     return [
         request.model_copy(update={"angle_deg": angle})
         for request, angle in zip(finished, angles, strict=True)

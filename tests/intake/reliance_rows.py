@@ -38,8 +38,8 @@ ANSWERS: list[Row] = [
     (
         "French",
         "RE: demande de prix",
-        "Bonjour, mes réponses :\n\n> Quel est le diamètre extérieur ?\n33,7\n> Quelle épaisseur ?\n"
-        "2 mm\n> Rayon de cintrage à l'axe ?\n100\n> Combien de mandrins ?\n1\n\nLucie",
+        "Bonjour, mes réponses :\n\n> Quel est le diamètre extérieur ?\n33,7\n> Quelle épaisseur "
+        "?\n2 mm\n> Rayon de cintrage à l'axe ?\n100\n> Combien de mandrins ?\n1\n\nLucie",
         [(33.7, 2, 100, "-", 1)],
     ),
     (
@@ -165,7 +165,7 @@ REST: list[Row] = [
         "R: offerta",
         "Buongiorno, lo spessore è 1,5 mm invece di 2 mm, per il resto rimane tutto come da "
         "offerta. Aspetto il prezzo.\n\nIl giorno mar 3 mar 2026 alle ore 10:12 Anime "
-        "<a@example.com> ha scritto:\n> 1 anima per tubo 28 x 2 mm, AISI 316L, raggio medio 56 mm\n",
+        "<a@example.com> ha scritto:\n> 1 anima per tubo 28 x 2 mm, AISI 316L, raggio 56 mm\n",
         [(28, 1.5, 56, "stainless_steel", 1)],
     ),
     (
@@ -207,8 +207,8 @@ REST: list[Row] = [
     (
         "only the count changes",
         "Re: Quote 9",
-        "Please requote for three mandrels, all else stays the same.\n\nOn 3 March 2026 Pat wrote:\n"
-        "> One mandrel for 1.5 x .065 304, 4.5 CLR\n",
+        "Please requote for three mandrels, all else stays the same.\n\nOn 3 March 2026 Pat "
+        "wrote:\n> One mandrel for 1.5 x .065 304, 4.5 CLR\n",
         [(1.5 * IN, 0.065 * IN, 4.5 * IN, "stainless_steel", 3)],
     ),
     (
@@ -262,18 +262,129 @@ FORWARDS: list[Row] = [
     (
         "what the forwarded customer counts are his parts",
         "Fwd: handrails",
-        "See below what they want. Please quote two mandrels for us.\n\nBegin forwarded message:\n\n"
-        "> From: Kim <kim@example.net>\n> Date: 3 March 2026\n> Subject: handrails\n>\n> 40 "
-        "handrails, 42.4 x 2 mm 304 tube, radius 100 mm. On site by 20 April 2026.\n",
+        "See below what they want. Please quote two mandrels for us.\n\nBegin forwarded "
+        "message:\n\n> From: Kim <kim@example.net>\n> Date: 3 March 2026\n> Subject: handrails\n>\n"
+        "> 40 handrails, 42.4 x 2 mm 304 tube, radius 100 mm. On site by 20 April 2026.\n",
         [(42.4, 2, 100, "stainless_steel", 2)],
     ),
     (
         "his wall stands above a forward that names the tube",
         "WG: Rohrbogen",
-        "Wand ist 2 mm, bitte einen Dorn dafür anbieten.\n\n-------- Weitergeleitete Nachricht --------\n"
-        "Von: Kim\nDatum: 3. März 2026\nBetreff: Rohrbogen\n\nRohr 38 mm, 1.4301, Radius 57 mm\n",
+        "Wand ist 2 mm, bitte einen Dorn dafür anbieten.\n\n-------- Weitergeleitete Nachricht "
+        "--------\nVon: Kim\nDatum: 3. März 2026\nBetreff: Rohrbogen\n\n"
+        "Rohr 38 mm, 1.4301, Radius 57 mm\n",
         [(38, 2, 57, "stainless_steel", "*")],
     ),
 ]  # fmt: skip
 
-ROWS = [*ANSWERS, *GAPS, *REST, *CHANGES, *FORWARDS]
+_EN = "\n\nOn 3 March 2026 Pat wrote:\n> one mandrel 1.5 OD x .065 wall 4130 on 4.5 CLR, $210\n"
+_DE = (
+    "\n\nAm 03.03.2026 um 10:12 schrieb Dorn:\n> 1 Stück Biegedorn für Rohr 38 x 1,5 mm,\n"
+    "> Werkstoff 1.4301, Radius 57 mm, 310 EUR\n"
+)
+_FR = (
+    "\n\nLe 03/03/2026 à 10:12, Mandrins a écrit :\n> 1 mandrin pour tube 38 x 1,5 mm, inox 304,\n"
+    "> rayon moyen 57 mm\n"
+)
+_OTHERS = {
+    "es": "\n\nEl 03/03/2026 10:12, Taller escribió:\n> 1 mandril para tubo 38 x 1,5 mm inox 304, "
+    "radio medio 57 mm\n",
+    "it": "\n\nIl 03/03/2026 10:12, Anime ha scritto:\n> 1 anima per tubo 38 x 1,5 mm inox 304, "
+    "raggio medio 57 mm\n",
+    "nl": "\n\nOp 03-03-2026 om 10:12 schreef Doorn:\n> 1 doorn voor buis 38 x 1,5 mm RVS 304, "
+    "straal 57 mm\n",
+    "sv": "\n\nDen 3 mars 2026 kl. 10:12 skrev Dorn:\n> 1 dorn för rör 38 x 1,5 mm, 1.4301, radie "
+    "57 mm\n",
+    "pl": "\n\nW dniu 3.03.2026 o 10:12, Dorn pisze:\n> 1 trzpień do rury 38 x 1,5 mm, 1.4301, "
+    "promień 57 mm\n",
+    "pt": "\n\nEm 03/03/2026 10:12, Mandris escreveu:\n> 1 mandril para tubo 38 x 1,5 mm inox 304, "
+    "raio médio 57 mm\n",
+}
+
+
+def _inch(od: float, wall: float, clr: float) -> tuple[float, float, float]:
+    return od * IN, wall * IN, clr * IN
+
+
+_MOLY, _INOX = "alloy_steel", "stainless_steel"
+SHORT: list[tuple[str, str, tuple[object, ...]]] = [
+    ("I misread the print. Wall is .083, the rest of the figures are right. New price please.",
+     _EN, (*_inch(1.5, 0.083, 4.5), _MOLY, 1)),
+    ("Sorry, typo on my side: radius should be 5.25. Please revise the quote.",
+     _EN, (*_inch(1.5, 0.065, 5.25), _MOLY, 1)),
+    ("Please revise: OD 1.625 instead of 1.5, all other dimensions unchanged.",
+     _EN, (*_inch(1.625, 0.065, 4.5), _MOLY, 1)),
+    ("Make that 1.75 OD please.", _EN, (*_inch(1.75, 0.065, 4.5), _MOLY, 1)),
+    ("Could you price the same tube on a 6 inch radius?",
+     _EN, (*_inch(1.5, 0.065, 6), _MOLY, None)),
+    ("Same tube and radius but in 304 stainless, price please?",
+     _EN, (*_inch(1.5, 0.065, 4.5), _INOX, 1)),
+    ("We also need one for 1.75 x .083. Same radius.",
+     _EN, (*_inch(1.75, 0.083, 4.5), None, 1)),
+    ("OD 1.75 now, wall .095, DOM. Radius as before.",
+     _EN, (*_inch(1.75, 0.095, 4.5), "carbon_steel", None)),
+    ("What would 2 mandrels cost? Nothing else changes.",
+     _EN, (*_inch(1.5, 0.065, 4.5), _MOLY, 2)),
+    ("Everything as in my mail below, only the radius should be 6 in.",
+     _EN, (*_inch(1.5, 0.065, 6), _MOLY, 1)),
+    # a tube of their own: nothing is taken that they do not name
+    ("We also need one for 1.75 x .083.", _EN, (1.75 * IN, 0.083 * IN, None, None, 1)),
+    ("Make it 1.75 OD x .095 instead.", _EN, (1.75 * IN, 0.095 * IN, None, None, None)),
+    ("Need a mandrel for 1.5 x .065 tube.", _EN, (1.5 * IN, 0.065 * IN, None, None, 1)),
+    ("What would one for 7/8 x .035 4130 cost?",
+     "\n\nOn 3 March 2026 Pat wrote:\n> Your 2.5 x .065 mandrel on 3.75 CLR is ready.\n",
+     (0.875 * IN, 0.035 * IN, None, _MOLY, "*")),
+    ("Do you also have one for 1.75 OD?", _EN, (1.75 * IN, None, None, None, "*")),
+    ("Would a 1.5 OD x .065 tube also work on 3 inch radius without a wiper?",
+     _EN, (*_inch(1.5, 0.065, 3), None, None)),
+    # other languages
+    ("Bitte um neues Angebot, Radius jetzt 76 mm, sonst alles gleich.",
+     _DE, (38, 1.5, 76, _INOX, 1)),
+    ("Können Sie das Angebot auf Wandstärke 2 mm ändern? Alles andere wie angeboten.",
+     _DE, (38, 2, 57, _INOX, 1)),
+    ("Wir brauchen doch 3 Stück, Rest unverändert. Bitte neues Angebot.",
+     _DE, (38, 1.5, 57, _INOX, 3)),
+    ("Das Rohr hat 40 mm, nicht 38. Übrige Angaben stimmen.", _DE, (40, 1.5, 57, _INOX, 1)),
+    ("Radius und Werkstoff bleiben, Rohr wird 42,4 x 2. Was kostet der Dorn?",
+     _DE, (42.4, 2, 57, _INOX, None)),
+    ("Le tube fait 40 mm et non 38, le reste ne change pas. Votre prix ?",
+     _FR, (40, 1.5, 57, _INOX, 1)),
+    ("Même chose mais avec un rayon de 76 mm, quel prix ?", _FR, (38, 1.5, 76, _INOX, 1)),
+    ("Il nous faut 2 mandrins, pour le reste c'est identique. Prix ?",
+     _FR, (38, 1.5, 57, _INOX, 2)),
+    ("Lo mismo pero con pared de 2 mm, ¿qué precio?", _OTHERS["es"], (38, 2, 57, _INOX, 1)),
+    ("Uguale ma con raggio 76 mm, quanto costa?", _OTHERS["it"], (38, 1.5, 76, _INOX, 1)),
+    ("Hetzelfde maar dan wanddikte 2 mm. Prijs?", _OTHERS["nl"], (38, 2, 57, _INOX, 1)),
+    ("Väggtjocklek 2 mm i stället för 1,5, resten oförändrat. Nytt pris tack.",
+     _OTHERS["sv"], (38, 2, 57, _INOX, 1)),
+    ("Ścianka 2 mm zamiast 1,5, reszta bez zmian. Proszę o cenę trzpienia.",
+     _OTHERS["pl"], (38, 2, 57, _INOX, 1)),
+    ("Parede 2 mm, o resto fica igual. Qual o preço?", _OTHERS["pt"], (38, 2, 57, _INOX, 1)),
+    # what is asked last is a material and a count
+    ("It's 4130. Two please.",
+     "\n\nOn 3 March 2026 Pat wrote:\n> What material is the 1.5 x .065 tube on 4.5 CLR, and how\n"
+     "> many mandrels?\n", (*_inch(1.5, 0.065, 4.5), _MOLY, 2)),
+    ("OD is 1.5, wall .065.",
+     "\n\nOn 3 March 2026 Pat wrote:\n> You said 4.5 CLR. What OD and wall has your tube?\n",
+     (*_inch(1.5, 0.065, 4.5), None, None)),
+]  # fmt: skip
+
+NOT_ASKED: list[str] = [
+    "Is the 4.5 CLR to the centreline?" + _EN,
+    "Where is my mandrel? The wall is .065 and I promised my customer Friday." + _EN,
+    "The .065 wall mandrel cracked after two bends." + _EN,
+    "PO 4471: please change the quantity to 3, everything else as is." + _EN,
+    "Go ahead with the quote, PO attached." + _EN,
+    "ok thanks" + _EN,
+    "Correct." + _EN,
+]
+"""No new request in it: the quoted size is only spoken of, ordered, or wrong."""
+
+ROWS = [
+    *ANSWERS,
+    *GAPS,
+    *REST,
+    *CHANGES,
+    *FORWARDS,
+    *[(own, "Re: your enquiry", own + quote, [size]) for own, quote, size in SHORT],
+]
