@@ -6,7 +6,7 @@ from .automatic import automatic
 from .errand import weigh
 from .model import Kind, Message, OwnText
 from .quote_lines import subject_prefixes
-from .reading.quoted import without_reliance
+from .reading.staying import without_reliance
 
 __all__ = ["automatic", "classify"]
 

@@ -6,8 +6,9 @@ from dataclasses import replace
 
 from ...rules.request import SizeRequest
 from ..model import Message, OwnText, QuotedMail
-from .quoted import Relied, fields_asked, rely
+from .quoted import Relied, rely
 from .requests import requests_of
+from .staying import fields_asked
 from .stretch import read_stretch
 
 

@@ -9,8 +9,8 @@ from ..late import Late
 from ..words_relying import CHANGES, CORRECTS
 from .figures import Figure, How, Layout
 from .patterns import any_of
-from .quoted import takes_the_rest
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
+from .staying import takes_the_rest
 
 _CHANGED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn"}
 _FAR = 60

@@ -6,7 +6,6 @@ over. A reply with a tube of its own asks anew, and takes nothing that it does n
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
@@ -14,14 +13,11 @@ from typing import Literal
 
 from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, Shape, SizeRequest
 from ...rules.units import tidy
-from .. import words_relying as words
-from ..late import Late
 from .figures import Figure, Layout
 from .groups import Group, Slot
 from .numbers import Number
+from .staying import FIELDS, Field, counts_anew, said_to_stay, sentences, takes_the_rest
 
-Field = Literal["od", "wall", "clr", "material", "quantity"]
-FIELDS: tuple[Field, ...] = ("od", "wall", "clr", "material", "quantity")
 FROM_QUOTED = "from the quoted mail"
 _SLOTS: dict[Field, tuple[Slot, ...]] = {"od": ("od", "id"), "wall": ("wall",), "clr": ("clr",)}
 _SAME = Decimal("0.006")
@@ -30,14 +26,6 @@ _LEAST, _MOST = Decimal("0.4"), Decimal("2.5")
 _UNREAD = "it stands in the quoted mail, and a new figure may be meant to change it"
 _INCH = Decimal("25.4")
 _STEP = Decimal("0.00001")
-
-_CHANGES = Late(words.CHANGES)
-_HOW_MANY, _NEEDS = Late(words.HOW_MANY), Late(words.NEEDS)
-_REST, _STAYS, _SAME_BUT = Late(words.REST), Late(words.STAYS), Late(words.SAME_BUT)
-_NAMED = {field: Late([pattern]) for field, pattern in words.FIELDS.items()}
-_SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
-_DIGIT = re.compile(r"\d")
-_MOST_SENTENCES = 200
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,54 +185,15 @@ def rely(
     asked: frozenset[Field] = frozenset(),
 ) -> Relied:
     """How ``text`` relies on the sizes ``known`` from the mail below it."""
-    sentences = _sentences(text)
-    everything = refers or any(map(takes_the_rest, sentences))
-    stays = {field for said in sentences for field in _said_to_stay(said)}
-    counted_anew = any(_NAMED["quantity"].search(s) and _DIGIT.search(s) for s in sentences)
+    said = sentences(text)
     return Relied(
-        tuple(known), quantity, everything, asked, frozenset(stays), counted_anew=counted_anew
+        tuple(known),
+        quantity,
+        everything=refers or any(map(takes_the_rest, said)),
+        asked=asked,
+        stays=frozenset(field for one in said for field in said_to_stay(one)),
+        counted_anew=any(map(counts_anew, said)),
     )
-
-
-def fields_asked(text: str) -> frozenset[Field]:
-    """What a quoted mail asks for: 'which material, and how many?'"""
-    asking = [
-        said for said in _sentences(text) if said.endswith(("?", "？")) or _NEEDS.search(said)
-    ]
-    found = {field for said in asking for field in FIELDS if _NAMED[field].search(said)}
-    return frozenset(found | {"quantity"} if any(map(_HOW_MANY.search, asking)) else found)
-
-
-def _sentences(text: str) -> list[str]:
-    return [" ".join(part.split()) for part in _SENTENCE.split(text, _MOST_SENTENCES)]
-
-
-def _said_to_stay(said: str) -> list[Field]:
-    """The fields that a sentence names as unchanged: not those of a clause with a new value."""
-    if said.endswith("?") or not _STAYS.search(said):
-        return []
-    clauses = [c for c in said.split(", ") if not _DIGIT.search(c) and not _CHANGES.search(c)]
-    return [field for field in FIELDS if any(map(_NAMED[field].search, clauses))]
-
-
-def without_reliance(text: str) -> str:
-    """The text without what only says that the rest stays: that is no business of its own."""
-    kept: list[str] = []
-    for part in _SENTENCE.split(text, _MOST_SENTENCES):
-        if not takes_the_rest(" ".join(part.split())):
-            kept.append(part)
-            continue
-        clauses = part.split(", ")
-        left = [clause for clause in clauses if not takes_the_rest(clause)]
-        kept.append(", ".join(left) if len(left) < len(clauses) else "")
-    return "\n\n".join(kept)
-
-
-def takes_the_rest(said: str) -> bool:
-    """Whether a sentence says that all else stays as it was."""
-    if _SAME_BUT.search(said):
-        return True
-    return _REST.search(said) is not None and _STAYS.search(said) is not None
 
 
 def answers_asked(relied: Relied, said: SizeRequest) -> bool:
