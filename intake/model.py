@@ -118,6 +118,23 @@ class Part(Frozen):
     kind: Literal["subject", "own", "quoted", "forwarded", "signature", "footer"]
 
 
+class QuotedMail(Frozen):
+    """One earlier mail that a message quotes: a slice of ``Message.text``, blanked like OwnText."""
+
+    start: int
+    text: str
+    by_sender: bool = False
+    """Whether who wrote the message wrote this one too, as far as its head or its end tells."""
+
+
+class Prompt(Frozen):
+    """A quoted line with an answer right below it; ``start`` and ``end`` are the answer's."""
+
+    start: int
+    end: int
+    question: str
+
+
 class OwnText(Frozen):
     """``Message.text`` with all that the sender did not newly write blanked, length unchanged.
 
@@ -132,6 +149,11 @@ class OwnText(Frozen):
     parts: tuple[Part, ...] = ()
     attachment_texts: tuple[tuple[str, str], ...] = ()
     """(name, text) of readable attachments."""
+    quoted: tuple[QuotedMail, ...] = ()
+    """Earlier mails that are not handed to us, newest first: the new words may rely on them."""
+    prompts: tuple[Prompt, ...] = ()
+    refers_to_quoted: bool = False
+    """Whether "the same as below, but ..." changes what is quoted."""
 
 
 class Question(Frozen):

@@ -17,6 +17,7 @@ from .files.words import attached_texts
 from .late import Late
 from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
+from .quoted_mails import find_mails, find_prompts, kept_words
 from .quoting import LINES_EXAMINED, Block, find_blocks
 from .signature import bears_size, below
 
@@ -38,6 +39,8 @@ _ANSWERS = Late(words.ANSWERS_BELOW)
 _NOT_HANDED = Late(words.NOT_HANDED_OVER)
 _AT_SUBJECT = Late(words.POINTS_AT_SUBJECT)
 _LINE_BREAKS = re.compile(r"[\r\v\f\x1c-\x1e\x85\u2028\u2029]")
+_WHOLE = re.compile(r"\d[\"”″']?\s?(?:mm|in)?\s?[x×*]\s?[.,]?\d", re.IGNORECASE)
+"""A tube's OD and wall in one: the new words have a size of their own."""
 _REFERENCE_TO_MAIL = Late(
     [
         r"mail|message|nachricht|thread|quoted|enquiry|inquiry|request|courriel|correo|bericht",
@@ -54,6 +57,10 @@ class _Stretch:
     kinds: list[Whose] = field(default_factory=list)
     shown_from: list[int] = field(default_factory=list)
     """Column from which the line is shown; its length where nothing of it is."""
+    blocks: list[Block] = field(default_factory=list)
+    handed_over: bool = False
+    """Whether what others wrote is shown, as the new words refer to it."""
+    changes_quoted: bool = False
 
 
 def mask(message: Message) -> OwnText:
@@ -73,12 +80,18 @@ def mask(message: Message) -> OwnText:
         shown, prefixed=earlier_at > 0, forward=forward, threaded=threaded
     )
     subject = message.subject if subject_counts else _blank(message.subject)
+    kept = None if stretch.handed_over else stretch.blocks
+    prompts = find_prompts(message, lines, kept) if kept else ()
+    text = kept_words(f"{subject}\n\n{shown}", message.text, prompts)
     return OwnText(
-        text=f"{subject}\n\n{shown}",
+        text=text,
         body_start=message.body_start,
         subject_counts=subject_counts,
         parts=_parts(message, stretch),
         attachment_texts=attached_texts(message),
+        quoted=find_mails(message, lines, kept) if kept else (),
+        prompts=prompts,
+        refers_to_quoted=stretch.changes_quoted,
     )
 
 
@@ -100,9 +113,11 @@ def _separate(lines: list[str], reply: bool, forward: bool, depth: int) -> _Stre
         for number in range(block.first, block.end):
             stretch.kinds[number] = kind
             stretch.shown_from[number] = len(lines[number])
+    stretch.blocks = blocks
     _hide_signatures(stretch, blocks)
     if blocks and depth < _DEEPEST:
         handed_over, several = _handed_over(stretch, blocks)
+        stretch.handed_over = bool(handed_over)
         for block in handed_over:
             _show_newest(stretch, block, depth)
             if not several and bears_size(_shown_in(stretch, block)):
@@ -152,6 +167,10 @@ def _handed_over(stretch: _Stretch, blocks: Sequence[Block]) -> tuple[list[Block
     if match is None:
         return [], False
     says_mail = _REFERENCE_TO_MAIL.search(above, match.start(), match.end() + 40) is not None
+    # "Everything as in my mail below, only the radius 100": what is below is changed, not added to.
+    if says_mail and not blocks[0].forwarded and bears_size(above) and not _WHOLE.search(above):
+        stretch.changes_quoted = True
+        return [], False
     # "Please quote as below:" and then the sender's own list: that list is what stands below.
     if not says_mail and (between or bears_size(above[match.end() :])):
         return [], False

@@ -20,7 +20,7 @@ from .model import Kind, Message, OwnText, Question, Result
 from .own_text import mask
 from .questions import find_questions
 from .reading import read
-from .triage import automatic, classify
+from .triage import Found, automatic, classify
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -60,9 +60,14 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     sizes = reading.requests
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
-    kind, why = classify(
-        message, own, len(sizes), in_files=in_files > 0, radius_only=bool(sizes) and radii
+    found = Found(
+        sizes=len(sizes),
+        in_files=in_files > 0,
+        radius_only=bool(sizes) and radii,
+        completes=reading.completes,
+        tube_quoted=reading.tube_quoted,
     )
+    kind, why = classify(message, own, found)
     questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()

@@ -27,12 +27,13 @@ _FORWARD_PREFIXES = _folded(words.FORWARD_PREFIXES)
 
 _MARK = re.compile(r"[ \t\u00a0]{0,3}(?:>(?!=)|[A-Z][A-Za-z]{0,3}>(?=[ >\n]|$))")
 _MARKS = re.compile(r"[ \t\u00a0]{0,3}[A-Za-z]{0,4}>(?:[ \t]?>){0,40}[ \t]?|[ \t]{0,3}\|[ \t]")
+_ONE_MARK = re.compile(r"[ \t\u00a0]{0,3}[A-Za-z]{0,4}>[ \t]?|[ \t]{0,3}\|[ \t]")
 _BARE_NUMBER = re.compile(r"[ ]{0,3}>[\d.]")
 _WROTE = Late(
     [
         r"(?<!\w)(?:" + "|".join(sorted(map(re.escape, words.WROTE), key=len, reverse=True)) + r")"
         # The name may follow the verb ("schrieb Pat <pat@...>:"), an aside too ("the following:").
-        r"(?!\w)[^:：\n]{0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
+        r"(?!\w)(?:[^:：\n]|(?<=\d):(?=\d\d)){0,120}(?:<[^>\n]{0,120}>|\([^)\n]{0,80}\))?[^:：\n]{0,40}[:：]\s*$"
         # Some programs write no verb: "2026年3月3日(火) 10:12 Pat <pat@example.com>:"
         r"|(?<!\d)(?:19|20)\d\d[^\n]{0,80}<[^>\s]{1,120}@[^>\s]{1,120}>\s?[:：]\s*$"
         r"|(?:写道|寫道|書きました)[^\n]{0,10}$"
@@ -103,6 +104,12 @@ def mark_width(line: str) -> int:
     return match.end() if match else 0
 
 
+def one_mark_width(line: str) -> int:
+    """How many characters the first quote mark of a line takes: '>> text' is quoted twice."""
+    match = _ONE_MARK.match(line)
+    return match.end() if match else 0
+
+
 def mark_of(line: str) -> str | None:
     """'original' or 'forward' where the line is a program's rule above an earlier message."""
     if len(line) > LONGEST_HEADER:
@@ -118,7 +125,7 @@ def mark_of(line: str) -> str | None:
     return None
 
 
-def _header_key(line: str) -> str | None:
+def header_key(line: str) -> str | None:
     """The concept a header line names ('from', 'date', ...), '' for a form's key, or None."""
     colon = min((at for at in (line.find(":", 0, 32), line.find("：", 0, 32)) if at > 0), default=0)
     if not colon or len(line) > LONGEST_HEADER * 4:
@@ -131,7 +138,7 @@ def _header_key(line: str) -> str | None:
 
 def header_block(lines: Sequence[str], at: int) -> int | None:
     """The line after a From/Sent/To/Subject block that starts at ``at``, or None."""
-    seen = {_header_key(lines[at])}
+    seen = {header_key(lines[at])}
     end = at + 1
     if seen <= {None, "", "cc"}:
         return None
@@ -139,7 +146,7 @@ def header_block(lines: Sequence[str], at: int) -> int | None:
     # Long To: lists wrap, and HTML turned to text may put a blank line after each header.
     for number in range(at + 1, min(at + 14, len(lines))):
         line = lines[number]
-        key = _header_key(line)
+        key = header_key(line)
         if key == "":
             return None
         if key in seen and key not in (None, "date"):
@@ -171,6 +178,9 @@ def attribution(lines: Sequence[str], number: int) -> tuple[int, bool] | None:
             # "On the other one we need two.\nOn 3 March 2026 Pat wrote:": it starts further down,
             # but "On 3 March 2026 at\n10:12 Pat wrote:" starts here.
             return None
+        if line.startswith("---") and line.endswith("---"):
+            line = line.strip("- ") + ":"  # "---- On ... Pat wrote ----"
+            started = True
         whole = f"{whole} {line}"
         if _WROTE.search(whole):
             if _FIRST_PERSON.search(whole.casefold()):

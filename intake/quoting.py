@@ -104,7 +104,7 @@ def find_blocks(lines: Sequence[str], reply: bool, forward: bool) -> list[Block]
             if memo_end is not None:
                 resume = memo_end
             else:
-                block = _block_at(lines, number, forward)
+                block = _block_at(lines, number, reply, forward)
         written_above = True
         if block is not None:
             if len(blocks) == _MOST_BLOCKS:
@@ -134,9 +134,10 @@ def _below(lines: Sequence[str], header: int, words_at: int, forwarded: bool) ->
 _RULE_CHARS = frozenset("-_=*| \t\u00a0")
 
 
-def _block_at(lines: Sequence[str], number: int, forward: bool) -> Block | None:
+def _block_at(lines: Sequence[str], number: int, reply: bool, forward: bool) -> Block | None:
     line = lines[number]
-    if is_piped(line) and number + 1 < len(lines) and is_piped(lines[number + 1]):
+    # One bar by itself quotes in an answer only: a table may have a line of one cell.
+    if is_piped(line) and (reply or (number + 1 < len(lines) and is_piped(lines[number + 1]))):
         return Block(number, number, _marked_run(lines, number), forward)
     if (mark := mark_of(line)) is not None:
         header_at = _next_written(lines, number + 1)

@@ -2,52 +2,62 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from .automatic import automatic
 from .errand import weigh
 from .model import Kind, Message, OwnText
 from .quote_lines import subject_prefixes
+from .reading.staying import without_reliance
 
-__all__ = ["automatic", "classify"]
+__all__ = ["Found", "automatic", "classify"]
 
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
 
 
-def classify(
-    message: Message,
-    own: OwnText,
-    sizes_read: int,
-    tooling_lines: int = 0,
-    *,
-    in_files: bool = False,
-    radius_only: bool = False,
-) -> tuple[Kind, str]:
-    """The kind and a plain reason for it, the deciding words quoted.
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What the reading found, as far as the kind of the message depends on it."""
 
-    ``sizes_read`` is how many sizes the reading found in the own text, ``tooling_lines`` how many
-    lines name tooling without a size that could be read, ``in_files`` whether an attached file has
-    sizes among those, ``radius_only`` whether the sizes are no more than radii.
-    """
+    sizes: int = 0
+    """How many sizes the own words ask for."""
+    tooling_lines: int = 0
+    """How many lines name tooling without a size that could be read."""
+    in_files: bool = False
+    """Whether an attached file has sizes among those."""
+    radius_only: bool = False
+    """Whether the sizes are no more than radii."""
+    completes: bool = False
+    """Whether the words answer or change the request in the mail that they quote."""
+    tube_quoted: bool = False
+    """Whether the tube stands in the quoted mail alone."""
+
+
+def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
+    """The kind and a plain reason for it, the deciding words quoted."""
     reason = automatic(message, own)
     if reason is not None:
         return Kind.AUTOMATIC, reason
     if not own.text.strip() and not own.attachment_texts:
         return Kind.OTHER, "nothing newly written"
-    return _of_person(
-        message, own, sizes_read, tooling_lines, in_files=in_files, radius_only=radius_only
-    )
+    if found.completes and _business(own.text[own.body_start :]) < _CLEAR:
+        return Kind.SIZES, "answers or changes the request in the mail it quotes"
+    kind, why = _of_person(message, own, own.text, found)
+    if found.tube_quoted and kind is Kind.OTHER:
+        kind, why = _of_person(message, own, without_reliance(own.text), found)
+        if kind is Kind.OTHER and "?" not in own.text and _business(own.text) < 1:
+            return Kind.SIZES, "answers the mail it quotes, which names the tube"
+    return kind, why
 
 
-def _of_person(
-    message: Message,
-    own: OwnText,
-    sizes_read: int,
-    tooling_lines: int,
-    *,
-    in_files: bool,
-    radius_only: bool,
-) -> tuple[Kind, str]:
-    errand = weigh(own.text, sizes_read, tooling_lines, in_files=in_files)
+def _business(text: str) -> float:
+    """How much the words are of an order, an invoice or a complaint, what stays left aside."""
+    return weigh(without_reliance(text), 0).elsewhere.weight
+
+
+def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
+    errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, question, elsewhere = errand.tooling, errand.question, errand.elsewhere
     if not own.subject_counts and not any((tooling.weight, question.weight, elsewhere.weight)):
         # "Re: invoice 118" and "any news on this one": the old subject tells what it is about.
@@ -64,7 +74,7 @@ def _of_person(
     if elsewhere.weight >= max(1.0, tooling.weight) and elsewhere.weight > question.weight:
         return other
     # "My drawing says R80. Is that to the inside?" has no tube yet.
-    example = radius_only and question.weight > 0
+    example = found.radius_only and question.weight > 0
     spoken_of = errand.only_mentioned or not errand.specified or example
     if errand.sizes and not errand.wants_knowledge and not spoken_of:
         return Kind.SIZES, tooling.why

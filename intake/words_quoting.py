@@ -31,6 +31,7 @@ HEADER_KEYS: dict[str, tuple[str, ...]] = {
         "from", "von", "de", "da", "van", "från", "fra", "od", "lähettäjä", "feladó", "de la",
         "от", "от кого", "kimden", "gönderen", "发件人", "寄件者", "寄件人", "差出人", "送信元",
         "보낸 사람", "expéditeur", "remitente", "mittente", "afzender", "absender", "nadawca",
+        "odesílatel", "odosielateľ", "afsender", "avsändare", "avsender", "expeditor",
     ),
     "date": (
         "sent", "date", "gesendet", "datum", "envoyé", "envoye", "enviado", "enviado el",
@@ -62,7 +63,10 @@ FORM_KEYS = (
 
 ORIGINAL_MARKS = (
     "original message", "original appointment", "ursprüngliche nachricht",
-    "originalnachricht", "ursprungliche nachricht", "message d'origine", "message original",
+    "originalnachricht", "original-nachricht", "ursprüngliche e-mail", "ursprüngliche mail",
+    "mail original", "e-mail original", "courriel original", "correo original", "mail originale",
+    "originele e-mail", "originalmail", "oprindelig mail", "oprindelig besked",
+    "ursprungliche nachricht", "message d'origine", "message original",
     "mensaje original", "messaggio originale", "oorspronkelijk bericht",
     "origineel bericht", "mensagem original", "originalmeddelande", "ursprungligt meddelande",
     "oprindelig meddelelse", "opprinnelig melding", "wiadomość oryginalna",

@@ -35,7 +35,7 @@ FILLER_LEFT = word_set(
     middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
     máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
-    mittig comes out reads always"""
+    mittig comes out reads always hat tiene heeft har"""
 )
 _WHOLE_LIST = word_set("all both each alle beide")
 _FILLER_RIGHT = _WHOLE_LIST | word_set(

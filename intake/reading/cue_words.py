@@ -186,7 +186,8 @@ OTHER_CUES: CueWords = (
         thin wall | thin walled | thinwall | heavy wall | thick wall | thick walled | light wall |
         dünnwandig | tube | tubes | tubing | pipe | pipes | rohr |
         rohre | rohres | tubo | tubi | tubos |
-        tuyau | tuyaux | buis | buizen | rör | rør | rura | rury | trubka | stainless tube |
+        tuyau | tuyaux | buis | buizen | rör | röret | rören | rør |
+        røret | rørene | rura | rury | trubka | stainless tube |
         handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension |
         dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset |
         チューブ | パイプ | stock | material size
@@ -240,6 +241,7 @@ OTHER_CUES: CueWords = (
         enquiry no | inquiry no | invoice | tel | phone | fax | ext | extension | mobile |
         cell | room | dock | door | page | section | year | model | serial | serial no | sn |
         bestellung | auftrag | nr | no | number | nummer | numéro | commande | vat | ust |
-        iban | hrb | hra | zip | plz | vol | issue | #
+        iban | hrb | hra | zip | plz | vol | issue | # | overall | envelope | footprint |
+        gesamtmaß | aussenmaße | hors tout | ingombro | buitenmaat
     """),
 )  # fmt: skip

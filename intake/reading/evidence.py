@@ -32,6 +32,8 @@ def evidence_of(
     def found() -> Iterator[Evidence]:
         for slot, figures in slots.items():
             for figure in figures:
+                if figure.how == "quoted":
+                    continue  # it stands in another mail, which has evidence of its own
                 start, end = plain.span(figure.start, figure.end)
                 yield Evidence(
                     field=LENGTH_OF[slot],

@@ -16,7 +16,20 @@ LISTED: frozenset[Link] = frozenset({"list", "or", "range"})
 Row = tuple[str, int, int]
 """A size's line or column in a table: ('row' | 'column', table, index)."""
 How = Literal[
-    "", "sign", "cue", "unit", "header", "chain", "same", "list", "table", "place", "count"
+    "",
+    "sign",
+    "cue",
+    "unit",
+    "header",
+    "chain",
+    "same",
+    "list",
+    "table",
+    "place",
+    "count",
+    "asked",
+    "changes",
+    "quoted",
 ]
 """What gave a figure its role."""
 
@@ -97,6 +110,8 @@ class Layout:
     by_sentence: dict[int, list[Figure]]
     lengths: set[int] = field(default_factory=set)
     """Where a table's column holds a length that was taken for a grade: '304' below 'CLR'."""
+    earlier: tuple[Figure, ...] = ()
+    """What the mail says that this one answers: 'make it .120' changes its wall."""
     _texts: dict[int, str] = field(default_factory=dict)
     _said: dict[tuple[int, re.Pattern[str]], bool] = field(default_factory=dict)
 

@@ -5,14 +5,21 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
-from .figures import Figure, Layout
+from ..late import Late
+from ..words_relying import CHANGES, CORRECTS
+from .figures import Figure, How, Layout
 from .patterns import any_of
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
+from .staying import takes_the_rest
 
 _CHANGED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn"}
 _FAR = 60
+_NEAREST = 2
+"""Figures to either side of one that is denied, of which one takes its place."""
 _BACK = 60
 """Characters before a figure in which 'same but' stands."""
+_CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
+_LONGEST_REMARK = 120
 _SAME_BUT = re.compile(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
     r"|\b(?:also|another|plus)\b[^.;\d]{0,24}$"
@@ -32,7 +39,8 @@ _NAMED: tuple[tuple[Role, re.Pattern[str]], ...] = (
 
 def puts_right(layout: Layout, figure: Figure) -> bool:
     """'6.5, not 6': give the figure the role of the value it puts right; False where none is."""
-    if figure.corrects and figure.is_measured and _corrects_named(layout, figure):
+    changes = figure.corrects or _changes_quoted(layout, figure)
+    if changes and figure.is_measured and _corrects_named(layout, figure):
         return True
     denied = [other for other in layout.near_in_sentence(figure, _FAR) if other.negated]
     if not denied:
@@ -43,10 +51,31 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
     for other in denied:
         wrong = held.get(other.number.value)
         if wrong is not None:
-            figure.give(wrong.role, "place")
+            figure.give(wrong.role, _how(wrong))
             figure.corrects = True
             return True
     return False
+
+
+def mark_changes(layout: Layout) -> None:
+    """'Wall 2.6 instead of 2.0', 'make it 1.75 OD', where the quoted mail says otherwise."""
+    if not layout.earlier:
+        return
+    before = {held.role: held.number.value for held in layout.earlier}
+    wrong = {f.index for f in layout.figures if f.negated and f.number.value in before.values()}
+    for figure in layout.figures:
+        role = "clr" if figure.role in RADIUS_ROLES else figure.role
+        if not figure.is_measure or role not in before or figure.number.value == before[role]:
+            continue
+        near = range(figure.index - _NEAREST, figure.index + _NEAREST + 1)
+        denied = any(
+            n in wrong
+            and layout.figures[n].number.value == before[role]
+            and layout.figures[n].sentence == figure.sentence
+            for n in near
+        )
+        if denied or _CORRECTS.search(layout.sentence_text(figure.sentence)):
+            figure.how = "changes"
 
 
 def changes_one(layout: Layout, figure: Figure) -> bool:
@@ -69,7 +98,7 @@ def changes_one(layout: Layout, figure: Figure) -> bool:
 
 def _held(layout: Layout, figure: Figure) -> list[Figure]:
     """Figures with a role that stand before this one, the nearest of them."""
-    before = layout.figures[max(0, figure.index - _FAR) : figure.index]
+    before = [*layout.earlier, *layout.figures[max(0, figure.index - _FAR) : figure.index]]
     return [other for other in before if other.role in _CHANGED and not other.negated]
 
 
@@ -86,15 +115,36 @@ def _corrects_named(layout: Layout, figure: Figure) -> bool:
         if layout.says(sentence - 1, words) or layout.says(sentence, words)
     ]  # fmt: skip
     held = _held(layout, figure)
-    if len(named) == 1 and any(_is_put_for(other, named[0], figure) for other in held):
-        figure.give(named[0], "place")
+    wrong = [other for other in held if len(named) == 1 and _is_put_for(other, named[0], figure)]
+    if wrong:
+        figure.give(named[0], _how(wrong[-1]))
         return True
     alike = [other for other in held if other.unit == figure.unit] or held
-    near = {other.role for other in alike if _share_of(figure, other, Decimal("0.5"), Decimal(2))}
-    if len(near) == 1:
-        figure.give(near.pop(), "place")
+    near = [other for other in alike if _share_of(figure, other, Decimal("0.5"), Decimal(2))]
+    if len({other.role for other in near}) == 1:
+        figure.give(near[-1].role, _how(near[-1]))
         return True
     return False
+
+
+def _how(wrong: Figure) -> How:
+    """What gives the right figure its role: the wrong one, here or in the mail it answers."""
+    return "changes" if wrong.how == "quoted" else "place"
+
+
+def _changes_quoted(layout: Layout, figure: Figure) -> bool:
+    """'Customer changed his mind. Make it .120 instead': a change to what the quoted mail says."""
+    if not layout.earlier:
+        return False
+    sentence = figure.sentence
+    said = layout.sentence_text(sentence)
+    if _CHANGES.search(said) or takes_the_rest(said):
+        return True
+    if takes_the_rest(layout.sentence_text(sentence + 1)):
+        return True  # "2.0 mm please. Everything else as quoted."
+    before = layout.sentence_text(sentence - 1)
+    alone = not layout.in_sentence(sentence - 1) and len(before) < _LONGEST_REMARK
+    return alone and _CHANGES.search(before) is not None
 
 
 def _is_put_for(held: Figure, role: Role, figure: Figure) -> bool:

@@ -217,7 +217,7 @@ NOT_LABEL = word_set(
 FILLERS = word_set(
     "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
-    "des di now jetzt nun désormais maintenant ahora adesso ora nu teraz",
+    "des di now jetzt nun neu désormais maintenant ahora adesso ora nu teraz",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 

@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from ...rules.request import Frozen, SizeRequest
 from ..model import Message, OwnText
 from .attached import with_attached
-from .patterns import any_of
+from .earlier import read_earlier
+from .groups import Group
+from .patterns import any_of, whole_words
+from .prompts import count_answered
+from .quoted import Relied, answers_asked, unread
 from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
@@ -19,6 +24,10 @@ class Reading(Frozen):
     requests: tuple[SizeRequest, ...] = ()
     notes: tuple[str, ...] = ()
     """For the person, not the customer: 'no size was found in the attachment terms.csv'."""
+    completes: bool = False
+    """Whether the new words answer or change the request in the mail that they quote."""
+    tube_quoted: bool = False
+    """Whether the tube stands in the quoted mail alone."""
 
 
 _ATTACHED = re.compile(
@@ -44,15 +53,30 @@ _TOOLING = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
+_PRICE = whole_words(
+    r"price\w* | quot\w+ | cost\w* | preis\w* | angebot\w* | prix | devis | precio\w* | ofert\w+",
+    r"cotiz\w+ | prezz\w+ | offert\w+ | prijs | pris | cen[ay] | preço",
+)
 
 
 def read(own: OwnText, message: Message) -> Reading:
     """Every size the sender asks for in their own text. Never raises on any text."""
-    body = read_stretch(own.text[own.body_start :], own.body_start)
+    relied = read_earlier(own, message)
+    known = relied.figures if relied is not None else ()
+    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
-    requests = with_material_of(requests_of(body, own, message, beside=subject), subject)
+    requests = requests_of(body, own, message, beside=subject, relied=relied)
+    requests = with_material_of(requests, subject)
+    if relied is not None and relied.is_only_spoken_of(requests, body.groups):
+        asks = body.layout.text.casefold()
+        requests = requests if "?" not in asks or _PRICE.search(asks) else []
+    if len(requests) == 1 and requests[0].quantity is None:
+        requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
+    if not requests and relied is not None:
+        said = empty_request(body, own, message, beside=subject)
+        requests = _unchanged(relied, said, unread(body.layout, relied.figures))
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
@@ -60,7 +84,24 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += told
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
         requests = [empty_request(body, own, message, beside=subject)]
-    return Reading(requests=_distinct(requests), notes=tuple(notes))
+    reading = Reading(requests=_distinct(requests), notes=tuple(notes))
+    if relied is None or not requests:
+        return reading
+    return reading.model_copy(
+        update={
+            "completes": relied.changed_by(body.groups),
+            "tube_quoted": relied.gives_tube(requests, body.groups),
+        }
+    )
+
+
+def _unchanged(relied: Relied, said: SizeRequest, strange: list[Decimal]) -> list[SizeRequest]:
+    """'Make it two, everything else as quoted', '4130, please': no figure of a tube is new."""
+    changes = relied.everything and (said.quantity is not None or said.material is not None)
+    if not changes and not answers_asked(relied, said):
+        return []
+    request = relied.completed(said, Group(), strange)
+    return [request] if request.od_mm is not None else []
 
 
 def _distinct(requests: list[SizeRequest]) -> tuple[SizeRequest, ...]:

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from ...rules.request import Doubt, Evidence, SizeRequest
+from .. import words_errand
+from ..late import Late
 from ..model import Message, OwnText
 from .angles import angles_of
 from .dates import Needed, find_needed_by, needed_by_size
@@ -11,10 +15,12 @@ from .groups import Group
 from .habits import is_american
 from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
+from .quoted import Relied, unread
 from .settle import Settler
 from .shapes import shape_named
 from .stretch import Stretch
 
+_TOOL = Late(words_errand.TOOL)
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 _BEHIND = 24
@@ -22,18 +28,30 @@ _BEHIND = 24
 
 
 def requests_of(
-    stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
+    stretch: Stretch,
+    own: OwnText,
+    message: Message,
+    beside: Stretch | None,
+    relied: Relied | None = None,
 ) -> list[SizeRequest]:
-    """The requests of one part; ``beside`` is the part that may say how many are wanted."""
-    settled = _settled(stretch)
+    """The requests of one part; ``beside`` is the part that may say how many are wanted, and
+    ``relied`` the mail that its words may rely on."""
+    settled = _settled(stretch, relied)
     if not settled:
         return []
     groups = [group for group, _ in settled]
     requests = [request for _, request in settled]
     american = is_american(stretch.unit, message)
     days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
+    for number, request in enumerate(requests):
+        start = _span(request, 0)[0]
+        if any(first <= start < end for first, end in _of_others(own)):
+            days[number] = None
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
     finished = _finished(stretch, own, message, beside, groups, requests, days)
+    if relied is not None:
+        strange = unread(stretch.layout, relied.figures)
+        finished = [relied.completed(r, g, strange) for r, g in zip(finished, groups, strict=True)]
     return [
         request.model_copy(update={"angle_deg": angle})
         for request, angle in zip(finished, angles, strict=True)
@@ -43,22 +61,24 @@ def requests_of(
 def empty_request(
     stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
 ) -> SizeRequest:
-    """A request whose every figure is on a drawing that can't be read."""
+    """A request whose every figure stands elsewhere: on a drawing, in the quoted mail."""
     return _finished(stretch, own, message, beside, [Group()], [SizeRequest()], [None])[0]
 
 
-def _settled(stretch: Stretch) -> list[tuple[Group, SizeRequest]]:
+def _settled(stretch: Stretch, relied: Relied | None) -> list[tuple[Group, SizeRequest]]:
     settler = Settler(stretch.original, stretch.plain, stretch.unit, stretch.offset)
     settled: list[tuple[Group, SizeRequest]] = []
     for group in stretch.groups:
         if group.shape is None:
             group.shape = _shape_of(stretch.layout, group)
-        request = settler.settle(group)
+        request = settler.settle(relied.with_tube(group) if relied is not None else group)
         if request is not None:
             settled.append((group, request))
     # A stray wall or radius beside a whole size asks for no tube of its own.
-    whole = [(g, r) for g, r in settled if r.od_mm is not None or g.shape]
-    return whole or settled[:1]
+    whole = [(g, r) for g, r in settled if g.has_tube or g.shape]
+    # "Radius 50 and 75, the rest stays": two requests for the quoted tube.
+    radii = [(g, r) for g, r in settled if r.od_mm is not None and "clr" in g.slots]
+    return whole or radii or settled[:1]
 
 
 def _shape_of(layout: Layout, group: Group) -> str | None:
@@ -95,11 +115,26 @@ def _finished(
     materials = choose_materials(stretch.layout, groups, stretch.rows)
     counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
-    whole = find_needed_by(own.text, message.sent_on, american=american)
+    whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
     return [
         _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
         for n, request in enumerate(requests)
     ]
+
+
+def _of_tooling(own: OwnText) -> str:
+    """The own words without forwarded ones that name no tooling: "26 rails by Nov 20" is a day of
+    the customer's customer."""
+    text = own.text
+    for start, end in _of_others(own):
+        text = text[:start] + re.sub(r"\S", " ", text[start:end]) + text[end:]
+    return text
+
+
+def _of_others(own: OwnText) -> list[tuple[int, int]]:
+    """Where forwarded words stand that name no tooling."""
+    parts = [(part.start, part.end) for part in own.parts if part.kind == "forwarded"]
+    return [(start, end) for start, end in parts if not _TOOL.search(own.text[start:end])]
 
 
 def _finish(

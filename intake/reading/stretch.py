@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
+from ..model import Prompt
 from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
-from .figures import Layout, Row
+from .figures import Figure, Layout, Row
 from .gather import gather
 from .gatherer import MOST_GROUPS
 from .groups import Group
@@ -19,6 +21,8 @@ from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
+from .prompts import assign_by_prompt
+from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import refine_radii
 from .sole_cues import assign_by_sole_cue
@@ -47,8 +51,17 @@ class Stretch:
     """Whether there was more than is ever read of one text."""
 
 
-def read_stretch(original: str, offset: int) -> Stretch:
-    """Read a text that begins at ``offset`` in the message. Never raises on any text."""
+def read_stretch(
+    original: str,
+    offset: int,
+    earlier: tuple[Figure, ...] = (),
+    prompts: Sequence[Prompt] = (),
+) -> Stretch:
+    """Read a text that begins at ``offset`` in the message. Never raises on any text.
+
+    ``earlier`` is what the mail says that it answers, ``prompts`` are the lines quoted of that
+    with an answer below.
+    """
     plain = tabulate(flatten(original[:MOST_CHARACTERS]))
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
@@ -56,9 +69,11 @@ def read_stretch(original: str, offset: int) -> Stretch:
     layout, rows = _lay_out(tokens, text if is_cut else plain.text)
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
+    layout.earlier = earlier
     hear_phrases(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
+    assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
@@ -66,6 +81,7 @@ def read_stretch(original: str, offset: int) -> Stretch:
     share_lists(layout)
     refine_radii(layout)
     note_names(layout)
+    mark_changes(layout)
     groups = gather(layout)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)

@@ -76,6 +76,7 @@ _COUNTED = re.compile(
         "ks | mandrels? | mandrills? | dies | tubes | pipes | bends | b[oö]gen | frames",
         "hairpins? | parts | people | employees | guys | balls? | kugeln? | glieder | billes",
         r"sticks | joints | lengths | hoops | loops | cages | bars(?!\b\s?=) | rails | chairs",
+        "handrails | railings | guards | gates | benches | racks | legs(?= per| each)",
         "holes | machines | benders | sizes | sets | jobs | orders | cars | trucks | bikes",
         "trailers | customers | passes | turns | coils | samples | drawings | dorne | rohre",
         "teile | tubos | tubi | buizen | bochten | cintrages | coudes | curve | curvas",

@@ -370,6 +370,16 @@ ATTRIBUTIONS = [
     "在 2026年3月3日 10:12，Pat <pat@example.com> 写道：",
     "3 Mar 2026 tarihinde Pat <pat@example.com> şunları yazdı:",
     "вт, 3 мар. 2026 г. в 10:12, Pat <pat@example.com> написал(а):",
+    "Pat <pat@example.com> schrieb am Di., 3. März 2026, 10:12:",
+    "Pat <pat@example.com> a écrit le 03/03/2026 10:12 :",
+    "Pat wrote on 3.3.2026 10:12:",
+    "Pat schreef op 3-3-2026 10:12:",
+    "Pat ha scritto il 03/03/2026 10:12:",
+    "Pat skrev den 2026-03-03 10:12:",
+    "---- On Tue, 03 Mar 2026 10:12:00 +0100 Pat <pat@example.com> wrote ----",
+    "---- Am Di, 03 Mär 2026 10:12:00 +0100 schrieb Pat <pat@example.com> ----",
+    "-------- Original-Nachricht --------",
+    "----- Mail original -----",
 ]
 
 HEADER_BLOCKS = [
@@ -381,6 +391,8 @@ HEADER_BLOCKS = [
     "Van: Pat\nVerzonden: dinsdag 3 maart 2026\nAan: Dale\nOnderwerp: x",
     "Från: Pat\nSkickat: den 3 mars 2026\nTill: Dale\nÄmne: x",
     "Od: Pat\nWysłano: wtorek, 3 marca 2026\nDo: Dale\nTemat: x",
+    "Odesílatel: Pat\nOdesláno: 3. března 2026\nKomu: Dale\nPředmět: x",
+    "Gesendet: Dienstag, 3. März 2026 um 10:12 Uhr\nVon: Pat\nAn: Dale\nBetreff: x",
     "发件人: Pat\n发送时间: 2026年3月3日\n收件人: Dale\n主题: x",
 ]
 

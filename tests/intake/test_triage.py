@@ -18,7 +18,7 @@ from bendreply.intake import words_asking, words_automatic, words_errand, words_
 from bendreply.intake.model import Address, Kind, Message
 from bendreply.intake.own_text import mask
 from bendreply.intake.pipeline import understand
-from bendreply.intake.triage import classify
+from bendreply.intake.triage import Found, classify
 from bendreply.intake.words_elsewhere import ELSEWHERE
 from bendreply.intake.words_orders import ORDERS
 from bendreply.intake.words_selling import SELLING
@@ -63,7 +63,7 @@ def message(subject: str, body: str) -> Message:
 )
 def test_kind_of_a_persons_message(subject: str, body: str, sizes_read: int, kind: str) -> None:
     original = message(subject, body)
-    found, why = classify(original, mask(original), sizes_read)
+    found, why = classify(original, mask(original), Found(sizes_read))
     assert found.value == kind, why
     assert why
 
@@ -110,7 +110,7 @@ def test_no_cue_fits_everything() -> None:
 
 def test_the_reason_quotes_the_words_that_decided() -> None:
     original = message("", "Quote me a mandrel for 1.5 x .065 on 4.5 CLR, please.")
-    kind, why = classify(original, mask(original), 1)
+    kind, why = classify(original, mask(original), Found(1))
     assert kind is Kind.SIZES
     assert "mandrel" in why
     assert "one size read" in why
@@ -118,11 +118,11 @@ def test_the_reason_quotes_the_words_that_decided() -> None:
 
 def test_lines_of_tooling_without_a_size_are_a_request() -> None:
     original = message("list", "mandrel, as drawing 4471\nmandrel, as drawing 4472\n")
-    kind, why = classify(original, mask(original), 0, tooling_lines=2)
+    kind, why = classify(original, mask(original), Found(tooling_lines=2))
     assert kind is Kind.SIZES
     assert "lines of tooling" in why
 
 
 def test_a_signature_alone_says_nothing() -> None:
     original = message("", "\n-- \nToby\nTube bending to 2.0 x .120, 1.5D\nT 555-0118\n")
-    assert classify(original, mask(original), 0)[0] is Kind.OTHER
+    assert classify(original, mask(original), Found())[0] is Kind.OTHER

@@ -1,0 +1,52 @@
+"""The sizes of the mails that a message quotes, read oldest first, so that the newest counts."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ...rules.request import SizeRequest
+from ..model import Message, OwnText, QuotedMail
+from .quoted import Relied, rely
+from .requests import requests_of
+from .staying import fields_asked
+from .stretch import read_stretch
+
+
+def read_earlier(own: OwnText, message: Message) -> Relied | None:
+    """What the quoted mails say, and how the new words rely on it; None where nothing is quoted."""
+    if not own.quoted:
+        return None
+    known: list[SizeRequest] = []
+    quantity: int | None = None
+    for mail in reversed(own.quoted):
+        found = _sizes(mail, message, known)
+        if found:
+            known = found
+            counted = {request.quantity for request in found}
+            quantity = counted.pop() if mail.by_sender and len(counted) == 1 else quantity
+    return rely(
+        known,
+        own.text[own.body_start :],
+        refers=own.refers_to_quoted,
+        quantity=quantity,
+        asked=fields_asked(own.quoted[0].text),
+    )
+
+
+def _sizes(mail: QuotedMail, message: Message, known: list[SizeRequest]) -> list[SizeRequest]:
+    """The sizes of one quoted mail, completed from the mails before it; empty where it has none."""
+    relied = replace(rely(known, mail.text), same_tube=True)
+    stretch = read_stretch(mail.text, mail.start, earlier=relied.figures)
+    nothing = OwnText(text="", body_start=0, subject_counts=False)
+    found = requests_of(stretch, nothing, message, beside=None, relied=relied)
+    if known and all(request.od_mm is None for request in found):
+        return []  # "60 degrees on a 6 inch die, can you?" names no other tube
+    return [
+        request.model_copy(
+            update={
+                "needed_by": None,
+                "doubts": tuple(d for d in request.doubts if d.field != "needed_by"),
+            }
+        )
+        for request in found
+    ]

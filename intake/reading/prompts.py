@@ -1,0 +1,76 @@
+"""Answers between quoted lines: what the quoted question asks is what the number below it is."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from ..late import Late
+from ..model import OwnText, Prompt
+from ..words_relying import HOW_MANY
+from .cue_roles import fits
+from .cues import Cue
+from .figures import Figure, Layout
+from .lexer import lex
+from .plain import Plain, flatten
+from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
+
+_HOW_MANY = Late(HOW_MANY)
+_COUNT = re.compile(
+    r"[^\w\n]{0,3}(\d{1,2})\s?(?:pcs?|pieces?|stück|stk|pièces?|piezas?|uds?|pezzi|pz|stuks?|st)?"
+    r"\.?\s?(?:[.,;!]\s|$|please|bitte|svp|s'il|por favor|per favore|graag)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'2', '2 pcs.', '3 bitte': nothing else on its line, so that it measures nothing."""
+_OPEN: frozenset[Role | None] = frozenset({None, "label"})
+
+
+def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequence[Prompt]) -> None:
+    """Give the first figure of each answer the role that its question names.
+
+    '> Wall?' and '17 ga'; '> tube OD 1.750"' and 'No sir, 1-7/8.'. A figure that its own words
+    or its place in 'OD x wall' explain keeps what they say.
+    """
+    for prompt in prompts:
+        cue = _asked(prompt.question)
+        if cue is None:
+            continue
+        for figure in layout.figures:
+            if prompt.start <= plain.span(figure.start, figure.end)[0] + offset < prompt.end:
+                _answer(layout, figure, cue)
+                break
+
+
+def count_answered(own: OwnText) -> int | None:
+    """The count that stands as an answer to 'How many?', a figure by itself; None where none is."""
+    counts = [
+        int(found[1])
+        for prompt in own.prompts
+        if _HOW_MANY.search(prompt.question)
+        and (found := _COUNT.match(own.text, prompt.start, prompt.end))
+    ]
+    return counts[0] if len(counts) == 1 else None
+
+
+def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:
+    after = layout.after(figure)
+    chained = after is not None and after.link in ("times", "slash")
+    if figure.role == cue.role:
+        figure.how = "asked"
+    elif figure.role in _OPEN and not figure.negated and not chained and fits(figure, cue):
+        times = figure.unit == "D" and cue.role in RADIUS_ROLES
+        figure.give("times_d" if times else cue.role, "asked")
+
+
+def _asked(question: str) -> Cue | None:
+    """The one length that a question names, or None: 'wall and radius?' leaves it open."""
+    cues = [
+        cue
+        for token in lex(flatten(question).text)
+        for cue in token.cues[:1]
+        if cue.role in LENGTH_ROLES
+    ]
+    kinds = {"radius" if cue.role in RADIUS_ROLES else cue.role for cue in cues}
+    if len(kinds) != 1:
+        return None
+    return next((cue for cue in cues if cue.role != "radius"), cues[0])
