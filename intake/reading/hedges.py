@@ -27,6 +27,15 @@ _NOT = re.compile(
     )
     + r"?\s*(?:old\s)?$"
 )
+_EXCEPT = re.compile(
+    r"\b"
+    + any_of(
+        "except(?: for)? | excepting | apart from | other than | außer | sauf | excepto | tranne",
+        "behalve",
+    )
+    + r"\s*(?:the|on the|in the|for the|dem|der|das|le|la|el|il|de|het)?\s*$"
+)
+_EXCEPTED = "one size is an exception: which goes with which?"
 _PAST = re.compile(
     r"^\W{0,3}(?:wall |od |clr |ones? )?"
     + any_of(
@@ -108,6 +117,10 @@ def hear_hedges(layout: Layout) -> None:
         before, after = words_nearby(layout, figure)
         if _LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after):
             figure.notes.append("limit")
+        elif _EXCEPT.search(before):
+            figure.negated = True
+            for other in layout.near_in_sentence(figure):
+                other.notes.append(_EXCEPTED)
         elif _NOT.search(before) or _PAST.match(after):
             figure.negated = True
         if _is_hedged(before, after):

@@ -9,23 +9,53 @@ from __future__ import annotations
 from .cue_roles import fits
 from .cues import Cue
 from .figures import LISTED, Figure, Layout
+from .place_tests import is_diameter, is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _NOT_ALONE = frozenset({"od", "id", "label"})
 """'Tube', 'outside' and 'diameter' are said of too many things to be sure from afar."""
 
 
-def assign_by_sole_cue(layout: Layout) -> None:
-    """Give the open figure of a sentence the one role that the sentence names and nothing has."""
+def assign_by_sole_cue(layout: Layout) -> bool:
+    """Give the open figure of a sentence the one role that the sentence names and nothing has.
+
+    True where a figure has been given one.
+    """
+    given = False
     for sentence, figures in layout.by_sentence.items():
         open_figures = [figure for figure in figures if _is_open(figure)]
         if not open_figures or any(f.link not in LISTED for f in open_figures[1:]):
             continue
         role = _sole_role(layout, sentence, figures)
+        if role is None and _are_tubes(layout, sentence, figures, open_figures):
+            for figure in open_figures:
+                figure.give("od", "place")
+            if len(open_figures) == 1:
+                open_figures[0].notes.append("taken for the OD, though no word says what it is")
+            given = True
+            continue
         if role is None or not all(fits(figure, Cue(role)) for figure in open_figures):
             continue
         for figure in open_figures:
             figure.give("times_d" if figure.unit == "D" else role, "cue")
+        given = True
+    return given
+
+
+def _are_tubes(
+    layout: Layout, sentence: int, figures: list[Figure], open_figures: list[Figure]
+) -> bool:
+    """'I run three tubes on the light bars: inch and a quarter and inch and a half': nothing but
+    diameters in a sentence on tubes, before any OD was named."""
+    if any(f.role in ("od", "id", "nps") for f in layout.figures[: figures[-1].index + 1]):
+        return False
+    first, last = layout.spans[sentence]
+    roles = {cue.role for token in layout.tokens[first : last + 1] for cue in token.cues[:1]}
+    tubes = "label" in roles and roles <= {"label", "quantity"}
+    return tubes and all(
+        is_diameter(figure) and not is_thin(figure) and figure.unit != "D"
+        for figure in open_figures
+    )
 
 
 def _is_open(figure: Figure) -> bool:

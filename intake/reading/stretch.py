@@ -77,7 +77,8 @@ def read_stretch(
     join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
-    assign_by_sole_cue(layout)
+    if assign_by_sole_cue(layout):
+        assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
     share_lists(layout)
     refine_radii(layout)
     note_names(layout)

@@ -75,6 +75,7 @@ _COUNTED = re.compile(
         "stk | stueck | pi[eè]ces? | pi[eè]zas? | uds? | unidades | pezz[io] | pz | stuks? | szt",
         "ks | mandrels? | mandrills? | dies | tubes | pipes | bends | b[oö]gen | frames",
         "hairpins? | parts | people | employees | guys | balls? | kugeln? | glieder | billes",
+        "places | plcs? | locations | spots | stellen | endroits | posiciones | punti | plaatsen",
         r"sticks | joints | lengths | hoops | loops | cages | bars(?!\b\s?=) | rails | chairs",
         "handrails | railings | guards | gates | benches | racks | legs(?= per| each)",
         "holes | machines | benders | sizes | sets | jobs | orders | cars | trucks | bikes",
