@@ -21,6 +21,7 @@ _STUFF = word_set(
 
 def assign_by_chain(layout: Layout) -> None:
     """Read every run of figures joined by times signs or slashes."""
+    _read_legends(layout)
     for chain in _chains(layout):
         _header_beside(layout, chain)
         _read_chain(layout, chain)
@@ -60,6 +61,24 @@ def _header_beside(layout: Layout, chain: list[Figure]) -> None:
             for figure, role in zip(chain, found, strict=True):
                 figure.give(role, "header")
             return
+
+
+def _read_legends(layout: Layout) -> None:
+    """'1.75, .095, 5.25 (OD, wall, CLR)': as many words in a bracket as figures before it."""
+    for last in layout.figures:
+        after = last.token + 1
+        if after >= len(layout.tokens) or layout.tokens[after].text != "(":
+            continue
+        roles = _header_roles(layout, after, 1)
+        first = last.index - len(roles) + 1
+        if len(roles) < 2 or len(set(roles)) < len(roles) or first < 0:
+            continue
+        figures = layout.figures[first : last.index + 1]
+        if all(figure.link == "list" for figure in figures[1:]):
+            for figure, role in zip(figures, roles, strict=True):
+                figure.give(role, "header")
+            for figure in figures[1:]:
+                figure.link = "apart"
 
 
 def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:

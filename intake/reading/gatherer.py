@@ -14,7 +14,7 @@ from .retelling import (
     says_which,
     was_carried_over,
 )
-from .sharing import BOTH, COMBINED, EACH, RESPECTIVELY
+from .sharing import BOTH, COMBINED, EACH, EITHER, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
@@ -51,6 +51,8 @@ class Gatherer:
                 break
             if self._is_undecided(following):
                 break
+            if (following.role == "times_d") != (self.figures[at].role == "times_d"):
+                break  # "3D bend, 5 inch CLR": one radius, said twice
             end += 1
         return self.figures[at:end]
 
@@ -59,8 +61,10 @@ class Gatherer:
         wanted; but 'both', 'each' and radii are."""
         if figure.link != "or":
             return False
-        wall = slot_of(figure) == "wall" and not self.layout.says(figure.sentence, BOTH)
-        return wall or "hedged" in figure.notes
+        one = self.layout.says(figure.sentence, EITHER) or not self.layout.says(
+            figure.sentence, BOTH
+        )
+        return (slot_of(figure) == "wall" and one) or "hedged" in figure.notes
 
     def _close(self) -> None:
         self.done.extend(group for group in self.open if group.slots or group.shape)

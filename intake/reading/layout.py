@@ -34,7 +34,9 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
             sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1
         elif token.kind == "line":
             line += 1
-        elif token.text in ("!", "?") or (token.text == "." and _ends_sentence(tokens, index)):
+        elif (token.text in ("!", "?") and not _in_bracket(tokens, index)) or (
+            token.text == "." and _ends_sentence(tokens, index)
+        ):
             sentence += 1
     link_figures(layout)
     return layout
@@ -52,6 +54,12 @@ def _figure(token: Token, at: int, index: int) -> Figure | None:
     if (token.unit or "").startswith("noise:"):
         figure.give("noise", "unit")
     return figure
+
+
+def _in_bracket(tokens: list[Token], index: int) -> bool:
+    """'.095 (?) wall': a mark of doubt, not the end of a sentence."""
+    around = tokens[max(0, index - 1)], tokens[min(len(tokens) - 1, index + 1)]
+    return tuple(token.text for token in around) == ("(", ")")
 
 
 def _ends_sentence(tokens: list[Token], index: int) -> bool:

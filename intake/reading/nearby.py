@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .figures import Figure, Layout
 
-_TOKENS = 6
+_TOKENS = 8
 
 
 def words_nearby(layout: Layout, figure: Figure) -> tuple[str, str]:

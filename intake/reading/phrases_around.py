@@ -102,7 +102,7 @@ _OTHER_THING = re.compile(
         r"ringen? | kartons? | kisten?",
         r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
     )
-    + r"\b(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+    + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
 _RATED = re.compile(
     r"\b"

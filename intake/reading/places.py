@@ -33,6 +33,9 @@ _TUBE_BEFORE = word_set(
 _TUBE_AFTER = word_set("tube tubing pipe tubes rohr od")
 _FAR = 60
 """Figures looked back for one that is known; keeps the search linear."""
+_INCH = Decimal("25.4")
+_TWIN_LEAST = Decimal("0.8")
+"""Further apart, two lengths in mm and inch are not one length with a slip in it."""
 _LEAST_OD = Decimal("0.12")
 _OD_WALL_RADIUS: tuple[Role, Role, Role] = ("od", "wall", "clr")
 
@@ -44,11 +47,24 @@ def assign_by_place(layout: Layout) -> None:
             _read_labelled(figure)
         elif figure.role == "die":
             _read_die(layout, figure)
+    _share_brackets(layout)
     for figure in layout.figures:
         if figure.role is None and not figure.negated:
             _adopt(layout, figure)
     _find_twins(layout)
     _read_bare_answer(layout)
+
+
+def _share_brackets(layout: Layout) -> None:
+    """'38.1 mm (1-3/8") OD': the figure before the bracket is the same length, or meant to be."""
+    for figure in layout.figures:
+        before = layout.before(figure) if figure.link == "restate" else None
+        if before is None or before.role is not None or before.negated:
+            continue
+        if figure.role in LENGTH_ROLES and {figure.unit, before.unit} == {"in", "mm"}:
+            mm = {f.unit: f.number.value for f in (figure, before)}
+            if _TWIN_LEAST < mm["mm"] / (mm["in"] * _INCH) < 1 / _TWIN_LEAST:
+                before.give(figure.role, "same")
 
 
 def _find_twins(layout: Layout) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
 from .patterns import whole_words
@@ -12,6 +14,7 @@ _BOTH = (
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
 )
 BOTH = whole_words(*_BOTH)
+EITHER = whole_words("either | entweder | soit | o bien | oppure | ofwel")
 EACH = whole_words(*_BOTH, "either | any")
 COMBINED = whole_words(
     "every combination | all combinations | any combination | all four | all six | all eight",
@@ -24,6 +27,12 @@ RESPECTIVELY = whole_words(
     "en este orden | nell'ordine | in die volgorde",
     "jeweils | respectivement | rispettivamente | respectivamente",
 )
+_TO_FOLLOW = re.compile(
+    r"[^.;\d]{0,16}\b(?:radius|clr|wall|rayon|radio|raggio|wand\w*)\s(?:is\s|folgt|noch\s)?"
+    r"(?:to follow|to be (?:confirmed|decided|advised)|tb[acd]\b|later|unknown|open|not known"
+    r"|not decided|offen|folgt|suit|da definire|por definir|à définir|volgt)"
+)
+_BEHIND = 48
 _SAME = whole_words(
     "same | ditto | identical | likewise | gleiche[rnms]? | selbe[rnms]? | même | mismo | misma",
     "stesso | stessa | zelfde | dito | idem | also",
@@ -48,6 +57,8 @@ def share(layout: Layout, groups: list[Group]) -> None:
             number += 1
             if slot in group.slots or not (group.has_tube or slot == "wall"):
                 continue
+            if _is_left_open(layout, group):
+                continue
             donor = _donor(layout, groups, number - 1, slot)
             if donor is not None:
                 group.slots[slot] = list(donor)
@@ -55,6 +66,12 @@ def share(layout: Layout, groups: list[Group]) -> None:
                 more = _with_rest_of_list(groups, group, slot)
                 groups[number:number] = more
                 number += len(more)
+
+
+def _is_left_open(layout: Layout, group: Group) -> bool:
+    """'And also 2 x .083 (radius to follow)'."""
+    end = max(figures[-1].end for figures in group.slots.values())
+    return _TO_FOLLOW.match(layout.text[end : end + _BEHIND].casefold()) is not None
 
 
 def _with_rest_of_list(groups: list[Group], group: Group, slot: Slot) -> list[Group]:
