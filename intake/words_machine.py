@@ -185,11 +185,11 @@ NOTICE: Weighed = (
     (2, r"\b(?:reports?|reported)(?: an?| the)?: |\b\w{1,40}[-_]\w{1,40} (?:commented|replied|"
         r"mentioned|posted|reacted|liked|shared|invited)\b|\b(?:commented|replied|reacted) (?:on|"
         r"to) (?:your|a)\b|\b(?:content|spam|virus|mail) filter\b|\b(?:was|has been) (?:rejected|"
-        r"blocked|quarantined|held)\b|\bis (?:now )?available (?:on|in|for) (?:the|your|download)|\b(?:est|"
-        r"ist|está|è|is) (?:nun |jetzt |désormais |ahora |ora |nu )?(?:disponible|verfügbar|"
-        r"disponibile|beschikbaar)\b|\btrifft (?:voraussichtlich|heute|morgen)\b|\ble recordamos\b|"
-        r"\bwir erinnern sie\b|\bnous vous rappelons\b|\ble ricordiamo\b|\bestimated (?:delivery|"
-        r"arrival)\b"),
+        r"blocked|quarantined|held)\b|\bis (?:now )?available (?:on|in|for) (?:the|your|download)|"
+        r"\b(?:est|ist|está|è|is) (?:nun |jetzt |désormais |ahora |ora |nu )?(?:disponible|"
+        r"verfügbar|disponibile|beschikbaar)\b|\btrifft (?:voraussichtlich|heute|morgen)\b|"
+        r"\ble recordamos\b|\bwir erinnern sie\b|\bnous vous rappelons\b|\ble ricordiamo\b|"
+        r"\bestimated (?:delivery|arrival)\b"),
     (2, r"\bscheduled (?:maintenance|downtime|outage)\b|\b(?:service|system|portal|site|website|"
         r"server)\b[^.\n]{0,30}\bwill be (?:unavailable|offline|upgraded|migrated)\b|"
         r"\bwartungsarbeiten\b|\bmaintenance programmée\b|\b(?:\d+|people|someone|members?) "
