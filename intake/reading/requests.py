@@ -23,11 +23,11 @@ def requests_of(
     stretch: Stretch, own: OwnText, message: Message, beside: Stretch | None
 ) -> list[SizeRequest]:
     """The requests of one part; ``beside`` is the part that may say how many are wanted."""
-    settled = _settled(stretch)
-    if not settled:
+    sizes = settled(stretch)
+    if not sizes:
         return []
-    groups = [group for group, _ in settled]
-    requests = [request for _, request in settled]
+    groups = [group for group, _ in sizes]
+    requests = [request for _, request in sizes]
     american = is_american(stretch.unit, message)
     days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
@@ -45,18 +45,19 @@ def empty_request(
     return _finished(stretch, own, message, beside, [Group()], [SizeRequest()], [None])[0]
 
 
-def _settled(stretch: Stretch) -> list[tuple[Group, SizeRequest]]:
+def settled(stretch: Stretch) -> list[tuple[Group, SizeRequest]]:
+    """Each size of one part with the figures it is made of; lengths and their doubts only."""
     settler = Settler(stretch.original, stretch.plain, stretch.unit, stretch.offset)
-    settled: list[tuple[Group, SizeRequest]] = []
+    found: list[tuple[Group, SizeRequest]] = []
     for group in stretch.groups:
         if group.shape is None:
             group.shape = _shape_of(stretch.layout, group)
         request = settler.settle(group)
         if request is not None:
-            settled.append((group, request))
+            found.append((group, request))
     # A stray wall or radius beside a whole size asks for no tube of its own.
-    whole = [(g, r) for g, r in settled if r.od_mm is not None or g.shape]
-    return whole or settled[:1]
+    whole = [(g, r) for g, r in found if r.od_mm is not None or g.shape]
+    return whole or found[:1]
 
 
 def _shape_of(layout: Layout, group: Group) -> str | None:
