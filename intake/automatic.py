@@ -16,8 +16,9 @@ from .model import Message, OwnText
 from .quote_lines import subject_prefixes
 from .words_errand import TUBE_FIGURES
 
-_READ_CHARACTERS = 20_000
-"""Wording is looked for in so much of a message; headers have no such bound."""
+_BEGINNING, _END = 8_000, 4_000
+"""Wording is looked for in so many characters at either end: what a program says of itself stands
+first or in the footer. Headers have no such bound."""
 _LIST_HEADERS = (
     "list-id",
     "list-unsubscribe",
@@ -82,7 +83,7 @@ def automatic(message: Message, own: OwnText) -> str | None:
 
 def is_website_form(message: Message) -> bool:
     """Did a person fill in a form, whose program then mailed it in its own name?"""
-    body = message.body[:_READ_CHARACTERS]
+    body = _ends(message.body)
     fields = sum(1 for field in _FORM_FIELDS if field.search(body))
     no_reply = _NO_REPLY.search(message.sender.address) is not None
     if not _has_person_to_answer(message):
@@ -133,7 +134,14 @@ def _by_header(message: Message, *, form: bool, own: OwnText) -> str | None:
 
 
 def _own(own: OwnText) -> str:
-    return own.text[own.body_start : own.body_start + _READ_CHARACTERS]
+    return _ends(own.text[own.body_start :])
+
+
+def _ends(text: str) -> str:
+    """A text, or of a long one its beginning and its end."""
+    if len(text) <= _BEGINNING + _END:
+        return text
+    return f"{text[:_BEGINNING]}\n{text[-_END:]}"
 
 
 def _unquoted(message: Message, own: OwnText) -> str:
@@ -144,7 +152,7 @@ def _unquoted(message: Message, own: OwnText) -> str:
         for part in own.parts
         if part.kind in ("own", "signature", "footer")
     )
-    return "\n".join(kept)[:_READ_CHARACTERS]
+    return _ends("\n".join(kept))
 
 
 def _by_wording(message: Message, own: OwnText) -> str | None:

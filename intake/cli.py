@@ -130,13 +130,18 @@ def _add(commands: Commands[_Parser], name: str, module: str, function: str, hel
     return parser
 
 
+_WHY = "also what each number was taken for, what else was weighed, and by how much it lost"
+
+
 def _add_reading(commands: Commands[_Parser]) -> None:
     demo = _add(commands, "demo", "demo", "demo", "the whole job on the demo mailbox")
     demo.add_argument(
         "--into", metavar="DIR", default="bendreply-demo", help="folder (default ./bendreply-demo)"
     )
     read = _add(commands, "read", "cli_read", "read", "read messages without storing anything")
-    read.add_argument("--json", action="store_true", help="one JSON object a message, one a line")
+    shown = read.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="one JSON object a message, one a line")
+    shown.add_argument("--why", action="store_true", help=_WHY)
     read.add_argument(
         "paths",
         nargs="+",
@@ -147,7 +152,9 @@ def _add_reading(commands: Commands[_Parser]) -> None:
     answer = _add(
         commands, "answer", "cli_read", "answer", "one pasted message: reading, decision, draft"
     )
-    answer.add_argument("--json", action="store_true", help="one JSON object")
+    shown = answer.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="one JSON object")
+    shown.add_argument("--why", action="store_true", help=_WHY)
     answer.add_argument("text", nargs="*", metavar="TEXT", help="default: standard input")
     explain = _add(
         commands, "explain", "cli_explain", "explain", "every figure of a bend, with its source"

@@ -30,7 +30,7 @@ def read(args: argparse.Namespace) -> int:
         raise RefusedError("standard input is closed: name a file instead of -")
     shop = shop_of(args)
     templates = templates_of(shop)
-    show = _printer(as_json=args.json)
+    show = _printer(as_json=args.json, why=args.why)
     status = 0
     for item in read_paths(args.paths, today=today_of(shop)):
         if item.message is None:
@@ -41,6 +41,16 @@ def read(args: argparse.Namespace) -> int:
         else:
             show(result, item.file)
     return status
+
+
+def _explain(result: Result) -> None:
+    """What each number of the message was taken for, and what else was weighed."""
+    from .own_text import mask
+    from .reading.why import explain
+    from .screen import console
+    from .screen_why import why_view
+
+    why_view(console(), explain(mask(result.message), result.message))
 
 
 def answer(args: argparse.Namespace) -> int:
@@ -61,11 +71,13 @@ def answer(args: argparse.Namespace) -> int:
     if result is None:
         return UNUSABLE_INPUT
     if args.json:
-        _printer(as_json=True)(result, "-")
+        _printer(as_json=True, why=False)(result, "-")
     else:
         from .screen import answer_view, console
 
         answer_view(console(), result)
+        if args.why:
+            _explain(result)
     return 0
 
 
@@ -77,7 +89,7 @@ def schema(_: argparse.Namespace) -> int:
     return 0
 
 
-def _printer(*, as_json: bool) -> Callable[[Result, str], None]:
+def _printer(*, as_json: bool, why: bool) -> Callable[[Result, str], None]:
     if as_json:
         from .output import json_line, message_out
 
@@ -85,4 +97,10 @@ def _printer(*, as_json: bool) -> Callable[[Result, str], None]:
     from .screen import console, read_view
 
     out = console()
-    return lambda result, file: read_view(out, result, file)
+
+    def show(result: Result, file: str) -> None:
+        read_view(out, result, file)
+        if why:
+            _explain(result)
+
+    return show

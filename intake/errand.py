@@ -22,8 +22,9 @@ from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_selling import SELLING
 
-_READ_CHARACTERS = 8_000
-"""People say what they want in their first few thousand characters; tables follow."""
+_BEGINNING, _END = 4_000, 1_500
+"""People say what they want in their first few thousand characters, or below a long table [so many
+characters are looked at]."""
 _LONGEST_SENTENCE = 600
 _MOST_SENTENCES = 300
 _DIGIT = re.compile(r"\d")
@@ -90,7 +91,9 @@ class Errand:
 
 def sentences(text: str) -> list[str]:
     """The sentences of a text, line wraps mended; list items count as sentences."""
-    parts = _SENTENCE_END.split(text[:_READ_CHARACTERS], maxsplit=_MOST_SENTENCES)
+    if len(text) > _BEGINNING + _END:
+        text = f"{text[:_BEGINNING]}\n\n{text[-_END:]}"
+    parts = _SENTENCE_END.split(text, maxsplit=_MOST_SENTENCES)
     return [mended[:_LONGEST_SENTENCE] for part in parts if (mended := " ".join(part.split()))]
 
 

@@ -22,7 +22,7 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -30,8 +30,8 @@ from pydantic import ValidationError
 
 from ..rules.request import SizeRequest
 from .message import parse_message
-from .model import Kind
-from .pipeline import understand
+from .model import Kind, Message
+from .pipeline import Understanding, understand
 from .score_match import (
     ALL_FIELDS,
     COUNTED_FIELDS,
@@ -112,8 +112,10 @@ class Score:
         return labelled, read, self.kinds[Kind.AUTOMATIC, Kind.AUTOMATIC]
 
 
-def score_folder(folder: Path | str) -> Score:
-    """Read every message that ``folder/gold.jsonl`` labels and compare.
+def score_folder(
+    folder: Path | str, reader: Callable[[Message], Understanding] = understand
+) -> Score:
+    """Read every message that ``folder/gold.jsonl`` labels and compare. ``reader`` is what reads.
 
     Raises ScoreError where the labels can't be read. A message that is missing or can't be
     processed is named in ``faults``; the rest is scored.
@@ -127,7 +129,7 @@ def score_folder(folder: Path | str) -> Score:
             score.faults.append(f"{gold.file}: cannot be read ({error.strerror})")
             continue
         try:
-            said = understand(parse_message(raw))
+            said = reader(parse_message(raw))
         except Exception as error:  # noqa: BLE001 - one bad message must not hide the other figures
             score.faults.append(f"{gold.file}: internal fault ({type(error).__name__}: {error})")
             continue

@@ -175,8 +175,10 @@ def below(lines: Sequence[str], last_of_message: bool = True) -> list[Below]:
     _mark_footers(lines, written[:_FOOTER_LINES], kinds)
     if len(written) > _FOOTER_LINES:
         _mark_footers(lines, written[_FOOTER_LINES:][-_FOOTER_LINES:], kinds)
-    delimiter = _find_delimiter(lines, written)
-    if delimiter is not None:
+    for _ in range(2):  # a mailing list or a company's server adds its own below the sender's
+        delimiter = _find_delimiter(lines, written)
+        if delimiter is None:
+            break
         for number in range(delimiter, len(lines)):
             if kinds[number] == "own":
                 kinds[number] = "signature"

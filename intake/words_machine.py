@@ -31,8 +31,9 @@ BULK: Weighed = (
     (1, r"\bnewsletter\b|\bmailing list\b|\bissue (?:no\.? ?)?\d+\b|\bspecial offer|\bdeal of the|"
         r"\bwebinar\b|\bsubscribers?\b|\bthis week(?:'s)?\b|\bthis month(?:'s)?\b|\brundbrief\b|"
         r"\bin this issue\b|\bau sommaire\b|\ben este número\b|\bin dieser ausgabe\b|\bweekly\b"),
-    (1, r"\b\d[\d,.]* (?:other )?(?:people|readers|subscribers|members)\b|\b\d+ ?% (?:off|rabatt|"
-        r"reduc|sconto|korting|de descuento|de remise)|\bfree shipping\b|\bshop now\b|\bbuy now\b|"
+    (1, r"\b\d[\d,.]{0,12} (?:other )?(?:people|readers|subscribers|members)\b|"
+        r"\b\d+ ?% (?:off|rabatt|reduc|sconto|korting|de descuento|de remise)|"
+        r"\bfree shipping\b|\bshop now\b|\bbuy now\b|"
         r"\border now\b|\bjetzt (?:kaufen|bestellen|shoppen)\b"),
     (1, r"\bforward (?:this )?to a friend|\bfollow us on\b|\ball rights reserved|©|\bstore hours\b|"
         r"\bwhile (?:stocks?|supplies) last\b|\bterms apply\b|\bmembers only\b"),
@@ -95,11 +96,11 @@ NOTICE: Weighed = (
     # Something of ours, or with a number, has been done: nobody says by whom.
     (2, r"\byour " + _THING + r"s?\b[^.\n]{0,45}\b(?:has (?:been )?|have been |was |is being |"
         r"will be |is (?:now )?)" + _DONE + r"|\b(?:ticket|case|request|incident|order|parcel|"
-        r"shipment|rfq|tender) (?:#|no\.?|number|id)?:? ?\[?#?[\w-]*\d[\w-]*\]?[^.\n]{0,50} "
-        r"(?:has been |was |is |will be )" + _DONE + r"\b|\b" + _DONE +
+        r"shipment|rfq|tender) (?:#|no\.?|number|id)?:? ?\[?#?[\w-]{0,30}\d[\w-]{0,30}\]?"
+        r"[^.\n]{0,50} (?:has been |was |is |will be )" + _DONE + r"\b|\b" + _DONE +
         r":? (?:ticket|case|request) ?#?[\w-]*\d"),
-    (2, r"\[(?:ticket|case|request)[ :#]*[\w-]+\]|\[#\w*\d+\]|\bticketnummer\b|\byour ticket\b|"
-        r"\b(?:request|case|ticket) #\w*\d+\b|\b(?:case|ticket|reference) (?:id|number):"),
+    (2, r"\[(?:ticket|case|request)[ :#]*[\w-]+\]|\[#\w{0,30}\d\]|\bticketnummer\b|\byour ticket\b|"
+        r"\b(?:request|case|ticket) #\w{0,30}\d\b|\b(?:case|ticket|reference) (?:id|number):"),
     (2, r"\bwe(?:'ve| have)? (?:have )?(?:received|got) your (?:e-?mail|message|enquiry|inquiry|"
         r"request|application|submission)\b|\bwir haben ihre (?:anfrage|nachricht|e-?mail) "
         r"erhalten|\bnous avons bien reçu votre|\bhemos recibido su|\babbiamo ricevuto la (?:sua|"
@@ -181,14 +182,14 @@ NOTICE: Weighed = (
         r")?attached\b|\bvielen dank für ihren (?:einkauf|auftrag)\b|\bmerci (?:de|pour) votre "
         r"(?:commande|achat|confiance)\b|\bgracias por su (?:compra|pedido)\b|\bgrazie per (?:il "
         r"tuo|il suo) (?:ordine|acquisto)\b"),
-    (2, r"\b(?:reports?|reported)(?: an?| the)?: |\b\w+[-_]\w+ (?:commented|replied|mentioned|"
-        r"posted|reacted|liked|shared|invited)\b|\b(?:commented|replied|reacted) (?:on|to) (?:your|"
-        r"a)\b|\b(?:content|spam|virus|mail) filter\b|\b(?:was|has been) (?:rejected|blocked|"
-        r"quarantined|held)\b|\bis (?:now )?available (?:on|in|for) (?:the|your|download)|\b(?:est|"
-        r"ist|está|è|is) (?:nun |jetzt |désormais |ahora |ora |nu )?(?:disponible|verfügbar|"
-        r"disponibile|beschikbaar)\b|\btrifft (?:voraussichtlich|heute|morgen)\b|\ble recordamos\b|"
-        r"\bwir erinnern sie\b|\bnous vous rappelons\b|\ble ricordiamo\b|\bestimated (?:delivery|"
-        r"arrival)\b"),
+    (2, r"\b(?:reports?|reported)(?: an?| the)?: |\b\w{1,40}[-_]\w{1,40} (?:commented|replied|"
+        r"mentioned|posted|reacted|liked|shared|invited)\b|\b(?:commented|replied|reacted) (?:on|"
+        r"to) (?:your|a)\b|\b(?:content|spam|virus|mail) filter\b|\b(?:was|has been) (?:rejected|"
+        r"blocked|quarantined|held)\b|\bis (?:now )?available (?:on|in|for) (?:the|your|download)|"
+        r"\b(?:est|ist|está|è|is) (?:nun |jetzt |désormais |ahora |ora |nu )?(?:disponible|"
+        r"verfügbar|disponibile|beschikbaar)\b|\btrifft (?:voraussichtlich|heute|morgen)\b|"
+        r"\ble recordamos\b|\bwir erinnern sie\b|\bnous vous rappelons\b|\ble ricordiamo\b|"
+        r"\bestimated (?:delivery|arrival)\b"),
     (2, r"\bscheduled (?:maintenance|downtime|outage)\b|\b(?:service|system|portal|site|website|"
         r"server)\b[^.\n]{0,30}\bwill be (?:unavailable|offline|upgraded|migrated)\b|"
         r"\bwartungsarbeiten\b|\bmaintenance programmée\b|\b(?:\d+|people|someone|members?) "

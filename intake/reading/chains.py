@@ -106,6 +106,8 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return
+    if _lacks_first(layout, chain):
+        return
     _drop_prepositions(chain)
     _share_unit_of_last(chain)
     if _read_butted(chain) or _read_sides(layout, chain):
@@ -129,6 +131,16 @@ def _is_open(figure: Figure) -> bool:
     """Whether its place in the chain may still say what a figure is."""
     weak = figure.role == "od" and figure.how == "place"
     return weak or figure.role in (None, "label", "die", "quantity")
+
+
+def _lacks_first(layout: Layout, chain: list[Figure]) -> bool:
+    """'Tube x .065 x 5.25': a times sign with nothing before it; the OD is not given."""
+    before = layout.tokens[chain[0].token - 1] if chain[0].token else None
+    if before is None or before.text not in ("x", "×", "*") or len(chain) > 2:
+        return False
+    set_role(chain[0], "wall")
+    set_role(chain[-1], "radius")
+    return True
 
 
 def _drop_prepositions(chain: list[Figure]) -> None:

@@ -208,4 +208,4 @@ def fits(figure: Figure, cue: Cue) -> bool:
         return value <= _THICKEST_MM  # "38 mm dick" is a diameter
     if cue.role == "wall":
         return not (unit == "in" and value > _THICKEST_IN)
-    return not (cue.role == "od" and unit == "in" and value < _THINNEST_OD_IN)
+    return not (cue.role == "od" and unit in ("in", None) and value < _THINNEST_OD_IN)

@@ -221,7 +221,7 @@ OTHER_CUES: CueWords = (
         polished to | korn | grain | weight | weighs | gewicht | poids | peso | load | rated |
         tons | ton | pressure | druck | pression | presión | pressione | druk | yield |
         tensile | hardness | old mandrel | mandrel body | mandrel dia | mandrel diameter |
-        price | target | budget | cost | preis | prix | precio | prezzo | prijs | rebate |
+        target | budget | rebate |
         corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire |
         tires | engine | rim | axle | axles | hole spacing | bolt circle | apt | suite |
         unit no | route | rt | exit | ball | balls | kugel | kugeln | glieder | billes | bolas |
@@ -234,6 +234,7 @@ OTHER_CUES: CueWords = (
     """),
     ("noise", "after", "bends | bend | hole"),
     ("noise", "before", """
+        price | cost | preis | prix | precio | prezzo | prijs |
         order | order no | order number | po | p o | purchase order | item | pos | position |
         line | part no | part number | p n | pn | art | art nr | artikel | drawing |
         drawing no | dwg | print | zeichnung | plan | dessin | disegno | plano | tekening |

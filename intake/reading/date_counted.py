@@ -22,7 +22,7 @@ def day_of(year: int, month: int, number: int) -> date | None:
     """That day, or None where there is no such day."""
     try:
         return date(year, month, number)
-    except ValueError:
+    except (ValueError, OverflowError):  # a number of nine digits is no year either
         return None  # "31 February" is left for a person
 
 

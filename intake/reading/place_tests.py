@@ -95,6 +95,12 @@ def wall_follows(layout: Layout, figure: Figure) -> bool:
     if _is_thousandths(layout, figure, after):
         return True
     thinner = after.number.value * 2 < figure.number.value
+    if after.role is None and figure.unit == after.unit == "mm":
+        # "44.45 mm 2.413 mm DOM" as "1.75 .095 DOM"
+        return after.number.value * 4 < figure.number.value and all(
+            token.kind in ("gap", "material") or token.text in _JOINTS
+            for token in layout.between(figure, after)
+        )
     return after.role is None and is_thin(after) and thinner
 
 

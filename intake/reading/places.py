@@ -152,6 +152,8 @@ def _adopt(layout: Layout, figure: Figure) -> None:
         figure.give("wall", "place")
     elif figure.unit == "D":
         figure.give("times_d", "place")
+    elif after and after.unit == "D" and after.link == "restate":
+        figure.give("radius", "same")  # "bending on 96 mm (3 x D)"
     elif after and after.role == "schedule" and after.token - figure.token <= 3:
         figure.give("od", "place")  # "2 sch 40 pipe"
     elif not (

@@ -84,7 +84,9 @@ class Relied:
             request = request.model_copy(update={"od_mm": None})  # taken below, with its evidence
         candidates = self._candidates(request, group)
         same = bool(candidates) and request.od_mm is not None and "od" in group.slots
-        if same and (request.wall_mm is None or self._is_same_tube(request)):
+        # A wall of its own is left open by a new request; an answer to our question has none.
+        answers_us = request.wall_mm is None and bool(self.asked)
+        if same and (answers_us or self._is_same_tube(request)):
             fields |= set(FIELDS) - {"quantity"}
         if self.counted_anew:
             fields.discard("quantity")

@@ -61,11 +61,14 @@ _PRICE = whole_words(
 
 def read(own: OwnText, message: Message) -> Reading:
     """Every size the sender asks for in their own text. Never raises on any text."""
-    relied = read_earlier(own, message)
-    known = relied.figures if relied is not None else ()
-    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
     head = own.text[: max(0, own.body_start - 2)]
     subject = read_stretch(head, 0) if own.subject_counts else None
+    relied = read_earlier(own, message)
+    if relied is not None and not relied.everything and subject is not None:
+        # A tube in the subject is asked for itself: what is quoted below has another.
+        relied = None if any(group.has_tube for group in subject.groups) else relied
+    known = relied.figures if relied is not None else ()
+    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
     requests = with_material_of(requests, subject)

@@ -36,11 +36,11 @@ def requests_of(
 ) -> list[SizeRequest]:
     """The requests of one part; ``beside`` is the part that may say how many are wanted, and
     ``relied`` the mail that its words may rely on."""
-    settled = _settled(stretch, relied)
-    if not settled:
+    sizes = settled(stretch, relied)
+    if not sizes:
         return []
-    groups = [group for group, _ in settled]
-    requests = [request for _, request in settled]
+    groups = [group for group, _ in sizes]
+    requests = [request for _, request in sizes]
     american = is_american(stretch.unit, message)
     days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
     for number, request in enumerate(requests):
@@ -65,20 +65,21 @@ def empty_request(
     return _finished(stretch, own, message, beside, [Group()], [SizeRequest()], [None])[0]
 
 
-def _settled(stretch: Stretch, relied: Relied | None) -> list[tuple[Group, SizeRequest]]:
+def settled(stretch: Stretch, relied: Relied | None = None) -> list[tuple[Group, SizeRequest]]:
+    """Each size of one part with the figures it is made of; lengths and their doubts only."""
     settler = Settler(stretch.original, stretch.plain, stretch.unit, stretch.offset)
-    settled: list[tuple[Group, SizeRequest]] = []
+    found: list[tuple[Group, SizeRequest]] = []
     for group in stretch.groups:
         if group.shape is None:
             group.shape = _shape_of(stretch.layout, group)
         request = settler.settle(relied.with_tube(group) if relied is not None else group)
         if request is not None:
-            settled.append((group, request))
+            found.append((group, request))
     # A stray wall or radius beside a whole size asks for no tube of its own.
-    whole = [(g, r) for g, r in settled if g.has_tube or g.shape]
+    whole = [(g, r) for g, r in found if g.has_tube or g.shape]
     # "Radius 50 and 75, the rest stays": two requests for the quoted tube.
-    radii = [(g, r) for g, r in settled if r.od_mm is not None and "clr" in g.slots]
-    return whole or radii or settled[:1]
+    radii = [(g, r) for g, r in found if r.od_mm is not None and "clr" in g.slots]
+    return whole or radii or found[:1]
 
 
 def _shape_of(layout: Layout, group: Group) -> str | None:

@@ -33,7 +33,7 @@ class Settler:
 
     def settle(self, group: Group) -> SizeRequest | None:
         """The request, or None where nothing of the group can be a size."""
-        size = self._weighed(group)
+        size = self.weighed(group)
         if size is None:
             return None
         self._use_bore(size)
@@ -55,7 +55,7 @@ class Settler:
             written_in=self._unit_of(size.best),
         )
 
-    def _weighed(self, group: Group) -> Sizing | None:
+    def weighed(self, group: Group) -> Sizing | None:
         """The group's figures with their likeliest readings; None where they have none."""
         slots = group.slots
         schedule = next((f for f in slots.get("wall", []) if f.role == "schedule"), None)

@@ -26,7 +26,7 @@ def assign_by_sole_cue(layout: Layout) -> bool:
         open_figures = [figure for figure in figures if _is_open(figure)]
         if not open_figures or any(f.link not in LISTED for f in open_figures[1:]):
             continue
-        role = _sole_role(layout, sentence, figures)
+        role = _sole_role(layout, sentence, figures, open_figures[0])
         if role is None and _are_tubes(layout, sentence, figures, open_figures):
             for figure in open_figures:
                 figure.give("od", "place")
@@ -62,15 +62,18 @@ def _is_open(figure: Figure) -> bool:
     return figure.role is None and not figure.negated and figure.is_measured
 
 
-def _sole_role(layout: Layout, sentence: int, figures: list[Figure]) -> Role | None:
-    """The length that the sentence names, if it is one and no figure of the sentence has it."""
+def _sole_role(layout: Layout, sentence: int, figures: list[Figure], figure: Figure) -> Role | None:
+    """The length that the sentence names before the figure, if it is one and no figure has it."""
     first, last = layout.spans[sentence]
-    named = {
-        cue.role
-        for token in layout.tokens[first : last + 1]
-        for cue in token.cues[:1]
-        if token.number is None and cue.role in LENGTH_ROLES
-    }
+    named: set[Role] = set()
+    for index in range(first, last + 1):
+        token = layout.tokens[index]
+        cue = next((cue for cue in token.cues if cue.role in LENGTH_ROLES), None)
+        if token.number is not None or cue is None:
+            continue
+        if index > figure.token or cue.side == "after":
+            return None  # "2 inch round, center": the radius is left out
+        named.add(cue.role)
     kinds: set[Role] = {"radius" if role in RADIUS_ROLES else role for role in named}
     held = {"radius" if f.role in RADIUS_ROLES else f.role for f in figures if f.role is not None}
     if len(kinds) != 1 or kinds & _NOT_ALONE or kinds & held:

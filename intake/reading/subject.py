@@ -9,6 +9,7 @@ from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, SizeRequest
 _APART = Decimal("0.012")
 """Lengths that differ by more than this share are two."""
 _WHY = "the subject says otherwise"
+_OTHER_UNIT = "it stands alone in the subject, read in another unit than the rest"
 _FILLED: tuple[tuple[str, FieldName | None], ...] = (
     ("od_mm", "od"), ("wall_mm", "wall"), ("clr_mm", "clr"), ("material", "material"),
     ("grade", None), ("quantity", "quantity"), ("nominal_pipe", None), ("angle_deg", None),
@@ -62,11 +63,21 @@ def filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
         if getattr(request, attribute) is None and getattr(named, attribute) is not None:
             update[attribute] = getattr(named, attribute)
             doubts.extend(doubt for doubt in named.doubts if doubt.field == field)
+            if field in LENGTH_FIELDS and _in_other_unit(request, named):
+                value = named.length_mm(field)
+                doubts.append(Doubt(field=field, readings=(value,), why=_OTHER_UNIT))
     if not update:
         return request
     evidence = sorted((*request.evidence, *named.evidence), key=lambda item: item.start)
     update |= {"evidence": tuple(evidence), "doubts": _merged(doubts)}
     return request.model_copy(update=update)
+
+
+def _in_other_unit(request: SizeRequest, named: SizeRequest) -> bool:
+    """A wall of '.65' alone may be mm; beside a 1.25 in tube it hardly is."""
+    return None not in (request.written_in, named.written_in) and (
+        request.written_in != named.written_in
+    )
 
 
 def _merged(doubts: list[Doubt]) -> tuple[Doubt, ...]:

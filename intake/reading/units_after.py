@@ -25,16 +25,18 @@ _NO_MULTIPLE = any_of(
 _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
         "'' | \" | in(?:ch(?:es)?|ches)?s?\\b\\.?(?!\\s?/) | zoll\\b | pouces?\\b | po\\b",
+        r"in(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b)",
         r"pulgadas?\b | pulg\b\.? | plg\b\.? | polegadas?\b | pol\b\.?",
         r"cale?\b(?!\s?\.?\s?\d) | pollic[ei]\b | duim\b | tommer\b | tum\b",
     )),
     ("mm", any_of(
-        r"mm\b | m\.m\. | millimet(?:er|re)s?\b | milímetros?\b | millimètres?\b",
+        r"mm\b | mm(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b|r\b)",
+        r"m\.m\. | millimet(?:er|re)s?\b | milímetros?\b | millimètres?\b",
         r"millimetri\b | mms\b",
     )),
     ("cm", any_of(r"cm\b | centimet(?:er|re)s?\b")),
     ("thou", any_of(r"thou(?:sandths?|sands?|s)?\b | mils?\b")),
-    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | g\b(?!/)")
+    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | (?<![^\d][1-6])g\b(?!/)")
         + r"(?:\s?\(?(?P<system>bwg|swg)\b\)?)?"),
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),

@@ -78,13 +78,17 @@ def _system(unit: str) -> System:
     return "in" if unit == "in" else "mm"
 
 
+_MOST_THOUSANDTHS = 260
+"""Thicker walls are not called so: '304' behind 'wall' is a stainless steel."""
+
+
 def _spoken_thousandths(figure: Figure, value: Decimal) -> bool:
     """'120 wall', 'ninety five wall': a wall in thousandths of an inch."""
     whole = value == value.to_integral_value()
     return (
         whole
         and figure.unit is None
-        and 20 <= value <= 750
+        and 20 <= value <= _MOST_THOUSANDTHS
         and figure.number.style in ("integer", "speech", "words")
     )
 

@@ -158,6 +158,16 @@ class TestRead:
         assert "\x1b" not in out
         assert "\u202e" not in out
 
+    def test_why_follows_each_message(
+        self, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        (tmp_path / "1.eml").write_text("From: a@example.com\n\n1.5 x .065, 4.5 clr\n", "utf-8")
+        (tmp_path / "2.eml").write_text("From: a@example.com\n\nDo you polish?\n", "utf-8")
+        assert main(["read", "--why", str(tmp_path)]) == 0
+        out = capsys.readouterr().out
+        assert out.index("1.eml") < out.index("why: body") < out.index("2.eml")
+        assert "There is no number in it." in out.partition("2.eml")[2]
+
 
 class TestAnswer:
     def test_reading_decision_and_draft(self, capsys: pytest.CaptureFixture[str]) -> None:
@@ -184,6 +194,20 @@ class TestAnswer:
         assert capsys.readouterr().err == (
             "bendreply: there is no text to answer: give it as TEXT or on standard input\n"
         )
+
+    def test_why_tells_each_number_and_what_else_was_weighed(
+        self, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        assert main(["answer", "--why", "mandrel for 15/8 x .083, 5 clr, call 330-555-0145"]) == 0
+        told = capsys.readouterr().out.partition("why: body")[2]
+        assert "1.875 in (0.6)" in told
+        assert "“call 330-555-0145”  phone" in told
+        assert "best  1.625" in told
+        assert "?     1.875" in told
+
+    def test_why_or_json_not_both(self, capsys: pytest.CaptureFixture[str]) -> None:
+        assert main(["answer", "--why", "--json", "2 x .065"]) == 2
+        assert "not allowed with" in capsys.readouterr().err
 
     def test_the_schema_is_printed(self, capsys: pytest.CaptureFixture[str]) -> None:
         assert main(["schema"]) == 0

@@ -297,6 +297,14 @@ CASES: list[tuple[str, dict[str, str], str, list[str], list[str]]] = [
         ["1.5 x .065"],
         ["14"],
     ),
+    (
+        "a list's lines below a signature",
+        {},
+        "1.25 OD, .083 wall, 3.75 CLR. Thx\n\n--\nBo Inc\nBending 3/8 to 3 in OD\n218-555-0121\n"
+        "\n-- \nOne of the tube list\n",
+        ["1.25 OD"],
+        ["3/8", "218", "list"],
+    ),
     ("a dash and a name", {}, "7/8 x .035 on 3.5?\n\n— Inés", ["7/8 x .035"], ["Inés"]),
     ("a dash and an item", {}, "Need:\n- 7/8 x .035\n- 1 x .035", ["- 7/8", "- 1 x .035"], []),
     (

@@ -9,6 +9,9 @@ from pathlib import Path
 
 import pytest
 
+from bendreply.intake.model import Kind, Message
+from bendreply.intake.own_text import mask
+from bendreply.intake.pipeline import Understanding
 from bendreply.intake.score import Score, ScoreError, score_folder
 from bendreply.intake.score_match import ALL_FIELDS, GoldRequest, compare, match
 from bendreply.rules.request import Doubt, Material, Shape, SizeRequest
@@ -152,6 +155,15 @@ def test_a_message_read_right_scores_full(tmp_path: Path) -> None:
     assert score.silent_misreads == []
     assert score.stated == 5  # od, wall, clr, material, quantity; grade is in no headline figure
     assert score.tags["easy"].fully_right == 1
+
+
+def test_another_reader_is_scored_by_the_same_labels(tmp_path: Path) -> None:
+    def sees_nothing(message: Message) -> Understanding:
+        return Understanding(mask(message), Kind.OTHER, "not read")
+
+    score = score_folder(folder(tmp_path, RIGHT), sees_nothing)
+    assert (score.requests, score.fully_right, score.stated) == (1, 0, 0)
+    assert [(gold, ours) for _, gold, ours, _ in score.wrong_kinds] == [(Kind.SIZES, Kind.OTHER)]
 
 
 def test_each_value_of_a_made_up_size_is_a_silent_misread(tmp_path: Path) -> None:

@@ -1,0 +1,65 @@
+"""Long mail: sorted in good time, and by what stands at its end as well as at its beginning."""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+
+from bendreply.intake.message import parse_message
+from bendreply.intake.model import Kind
+from bendreply.intake.own_text import mask
+from bendreply.intake.pipeline import understand
+from bendreply.intake.triage import automatic, classify
+
+
+def _mail(subject: str, body: str) -> bytes:
+    return (
+        f"From: Pat <pat@example.com>\nSubject: {subject}\nMessage-ID: <1@example.com>\n\n{body}"
+    ).encode()
+
+
+SNIPPETS = [
+    "_",
+    "1,",
+    ".500,00",
+    "a-",
+    "[#1",
+    "ticket #1",
+    "order 1",
+    "#1",
+    "1",
+    "a_b ",
+    "- ",
+    "\n",
+]
+
+
+@pytest.mark.parametrize("snippet", SNIPPETS, ids=repr)
+def test_a_hundred_kilobytes_of_one_snippet_are_sorted_in_good_time(snippet: str) -> None:
+    message = parse_message(_mail("x", snippet * (100_000 // len(snippet))))
+    own = mask(message)
+    start = time.process_time()
+    automatic(message, own)
+    classify(message, own, 0)
+    # Some 0.3 s on a slow machine that does other work; a pattern that backtracks takes many.
+    assert time.process_time() - start < 1.5
+
+
+_NEWS = "Tube of the month: bright, round and straight as ever. " * 400  # 22,000 characters
+
+
+def test_a_long_newsletter_is_known_by_its_footer() -> None:
+    said = understand(
+        parse_message(_mail("Autumn news", f"{_NEWS}\n\nUnsubscribe | View in browser\n"))
+    )
+    assert said.kind is Kind.AUTOMATIC, said.why_kind
+
+
+def test_what_is_asked_below_a_long_table_counts() -> None:
+    rows = "".join(f"{n}\t1.75\t.095\t{n / 2}\n" for n in range(8, 300))
+    assert len(rows) > 4000
+    body = f"Item\tOD\tWall\tCLR\n{rows}\nPlease quote one mandrel for each of the above.\n"
+    said = understand(parse_message(_mail("list", body)))
+    assert said.kind is Kind.SIZES, said.why_kind
+    assert "asks" in said.why_kind
