@@ -147,6 +147,9 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
     """'1.75 wall .095': the cue between two figures is the next one's where only that can be it."""
     role = right.cue.role
     after = layout.after_in_sentence(figure)
+    behind = right.cue == Cue("centres", "after")
+    if behind or (after is not None and (after.unit or "")[:5] == "noise"):
+        return False  # 'on 2-1/2" centers (180 return)', '3 in rad 90 deg'
     if role not in LENGTH_ROLES or after is None or not _serves_next(layout, figure, right.token):
         return False
     if layout.tokens[after.token].cues or _has_own_cue(layout, after):

@@ -58,7 +58,7 @@ SIZE_CUES: CueWords = (
     """),
     ("wall", "both", """
         wall | walls | th | wall thickness | wall thk | wall thick | tube wall | wallthickness |
-        wt | w t | wth | thickness | thk | nominal wall | wandstärke |
+        wt | w t | wth | thickness | thk | nominal wall | wandst | wdst | wandstärke |
         wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung |
         materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |
@@ -113,6 +113,7 @@ SIZE_CUES: CueWords = (
         centerlines
     """),
     ("radius", "both", """
+        biegerad | bieger | br |
         radius | radii | raduis | radious | radus | raidus | bend raduis | radiuses | rad |
         rads | r | bend radius | bend rad | bending radius | bend radii | bending radii |
         radius of bend | die radius | former radius | formers | die rad | tool radius |

@@ -66,3 +66,16 @@ def cues_of(words: Sequence[str]) -> tuple[int, tuple[Cue, ...]]:
 def _same_word(said: str, word: str) -> bool:
     """Whether a word is the phrase's, or its plural: 'outside diameters'."""
     return said == word or (len(word) > 3 and said == word + "s")
+
+
+_GOES_ON = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ \t]*$")
+_LONG_ABBREVIATIONS = frozenset(("wandst", "biegerad", "bieger", "aussend"))
+
+
+def point_belongs(word: str, text: str, place: int) -> bool:
+    """Whether the point before ``place`` belongs to the word, as in 'dia. 38'.
+
+    That of 'cut the legs. The tube is 38' ends the sentence.
+    """
+    short = len(word) <= 4 or word in _LONG_ABBREVIATIONS
+    return len(word) == 1 or (short and _GOES_ON.match(text, place) is not None)

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from collections.abc import Collection
 from decimal import Decimal
 
-from .cues import WORD, Cue, cues_of, longest_cue
+from .cues import WORD, Cue, cues_of, longest_cue, point_belongs
 from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, multiple_at
 from .number_words import WORDS, words_at
@@ -44,7 +44,6 @@ _NAMED_SCHEDULE = re.compile(
 )
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
-_ABBREVIATED = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ \t]*$")
 _BETWEEN_CUE_WORDS = re.compile(r"[ .\-/'()·]{0,2}")
 
 
@@ -295,10 +294,8 @@ class _Lexer:
         if not used:
             return None
         end = ends[used - 1]
-        if self.text[end : end + 1] == "." and len(words[used - 1]) <= 4:
-            # The point of "dia. 38" belongs to the word; that of "the legs. The tube is" to none.
-            lone = len(words[used - 1]) == 1
-            end += 1 if lone or _ABBREVIATED.match(self.text, end + 1) else 0
+        if self.text[end : end + 1] == ".":
+            end += 1 if point_belongs(words[used - 1], self.text, end + 1) else 0
         self._add("cue", at, end)
         self.tokens[-1].cues = cues
         return end

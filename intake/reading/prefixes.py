@@ -11,12 +11,12 @@ from .roles import Role
 _NUMBER = r"(?=[\d.])"
 _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("radius", "radius", any_of(
-        r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?[ \t](?=\d) | \brm\s?[=:]?\s?(?=[\d.])"
+        r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?[ \t](?=\d) | \br[mcb]\s?[=:]?\s?(?=[\d.])"
     )),
     ("inside", "inside_r", rf"\b(?:ri|ir)\s?[=:]?\s?{_NUMBER}"),
     ("wall", "wall", any_of(
         r"\b[ts]\s?[=:]\s?(?=[\d.,]) | (?:\b|(?<=x))t(?=\d) | \bs(?=\d[.,]\d)",
-        r"\bwt?\s?[=:]\s?(?=[\d.])",
+        r"\bwt?\s?[=:]\s?(?=[\d.]) | (?<=[/,;x×]\s)[ts]\s(?=\d[.,]\d)",
     )),
     ("od", "od", any_of(
         r"\b(?:da|od|de)(?:\s?[=:]\s?|\s?(?=\d\d\s?x)|(?=[\d.]))",

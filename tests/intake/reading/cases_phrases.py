@@ -14,6 +14,7 @@ LEGS = [  # the legs of a half circle lie two centreline radii apart
     case("legs-fr", "tube acier 26,9 x 2,3, cintrage à 180°, entraxe des deux branches 108 mm", mm("26.9", "2.3", "54")),
     case("legs-de", "Rohr 22 x 1,5 mm, 180°-Bogen, Abstand der Schenkel von Mitte zu Mitte 90 mm", mm("22", "1.5", "45")),
     case("legs-es", "tubo 25 x 1,5 mm, curva de 180°, distancia entre ejes de las dos ramas 100 mm", mm("25", "1.5", "50")),
+    case("legs-on-centers", '1" x 16ga, bent on 2-1/2" centers (180 return)', inch("1", "0.065", "1.25")),
     case("legs-length", "1.75 x .095 wall, 5.25 CLR. The legs are 8 inches and 12 inches.", _SIZE),
     case("holes-centre-to-centre", "1.75 x .095 wall, 5.25 CLR. Bolt holes are 4 inches centre to centre.", _SIZE),
     case("centre-of-tube", "arms are brass tube, .500 outside, .035 wall, a radius of 1.25 (centre of tube). All inches.", inch("0.5", "0.035", "1.25")),

@@ -18,6 +18,10 @@ SIGNS = [
     case("dash-half-inch", "1/4 inch OD, 18ga wall - 1/2 in centerline radius", inch("0.25", "0.049", "0.5")),
     case("tolerance-signed", "38 +0.1/-0.2 x 1.5 mm, R 57 mm", mm("38", "1.5", "57")),
     case("tolerance-zero", "38 +0.1/0 mm OD x 1.5 mm wall, R 57 mm", mm("38", "1.5", "57")),
+    case("t-behind-slash", "OD 60,3 / t 2,9 / Rm 150 mm", mm("60.3", "2.9", "150")),
+    case("rc", "Tube Ø 21.3 mm ép. 2.6, Rc 45", mm("21.3", "2.6", "45")),
+    case("de-short-words", "Rohr-Ø 33,7 Wandst. 2,6 Biegerad. 76", mm("33.7", "2.6", "76")),
+    case("ninety-s", "for 2 in exhaust .065 wall, 3in rad 90s", inch("2", "0.065", "3")),
     # A comma joins values of one kind only.
     case("whole-od-then-gauge", "4.5 CLR, 3, 11 ga", inch("3", "0.12", "4.5")),
     case("whole-od-then-wall", "R4, 2, .065 wall, 304", inch("2", "0.065", "4")),
