@@ -147,6 +147,19 @@ PRICE_GIVEN = (
 
 # A general question: it has an answer without any tube.
 GENERAL = (
+    r"\bwhat(?:'s|’s| is) (?:the |your )?(?:\w+ )?(?:largest|smallest|biggest|longest|shortest|"
+    r"thinnest|thickest|heaviest|max(?:imum)?|min(?:imum)?)\b|\bwas ist (?:der|die|das|ihr\w*) "
+    r"(?:größte|kleinste|dickste|dünnste)\w*\b|\bquels? (?:est|sont) (?:le|les|la) plus (?:gros|"
+    r"petit|grand)\w*\b|\bcuál es (?:el|la) (?:\w+ )?(?:mayor|menor|máxim\w+|mínim\w+)\b|"
+    r"\bqual è (?:il|la) (?:\w+ )?(?:massim\w+|minim\w+|più)\b|\bwat is (?:de|het|uw) "
+    r"(?:grootste|kleinste|dikste|dunste)\b",
+    # What it takes to ask for a price asks for none yet.
+    r"\b(?:informations?|renseignements|données)\b[^.?\n]{0,40}\b(?:fournir|donner|besoin|faut|"
+    r"nécessaires?|attendez)\b|\bwelche (?:angaben|daten|informationen|maße)\b|\bwas brauchen sie "
+    r"(?:von|für|alles)\b|\bqué (?:datos|información|medidas)\b|\b(?:quali|che) (?:dati|"
+    r"informazioni|misure)\b|\bwelke (?:gegevens|maten|informatie)\b|\bwat (?:hebben jullie|"
+    r"heeft u|"
+    r"hebt u) (?:allemaal )?nodig\b",
     r"\bextra\b[^.?\n]{0,30}\bhow much\b|\bhow much (?:extra|more|weight|clearance)\b",
     r"\bdo you (?:guys |still |also )?(?:make|stock|sell|carry|have|do|offer|"
     r"supply) (?:\w+ ){0,3}(?:mandrels|tooling|dies|wiper)",
@@ -183,8 +196,11 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|"
-    r"(?:it|this|that|one) (?:going|gonna)|happening|wrong|the (?:price|cost|status|hold|"
+    r"\bwall factor\b|\bd of bend\b|\bis it (?:really )?(?:true|right) (?:that|what)\b|"
+    r"\brule ?books?\b|"
+    r"\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|(?:it|this|that|one) (?:going|"
+    r"gonna)|happening|wrong|(?:your |the )?(?:\w+ )?(?:price|cost|delivery|lead ?time)|the "
+    r"(?:price|cost|status|hold|"
     r"difference in price|wait)|your)|\bdifference between\b|\bexplain\b|\bclarify\b|\brule of "
     r"thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|would|can) (?:i|we|you|"
     r"one) (?:measure|work|calculate|set|clean|store|polish|know|find|tell)\b",

@@ -14,7 +14,10 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"(?<!send )(?<!send the )(?<!send an )\binvoices?\b(?! (?:to|when|address|us at|me|"
             r"us|goes))"),
         (5, r"\bremittance\b|\bpayment (?:advice|notice|confirmation|reminder|received|has been|"
-            r"was|sent|made)\b|\b(?:over|past) ?due\b|\bstatement of account\b|\baccount "
+            r"was|sent|made)\b|\b(?:over|past) ?due\b|\bok(?:ay)? to pay\b|\b(?:credit|"
+            r"debit) (?:for|of|"
+            r"us|me)\b[^.?\n]{0,12}[$€£\d]|\bprice (?:mismatch|discrepancy|difference)\b|"
+            r"\bmismatch\b|\bstatement of account\b|\baccount "
             r"statement\b|\bcharged (?:me |us |my card )?(?:twice|double|again)\b"),
         (5, r"\b(?:have|has|was|been|we|i|already|just)(?:'ve)? paid\b|^\W*paid\b|\bcredit note\b|"
             r"\bpro ?forma\b(?! please)|\b(?:our|new|change of|updated) bank (?:details|"

@@ -45,7 +45,9 @@ SELLING: tuple[Elsewhere, ...] = (
             r"(?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) (?:help|offer|provide|supply|make)\b|"
             r"\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|\brates? go up\b|\b(?:do you|"
             r"anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
-        (5, r"\b(?:\d+|ten|fifteen|thirty|few) (?:minutes?|mins?)\b[^.?\n]{0,40}\b(?:call|chat|"
+        (5, r"(?<!give a )(?<!giving a )(?<!hold a )\b(?:\d+|ten|fifteen|thirty|few) "
+            r"(?:minutes?|mins?)\b"
+            r"[^.?\n]{0,40}\b(?:call|chat|"
             r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|"
             r"\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|meeting)\b|\bhop on a "
             r"call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad "
