@@ -196,6 +196,13 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
+    r"\bwhat(?: are|'re| am|'m)? (?:we|i) doing wrong\b|\bwhat could (?:cause|be causing)\b|"
+    r"\bany idea "
+    r"(?:why|what)\b|\bworan (?:kann|könnte|mag|liegt)\b|\bwas machen wir falsch\b|\bd'où (?:ça|"
+    r"cela|"
+    r"vien)|\bà quoi (?:c'est|est-ce|cela est) dû\b|\ba qué se debe\b|\bqué (?:hacemos|estamos "
+    r"haciendo) mal\b|\b(?:da )?(?:che )?cosa (?:dipende|sbagliamo)\b|\bwaar (?:ligt|kan|zou) dat "
+    r"(?:aan|liggen)|\bwat doen we (?:fout|verkeerd)\b|\bvad gör vi fel\b|\bco robimy źle\b",
     r"\bwall factor\b|\bd of bend\b|\bis it (?:really )?(?:true|right) (?:that|what)\b|"
     r"\brule ?books?\b|"
     r"\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|(?:it|this|that|one) (?:going|"
@@ -246,12 +253,16 @@ TRADE = (
     r"works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|\blieferung|"
     r"\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|\bprezz|\bpagament|"
     r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bangebot|\bskonto|\brabatt|\boffre\b|\bdevis\b|"
-    r"\boferta|\bofferta|\bofferte\b|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
+    r"\boferta|\bofferta|\bofferte\b|\bpreventiv|\bpresupuest|\bprijsopgave|\bwycen|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
     r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",
 )  # fmt: skip
 
 ASKING = (
     r"\?|？",
+    # Typed without the mark: "does the price include the rod adapter".
+    r"^\W*(?:how|what|which|why|where|when|does|do|can|could|would|should|is|are) (?:the|a|an|"
+    r"you|your|"
+    r"i|we|it|this|that|they|long|many|much|far|often)\b",
     r"\b(?:could|can|would) you (?:please )?(?:tell|explain|advise|clarify|let me know|say|"
     r"help)\b|\b(?:please|kindly) (?:also )?(?:tell|explain|advise|clarify|let me know|"
     r"mention|say)\b|\bi(?:'d| would) like to (?:know|understand|ask)\b|\bi(?:'m|"

@@ -35,7 +35,7 @@ SELLING: tuple[Elsewhere, ...] = (
             r"\bmoq\b[^.\n]{0,12}\d"),
         (5, r"\b(?:who|which person)\b[^.?\n]{0,30}\b(?:buys|buying|purchasing|sourcing|handles|"
             r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) "
-            r"i (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
+            r"(?:i|we) (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
             r"samples?|price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the "
             r")?(?:catalog|samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif "
             r"(?:you )?interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),

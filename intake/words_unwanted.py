@@ -9,6 +9,8 @@ from __future__ import annotations
 from .words_elsewhere import Elsewhere
 
 _REQUEST = r"(?:request|enquiry|inquiry|rfq|quote request|quotation request|e-?mail of)"
+_BUT_TOOL = r"(?:(?!mandr|dorn|doorn|\banim[ae]\b)[^.?\n])"
+"""What may stand before a length of tube: '1 Dorn für 10 m Rohr' wants a mandrel."""
 _OUR = r"(?:my|our|the|that|this|yesterday's|monday's|last week's)"
 
 UNWANTED: tuple[Elsewhere, ...] = (
@@ -19,10 +21,12 @@ UNWANTED: tuple[Elsewhere, ...] = (
              r"obsolete|void|dead|settled|no longer (?:needed|required|valid)|closed|filed)\b|"
              r"\b(?:no need to|don['’]?t bother to|you needn['’]?t|(?:please )?(?:don['’]?t|do not)"
              r" bother(?: to)?) (?:quote|price|quoting|pricing)\b"),
-        (10, r"\banfrage\b(?=[^?]{0,80}\b(?:ziehe[n]? (?:wir|ich)\b[^.?\n]{0,20}\bzurück|"
+        (10, r"\banfrage\b(?=[^?]{0,80}\b(?:ziehe[n]? (?:wir|ich)\b[^.?\n]{0,20}(?<!nicht "
+             r")\bzurück|"
              r"zurück(?:ziehen|nehmen|gezogen)|hinfällig|gegenstandslos|erledigt|storniere?n?|"
              r"nicht mehr (?:aktuell|nötig|weiter)))|\b(?:ziehe[n]?|nehme[n]?) (?:wir |ich )?"
-             r"(?:unsere|meine|die) (?:\w+ )?anfrage\b[^.?\n]{0,40}\bzurück|\bkein angebot "
+             r"(?:unsere|meine|die) (?:\w+ )?anfrage\b[^.?\n]{0,40}(?<!nicht )\bzurück|\bkein "
+             r"angebot "
              r"(?:mehr )?(?:\w+ )?(?:erstellen|abgeben|ausarbeiten|schicken|machen|nötig)\b|"
              r"\bbrauch\w* (?:wir |ich )?(?:doch )?kein angebot\b|\bziehe[n]? (?:wir|ich) "
              r"(?:hiermit )?"
@@ -50,16 +54,21 @@ UNWANTED: tuple[Elsewhere, ...] = (
             r"(?=[^.?\n]{0,40}\bsin\b|\W*$)|\bsolo (?:il|i) tub[oi]\b(?=[^.?\n]{0,40}\bsenza\b|"
             r"\W*$)|\balleen (?:de|het) (?:buis|buizen)\b(?=[^.?\n]{0,40}\b(?:geen|zonder)\b|"
             r"\W*$)"),
-        (6, r"\b(?:quote|price|pricing|need|buy|order|sell|want|supply|cost)\b(?: \w+){0,3} "
+        (6, r"\b(?:quote|price|pricing|need|buy|order|sell|want|supply|cost)\b(?: "
+            r"(?!mandr)\w+){0,3} "
             r"[\d.,]+ ?(?:ft|foot|feet|'|lengths?|sticks?|joints?|bars|metres?|meters?|mtrs?|m|kg|"
             r"lbs?|tons?|tonnes?)\b(?: long)?(?: of)?\b[^?\n]{0,40}\b(?:tube|tubing|pipe|dom|"
             r"erw|hrew|4130|304l?|316l?)\b(?![^.?\n]{0,20}\bmandrel)"),
-        (6, r"\b(?:angebot|preis|benötig\w*|brauche\w*|bestelle\w*|liefern)\b[^.?\n]{0,30} "
+        (6, r"\b(?:angebot|preis|benötig\w*|brauche\w*|bestelle\w*|liefern)\b" + _BUT_TOOL +
+            r"{0,30} "
             r"[\d.,]+ ?(?:m|meter|lfm|stangen|kg)\b[^.?\n]{0,30}\w*rohre?\b(?!\w*dorn)|\b(?:prix|"
-            r"devis|besoin)\b[^.?\n]{0,20} [\d.,]+ ?(?:m|mètres|barres|kg) de tubes?\b|"
-            r"\b(?:precio|oferta|necesit\w+)\b[^.?\n]{0,20} [\d.,]+ ?(?:m|metros|barras|kg) de "
-            r"tubos?\b|\b(?:prezzo|preventivo|offerta|serv\w+)\b[^.?\n]{0,20} [\d.,]+ ?(?:m|metri|"
-            r"barre|kg) di tub[oi]\b|\b(?:prijs|offerte|nodig)\b[^.?\n]{0,20} [\d.,]+ ?(?:m|meter|"
+            r"devis|besoin)\b" + _BUT_TOOL + r"{0,20} [\d.,]+ ?(?:m|mètres|barres|kg) de tubes?\b|"
+            r"\b(?:precio|oferta|necesit\w+)\b" + _BUT_TOOL +
+            r"{0,20} [\d.,]+ ?(?:m|metros|barras|kg) de "
+            r"tubos?\b|\b(?:prezzo|preventivo|offerta|serv\w+)\b" + _BUT_TOOL +
+            r"{0,20} [\d.,]+ ?(?:m|metri|"
+            r"barre|kg) di tub[oi]\b|\b(?:prijs|offerte|nodig)\b" + _BUT_TOOL +
+            r"{0,20} [\d.,]+ ?(?:m|meter|"
             r"lengtes|kg) buis\b"),
     )),
 )  # fmt: skip

@@ -57,7 +57,7 @@ BARE_WISHES = phrases(
     "need | needs | want | require | requires | i need | wtb | iso | brauche | brauchen",
     "bräuchte | benötige | benötigen | suche | suchen | cherche | cherchons | besoin de",
     "necesito | necesitamos | busco | buscamos | ocupo | cerco | cerchiamo | serve | zoek",
-    "zoeken | potrzebuję | szukam | behöver | söker",
+    "zoeken | potrzebuję | potrzebujemy | szukam | szukamy | behöver | söker",
 )
 """Directly before 'mandrel' without an article these ask for one."""
 OWNS = phrases(
