@@ -180,7 +180,8 @@ ASKS_PIECE = (
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
     r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) "
     r"falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b",
-    r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
+    r"\b(?:mi|ci|me ne|ce ne|ne) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) "
+    r"(?!lavoro)|\bordinare\b|"
     r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
     r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)|\b(?:mi|ci) manca(?:no)?\b",
     r"\bnodig\b|\bzoek(?:en)? (?:een|wij|ik)\b(?! baan)|\b(?:ik|wij|we) zoek|\b(?:willen?|graag|"

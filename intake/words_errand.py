@@ -39,6 +39,9 @@ NAMED_FIGURES = (
 
 # A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
 DEFINITE = (
+    r"\b(?:my|our) (?:\w+ )?mandrels?\b(?! (?:we|i) (?:need|want))|\b(?:unser|mein) (?:\w+ "
+    r")?\w{0,8}dorn\b|\b(?:notre|mon) mandrin\b|\b(?:nuestro|mi) mandril\b|\b(?:nostro|mio) "
+    r"mandrino\b|\b(?:onze|mijn) (?:\w+ )?doorn\b",
     r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|"
     r"\b(?:the|that|your|those|the two) (?:\d[\d /.-]{0,10}[\"”]? ?(?:x|by) ?\.?\d[\d.]*|"
     r"\d*[./]\d+)[\"”]?(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|"
@@ -253,7 +256,10 @@ TRADE = (
     r"works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|\blieferung|"
     r"\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|\bprezz|\bpagament|"
     r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bangebot|\bskonto|\brabatt|\boffre\b|\bdevis\b|"
-    r"\boferta|\bofferta|\bofferte\b|\bpreventiv|\bpresupuest|\bprijsopgave|\bwycen|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
+    r"\boferta|\bofferta|\bofferte\b|\bmindermeng|\bmindestbestell|\bzuschlag|\bclosed\b|"
+    r"\bbetriebsferien|\bgeöffnet|\bouverts?\b|\bferm[ée]|\babiert|\bcerrad|\baperti\b|\bchius|"
+    r"\babhol|\bafhalen|\brecoger\b|\bpick up\b|\britir|\bpreventiv|\bpresupuest|\bprijsopgave|"
+    r"\bwycen|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
     r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",
 )  # fmt: skip
 

@@ -180,6 +180,9 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"snapped|split|seized|chipped|bent|peel\w+|too (?:big|small|tight|loose|short|"
             r"long))\b|\b(?:cracked|broke|snapped) (?:after|on) (?:only |just )?(?:\d+|the first|"
             r"two|three)\b"),
+        (10, r"\b(?:like|need|have|wish|going|want) to (?:return|send back) (?:it|them|this|the|my|"
+             r"our|one|\d)\b|\bbut (?:it|they|this)(?:['’]s| is| are|['’]re) (?:marked|stamped|"
+             r"labell?ed|engraved)\b"),
         (5, r"\b(?:unacceptable|disappointed|not happy|unhappy|fed up|disgusted|a joke|not good "
             r"enough|pick it up|last straw)\b|\b(?:return|send|sending|returning|ship|take) (?:it|"
             r"them|this|the mandrel|these) (?:back|for)\b|\bwant to return\b|\bnot paying\b"),

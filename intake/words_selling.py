@@ -52,6 +52,16 @@ SELLING: tuple[Elsewhere, ...] = (
             r"\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|meeting)\b|\bhop on a "
             r"call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad "
             r"to (?:know|learn|hear)\b"),
+        (5, r"\b(?:may|can|could|shall) we (?:send|offer|quote|present|show|supply) you\b|"
+            r"\b(?:dürfen|"
+            r"können|dürften|sollen) wir ihnen\b[^.\n]{0,40}\b(?:angebot|liste|muster|katalog|"
+            r"preise)\b|"
+            r"\bpouvons-nous vous (?:envoyer|proposer|faire)\b|\bpodemos (?:enviarles|ofrecerles|"
+            r"mandarles)\b|\bpossiamo (?:inviarvi|offrirvi|proporvi|mandarvi)\b|\bmogen wij u\b"),
+        (5, r"\bwir (?:liefern|führen|vertreiben|lagern|produzieren) (?:\w+ )?\w*(?:rohre|stähle|"
+            r"profile|kugeln|werkzeuge)\b[^?\n]{0,60}(?:\bab lager\b|\bab werk\b|\bin allen\b|"
+            r"\bmm\b|"
+            r"\d x \d)"),
         (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
             r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) "
             r"(?:that )?(?:you|your (?:website|site|company|page|profile))\b"),

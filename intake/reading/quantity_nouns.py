@@ -89,7 +89,7 @@ class Nouns:
         return 0
 
     def is_compound(self, at: int) -> bool:
-        """Whether it only says what kind of thing the next noun is: 'Mandrel bends', 'a mandrel bender': English only."""
+        """Whether it only says what the next noun is like, as in 'mandrel bends': English only."""
         english = self.text[at].startswith(("mandrel", "mandral", "mandrill"))
         return english and self.words.at(at + 1) in w.COMPOUND
 

@@ -167,7 +167,8 @@ ASKS_BARE = phrases(
 )
 # The same behind the number: "one please", "1 ought to do", "two to start".
 ASKS_BARE_AFTER = phrases(
-    "a piece | only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
+    "a piece",
+    "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
     "suffices",
     "would be enough | should be enough | will be enough | to start | to begin | for now",
