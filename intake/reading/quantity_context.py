@@ -173,7 +173,7 @@ class Context:
 
     def _is_in_question(self, verb: int) -> bool:
         """'Does 2 x .065 need mandrel support', 'the ones that need mandrel bending'."""
-        return any(self.text[at] in _ASKED for at in self.words.before(verb, _FAR))
+        return any(self.text[at] in _ASKED for at in self.words.before(verb, 2 * _FAR))
 
     def is_bare_wish(self, noun: int) -> bool:
         """Whether 'need', 'brauche' leads straight to the noun, or with one word between."""

@@ -167,3 +167,22 @@ def test_the_other_part_of_the_message_names_it(
 def test_two_materials_in_the_other_part_are_a_doubt() -> None:
     (request,) = read_text("304 or 4130", "mandrel 38 x 1.5 R 57")
     assert [doubt.field for doubt in request.doubts] == ["material"]
+
+
+@pytest.mark.parametrize(
+    ("body", "family"),
+    [
+        ("304, 38 x 1.5, R 57. Also the same tube in 6061 someday, not now.", SS),
+        ("1.4301, Rohr 38 x 1,5, R 57. Aluminium später, jetzt noch nicht.", SS),
+        ("inox 304, tube 38 x 1,5, R 57. Laiton plus tard, pas maintenant.", SS),
+        ("6061, 38 x 1.5, R 57. Maybe 304 later, not yet.", AL),
+        ("38 x 1.5 in 304, not yet in stock, R 57", SS),
+        ("6061, not now made by our usual mill. 38 x 1.5, R 57", AL),
+        ("buis 42,4 x 2,6, straal 150, gewone zwarte gasbuis", CS),
+        ("tubo nero 42,4 x 2,6, raggio 150", CS),
+    ],
+)
+def test_a_material_for_some_other_day_is_not_the_tubes(body: str, family: Material) -> None:
+    (request,) = read_text(body)
+    assert request.material == family
+    assert "material" not in [doubt.field for doubt in request.doubts]
