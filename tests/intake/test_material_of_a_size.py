@@ -186,3 +186,19 @@ def test_a_material_for_some_other_day_is_not_the_tubes(body: str, family: Mater
     (request,) = read_text(body)
     assert request.material == family
     assert "material" not in [doubt.field for doubt in request.doubts]
+
+
+_LIST = "1) 48 x 3, R 180\n2) 60 x 3, R 220\n3) 33 x 3, R 120\n\n"
+
+
+@pytest.mark.parametrize(
+    ("words", "families"),
+    [
+        ("Items 1 and 2: A53. Item 3: 304.", [CS, CS, SS]),
+        ("304 for items 1 and 3, A53 for item 2.", [SS, CS, SS]),
+        ("Pos. 1 und 3 aus 1.4301, Pos. 2: S235.", [SS, CS, SS]),
+        ("Lignes 1 et 2 : inox 304. Ligne 3 : aluminium.", [SS, SS, AL]),
+    ],
+)
+def test_materials_by_the_number_of_the_item(words: str, families: list[Material]) -> None:
+    assert [request.material for request in read_text(_LIST + words)] == families
