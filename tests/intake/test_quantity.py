@@ -98,7 +98,7 @@ _LIST = "1) 1.9 x .145, 7 clr\n2) 2.375 x .154, 9 clr\n\n"
 TWO_SIZES = [
     ("by-item", f"{_LIST}Two mandrels of item 1, one of each of the others.", [2, 1]),
     ("by-both-items", f"{_LIST}2 mandrels for line 1. 3 mandrels for line 2.", [2, 3]),
-    ("by-item-de", f"{_LIST}Bitte zwei Dorne von Position 2 und 1 Stück von Position 1.", [1, 2]),
+    ("by-item-fr", f"{_LIST}1 mandrin pour ligne 1. Deux mandrins pour ligne 2.", [1, 2]),
     ("no-such-item", f"{_LIST}Two mandrels of item 7, please.", [None, None]),
     ("each", "2 each: mandrel 1.5 x .065, 4.5 clr and mandrel 2 x .083, 6 clr", [2, 2]),
     ("one-of-each", "1.5 x .065, 4.5 clr and 2 x .083, 6 clr. One mandrel of each please.", [1, 1]),
