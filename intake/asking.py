@@ -18,9 +18,15 @@ _FEASIBLE = Late(words_asking.FEASIBLE)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 _GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
+_SEEKS_SUPPLIER = Late(words_asking.SEEKS_SUPPLIER)
 _PRICE_GIVEN = Late(words_errand.PRICE_GIVEN)
 _PUTS_RIGHT = Late(words_asking.PUTS_RIGHT)
 _REQUOTE = Late(words_asking.REQUOTE)
+_TWO_QUESTIONS = re.compile(
+    r",?\s(?:and|und|et|y|e|en)\s(?=(?:how|what|where|why|which|wie|was|wo|warum|welche[rs]?|comment|"
+    r"quel(?:le)?s?|pourquoi|cómo|qué|cuál|dónde|come|quale|che|dove|hoe|wat|waar|welke?)\b)",
+    re.IGNORECASE,
+)
 _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
 
 
@@ -70,6 +76,8 @@ def act(sentence: Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float
     if feasible is not None and not sentence.spoilt:
         return 6.0, f'asks whether it can be done ("{said_words(feasible)}")'
     piece = _ASKS_PIECE.search(said)
+    if piece is not None and not sizes_read and _SEEKS_SUPPLIER.search(said):
+        return 0.0, ""
     if piece is not None:
         sized = sizes_read and (about_tool or _FIGURES.search(said))
         weight = 6.0 if sentence.names_tool else 5.0 if sized else 3.0 if about_tool else 2.0
@@ -81,7 +89,13 @@ def _act_beside_a_question(
     sentence: Sentence, sizes_read: int, price: re.Match[str] | None
 ) -> tuple[float, str]:
     """How much a sentence asks for tooling that asks to be told something as well."""
-    if not sizes_read or sentence.spoilt or _KNOWLEDGE.search(sentence.text):
+    if not sizes_read or sentence.spoilt:
+        return 0.0, ""
+    if _KNOWLEDGE.search(sentence.text):
+        for clause in _TWO_QUESTIONS.split(sentence.text):
+            price = None if _KNOWLEDGE.search(clause) else _ASKS_PRICE.search(clause)
+            if price is not None:
+                return 5.0, f'asks a price ("{said_words(price)}")'
         return 0.0, ""
     feasible = _FEASIBLE.search(sentence.text)
     if feasible is not None:

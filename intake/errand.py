@@ -21,6 +21,7 @@ from .late import Late
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_selling import SELLING
+from .words_unwanted import UNWANTED
 
 _BEGINNING, _END = 4_000, 1_500
 """People say what they want in their first few thousand characters, or below a long table [so many
@@ -51,7 +52,7 @@ _TRADE = Late(words_errand.TRADE)
 _ASKING = Late(words_errand.ASKING)
 _ELSEWHERE = [
     (group, [(weight, Late([cue])) for weight, cue in group.cues])
-    for group in (*ORDERS, *SELLING, *ELSEWHERE)
+    for group in (*ORDERS, *SELLING, *ELSEWHERE, *UNWANTED)
 ]
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""

@@ -19,9 +19,11 @@ ASKS_PRICE = (
     r"\bpricing (?:for|on)\b|\babout (?:a |the )?(?:price|cost)\b|\b(?:my|our) (?:request|enquiry|"
     r"inquiry|rfq|note|quote request)\b|\b(?:unsere|meine) anfrage\b|\b(?:notre|ma) demande\b|"
     r"\b(?:nuestra|mi) (?:solicitud|consulta)\b|\b(?:nostra|mia) richiesta\b|\b(?:onze|mijn) "
-    r"aanvraag\b|\bprice check\b|^\W*(?:price|lead ?time|delivery|tempi|prezzo|délai|prix|plazo|"
-    r"precio|lieferzeit|preis|levertijd|prijs|termin|pris|cena)(?: (?:and|und|et|y|e|en|i|och|/|&) "
-    r"\w+)?\W*\?|\b(?:please|pls|can you|could you|you) price\b|\byour (?:\w+ )?(?:best|lowest) "
+    r"aanvraag\b|\bprice check\b|^\W*(?:price|prezzo|prix|precio|preis|prijs|"
+    r"pris|cena)(?: (?:and|und|et|y|e|en|i|och|/|&) "
+    r"\w+)?\W*\?|\w+ (?:and|und|et|y|e|en|i|och|/|&) (?:price|cost|prezzo|prix|precio|preis|prijs|"
+    r"pris|cena)\W*\?|\b(?:please|pls|can you|could you|you) price\b|\byour (?:\w+ "
+    r")?(?:best|lowest) "
     r"(?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|\b(?:inform|advise|tell|know|give|send|"
     r"need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|\b(?:number|figure|ballpark) (?:on|for) (?:a|"
     r"an|one|the|two|\d)\b",
@@ -145,7 +147,8 @@ ASKS_PIECE = (
     r"(?:owned|bought|got|had) (?:one|a)\b|\bhop(?:e|ing) for a number\b|\badd (?:one|a|another|"
     r"two|\d) (?:more|mandrel)|\bwhat (?:have|would) you (?:got|suggest|recommend|use|make)\b|"
     r"\bplease do the needful\b|\bawaiting (?:your )?(?:favou?rable|kind)",
-    r"\b(?:like|wish|ready|going|please|me|and|will) (?:to )?(?:re-?)?order\b(?! (?:no|"
+    r"(?<!not )(?<!n't )\b(?:like|wish|ready|going|please|me|and|will) (?:to "
+    r")?(?:re-?)?order\b(?! (?:no|"
     r"number|#|\d|status|was|is|form))|\b(?:to|want to) order (?:a|an|one|two|three|\d|another)\b|"
     r"\b(?:we|i) order (?:a|one|two|three|\d)|\bplace (?:an|the|this|our) order (?:for|of)\b|"
     r"\b(?:our|new|attached|attached is|find) (?:purchase )?order (?:for|attached)\b|"
@@ -155,7 +158,7 @@ ASKS_PIECE = (
     r"^\W*(?:new )?purchase order\b(?! \S+ rev)",
     r"\b(?:please|pls|kindly) (?:\w+ )?(?:supply|make|provide|send (?:me|us)? ?(?:a|an|one|two|"
     r"\d)\b(?! (?:copy|refund|new label|label|receipt|tracking)))",
-    r"\b(?:one|another|the right one|the next size|two|three|a pair) (?:more )?(?:please|pls|"
+    r"\b(?:one|another|the right one|the next size|two|three|a pair),? (?:more )?(?:please|pls|"
     r"thanks|only|apiece)\b|\b(?:two|three|four|\d) (?:of them |off? )?please\b|\bplease x ?\d|"
     r"\bi(?:'ll|’ll|'d|’d| would) (?:take|have) (?:one|two|three|\d|a (?:pair|set|couple))\b|\bput "
     r"me down for\b|\bone (?:each|apiece)\b|\b(?:same|usual) deal\b|\bthis time (?:it's|its|for|"
@@ -177,7 +180,8 @@ ASKS_PIECE = (
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
     r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) "
     r"falta\b|\b(?:mánd|env[íi])\w*(?:me|nos) (?:un|otro|uno|dos)\b",
-    r"\b(?:mi|ci) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) (?!lavoro)|\bordinare\b|"
+    r"\b(?:mi|ci|me ne|ce ne|ne) serv(?:e|ono|irebbe)\b|\bbisogno di\b|\bcerc(?:o|hiamo) "
+    r"(?!lavoro)|\bordinare\b|"
     r"\b(?:potete|potreste|può|potrebbe) [^.?\n]{0,60}\b(?:fare|fornire|realizzare|costruire)|"
     r"\bvorre(?:i|mmo)\b(?! sapere)|\bavete (?:un|qualcosa|mandrin)|\b(?:mi|ci) manca(?:no)?\b",
     r"\bnodig\b|\bzoek(?:en)? (?:een|wij|ik)\b(?! baan)|\b(?:ik|wij|we) zoek|\b(?:willen?|graag|"
@@ -256,4 +260,17 @@ FEASIBLE = (
     r"\b(?:haalbaar|mogelijk|gaat dat|lukt dat|te doen)\b",
     r"\b(?:możliwe|wykonalne|da się|możliwy)\b", r"\b(?:möjligt|går det)\b",
     r"\bhow tight\b|\bwhat(?:'s| is) the (?:tightest|smallest|minimum)\b",
+)  # fmt: skip
+
+# A shop is looked for, not a piece: with no size given they want to know what it can do.
+SEEKS_SUPPLIER = (
+    r"\b(?:looking|searching|hunting|shopping) for (?:an? |some )?(?:\w+ )?(?:supplier|"
+    r"vendor|source|"
+    r"shop|manufacturer|maker|place|company)s?\b|\b(?:need|seek|want)(?:ing)? (?:an? "
+    r")?(?:new |second "
+    r"|another )?(?:supplier|vendor|source)\b|\bsuche[n]? (?:wir |ich )?(?:\w+ ){0,2}(?:lieferant|"
+    r"hersteller|zulieferer|anbieter)\w*\b|\b(?:re)?cherch\w+ (?:un |des )?(?:nouve\w+ )?"
+    r"(?:fournisseur|fabricant)s?\b|\bbusc\w+ (?:un |nuevos? )*(?:proveedor|fabricante)\w*\b|"
+    r"\bcerc\w+ (?:un |dei |nuovi? )*(?:fornitor|produttor)\w*\b|\bzoek\w* (?:wij |we |ik )?(?:een "
+    r")?(?:nieuwe )?(?:leverancier|fabrikant)\w*\b",
 )  # fmt: skip

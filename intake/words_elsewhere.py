@@ -152,7 +152,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"awning)s?\b[^.?\n]{0,40}\b(?:feet|ft|foot|metres|meters|installed|painted|galvanized|"
             r"complete)\b"),
         (6, r"\b(?:send|ship|supply|bring|drop off) (?:you |in |round )?(?:the |my |our |"
-            r"you the )?(?:tubes?|pipes?|material|tubing|stock)\b|\b(?:our|my|your) material\b|"
+            r"you the )?(?:tubes?|pipes?|material|tubing|stock)\b(?! (?:sizes?|specs?|"
+            r"dimensions?|details?|"
+            r"info|data|drawings?|list|od))|\b(?:our|my|your) material\b|"
             r"\bbending (?:service|work|job)s?\b|\bsub-?contract|\bjob shop\b|\b(?:supply|deliver|"
             r"make) (?:us )?(?:with )?(?:the )?(?:finished |bent )(?:parts|tubes|pipes|pieces|"
             r"components)\b|\bbent (?:tubes|pipes|parts)\b"),

@@ -39,6 +39,9 @@ NAMED_FIGURES = (
 
 # A certain mandrel, known to both: "the 1.5 x .065", "der Dorn". Who asks for one says "a".
 DEFINITE = (
+    r"\b(?:my|our) (?:\w+ )?mandrels?\b(?! (?:we|i) (?:need|want))|\b(?:unser|mein) (?:\w+ "
+    r")?\w{0,8}dorn\b|\b(?:notre|mon) mandrin\b|\b(?:nuestro|mi) mandril\b|\b(?:nostro|mio) "
+    r"mandrino\b|\b(?:onze|mijn) (?:\w+ )?doorn\b",
     r"\b(?:the|that|those|these|your) (?:\w+ )?(?:mandrels?|tool)\b(?! (?:we|i) (?:need|want))|"
     r"\b(?:the|that|your|those|the two) (?:\d[\d /.-]{0,10}[\"”]? ?(?:x|by) ?\.?\d[\d.]*|"
     r"\d*[./]\d+)[\"”]?(?:'s)?(?! ?(?:od|wall|clr|die|tube|job|in|inch|mm|radius|to|is|gauge|ga|x|"
@@ -147,6 +150,19 @@ PRICE_GIVEN = (
 
 # A general question: it has an answer without any tube.
 GENERAL = (
+    r"\bwhat(?:'s|’s| is) (?:the |your )?(?:\w+ )?(?:largest|smallest|biggest|longest|shortest|"
+    r"thinnest|thickest|heaviest|max(?:imum)?|min(?:imum)?)\b|\bwas ist (?:der|die|das|ihr\w*) "
+    r"(?:größte|kleinste|dickste|dünnste)\w*\b|\bquels? (?:est|sont) (?:le|les|la) plus (?:gros|"
+    r"petit|grand)\w*\b|\bcuál es (?:el|la) (?:\w+ )?(?:mayor|menor|máxim\w+|mínim\w+)\b|"
+    r"\bqual è (?:il|la) (?:\w+ )?(?:massim\w+|minim\w+|più)\b|\bwat is (?:de|het|uw) "
+    r"(?:grootste|kleinste|dikste|dunste)\b",
+    # What it takes to ask for a price asks for none yet.
+    r"\b(?:informations?|renseignements|données)\b[^.?\n]{0,40}\b(?:fournir|donner|besoin|faut|"
+    r"nécessaires?|attendez)\b|\bwelche (?:angaben|daten|informationen|maße)\b|\bwas brauchen sie "
+    r"(?:von|für|alles)\b|\bqué (?:datos|información|medidas)\b|\b(?:quali|che) (?:dati|"
+    r"informazioni|misure)\b|\bwelke (?:gegevens|maten|informatie)\b|\bwat (?:hebben jullie|"
+    r"heeft u|"
+    r"hebt u) (?:allemaal )?nodig\b",
     r"\bextra\b[^.?\n]{0,30}\bhow much\b|\bhow much (?:extra|more|weight|clearance)\b",
     r"\bdo you (?:guys |still |also )?(?:make|stock|sell|carry|have|do|offer|"
     r"supply) (?:\w+ ){0,3}(?:mandrels|tooling|dies|wiper)",
@@ -183,8 +199,18 @@ KNOWLEDGE = (
     r"\bcoolant\b|\bhow many bends\b|\b(?:tool|mandrel|expected) life\b|"
     r"\blast (?:for )?(?:\d|before)|\bhow long (?:do|does) (?:they|it|a mandrel|mandrels|"
     r"one|the mandrel) last|\bwear\b",
-    r"\bwall factor\b|\bd of bend\b|\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|"
-    r"(?:it|this|that|one) (?:going|gonna)|happening|wrong|the (?:price|cost|status|hold|"
+    r"\bwhat(?: are|'re| am|'m)? (?:we|i) doing wrong\b|\bwhat could (?:cause|be causing)\b|"
+    r"\bany idea "
+    r"(?:why|what)\b|\bworan (?:kann|könnte|mag|liegt)\b|\bwas machen wir falsch\b|\bd'où (?:ça|"
+    r"cela|"
+    r"vien)|\bà quoi (?:c'est|est-ce|cela est) dû\b|\ba qué se debe\b|\bqué (?:hacemos|estamos "
+    r"haciendo) mal\b|\b(?:da )?(?:che )?cosa (?:dipende|sbagliamo)\b|\bwaar (?:ligt|kan|zou) dat "
+    r"(?:aan|liggen)|\bwat doen we (?:fout|verkeerd)\b|\bvad gör vi fel\b|\bco robimy źle\b",
+    r"\bwall factor\b|\bd of bend\b|\bis it (?:really )?(?:true|right) (?:that|what)\b|"
+    r"\brule ?books?\b|"
+    r"\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|(?:it|this|that|one) (?:going|"
+    r"gonna)|happening|wrong|(?:your |the )?(?:\w+ )?(?:price|cost|delivery|lead ?time)|the "
+    r"(?:price|cost|status|hold|"
     r"difference in price|wait)|your)|\bdifference between\b|\bexplain\b|\bclarify\b|\brule of "
     r"thumb\b|\bovality\b|\bspring ?back\b|\bthinning\b|\bhow (?:do|should|would|can) (?:i|we|you|"
     r"one) (?:measure|work|calculate|set|clean|store|polish|know|find|tell)\b",
@@ -230,12 +256,19 @@ TRADE = (
     r"works|plant|company|website|catalog)|\blieferzeit|\bpreis|\bzahlung|\bversand|\blieferung|"
     r"\bdélai|\bprix\b|\bpaiement|\blivr|\bplazo|\bprecio|\bpago|\benvío|\bprezz|\bpagament|"
     r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bangebot|\bskonto|\brabatt|\boffre\b|\bdevis\b|"
-    r"\boferta|\bofferta|\bofferte\b|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
+    r"\boferta|\bofferta|\bofferte\b|\bmindermeng|\bmindestbestell|\bzuschlag|\bclosed\b|"
+    r"\bbetriebsferien|\bgeöffnet|\bouverts?\b|\bferm[ée]|\babiert|\bcerrad|\baperti\b|\bchius|"
+    r"\babhol|\bafhalen|\brecoger\b|\bpick up\b|\britir|\bpreventiv|\bpresupuest|\bprijsopgave|"
+    r"\bwycen|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
     r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",
 )  # fmt: skip
 
 ASKING = (
     r"\?|？",
+    # Typed without the mark: "does the price include the rod adapter".
+    r"^\W*(?:how|what|which|why|where|when|does|do|can|could|would|should|is|are) (?:the|a|an|"
+    r"you|your|"
+    r"i|we|it|this|that|they|long|many|much|far|often)\b",
     r"\b(?:could|can|would) you (?:please )?(?:tell|explain|advise|clarify|let me know|say|"
     r"help)\b|\b(?:please|kindly) (?:also )?(?:tell|explain|advise|clarify|let me know|"
     r"mention|say)\b|\bi(?:'d| would) like to (?:know|understand|ask)\b|\bi(?:'m|"

@@ -14,7 +14,10 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"(?<!send )(?<!send the )(?<!send an )\binvoices?\b(?! (?:to|when|address|us at|me|"
             r"us|goes))"),
         (5, r"\bremittance\b|\bpayment (?:advice|notice|confirmation|reminder|received|has been|"
-            r"was|sent|made)\b|\b(?:over|past) ?due\b|\bstatement of account\b|\baccount "
+            r"was|sent|made)\b|\b(?:over|past) ?due\b|\bok(?:ay)? to pay\b|\b(?:credit|"
+            r"debit) (?:for|of|"
+            r"us|me)\b[^.?\n]{0,12}[$€£\d]|\bprice (?:mismatch|discrepancy|difference)\b|"
+            r"\bmismatch\b|\bstatement of account\b|\baccount "
             r"statement\b|\bcharged (?:me |us |my card )?(?:twice|double|again)\b"),
         (5, r"\b(?:have|has|was|been|we|i|already|just)(?:'ve)? paid\b|^\W*paid\b|\bcredit note\b|"
             r"\bpro ?forma\b(?! please)|\b(?:our|new|change of|updated) bank (?:details|"
@@ -177,6 +180,9 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"snapped|split|seized|chipped|bent|peel\w+|too (?:big|small|tight|loose|short|"
             r"long))\b|\b(?:cracked|broke|snapped) (?:after|on) (?:only |just )?(?:\d+|the first|"
             r"two|three)\b"),
+        (10, r"\b(?:like|need|have|wish|going|want) to (?:return|send back) (?:it|them|this|the|my|"
+             r"our|one|\d)\b|\bbut (?:it|they|this)(?:['’]s| is| are|['’]re) (?:marked|stamped|"
+             r"labell?ed|engraved)\b"),
         (5, r"\b(?:unacceptable|disappointed|not happy|unhappy|fed up|disgusted|a joke|not good "
             r"enough|pick it up|last straw)\b|\b(?:return|send|sending|returning|ship|take) (?:it|"
             r"them|this|the mandrel|these) (?:back|for)\b|\bwant to return\b|\bnot paying\b"),

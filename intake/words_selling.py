@@ -35,7 +35,7 @@ SELLING: tuple[Elsewhere, ...] = (
             r"\bmoq\b[^.\n]{0,12}\d"),
         (5, r"\b(?:who|which person)\b[^.?\n]{0,30}\b(?:buys|buying|purchasing|sourcing|handles|"
             r"decides)\b|\bdear (?:purchasing|procurement|buyer)|\b(?:shall|should|can|may|could) "
-            r"i (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
+            r"(?:i|we) (?:send|share|show|email)(?: you)? (?:the|our|a|my|some) (?:list|catalog\w*|"
             r"samples?|price ?list|deck|link|brochure)\b|\bi will send (?:you )?(?:the "
             r")?(?:catalog|samples)|\b(?:if any|if you have any) (?:demand|need|interest)|\bif "
             r"(?:you )?interest(?:ed)?\b|^\W*interested\?|\bcooperation\b"),
@@ -45,11 +45,23 @@ SELLING: tuple[Elsewhere, ...] = (
             r"(?:from|with|at) [^.?\n]{0,40}\b(?:we|and i) (?:help|offer|provide|supply|make)\b|"
             r"\b(?:we|our)[^.?\n]{0,25} rates (?:go|will|are)\b|\brates? go up\b|\b(?:do you|"
             r"anyone) (?:need|use|buy|want) (?:any|some)\b[^.?\n]{0,30}\?"),
-        (5, r"\b(?:\d+|ten|fifteen|thirty|few) (?:minutes?|mins?)\b[^.?\n]{0,40}\b(?:call|chat|"
+        (5, r"(?<!give a )(?<!giving a )(?<!hold a )\b(?:\d+|ten|fifteen|thirty|few) "
+            r"(?:minutes?|mins?)\b"
+            r"[^.?\n]{0,40}\b(?:call|chat|"
             r"talk|meeting|demo|this week|next week|thursday|tuesday|monday|wednesday|friday)\b|"
             r"\b(?:quick|short|brief|intro) demo\b|\bschedule a (?:call|demo|meeting)\b|\bhop on a "
             r"call\b|\bbook a (?:demo|call)\b|\breach(?:ing)? out\b|\btop of your inbox\b|\bglad "
             r"to (?:know|learn|hear)\b"),
+        (5, r"\b(?:may|can|could|shall) we (?:send|offer|quote|present|show|supply) you\b|"
+            r"\b(?:dürfen|"
+            r"können|dürften|sollen) wir ihnen\b[^.\n]{0,40}\b(?:angebot|liste|muster|katalog|"
+            r"preise)\b|"
+            r"\bpouvons-nous vous (?:envoyer|proposer|faire)\b|\bpodemos (?:enviarles|ofrecerles|"
+            r"mandarles)\b|\bpossiamo (?:inviarvi|offrirvi|proporvi|mandarvi)\b|\bmogen wij u\b"),
+        (5, r"\bwir (?:liefern|führen|vertreiben|lagern|produzieren) (?:\w+ )?\w*(?:rohre|stähle|"
+            r"profile|kugeln|werkzeuge)\b[^?\n]{0,60}(?:\bab lager\b|\bab werk\b|\bin allen\b|"
+            r"\bmm\b|"
+            r"\d x \d)"),
         (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
             r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) "
             r"(?:that )?(?:you|your (?:website|site|company|page|profile))\b"),

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from ...rules.request import Evidence, Material
 from .figures import Layout
 from .groups import Group
+from .item_numbers import items_after, items_before
 from .materials import MaterialMention
 from .patterns import any_of
 from .text_tables import RowFacts
@@ -68,7 +69,25 @@ def _choose(
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
+    by_item = _by_item(layout, groups, number, mentions)
+    if by_item is not None:
+        return _of([by_item])
     return _of(_nearest(layout, groups, number, mentions))
+
+
+def _by_item(
+    layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
+) -> MaterialMention | None:
+    """'Items 1 and 2: A53. Item 3: 304': the one material that is given to this item by number."""
+    order = sorted(range(len(groups)), key=lambda n: _own_place(groups[n]))
+    given: list[MaterialMention] = []
+    for mention in mentions:
+        items = items_before(layout.text, mention.start) or items_after(layout.text, mention.end)
+        if any(item > len(groups) for item in items):
+            return None
+        if any(item and order[item - 1] == number for item in items):
+            given.append(mention)
+    return given[0] if len({m.family for m in given}) == 1 else None
 
 
 _CHANGED = re.compile(

@@ -135,6 +135,14 @@ _REJECTED_AFTER = re.compile(
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
     re.I,
 )
+# 'Also in red brass someday, not now'; '304, not yet in stock' is wanted.
+_NOT_NOW = re.compile(
+    r"(?:,?\s(?:maybe|perhaps|but|someday|some\sday|one\sday|later(?:\son)?|next\syear|vielleicht|"
+    r"später|irgendwann|aber|plus\stard|mais|más\sadelante|pero|più\savanti|ma|maar)){0,3},?\s"
+    r"(?:not\s(?:now|yet|this\stime)|jetzt\snoch\snicht|(?:jetzt|noch)\snicht|pas\s(?:maintenant|"
+    r"encore)|ahora\sno|todavía\sno|non\s(?:ora|ancora)|n[ou]g?\sniet)(?=\s*(?:[.,;!)\n]|$))",
+    re.I,
+)
 # 'We switched from 304 to 316L': the second is the one wanted.
 _CHANGED_TO = re.compile(
     r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I
@@ -158,7 +166,11 @@ def is_rejected(text: str, start: int, end: int) -> bool:
         return False
     if _CHANGED_TO.search(before):
         return False
-    return bool(_REJECTS.search(before) or _REJECTED_AFTER.match(text, end, end + _AFTER))
+    return bool(
+        _REJECTS.search(before)
+        or _REJECTED_AFTER.match(text, end, end + _AFTER)
+        or _NOT_NOW.match(text, end)
+    )
 
 
 def shares_rejection(text: str, left_end: int, right_start: int) -> bool:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from .figures import Layout
 from .groups import Group
+from .item_numbers import items_after, speaks_of_others
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
@@ -107,6 +108,7 @@ class _Several:
         found: list[Mention],
         beside: Layout | None,
     ) -> None:
+        self.layout = layout
         self.groups = groups
         self.rows = rows
         self.beside = beside
@@ -120,7 +122,7 @@ class _Several:
         own = self._from_rows()
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
-        own = self._one_a_gap() or self._by_line()
+        own = self._by_item() or self._one_a_gap() or self._by_line()
         whole = self._whole(own)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
@@ -134,6 +136,22 @@ class _Several:
             if row is not None and row.quantity is not None:
                 found[number] = row.quantity
         return found
+
+    def _by_item(self) -> Own:
+        """'Two mandrels of item 1, one of each of the others'; no count where one is left out."""
+        own: Own = {}
+        rest: list[int | None] = []
+        for mention in self.found:
+            text = self.layout.text
+            for item in items_after(text, mention.end):
+                if not 0 < item <= len(self.groups):
+                    return {}
+                own[self.order[item - 1]] = mention.count
+            if speaks_of_others(text, mention.number_end):
+                rest.append(mention.count)
+        if own and len(rest) == 1:
+            own = dict.fromkeys(range(len(self.groups)), rest[0]) | own
+        return own if len(own) == len(self.groups) else {}
 
     def _line(self, place: int) -> int:
         return bisect_right(self.breaks, place)

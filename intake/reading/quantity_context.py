@@ -9,6 +9,7 @@ from .quantity_numbers import Count
 
 _JOINTS = frozenset(", ; : and but so und aber et mais y pero e ma en maar".split())
 _STARTS = frozenset(("", "\n", "\n\n"))
+_ASKED = frozenset("do does would if to that which you".split())
 _FAR = 11
 """Words looked back for the verb that governs a count; keeps the search linear."""
 
@@ -170,15 +171,39 @@ class Context:
         """Whether the sentence so far names a mandrel."""
         return any(self.text[index] in w.MANDRELS for index in self.words.before(at, 30))
 
+    def _is_in_question(self, verb: int) -> bool:
+        """'Does 2 x .065 need mandrel support', 'the ones that need mandrel bending'."""
+        return any(self.text[at] in _ASKED for at in self.words.before(verb, 2 * _FAR))
+
+    def is_bare_wish(self, noun: int) -> bool:
+        """Whether 'need', 'brauche' leads straight to the noun, or with one word between."""
+        for at in (noun, noun - 1):
+            between = "" if at == noun else self.words.at(at)
+            if between and not between.isalpha():
+                return False
+            if between in w.STOPS | w.OTHERS | w.ARTICLES or between in w.COUNTS:
+                return False
+            if self._ends_with(at, v.BARE_WISHES):
+                verb = at - 1
+                asked = any(self.words.phrase(i, v.ABILITY) for i in self.words.before(verb + 1, 3))
+                negated = self._ends_with(verb, v.NEGATIONS)
+                return not asked and not negated and not self._is_in_question(verb)
+        return False
+
     def asks_for(self, article: int, noun: int) -> bool:
         """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
         if self.words.at(article - 1) in v.TOOL_IN_USE:
             return False
         if self.asks_which(article, noun):
             return False
+        if self._ends_with(article, v.PRICE_FOR):
+            behind = self.words.at(noun)
+            return behind in ("", "\n", "\n\n", "?", ".", ",", "!") or behind in w.FOR
         for at in self.words.before(article, _FAR):
             if self.words.phrase(at, v.ABILITY):
                 return False
+            if self.text[at] in v.COSTS and at + 3 > article:
+                return True  # "wat kost een doorn"
             wanted = self.words.phrase(at, v.WANTS)
             if wanted and at + wanted <= article:
                 return not (
@@ -192,7 +217,7 @@ class Context:
     def _asks_behind(self, article: int, noun: int) -> bool:
         """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
         behind = [self.text[at] for at in self.words.after(noun, 25)]
-        if v.COSTS & set(behind):
-            return self.words.at(article - 1) in ("would", "will")
+        if v.COSTS & set(behind[:12]):
+            return self._ends_with(article, v.COST_OF) or self.words.at(article - 1) in v.MODALS
         near = set(behind[:7])
         return bool(near & v.SUFFICES or set(behind) & v.PLEASE)

@@ -69,6 +69,10 @@ class _Finder:
                 mention = self._counted(count)
             elif word in w.ARTICLES:
                 mention = self._article(index)
+            elif word in w.SOLE_PIECE or self.words.phrase(index, w.SOLE_PHRASES):
+                mention = self._sole_piece(index)
+            elif w.is_mandrel(word):
+                mention = self._without_article(index)
             if mention is not None:
                 found.append(mention)
                 self.last = index
@@ -135,6 +139,24 @@ class _Finder:
         if self.context.is_rejected(count, count.after, piece=False, named=False):
             return None
         return self._mention(count, count.after, BARE)
+
+    def _sole_piece(self, at: int) -> Mention | None:
+        """'Was kostet das als Einzelstück?', 'en pièce unique'."""
+        count = Count(at, at + (self.words.phrase(at, w.SOLE_PHRASES) or 1), 1)
+        if self.nouns.counts_others(count.after):
+            return None
+        if self.context.is_rejected(count, count.after, piece=True, named=False):
+            return None
+        return self._mention(count, count.after, BARE)
+
+    def _without_article(self, at: int) -> Mention | None:
+        """'Need mandrel 1 3/4 x .120', 'brauche Biegedorn': typed in haste, one is meant."""
+        if self.text[at] not in w.SINGULAR and not self.text[at].endswith(("dorn", "doorn")):
+            return None
+        count = Count(at, at + 1, 1)
+        if self.nouns.is_compound(at) or not self.context.is_bare_wish(at):
+            return None
+        return self._mention(count, at + 1, ARTICLE)
 
     def _article(self, at: int) -> Mention | None:
         """'I need a mandrel' asks for one; 'can you make a mandrel' asks whether."""

@@ -33,6 +33,8 @@ class Nouns:
             at += 1
         while self.words.at(at) in w.MORE or self.words.at(at) in ("separate", "identical", "new"):
             at += 1
+        if at > count.after and self.words.at(at) in w.ONES and not self.counts_others(at):
+            return at + 1, True  # "two new ones"
         used = self.words.phrase(at, w.PIECES)
         if not used:
             return self._mandrel(count, at), False
@@ -75,7 +77,7 @@ class Nouns:
         for index in range(at, at + (3 if count.shy else 6)):
             word = self.words.at(index)
             if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
-                return 0 if self._is_compound(index) else index + 1
+                return 0 if self.is_compound(index) else index + 1
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
             if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
@@ -86,8 +88,8 @@ class Nouns:
                 return 0
         return 0
 
-    def _is_compound(self, at: int) -> bool:
-        """'Mandrel bends', 'a mandrel bender': English only."""
+    def is_compound(self, at: int) -> bool:
+        """Whether it only says what the next noun is like, as in 'mandrel bends': English only."""
         english = self.text[at].startswith(("mandrel", "mandral", "mandrill"))
         return english and self.words.at(at + 1) in w.COMPOUND
 
@@ -96,7 +98,7 @@ class Nouns:
         for index in range(at + 1, at + 7):
             word = self.words.at(index)
             if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
-                return 0 if self._is_compound(index) else index + 1
+                return 0 if self.is_compound(index) else index + 1
             plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø")
             if not plain or word in w.STOPS:
                 return 0

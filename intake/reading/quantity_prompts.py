@@ -142,7 +142,7 @@ class Prompts:
         if count.value > _MOST_ALONE or not (after in ENDS or polite):
             return False
         if not self.text[count.first].isdecimal() and not count.bracket:
-            return before in ENDS or before in (",", ":", ";", "-")
+            return before in ENDS or before in (",", ":", ";", "-", "so")
         return before in (",", ":") and self.context.names_mandrel(count.first)
 
     def begins_line(self, at: int) -> bool:

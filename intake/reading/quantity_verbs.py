@@ -13,11 +13,13 @@ RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle al
 EACH_BY = phrases(
     "per size | per line | per item | per radius | per option | per head | per tube | per die",
     "per tipo | por tipo | par type | pro sorte | per diameter | per type | per position",
-    "per spec | per part number | pro größe | pro radius",
+    "per spec | per part number | a piece | per job | pro größe | pro radius",
     "pro position | pro rohr | par taille | par rayon | par diamètre | pour tous | por medida",
     "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
 )
 WANTS = phrases(
+    "chiffrer | coter | deviser | tarif pour | combien pour",
+    "cuánto por | quanto per | ile za | hur mycket för",
     "need | needs | needing | want | wants | wanting | require | requires | required | order",
     "ordering | buy | buying | purchase | quote | quoting | quotation | quotations | rfq | price",
     "prices | pricing | looking for | look for | look after | searching for | search for | after",
@@ -37,6 +39,8 @@ WANTS = phrases(
     "suche",
     "suchen | angebot | anfrage | anbieten | bestellen | möchte | möchten | hätte gern",
     "hätten gern",
+    "hätte gerne | hätten gerne | hätte ich gern | hätten wir gern | hätte ich gerne",
+    "hätten wir gerne",
     "preis | bitte um | besoin | cherche | cherchons | recherche | recherchons | offre | devis",
     "prix",
     "souhaite | souhaitons | voudrais | voudrions | voulons | commander | faut | faudrait",
@@ -49,6 +53,13 @@ WANTS = phrases(
     "preciso | precisamos | cotação | orçamento | preço | gostaria | szukam | szukamy | potrzebuję",
     "potrzebujemy | wycenę | behöver | söker | offert | poptávám | köpa",
 )
+BARE_WISHES = phrases(
+    "need | needs | want | require | requires | i need | wtb | iso | brauche | brauchen",
+    "bräuchte | benötige | benötigen | suche | suchen | cherche | cherchons | besoin de",
+    "necesito | necesitamos | busco | buscamos | ocupo | cerco | cerchiamo | serve | zoek",
+    "zoeken | potrzebuję | potrzebujemy | szukam | szukamy | behöver | söker",
+)
+"""Directly before 'mandrel' without an article these ask for one."""
 OWNS = phrases(
     "have | has | had | ve | ve got | own | owns | got | bought | ordered | made us | made me",
     "you made | supplied | received | broke | lost | haben | hat | hatten | besitzen | gekauft",
@@ -65,7 +76,7 @@ ABILITY = phrases(
     "can you | could you | do you | do u | can u | are you able | would you be able | will you",
     "do i need | do we need | would i need | would we need | will i need | will we need",
     "does it need | does this need | is there | need to know if",
-    "much for | much is | get for | ask for a | können sie | könnt ihr | kann man | machen sie",
+    "get for | ask for a | können sie | könnt ihr | kann man | machen sie",
     "haben sie | habt ihr | führen sie | pouvez vous | pourriez vous | avez vous | faites vous",
     "fabriquez vous | pueden | puede | podrían | tienen | hacen | fabrican | potete | può | avete",
     "fate | producete | kunnen jullie | kunt u | kan u | hebben jullie | heeft u | maken jullie",
@@ -80,7 +91,17 @@ SUFFICES = word_set(
     "reicht reichen reicht's genügt genügen suffit suffira suffisent basta bastan volstaat suffices"
 )
 PLEASE = word_set("please pls plz plse bitte graag gesucht svp needed required wanted quote")
-COSTS = word_set("cost run set kosten kostet costs")
+COSTS = word_set(
+    "cost run set kosten kostet costs runs kost coute couterait cuesta costaria vale costa",
+    "costerebbe kosztuje kostar custa",
+)
+COST_OF = phrases(
+    "what does | what do | what s | what is | what would | what will | how much does",
+    "how much would | how much will | how much do | wat zou | was würde",
+)
+"""Before an article, with 'cost' or 'run' behind the mandrel: the price of one is asked."""
+PRICE_FOR = phrases("much for | much is | much to make")
+"""'How much for a mandrel?' asks for one; with a wiper or a size right behind it, it may not."""
 NEGATIONS = phrases(
     "not | don t | doesn t | no | never | instead of | rather than | nicht | kein | keinen | statt",
     "pas | au lieu de | plutôt que | en vez de | non | invece di | niet | in plaats van | geen",
@@ -142,6 +163,8 @@ OTHERWISE = word_set("otherwise else sinon ansonsten sonst altrimenti anders sin
 # On a line that speaks of other tooling a quantity is not one of mandrels.
 OTHER_TOOLING = word_set(
     "wiper wipers clamp clamps collet collets faltenglätter lubricant grease spare essuyeur",
-    "rascador",
+    "rascador rings washers washer nipples nipple bolts bolt screws nuts flanges flange gaskets",
+    "gasket bushings bearings fittings dichtungen scheiben schrauben muttern flansche",
+    "rondelles boulons tornillos arandelas juntas viti rondelle guarnizioni bouten moeren",
     "pinza spannbacke spannbacken gleitschiene",
 )

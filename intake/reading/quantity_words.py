@@ -167,6 +167,7 @@ ASKS_BARE = phrases(
 )
 # The same behind the number: "one please", "1 ought to do", "two to start".
 ASKS_BARE_AFTER = phrases(
+    "a piece",
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
     "suffices",
@@ -206,6 +207,16 @@ STRONG_AFTER = phrases("required | needed | wanted | req d | apiece")
 """Behind a number these say that it counts, whatever it might measure."""
 SOMEBODYS = word_set("the your our my his their those this that")
 SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending kugel")
+ONES = word_set("ones neue neuen nuevos nouveaux nuovi nieuwe")
+"""'Need two new ones': the noun is not said again."""
+SOLE_PIECE = word_set(
+    "einzelstück einzelstueck einzelanfertigung einzelfertigung oneoff enkelstuks einzelteil"
+)
+"""Nouns that say 'one of it' without a number."""
+SOLE_PHRASES = phrases(
+    "pièce unique | pieza única | pezzo unico | pezzo singolo | enkel stuk | sola pieza",
+    "single piece | single unit",
+)
 MORE = word_set("more additional further extra mehr weitere weiterer autres más altri meer mais")
 SPARE = word_set("spare spares backup backups reserve ersatz ersatzdorn rechange repuesto scorta")
 JOINING = word_set("and plus und et y e en och samt") | {"&", "+", ","}

@@ -167,3 +167,38 @@ def test_the_other_part_of_the_message_names_it(
 def test_two_materials_in_the_other_part_are_a_doubt() -> None:
     (request,) = read_text("304 or 4130", "mandrel 38 x 1.5 R 57")
     assert [doubt.field for doubt in request.doubts] == ["material"]
+
+
+@pytest.mark.parametrize(
+    ("body", "family"),
+    [
+        ("304, 38 x 1.5, R 57. Also the same tube in 6061 someday, not now.", SS),
+        ("1.4301, Rohr 38 x 1,5, R 57. Aluminium später, jetzt noch nicht.", SS),
+        ("inox 304, tube 38 x 1,5, R 57. Laiton plus tard, pas maintenant.", SS),
+        ("6061, 38 x 1.5, R 57. Maybe 304 later, not yet.", AL),
+        ("38 x 1.5 in 304, not yet in stock, R 57", SS),
+        ("6061, not now made by our usual mill. 38 x 1.5, R 57", AL),
+        ("buis 42,4 x 2,6, straal 150, gewone zwarte gasbuis", CS),
+        ("tubo nero 42,4 x 2,6, raggio 150", CS),
+    ],
+)
+def test_a_material_for_some_other_day_is_not_the_tubes(body: str, family: Material) -> None:
+    (request,) = read_text(body)
+    assert request.material == family
+    assert "material" not in [doubt.field for doubt in request.doubts]
+
+
+_LIST = "1) 48 x 3, R 180\n2) 60 x 3, R 220\n3) 33 x 3, R 120\n\n"
+
+
+@pytest.mark.parametrize(
+    ("words", "families"),
+    [
+        ("Items 1 and 2: A53. Item 3: 304.", [CS, CS, SS]),
+        ("304 for items 1 and 3, A53 for item 2.", [SS, CS, SS]),
+        ("Pos. 1 und 3 aus 1.4301, Pos. 2: S235.", [SS, CS, SS]),
+        ("Lignes 1 et 2 : inox 304. Ligne 3 : aluminium.", [SS, SS, AL]),
+    ],
+)
+def test_materials_by_the_number_of_the_item(words: str, families: list[Material]) -> None:
+    assert [request.material for request in read_text(_LIST + words)] == families

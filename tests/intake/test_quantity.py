@@ -62,6 +62,30 @@ ONE_SIZE = [
     ("nl-stuks", f"doorn voor buis {_MM}, 2 stuks", 2),
     ("nl-een", f"wij zoeken een doorn voor buis {_MM}", 1),
     ("nl-aantal", f"doorn voor buis {_MM}\nAantal: 5", 5),
+    ("how-much-for-a", f"{_IN}. how much for a mandrel", 1),
+    ("how-much-for-a-for", f"How much is a mandrel for {_IN}?", 1),
+    ("how-much-and-wiper", f"{_IN} how much for a mandrel and wiper", None),
+    ("what-s-a-run", f"{_IN}. What's a mandrel run and how soon?", 1),
+    ("what-does-it-do", f"We bend {_IN}, price please. What does a mandrel do?", None),
+    ("what-is-it-for", f"I want a price, {_IN}. What's a mandrel for?", None),
+    ("need-mandrel", f"yo need mandrel {_IN} dom", 1),
+    ("need-mandrel-bending", f"Our tubes need mandrel bending, {_IN}. Price?", None),
+    ("does-it-need-mandrel", f"Does {_IN} need mandrel support? Price if so.", None),
+    ("new-ones", f"Need two new ones, same as before: {_IN}.", 2),
+    ("so-one-please", f"They rattle in the new tube, {_IN}. So one, please.", 1),
+    ("o-rings", f"One mandrel, {_IN}\no-rings 25 x 2.5 NBR, 50 pcs", 1),
+    ("de-kostet", f"Rohr {_MM}. Was kostet ein Dorn?", 1),
+    ("de-haette-gerne", f"Rohr {_MM}. Wir hätten gerne 2 Dorne, einer geht bald kaputt.", 2),
+    ("de-hatten", f"Rohr {_MM}, Angebot bitte. Wir hatten 2 Dorne, die sind verschlissen.", None),
+    ("de-einzelstueck", f"Rohr {_MM}. was kostet sowas als einzelstück??", 1),
+    ("de-brauche-dorn", f"brauche Biegedorn für Rohr {_MM}", 1),
+    ("nl-kost", f"Wat kost een doorn voor buis {_MM}? En levertijd?", 1),
+    ("fr-coute", f"Tube {_MM}. Combien coûte un mandrin ?", 1),
+    ("fr-chiffrer", f"Merci de me chiffrer un mandrin à billes pour tube {_MM}", 1),
+    ("fr-piece-unique", f"Mandrin pour tube {_MM}, en pièce unique. Prix ?", 1),
+    ("es-cuesta", f"Tubo {_MM}. ¿Cuánto cuesta un mandril?", 1),
+    ("it-costa", f"Tubo {_MM}. Quanto costa un mandrino?", 1),
+    ("it-quale", f"Tubo {_MM}. Serve un'anima o ne basta una sola?", None),
 ]  # fmt: skip
 
 
@@ -70,13 +94,23 @@ def test_mandrels_wanted_of_one_size(text: str, count: int | None) -> None:
     assert quantities(text) == [count]
 
 
+_LIST = "1) 1.9 x .145, 7 clr\n2) 2.375 x .154, 9 clr\n\n"
 TWO_SIZES = [
+    ("by-item", f"{_LIST}Two mandrels of item 1, one of each of the others.", [2, 1]),
+    ("by-both-items", f"{_LIST}2 mandrels for line 1. 3 mandrels for line 2.", [2, 3]),
+    ("by-item-fr", f"{_LIST}1 mandrin pour ligne 1. Deux mandrins pour ligne 2.", [1, 2]),
+    ("no-such-item", f"{_LIST}Two mandrels of item 7, please.", [None, None]),
     ("each", "2 each: mandrel 1.5 x .065, 4.5 clr and mandrel 2 x .083, 6 clr", [2, 2]),
     ("one-of-each", "1.5 x .065, 4.5 clr and 2 x .083, 6 clr. One mandrel of each please.", [1, 1]),
     ("own-lines", "1.5 x .065, 4.5 clr - qty 1\n2 x .083, 6 clr - qty 3", [1, 3]),
     ("lines-first", "2 pcs 1.5 x .065 x 4.5 clr\n1 pc 2 x .083 x 6 clr", [2, 1]),
     ("table", "OD\tWall\tCLR\tQty\n1.5\t.065\t4.5\t2\n2\t.083\t6\t5", [2, 5]),
     ("words", "One mandrel for 1.5 x .065, 4.5 clr and two for 2 x .083, 6 clr.", [1, 2]),
+    (
+        "a-piece",
+        "7/8 DOM, .120 and .095 wall, 3 clr. I need mandrels for both, one a piece.",
+        [1, 1],
+    ),
     ("not-said", "Mandrels for 1.5 x .065, 4.5 clr and 2 x .083, 6 clr?", [None, None]),
 ]
 

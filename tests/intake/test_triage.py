@@ -4,7 +4,8 @@
 messages of the kinds that are easily confused, as by many hands. Most name a size and want none (a
 refund, a late parcel, a maker of tube), or no person wrote them and no header says so. Each batch
 was written and labelled in one go before the program saw it, then worked on. Right at first sight:
-32 of 76, 42 of 78, 42 of 63, 30 of 40 (no size invented), 38 of 78, 42 of 62.
+32 of 76, 42 of 78, 42 of 63, 30 of 40 (no size invented), 38 of 78, 42 of 62, 58 of
+66, 56 of 64.
 """
 
 from __future__ import annotations
