@@ -63,8 +63,8 @@ def filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:
         if getattr(request, attribute) is None and getattr(named, attribute) is not None:
             update[attribute] = getattr(named, attribute)
             doubts.extend(doubt for doubt in named.doubts if doubt.field == field)
-            if field in LENGTH_FIELDS and _in_other_unit(request, named):
-                value = named.length_mm(field)
+            value = named.length_mm(field) if field in LENGTH_FIELDS else None
+            if field is not None and value is not None and _in_other_unit(request, named):
                 doubts.append(Doubt(field=field, readings=(value,), why=_OTHER_UNIT))
     if not update:
         return request
