@@ -174,7 +174,11 @@ def _add_reading(commands: Commands[_Parser]) -> None:
 
 def _add_desk(commands: Commands[_Parser]) -> None:
     collect = _add(
-        commands, "collect", "cli_desk", "collect", "bring new messages into the store (repeatable)"
+        commands,
+        "collect",
+        "cli_collect",
+        "collect",
+        "bring new messages in (repeatable)",
     )
     collect.add_argument(
         "sources",

@@ -1,12 +1,10 @@
-"""The desk's commands: what comes in, what waits, a person's word, what is laid down."""
+"""The desk's commands: what waits, a person's word, what is laid down."""
 
 from __future__ import annotations
 
 import argparse
-from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,21 +12,16 @@ from .cli_common import (
     UNUSABLE_INPUT,
     WRONG_CALL,
     RefusedError,
-    attempt,
     complain,
-    printable,
     shop_of,
     store_place,
     templates_of,
-    today_of,
 )
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
     from .deliver import Target
-    from .model import Message, Result
     from .store import Store
-    from .templates import Templates
 
 
 @contextmanager
@@ -43,101 +36,6 @@ def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[
             yield shop, store
     except DeskError as error:
         raise RefusedError(str(error)) from error
-
-
-@dataclass(slots=True)
-class Collected:
-    """What one run of ``collect`` brought in."""
-
-    new: list[tuple[int, Result]] = field(default_factory=list)
-    known: list[tuple[int, Result]] = field(default_factory=list)
-    joined: list[tuple[int, Result]] = field(default_factory=list)
-    """Further messages, with what was made of the whole inquiry."""
-    unusable: int = 0
-    seen: int = 0
-    """Known by their headers alone."""
-
-    def counts(self) -> str:
-        """How many of what, in one sentence."""
-        kinds = Counter(result.kind for _, result in self.new)
-        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(kinds.items()))
-        joined = f"{len(self.joined)} joined to earlier inquiries, " if self.joined else ""
-        return (
-            f"{len(self.new)} new{f' ({detail})' if detail else ''}, {joined}"
-            f"{len(self.known) + self.seen} known before, {self.unusable} not usable."
-        )
-
-
-def use_message(
-    collected: Collected,
-    message: Message,
-    place: str,
-    store: Store,
-    shop: Shop,
-    templates: Templates,
-) -> bool:
-    """Take one message in and count it; False where our own fault prevents it."""
-    from .desk import Joining, take_in
-    from .pipeline import process_reply
-
-    result = attempt(message, place, shop, templates)
-    if result is None:
-        collected.unusable += 1
-        return False
-    joining = Joining(
-        lambda message, before: process_reply(message, before, shop, templates),
-        shop.reply_address or "",
-    )
-    taken = take_in(store, result, place, joining)
-    if taken.joined is not None:
-        collected.joined.append((taken.inquiry, taken.joined))
-        if taken.note:
-            print(printable(taken.note))
-        return True
-    (collected.new if taken.new else collected.known).append((taken.inquiry, result))
-    if taken.note:
-        print(printable(taken.note))
-    return True
-
-
-def collect_into(
-    store: Store, shop: Shop, templates: Templates, sources: Sequence[str]
-) -> Collected:
-    """Take in every message of the sources; what can't be used is complained of, the rest done."""
-    from .sources import read_paths
-
-    collected = Collected()
-    for item in read_paths(sources, today=today_of(shop)):
-        if item.message is None:
-            complain(item.error or f"{item.file}: cannot be read")
-            collected.unusable += 1
-            continue
-        use_message(collected, item.message, item.file, store, shop, templates)
-    return collected
-
-
-def collect(args: argparse.Namespace) -> int:
-    """Bring new messages into the store."""
-    if args.watch and args.sources:
-        raise RefusedError("--watch is for the mailbox: name no files with it", status=WRONG_CALL)
-    if not args.sources and shop_of(args).mailbox is None:
-        raise RefusedError(
-            "nothing to collect from: shop.toml has no [mailbox]; name files, a folder of .eml, an "
-            "mbox, a Maildir or a chat export (.jsonl)",
-            status=WRONG_CALL,
-        )
-    with opened(args, create=True) as (shop, store):
-        if shop.mailbox is not None and not args.sources:
-            from .cli_mailbox import collect_mailbox, watch_mailbox
-
-            if args.watch:
-                watch_mailbox(store, shop, shop.mailbox, templates_of(shop))
-                return 0
-            collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
-        else:
-            collected = collect_into(store, shop, templates_of(shop), args.sources)
-        print(f"{collected.counts()} The store is {store.name}.")
-    return UNUSABLE_INPUT if collected.unusable else 0
 
 
 def backlog(args: argparse.Namespace) -> int:

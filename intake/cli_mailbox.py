@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from .cli_collect import Collected, use_message
 from .cli_common import complain, printable
-from .cli_desk import Collected, use_message
 from .screen_desk import answered
 
 if TYPE_CHECKING:
@@ -65,7 +65,7 @@ def _collected(
     for folder in settings.inboxes:
         with _bar(folder) as told:
             passed = collect_folder(client, settings, store, folder, use, told)
-        collected.seen += passed.known
+        collected.known += passed.known
     for inquiry in look_at_sent(client, settings, store):
         print(printable(f"Inquiry {inquiry.id}: {answered(inquiry.replies[-1])}"))
     for sentence in look_at_drafts(client, settings, store):

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from ..rules.shop import Shop
-    from .cli_desk import Collected
+    from .cli_collect import Collected
     from .inquiry import Asking
     from .store import Store
 
@@ -35,7 +35,8 @@ APPROVALS = {"stock": 2, "custom-make": 1, "decline": 1}
 
 def demo(args: argparse.Namespace) -> int:
     """Collect, decide, draft, approve a few, lay them down, count the week."""
-    from .cli_desk import collect_into, opened
+    from .cli_collect import collect_into
+    from .cli_desk import opened
     from .screen import console
 
     out = console()
@@ -80,13 +81,13 @@ def _prepare(folder: Path) -> list[str]:
 
 
 def _triage(out: Console, store: Store, collected: Collected) -> None:
-    from .desk import askings
+    from .desk import askings, show
     from .screen_desk import Line, triage_table
 
-    new, known = len(collected.new), len(collected.known)
-    came = f"{new} messages collected" if new else f"nothing new, {known} messages known before"
-    seen = dict(collected.known + collected.new)
-    lines = [Line.of_asking(asking, seen.get(asking.id)) for asking in askings(store)]
+    came = f"nothing new, {collected.known} messages known before"
+    if collected.new:
+        came = f"{collected.new} messages collected"
+    lines = [Line.of_asking(one, show(store, one.id).messages[0]) for one in askings(store)]
     triage_table(out, lines, title=f"The mailbox: {came}")
     out.print()
 

@@ -7,7 +7,7 @@ a DeskError whose message is the sentence for the person. ``correct`` and ``edit
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -29,10 +29,11 @@ from .desk_errors import (
 from .desk_join import Joining, join, recalled
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
 from .letter import Mailbox, recipients
-from .model import Kind, Result
+from .model import Kind, Message, Result
 
 if TYPE_CHECKING:
     from .store import Store
+    from .store_reader import Reader
 
 __all__ = [
     "Approved",
@@ -44,6 +45,7 @@ __all__ = [
     "Left",
     "Rejudge",
     "Taken",
+    "already_taken",
     "approve",
     "askings",
     "backlog",
@@ -94,17 +96,10 @@ def take_in(store: Store, result: Result, source: str, joining: Joining | None =
 def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
-        key = keys.usual_key(came)
-        for number, stored in book.messages_like(came):
-            if keys.same_message(stored, came):
-                note = ""
-                if keys.says_more(stored, came):
-                    note = (
-                        f"inquiry {number} holds this message with other words; it was left as it "
-                        f"was: look at {source}"
-                    )
-                return Taken(inquiry=number, new=False, state=book.state(number), note=note)
-            key = keys.key_of_its_own(came)
+        like = list(book.messages_like(came))
+        if known := _known(book, like, came, source):
+            return known
+        key = keys.key_of_its_own(came) if like else keys.usual_key(came)
         if joining is not None:
             if joined := join(book, result, source, joining, key=key):
                 return Taken(
@@ -133,6 +128,31 @@ def _take_in(store: Store, result: Result, source: str, joining: Joining | None)
             sizes=as_read(result),
         )
     return Taken(inquiry=number, new=True, state=state)
+
+
+def already_taken(store: Store, came: Message, source: str) -> Taken | None:
+    """What ``take_in`` would answer for a message that is kept already; None for any other.
+
+    For whoever would have to read it first: its headers, bytes and words are enough to know it.
+    """
+    with store.reading() as book:
+        return _known(book, book.messages_like(came), came, source)
+
+
+def _known(
+    book: Reader, like: Iterable[tuple[int, Message]], came: Message, source: str
+) -> Taken | None:
+    for number, stored in like:
+        if not keys.same_message(stored, came):
+            continue
+        note = ""
+        if keys.says_more(stored, came):
+            note = (
+                f"inquiry {number} holds this message with other words; it was left as it was: "
+                f"look at {source}"
+            )
+        return Taken(inquiry=number, new=False, state=book.state(number), note=note)
+    return None
 
 
 def backlog(store: Store) -> list[Row]:

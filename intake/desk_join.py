@@ -14,8 +14,9 @@ from .addressing import one_line
 from .bare_answers import asked_of
 from .carry_over import Change
 from .conversation import Conversation, placed
-from .desk_change import as_text, next_draft, redraft, withdraw_approval
 from .desk_common import as_read, earliest, in_short, the_inquiry
+from .desk_drafts import next_draft, redraft, withdraw_approval
+from .desk_fields import as_text
 from .inquiry import BENDREPLY, Inquiry, Role, State
 from .model import Kind, Message, Result
 from .own_text import mask
@@ -165,10 +166,11 @@ def recalled(book: Writer, result: Result, reread: Reread) -> Result:
     As it is where the message says no such thing, gives its own OD, or nothing earlier is known.
     """
     came = result.message
-    wants = result.kind is Kind.SIZES and as_before(mask(came).text)
-    if not wants or not came.sender.address or came.channel != "email":
+    if result.kind is not Kind.SIZES or not came.sender.address or came.channel != "email":
         return result
     if any(one.request.od_mm is not None for one in result.assessments):
+        return result
+    if not as_before(mask(came).text):
         return result
     for number, earlier in book.lately_from(came.sender.address):
         inquiry = the_inquiry(book, number)

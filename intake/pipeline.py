@@ -20,7 +20,7 @@ from .model import Kind, Message, OwnText, Question, Result
 from .own_text import mask
 from .questions import find_questions
 from .reading import read
-from .triage import Found, automatic, classify
+from .triage import Found, automatic, classify_person
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -67,7 +67,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         completes=reading.completes,
         tube_quoted=reading.tube_quoted,
     )
-    kind, why = classify(message, own, found)
+    kind, why = classify_person(message, own, found)
     questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()

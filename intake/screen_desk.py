@@ -14,9 +14,9 @@ from ..rules.request import LENGTH_FIELDS, SizeRequest
 from ..rules.units import both_units
 from .cli_common import printable
 from .desk_change import Changed
-from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
+from .inquiry import Asking, Correction, Inquiry, Reply, Row, State, StoredMessage
 from .letter import Mailbox, recipients
-from .model import Address, Kind, Message, Result
+from .model import Address, Kind, Message
 from .screen import (
     ANSWERS,
     FIELD_WORDS,
@@ -70,17 +70,17 @@ class Line:
         )  # fmt: skip
 
     @classmethod
-    def of_asking(cls, asking: Asking, result: Result | None) -> Line:
-        """An inquiry of the store; ``result`` is what was made of its message just now."""
+    def of_asking(cls, asking: Asking, first: StoredMessage) -> Line:
+        """An inquiry of the store, with the message that it began with."""
         dates = [a.request.needed_by for a in asking.assessments if a.request.needed_by]
         return cls(
             asking.id,
             asking.sender,
-            result.message.subject if result else "",
+            first.message.subject,
             asking.kind,
             asking.assessments,
             min(dates, default=None),
-            result.why_kind if result else "",
+            first.why_kind,
         )
 
 

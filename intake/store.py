@@ -55,6 +55,7 @@ class Store:
         self, place: Place, clock: Callable[[], datetime], backup: Path | None = None
     ) -> None:
         self._place = place
+        self._whole: Connection | None = None
         self.clock = clock
         self.backup = backup
         """The copy made before this opening changed the store, or None."""
@@ -91,7 +92,27 @@ class Store:
             yield Writer(connection, self.clock())
 
     @contextmanager
+    def together(self) -> Iterator[None]:
+        """Several changes of one thread, made final at once: after a kill, all are there or none.
+
+        Each is still whole or undone by itself. On a database server they stay apart, since two
+        programs that hold on to several rows could wait for each other for ever.
+        """
+        if self._place.file is None:
+            yield
+            return
+        with self._transaction(writes=True) as self._whole:
+            try:
+                yield
+            finally:
+                self._whole = None
+
+    @contextmanager
     def _transaction(self, *, writes: bool) -> Iterator[Connection]:
+        if self._whole is not None:
+            with _plainly(self.name), self._whole.begin_nested():
+                yield self._whole
+            return
         engine = self._place.engine.execution_options(writes=writes)
         with _plainly(self.name), engine.begin() as connection:
             yield connection

@@ -16,6 +16,20 @@ from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, reply, word
 from .store_threads import ThreadsRead
 
+# Built once: building a statement takes longer than a small database takes to answer it.
+_MESSAGES_LIKE = (
+    sa.select(message.c.inquiry_id, message.c.message)
+    .where(
+        message.c.channel == sa.bindparam("through"),
+        sa.or_(
+            message.c.message_id == sa.bindparam("usual"),
+            message.c.message_id == sa.bindparam("own"),
+            message.c.raw_sha256 == sa.bindparam("sha256"),
+        ),
+    )
+    .order_by(message.c.id)
+)
+
 
 class Reader(MarksRead, ThreadsRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
@@ -25,15 +39,14 @@ class Reader(MarksRead, ThreadsRead):
 
     def messages_like(self, came: Message) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of stored messages with its Message-ID, or with its very bytes."""
-        alike: list[sa.ColumnElement[bool]] = [
-            message.c.message_id.in_([usual_key(came), key_of_its_own(came)])
-        ]
-        if came.raw_sha256:
-            alike.append(message.c.raw_sha256 == came.raw_sha256)
         found = self._connection.execute(
-            sa.select(message.c.inquiry_id, message.c.message)
-            .where(message.c.channel == came.channel, sa.or_(*alike))
-            .order_by(message.c.id)
+            _MESSAGES_LIKE,
+            {
+                "through": came.channel,
+                "usual": usual_key(came),
+                "own": key_of_its_own(came),
+                "sha256": came.raw_sha256 or None,  # equal to nothing where there is none
+            },
         )
         for row in found:
             yield row.inquiry_id, packing.unpack_message(row.message)

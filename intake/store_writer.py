@@ -17,6 +17,10 @@ from .store_marks import MarksWrite
 from .store_reader import Reader
 from .store_schema import correction, draft, event, inquiry, message, reply, word
 
+_INSERTS = {
+    one.name: sa.insert(one) for one in (correction, draft, event, inquiry, message, reply, word)
+}
+
 
 class Writer(Reader, MarksWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
@@ -173,7 +177,7 @@ class Writer(Reader, MarksWrite):
             raise ChangedMeanwhileError.of(seen.id)
 
     def _insert(self, table: sa.Table, **values: Any) -> sa.Row[Any] | None:
-        return self._connection.execute(sa.insert(table).values(values)).inserted_primary_key
+        return self._connection.execute(_INSERTS[table.name], values).inserted_primary_key
 
 
 def _judged(result: Result, decision: str, needed_by: date | None) -> dict[str, Any]:

@@ -39,6 +39,11 @@ def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     reason = automatic(message, own)
     if reason is not None:
         return Kind.AUTOMATIC, reason
+    return classify_person(message, own, found)
+
+
+def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
+    """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
         return Kind.OTHER, "nothing newly written"
     if found.completes and _business(own.text[own.body_start :]) < _CLEAR:

@@ -278,6 +278,44 @@ class TestDesk:
         store = str(tmp_path / "a.sqlite")
         assert main(["collect", "--store", store, str(mail(tmp_path, 1))]) == 0
 
+    def test_what_is_known_is_not_read_again(
+        self,
+        shop: str,
+        tmp_path: Path,
+        capsys: pytest.CaptureFixture[str],
+        monkeypatch: pytest.MonkeyPatch,
+    ) -> None:
+        from bendreply.intake import pipeline
+
+        mail(tmp_path, 1)
+        call = ["--shop", shop, "collect", str(tmp_path)]
+        assert main(call) == 0
+        read = []
+        whole = pipeline.understand
+        monkeypatch.setattr(
+            pipeline,
+            "understand",
+            lambda message, answers: [read.append(1), whole(message, answers)][1],
+        )
+        assert main(call) == 0
+        assert read == []
+        mail(tmp_path, 2)
+        assert main(call) == 0
+        assert read == [1]
+        capsys.readouterr()
+
+    def test_a_long_folder_is_taken_in_whole_and_copies_in_it_once(
+        self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        for number in range(1, 24):  # more than are written down at a time, and a rest
+            mail(tmp_path, number, subject=f"Mandrel {number}", body=f"Job {number}. {STOCK}")
+        copy = tmp_path / "copy.eml"
+        copy.write_bytes(
+            mail(tmp_path, 1, subject="Mandrel 1", body=f"Job 1. {STOCK}").read_bytes()
+        )
+        assert main(["--shop", shop, "collect", str(tmp_path)]) == 0
+        assert capsys.readouterr().out.startswith("23 new (23 sizes), 1 known before")
+
     def test_from_collect_to_a_draft(
         self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
     ) -> None:

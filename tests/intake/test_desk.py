@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from bendreply.intake import desk, desk_errors
-from bendreply.intake.desk_change import corrected
+from bendreply.intake.desk_fields import corrected
 from bendreply.intake.inquiry import State
 from bendreply.intake.model import Address, Draft, Kind, Message, Result
 from bendreply.intake.store import Store, open_store

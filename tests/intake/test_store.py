@@ -191,6 +191,32 @@ def test_what_raises_half_way_leaves_nothing(store: Store, make_result) -> None:
     assert desk.take_in(store, make_result(), "1.eml").new
 
 
+def test_changes_made_together_are_all_there_or_none(store: Store, make_result) -> None:
+    def numbers() -> tuple[int, ...]:
+        with store.reading() as book:
+            return book.all_numbers()
+
+    def set_aside_and_stopped(number: int) -> None:
+        with store.writing() as book:
+            book.move(desk.show(store, number), State.SET_ASIDE)
+            raise RuntimeError
+
+    def all_stopped() -> None:
+        with store.together():
+            desk.take_in(store, make_result("two"), "b.eml")
+            raise RuntimeError
+
+    with store.together():
+        one = desk.take_in(store, make_result("one"), "a.eml")
+        with pytest.raises(RuntimeError):
+            set_aside_and_stopped(one.inquiry)
+    assert numbers() == (one.inquiry,)
+    assert desk.show(store, one.inquiry).state is State.WAITING  # undone by itself
+    with pytest.raises(RuntimeError):
+        all_stopped()
+    assert numbers() == (one.inquiry,)
+
+
 def test_killed_at_any_moment_it_holds_whole_inquiries_only(store_file: Path) -> None:
     """kill -9 while messages are taken in: each is there with its draft and history, or not."""
     program = (
