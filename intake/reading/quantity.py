@@ -150,7 +150,8 @@ class _Several:
             if speaks_of_others(text, mention.number_end):
                 rest.append(mention.count)
         if own and len(rest) == 1:
-            own = dict.fromkeys(range(len(self.groups)), rest[0]) | own
+            for number in range(len(self.groups)):
+                own.setdefault(number, rest[0])
         return own if len(own) == len(self.groups) else {}
 
     def _line(self, place: int) -> int:
