@@ -16,6 +16,7 @@ _OWNED = whole_words(
     "(?:we|i|they|he) (?:already |still |only |also |just )*"
     "(?:have|got|own|bought|had|have got|make do with|made)",
     "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
+    "(?:got|have) your",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
 )

@@ -120,3 +120,8 @@ TWO_SIZES = [
 )
 def test_mandrels_wanted_of_two_sizes(text: str, counts: list[int | None]) -> None:
     assert quantities(text) == counts
+
+
+def test_tooling_that_is_owned_is_not_counted_among_what_is_asked_for() -> None:
+    text = 'Got your mandrels for 1" and 1-1/2", both .065. Now I need one for 1-1/4 x .049, 4 clr.'
+    assert quantities(text) == [1]
