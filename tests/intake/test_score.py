@@ -159,7 +159,7 @@ def test_a_message_read_right_scores_full(tmp_path: Path) -> None:
 
 def test_another_reader_is_scored_by_the_same_labels(tmp_path: Path) -> None:
     def sees_nothing(message: Message) -> Understanding:
-        return Understanding(mask(message), Kind.OTHER, "not read")
+        return Understanding(message, mask(message), Kind.OTHER, "not read")
 
     score = score_folder(folder(tmp_path, RIGHT), sees_nothing)
     assert (score.requests, score.fully_right, score.stated) == (1, 0, 0)
