@@ -53,12 +53,12 @@ class Naive:
     def __call__(self, message: Message) -> Understanding:
         own = mask(message)
         if reason := automatic(message, own):
-            return Understanding(own, Kind.AUTOMATIC, reason)
+            return Understanding(message, own, Kind.AUTOMATIC, reason)
         lengths = self._lengths(own.text, message)[: len(LENGTH_FIELDS)]
         if not lengths:
-            return Understanding(own, Kind.OTHER, "no length found")
+            return Understanding(message, own, Kind.OTHER, "no length found")
         values = {f"{name}_mm": mm for name, mm in zip(LENGTH_FIELDS, lengths, strict=False)}
-        return Understanding(own, Kind.SIZES, "lengths found", (SizeRequest(**values),))
+        return Understanding(message, own, Kind.SIZES, "lengths found", (SizeRequest(**values),))
 
     def _lengths(self, text: str, message: Message) -> list[Decimal]:
         """All lengths in order of the text [mm]."""
