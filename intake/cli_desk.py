@@ -93,7 +93,7 @@ def correct(args: argparse.Namespace) -> int:
                 message, requests, shop, templates, inquiry.earlier
             ),
             args.by,
-            seen=inquiry.version,
+            expected_version=inquiry.version,
         )
     correction_view(console(), changed, index)
     return 0

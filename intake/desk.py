@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
-from .desk_common import a_name, as_read, as_seen, earliest, in_short, the_inquiry, when
+from .desk_common import a_name, as_expected, as_read, earliest, in_short, the_inquiry, when
 from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
@@ -185,19 +185,20 @@ def approve(
     by: str,
     *,
     people: Sequence[str] = (),
-    seen: int | None = None,
+    expected_version: int | None = None,
     shop_address: str = "",
 ) -> Approved:
     """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
 
     Refused where the reply could go nowhere, or only to the shop itself at ``shop_address``.
-    ``seen``: the version the person looked at; refused where it has changed since.
+    ``expected_version``: the version the person looked at; ChangedMeanwhileError, and nothing is
+    changed, where somebody else was first.
     """
     name = a_name(by, "approving", people)
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         draft = inquiry.draft
         if draft is None:
             raise NoDraftError(
@@ -218,7 +219,7 @@ def approve(
 
 
 def set_aside(
-    store: Store, id: int | str, by: str, why: str, *, seen: int | None = None
+    store: Store, id: int | str, by: str, why: str, *, expected_version: int | None = None
 ) -> Inquiry:
     """A person's word that an inquiry gets no reply from here. An approval is withdrawn by it."""
     name = a_name(by, "setting aside")
@@ -227,9 +228,9 @@ def set_aside(
         raise NoReasonError("setting aside needs a reason, for whoever looks later")
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         if inquiry.state is not State.APPROVED:
             _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         number = inquiry.draft.number if inquiry.draft else None
         book.move(inquiry, State.SET_ASIDE)
         book.add_word(

@@ -279,13 +279,58 @@ def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
         assert [one.by for one in desk.show(store, number).words] == won
 
 
-def test_who_looked_at_an_older_version_is_told(store: Store, make_result) -> None:
+ACTS = {
+    "approve": lambda store, n, **more: desk.approve(store, n, "Ann", **more),
+    "set aside": lambda store, n, **more: desk.set_aside(store, n, "Ann", "by phone", **more),
+    "edit": lambda store, n, **more: desk.edit_draft(store, n, "Ann's words.", "Ann", **more),
+    "correct": lambda store, n, **more: correct(store, n, {"wall": Decimal(3)}, **more),
+}
+
+
+@pytest.mark.parametrize("act", ACTS)
+@pytest.mark.parametrize(
+    ("first", "told"),
+    [
+        ("approve", "(approved, Ann, 2026-11-25 09:02 UTC)"),
+        ("set aside", "(set aside, Ann, 2026-11-25 09:02 UTC)"),
+        ("edit", "(draft edited, Ann, 2026-11-25 09:02 UTC)"),
+        ("correct", "(corrected, Ann, 2026-11-25 09:02 UTC)"),
+    ],
+)
+def test_the_second_of_two_who_saw_one_version_is_told_and_changes_nothing(
+    store: Store, make_result, act: str, first: str, told: str
+) -> None:
     number = taken(store, make_result())
     seen = desk.show(store, number).version
-    desk.edit_draft(store, number, "Better words.", "Bob", seen=seen)
-    with pytest.raises(desk_errors.ChangedMeanwhileError, match="changed by somebody else"):
-        desk.approve(store, number, "Ann", seen=seen)
-    assert desk.show(store, number).state is State.WAITING
+    ACTS[first](store, number, expected_version=seen)
+    after = (desk.show(store, number), desk.history(store, number))
+    assert after[0].version > seen
+    with pytest.raises(desk_errors.ChangedMeanwhileError) as refused:
+        ACTS[act](store, number, expected_version=seen)
+    assert str(refused.value) == (
+        f"inquiry 1 was changed by somebody else meanwhile {told}: look at it again; nothing was "
+        "changed now"
+    )
+    assert (desk.show(store, number), desk.history(store, number)) == after
+
+
+@pytest.mark.parametrize("act", ACTS)
+def test_who_saw_the_latest_version_may_act(store: Store, make_result, act: str) -> None:
+    number = taken(store, make_result())
+    desk.edit_draft(store, number, "Better words.", "Bob", expected_version=1)
+    ACTS[act](store, number, expected_version=2)
+    assert desk.show(store, number).version == 3
+
+
+def test_a_copy_that_came_in_meanwhile_stops_nobody(store: Store, make_result) -> None:
+    """It changes nothing that a person looked at, and it is not what somebody is told of either."""
+    number = taken(store, make_result())
+    desk.edit_draft(store, number, "Better words.", "Bob")
+    with store.writing() as book:
+        book.log(number, "bendreply", "copy came in")
+    with pytest.raises(desk_errors.ChangedMeanwhileError, match=r"\(draft edited, Bob, "):
+        desk.approve(store, number, "Ann", expected_version=1)
+    desk.approve(store, number, "Ann", expected_version=2)
 
 
 def test_a_change_of_a_version_that_is_gone_is_refused(store: Store, make_result) -> None:
