@@ -220,11 +220,25 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
     report.add_argument("--json", action="store_true", help="as one JSON object")
     report.add_argument("--out", metavar="FILE", help="write it to FILE")
-    with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
+    review = _add_review(commands)
+    with_store = (collect, backlog, show, history, correct, approve, aside, deliver, review)
     for parser in (*with_store, report, check, export):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )
+
+
+def _add_review(commands: Commands[_Parser]) -> _Parser:
+    review = _add(commands, "review", "cli_review", "review", "the review page, in your browser")
+    review.add_argument("--host", default="127.0.0.1", help="address to listen on (default: only "
+                        "this computer; any other needs BENDREPLY_REVIEW_SECRET)")  # fmt: skip
+    review.add_argument("--port", type=int, default=8462, help="default 8462; 0: any free one")
+    review.add_argument(
+        "--name", action="append", default=[], metavar="HOST", help="a name it is called by"
+    )
+    review.add_argument("--certificate", metavar="FILE", help="for TLS, with --key")
+    review.add_argument("--key", metavar="FILE", help="for TLS, with --certificate")
+    return review
 
 
 def _add_shop(commands: Commands[_Parser]) -> None:

@@ -129,7 +129,7 @@ def deliver(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         sender = Address(name=shop.reply_name, address=shop.reply_address or "")
-        with _target(args, shop) as target:
+        with target_of(args, shop) as target:
             delivery = lay_down(store, target, sender)
     for done in delivery.delivered:
         again = " (it lay there already)" if done.was_there else ""
@@ -144,10 +144,10 @@ def deliver(args: argparse.Namespace) -> int:
 
 
 @contextmanager
-def _target(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
+def target_of(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
     """Where drafts go: what [deliver] says, else the mailbox's Drafts folder, else files."""
     if shop.mailbox is None or shop.deliver is not None:
-        yield file_target(args, shop)
+        yield filetarget_of(args, shop)
         return
     from .mailbox.drafts import ImapDrafts
 
@@ -160,7 +160,7 @@ def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
     return beside or shop.folder or Path()
 
 
-def file_target(args: argparse.Namespace, shop: Shop) -> Target:
+def filetarget_of(args: argparse.Namespace, shop: Shop) -> Target:
     """Where shop.toml wants drafts laid as files; else the folder ``drafts`` beside the store."""
     from .deliver import DraftsFolder, MaildirDrafts
 
