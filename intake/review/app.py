@@ -11,6 +11,7 @@ from urllib.parse import parse_qsl
 
 from starlette.applications import Starlette
 from starlette.concurrency import run_in_threadpool
+from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
@@ -80,16 +81,23 @@ def make_app(
             *more,
         ],
         middleware=[Middleware(Guard, names=settings.names, machines=machines)],
-        exception_handlers={404: review.nowhere, UnknownInquiryError: review.unknown,
-                            DeskError: review.refused},
-    )  # fmt: skip
+        exception_handlers={
+            404: review.nowhere,
+            413: review.too_much,
+            UnknownInquiryError: review.unknown,
+            DeskError: review.refused,
+        },
+    )
 
 
 async def form_of(request: Request) -> dict[str, str]:
-    """The fields of a form, as browsers send one without files; of a name given twice, the first."""
+    """The fields of a form as browsers send one without files; the first of a name given twice."""
     body = (await request.body()).decode("utf-8", "replace")
-    pairs = parse_qsl(body, keep_blank_values=True, max_num_fields=MOST_FIELDS)
-    return {key: value for key, value in reversed(pairs)}
+    try:
+        pairs = parse_qsl(body, keep_blank_values=True, max_num_fields=MOST_FIELDS)
+    except ValueError as error:
+        raise HTTPException(413) from error
+    return dict(reversed(pairs))
 
 
 class Review:
@@ -284,6 +292,10 @@ class Review:
     async def nowhere(self, request: Request, _: Exception) -> Response:
         """No such page."""
         return self._fault(request, 404, "There is no such page here.")
+
+    async def too_much(self, request: Request, _: Exception) -> Response:
+        """A form with more fields than any page of ours has."""
+        return self._fault(request, 413, "That form has more fields than a page here.")
 
     async def unknown(self, request: Request, error: Exception) -> Response:
         """No such inquiry."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from ...rules.assessment import Assessment
 from ...rules.request import LENGTH_FIELDS, Evidence, SizeRequest
@@ -64,7 +65,7 @@ def _pieces(text: str, start: int, end: int, hits: Sequence[Hit], sizes: int) ->
     inside = [hit for hit in hits if start <= hit[2].start and hit[2].end <= end]
     cuts = sorted({start, end, *(at for hit in inside for at in (hit[2].start, hit[2].end))})
     begin = start
-    for left, right in zip(cuts[:MOST_PIECES], cuts[1 : MOST_PIECES + 1], strict=False):
+    for left, right in pairwise(cuts[:MOST_PIECES]):
         here = [hit for hit in inside if hit[2].start <= left and right <= hit[2].end]
         if here:
             if begin < left:

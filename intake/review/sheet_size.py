@@ -176,8 +176,13 @@ def _findings(assessment: Assessment) -> Iterator[FindingView]:
                 EFFECTS[one.effect],
                 printable(one.text),
                 printable(one.source),
-                tuple(map(printable, one.leads)),
+                tuple(printable(lead) for lead in one.leads if not _says(one.text, lead)),
             )
+
+
+def _says(text: str, lead: str) -> bool:
+    """Whether a finding's own sentence ends with what an answer leads to."""
+    return lead.casefold() in text.casefold()
 
 
 def _tool(assessment: Assessment, shop: Shop) -> str:
