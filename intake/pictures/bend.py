@@ -99,9 +99,7 @@ class _Along:
             left, right, top = min(xs), max(xs), max(ys)
             bottom = min(0.0, *ys)
             below = 0.0 if beside else max(0, _BELOW + bottom * scale)
-            scale = min(
-                (_ROOM - _ROD) / (right - left), (_MOST_HEIGHT - below) / (top - bottom)
-            )
+            scale = min((_ROOM - _ROD) / (right - left), (_MOST_HEIGHT - below) / (top - bottom))
         return cls(shape, scale, lead_mm, tail_mm, left, right, top, bottom)
 
     @property
@@ -133,9 +131,7 @@ def _draw_along(sheet: Sheet, along: _Along, bottom: float, assessment: Assessme
     start, end = -along.lead_mm, shape.arc_mm + along.tail_mm
     depth_mm = min(0.45 * shape.od_mm, 0.55 * (shape.clr_mm - half))
 
-    sheet.shape(
-        shape.die(depth_mm).path(scale, origin), hatch=DIE_HATCH, colour=GREY, name="die"
-    )
+    sheet.shape(shape.die(depth_mm).path(scale, origin), hatch=DIE_HATCH, colour=GREY, name="die")
     if shape.tool is not None:
         if (stem := shape.stem()) is not None:
             sheet.shape(stem.path(scale, origin), fill="#bbbbbb", name="stem")
@@ -232,9 +228,7 @@ def _draw_across(
     _measure_od(sheet, origin, radius, words_at, f"OD {both_units(request.od_mm, shape.first)}")
 
 
-def _measure_od(
-    sheet: Sheet, origin: Point, radius: float, words_at: float, words: str
-) -> None:
+def _measure_od(sheet: Sheet, origin: Point, radius: float, words_at: float, words: str) -> None:
     x, y = origin
     below = y - radius - 14
     for side in (x - radius, x + radius):
@@ -242,4 +236,3 @@ def _measure_od(
     sheet.arrow((x - radius, below), (x + radius, below), both=True)
     sheet.text(words_at, below - 4, words)
     sheet.line((x + radius, words_at - 4), (below, below), width=0.6)
-

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING, Literal
 
 from ...rules.assessment import Decision
@@ -171,8 +172,8 @@ class BendShape:
         stops = [low, *(stop for stop in (0.0, self.arc_mm) if low < stop < high), high]
         if end_mm < start_mm:
             stops.reverse()
-        for here, there in zip(stops, stops[1:], strict=False):
-            if 0 <= min(here, there) and max(here, there) <= self.arc_mm:
+        for here, there in pairwise(stops):
+            if min(here, there) >= 0 and max(here, there) <= self.arc_mm:
                 made.arc(
                     (0, 0),
                     self.clr_mm + offset_mm,

@@ -1,4 +1,4 @@
-"""The picture of a bend in words: for screen readers, for its labels, and where none can be drawn."""
+"""The picture of a bend in words: for screen readers, its labels, and where there is none."""
 
 from __future__ import annotations
 
@@ -45,9 +45,7 @@ def why_no_bend(assessment: Assessment) -> str:
     if absent:
         verb = "is" if len(absent) == 1 else "are"
         return f"There is no picture of the bend: {' and '.join(absent)} {verb} not given."
-    return (
-        f"There is no picture of the bend: no tube can have these figures ({bend_title(assessment)})."
-    )
+    return f"There is no picture of the bend: {bend_title(assessment)} can't be."
 
 
 def bend_text(assessment: Assessment, shop: Shop) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from functools import lru_cache
 from threading import Lock
 from typing import TYPE_CHECKING, Literal
 
@@ -25,7 +26,7 @@ SMALL, NORMAL, LARGE = 10.0, 11.0, 12.0
 PIXELS_PER_INCH = 216
 """Of a PNG: three pixels a point, which prints sharp at 4 inches wide."""
 
-PictureKind = Literal["svg", "png", "pdf"]
+FileKind = Literal["png", "pdf"]
 
 _SETTINGS = {
     "font.family": ["DejaVu Sans"],  # comes with matplotlib: the same words have the same width
@@ -144,6 +145,34 @@ class Sheet:
             patch.set_linestyle((0, dashes))
         self._add(patch, name)
 
+    def box(
+        self,
+        left: float,
+        bottom: float,
+        right: float,
+        top: float,
+        *,
+        fill: str | None = None,
+        hatch: str = "",
+        width: float = 0.8,
+        colour: str = INK,
+        name: str = "",
+    ) -> None:
+        """A rectangle."""
+        from matplotlib.path import Path
+
+        corners = [(left, bottom), (right, bottom), (right, top), (left, top), (left, bottom)]
+        path = Path(corners, closed=True)
+        self.shape(path, fill=fill, hatch=hatch, width=width, colour=colour, name=name)
+
+    def disc(
+        self, x: float, y: float, radius: float, *, fill: str | None = None, name: str = ""
+    ) -> None:
+        """A small round mark."""
+        from matplotlib.path import Path
+
+        self.shape(Path.circle((x, y), radius), fill=fill, width=1.3, name=name)
+
     def arrow(self, start: tuple[float, float], end: tuple[float, float], *, both: bool) -> None:
         """A dimension line with a head at ``end``, or one at each end."""
         from matplotlib.patches import FancyArrowPatch
@@ -170,6 +199,7 @@ class Sheet:
         self.figure.add_artist(artist)
 
 
+@lru_cache(maxsize=4096)
 def width_of(words: str, size: float = NORMAL, *, bold: bool = False) -> float:
     """How wide words will be [points]."""
     from matplotlib.font_manager import FontProperties
@@ -182,16 +212,19 @@ def width_of(words: str, size: float = NORMAL, *, bold: bool = False) -> float:
 def wrapped(words: str, room: float, size: float = NORMAL, *, bold: bool = False) -> list[str]:
     """Words in lines of at most ``room`` points; a longer word stands alone."""
     lines: list[str] = []
+    space, used = width_of(" ", size, bold=bold), 0.0
     for word in words.split():
-        longer = f"{lines[-1]} {word}" if lines else word
-        if lines and width_of(longer, size, bold=bold) <= room:
-            lines[-1] = longer
+        wide = width_of(word, size, bold=bold)
+        if lines and used + space + wide <= room:
+            lines[-1] += f" {word}"
+            used += space + wide
         else:
             lines.append(word)
+            used = wide
     return lines
 
 
-def saved(figure: Figure, kind: Literal["png", "pdf"], title: str) -> bytes:
+def saved(figure: Figure, kind: FileKind, title: str) -> bytes:
     """The picture as a file's bytes: the same each time, for no date is in it."""
     made = io.BytesIO()
     if kind == "png":
