@@ -187,7 +187,9 @@ def _name_radius(
         return
     left = MARGIN
     die_width, clr_width = width_of("bend die", SMALL), width_of(words)
-    die_left = max(x + 8, min(die[0] - die_width / 2, WIDTH - MARGIN - die_width))
+    # Clear of the tube, which comes down to the right of the die.
+    free = x + (shape.clr_mm - shape.od_mm / 2) * scale - die_width - 8
+    die_left = max(x - 20, min(die[0] - die_width / 2, free))
     clr_left = max(left, min(x - clr_width / 2, die_left - 10 - clr_width))
     sheet.text(clr_left, y - 20, words)
     sheet.text(die_left, y - 32, "bend die", size=SMALL)
@@ -219,7 +221,9 @@ def _draw_across(
         rows.append((middle + 8, f"mandrel {diameter_words(assessment)}"))
         targets.append((origin[0] + radius * 0.55, middle + 11))
     for (y, words), target in zip(rows, targets, strict=True):
-        lines = wrapped(words, WIDTH - MARGIN - words_at)
+        # The other unit keeps to itself, so that no figure is parted from its unit.
+        parts = words.replace(" (", "\n(").split("\n") if " to " in words else [words]
+        lines = [line for part in parts for line in wrapped(part, WIDTH - MARGIN - words_at)]
         if words.startswith("mandrel") and (balls := balls_words(assessment)):
             lines.append(balls)
         for number, line in enumerate(lines):

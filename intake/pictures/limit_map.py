@@ -6,9 +6,9 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from .labels import Places
+from .labels import Box, Places
 from .limit_points import MapPoint, map_points, shown
-from .limit_words import WHAT, limit_map_title, more_words, ratios, small
+from .limit_words import legend, limit_map_title, more_words
 from .sheet import INK, LARGE, MARGIN, PAPER, SMALL, WIDTH, Sheet, width_of, wrapped
 
 if TYPE_CHECKING:
@@ -35,10 +35,14 @@ def limit_map_figure(assessment: Assessment, shop: Shop) -> Figure | None:
     if not points:
         return None
     limits = shop.limits
-    rows = [(point, wrapped(_legend(point), WIDTH - 2 * MARGIN - 18, SMALL)) for point in points]
+    room = WIDTH - 2 * MARGIN - 18
+    rows = [
+        (point, [line for words in legend(point, limits) for line in wrapped(words, room, SMALL)])
+        for point in points
+    ]
     more_lines = [more_words(more)] if more else []
-    legend = sum(len(lines) for _, lines in rows) * _LINE + len(more_lines) * _LINE + 8
-    bottom = MARGIN + legend + _BELOW_AXIS
+    told = sum(len(lines) for _, lines in rows) + len(more_lines)
+    bottom = MARGIN + told * _LINE + 8 + _BELOW_AXIS
     height = bottom + _HEIGHT + 26 + MARGIN
     sheet = Sheet(height)
     sheet.text(MARGIN, height - MARGIN - 11, limit_map_title(assessment), size=LARGE, bold=True)
@@ -54,6 +58,9 @@ def limit_map_figure(assessment: Assessment, shop: Shop) -> Figure | None:
         least=2,
     )
     places = Places((_LEFT + 2, bottom + 2, _RIGHT - 2, bottom + _HEIGHT - 2))
+    x, y = across.at(across.limit), up.at(up.limit)
+    places.take((x - 1.5, bottom, x + 1.5, bottom + _HEIGHT))
+    places.take((_LEFT, y - 1.5, _RIGHT, y + 1.5))
     _draw_limits(sheet, across, up)
     _draw_ticks(sheet, across, up)
     _draw_points(sheet, points, across, up, places)
@@ -168,54 +175,65 @@ def _draw_points(
         if found is None:
             continue  # the legend names it, and its symbol stands there
         box, far = found
-        middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
         if far:
-            sheet.line((x, middle[0]), (y, middle[1]), width=0.5)
+            sheet.line((x, (box[0] + box[2]) / 2), (y, (box[1] + box[3]) / 2), width=0.5)
         sheet.box(*box, fill=PAPER, width=0)
-        sheet.text(*middle, point.mark, size=SMALL, bold=bold, ha="center", va="center")
+        _centred(sheet, box, point.mark, bold=bold)
 
 
 def _draw_words(sheet: Sheet, across: _Axis, up: _Axis, places: Places) -> None:
-    """The limits' figures and what either side of them means, where no point lies."""
+    """The limits' figures, and what either side of them means: where no point lies."""
     x, y = across.at(across.limit), up.at(up.limit)
+    left, bottom, right, top = places.frame
+    thin, tight = f"wall factor {up.limit:g}", f"D of bend {across.limit:g}"
     said = [
-        ("feasible", True, _spread(x, up.start, across.end, y)),
-        (f"limit {ratio_of(up.limit)}", False, _spread(across.start, y + 1, across.end, y + 14)),
-        ("not likely to be feasible", True, _spread(across.start, y + 14, across.end, up.end)),
-        (f"limit {ratio_of(across.limit)}", False, _spread(across.start, up.start, x, up.end)),
+        (thin, False, _along(right - 40, left, y + 8), 0),
+        (tight, False, _along(top - 40, bottom, x + 8, upright=True), 90),
+        ("feasible", True, _spread(x, bottom, right, y), 0),
+        ("not likely to be feasible", True, _spread(left, y, right, top), 0),
     ]
-    for words, bold, middles in said:
-        width = width_of(words, SMALL, bold=bold) + 6
-        box = places.first_free(middles, width, 13.0)
+    for words, bold, middles, rotation in said:
+        width, height = width_of(words, SMALL, bold=bold) + 4, 13.0
+        if rotation:
+            width, height = height, width
+        box = places.first_free(middles, width, height)
         if box is None:
-            continue
+            continue  # the text below the map tells the limits, too
         sheet.box(*box, fill=PAPER, width=0)
-        sheet.text(
-            (box[0] + box[2]) / 2,
-            (box[1] + box[3]) / 2,
-            words,
-            size=SMALL,
-            bold=bold,
-            ha="center",
-            va="center",
-        )
+        _centred(sheet, box, words, bold=bold, rotation=rotation)
+
+
+def _centred(sheet: Sheet, box: Box, words: str, *, bold: bool, rotation: float = 0) -> None:
+    sheet.text(
+        (box[0] + box[2]) / 2,
+        (box[1] + box[3]) / 2,
+        words,
+        size=SMALL,
+        bold=bold,
+        ha="center",
+        va="center",
+        rotation=rotation,
+    )
+
+
+def _along(
+    start: float, end: float, beside: float, *, upright: bool = False
+) -> list[tuple[float, float]]:
+    """Places along a line, those near ``start`` first."""
+    steps = [start + (end - start) * number / 60 for number in range(61)]
+    return [(beside, step) if upright else (step, beside) for step in steps]
 
 
 def _spread(left: float, bottom: float, right: float, top: float) -> list[tuple[float, float]]:
-    """Places all over a rectangle, its middle first."""
+    """Places all over a rectangle, those near its middle first."""
     middle = ((left + right) / 2, (bottom + top) / 2)
-    steps = [number / 16 for number in range(17)]
+    steps = [number / 24 for number in range(25)]
     places = [
         (left + (right - left) * across, bottom + (top - bottom) * up)
         for across in steps
         for up in steps
     ]
     return sorted(places, key=lambda place: math.dist(place, middle))
-
-
-def ratio_of(value: float) -> str:
-    """A limit as text."""
-    return f"{value:g}"
 
 
 def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float) -> None:
@@ -231,8 +249,3 @@ def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float) -> None:
                 x - half, y - half, x + half, y + half, fill=PAPER, width=1.3,
                 name=f"alternative-{point.mark}",
             )  # fmt: skip
-
-
-def _legend(point: MapPoint) -> str:
-    name = WHAT[point.kind] if point.kind == "asked" else f"{point.mark}, {WHAT[point.kind]}"
-    return f"{name}: {point.size}; {small(ratios(point))}"

@@ -10,11 +10,12 @@ from .limit_points import MapPoint, map_points, shown, why_no_map
 if TYPE_CHECKING:
     from ...rules.assessment import Assessment
     from ...rules.shop import Shop
+    from ...rules.shop_settings import Limits
 
-WHAT = {
-    "asked": "this request",
+_WHAT = {
+    "asked": "asked for",
     "reading": "another way to read it",
-    "alternative": "would be feasible",
+    "alternative": "alternative",
 }
 
 
@@ -35,15 +36,21 @@ def limit_map_text(assessment: Assessment, shop: Shop) -> str:
         f"factor of at most {ratio(limits.wall_factor_max.value)} together with a D of bend of at "
         f"least {ratio(limits.d_of_bend_min.value)}."
     ]
-    for point in points:
-        name = WHAT[point.kind] if point.kind == "asked" else f"{point.mark}, {WHAT[point.kind]}"
-        said.append(
-            f"{name[0].upper()}{name[1:]}: {point.size}, {small(ratios(point))}, "
-            f"{point.verdict(limits)}."
-        )
+    said += [" ".join(legend(point, limits)) for point in points]
     if more:
         said.append(more_words(more))
     return " ".join(said)
+
+
+def legend(point: MapPoint, limits: Limits) -> tuple[str, str]:
+    """What stands in one place of the map, and what that means, a sentence each."""
+    name = _WHAT[point.kind]
+    if point.kind != "asked":
+        name = f"{point.mark}, {name}"
+    return (
+        f"{name[0].upper()}{name[1:]}: {point.size}.",
+        f"{ratios(point)}: {point.verdict(limits)}.",
+    )
 
 
 def ratios(point: MapPoint) -> str:
@@ -53,11 +60,6 @@ def ratios(point: MapPoint) -> str:
         f"Wall factor {'open' if thin is None else ratio(thin)}, "
         f"D of bend {'open' if tight is None else ratio(tight)}"
     )
-
-
-def small(sentence: str) -> str:
-    """As part of a sentence."""
-    return sentence[0].lower() + sentence[1:]
 
 
 def more_words(more: int) -> str:
