@@ -1,0 +1,159 @@
+"""The picture of a bend in words: for screen readers, its labels, and where there is none."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import TYPE_CHECKING
+
+from ...rules.assessment import Decision
+from ...rules.readings import stated_reading
+from ...rules.request import LENGTH_FIELDS, Shape
+from ...rules.units import both_units, format_in, format_mm
+from ..wording_tool import plain, round_to
+from .bend_shape import MOST_ANGLE_DEG, USUAL_ANGLE_DEG, BendShape
+
+if TYPE_CHECKING:
+    from ...rules.assessment import Assessment, MandrelNeeded
+    from ...rules.request import SizeRequest
+    from ...rules.shop import Shop
+
+NAMES = {"od": "OD", "wall": "wall", "clr": "CLR"}
+
+
+def bend_title(assessment: Assessment) -> str:
+    """The size on one line, in the sender's unit: '1.75 in OD, 0.095 in wall, 5.25 in CLR'."""
+    request = assessment.request
+    first = request.written_in
+    lengths = ((field, request.length_mm(field)) for field in LENGTH_FIELDS)
+    return ", ".join(
+        f"{format_in(mm, wall=field == 'wall') if first == 'in' else format_mm(mm)} {first} "
+        f"{NAMES[field]}"
+        for field, mm in lengths
+        if mm is not None
+    )
+
+
+def why_no_bend(assessment: Assessment) -> str:
+    """One sentence on why the bend can't be drawn; '' where it can."""
+    request = assessment.request
+    reading = stated_reading(request)
+    if reading.spec is not None:
+        return ""
+    if request.shape is not Shape.ROUND:
+        return f"There is no picture: only round tube is drawn, and this is {request.shape.value}."
+    absent = [NAMES[field] for field in LENGTH_FIELDS if request.length_mm(field) is None]
+    if absent:
+        verb = "is" if len(absent) == 1 else "are"
+        return f"There is no picture of the bend: {' and '.join(absent)} {verb} not given."
+    return f"There is no picture of the bend: {bend_title(assessment)} can't be."
+
+
+def bend_text(assessment: Assessment, shop: Shop) -> str:
+    """What the picture shows, in sentences; without a picture the sentence that says why."""
+    if why := why_no_bend(assessment):
+        return why
+    request = assessment.request
+    said = [
+        f"Section along the bend of a round tube, to scale: OD {_length(request, 'od')}, wall "
+        f"{_length(request, 'wall')}, CLR {_length(request, 'clr')}.",
+        "The bend die lies inside the bend; beside it the tube is shown across.",
+    ]
+    if tool := tool_words(assessment):
+        said.append(f"In the tube, up to the tangent, {tool}.")
+    return " ".join([*said, *bend_notes(assessment, shop)])
+
+
+def tool_words(assessment: Assessment) -> str:
+    """'a mandrel of 1.55 in (39.37 mm) with 1 ball'; '' where none is drawn."""
+    shape = BendShape.of(assessment)
+    if shape is None or shape.tool is None or assessment.mandrel is None:
+        return ""
+    with_balls = f" with {balls}" if (balls := balls_words(assessment)) else ""
+    return f"a mandrel of {diameter_words(assessment)}{with_balls}"
+
+
+def diameter_words(assessment: Assessment) -> str:
+    """The mandrel's diameter in both units: one on the shelf exactly, else from low to high."""
+    needed, stock, first = assessment.mandrel, assessment.stock, assessment.request.written_in
+    assert needed is not None
+    if stock is not None:
+        return both_units(stock.mandrel_diameter_mm, first)
+    written = _spans(needed)
+    second = "mm" if first == "in" else "in"
+    return f"{written[first]} ({written[second]})"
+
+
+def _spans(needed: MandrelNeeded) -> dict[str, str]:
+    ends = (needed.diameter_low_mm, needed.diameter_high_mm)
+    inches = [round_to(end / Decimal("25.4"), 3) for end in ends]
+    mms = [round_to(end, 2) for end in ends]
+    return {
+        "in": f"{' to '.join(dict.fromkeys(inches))} in",
+        "mm": f"{' to '.join(dict.fromkeys(mms))} mm",
+    }
+
+
+def balls_words(assessment: Assessment) -> str:
+    """'1 ball', '1 to 2 balls'; '' where nobody has said how many."""
+    needed, stock = assessment.mandrel, assessment.stock
+    if stock is not None:
+        return _balls(str(stock.balls))
+    if needed is None or needed.balls_low is None or needed.balls_high is None:
+        return ""
+    few, many = needed.balls_low, needed.balls_high
+    return _balls(str(few) if few == many else f"{few} to {many}")
+
+
+def _balls(count: str) -> str:
+    return {"0": "no balls", "1": "1 ball"}.get(count, f"{count} balls")
+
+
+def bend_notes(assessment: Assessment, shop: Shop) -> tuple[str, ...]:
+    """What the picture can't show by itself: the two ratios, what is assumed, what is in doubt."""
+    request, limits = assessment.request, shop.limits
+    notes = []
+    if assessment.wall_factor is not None and assessment.d_of_bend is not None:
+        notes.append(
+            f"Wall factor {ratio(assessment.wall_factor)} (our limit "
+            f"{plain(limits.wall_factor_max.value)}), D of bend {ratio(assessment.d_of_bend)} "
+            f"(our limit {plain(limits.d_of_bend_min.value)})."
+        )
+    shape = BendShape.of(assessment)
+    if assessment.decision is Decision.DECLINE:
+        notes.append("Not likely to be feasible on our tooling: drawn without a mandrel.")
+    elif shape is not None and shape.tool is None:
+        notes.append("Drawn without a mandrel: a person has to choose it.")
+    elif shape is not None and assessment.stock is None and not balls_words(assessment):
+        notes.append("Drawn without balls: a person has to choose how many.")
+    elif shape is not None and shape.tool is not None and " to " in balls_words(assessment):
+        notes.append(f"Drawn with {_balls(str(shape.tool.balls))}.")
+    notes.append(_angle_note(request))
+    for field in LENGTH_FIELDS:
+        if (doubt := request.doubt_on(field)) is not None:
+            lengths = [one for one in doubt.readings if isinstance(one, Decimal)]
+            if len(lengths) > 1:
+                either = " or ".join(both_units(one, request.written_in) for one in lengths)
+                notes.append(f"In doubt: {NAMES[field]} {either}.")
+            else:
+                notes.append(f"In doubt: {NAMES[field]} ({doubt.why}).")
+    return tuple(note for note in notes if note)
+
+
+def _angle_note(request: SizeRequest) -> str:
+    angle_deg = request.angle_deg
+    if angle_deg is None or angle_deg <= 0:
+        return f"Drawn as a bend of {USUAL_ANGLE_DEG:g}°, since no angle was given."
+    if angle_deg > MOST_ANGLE_DEG:
+        return f"The bend goes to {plain(angle_deg)}°; {MOST_ANGLE_DEG:g}° of it are drawn."
+    return f"Bend of {plain(angle_deg)}°."
+
+
+def ratio(value: Decimal) -> str:
+    """A wall factor or D of bend with two decimals at most."""
+    return round_to(value, 2)
+
+
+def _length(request: SizeRequest, field: str) -> str:
+    mm = {"od": request.od_mm, "wall": request.wall_mm, "clr": request.clr_mm}[field]
+    assert mm is not None
+    return both_units(mm, request.written_in, wall=field == "wall")
