@@ -22,8 +22,10 @@ from .. import desk
 from ..desk_errors import DeskError, NoNameError, UnknownInquiryError
 from ..inquiry import State
 from ..model import Address
+from ..pictures import NoPicturesError
 from .acts import Outcome, Worker, words_of
 from .board import Board, Wanted
+from .drawn import Drawn
 from .guard import LOOPBACK_NAMES, Guard
 from .lines import ORDER
 from .notices import Notices
@@ -74,6 +76,7 @@ def make_app(
             Route("/", review.waiting, name="waiting"),
             Route("/inquiry/{number:int}", review.inquiry, methods=["GET", "POST"]),
             Route("/inquiry/{number:int}/set-aside", review.set_aside, methods=["POST"]),
+            Route("/inquiry/{number:int}/{size:int}-{which}.svg", review.picture),
             Route("/deliver", review.deliver, methods=["POST"]),
             Route("/who", review.who, methods=["GET", "POST"]),
             Route("/leave", review.leave, methods=["POST"]),
@@ -84,6 +87,7 @@ def make_app(
         exception_handlers={
             404: review.nowhere,
             413: review.too_much,
+            NoPicturesError: review.nowhere,
             UnknownInquiryError: review.unknown,
             DeskError: review.refused,
         },
@@ -109,6 +113,7 @@ class Review:
         self._people = People(settings.shop.people, settings.secret, secure=settings.secure)
         self._notices = Notices()
         self._board = Board(settings.store)
+        self._drawn = Drawn(settings.shop)
         self._worker = Worker(settings.store, settings.shop, settings.templates)
 
     # ---- who is here
@@ -281,6 +286,24 @@ class Review:
             longest=LONGEST,
             **common,
         )
+
+    async def picture(self, request: Request) -> Response:
+        """A picture of one size as it is judged now."""
+        if shut := self._shut_out(request):
+            return shut
+        return await run_in_threadpool(self._picture, request)
+
+    def _picture(self, request: Request) -> Response:
+        number, size = request.path_params["number"], request.path_params["size"]
+        inquiry = desk.show(self._settings.store, number)
+        which = request.path_params["which"]
+        if (which != "bend" and which != "limits") or not 1 <= size <= len(inquiry.assessments):
+            raise HTTPException(404)
+        judged = inquiry.assessments[size - 1]
+        drawn = self._drawn.answer(judged, which, number, inquiry.version, size - 1)
+        if drawn is None:
+            raise HTTPException(404)
+        return drawn
 
     # ---- what went wrong, and where next
 

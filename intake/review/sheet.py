@@ -104,15 +104,15 @@ def sheet_of(
     message = inquiry.message
     typed, wrong = typed or {}, wrong or {}
     draft = _draft(inquiry, typed)
-    assessments = inquiry.assessments
+    assessments, of = inquiry.assessments, (inquiry.id, inquiry.version)
     sizes: tuple[SizeView, ...]
     if assessments:
         sizes = tuple(
-            size_view(one, one.request, number, shop, draft.body, typed, wrong)
+            size_view(one, one.request, number, shop, draft.body, typed, wrong, of)
             for number, one in enumerate(assessments)
         )
     else:
-        sizes = (size_view(None, SizeRequest(), 0, shop, draft.body, typed, wrong),)
+        sizes = (size_view(None, SizeRequest(), 0, shop, draft.body, typed, wrong, of),)
     address = f"<{message.sender.address}>" if message.sender.address else ""
     return Sheet(
         number=inquiry.id,

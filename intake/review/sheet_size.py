@@ -14,6 +14,7 @@ from ..screen import ANSWERS, ratio, reading
 from ..screen import size as size_words
 from ..wording import words_of
 from ..wording_tool import mandrel_words, stock_words
+from .drawn import PictureView, views
 from .offers import can_go, offers_of
 from .typed import FIELDS, key, other_unit, readings_of, shown
 
@@ -85,6 +86,7 @@ class SizeView:
     findings: tuple[FindingView, ...]
     notes: tuple[FindingView, ...]
     offers: tuple[OfferView, ...]
+    pictures: tuple[PictureView, ...] = ()
 
 
 def size_view(
@@ -95,8 +97,12 @@ def size_view(
     body: str,
     typed: Mapping[str, str],
     wrong: Mapping[str, str],
+    of: tuple[int, int],
 ) -> SizeView:
-    """Size ``index`` (from 0). Without an assessment: empty fields, to enter one by hand."""
+    """Size ``index`` (from 0). Without an assessment: empty fields, to enter one by hand.
+
+    ``of``: number and version of the inquiry.
+    """
     fields = tuple(_field(request, name, index, typed, wrong) for name in FIELDS)
     if assessment is None:
         return SizeView(1, "", "", (), "", fields, (), (), ())
@@ -123,6 +129,7 @@ def size_view(
         findings=tuple(one for one in findings if one.effect != EFFECTS["notes"]),
         notes=tuple(one for one in findings if one.effect == EFFECTS["notes"]),
         offers=tuple(_offers(assessment, index, shop, body)),
+        pictures=tuple(views(assessment, shop, *of, index)),
     )
 
 
