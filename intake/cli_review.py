@@ -26,7 +26,7 @@ def review(args: argparse.Namespace) -> int:
 
 def _review(args: argparse.Namespace) -> int:
     from .review.app import Settings, make_app
-    from .review.serve import SECRET_ENV, CannotServe, address, checked, listen, serve
+    from .review.serve import SECRET_ENV, CannotServe, address, checked, listen, server_of
 
     place = _place(args)
     try:
@@ -53,11 +53,9 @@ def _review(args: argparse.Namespace) -> int:
             complain("without --certificate and --key, the secret and customers' words cross the "
                      "network readable by others")  # fmt: skip
 
-        def ready() -> None:
-            print(f"What waits: {address(place, listening)}  (Ctrl+C ends it)", flush=True)
-
         with listening:
-            serve(app, place, listening, ready)
+            print(f"What waits: {address(place, listening)}  (Ctrl+C ends it)", flush=True)
+            server_of(app, place).run(sockets=[listening])
     return 0
 
 

@@ -198,7 +198,7 @@ class _Work:
         self._body = (
             put_in(self._body, offer, beside, signature)
             if doing == "offer"
-            else take_out(self._body, offer)
+            else take_out(self._body, offer, beside)
         )
 
     def _approved(self) -> Outcome:

@@ -12,6 +12,8 @@ if TYPE_CHECKING:
     from ...rules.assessment import Assessment
     from ...rules.shop import Shop
 
+BULLETS = ("- ", "Nearest: ", "Or: ")
+"""How the reply templates begin a line that lists an offer."""
 LEAD = "We could make a mandrel for this instead:"
 
 
@@ -51,26 +53,44 @@ def put_in(body: str, offer: Offer, beside: Sequence[Offer], signature: Sequence
     return "\n".join([*lines[:at], LEAD, offer.line, "", *lines[at:]])
 
 
-def take_out(body: str, offer: Offer) -> str:
-    """The draft without the line that lists the offer; other lines naming it stay."""
+def take_out(body: str, offer: Offer, beside: Sequence[Offer]) -> str:
+    """The draft without the line that lists the offer; a list of nothing else goes with it."""
     lines = body.split("\n")
-    return "\n".join(one for one in lines if not _lists(one, offer))
+    at = next((number for number, line in enumerate(lines) if _lists(line, offer)), None)
+    if at is None:
+        return body
+    first, end = _paragraph(lines, at)
+    others = any(at != other for other in _places(lines[first:end], beside, first))
+    if others or not lines[at].startswith("- "):
+        first, end = at, at + 1
+    elif end < len(lines):
+        end += 1  # the empty line below it
+    return "\n".join([*lines[:first], *lines[end:]])
 
 
-def can_go(body: str, offer: Offer, beside: Sequence[Offer]) -> bool:
-    """Whether it can be taken out: the last one would leave a list without an entry."""
-    lines = body.split("\n")
-    return any(_lists(one, offer) for one in lines) and len(set(_places(lines, beside))) > 1
+def can_go(body: str, offer: Offer) -> bool:
+    """Whether it stands in a line of its own, which can be taken out."""
+    return any(_lists(one, offer) for one in body.split("\n"))
 
 
 def _lists(line: str, offer: Offer) -> bool:
-    return line.lstrip().startswith("- ") and offer.summary in line
+    return line.lstrip().startswith(BULLETS) and offer.summary in line
 
 
-def _places(lines: Sequence[str], offers: Sequence[Offer]) -> Iterator[int]:
-    for number, line in enumerate(lines):
+def _places(lines: Sequence[str], offers: Sequence[Offer], first: int = 0) -> Iterator[int]:
+    for number, line in enumerate(lines, start=first):
         if any(_lists(line, one) for one in offers):
             yield number
+
+
+def _paragraph(lines: Sequence[str], at: int) -> tuple[int, int]:
+    """The lines around one up to the next empty ones."""
+    first, end = at, at + 1
+    while first and lines[first - 1].strip():
+        first -= 1
+    while end < len(lines) and lines[end].strip():
+        end += 1
+    return first, end
 
 
 def _signature(lines: Sequence[str], signature: Sequence[str]) -> int:

@@ -12,8 +12,7 @@ from .guard import LOOPBACK_NAMES
 from .people import SHORTEST_SECRET
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
-
+    import uvicorn
     from starlette.types import ASGIApp
 
 PORT = 8462
@@ -92,8 +91,8 @@ def address(place: Place, listening: socket.socket) -> str:
     return f"{scheme}://{host}:{listening.getsockname()[1]}/"
 
 
-def serve(app: ASGIApp, place: Place, listening: socket.socket, ready: Callable[[], None]) -> None:
-    """Serve until interrupted."""
+def server_of(app: ASGIApp, place: Place) -> uvicorn.Server:
+    """The server, not started yet."""
     import uvicorn
 
     config = uvicorn.Config(
@@ -109,8 +108,7 @@ def serve(app: ASGIApp, place: Place, listening: socket.socket, ready: Callable[
         ssl_certfile=place.certificate,
         ssl_keyfile=place.key,
     )
-    ready()
-    uvicorn.Server(config).run(sockets=[listening])
+    return uvicorn.Server(config)
 
 
 def _as_host(name: str) -> str:

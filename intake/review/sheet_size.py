@@ -223,5 +223,5 @@ def _offers(assessment: Assessment, index: int, shop: Shop, body: str) -> Iterat
             printable(size_words(as_request)),
             printable(one.why),
             one.is_in(body),
-            can_go(body, one, offers),
+            can_go(body, one),
         )
