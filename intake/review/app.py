@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 from urllib.parse import parse_qsl
 
 from starlette.applications import Starlette
@@ -123,7 +123,7 @@ class Review:
             return RedirectResponse("/who", 303)
         return None
 
-    def _common(self, request: Request) -> dict[str, object]:
+    def _common(self, request: Request) -> dict[str, Any]:
         return {
             "who": self._people.who(request.cookies),
             "people": self._people.names,
