@@ -30,6 +30,12 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
+_OF_ONE = {
+    one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
+    for one in (message, draft, correction, word, event, reply)
+}
+"""All that belongs to one inquiry, table by table."""
+
 
 class Reader(MarksRead, ThreadsRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
@@ -130,8 +136,7 @@ class Reader(MarksRead, ThreadsRead):
         return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
 
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
-        query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
-        return self._connection.execute(query).all()
+        return self._connection.execute(_OF_ONE[table.name], {"number": number}).all()
 
 
 _BY_URGENCY = (
