@@ -37,7 +37,7 @@ THINNEST_WALL = 0.9
 """Below this the line round a wall is as thick as the wall [points]."""
 
 
-def bend_figure(assessment: Assessment, shop: Shop) -> Figure | None:
+def bend_figure(assessment: Assessment, shop: Shop | None = None) -> Figure | None:
     """The picture of the bend as stated; None where it is incomplete or not round."""
     shape = BendShape.of(assessment)
     if shape is None:
@@ -158,7 +158,11 @@ def _name_tool(sheet: Sheet, along: _Along, origin: Point) -> None:
     if shape.tool is None:
         return
     left = x - along.lead_mm * scale
-    sheet.text(left, top + 6, "mandrel", size=SMALL)
+    words = "mandrel"
+    if shape.tool.balls:
+        longer = f"mandrel, {'1 ball' if shape.tool.balls == 1 else f'{shape.tool.balls} balls'}"
+        words = longer if left + width_of(longer, SMALL) < x - 4 else words
+    sheet.text(left, top + 6, words, size=SMALL)
     foot = left + width_of("mandrel", SMALL) / 2
     sheet.line((foot, foot), (top + 4, y + (shape.clr_mm + shape.od_mm / 5) * scale), width=0.6)
 

@@ -48,7 +48,7 @@ def why_no_bend(assessment: Assessment) -> str:
     return f"There is no picture of the bend: {bend_title(assessment)} can't be."
 
 
-def bend_text(assessment: Assessment, shop: Shop) -> str:
+def bend_text(assessment: Assessment, shop: Shop | None = None) -> str:
     """What the picture shows, in sentences; without a picture the sentence that says why."""
     if why := why_no_bend(assessment):
         return why
@@ -59,7 +59,7 @@ def bend_text(assessment: Assessment, shop: Shop) -> str:
         "The bend die lies inside the bend; beside it the tube is shown across.",
     ]
     if tool := tool_words(assessment):
-        said.append(f"In the tube, up to the tangent, {tool}.")
+        said.append(f"In the tube, its nose just past the tangent, {tool}.")
     return " ".join([*said, *bend_notes(assessment, shop)])
 
 
@@ -108,16 +108,10 @@ def _balls(count: str) -> str:
     return {"0": "no balls", "1": "1 ball"}.get(count, f"{count} balls")
 
 
-def bend_notes(assessment: Assessment, shop: Shop) -> tuple[str, ...]:
+def bend_notes(assessment: Assessment, shop: Shop | None = None) -> tuple[str, ...]:
     """What the picture can't show by itself: the two ratios, what is assumed, what is in doubt."""
-    request, limits = assessment.request, shop.limits
-    notes = []
-    if assessment.wall_factor is not None and assessment.d_of_bend is not None:
-        notes.append(
-            f"Wall factor {ratio(assessment.wall_factor)} (our limit "
-            f"{plain(limits.wall_factor_max.value)}), D of bend {ratio(assessment.d_of_bend)} "
-            f"(our limit {plain(limits.d_of_bend_min.value)})."
-        )
+    request = assessment.request
+    notes = [_ratio_note(assessment, shop)]
     shape = BendShape.of(assessment)
     if assessment.decision is Decision.DECLINE:
         notes.append("Not likely to be feasible on our tooling: drawn without a mandrel.")
@@ -137,6 +131,17 @@ def bend_notes(assessment: Assessment, shop: Shop) -> tuple[str, ...]:
             else:
                 notes.append(f"In doubt: {NAMES[field]} ({doubt.why}).")
     return tuple(note for note in notes if note)
+
+
+def _ratio_note(assessment: Assessment, shop: Shop | None) -> str:
+    thin, tight = assessment.wall_factor, assessment.d_of_bend
+    if thin is None or tight is None:
+        return ""
+    limits = ("", "")
+    if shop is not None:
+        most, least = shop.limits.wall_factor_max.value, shop.limits.d_of_bend_min.value
+        limits = (f" (our limit {plain(most)})", f" (our limit {plain(least)})")
+    return f"Wall factor {ratio(thin)}{limits[0]}, D of bend {ratio(tight)}{limits[1]}."
 
 
 def _angle_note(request: SizeRequest) -> str:

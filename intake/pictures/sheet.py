@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from functools import lru_cache
 from threading import Lock
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 if TYPE_CHECKING:
     from matplotlib.artist import Artist
@@ -28,7 +28,7 @@ PIXELS_PER_INCH = 216
 
 FileKind = Literal["png", "pdf"]
 
-_SETTINGS = {
+_SETTINGS: dict[Any, Any] = {
     "font.family": ["DejaVu Sans"],  # comes with matplotlib: the same words have the same width
     "hatch.linewidth": 0.5,
     "path.simplify": False,
