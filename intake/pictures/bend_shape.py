@@ -28,8 +28,8 @@ MOST_ANGLE_DEG = 180.0
 _BALL_OVER_PITCH = 0.8
 _STEM_OVER_BALL = 0.2
 _NOSE_OVER_MANDREL = 0.12
-"""Lengths of no importance, chosen to look like the tool: a ball, the stem between balls, the
-rounding of the nose."""
+"""Lengths of no importance, chosen to look like the tool: how thick a ball is, how thick the stem
+between balls, how far the nose is rounded."""
 
 Point = tuple[float, float]
 
@@ -125,7 +125,7 @@ class BendShape:
         """The balls: spheres of the mandrel's diameter, cut flat on both sides."""
         if self.tool is None:
             return ()
-        radius, width_mm = self.tool.diameter_mm / 2, _BALL_OVER_PITCH * self._pitch_mm
+        radius, width_mm = self.tool.diameter_mm / 2, self._ball_mm
         reach_deg = math.degrees(math.asin(min(width_mm / 2 / radius, 1)))
         balls = []
         for along_mm in self._ball_places(self.tool):
@@ -158,9 +158,15 @@ class BendShape:
     def _pitch_mm(self) -> float:
         return float(ASSUMED_PITCH) * self.od_mm
 
+    @property
+    def _ball_mm(self) -> float:
+        """How thick a ball is: no thicker than leaves it clear of the next inside the bend."""
+        radius = self.tool.diameter_mm / 2 if self.tool else 0
+        return self._pitch_mm * min(_BALL_OVER_PITCH, 0.9 * (1 - radius / self.clr_mm))
+
     def _ball_places(self, tool: Tool) -> list[float]:
         """Middles of the balls along the centreline, the first clear of the nose."""
-        first_mm = tool.advance_mm + self._pitch_mm * (1 - _BALL_OVER_PITCH / 2)
+        first_mm = tool.advance_mm + self._pitch_mm - self._ball_mm / 2
         return [first_mm + number * self._pitch_mm for number in range(tool.balls)]
 
     def _turned_deg(self, along_mm: float) -> float:

@@ -40,12 +40,12 @@ def why_no_bend(assessment: Assessment) -> str:
     if reading.spec is not None:
         return ""
     if request.shape is not Shape.ROUND:
-        return f"There is no picture: only round tube is drawn, and this is {request.shape.value}."
+        return "There is no picture of the bend: only round tube is drawn."
     absent = [NAMES[field] for field in LENGTH_FIELDS if request.length_mm(field) is None]
     if absent:
         verb = "is" if len(absent) == 1 else "are"
         return f"There is no picture of the bend: {' and '.join(absent)} {verb} not given."
-    return f"There is no picture of the bend: {bend_title(assessment)} can't be."
+    return f"There is no picture of the bend: there can be none with {bend_title(assessment)}."
 
 
 def bend_text(assessment: Assessment, shop: Shop | None = None) -> str:
@@ -101,7 +101,14 @@ def balls_words(assessment: Assessment) -> str:
     if needed is None or needed.balls_low is None or needed.balls_high is None:
         return ""
     few, many = needed.balls_low, needed.balls_high
+    if (few, many) == (0, 1):
+        return "1 ball or none"
     return _balls(str(few) if few == many else f"{few} to {many}")
+
+
+def _is_range(assessment: Assessment) -> bool:
+    needed = assessment.mandrel
+    return assessment.stock is None and needed is not None and needed.balls_low != needed.balls_high
 
 
 def _balls(count: str) -> str:
@@ -119,14 +126,17 @@ def bend_notes(assessment: Assessment, shop: Shop | None = None) -> tuple[str, .
         notes.append("Drawn without a mandrel: a person has to choose it.")
     elif shape is not None and assessment.stock is None and not balls_words(assessment):
         notes.append("Drawn without balls: a person has to choose how many.")
-    elif shape is not None and shape.tool is not None and " to " in balls_words(assessment):
+    elif shape is not None and shape.tool is not None and _is_range(assessment):
         notes.append(f"Drawn with {_balls(str(shape.tool.balls))}.")
     notes.append(_angle_note(request))
     for field in LENGTH_FIELDS:
         if (doubt := request.doubt_on(field)) is not None:
             lengths = [one for one in doubt.readings if isinstance(one, Decimal)]
             if len(lengths) > 1:
-                either = " or ".join(both_units(one, request.written_in) for one in lengths)
+                *before, last = (
+                    both_units(one, request.written_in, wall=field == "wall") for one in lengths
+                )
+                either = f"{', '.join(before)} or {last}"
                 notes.append(f"In doubt: {NAMES[field]} {either}.")
             else:
                 notes.append(f"In doubt: {NAMES[field]} ({doubt.why}).")

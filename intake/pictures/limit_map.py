@@ -67,7 +67,10 @@ def limit_map_figure(assessment: Assessment, shop: Shop) -> Figure | None:
     _draw_words(sheet, across, up, places)
     y = bottom - _BELOW_AXIS - 12
     for point, lines in rows:
-        _symbol(sheet, point, MARGIN + 6, y + 3.5)
+        if point.known:
+            _symbol(sheet, point, MARGIN + 6, y + 3.5)
+        else:
+            _open_line(sheet, (MARGIN, MARGIN + 13), (y + 3.5, y + 3.5))
         for line in lines:
             sheet.text(MARGIN + 18, y, line, size=SMALL)
             y -= _LINE
@@ -161,10 +164,12 @@ def _draw_points(
             places.take((x - 5, y - 5, x + 5, y + 5))
             spots.append((point, x, y))
         elif y is not None:
-            sheet.line((across.start, across.end), (y, y), width=1.4, dashes=(1, 2), name="open")
+            _open_line(sheet, (across.start, across.end), (y, y))
+            places.take((across.start, y - 1.5, across.end, y + 1.5))
             spots.append((point, (across.start + across.end) / 2, y))
         elif x is not None:
-            sheet.line((x, x), (up.start, up.end), width=1.4, dashes=(1, 2), name="open")
+            _open_line(sheet, (x, x), (up.start, up.end))
+            places.take((x - 1.5, up.start, x + 1.5, up.end))
             spots.append((point, x, (up.start + up.end) / 2))
     for point, x, y in spots:
         if point.known:
@@ -179,6 +184,11 @@ def _draw_points(
             sheet.line((x, (box[0] + box[2]) / 2), (y, (box[1] + box[3]) / 2), width=0.5)
         sheet.box(*box, fill=PAPER, width=0)
         _centred(sheet, box, point.mark, bold=bold)
+
+
+def _open_line(sheet: Sheet, xs: tuple[float, float], ys: tuple[float, float]) -> None:
+    """Where a request may lie of which one ratio is not known."""
+    sheet.line(xs, ys, width=1.4, dashes=(1, 2))
 
 
 def _draw_words(sheet: Sheet, across: _Axis, up: _Axis, places: Places) -> None:
