@@ -44,7 +44,8 @@ def why_no_bend(assessment: Assessment) -> str:
     absent = [NAMES[field] for field in LENGTH_FIELDS if request.length_mm(field) is None]
     if absent:
         verb = "is" if len(absent) == 1 else "are"
-        return f"There is no picture of the bend: {' and '.join(absent)} {verb} not given."
+        names = listed(absent, "and")
+        return f"There is no picture of the bend: {names} {verb} not given."
     return f"There is no picture of the bend: there can be none with {bend_title(assessment)}."
 
 
@@ -133,10 +134,10 @@ def bend_notes(assessment: Assessment, shop: Shop | None = None) -> tuple[str, .
         if (doubt := request.doubt_on(field)) is not None:
             lengths = [one for one in doubt.readings if isinstance(one, Decimal)]
             if len(lengths) > 1:
-                *before, last = (
-                    both_units(one, request.written_in, wall=field == "wall") for one in lengths
+                either = listed(
+                    [both_units(one, request.written_in, wall=field == "wall") for one in lengths],
+                    "or",
                 )
-                either = f"{', '.join(before)} or {last}"
                 notes.append(f"In doubt: {NAMES[field]} {either}.")
             else:
                 notes.append(f"In doubt: {NAMES[field]} ({doubt.why}).")
@@ -161,6 +162,12 @@ def _angle_note(request: SizeRequest) -> str:
     if angle_deg > MOST_ANGLE_DEG:
         return f"The bend goes to {plain(angle_deg)}°; {MOST_ANGLE_DEG:g}° of it are drawn."
     return f"Bend of {plain(angle_deg)}°."
+
+
+def listed(words: list[str], joined_by: str) -> str:
+    """'OD, wall and CLR'."""
+    *before, last = words
+    return f"{', '.join(before)} {joined_by} {last}" if before else last
 
 
 def ratio(value: Decimal) -> str:

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _LEFT, _RIGHT, _HEIGHT = 44.0, WIDTH - 12, 236.0
 _BELOW_AXIS = 34.0
 _LINE = 13.0
-_SYMBOL = 3.6
+_SYMBOL, _HALF = 3.6, 3.3
 _LOG_FROM = 4
 """A point this many times beyond a limit makes an axis logarithmic: else the corner would shrink
 to nothing."""
@@ -96,14 +96,14 @@ class _Axis:
     ) -> _Axis:
         """An axis that shows the limit in its middle third, and every value."""
         known = [float(str(value)) for value in values if value is not None]
-        top = max([2 * limit, *(1.15 * value for value in known)])
+        top = max([2 * limit, 4 * least, *(1.15 * value for value in known)])
         logarithmic = top > _LOG_FROM * max(limit, 1)
         return cls(limit, least if logarithmic else 0.0, top, start, end, logarithmic)
 
     def at(self, value: float) -> float:
-        """Where a value lies [points]."""
+        """Where a value lies [points]; a limit that geometry alone keeps lies on the edge."""
         if self.logarithmic:
-            share = math.log(value / self.least) / math.log(self.most / self.least)
+            share = math.log(max(value, self.least) / self.least) / math.log(self.most / self.least)
         else:
             share = (value - self.least) / (self.most - self.least)
         return self.start + share * (self.end - self.start)
@@ -166,14 +166,14 @@ def _draw_points(
         elif y is not None:
             _open_line(sheet, (across.start, across.end), (y, y))
             places.take((across.start, y - 1.5, across.end, y + 1.5))
-            spots.append((point, (across.start + across.end) / 2, y))
+            spots.append((point, (across.start + 3 * across.end) / 4, y))
         elif x is not None:
             _open_line(sheet, (x, x), (up.start, up.end))
             places.take((x - 1.5, up.start, x + 1.5, up.end))
-            spots.append((point, x, (up.start + up.end) / 2))
+            spots.append((point, x, (up.start + 3 * up.end) / 4))
     for point, x, y in spots:
         if point.known:
-            _symbol(sheet, point, x, y)
+            _symbol(sheet, point, x, y, name=_name(point))
         bold = point.kind == "asked"
         width, height = width_of(point.mark, SMALL, bold=bold) + 4, 12.0
         found = places.beside(x, y, width, height)
@@ -246,16 +246,18 @@ def _spread(left: float, bottom: float, right: float, top: float) -> list[tuple[
     return sorted(places, key=lambda place: math.dist(place, middle))
 
 
-def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float) -> None:
+def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float, *, name: str = "") -> None:
     """A disc for what was asked, a ring for another reading, a square for an alternative."""
     match point.kind:
         case "asked":
-            sheet.disc(x, y, _SYMBOL + 0.6, fill=INK, name="asked")
+            sheet.disc(x, y, _SYMBOL + 0.6, fill=INK, name=name)
         case "reading":
-            sheet.disc(x, y, _SYMBOL, fill=PAPER, name=f"reading-{point.mark[1:]}")
+            sheet.disc(x, y, _SYMBOL, fill=PAPER, name=name)
         case "alternative":
-            half = _SYMBOL - 0.3
-            sheet.box(
-                x - half, y - half, x + half, y + half, fill=PAPER, width=1.3,
-                name=f"alternative-{point.mark}",
-            )  # fmt: skip
+            box = (x - _HALF, y - _HALF, x + _HALF, y + _HALF)
+            sheet.box(*box, fill=PAPER, width=1.3, name=name)
+
+
+def _name(point: MapPoint) -> str:
+    """Its id in the SVG."""
+    return "asked" if point.kind == "asked" else f"{point.kind}-{point.mark.lstrip('?')}"
