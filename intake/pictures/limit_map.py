@@ -197,8 +197,8 @@ def _draw_words(sheet: Sheet, across: _Axis, up: _Axis, places: Places) -> None:
     left, bottom, right, top = places.frame
     thin, tight = f"wall factor {up.limit:g}", f"D of bend {across.limit:g}"
     said = [
-        (thin, False, _along(right - 40, left, y + 8), 0),
-        (tight, False, _along(top - 40, bottom, x + 8, upright=True), 90),
+        (thin, False, _along(right - 44, left, y + 12), 0),
+        (tight, False, _along(top - 44, bottom, x + 12, upright=True), 90),
         ("feasible", True, _spread(x, bottom, right, y), 0),
         ("not likely to be feasible", True, _spread(left, y, right, top), 0),
     ]
