@@ -25,6 +25,8 @@ USUAL_ANGLE_DEG = 90.0
 """Drawn where no angle was asked for."""
 MOST_ANGLE_DEG = 180.0
 """Beyond this the tube would cross itself in the picture."""
+LIMIT_RULES = frozenset({"wall-factor-limit", "d-of-bend-limit"})
+"""Rules of ``rules.checks`` whose finding says that a limit is broken."""
 _BALL_OVER_PITCH = 0.8
 _STEM_OVER_BALL = 0.2
 _NOSE_OVER_MANDREL = 0.12
@@ -245,10 +247,17 @@ def _around(middle: Point, radius: float, deg: float) -> Point:
     return middle[0] + radius * math.cos(turned), middle[1] + radius * math.sin(turned)
 
 
+def beyond_limits(assessment: Assessment) -> bool:
+    """Whether the bend as stated breaks a limit; it may still be asked about, if it is in doubt."""
+    broken = {finding.rule for finding in assessment.findings} & LIMIT_RULES
+    return assessment.decision is Decision.DECLINE or bool(broken)
+
+
 def _tool(assessment: Assessment) -> Tool | None:
-    """The mandrel on the shelf, else the middle one of those that would do; none for a decline."""
+    """The mandrel on the shelf, else the middle one of those that would do; none where the bend
+    is not likely to be feasible."""
     needed, stock = assessment.mandrel, assessment.stock
-    if needed is None or assessment.decision is Decision.DECLINE:
+    if needed is None or beyond_limits(assessment):
         return None
     diameter_mm = (
         stock.mandrel_diameter_mm

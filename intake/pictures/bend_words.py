@@ -10,7 +10,7 @@ from ...rules.readings import stated_reading
 from ...rules.request import LENGTH_FIELDS, Shape
 from ...rules.units import both_units, format_in, format_mm
 from ..wording_tool import plain, round_to
-from .bend_shape import MOST_ANGLE_DEG, USUAL_ANGLE_DEG, BendShape
+from .bend_shape import MOST_ANGLE_DEG, USUAL_ANGLE_DEG, BendShape, beyond_limits
 
 if TYPE_CHECKING:
     from ...rules.assessment import Assessment, MandrelNeeded
@@ -121,8 +121,9 @@ def bend_notes(assessment: Assessment, shop: Shop | None = None) -> tuple[str, .
     request = assessment.request
     notes = [_ratio_note(assessment, shop)]
     shape = BendShape.of(assessment)
-    if assessment.decision is Decision.DECLINE:
-        notes.append("Not likely to be feasible on our tooling: drawn without a mandrel.")
+    if beyond_limits(assessment):
+        as_read = "Not" if assessment.decision is Decision.DECLINE else "As first read, not"
+        notes.append(f"{as_read} likely to be feasible on our tooling: drawn without a mandrel.")
     elif shape is not None and shape.tool is None:
         notes.append("Drawn without a mandrel: a person has to choose it.")
     elif shape is not None and assessment.stock is None and not balls_words(assessment):

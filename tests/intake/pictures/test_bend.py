@@ -161,6 +161,16 @@ def test_a_bend_that_is_not_feasible_is_drawn_without_a_mandrel_and_says_so() ->
     assert "In the tube" not in told
 
 
+def test_a_doubtful_bend_beyond_a_limit_as_first_read_gets_no_mandrel_either() -> None:
+    readings = (Decimal("76.2"), Decimal("127"))  # 3 in is 1.7 D, 5 in is 2.86 D
+    doubt = Doubt(field="clr", readings=readings, why="3 or 5")
+    picture, assessment = drawn(size("1.75", "0.095", "3", doubts=(doubt,)))
+    assert assessment.decision is Decision.ASK
+    assert "mandrel" not in picture.parts
+    told = pictures.bend_text(assessment, sample_shop())
+    assert "As first read, not likely to be feasible on our tooling" in told
+
+
 @pytest.mark.parametrize(
     ("request_", "why"),
     [
