@@ -105,10 +105,16 @@ def approve(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         approved = say_yes(
-            store, args.id, args.by, people=shop.people, shop_address=shop.reply_address or ""
+            store,
+            args.id,
+            args.by,
+            people=shop.people,
+            shop_address=shop.reply_address or "",
+            picture=args.picture,
         )
+    beside = f", with the bend as a {args.picture.upper()}" if args.picture else ""
     print(f"Draft {approved.draft_number} of inquiry {approved.inquiry} is approved by "
-          f"{approved.word.by}. `bendreply deliver` lays it down for sending.")  # fmt: skip
+          f"{approved.word.by}{beside}. `bendreply deliver` lays it down for sending.")  # fmt: skip
     return 0
 
 

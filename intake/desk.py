@@ -27,6 +27,7 @@ from .desk_errors import (
     UndeliverableError,
 )
 from .desk_join import Joining, join, recalled
+from .desk_pictures import PictureKind, refuse_undrawable
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
 from .letter import Mailbox, recipients
 from .model import Kind, Message, Result
@@ -43,6 +44,7 @@ __all__ = [
     "DeskError",
     "Joining",
     "Left",
+    "PictureKind",
     "Rejudge",
     "Taken",
     "already_taken",
@@ -187,12 +189,14 @@ def approve(
     people: Sequence[str] = (),
     expected_version: int | None = None,
     shop_address: str = "",
+    picture: PictureKind | None = None,
 ) -> Approved:
     """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
 
     Refused where the reply could go nowhere, or only to the shop itself at ``shop_address``.
     ``expected_version``: the version the person looked at; ChangedMeanwhileError, and nothing is
-    changed, where somebody else was first.
+    changed, where somebody else was first. ``picture``: bends are drawn and
+    laid beside the words; refused where there is nothing to draw.
     """
     name = a_name(by, "approving", people)
     with store.writing() as book:
@@ -211,11 +215,17 @@ def approve(
                 " answer in another way, then put it away with `bendreply set-aside "
                 f'{inquiry.id} --by NAME --why "answered by phone"`'
             )
+        if picture is not None:
+            refuse_undrawable(inquiry)
         word = Word(said=Said.APPROVED, by=name, why="", at=book.now, draft_number=draft.number)
         book.move(inquiry, State.APPROVED)
         book.add_word(inquiry.id, word)
-        book.log(inquiry.id, name, "approved", draft=draft.number)
+        book.log(inquiry.id, name, "approved", draft=draft.number, **_with(picture))
     return Approved(inquiry=inquiry.id, draft_number=draft.number, word=word)
+
+
+def _with(picture: PictureKind | None) -> dict[str, object]:
+    return {} if picture is None else {"picture": picture}
 
 
 def set_aside(

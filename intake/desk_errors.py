@@ -37,6 +37,10 @@ class NoReasonError(DeskError):
     """Setting aside needs a reason, for whoever looks later."""
 
 
+class NoPictureError(DeskError):
+    """No picture can go with the reply: nothing to draw, or nothing to draw it with."""
+
+
 class NoDraftError(DeskError):
     """There is nothing to approve."""
 

@@ -1,9 +1,10 @@
 """Pictures of a request, each also in words: the bend to scale, and the map of the shop's limits.
 
-Every function takes one judged size and the shop that judged it. A picture that can't be drawn,
-since a figure is missing or the tube is not round, is None, and its text says why in one sentence.
-The same request gives the same bytes. Drawing needs matplotlib (the extra ``charts``) and raises
-NoPicturesError without it; the texts need nothing.
+Every function takes one judged size and the shop that judged it; without the shop a bend is drawn
+all the same, and only its limits are not told. A picture that can't be drawn, since a figure is
+missing or the tube is not round, is None, and its text says why in one sentence. The same request
+gives the same bytes. Drawing needs matplotlib (the extra ``charts``) and raises NoPicturesError
+without it; the texts need nothing.
 """
 
 from __future__ import annotations
@@ -36,7 +37,7 @@ __all__ = [
 ]
 
 
-def bend_svg(assessment: Assessment, shop: Shop) -> str | None:
+def bend_svg(assessment: Assessment, shop: Shop | None = None) -> str | None:
     """The bend as one ``<svg role="img">`` element, to stand in a page or a file of its own."""
     from .bend import bend_figure
     from .svg import as_svg
@@ -48,12 +49,12 @@ def bend_svg(assessment: Assessment, shop: Shop) -> str | None:
         return as_svg(figure, bend_title(assessment), bend_text(assessment, shop))
 
 
-def bend_png(assessment: Assessment, shop: Shop) -> bytes | None:
+def bend_png(assessment: Assessment, shop: Shop | None = None) -> bytes | None:
     """The bend as a PNG, sharp in print at 5 inches wide."""
     return _bend_file(assessment, shop, "png")
 
 
-def bend_pdf(assessment: Assessment, shop: Shop) -> bytes | None:
+def bend_pdf(assessment: Assessment, shop: Shop | None = None) -> bytes | None:
     """The bend as a PDF of one page."""
     return _bend_file(assessment, shop, "pdf")
 
@@ -80,7 +81,7 @@ def limit_map_pdf(assessment: Assessment, shop: Shop) -> bytes | None:
     return _map_file(assessment, shop, "pdf")
 
 
-def _bend_file(assessment: Assessment, shop: Shop, kind: FileKind) -> bytes | None:
+def _bend_file(assessment: Assessment, shop: Shop | None, kind: FileKind) -> bytes | None:
     from .bend import bend_figure
     from .sheet import saved
 

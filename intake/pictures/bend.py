@@ -33,11 +33,11 @@ _ACROSS = 96.0
 """Diameter of the tube shown across."""
 
 DIE_HATCH, TOOL_HATCH = "////", "\\\\\\\\"
-THINNEST_WALL = 0.9
-"""Below this the line round a wall is as thick as the wall [points]."""
+THINNEST_WALL = 0.6
+"""What the eye still sees [points]: a thinner wall is drawn as thick, and that is told."""
 
 
-def bend_figure(assessment: Assessment, shop: Shop) -> Figure | None:
+def bend_figure(assessment: Assessment, shop: Shop | None = None) -> Figure | None:
     """The picture of the bend as stated; None where it is incomplete or not round."""
     shape = BendShape.of(assessment)
     if shape is None:
@@ -47,7 +47,7 @@ def bend_figure(assessment: Assessment, shop: Shop) -> Figure | None:
     title = wrapped(bend_title(assessment), _ROOM, LARGE, bold=True)
     notes = list(bend_notes(assessment, shop))
     if shape.wall_mm * along.scale < THINNEST_WALL:
-        notes.append("The wall is too thin to be seen at this scale: its line is thicker.")
+        notes.append("The wall is thinner than the line that draws it.")
     note_lines = [line for note in notes for line in wrapped(note, _ROOM, SMALL)]
 
     notes_top = MARGIN + len(note_lines) * 13 + 6
@@ -139,9 +139,10 @@ def _draw_along(sheet: Sheet, along: _Along, bottom: float, assessment: Assessme
         sheet.shape(shank.path(scale, origin), hatch=TOOL_HATCH, fill=PAPER, name="mandrel")
         for number, ball in enumerate(shape.balls(), start=1):
             sheet.shape(ball.path(scale, origin), fill="#dddddd", name=f"ball-{number}")
+    thicker = max(0, THINNEST_WALL - wall * scale)
     for name, low, high in (("outer-wall", half - wall, half), ("inner-wall", -half, wall - half)):
         ribbon = shape.ribbon(start, end, low, high)
-        sheet.shape(ribbon.path(scale, origin), fill=INK, width=0.5, name=name)
+        sheet.shape(ribbon.path(scale, origin), fill=INK, width=thicker, name=name)
     centreline = shape.centreline(start, end).path(scale, origin, closed=False)
     sheet.shape(centreline, width=0.6, colour=INK, name="centreline", dashes=(8, 2, 2, 2))
     _name_tool(sheet, along, origin)
@@ -158,7 +159,11 @@ def _name_tool(sheet: Sheet, along: _Along, origin: Point) -> None:
     if shape.tool is None:
         return
     left = x - along.lead_mm * scale
-    sheet.text(left, top + 6, "mandrel", size=SMALL)
+    words = "mandrel"
+    if shape.tool.balls:
+        longer = f"mandrel, {'1 ball' if shape.tool.balls == 1 else f'{shape.tool.balls} balls'}"
+        words = longer if left + width_of(longer, SMALL) < x - 4 else words
+    sheet.text(left, top + 6, words, size=SMALL)
     foot = left + width_of("mandrel", SMALL) / 2
     sheet.line((foot, foot), (top + 4, y + (shape.clr_mm + shape.od_mm / 5) * scale), width=0.6)
 
@@ -206,7 +211,7 @@ def _draw_across(
     radius = shape.od_mm / 2 * scale
     origin = (MARGIN + 8 + radius, middle)
     outer, inner = circle(shape.od_mm / 2), circle(shape.od_mm / 2 - shape.wall_mm)
-    sheet.shape(outer.path(scale, origin), fill=INK, width=0.5, name="across-od")
+    sheet.shape(outer.path(scale, origin), fill=INK, width=0.3, name="across-od")
     sheet.shape(inner.path(scale, origin), fill=PAPER, width=0.3, name="across-bore")
     words_at = MARGIN + 2 * radius + 34
     rows = [(middle + radius - 10, f"wall {both_units(request.wall_mm, shape.first, wall=True)}")]

@@ -25,11 +25,13 @@ USUAL_ANGLE_DEG = 90.0
 """Drawn where no angle was asked for."""
 MOST_ANGLE_DEG = 180.0
 """Beyond this the tube would cross itself in the picture."""
+LIMIT_RULES = frozenset({"wall-factor-limit", "d-of-bend-limit"})
+"""Rules of ``rules.checks`` whose finding says that a limit is broken."""
 _BALL_OVER_PITCH = 0.8
 _STEM_OVER_BALL = 0.2
 _NOSE_OVER_MANDREL = 0.12
-"""Lengths of no importance, chosen to look like the tool: a ball, the stem between balls, the
-rounding of the nose."""
+"""Lengths of no importance, chosen to look like the tool: how thick a ball is, how thick the stem
+between balls, how far the nose is rounded."""
 
 Point = tuple[float, float]
 
@@ -125,7 +127,7 @@ class BendShape:
         """The balls: spheres of the mandrel's diameter, cut flat on both sides."""
         if self.tool is None:
             return ()
-        radius, width_mm = self.tool.diameter_mm / 2, _BALL_OVER_PITCH * self._pitch_mm
+        radius, width_mm = self.tool.diameter_mm / 2, self._ball_mm
         reach_deg = math.degrees(math.asin(min(width_mm / 2 / radius, 1)))
         balls = []
         for along_mm in self._ball_places(self.tool):
@@ -158,9 +160,15 @@ class BendShape:
     def _pitch_mm(self) -> float:
         return float(ASSUMED_PITCH) * self.od_mm
 
+    @property
+    def _ball_mm(self) -> float:
+        """How thick a ball is: no thicker than leaves it clear of the next inside the bend."""
+        radius = self.tool.diameter_mm / 2 if self.tool else 0
+        return self._pitch_mm * min(_BALL_OVER_PITCH, 0.9 * (1 - radius / self.clr_mm))
+
     def _ball_places(self, tool: Tool) -> list[float]:
         """Middles of the balls along the centreline, the first clear of the nose."""
-        first_mm = tool.advance_mm + self._pitch_mm * (1 - _BALL_OVER_PITCH / 2)
+        first_mm = tool.advance_mm + self._pitch_mm - self._ball_mm / 2
         return [first_mm + number * self._pitch_mm for number in range(tool.balls)]
 
     def _turned_deg(self, along_mm: float) -> float:
@@ -239,10 +247,17 @@ def _around(middle: Point, radius: float, deg: float) -> Point:
     return middle[0] + radius * math.cos(turned), middle[1] + radius * math.sin(turned)
 
 
+def beyond_limits(assessment: Assessment) -> bool:
+    """Whether the bend as stated breaks a limit; it may still be asked about, if it is in doubt."""
+    broken = {finding.rule for finding in assessment.findings} & LIMIT_RULES
+    return assessment.decision is Decision.DECLINE or bool(broken)
+
+
 def _tool(assessment: Assessment) -> Tool | None:
-    """The mandrel on the shelf, else the middle one of those that would do; none for a decline."""
+    """The mandrel on the shelf, else the middle one of those that would do; none where the bend
+    is not likely to be feasible."""
     needed, stock = assessment.mandrel, assessment.stock
-    if needed is None or assessment.decision is Decision.DECLINE:
+    if needed is None or beyond_limits(assessment):
         return None
     diameter_mm = (
         stock.mandrel_diameter_mm

@@ -10,7 +10,7 @@ from ...rules.readings import stated_reading
 from ...rules.request import LENGTH_FIELDS, Shape
 from ...rules.units import both_units, format_in, format_mm
 from ..wording_tool import plain, round_to
-from .bend_shape import MOST_ANGLE_DEG, USUAL_ANGLE_DEG, BendShape
+from .bend_shape import MOST_ANGLE_DEG, USUAL_ANGLE_DEG, BendShape, beyond_limits
 
 if TYPE_CHECKING:
     from ...rules.assessment import Assessment, MandrelNeeded
@@ -40,15 +40,16 @@ def why_no_bend(assessment: Assessment) -> str:
     if reading.spec is not None:
         return ""
     if request.shape is not Shape.ROUND:
-        return f"There is no picture: only round tube is drawn, and this is {request.shape.value}."
+        return "There is no picture of the bend: only round tube is drawn."
     absent = [NAMES[field] for field in LENGTH_FIELDS if request.length_mm(field) is None]
     if absent:
         verb = "is" if len(absent) == 1 else "are"
-        return f"There is no picture of the bend: {' and '.join(absent)} {verb} not given."
-    return f"There is no picture of the bend: {bend_title(assessment)} can't be."
+        names = listed(absent, "and")
+        return f"There is no picture of the bend: {names} {verb} not given."
+    return f"There is no picture of the bend: there can be none with {bend_title(assessment)}."
 
 
-def bend_text(assessment: Assessment, shop: Shop) -> str:
+def bend_text(assessment: Assessment, shop: Shop | None = None) -> str:
     """What the picture shows, in sentences; without a picture the sentence that says why."""
     if why := why_no_bend(assessment):
         return why
@@ -59,7 +60,7 @@ def bend_text(assessment: Assessment, shop: Shop) -> str:
         "The bend die lies inside the bend; beside it the tube is shown across.",
     ]
     if tool := tool_words(assessment):
-        said.append(f"In the tube, up to the tangent, {tool}.")
+        said.append(f"In the tube, its nose just past the tangent, {tool}.")
     return " ".join([*said, *bend_notes(assessment, shop)])
 
 
@@ -101,42 +102,58 @@ def balls_words(assessment: Assessment) -> str:
     if needed is None or needed.balls_low is None or needed.balls_high is None:
         return ""
     few, many = needed.balls_low, needed.balls_high
+    if (few, many) == (0, 1):
+        return "1 ball or none"
     return _balls(str(few) if few == many else f"{few} to {many}")
+
+
+def _is_range(assessment: Assessment) -> bool:
+    needed = assessment.mandrel
+    return assessment.stock is None and needed is not None and needed.balls_low != needed.balls_high
 
 
 def _balls(count: str) -> str:
     return {"0": "no balls", "1": "1 ball"}.get(count, f"{count} balls")
 
 
-def bend_notes(assessment: Assessment, shop: Shop) -> tuple[str, ...]:
+def bend_notes(assessment: Assessment, shop: Shop | None = None) -> tuple[str, ...]:
     """What the picture can't show by itself: the two ratios, what is assumed, what is in doubt."""
-    request, limits = assessment.request, shop.limits
-    notes = []
-    if assessment.wall_factor is not None and assessment.d_of_bend is not None:
-        notes.append(
-            f"Wall factor {ratio(assessment.wall_factor)} (our limit "
-            f"{plain(limits.wall_factor_max.value)}), D of bend {ratio(assessment.d_of_bend)} "
-            f"(our limit {plain(limits.d_of_bend_min.value)})."
-        )
+    request = assessment.request
+    notes = [_ratio_note(assessment, shop)]
     shape = BendShape.of(assessment)
-    if assessment.decision is Decision.DECLINE:
-        notes.append("Not likely to be feasible on our tooling: drawn without a mandrel.")
+    if beyond_limits(assessment):
+        as_read = "Not" if assessment.decision is Decision.DECLINE else "As first read, not"
+        notes.append(f"{as_read} likely to be feasible on our tooling: drawn without a mandrel.")
     elif shape is not None and shape.tool is None:
         notes.append("Drawn without a mandrel: a person has to choose it.")
     elif shape is not None and assessment.stock is None and not balls_words(assessment):
         notes.append("Drawn without balls: a person has to choose how many.")
-    elif shape is not None and shape.tool is not None and " to " in balls_words(assessment):
+    elif shape is not None and shape.tool is not None and _is_range(assessment):
         notes.append(f"Drawn with {_balls(str(shape.tool.balls))}.")
     notes.append(_angle_note(request))
     for field in LENGTH_FIELDS:
         if (doubt := request.doubt_on(field)) is not None:
             lengths = [one for one in doubt.readings if isinstance(one, Decimal)]
             if len(lengths) > 1:
-                either = " or ".join(both_units(one, request.written_in) for one in lengths)
+                either = listed(
+                    [both_units(one, request.written_in, wall=field == "wall") for one in lengths],
+                    "or",
+                )
                 notes.append(f"In doubt: {NAMES[field]} {either}.")
             else:
                 notes.append(f"In doubt: {NAMES[field]} ({doubt.why}).")
     return tuple(note for note in notes if note)
+
+
+def _ratio_note(assessment: Assessment, shop: Shop | None) -> str:
+    thin, tight = assessment.wall_factor, assessment.d_of_bend
+    if thin is None or tight is None:
+        return ""
+    limits = ("", "")
+    if shop is not None:
+        most, least = shop.limits.wall_factor_max.value, shop.limits.d_of_bend_min.value
+        limits = (f" (our limit {plain(most)})", f" (our limit {plain(least)})")
+    return f"Wall factor {ratio(thin)}{limits[0]}, D of bend {ratio(tight)}{limits[1]}."
 
 
 def _angle_note(request: SizeRequest) -> str:
@@ -146,6 +163,12 @@ def _angle_note(request: SizeRequest) -> str:
     if angle_deg > MOST_ANGLE_DEG:
         return f"The bend goes to {plain(angle_deg)}°; {MOST_ANGLE_DEG:g}° of it are drawn."
     return f"Bend of {plain(angle_deg)}°."
+
+
+def listed(words: list[str], joined_by: str) -> str:
+    """'OD, wall and CLR'."""
+    *before, last = words
+    return f"{', '.join(before)} {joined_by} {last}" if before else last
 
 
 def ratio(value: Decimal) -> str:

@@ -10,6 +10,7 @@ Box = tuple[float, float, float, float]
 """Left, bottom, right, top [points]."""
 
 _DISTANCES = (7.0, 13.0, 20.0, 30.0, 42.0, 56.0, 72.0)
+_APART = 8.0
 _DIRECTIONS_DEG = (45, 135, -45, -135, 90, -90, 0, 180)
 
 
@@ -41,10 +42,11 @@ class Places:
     def first_free(
         self, middles: Iterable[tuple[float, float]], width: float, height: float
     ) -> Box | None:
-        """The first of several places that is free."""
+        """The first of several places that is free, with some room around it: what stands for a
+        whole region is not to be read together with a point."""
         for x, y in middles:
-            box = _about(x, y, width, height)
-            if self._is_free(box):
+            if self._is_free(_about(x, y, width + _APART, height + _APART)):
+                box = _about(x, y, width, height)
                 self.take(box)
                 return box
         return None

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _LEFT, _RIGHT, _HEIGHT = 44.0, WIDTH - 12, 236.0
 _BELOW_AXIS = 34.0
 _LINE = 13.0
-_SYMBOL = 3.6
+_SYMBOL, _HALF = 3.6, 3.3
 _LOG_FROM = 4
 """A point this many times beyond a limit makes an axis logarithmic: else the corner would shrink
 to nothing."""
@@ -67,7 +67,10 @@ def limit_map_figure(assessment: Assessment, shop: Shop) -> Figure | None:
     _draw_words(sheet, across, up, places)
     y = bottom - _BELOW_AXIS - 12
     for point, lines in rows:
-        _symbol(sheet, point, MARGIN + 6, y + 3.5)
+        if point.known:
+            _symbol(sheet, point, MARGIN + 6, y + 3.5)
+        else:
+            _open_line(sheet, (MARGIN, MARGIN + 13), (y + 3.5, y + 3.5))
         for line in lines:
             sheet.text(MARGIN + 18, y, line, size=SMALL)
             y -= _LINE
@@ -93,14 +96,14 @@ class _Axis:
     ) -> _Axis:
         """An axis that shows the limit in its middle third, and every value."""
         known = [float(str(value)) for value in values if value is not None]
-        top = max([2 * limit, *(1.15 * value for value in known)])
+        top = max([2 * limit, 4 * least, *(1.15 * value for value in known)])
         logarithmic = top > _LOG_FROM * max(limit, 1)
         return cls(limit, least if logarithmic else 0.0, top, start, end, logarithmic)
 
     def at(self, value: float) -> float:
-        """Where a value lies [points]."""
+        """Where a value lies [points]; a limit that geometry alone keeps lies on the edge."""
         if self.logarithmic:
-            share = math.log(value / self.least) / math.log(self.most / self.least)
+            share = math.log(max(value, self.least) / self.least) / math.log(self.most / self.least)
         else:
             share = (value - self.least) / (self.most - self.least)
         return self.start + share * (self.end - self.start)
@@ -161,14 +164,16 @@ def _draw_points(
             places.take((x - 5, y - 5, x + 5, y + 5))
             spots.append((point, x, y))
         elif y is not None:
-            sheet.line((across.start, across.end), (y, y), width=1.4, dashes=(1, 2), name="open")
-            spots.append((point, (across.start + across.end) / 2, y))
+            _open_line(sheet, (across.start, across.end), (y, y))
+            places.take((across.start, y - 1.5, across.end, y + 1.5))
+            spots.append((point, (across.start + 3 * across.end) / 4, y))
         elif x is not None:
-            sheet.line((x, x), (up.start, up.end), width=1.4, dashes=(1, 2), name="open")
-            spots.append((point, x, (up.start + up.end) / 2))
+            _open_line(sheet, (x, x), (up.start, up.end))
+            places.take((x - 1.5, up.start, x + 1.5, up.end))
+            spots.append((point, x, (up.start + 3 * up.end) / 4))
     for point, x, y in spots:
         if point.known:
-            _symbol(sheet, point, x, y)
+            _symbol(sheet, point, x, y, name=_name(point))
         bold = point.kind == "asked"
         width, height = width_of(point.mark, SMALL, bold=bold) + 4, 12.0
         found = places.beside(x, y, width, height)
@@ -181,14 +186,19 @@ def _draw_points(
         _centred(sheet, box, point.mark, bold=bold)
 
 
+def _open_line(sheet: Sheet, xs: tuple[float, float], ys: tuple[float, float]) -> None:
+    """Where a request may lie of which one ratio is not known."""
+    sheet.line(xs, ys, width=1.4, dashes=(1, 2))
+
+
 def _draw_words(sheet: Sheet, across: _Axis, up: _Axis, places: Places) -> None:
     """The limits' figures, and what either side of them means: where no point lies."""
     x, y = across.at(across.limit), up.at(up.limit)
     left, bottom, right, top = places.frame
     thin, tight = f"wall factor {up.limit:g}", f"D of bend {across.limit:g}"
     said = [
-        (thin, False, _along(right - 40, left, y + 8), 0),
-        (tight, False, _along(top - 40, bottom, x + 8, upright=True), 90),
+        (thin, False, _along(right - 44, left, y + 12), 0),
+        (tight, False, _along(top - 44, bottom, x + 12, upright=True), 90),
         ("feasible", True, _spread(x, bottom, right, y), 0),
         ("not likely to be feasible", True, _spread(left, y, right, top), 0),
     ]
@@ -236,16 +246,18 @@ def _spread(left: float, bottom: float, right: float, top: float) -> list[tuple[
     return sorted(places, key=lambda place: math.dist(place, middle))
 
 
-def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float) -> None:
+def _symbol(sheet: Sheet, point: MapPoint, x: float, y: float, *, name: str = "") -> None:
     """A disc for what was asked, a ring for another reading, a square for an alternative."""
     match point.kind:
         case "asked":
-            sheet.disc(x, y, _SYMBOL + 0.6, fill=INK, name="asked")
+            sheet.disc(x, y, _SYMBOL + 0.6, fill=INK, name=name)
         case "reading":
-            sheet.disc(x, y, _SYMBOL, fill=PAPER, name=f"reading-{point.mark[1:]}")
+            sheet.disc(x, y, _SYMBOL, fill=PAPER, name=name)
         case "alternative":
-            half = _SYMBOL - 0.3
-            sheet.box(
-                x - half, y - half, x + half, y + half, fill=PAPER, width=1.3,
-                name=f"alternative-{point.mark}",
-            )  # fmt: skip
+            box = (x - _HALF, y - _HALF, x + _HALF, y + _HALF)
+            sheet.box(*box, fill=PAPER, width=1.3, name=name)
+
+
+def _name(point: MapPoint) -> str:
+    """Its id in the SVG."""
+    return "asked" if point.kind == "asked" else f"{point.kind}-{point.mark.lstrip('?')}"

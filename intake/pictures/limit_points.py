@@ -47,7 +47,9 @@ class MapPoint:
                 return "beyond the limit of wall factor"
             case False, True:
                 return "beyond the limit of D of bend"
-        return "within both limits" if self.known else "within the limit that is known"
+        if self.known:
+            return "within both limits"
+        return f"within the limit of {'D of bend' if self.wall_factor is None else 'wall factor'}"
 
     @property
     def known(self) -> bool:
@@ -107,7 +109,7 @@ def why_no_map(assessment: Assessment, shop: Shop) -> str:
         f"of at least {limits.d_of_bend_min.value}"
     )
     if assessment.request.shape is not Shape.ROUND:
-        return f"There is no map: it is for round tube, and this is {assessment.request.shape}."
+        return "There is no map: it is for round tube only."
     return f"There is no map: neither wall factor nor D of bend is known; {where}."
 
 
