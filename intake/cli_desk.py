@@ -14,6 +14,7 @@ from .cli_common import (
     RefusedError,
     complain,
     shop_of,
+    store_password,
     store_place,
     templates_of,
 )
@@ -32,7 +33,8 @@ def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[
 
     shop = shop_of(args)
     try:
-        with open_store(store_place(args, shop), create=create) as store:
+        place, password = store_place(args, shop), store_password(args, shop)
+        with open_store(place, create=create, password=password) as store:
             yield shop, store
     except DeskError as error:
         raise RefusedError(str(error)) from error
@@ -162,8 +164,9 @@ def target_of(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
 
 
 def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
-    beside = shop.folder if args.store is None else Path(args.store).parent
-    return beside or shop.folder or Path()
+    on_server = args.store is not None and "://" in args.store
+    beside = shop.folder if args.store is None or on_server else Path(args.store).parent
+    return beside or Path()
 
 
 def filetarget_of(args: argparse.Namespace, shop: Shop) -> Target:

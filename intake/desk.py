@@ -91,13 +91,14 @@ def take_in(store: Store, result: Result, source: str, joining: Joining | None =
     """
     try:
         return _take_in(store, result, source, joining)
-    except ClashError:  # a database server lets two look before either writes: look again
+    except ClashError:  # should two look before either writes: look again
         return _take_in(store, result, source, joining)
 
 
 def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
+        book.begin_collecting()
         like = list(book.messages_like(came))
         if known := _known(book, like, came, source):
             return known

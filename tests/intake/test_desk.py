@@ -114,11 +114,9 @@ def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
 )
 @given(order=st.lists(st.sampled_from(["ana", "bo", "cy", "di", "ed"]), min_size=1, max_size=12))
 def test_any_order_and_repetition_gives_the_same_inquiries(
-    order: list[str], tmp_path_factory, make_result, new_store_file: bytes
+    order: list[str], make_result, new_place
 ) -> None:
-    path = tmp_path_factory.mktemp("order") / "store.sqlite"
-    path.write_bytes(new_store_file)
-    with open_store(path) as store:
+    with open_store(new_place()) as store:
         for name in order:
             desk.take_in(store, make_result(name), name)
         rows = desk.backlog(store)
@@ -250,17 +248,17 @@ def test_an_automatic_message_is_not_approved(store: Store, make_result) -> None
 
 
 def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
-    store_file: Path, make_result
+    where: str | Path, make_result
 ) -> None:
     people = [f"Person {n}" for n in range(8)]
-    with open_store(store_file) as store:
+    with open_store(where) as store:
         number = taken(store, make_result())
     start = threading.Barrier(len(people))
     won: list[str] = []
     told: list[str] = []
 
     def work(name: str) -> None:
-        with open_store(store_file) as own:
+        with open_store(where) as own:
             start.wait()
             try:
                 won.append(desk.approve(own, number, name).word.by)
@@ -275,7 +273,7 @@ def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
     assert len(won) == 1
     assert len(told) == len(people) - 1
     assert all(f"already approved by {won[0]} on" in sentence for sentence in told)
-    with open_store(store_file) as store:
+    with open_store(where) as store:
         assert [one.by for one in desk.show(store, number).words] == won
 
 
