@@ -169,7 +169,16 @@ def _add_reading(commands: Commands[_Parser]) -> None:
     score.add_argument(
         "-v", "--verbose", action="store_true", help="every miss, message by message"
     )
-    _add(commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints")
+    schema = _add(
+        commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints"
+    )
+    schema.add_argument(
+        "what",
+        nargs="?",
+        choices=("read", "chat"),
+        default="read",
+        help="chat: that of a chat message that comes in (default read)",
+    )
 
 
 def _add_desk(commands: Commands[_Parser]) -> None:
