@@ -95,3 +95,7 @@ class MailboxLoginError(MailboxError):
 
 class LostMailboxError(MailboxError):
     """The server can't be reached, or went away meanwhile: trying again may help."""
+
+
+class ChatSettingsError(DeskError):
+    """The chat can't be used as shop.toml has it: a person has to change something."""
