@@ -74,6 +74,8 @@ class ChatAttachment(_Shape):
     """In bytes; 0 where it is not known."""
     text: str | None = None
     """Its words, where the channel can give them; a table's rows as lines with tabs."""
+    why_unread: str = ""
+    """Without ``text``: why not, as a clause for a person."""
 
 
 class ChatLine(_Shape):

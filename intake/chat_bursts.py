@@ -180,5 +180,7 @@ def _file(attachment: ChatAttachment) -> Attachment:
         content_type=one_line(attachment.content_type).lower(),
         size=attachment.size,
         text=None if text is None else clean_text(text),
-        why_unread="the chat message only names it" if text is None else "",
+        why_unread=(one_line(attachment.why_unread) or "the chat message only names it")
+        if text is None
+        else "",
     )

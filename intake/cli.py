@@ -198,6 +198,10 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     collect.add_argument(
         "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
     )
+    listen = _add(
+        commands, "listen", "cli_listen", "listen", "take in what the chat account receives"
+    )
+    listen.add_argument("--once", action="store_true", help="what waits there, and end")
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
@@ -229,7 +233,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
     report.add_argument("--json", action="store_true", help="as one JSON object")
     report.add_argument("--out", metavar="FILE", help="write it to FILE")
-    with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
+    with_store = (collect, listen, backlog, show, history, correct, approve, aside, deliver)
     for parser in (*with_store, report, check, export):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"

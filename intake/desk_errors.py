@@ -99,3 +99,7 @@ class LostMailboxError(MailboxError):
 
 class ChatSettingsError(DeskError):
     """The chat can't be used as shop.toml has it: a person has to change something."""
+
+
+class LostChatError(DeskError):
+    """The chat server can't be reached, or went away meanwhile: trying again may help."""
