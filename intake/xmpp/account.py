@@ -45,13 +45,16 @@ class MutedClient(ClientXMPP):  # type: ignore[misc]  # slixmpp's types are not 
         self.auto_authorize = None
         self.auto_subscribe = False
 
+    @property
+    def bare_wire(self) -> bool:
+        """Whether what is written could be read on the way, and must not be."""
+        tls = self.transport is not None and self.transport.get_extra_info("ssl_object") is not None
+        return self._needs_tls and not tls
+
     def send_raw(self, data: str | bytes) -> None:
         """Write what the guard allows; anything else is dropped, and the reason kept."""
-        over_tls = (
-            self.transport is not None and self.transport.get_extra_info("ssl_object") is not None
-        )
         own = {self.requested_jid.bare, self.requested_jid.domain, self.boundjid.full}
-        why = why_refused(data, encrypted=over_tls or not self._needs_tls, own=own)
+        why = why_refused(data, encrypted=not self.bare_wire, own=own)
         if why is not None:
             self.dropped.append(why)
             return
@@ -201,18 +204,18 @@ def _watch(
         )
 
     def gone(_: object) -> None:
-        if "the connection is not encrypted" in client.dropped:
+        lose(f"the chat server of {settings.jid} broke off the connection")
+
+    def no_login(_: object) -> None:
+        if client.bare_wire:
             refuse(
                 f"the chat server of {settings.jid} offers no encryption, so that no password was "
                 "sent to it"
             )
-        lose(f"the chat server of {settings.jid} broke off the connection")
-
-    def no_login(_: object) -> None:
-        if "the connection is not encrypted" in client.dropped:
-            gone(None)
-            return
-        refuse(f"the chat server does not let {settings.jid} in with this password")
+        elif not client.plugin["feature_mechanisms"].attempted_mechs:
+            refuse(f"the chat server of {settings.jid} takes no password in a way that we know")
+        else:
+            refuse(f"the chat server does not let {settings.jid} in with this password")
 
     events: dict[str, Callable[[Any], None]] = {
         "session_start": begin,

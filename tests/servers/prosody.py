@@ -40,8 +40,8 @@ authentication = "internal_plain"
 storage = "internal"
 c2s_require_encryption = {require_tls}
 allow_unencrypted_plain_auth = {plain}
+ssl = {{ key = "{folder}/key.pem", certificate = "{folder}/cert.pem" }}
 VirtualHost "localhost"
-  ssl = {{ key = "{folder}/key.pem", certificate = "{folder}/cert.pem" }}
 """
 WRITTEN = """
 local out = assert(io.open("{folder}/written.log", "a"))
