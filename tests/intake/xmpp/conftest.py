@@ -113,6 +113,7 @@ class Contact:
 
     def __init__(self, server: Prosody, name: str) -> None:
         self._server, self._name, self._client = server, name, None
+        self._gone: asyncio.Future[None] | None = None
 
     async def say(self, text: str, *more: Element, id: str | None = None) -> None:
         """Write one message; after a broken connection once more, under the same id."""
@@ -127,8 +128,6 @@ class Contact:
         raise AssertionError("the server took no message for a long time")
 
     async def _say(self, text: str, more: Sequence[Element], id: str | None) -> None:
-        from slixmpp.exceptions import IqTimeout, XMPPError
-
         client = await self._logged_in()
         message = client.make_message(f"{SHOP}@{HOST}", mbody=text, mtype="chat")
         if id is not None:
@@ -139,10 +138,12 @@ class Contact:
         ping = client.Iq()
         ping["type"], ping["to"] = "get", HOST
         ping.append(Element("{urn:xmpp:ping}ping"))
-        try:
-            await ping.send(timeout=5)  # stanzas are handled in their order: RFC 6120 10.1
-        except (IqTimeout, XMPPError) as error:
-            raise ConnectionError("no answer") from error
+        # Stanzas are handled in their order (RFC 6120 10.1): with this answer it is there.
+        answer = asyncio.ensure_future(ping.send(timeout=5))
+        await asyncio.wait((answer, self._gone), return_when=asyncio.FIRST_COMPLETED)
+        if not answer.done() or answer.exception() is not None:
+            answer.cancel()
+            raise ConnectionError("no answer")
 
     async def _logged_in(self):
         import slixmpp
@@ -150,15 +151,19 @@ class Contact:
         if self._client is None:
             client = slixmpp.ClientXMPP(f"{self._name}@{HOST}/pc", CONTACTS[self._name])
             client.ssl_context = ssl.create_default_context(cafile=str(self._server.certificate))
-            begun = asyncio.get_running_loop().create_future()
+            client.enable_direct_tls = False
+            loop = asyncio.get_running_loop()
+            begun, self._gone = loop.create_future(), loop.create_future()
+            gone = self._gone
             client.add_event_handler("session_start", lambda _: begun.set_result(None))
+            for event in ("connection_failed", "disconnected"):
+                client.add_event_handler(event, lambda _: gone.done() or gone.set_result(None))
             client.connect("127.0.0.1", self._server.port)
-            try:
-                await asyncio.wait_for(begun, 5)
-            except BaseException:
+            await asyncio.wait((begun, gone), timeout=5, return_when=asyncio.FIRST_COMPLETED)
+            if not begun.done():
                 client.cancel_connection_attempt()
                 client.abort()
-                raise
+                raise ConnectionError("no session")
             self._client = client
         return self._client
 

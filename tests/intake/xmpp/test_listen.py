@@ -120,6 +120,13 @@ class Listening:
             env={**os.environ, "CHAT_PASSWORD": PASSWORD},
         )
 
+    def __enter__(self) -> Listening:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        if self.process.poll() is None:
+            self.stop(signal.SIGKILL)
+
     def stop(self, how: int = signal.SIGTERM) -> int:
         self.process.send_signal(how)
         status = self.process.wait(30)
@@ -192,10 +199,10 @@ def test_messages_of_20_people_and_a_server_that_is_restarted(
         # A part of it waits at the server before anybody listens.
         asyncio.run(all_write(server, texts[: wanted // 5]))
         texts = texts[wanted // 5 :]
-        listening = Listening(shop)
-        asyncio.run(write_and_restart())
-        found = until_in(shop, wanted)
-        assert listening.stop() == 0
+        with Listening(shop) as listening:
+            asyncio.run(write_and_restart())
+            found = until_in(shop, wanted)
+            assert listening.stop() == 0
         if "mam" in modules:
             shop.run("listen", "--once")
         said = server.written_by(SHOP)
@@ -213,19 +220,15 @@ def test_messages_of_20_people_and_a_server_that_is_restarted(
 
 def test_a_listener_that_is_killed_loses_nothing(server: Prosody, shop: Shop) -> None:
     texts = [(f"lou{n % 5 + 10}", f"2 x .120 nr {n:03}") for n in range(50)]
-    listening = Listening(shop)
 
     async def write_and_kill() -> None:
-        nonlocal listening
         writing = asyncio.ensure_future(all_write(server, texts))
         for _ in range(3):
-            await asyncio.sleep(1.5)
-            await asyncio.to_thread(listening.stop, signal.SIGKILL)
-            listening = Listening(shop)
+            with Listening(shop):  # killed at its end
+                await asyncio.sleep(2)
         await writing
 
     asyncio.run(write_and_kill())
-    listening.stop(signal.SIGKILL)
     assert shop.run("listen", "--once")[0] == 0
     found = [word for word in words_in(shop) if word.startswith("2 x .120 nr")]
     assert sorted(found) == sorted(text for _, text in texts)
