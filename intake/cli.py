@@ -169,7 +169,16 @@ def _add_reading(commands: Commands[_Parser]) -> None:
     score.add_argument(
         "-v", "--verbose", action="store_true", help="every miss, message by message"
     )
-    _add(commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints")
+    schema = _add(
+        commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints"
+    )
+    schema.add_argument(
+        "what",
+        nargs="?",
+        choices=("read", "chat"),
+        default="read",
+        help="chat: that of a chat message that comes in (default read)",
+    )
 
 
 def _add_desk(commands: Commands[_Parser]) -> None:
@@ -189,6 +198,10 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     collect.add_argument(
         "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
     )
+    listen = _add(
+        commands, "listen", "cli_listen", "listen", "take in what the chat account receives"
+    )
+    listen.add_argument("--once", action="store_true", help="what waits there, and end")
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
@@ -238,6 +251,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     review = _add_review(commands)
     with_store = (
         collect,
+        listen,
         backlog,
         show,
         history,

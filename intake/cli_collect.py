@@ -23,7 +23,9 @@ from .cli_desk import opened
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
+    from .chat import ChatLine
     from .desk import Joining, Taken
+    from .desk_chat import ChatReading
     from .model import Kind, Message, Result
     from .store import Store
     from .templates import Templates
@@ -94,6 +96,36 @@ def use_message(
     return True
 
 
+def use_chat(
+    collected: Collected,
+    lines: Sequence[ChatLine],
+    place: str,
+    store: Store,
+    reading: ChatReading,
+) -> bool:
+    """Take chat messages in and count them; False where our own fault prevents it.
+
+    Raises RefusedError where a reply template of the shop can't be filled in.
+    """
+    from .desk_chat import take_in_chat
+    from .desk_errors import DeskError
+    from .templates import BadTemplate
+
+    try:
+        done = take_in_chat(store, lines, place, reading)
+    except BadTemplate as error:
+        raise RefusedError(str(error), status=WRONG_CALL) from error
+    except DeskError:
+        raise
+    except Exception as error:  # noqa: BLE001 - our fault with one message must not stop the rest
+        complain(f"{place}: internal fault ({type(error).__name__}: {error}); left out")
+        collected.unusable += 1
+        return False
+    for one in done:
+        collected.count(one.taken, one.kind)
+    return True
+
+
 def _joining(shop: Shop, templates: Templates) -> Joining:
     from .desk import Joining
     from .pipeline import process_reply
@@ -113,9 +145,11 @@ def collect_into(
     run finds again.
     """
     from .desk import already_taken, take_in
+    from .desk_chat import ChatReading
     from .sources import read_paths
 
     collected, joining = Collected(), _joining(shop, templates)
+    reading = ChatReading.of(shop, templates)
     waiting: list[tuple[Result, str]] = []
 
     def write_down() -> None:
@@ -125,10 +159,12 @@ def collect_into(
             collected.count(one, result.kind)
         waiting.clear()
 
-    for item in read_paths(sources, today=today_of(shop)):
+    for item in read_paths(sources, today=today_of(shop), quiet=reading.quiet):
         if item.message is None:
             complain(item.error or f"{item.file}: cannot be read")
             collected.unusable += 1
+        elif item.lines:
+            use_chat(collected, item.lines, item.file, store, reading)
         elif known := already_taken(store, item.message, item.file):
             collected.count(known)
         elif (result := attempt(item.message, item.file, shop, templates)) is None:

@@ -25,6 +25,7 @@ def review(args: argparse.Namespace) -> int:
 
 
 def _review(args: argparse.Namespace) -> int:
+    from .chat_hook import chat_routes
     from .review.app import Settings, make_app
     from .review.serve import SECRET_ENV, CannotServe, address, checked, listen, server_of
 
@@ -34,16 +35,20 @@ def _review(args: argparse.Namespace) -> int:
     except CannotServe as error:
         raise RefusedError(str(error), status=WRONG_CALL) from error
     with opened(args) as (shop, store):
+        templates = templates_of(shop)
+        hook = chat_routes(store, shop, templates, told=complain)
         app = make_app(
             Settings(
                 store=store,
                 shop=shop,
-                templates=templates_of(shop),
+                templates=templates,
                 target=lambda: target_of(args, shop),
                 secret=secret,
                 names=place.hosts,
                 secure=place.certificate is not None,
-            )
+            ),
+            more=hook,
+            machines=frozenset(route.path for route in hook),
         )
         try:
             listening = listen(place)

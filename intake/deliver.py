@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Protocol
 
 from .desk_errors import DraftsPlaceError, UndeliverableError
-from .letter import DraftId, Letter
+from .letter import DraftId, Letter, digest
 
 _HEADER_BYTES = 65536
 """How far into a mail its Message-ID is looked for."""
@@ -75,9 +75,11 @@ class DraftsFolder:
     def _lay_file(self, path: Path, data: bytes, letter: Letter) -> bool:
         """Whether the very same file lay there before."""
         if path.exists():
-            if path.read_bytes() == data:
+            lying = path.read_bytes()
+            if lying == data:
                 return True
-            raise _in_the_way(path, letter)
+            if digest(lying) not in letter.laid_before.values():
+                raise _in_the_way(path, letter)
         _write(path, data)
         return False
 

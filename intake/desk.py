@@ -35,6 +35,7 @@ from .model import Kind, Message, Result
 if TYPE_CHECKING:
     from .store import Store
     from .store_reader import Reader
+    from .store_writer import Writer
 
 __all__ = [
     "Approved",
@@ -51,6 +52,7 @@ __all__ = [
     "approve",
     "askings",
     "backlog",
+    "begin",
     "correct",
     "deliver",
     "edit_draft",
@@ -113,24 +115,30 @@ def _take_in(store: Store, result: Result, source: str, joining: Joining | None)
                     joined=joined.result,
                 )
             result = recalled(book, result, joining.reread)
-        state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
-        decision = in_short(result)
-        number = book.add_inquiry(
-            result, state=state, decision=decision, needed_by=earliest(result.assessments)
-        )
-        book.add_message(number, result, key=key, source=source)
-        if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
-            book.add_draft(number, 1, result.draft, by=BENDREPLY)
-        book.log(
-            number,
-            BENDREPLY,
-            "taken in",
-            source=source,
-            kind=result.kind,
-            decision=decision,
-            sizes=as_read(result),
-        )
-    return Taken(inquiry=number, new=True, state=state)
+        number, _ = begin(book, result, source, key)
+        return Taken(inquiry=number, new=True, state=book.state(number))
+
+
+def begin(book: Writer, result: Result, source: str, key: str) -> tuple[int, int]:
+    """A new inquiry with its first message, kept under ``key``: the numbers of both rows."""
+    state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
+    decision = in_short(result)
+    number = book.add_inquiry(
+        result, state=state, decision=decision, needed_by=earliest(result.assessments)
+    )
+    row = book.add_message(number, result, key=key, source=source)
+    if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
+        book.add_draft(number, 1, result.draft, by=BENDREPLY)
+    book.log(
+        number,
+        BENDREPLY,
+        "taken in",
+        source=source,
+        kind=result.kind,
+        decision=decision,
+        sizes=as_read(result),
+    )
+    return number, row
 
 
 def already_taken(store: Store, came: Message, source: str) -> Taken | None:

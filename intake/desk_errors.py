@@ -107,3 +107,11 @@ class MailboxLoginError(MailboxError):
 
 class LostMailboxError(MailboxError):
     """The server can't be reached, or went away meanwhile: trying again may help."""
+
+
+class ChatSettingsError(DeskError):
+    """The chat can't be used as shop.toml has it: a person has to change something."""
+
+
+class LostChatError(DeskError):
+    """The chat server can't be reached, or went away meanwhile: trying again may help."""

@@ -52,6 +52,8 @@ class JoinedTo:
     inquiry: int
     result: Result
     told: tuple[str, ...]
+    row: int | None = None
+    """Where in the store a further message is kept."""
 
 
 def join(
@@ -68,7 +70,7 @@ def join(
         return _copy(book, inquiry, result, source, key)
     if found.how is How.EARLIER:
         return _earlier(book, inquiry, result, source, key)
-    return _further(book, inquiry, found, result, source, joining.reread, key)
+    return further(book, inquiry, found, result, source, joining.reread, key)
 
 
 def _copy(book: Writer, inquiry: Inquiry, result: Result, source: str, key: str) -> JoinedTo:
@@ -93,7 +95,7 @@ def _earlier(book: Writer, inquiry: Inquiry, result: Result, source: str, key: s
     )
 
 
-def _further(
+def further(
     book: Writer,
     inquiry: Inquiry,
     found: Belongs,
@@ -102,6 +104,7 @@ def _further(
     reread: Reread,
     key: str,
 ) -> JoinedTo:
+    """A customer's further message joined to what the inquiry asks for already."""
     doubtful = found.how is How.SUBJECT
     before = Conversation(
         requests=placed(
@@ -134,7 +137,7 @@ def _further(
         )
     else:
         told += redraft(book, inquiry, whole.draft, replace_edited=True)
-    book.add_message(inquiry.id, whole, key=key, source=source)
+    row = book.add_message(inquiry.id, whole, key=key, source=source)
     book.judge_again(
         inquiry, whole, decision=in_short(whole), needed_by=earliest(whole.assessments)
     )
@@ -157,7 +160,7 @@ def _further(
         decision=in_short(whole),
         sizes=as_read(whole),
     )
-    return JoinedTo(inquiry.id, whole, tuple(told))
+    return JoinedTo(inquiry.id, whole, tuple(told), row)
 
 
 def recalled(book: Writer, result: Result, reread: Reread) -> Result:

@@ -12,6 +12,7 @@ from . import store_rows as rows
 from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
+from .store_chat import ChatRead
 from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, reply, word
 from .store_threads import ThreadsRead
@@ -37,7 +38,7 @@ _OF_ONE = {
 """All that belongs to one inquiry, table by table."""
 
 
-class Reader(MarksRead, ThreadsRead):
+class Reader(MarksRead, ThreadsRead, ChatRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:

@@ -12,6 +12,7 @@ from .desk_errors import ChangedMeanwhileError, ClashError
 from .inquiry import Correction, Inquiry, Reply, Role, State, Word
 from .message_keys import as_key, thread
 from .model import Draft, Result
+from .store_chat import ChatWrite
 from .store_json import keepable
 from .store_marks import MarksWrite
 from .store_reader import Reader
@@ -22,7 +23,7 @@ _INSERTS = {
 }
 
 
-class Writer(Reader, MarksWrite):
+class Writer(Reader, MarksWrite, ChatWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
@@ -62,8 +63,8 @@ class Writer(Reader, MarksWrite):
         key: str,
         source: str,
         role: Role = Role.CUSTOMER,
-    ) -> None:
-        """A message of an inquiry, kept under ``key``.
+    ) -> int:
+        """A message of an inquiry, kept under ``key``; the number of its row.
 
         Raises ClashError where it is there already; nothing of the transaction can stay then.
         """
@@ -87,9 +88,12 @@ class Writer(Reader, MarksWrite):
             "role": role,
         }
         try:
-            self._insert(message, **values)
+            row = self._insert(message, **values)
         except sa.exc.IntegrityError as error:
             raise ClashError(f"the message from {source} is in the store already") from error
+        assert row is not None, "one row was put in"
+        number_of_row: int = row[0]
+        return number_of_row
 
     def add_draft(self, number: int, draft_number: int, words: Draft, *, by: str) -> None:
         """One more wording of the reply."""

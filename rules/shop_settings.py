@@ -13,6 +13,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, field_validator, model_validator
 
 from .request import Frozen
+from .shop_chat import ChatSettings
 from .shop_fields import Length, Line, Number
 from .shop_lead_times import LeadTimes
 from .shop_mailbox import Mailbox
@@ -142,6 +143,7 @@ class ShopSettings(Frozen):
     lead_times: LeadTimes
     prices: Prices | None = None
     mailbox: Mailbox | None = None
+    chat: ChatSettings = ChatSettings()
     store: StorePlace | None = None
     deliver: DeliverTo | None = None
 

@@ -16,6 +16,7 @@ from .. import desk
 from ..desk_common import as_expected
 from ..desk_errors import ChangedMeanwhileError, DeskError, EditedDraftError
 from ..desk_fields import Value
+from ..desk_pictures import KINDS
 from ..inquiry import Inquiry
 from ..pipeline import process_again
 from .offers import offers_of, put_in, take_out
@@ -210,6 +211,7 @@ class _Work:
             people=shop.people,
             shop_address=shop.reply_address or "",
             expected_version=self.version,
+            picture=next((kind for kind in KINDS if kind == self._form.get("picture")), None),
         )
         told = f"Draft {done.draft_number} of inquiry {done.inquiry} is approved by {self._name}."
         return Outcome((*self.told, told), approved=True)

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from ...rules.shop import Shop
 
 Which = Literal["bend", "limits"]
+BEND = "The bend to scale"
 MOST_KEPT = 64
 """Pictures of some 60 kB each."""
 SVG_POLICY = "default-src 'none'; style-src 'unsafe-inline'; sandbox"
@@ -57,7 +58,7 @@ def views(
     return (
         view(
             "bend",
-            "The bend to scale",
+            BEND,
             pictures.bend_title(assessment),
             pictures.bend_text(assessment, shop),
             pictures.why_no_bend(assessment),

@@ -13,6 +13,7 @@ from ..cli_store import details
 from ..inquiry import Inquiry, Role, State
 from ..screen import one_line
 from ..screen_desk import goes_to, stands
+from .drawn import BEND
 from .marked import Marked, marked
 from .sheet_size import SizeView, size_view
 
@@ -89,6 +90,8 @@ class Sheet:
     notes: tuple[str, ...]
     sizes: tuple[SizeView, ...]
     draft: DraftView
+    picture: str | None
+    """The kind of picture asked for beside the draft; None where none can be drawn."""
     older_drafts: tuple[DraftView, ...]
     history: tuple[Happened, ...]
 
@@ -139,9 +142,14 @@ def sheet_of(
         notes=tuple(printable(one) for one in (*message.faults, *inquiry.notes)),
         sizes=sizes,
         draft=draft,
+        picture=typed.get("picture", "") if _can_show(sizes) else None,
         older_drafts=tuple(_stored(one) for one in reversed(inquiry.drafts) if one.withdrawn),
         history=tuple(_happened(events, shop)),
     )
+
+
+def _can_show(sizes: tuple[SizeView, ...]) -> bool:
+    return any(one.name == BEND and one.address for size in sizes for one in size.pictures)
 
 
 def when(moment: datetime, shop: Shop) -> str:

@@ -74,7 +74,7 @@ def test_a_file_that_a_chat_export_only_names_is_said_to_be_missing() -> None:
     line = b"""{"sender": "Lou", "time": "2026-10-19T11:25:00+05:30", "text": "see list",
         "attachments": ["list.xlsx"]}"""
     assert file_notes(join([parse_chat_line(line)])) == (
-        "the attachment list.xlsx was not read: the chat export does not hold it",
+        "the attachment list.xlsx was not read: the chat message only names it",
     )
 
 

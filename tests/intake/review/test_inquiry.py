@@ -243,6 +243,39 @@ def test_approved_drafts_are_laid_down_on_request(robin: Browser, page: Page) ->
     assert "has been delivered" in refused.words(".refused")
 
 
+def test_a_picture_of_the_bend_goes_with_the_draft_where_one_is_asked_for(
+    robin: Browser, page: Page
+) -> None:
+    pytest.importorskip("matplotlib", reason="pictures are drawn with matplotlib (extra 'charts')")
+    robin.submit(AT, {"picture": "png"}, press="do=approve")
+    robin.submit("/", {}, form=".laydown")
+    laid = message_from_bytes((page.folder / "drafts" / "1.eml").read_bytes(), policy=default)
+    (picture,) = laid.iter_attachments()
+    assert picture.get_content_type() == "image/png"
+    assert picture.get_content().startswith(b"\x89PNG")
+
+
+def test_pictures_are_drawn_for_the_page(robin: Browser) -> None:
+    pytest.importorskip("matplotlib", reason="pictures are drawn with matplotlib (extra 'charts')")
+    for one in robin.get(AT).page.css(".pictures img"):
+        drawn = robin.get(one.attributes["src"])
+        assert drawn.headers["content-type"] == "image/svg+xml"
+        assert "sandbox" in drawn.headers["content-security-policy"]
+        assert drawn.text.startswith("<svg")
+    assert robin.get("/inquiry/1/2-bend.svg").status == 404
+    assert robin.get("/inquiry/4/1-bend.svg").status == 404
+
+
+def test_without_matplotlib_the_page_says_what_is_missing(
+    robin: Browser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("bendreply.intake.review.drawn.can_draw", lambda: False)
+    shown = robin.get(AT)
+    assert "Pictures are drawn where matplotlib is installed" in shown.words(".drawings")
+    assert shown.page.css_first(".drawings img") is None
+    assert shown.page.css_first("#picture") is None
+
+
 def test_every_field_has_a_label(robin: Browser) -> None:
     for path in ("/", AT, "/inquiry/2", "/who"):
         shown = robin.get(path)
