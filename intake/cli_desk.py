@@ -155,7 +155,7 @@ def deliver(args: argparse.Namespace) -> int:
 def target_of(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
     """Where drafts go: what [deliver] says, else the mailbox's Drafts folder, else files."""
     if shop.mailbox is None or shop.deliver is not None:
-        yield filetarget_of(args, shop)
+        yield file_target(args, shop)
         return
     from .mailbox.drafts import ImapDrafts
 
@@ -169,7 +169,7 @@ def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
     return beside or Path()
 
 
-def filetarget_of(args: argparse.Namespace, shop: Shop) -> Target:
+def file_target(args: argparse.Namespace, shop: Shop) -> Target:
     """Where shop.toml wants drafts laid as files; else the folder ``drafts`` beside the store."""
     from .deliver import DraftsFolder, MaildirDrafts
 
