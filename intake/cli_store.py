@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ..rules.request import LENGTH_FIELDS
 from .cli_common import UNUSABLE_INPUT, RefusedError, complain, printable
 from .cli_desk import opened
 
@@ -42,7 +43,9 @@ def details(event: Event) -> Iterator[str]:
 
     for key, value in event.detail.items():
         if key == "changes" and isinstance(value, dict):
-            yield from (f"{name}: {_change(*pair)}" for name, pair in value.items())
+            for name, pair in value.items():
+                unit = " mm" if name in LENGTH_FIELDS else ""
+                yield f"{name}: {_change(*pair)}{unit}"
         elif key in ("changes", "sizes") and isinstance(value, list):
             for one in value:
                 yield one_line(", ".join(f"{k} {v}" for k, v in one.items()), LONGEST_DETAIL)

@@ -13,6 +13,7 @@ from urllib.parse import urlencode
 
 from selectolax.lexbor import LexborHTMLParser
 
+from bendreply.intake.chat_hook import chat_routes
 from bendreply.intake.cli import main
 from bendreply.intake.deliver import DraftsFolder, Target
 from bendreply.intake.review.app import Settings, make_app
@@ -208,7 +209,9 @@ def running(
         )
         place = Place(port=0)
         with listen(place) as listening:
-            server = server_of(make_app(settings), place)
+            hook = chat_routes(store, shop, settings.templates, told=lambda _: None)
+            app = make_app(settings, more=hook, machines=frozenset(one.path for one in hook))
+            server = server_of(app, place)
             thread = threading.Thread(target=server.run, args=([listening],), daemon=True)
             thread.start()
             end = time.monotonic() + START_WAIT_S

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 import socket
 import time
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 from selectolax.lexbor import LexborHTMLParser
 
 from bendreply.intake import desk
+from bendreply.intake.chat_hook import signature_of
 from bendreply.intake.model import Address, Attachment
 from bendreply.intake.review.guard import LARGEST_FORM
 
-from ...servers.page import ROBIN, Browser, Page, fields_of, running
+from ...servers.page import ROBIN, Browser, Page, fields_of, new_shop, running
 from ..conftest import made_result
 
 AT = "/inquiry/1"
@@ -303,6 +306,32 @@ def test_guessing_the_secret_is_slowed_down(shop_folder: Path) -> None:
         assert answers == [403] * 10 + [429] * 2
         right = stranger.post("/who", {"by": ROBIN, "secret": "a long enough secret"})
         assert right.status == 429
+
+
+def test_the_chat_hook_is_served_beside_the_page_and_only_it_without_a_browser(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("HOOK_SECRET", "sixteen characters")
+    new_shop(tmp_path / "shop", more='\n[chat.hook]\nsecret_env = "HOOK_SECRET"\n')
+    said = {
+        "channel": "counter", "thread": "t", "id": "m-1", "sender": {"name": "Lou"},
+        "time": datetime.now(UTC).isoformat(), "text": "1.75 x .095 DOM on a 5.25 clr, one mandrel",
+    }  # fmt: skip
+    body = json.dumps(said).encode()
+    seconds = str(int(time.time()))
+    as_json = {"Content-Type": "application/json"}
+    signed = {
+        **as_json,
+        "Bendreply-Time": seconds,
+        "Bendreply-Signature": signature_of(b"sixteen characters", seconds, body),
+    }
+    with running(tmp_path / "shop", secret="a long enough secret", create=True) as page:
+        caller = page.browser()
+        assert caller.ask("POST", "/messages", body, signed).status == 200
+        assert caller.ask("POST", "/messages", body, as_json).status == 401
+        elsewhere = caller.ask("POST", "/messages", body, {**signed, "Host": "example.org"})
+        assert elsewhere.status == 421
+        assert caller.ask("POST", "/deliver", b"", signed).status == 403
 
 
 def test_a_slow_request_holds_up_nobody(robin: Browser) -> None:
