@@ -12,6 +12,7 @@ from . import store_rows as rows
 from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
+from .store_board import BoardRead
 from .store_chat import ChatRead
 from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, reply, word
@@ -31,14 +32,8 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
-_OF_ONE = {
-    one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
-    for one in (message, draft, correction, word, event, reply)
-}
-"""All that belongs to one inquiry, table by table."""
 
-
-class Reader(MarksRead, ThreadsRead, ChatRead):
+class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:
@@ -86,30 +81,18 @@ class Reader(MarksRead, ThreadsRead, ChatRead):
 
     def backlog(self) -> Iterator[Row]:
         """What waits: earliest needed-by first, then what has waited longest."""
-        query = _with_draft().where(inquiry.c.state == State.WAITING).order_by(*_BY_URGENCY)
-        return map(rows.row_of, self._connection.execute(query))
-
-    def waiting(self) -> list[tuple[int, int]]:
-        """(number, version) of what waits, in the order of ``backlog``: quick, since indexed."""
-        query = sa.select(inquiry.c.id, inquiry.c.version).where(inquiry.c.state == State.WAITING)
-        found = self._connection.execute(query.order_by(*_BY_URGENCY))
-        return [(number, version) for number, version in found]
-
-    def rows(self, numbers: Sequence[int]) -> Iterator[Row]:
-        """One line each of these inquiries (some hundreds at most), in any order."""
-        query = _with_draft().where(inquiry.c.id.in_(numbers))
-        return map(rows.row_of, self._connection.execute(query))
-
-    def last_event(self) -> tuple[int, int]:
-        """(how many, highest number) of all events: another pair once anything has changed.
-
-        Both, since on a database server a lower number can be made final after a higher one.
-        """
-        found = self._connection.execute(
-            sa.select(sa.func.count(event.c.id), sa.func.max(event.c.id))
+        has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
+        query = (
+            _with_first_message(has_draft.label("has_draft"))
+            .where(inquiry.c.state == State.WAITING)
+            .order_by(
+                inquiry.c.needed_by.is_(None),  # where NULLs go by themselves differs
+                inquiry.c.needed_by,
+                inquiry.c.waiting_since,
+                inquiry.c.id,
+            )
         )
-        count, highest = found.one()
-        return count, highest or 0
+        return map(rows.row_of, self._connection.execute(query))
 
     def askings(self) -> Iterator[Asking]:
         """What every inquiry asks for, in the order they came in."""
@@ -136,22 +119,15 @@ class Reader(MarksRead, ThreadsRead, ChatRead):
         lost = self._connection.exec_driver_sql("PRAGMA foreign_key_check").all()
         return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
 
+    def rows(self, numbers: Sequence[int]) -> Iterator[Row]:
+        """One line each of these inquiries (some hundreds at most), in any order."""
+        has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
+        query = _with_first_message(has_draft.label("has_draft")).where(inquiry.c.id.in_(numbers))
+        return map(rows.row_of, self._connection.execute(query))
+
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
-        return self._connection.execute(_OF_ONE[table.name], {"number": number}).all()
-
-
-_BY_URGENCY = (
-    inquiry.c.needed_by.is_(None),  # where NULLs go by themselves differs
-    inquiry.c.needed_by,
-    inquiry.c.waiting_since,
-    inquiry.c.id,
-)
-
-
-def _with_draft() -> sa.Select[Any]:
-    """Every inquiry with its first message, and whether a draft stands."""
-    has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
-    return _with_first_message(has_draft.label("has_draft"))
+        query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
+        return self._connection.execute(query).all()
 
 
 def _with_first_message(*more: sa.ColumnElement[Any]) -> sa.Select[Any]:

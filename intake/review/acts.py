@@ -19,6 +19,7 @@ from ..desk_fields import Value
 from ..desk_pictures import KINDS
 from ..inquiry import Inquiry
 from ..pipeline import process_again
+from ..templates import BadTemplate
 from .offers import offers_of, put_in, take_out
 from .typed import Changes, NoSuchReading, settled, typed_changes
 
@@ -77,7 +78,7 @@ class Worker:
             return one.done()
         except ChangedMeanwhileError as error:
             return Outcome(tuple(one.told), refused=str(error), meanwhile=True)
-        except (DeskError, NoSuchReading) as error:
+        except (DeskError, NoSuchReading, BadTemplate) as error:
             return Outcome(tuple(one.told), refused=str(error))
 
     def set_aside(self, number: int, form: Mapping[str, str], name: str) -> Outcome:

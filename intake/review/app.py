@@ -90,6 +90,7 @@ def make_app(
             NoPicturesError: review.nowhere,
             UnknownInquiryError: review.unknown,
             DeskError: review.refused,
+            Exception: review.broken,
         },
     )
 
@@ -327,6 +328,14 @@ class Review:
     async def refused(self, request: Request, error: Exception) -> Response:
         """The store, the mailbox or the desk can't do it; the sentence says why."""
         return self._fault(request, 503, str(error))
+
+    async def broken(self, request: Request, _: Exception) -> Response:
+        """A fault of our own; Starlette hands it on to where the program's complaints go."""
+        sentence = (
+            "The program itself has a fault here, and what you asked for was not done. What it was "
+            "stands where the page was started."
+        )
+        return self._fault(request, 500, sentence)
 
     def _fault(self, request: Request, status: int, sentence: str) -> Response:
         return self._pages.page("fault", status=status, sentence=sentence, **self._common(request))

@@ -10,6 +10,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from collections.abc import Iterable
 from urllib.parse import urlsplit
 
@@ -21,6 +22,8 @@ LARGEST_FORM = 256 * 1024
 """[bytes] Some forty pages of draft."""
 MOST_THROWN_AWAY = 8 * 1024 * 1024
 """[bytes] Read and dropped of what is too large, so that the browser gets to see the answer."""
+SLOWEST_FORM_S = 60
+"""For a whole form to arrive, also over a slow line."""
 LOOPBACK_NAMES = frozenset(("127.0.0.1", "localhost", "[::1]"))
 SAFE_METHODS = frozenset(("GET", "HEAD"))
 
@@ -73,14 +76,19 @@ class Guard:
         from_machine = scope["path"] in self._machines
         refusal = self._refusal(scope["method"], headers, from_machine=from_machine)
         if refusal is None and not from_machine and scope["method"] not in SAFE_METHODS:
-            body = await _whole(receive, _length(headers))
-            if body is None:
-                largest = LARGEST_FORM // 1024
-                refusal = PlainTextResponse(
-                    f"That is more than a form here may hold ({largest} kB).", 413
-                )
+            try:
+                async with asyncio.timeout(SLOWEST_FORM_S):
+                    body = await _whole(receive, _length(headers))
+            except TimeoutError:
+                refusal = PlainTextResponse("That took too long to arrive.", 408)
             else:
-                receive = _again(body, receive)
+                if body is None:
+                    largest = LARGEST_FORM // 1024
+                    refusal = PlainTextResponse(
+                        f"That is more than a form here may hold ({largest} kB).", 413
+                    )
+                else:
+                    receive = _again(body, receive)
         app = self._app if refusal is None else refusal
         await app(scope, receive, _with_headers(send))
 

@@ -276,6 +276,30 @@ def test_without_matplotlib_the_page_says_what_is_missing(
     assert shown.page.css_first("#picture") is None
 
 
+def test_a_broken_template_of_the_shop_is_named_and_nothing_typed_is_lost(
+    robin: Browser, page: Page
+) -> None:
+    templates = page.folder / "reply_templates"
+    templates.mkdir()
+    (templates / "custom-make.j2").write_text("{{ no_such_thing }}")
+    after = robin.submit(AT, {"wall-1": ".095"}, press="do=save")
+    assert after.status == 422
+    assert "custom-make.j2" in after.words(".refused")
+    assert fields_of(after)["wall-1"] == ".095"
+    assert desk.show(page.store, 1).version == 1
+
+
+def test_a_fault_of_our_own_is_told_as_one(robin: Browser, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise RuntimeError("never told to the browser")
+
+    monkeypatch.setattr("bendreply.intake.review.app.sheet_of", broken)
+    answer = robin.get(AT)
+    assert answer.status == 500
+    assert "fault" in answer.words()
+    assert "never told" not in answer.text
+
+
 def test_every_field_has_a_label(robin: Browser) -> None:
     for path in ("/", AT, "/inquiry/2", "/who"):
         shown = robin.get(path)
