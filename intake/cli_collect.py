@@ -164,6 +164,7 @@ def collect_into(
             complain(item.error or f"{item.file}: cannot be read")
             collected.unusable += 1
         elif item.lines:
+            write_down()  # numbers are given out in the order of the sources
             use_chat(collected, item.lines, item.file, store, reading)
         elif known := already_taken(store, item.message, item.file):
             collected.count(known)
