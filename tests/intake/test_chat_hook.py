@@ -243,7 +243,7 @@ def test_the_readmes_examples_work(store: Store, shop: Shop) -> None:
         assert in_python is not None
         env = {**os.environ, "BENDREPLY_HOOK_SECRET": SECRET}
         done = subprocess.run(
-            ["bash", "-euc", in_bash[1].replace("8765", str(port))],
+            ["bash", "-euc", in_bash[1].replace("8462", str(port))],
             env=env, capture_output=True, text=True, check=True,
         )  # fmt: skip
         assert json.loads(done.stdout)["taken"][0] | {"id": ""} == {
@@ -251,7 +251,7 @@ def test_the_readmes_examples_work(store: Store, shop: Shop) -> None:
         }  # fmt: skip
         call = f"\nprint(hand_in({said(1, '2 x .120, 6 clr')!r}))"
         now = f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%SZ}"
-        program = in_python[1].replace("8765", str(port)) + call.replace(
+        program = in_python[1].replace("8462", str(port)) + call.replace(
             "2026-11-26T09:01:00Z", now
         )
         done = subprocess.run(
