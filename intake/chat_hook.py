@@ -22,7 +22,7 @@ from typing import TYPE_CHECKING
 
 from .chat import ChatError, ChatLine, chat_line_of, json_value
 from .desk_errors import ChatSettingsError, DeskError
-from .secret_words import from_variable, printed_by
+from .secret import from_command, from_variable
 
 if TYPE_CHECKING:
     from starlette.requests import Request
@@ -58,10 +58,10 @@ class RefusedCallError(Exception):
 def hook_secret(settings: Hook) -> bytes:
     """The secret that calls are signed with. Raises ChatSettingsError."""
     if settings.secret_env is not None:
-        words = from_variable(settings.secret_env, "the chat hook", ChatSettingsError)
+        words = from_variable(settings.secret_env, "chat hook", ChatSettingsError)
     else:
         assert settings.secret_command is not None, "the settings name exactly one"
-        words = printed_by(settings.secret_command, "secret_command", ChatSettingsError)
+        words = from_command(settings.secret_command, "secret_command", ChatSettingsError)
     if len(words) < SHORTEST_SECRET:
         raise ChatSettingsError(
             f"the secret of the chat hook is too short: take {SHORTEST_SECRET} characters or more"

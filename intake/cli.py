@@ -208,7 +208,17 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
     aside = _add(commands, "set-aside", "cli_desk", "set_aside", "leave a message without a draft")
     history = _add(commands, "history", "cli_store", "history", "all that happened to an inquiry")
-    for parser in (show, history, correct, approve, aside):
+    picture = _add(commands, "picture", "cli_pictures", "picture", "a size drawn into a file")
+    picture.add_argument(
+        "--out", metavar="FILE", required=True, help="a file that ends in .svg, .png or .pdf"
+    )
+    picture.add_argument(
+        "--size", metavar="N", type=int, default=1, help="which of several sizes (default 1)"
+    )
+    picture.add_argument(
+        "--map", action="store_true", help="the map of the shop's limits instead of the bend"
+    )
+    for parser in (show, history, correct, approve, aside, picture):
         parser.add_argument(
             "id", metavar="ID", type=_inquiry_number, help="number of the inquiry, see backlog"
         )
@@ -222,6 +232,11 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         parser.add_argument(
             "--by", metavar="NAME", required=parser is not correct, help="who says so"
         )
+    approve.add_argument(
+        "--picture",
+        choices=("png", "pdf"),
+        help="the bend is drawn and laid beside the words, for the customer to confirm by looking",
+    )
     aside.add_argument("--why", metavar="TEXT", required=True, help="for whoever looks later")
     deliver = _add(commands, "deliver", "cli_desk", "deliver", "lay approved drafts down")
     check = _add(commands, "check", "cli_store", "check", "is the store whole")
@@ -233,11 +248,37 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
     report.add_argument("--json", action="store_true", help="as one JSON object")
     report.add_argument("--out", metavar="FILE", help="write it to FILE")
-    with_store = (collect, listen, backlog, show, history, correct, approve, aside, deliver)
+    review = _add_review(commands)
+    with_store = (
+        collect,
+        listen,
+        backlog,
+        show,
+        history,
+        correct,
+        approve,
+        aside,
+        deliver,
+        picture,
+        review,
+    )
     for parser in (*with_store, report, check, export):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )
+
+
+def _add_review(commands: Commands[_Parser]) -> _Parser:
+    review = _add(commands, "review", "cli_review", "review", "the review page, in your browser")
+    review.add_argument("--host", default="127.0.0.1", help="address to listen on (default: only "
+                        "this computer; any other needs BENDREPLY_REVIEW_SECRET)")  # fmt: skip
+    review.add_argument("--port", type=int, default=8462, help="default 8462; 0: any free one")
+    review.add_argument(
+        "--name", action="append", default=[], metavar="HOST", help="a name it is called by"
+    )
+    review.add_argument("--certificate", metavar="FILE", help="for TLS, with --key")
+    review.add_argument("--key", metavar="FILE", help="for TLS, with --certificate")
+    return review
 
 
 def _add_shop(commands: Commands[_Parser]) -> None:

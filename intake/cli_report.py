@@ -7,7 +7,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from .cli_common import WRONG_CALL, RefusedError, shop_of, store_place
+from .cli_common import WRONG_CALL, RefusedError
+from .cli_desk import opened
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
@@ -18,21 +19,15 @@ if TYPE_CHECKING:
 
 def report(args: argparse.Namespace) -> int:
     """Count one week and show it."""
-    from .desk_errors import DeskError
     from .report import as_json
     from .report_count import Week
-    from .store import open_store
 
     try:
         week = Week.parse(args.week) if args.week else None
     except ValueError as error:
         raise RefusedError(f"--week: {error}", status=WRONG_CALL) from error
-    shop = shop_of(args)
-    try:
-        with open_store(store_place(args, shop), create=False) as store:
-            counted = count(store, shop, week)
-    except DeskError as error:
-        raise RefusedError(str(error)) from error
+    with opened(args) as (shop, store):
+        counted = count(store, shop, week)
     if args.json:
         text = as_json(counted) + "\n"
     elif args.out:

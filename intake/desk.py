@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
-from .desk_common import a_name, as_read, as_seen, earliest, in_short, the_inquiry, when
+from .desk_common import a_name, as_expected, as_read, earliest, in_short, the_inquiry, when
 from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
@@ -27,6 +27,7 @@ from .desk_errors import (
     UndeliverableError,
 )
 from .desk_join import Joining, join, recalled
+from .desk_pictures import PictureKind, refuse_undrawable
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
 from .letter import Mailbox, recipients
 from .model import Kind, Message, Result
@@ -44,6 +45,7 @@ __all__ = [
     "DeskError",
     "Joining",
     "Left",
+    "PictureKind",
     "Rejudge",
     "Taken",
     "already_taken",
@@ -91,13 +93,14 @@ def take_in(store: Store, result: Result, source: str, joining: Joining | None =
     """
     try:
         return _take_in(store, result, source, joining)
-    except ClashError:  # a database server lets two look before either writes: look again
+    except ClashError:  # should two look before either writes: look again
         return _take_in(store, result, source, joining)
 
 
 def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
+        book.begin_collecting()
         like = list(book.messages_like(came))
         if known := _known(book, like, came, source):
             return known
@@ -193,19 +196,22 @@ def approve(
     by: str,
     *,
     people: Sequence[str] = (),
-    seen: int | None = None,
+    expected_version: int | None = None,
     shop_address: str = "",
+    picture: PictureKind | None = None,
 ) -> Approved:
     """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
 
     Refused where the reply could go nowhere, or only to the shop itself at ``shop_address``.
-    ``seen``: the version the person looked at; refused where it has changed since.
+    ``expected_version``: the version the person looked at; ChangedMeanwhileError, and nothing is
+    changed, where somebody else was first. ``picture``: bends are drawn and
+    laid beside the words; refused where there is nothing to draw.
     """
     name = a_name(by, "approving", people)
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         draft = inquiry.draft
         if draft is None:
             raise NoDraftError(
@@ -218,15 +224,21 @@ def approve(
                 " answer in another way, then put it away with `bendreply set-aside "
                 f'{inquiry.id} --by NAME --why "answered by phone"`'
             )
+        if picture is not None:
+            refuse_undrawable(inquiry)
         word = Word(said=Said.APPROVED, by=name, why="", at=book.now, draft_number=draft.number)
         book.move(inquiry, State.APPROVED)
         book.add_word(inquiry.id, word)
-        book.log(inquiry.id, name, "approved", draft=draft.number)
+        book.log(inquiry.id, name, "approved", draft=draft.number, **_with(picture))
     return Approved(inquiry=inquiry.id, draft_number=draft.number, word=word)
 
 
+def _with(picture: PictureKind | None) -> dict[str, object]:
+    return {} if picture is None else {"picture": picture}
+
+
 def set_aside(
-    store: Store, id: int | str, by: str, why: str, *, seen: int | None = None
+    store: Store, id: int | str, by: str, why: str, *, expected_version: int | None = None
 ) -> Inquiry:
     """A person's word that an inquiry gets no reply from here. An approval is withdrawn by it."""
     name = a_name(by, "setting aside")
@@ -235,9 +247,9 @@ def set_aside(
         raise NoReasonError("setting aside needs a reason, for whoever looks later")
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         if inquiry.state is not State.APPROVED:
             _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         number = inquiry.draft.number if inquiry.draft else None
         book.move(inquiry, State.SET_ASIDE)
         book.add_word(

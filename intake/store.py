@@ -21,22 +21,34 @@ if TYPE_CHECKING:
     from .store_writer import Writer
 
 
+NOT_PERMITTED = "42501"
+BUSY = ("55P03", "40P01")
+"""What PostgreSQL says where another program holds on to what is wanted: lock_not_available,
+deadlock_detected (Appendix A of its manual).
+"""
+
+
 def _now() -> datetime:
     return datetime.now(UTC)
 
 
 def open_store(
-    where: str | Path, *, create: bool = True, clock: Callable[[], datetime] = _now
+    where: str | Path,
+    *,
+    create: bool = True,
+    clock: Callable[[], datetime] = _now,
+    password: str | None = None,
 ) -> Store:
     """Open the store at a path or ``postgresql://`` URL, bringing it up to date first.
 
     ``create=False`` refuses where there is none yet. ``clock`` gives the present moment, aware.
+    ``password`` is the server's.
     Raises StoreError in one sentence; NewerStoreError where a later program wrote it.
     """
     from .store_open import bring_up_to_date, find
     from .store_sqlite import use_wal
 
-    place = find(where, create=create)
+    place = find(where, create=create, password=password)
     try:
         with _plainly(place.name):
             backup = bring_up_to_date(place)
@@ -56,6 +68,11 @@ class Store:
     ) -> None:
         self._place = place
         self._whole: Connection | None = None
+        engine, on_server = place.engine, place.file is None
+        # On a server each statement would see the moment it runs in, not that of the transaction.
+        one_moment = {"isolation_level": "REPEATABLE READ"} if on_server else {}
+        self._reads = engine.execution_options(writes=False, **one_moment)
+        self._writes = engine.execution_options(writes=True)
         self.clock = clock
         self.backup = backup
         """The copy made before this opening changed the store, or None."""
@@ -95,12 +112,9 @@ class Store:
     def together(self) -> Iterator[None]:
         """Several changes of one thread, made final at once: after a kill, all are there or none.
 
-        Each is still whole or undone by itself. On a database server they stay apart, since two
-        programs that hold on to several rows could wait for each other for ever.
+        Each is still whole or undone by itself. Only for taking messages in: of the programs that
+        do that, one at a time holds on to several inquiries.
         """
-        if self._place.file is None:
-            yield
-            return
         with self._transaction(writes=True) as self._whole:
             try:
                 yield
@@ -113,7 +127,7 @@ class Store:
             with _plainly(self.name), self._whole.begin_nested():
                 yield self._whole
             return
-        engine = self._place.engine.execution_options(writes=writes)
+        engine = self._writes if writes else self._reads
         with _plainly(self.name), engine.begin() as connection:
             yield connection
 
@@ -128,9 +142,10 @@ def _plainly(name: str) -> Iterator[None]:
     try:
         yield
     except DatabaseError as error:
-        if type(error) not in (DatabaseError, OperationalError):
+        code = getattr(error.orig, "sqlstate", None)
+        if type(error) not in (DatabaseError, OperationalError) and code != NOT_PERMITTED:
             raise
         why = " ".join(str(error.orig).split())
-        if "locked" in why:
+        if "locked" in why or code in BUSY:
             why = "another program is writing to it; try again in a moment"
         raise StoreError(f"the store {name} can't be used: {why}") from error

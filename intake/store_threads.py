@@ -10,6 +10,7 @@ import sqlalchemy as sa
 from . import store_json as packing
 from .inquiry import Role
 from .letter import DraftId, digest_of
+from .message_keys import as_key
 from .model import Message
 from .store_json import keepable
 from .store_schema import draft, inquiry, message, reply
@@ -26,7 +27,7 @@ class ThreadsRead:
 
     def inquiry_of_ids(self, ids: Sequence[str]) -> int | None:
         """The inquiry of the message that is answered; of several, the one named last."""
-        wanted = {keepable(one): place for place, one in enumerate(ids)}
+        wanted = {as_key(one): place for place, one in enumerate(ids)}
         if not wanted:
             return None
         found = self._connection.execute(
@@ -57,7 +58,7 @@ class ThreadsRead:
 
     def has_reply(self, message_id: str) -> bool:
         """Whether a reply out of the Sent folder is known."""
-        query = sa.select(reply.c.id).where(reply.c.message_id == keepable(message_id))
+        query = sa.select(reply.c.id).where(reply.c.message_id == as_key(message_id))
         return self._connection.execute(query).one_or_none() is not None
 
     def oldest_message(self) -> datetime | None:
@@ -68,7 +69,7 @@ class ThreadsRead:
 
     def has_customer(self, number: int, address: str) -> bool:
         """Whether an inquiry has a message from that address."""
-        spelled = (keepable(address), keepable(address).lower())
+        spelled = (as_key(address), as_key(address.lower()))
         query = sa.select(message.c.id).where(
             message.c.inquiry_id == number, message.c.sender.in_(spelled)
         )
@@ -79,8 +80,8 @@ class ThreadsRead:
         found = self._connection.execute(
             sa.select(message.c.inquiry_id)
             .where(
-                message.c.thread == keepable(message_id),
-                message.c.message_id != keepable(message_id),
+                message.c.thread == as_key(message_id),
+                message.c.message_id != as_key(message_id),
                 message.c.role == Role.CUSTOMER,
                 message.c.kind != "automatic",
             )
@@ -91,7 +92,7 @@ class ThreadsRead:
 
     def lately_from(self, address: str) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of one sender's mail, the latest first; automatic mail left out."""
-        spelled = (keepable(address), keepable(address).lower())
+        spelled = (as_key(address), as_key(address.lower()))
         found = self._connection.execute(
             sa.select(message.c.inquiry_id, message.c.message)
             .where(

@@ -7,7 +7,7 @@ from typing import Literal
 
 from ...rules.shop_mailbox import Mailbox
 from ..desk_errors import MailboxError
-from ..secret_words import from_variable, printed_by
+from ..secret import from_command, from_variable
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,15 +21,11 @@ class Secret:
 def secret_of(settings: Mailbox) -> Secret:
     """The secret that the settings point to. Raises MailboxError, which never holds any of it."""
     if settings.password_env is not None:
-        return Secret("password", _variable(settings.password_env))
+        return Secret("password", from_variable(settings.password_env, "mailbox", MailboxError))
     if settings.password_command is not None:
-        words = printed_by(settings.password_command, "password_command", MailboxError)
-        return Secret("password", words)
+        printed = from_command(settings.password_command, "password_command", MailboxError)
+        return Secret("password", printed)
     if settings.token_env is not None:
-        return Secret("token", _variable(settings.token_env))
+        return Secret("token", from_variable(settings.token_env, "mailbox", MailboxError))
     assert settings.token_command is not None, "the settings name exactly one"
-    return Secret("token", printed_by(settings.token_command, "token_command", MailboxError))
-
-
-def _variable(name: str) -> str:
-    return from_variable(name, "the mailbox", MailboxError)
+    return Secret("token", from_command(settings.token_command, "token_command", MailboxError))

@@ -19,7 +19,7 @@ from typing import TYPE_CHECKING
 from ...rules.shop_chat import ChatAccount
 from ..chat import ChatLine
 from ..desk_errors import ChatSettingsError, LostChatError, StoreError
-from ..secret_words import from_variable, printed_by
+from ..secret import from_command, from_variable
 from .stanzas import MAM, RSM, Account, archived, live
 
 if TYPE_CHECKING:
@@ -57,9 +57,9 @@ class Listener:
 def password_of(settings: ChatAccount) -> str:
     """The account's password. Raises ChatSettingsError, which never holds any of it."""
     if settings.password_env is not None:
-        return from_variable(settings.password_env, "the chat account", ChatSettingsError)
+        return from_variable(settings.password_env, "chat account", ChatSettingsError)
     assert settings.password_command is not None, "the settings name exactly one"
-    return printed_by(settings.password_command, "password_command", ChatSettingsError)
+    return from_command(settings.password_command, "password_command", ChatSettingsError)
 
 
 async def listen(listener: Listener, *, once: bool = False) -> None:
