@@ -31,11 +31,12 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
-_OF_ONE = {
+_INQUIRY = sa.select(inquiry).where(inquiry.c.id == sa.bindparam("number"))
+_STATE = sa.select(inquiry.c.state).where(inquiry.c.id == sa.bindparam("number"))
+_ALL_OF = {
     one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
-    for one in (message, draft, correction, word, event, reply)
+    for one in (correction, draft, event, message, reply, word)
 }
-"""All that belongs to one inquiry, table by table."""
 
 
 class Reader(MarksRead, ThreadsRead, ChatRead):
@@ -60,10 +61,9 @@ class Reader(MarksRead, ThreadsRead, ChatRead):
 
     def inquiry(self, number: int, *, to_change: bool = False) -> Inquiry | None:
         """One inquiry with all that belongs to it, or None. ``to_change`` makes others wait."""
-        query = sa.select(inquiry).where(inquiry.c.id == number)
-        if to_change:
-            query = query.with_for_update()  # not in SQLite: there, all of a writer waits
-        found = self._connection.execute(query).one_or_none()
+        # Not in SQLite: there, all of a writer waits.
+        query = _INQUIRY.with_for_update() if to_change else _INQUIRY
+        found = self._connection.execute(query, {"number": number}).one_or_none()
         if found is None:
             return None
         return rows.inquiry_of(
@@ -77,8 +77,7 @@ class Reader(MarksRead, ThreadsRead, ChatRead):
 
     def state(self, number: int) -> State:
         """Where an inquiry stands."""
-        query = sa.select(inquiry.c.state).where(inquiry.c.id == number)
-        return State(self._connection.execute(query).scalar_one())
+        return State(self._connection.execute(_STATE, {"number": number}).scalar_one())
 
     def history(self, number: int) -> tuple[Event, ...]:
         """All that happened to an inquiry, oldest first."""
@@ -137,7 +136,7 @@ class Reader(MarksRead, ThreadsRead, ChatRead):
         return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
 
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
-        return self._connection.execute(_OF_ONE[table.name], {"number": number}).all()
+        return self._connection.execute(_ALL_OF[table.name], {"number": number}).all()
 
 
 _BY_URGENCY = (
