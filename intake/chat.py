@@ -30,9 +30,9 @@ class ChatError(ValueError):
 
 def _moment(value: object) -> datetime:
     """ISO 8601 with an offset: a bare clock time would be a guess at someone's time zone."""
-    if not isinstance(value, str):
+    if not isinstance(value, str | datetime):
         raise ValueError("must be an ISO 8601 text")
-    moment = datetime.fromisoformat(value.strip())
+    moment = value if isinstance(value, datetime) else datetime.fromisoformat(value.strip())
     if moment.tzinfo is None:
         raise ValueError("needs an offset from UTC, as in 2026-10-19T11:25:00+02:00")
     if not _FIRST_YEAR <= moment.year <= _LAST_YEAR:

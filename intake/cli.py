@@ -19,6 +19,7 @@ DESCRIPTION = """\
 Reads tube sizes out of customers' messages, judges the bend by your shop's limits
 and shelf, and drafts the reply for a person to approve.
 """
+MOST_JOBS = 64
 EPILOG = """\
 exit status: 0 done; 1 something in the input could not be used (each named, the rest done);
 2 wrong call or unusable shop folder.
@@ -109,6 +110,12 @@ def build_parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _jobs(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= MOST_JOBS:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a number from 1 to {MOST_JOBS}")
+    return int(text)
+
+
 def _inquiry_number(words: str) -> str:
     """``17`` or ``#17``; anything else is a wrong call, not an inquiry that is not there."""
     if not words.strip().removeprefix("#").isdecimal():
@@ -197,6 +204,13 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     )
     collect.add_argument(
         "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
+    )
+    collect.add_argument(
+        "--jobs",
+        type=_jobs,
+        default=1,
+        metavar="N",
+        help="read files with N processes at once, for a long backlog (default: 1)",
     )
     listen = _add(
         commands, "listen", "cli_listen", "listen", "take in what the chat account receives"

@@ -48,6 +48,7 @@ __all__ = [
     "PictureKind",
     "Rejudge",
     "Taken",
+    "all_already_taken",
     "already_taken",
     "approve",
     "askings",
@@ -146,8 +147,13 @@ def already_taken(store: Store, came: Message, source: str) -> Taken | None:
 
     For whoever would have to read it first: its headers, bytes and words are enough to know it.
     """
+    return all_already_taken(store, [(came, source)])[0]
+
+
+def all_already_taken(store: Store, came: Sequence[tuple[Message, str]]) -> list[Taken | None]:
+    """The same for several messages and where each came from, looked up at one moment."""
     with store.reading() as book:
-        return _known(book, book.messages_like(came), came, source)
+        return [_known(book, book.messages_like(one), one, source) for one, source in came]
 
 
 def _known(

@@ -2,7 +2,9 @@
 
 More of a burst makes its inquiry be read, decided and drafted again from all its words, as if they
 had come in together. Where a person has put a reading right, or the draft has been laid down, what
-comes is joined like a further mail instead: no correction is lost. Each call is one transaction.
+comes is joined like a further mail instead, so that no correction is lost. So is, hours later, what
+only fills a gap of the chat's latest inquiry ("4.5 clr", when we asked). Each call is one
+transaction.
 """
 
 from __future__ import annotations
@@ -19,7 +21,7 @@ from .desk import Taken, begin
 from .desk_common import as_read, earliest, in_short, the_inquiry
 from .desk_drafts import redraft, withdraw_approval
 from .desk_errors import ClashError
-from .desk_join import Reread, further
+from .desk_join import Reread, conversation_of, further
 from .inquiry import BENDREPLY, Inquiry, State
 from .model import Kind, Message, Result
 from .threads import Belongs, How
@@ -30,6 +32,10 @@ if TYPE_CHECKING:
     from .store_chat import KnownLine
     from .store_writer import Writer
     from .templates import Templates
+
+
+ANSWER_WITHIN = timedelta(days=1)
+"""How long a chat waits for what an inquiry of it lacks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +105,9 @@ def _take_burst(
         first, last = min(one.time for one in fresh), max(one.time for one in fresh)
         near = book.burst_near(fresh[0], first - reading.quiet, last + reading.quiet)
         near = [one for one in near if _fits(book, one, fresh)]
-        if near:
+        if not near and (open_one := _lacking(book, fresh, reading)) is not None:
+            taken, kind = _join(book, open_one, How.CHAT, fresh, source, reading), None
+        elif near:
             taken = _more(book, near, fresh, source, reading)
             kind = None
         else:
@@ -151,28 +159,63 @@ def _more(
     target = near[0]
     inquiry = the_inquiry(book, target.inquiry, to_change=True)
     if _may_read_anew(inquiry):
-        whole, told = _grow(book, inquiry, target.message_row, fresh, source, reading)
+        taken = _grow(book, inquiry, target.message_row, fresh, source, reading)
     else:
-        came = join(fresh)
-        known = any(True for _ in book.messages_like(came))
-        joined = further(
-            book,
-            inquiry,
-            Belongs(inquiry.id, How.REFERENCE),
-            Result(message=came, kind=Kind.OTHER, why_kind="more of a chat"),
-            source,
-            reading.reread,
-            keys.key_of_its_own(came) if known else keys.usual_key(came),
-        )
-        assert joined.row is not None, "a further message is kept"
-        book.add_chat_lines(joined.row, fresh)
-        whole, told = joined.result, list(joined.told)
+        taken = _join(book, inquiry, How.REFERENCE, fresh, source, reading)
     others = sorted({one.inquiry for one in near} - {inquiry.id})
-    told += [
+    told = [
         f"inquiry {other} is of the same sender in the same chat, minutes later: look whether it "
         f"belongs to inquiry {inquiry.id}"
         for other in others
     ]
+    return replace(taken, note="\n".join((taken.note, *told)))
+
+
+def _lacking(book: Writer, fresh: Sequence[ChatLine], reading: ChatReading) -> Inquiry | None:
+    """The inquiry of the same chat that lacks just what was said now; None where there is none.
+
+    Only gaps count. What would replace a figure, or add a size, is a request of its own: the
+    earlier one may be settled since, and nothing says that this belongs to it.
+    """
+    first = min(line.time for line in fresh)
+    before = book.burst_near(fresh[0], first - ANSWER_WITHIN, first)
+    if not before:
+        return None
+    inquiry = the_inquiry(book, before[-1].inquiry, to_change=True)
+    if inquiry.kind is not Kind.SIZES or inquiry.state is State.SET_ASIDE:
+        return None
+    whole, changes = reading.reread(join(fresh), conversation_of(inquiry))
+    more = len(whole.assessments) > len(inquiry.assessments)
+    fills = bool(changes) and all(one.before is None for one in changes)
+    return inquiry if fills and not more else None
+
+
+def _join(
+    book: Writer,
+    inquiry: Inquiry,
+    how: How,
+    fresh: Sequence[ChatLine],
+    source: str,
+    reading: ChatReading,
+) -> Taken:
+    """What came joined to an inquiry as a further message of its customer."""
+    came = join(fresh)
+    known = any(True for _ in book.messages_like(came))
+    joined = further(
+        book,
+        inquiry,
+        Belongs(inquiry.id, how),
+        Result(message=came, kind=Kind.OTHER, why_kind="more of a chat"),
+        source,
+        reading.reread,
+        keys.key_of_its_own(came) if known else keys.usual_key(came),
+    )
+    assert joined.row is not None, "a further message is kept"
+    book.add_chat_lines(joined.row, fresh)
+    return _taken(book, inquiry, joined.result, joined.told)
+
+
+def _taken(book: Writer, inquiry: Inquiry, whole: Result, told: Sequence[str]) -> Taken:
     return Taken(
         inquiry=inquiry.id,
         new=False,
@@ -195,7 +238,8 @@ def _grow(
     fresh: Sequence[ChatLine],
     source: str,
     reading: ChatReading,
-) -> tuple[Result, list[str]]:
+) -> Taken:
+    """The inquiry read anew with all its words, in place of what it was."""
     lines = [*book.lines_of(row), *fresh]
     whole = reading.read(join(lines, inquiry.message.message_id))
     if whole.kind is Kind.AUTOMATIC:
@@ -220,4 +264,4 @@ def _grow(
         decision=decision,
         sizes=as_read(whole),
     )
-    return whole, told
+    return _taken(book, inquiry, whole, told)

@@ -29,13 +29,6 @@ if TYPE_CHECKING:
 Reread = Callable[[Message, Conversation], tuple[Result, tuple[Change, ...]]]
 """Reads a further message with what came before it; the result for the whole inquiry."""
 
-ROLES = {
-    How.REFERENCE: Role.CUSTOMER,
-    How.SUBJECT: Role.CUSTOMER,
-    How.COPY: Role.COPY,
-    How.EARLIER: Role.EARLIER,
-}
-
 
 @dataclass(frozen=True, slots=True)
 class Joining:
@@ -106,17 +99,8 @@ def further(
 ) -> JoinedTo:
     """A customer's further message joined to what the inquiry asks for already."""
     doubtful = found.how is How.SUBJECT
-    before = Conversation(
-        requests=placed(
-            tuple(one.request for one in inquiry.assessments), inquiry.message.message_id
-        ),
-        messages=(*inquiry.earlier, inquiry.message),
-        questions=inquiry.questions,
-        asked=asked_of(inquiry.assessments),
-        answered=inquiry.state in (State.DELIVERED, State.ANSWERED),
-        why_doubtful="taken from your earlier message with this subject" if doubtful else "",
-    )
-    whole, changes = reread(result.message, before)
+    why = "taken from your earlier message with this subject" if doubtful else ""
+    whole, changes = reread(result.message, conversation_of(inquiry, why))
     told = [f"inquiry {inquiry.id}: a further message of the customer was joined to it"]
     if doubtful:
         told[0] += ", by sender and subject only: look whether it belongs there"
@@ -161,6 +145,20 @@ def further(
         sizes=as_read(whole),
     )
     return JoinedTo(inquiry.id, whole, tuple(told), row)
+
+
+def conversation_of(inquiry: Inquiry, why_doubtful: str = "") -> Conversation:
+    """An inquiry as the reading of a further message needs it."""
+    return Conversation(
+        requests=placed(
+            tuple(one.request for one in inquiry.assessments), inquiry.message.message_id
+        ),
+        messages=(*inquiry.earlier, inquiry.message),
+        questions=inquiry.questions,
+        asked=asked_of(inquiry.assessments),
+        answered=inquiry.state in (State.DELIVERED, State.ANSWERED),
+        why_doubtful=why_doubtful,
+    )
 
 
 def recalled(book: Writer, result: Result, reread: Reread) -> Result:

@@ -32,6 +32,13 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
+_INQUIRY = sa.select(inquiry).where(inquiry.c.id == sa.bindparam("number"))
+_STATE = sa.select(inquiry.c.state).where(inquiry.c.id == sa.bindparam("number"))
+_ALL_OF = {
+    one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
+    for one in (correction, draft, event, message, reply, word)
+}
+
 
 class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
@@ -55,10 +62,9 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
 
     def inquiry(self, number: int, *, to_change: bool = False) -> Inquiry | None:
         """One inquiry with all that belongs to it, or None. ``to_change`` makes others wait."""
-        query = sa.select(inquiry).where(inquiry.c.id == number)
-        if to_change:
-            query = query.with_for_update()  # not in SQLite: there, all of a writer waits
-        found = self._connection.execute(query).one_or_none()
+        # Not in SQLite: there, all of a writer waits.
+        query = _INQUIRY.with_for_update() if to_change else _INQUIRY
+        found = self._connection.execute(query, {"number": number}).one_or_none()
         if found is None:
             return None
         return rows.inquiry_of(
@@ -72,8 +78,7 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
 
     def state(self, number: int) -> State:
         """Where an inquiry stands."""
-        query = sa.select(inquiry.c.state).where(inquiry.c.id == number)
-        return State(self._connection.execute(query).scalar_one())
+        return State(self._connection.execute(_STATE, {"number": number}).scalar_one())
 
     def history(self, number: int) -> tuple[Event, ...]:
         """All that happened to an inquiry, oldest first."""
@@ -126,8 +131,7 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
         return map(rows.row_of, self._connection.execute(query))
 
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
-        query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
-        return self._connection.execute(query).all()
+        return self._connection.execute(_ALL_OF[table.name], {"number": number}).all()
 
 
 def _with_first_message(*more: sa.ColumnElement[Any]) -> sa.Select[Any]:

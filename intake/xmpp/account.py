@@ -33,7 +33,7 @@ logging.getLogger("slixmpp").propagate = False
 FAREWELL_S = 2.0
 
 
-class MutedClient(ClientXMPP):  # type: ignore[misc]  # slixmpp's types are not strict
+class MutedClient(ClientXMPP):
     """A client whose every write passes the guard."""
 
     def __init__(self, jid: str, password: str, *, encrypted: bool) -> None:
@@ -84,7 +84,7 @@ class Connection:
         if to is not None:
             iq["to"] = to
         iq.append(question)
-        asked = asyncio.ensure_future(iq.send(timeout=self._patience))
+        asked: asyncio.Future[Any] = iq.send(timeout=self._patience)  # type: ignore[no-untyped-call]
         await asyncio.wait((asked, self._lost), return_when=asyncio.FIRST_COMPLETED)
         if not asked.done():
             asked.cancel()

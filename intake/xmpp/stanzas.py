@@ -128,7 +128,7 @@ def _line(stanza: Element, number: str | None, at: datetime, own: Account) -> Ch
         origin_id=(origin.get("id") if origin is not None else None) or stanza.get("id"),
         sender=ChatSender(name=nick.strip(), address=sender),
         # The day counts at the shop's clock: that of the sender is not known.
-        time=at.astimezone(own.zone).isoformat(),
+        time=at.astimezone(own.zone),
         text=text,
         attachments=tuple(files),
     )

@@ -126,6 +126,38 @@ def test_two_senders_and_two_threads_stay_apart(shop: Desk) -> None:
     assert len(shop.inquiries()) == 3
 
 
+@pytest.mark.parametrize(
+    ("first", "later", "inquiries"),
+    [
+        ("1.75 x .095, 4130", "4.5 clr", 1),  # just what we ask for
+        ("1.75 x .095, 4130", "4.5", 1),  # a bare answer to our one question: put for a yes
+        ("1.75 x .095, 4130", "thanks!", 2),
+        ("1.75 x .095, 4.5 clr, 4130", "what about 6 clr?", 2),  # perhaps another job
+        ("1.75 x .095, 4130", "2 x .120, 6 clr", 2),
+        ("do you sell lubricant?", "4.5 clr", 2),
+    ],
+)
+def test_an_hour_later_only_a_gap_is_filled(
+    shop: Desk, first: str, later: str, inquiries: int
+) -> None:
+    shop.comes(said(0, first))
+    shop.comes(said(70, later))
+    shop.comes(said(0, first), said(70, later))  # known
+    found = shop.inquiries()
+    assert len(found) == inquiries
+    if inquiries == 1:
+        # 1.75 in = 44.45 mm, .095 in = 2.413 mm, 4.5 in = 114.3 mm
+        assert size(found[0])[:3] == (Decimal("44.45"), Decimal("2.413"), Decimal("114.3"))
+        doubts = [one.field for one in found[0].assessments[0].request.doubts]
+        assert doubts == (["clr"] if later == "4.5" else [])
+
+
+def test_a_day_later_nothing_is_filled(shop: Desk) -> None:
+    shop.comes(said(0, "1.75 x .095, 4130"))
+    shop.comes(said(1, "4.5 clr", time="2026-11-20T11:01:00Z"))
+    assert len(shop.inquiries()) == 2
+
+
 def test_an_approval_falls_when_more_comes(shop: Desk) -> None:
     shop.comes(said(0, "1.75 x .095, 4.5 clr, 4130"))
     shop.run("approve", "1", *BY)

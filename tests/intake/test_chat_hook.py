@@ -4,11 +4,17 @@ from __future__ import annotations
 
 import asyncio
 import json
+import os
+import re
+import shutil
 import socket
+import subprocess
+import sys
 import threading
 import time
-from collections.abc import AsyncIterator, Iterator
+from collections.abc import AsyncIterator, Callable, Iterator
 from contextlib import contextmanager
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -46,11 +52,10 @@ def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Shop:
 class Caller:
     """A chat system that calls the hook."""
 
-    def __init__(self, store: Store, shop: Shop) -> None:
+    def __init__(self, store: Store, shop: Shop, clock: Callable[[], float] = lambda: NOW) -> None:
         self.told: list[str] = []
-        routes = chat_routes(
-            store, shop, Templates(shop.folder), told=self.told.append, clock=lambda: NOW
-        )
+        templates = Templates(shop.folder)
+        routes = chat_routes(store, shop, templates, told=self.told.append, clock=clock)
         self.app = Starlette(routes=routes)
 
     def post(
@@ -216,6 +221,43 @@ def test_a_large_body_is_refused_by_its_length_alone(caller: Caller) -> None:
             answer += piece
     assert answer.startswith(b"HTTP/1.1 413")
     assert b"larger than 64 kB" in answer
+
+
+README = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
+
+
+@pytest.mark.skipif(
+    not (shutil.which("curl") and shutil.which("openssl")), reason="curl and openssl are needed"
+)
+def test_the_readmes_examples_work(store: Store, shop: Shop) -> None:
+    """As they stand there, but for the port."""
+    caller = Caller(store, shop, time.time)
+    with served(caller.app) as port:
+        in_bash, in_python = (
+            re.search(
+                rf"^```{language}\n((?:(?!^```).)*Bendreply-Time.*?)^```$", README, re.M | re.S
+            )
+            for language in ("bash", "python")
+        )
+        assert in_bash is not None
+        assert in_python is not None
+        env = {**os.environ, "BENDREPLY_HOOK_SECRET": SECRET}
+        done = subprocess.run(
+            ["bash", "-euc", in_bash[1].replace("8462", str(port))],
+            env=env, capture_output=True, text=True, check=True,
+        )  # fmt: skip
+        assert json.loads(done.stdout)["taken"][0] | {"id": ""} == {
+            "id": "", "inquiry": 1, "known": False
+        }  # fmt: skip
+        call = f"\nprint(hand_in({said(1, '2 x .120, 6 clr')!r}))"
+        now = f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%SZ}"
+        program = in_python[1].replace("8462", str(port)) + call.replace(
+            "2026-11-26T09:01:00Z", now
+        )
+        done = subprocess.run(
+            [sys.executable, "-c", program], env=env, capture_output=True, text=True, check=True
+        )
+        assert "'inquiry': 2, 'known': False" in done.stdout
 
 
 def test_calls_at_the_same_time_make_one_inquiry(caller: Caller, store: Store) -> None:

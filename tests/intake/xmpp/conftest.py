@@ -122,7 +122,7 @@ class Contact:
                 await self._say(text, more, id)
             except (OSError, TimeoutError):
                 await self.leave()
-                await asyncio.sleep(0.25)
+                await asyncio.sleep(0.5)
             else:
                 return
         raise AssertionError("the server took no message for a long time")
@@ -139,7 +139,7 @@ class Contact:
         ping["type"], ping["to"] = "get", HOST
         ping.append(Element("{urn:xmpp:ping}ping"))
         # Stanzas are handled in their order (RFC 6120 10.1): with this answer it is there.
-        answer = asyncio.ensure_future(ping.send(timeout=5))
+        answer = asyncio.ensure_future(ping.send(timeout=30))
         await asyncio.wait((answer, self._gone), return_when=asyncio.FIRST_COMPLETED)
         if not answer.done() or answer.exception() is not None:
             answer.cancel()
@@ -149,7 +149,9 @@ class Contact:
         import slixmpp
 
         if self._client is None:
-            client = slixmpp.ClientXMPP(f"{self._name}@{HOST}/pc", CONTACTS[self._name])
+            client = slixmpp.ClientXMPP(
+                f"{self._name}@{HOST}/pc", CONTACTS[self._name], sasl_mech="PLAIN"
+            )
             client.ssl_context = ssl.create_default_context(cafile=str(self._server.certificate))
             client.enable_direct_tls = False
             loop = asyncio.get_running_loop()
@@ -159,7 +161,7 @@ class Contact:
             for event in ("connection_failed", "disconnected"):
                 client.add_event_handler(event, lambda _: gone.done() or gone.set_result(None))
             client.connect("127.0.0.1", self._server.port)
-            await asyncio.wait((begun, gone), timeout=5, return_when=asyncio.FIRST_COMPLETED)
+            await asyncio.wait((begun, gone), timeout=30, return_when=asyncio.FIRST_COMPLETED)
             if not begun.done():
                 client.cancel_connection_attempt()
                 client.abort()
