@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import mailbox
 import os
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from email.parser import BytesHeaderParser
 from pathlib import Path
 from typing import Protocol
@@ -50,7 +50,8 @@ class DraftsFolder:
         """Write the file whole or not at all; a file that is not ours is never replaced."""
         self._folder.mkdir(parents=True, exist_ok=True)
         if letter.channel == "chat":
-            return self._lay_text(letter)
+            note = self._lay_pictures(letter)  # first: once the text lies there, all is there
+            return replace(self._lay_text(letter), note=note)
         path = self._folder / f"{letter.id.inquiry}.eml"
         if path.exists():
             lying = path.read_bytes()
@@ -64,22 +65,26 @@ class DraftsFolder:
         _write(path, letter.data)
         return Laid(str(path), was_there=False)
 
+    def _lay_pictures(self, letter: Letter) -> str:
+        """Files beside the text, named by their draft; where they lie, in a sentence."""
+        names = []
+        for picture in letter.pictures:
+            path = self._folder / f"{letter.id.inquiry}.{letter.id.number}-{picture.name}"
+            if not path.exists():
+                _write(path, picture.data)
+            elif path.read_bytes() != picture.data:
+                raise _in_the_way(path, letter)
+            names.append(path.name)
+        return f"beside it: {', '.join(names)}" if names else ""
+
     def _lay_text(self, letter: Letter) -> Laid:
         path = self._folder / f"{letter.id.inquiry}.txt"
-        for picture in letter.pictures:
-            self._lay_file(
-                self._folder / f"{letter.id.inquiry}-{picture.name}", picture.data, letter
-            )
-        return Laid(str(path), was_there=self._lay_file(path, letter.data, letter))
-
-    def _lay_file(self, path: Path, data: bytes, letter: Letter) -> bool:
-        """Whether the very same file lay there before."""
         if path.exists():
-            if path.read_bytes() == data:
-                return True
+            if path.read_bytes() == letter.data:
+                return Laid(str(path), was_there=True)
             raise _in_the_way(path, letter)
-        _write(path, data)
-        return False
+        _write(path, letter.data)
+        return Laid(str(path), was_there=False)
 
 
 class MaildirDrafts:
