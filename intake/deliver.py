@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import mailbox
 import os
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from email.parser import BytesHeaderParser
 from pathlib import Path
 from typing import Protocol
@@ -50,8 +50,7 @@ class DraftsFolder:
         """Write the file whole or not at all; a file that is not ours is never replaced."""
         self._folder.mkdir(parents=True, exist_ok=True)
         if letter.channel == "chat":
-            note = self._lay_pictures(letter)  # first: once the text lies there, all is there
-            return replace(self._lay_text(letter), note=note)
+            return self._lay_text(letter)
         path = self._folder / f"{letter.id.inquiry}.eml"
         if path.exists():
             lying = path.read_bytes()
@@ -65,26 +64,24 @@ class DraftsFolder:
         _write(path, letter.data)
         return Laid(str(path), was_there=False)
 
-    def _lay_pictures(self, letter: Letter) -> str:
-        """Files beside the text, named by their draft; where they lie, in a sentence."""
-        names = []
-        for picture in letter.pictures:
-            path = self._folder / f"{letter.id.inquiry}.{letter.id.number}-{picture.name}"
-            if not path.exists():
-                _write(path, picture.data)
-            elif path.read_bytes() != picture.data:
-                raise _in_the_way(path, letter)
-            names.append(path.name)
-        return f"beside it: {', '.join(names)}" if names else ""
-
     def _lay_text(self, letter: Letter) -> Laid:
         path = self._folder / f"{letter.id.inquiry}.txt"
+        names = [
+            f"{letter.id.inquiry}.{letter.id.number}-{picture.name}" for picture in letter.pictures
+        ]
+        for name, picture in zip(names, letter.pictures, strict=True):
+            self._lay_file(self._folder / name, picture.data, letter)
+        note = f"beside it: {', '.join(names)}" if names else ""
+        return Laid(str(path), was_there=self._lay_file(path, letter.data, letter), note=note)
+
+    def _lay_file(self, path: Path, data: bytes, letter: Letter) -> bool:
+        """Whether the very same file lay there before."""
         if path.exists():
-            if path.read_bytes() == letter.data:
-                return Laid(str(path), was_there=True)
+            if path.read_bytes() == data:
+                return True
             raise _in_the_way(path, letter)
-        _write(path, letter.data)
-        return Laid(str(path), was_there=False)
+        _write(path, data)
+        return False
 
 
 class MaildirDrafts:
