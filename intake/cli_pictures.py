@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from .cli_common import WRONG_CALL, RefusedError
+from .cli_common import WRONG_CALL, RefusedError, printable
 from .cli_desk import opened
 
 if TYPE_CHECKING:
@@ -20,6 +20,7 @@ def picture(args: argparse.Namespace) -> int:
     """Draw the bend, or the map of the limits, and say in words what it shows."""
     from .desk import show
     from .pictures import NoPicturesError
+    from .screen import console
 
     file = Path(args.out)
     if file.suffix.lower() not in KINDS:
@@ -42,7 +43,7 @@ def picture(args: argparse.Namespace) -> int:
         file.write_bytes(data)
     except OSError as error:
         raise RefusedError(f"{file}: the picture can't be written ({error.strerror})") from error
-    print(words)
+    console().print(printable(words), markup=False, highlight=False)
     print(f"The picture lies in {file}.")
     return 0
 

@@ -66,11 +66,13 @@ class DraftsFolder:
 
     def _lay_text(self, letter: Letter) -> Laid:
         path = self._folder / f"{letter.id.inquiry}.txt"
-        for picture in letter.pictures:
-            self._lay_file(
-                self._folder / f"{letter.id.inquiry}-{picture.name}", picture.data, letter
-            )
-        return Laid(str(path), was_there=self._lay_file(path, letter.data, letter))
+        names = [
+            f"{letter.id.inquiry}.{letter.id.number}-{picture.name}" for picture in letter.pictures
+        ]
+        for name, picture in zip(names, letter.pictures, strict=True):
+            self._lay_file(self._folder / name, picture.data, letter)
+        note = f"beside it: {', '.join(names)}" if names else ""
+        return Laid(str(path), was_there=self._lay_file(path, letter.data, letter), note=note)
 
     def _lay_file(self, path: Path, data: bytes, letter: Letter) -> bool:
         """Whether the very same file lay there before."""

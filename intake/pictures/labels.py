@@ -42,10 +42,10 @@ class Places:
     def first_free(
         self, middles: Iterable[tuple[float, float]], width: float, height: float
     ) -> Box | None:
-        """The first of several places that is free, with some room around it: what stands for a
+        """The first of several places that is free, with room above and below: what stands for a
         whole region is not to be read together with a point."""
         for x, y in middles:
-            if self._is_free(_about(x, y, width + _APART, height + _APART)):
+            if self._is_free(_about(x, y, width, height + _APART)):
                 box = _about(x, y, width, height)
                 self.take(box)
                 return box

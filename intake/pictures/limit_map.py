@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from ...rules.assessment import Assessment
     from ...rules.shop import Shop
 
-_LEFT, _RIGHT, _HEIGHT = 44.0, WIDTH - 12, 236.0
+_LEFT, _RIGHT, _HEIGHT = 52.0, WIDTH - 12, 236.0
 _BELOW_AXIS = 34.0
 _LINE = 13.0
 _SYMBOL, _HALF = 3.6, 3.3
@@ -143,7 +143,7 @@ def _draw_ticks(sheet: Sheet, across: _Axis, up: _Axis) -> None:
     sheet.text(middle, up.start - 28, words, size=SMALL, ha="center")
     words = f"wall factor = OD / wall{log if up.logarithmic else ''}"
     sheet.text(
-        MARGIN + 4,
+        MARGIN - 1,
         (up.start + up.end) / 2,
         words,
         size=SMALL,
@@ -196,11 +196,16 @@ def _draw_words(sheet: Sheet, across: _Axis, up: _Axis, places: Places) -> None:
     x, y = across.at(across.limit), up.at(up.limit)
     left, bottom, right, top = places.frame
     thin, tight = f"wall factor {up.limit:g}", f"D of bend {across.limit:g}"
+    beyond = [
+        *_spread(left, y, x, top),
+        *_spread(x, y, right, top),
+        *_spread(left, bottom, x, y),
+    ]
     said = [
         (thin, False, _along(right - 44, left, y + 12), 0),
         (tight, False, _along(top - 44, bottom, x + 12, upright=True), 90),
         ("feasible", True, _spread(x, bottom, right, y), 0),
-        ("not likely to be feasible", True, _spread(left, y, right, top), 0),
+        ("not likely to be feasible", True, beyond, 0),
     ]
     for words, bold, middles, rotation in said:
         width, height = width_of(words, SMALL, bold=bold) + 4, 13.0

@@ -238,11 +238,10 @@ def saved(figure: Figure, kind: FileKind, title: str) -> bytes:
 
 def _in_greys(figure: Figure) -> Image:
     """The pixels of a picture, which has no colours: a third of the bytes, and of the time."""
-    from matplotlib.backends.backend_agg import FigureCanvasAgg
-    from PIL.Image import frombuffer
+    from PIL.Image import frombytes
 
-    figure.set_dpi(PIXELS_PER_INCH)
-    canvas = FigureCanvasAgg(figure)
-    canvas.draw()
-    size = canvas.get_width_height()
-    return frombuffer("RGBA", size, canvas.buffer_rgba()).convert("L")
+    drawn = io.BytesIO()
+    figure.savefig(drawn, format="rgba", dpi=PIXELS_PER_INCH)
+    pixels = drawn.getvalue()
+    width = round(WIDTH / 72 * PIXELS_PER_INCH)
+    return frombytes("RGBA", (width, len(pixels) // (4 * width)), pixels).convert("L")

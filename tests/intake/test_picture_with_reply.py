@@ -184,10 +184,11 @@ def test_beside_a_chat_text_the_picture_is_a_file(
 ) -> None:
     number = taken(store, make_result(channel="chat"))
     desk.approve(store, number, "Ann", picture="png")
-    assert len(desk.deliver(store, DraftsFolder(tmp_path), SHOP).delivered) == 1
+    (done,) = desk.deliver(store, DraftsFolder(tmp_path), SHOP).delivered
+    assert done.note == "beside it: 1.1-bend.png"
     names = {path.name for path in tmp_path.glob("1*")}
-    assert names == {"1.txt", "1-bend.png"}
-    assert (tmp_path / "1-bend.png").read_bytes().startswith(STARTS["png"])
+    assert names == {"1.txt", "1.1-bend.png"}
+    assert (tmp_path / "1.1-bend.png").read_bytes().startswith(STARTS["png"])
 
 
 def test_a_file_in_the_way_of_a_picture_is_not_replaced(
@@ -195,10 +196,10 @@ def test_a_file_in_the_way_of_a_picture_is_not_replaced(
 ) -> None:
     number = taken(store, make_result(channel="chat"))
     desk.approve(store, number, "Ann", picture="png")
-    (tmp_path / "1-bend.png").write_bytes(b"the owner's")
+    (tmp_path / "1.1-bend.png").write_bytes(b"the owner's")
     (left,) = desk.deliver(store, DraftsFolder(tmp_path), SHOP).left
-    assert "1-bend.png is already there" in left.why
-    assert (tmp_path / "1-bend.png").read_bytes() == b"the owner's"
+    assert "1.1-bend.png is already there" in left.why
+    assert (tmp_path / "1.1-bend.png").read_bytes() == b"the owner's"
     assert not (tmp_path / "1.txt").exists()
 
 

@@ -78,6 +78,17 @@ def test_far_beyond_a_limit_the_axis_is_logarithmic_and_says_so() -> None:
     assert 2 * 10 ** ((asked - bottom) / per_decade) == pytest.approx(333.3, abs=0.5)
 
 
+@pytest.mark.parametrize(
+    "request_", [size("1.75", "0.095", "5.25"), size("3", "0.065", "4.5"), size("4", "0.0004", "5")]
+)
+def test_either_side_of_the_limits_is_named(request_: SizeRequest) -> None:
+    with settings():
+        figure = limit_map_figure(assess(request_, sample_shop()), sample_shop())
+        assert figure is not None
+        words = {text.get_text() for text in figure.texts}
+    assert {"feasible", "not likely to be feasible", "wall factor 30", "D of bend 2.5"} <= words
+
+
 def test_alternatives_and_other_readings_are_points_of_their_own() -> None:
     picture, text = mapped(size("1.5", "0.035", "3"))
     # The next die for 1.5 in is 4.5 in CLR, the lightest gauge within 1.5 / 30 = 0.05 in is 0.058.
@@ -168,6 +179,7 @@ def test_no_word_lies_on_another_whatever_the_limits(wall_factor: str, d_of_bend
         ("50", None, "150"),
         ("50", "1.6667", "125"),
         ("100", "0.3", "120"),
+        ("100", "0.01", "120"),
         ("25", "1.5", "1500"),
         ("10", "4.9", "5.1"),
     ):
