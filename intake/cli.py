@@ -204,6 +204,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         help="read files with N processes at once, for a long backlog (default: 1)",
     )
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
+    backlog.add_argument("--all", action="store_true", help="more than the 200 most urgent, too")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
