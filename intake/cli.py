@@ -217,6 +217,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     )
     listen.add_argument("--once", action="store_true", help="what waits there, and end")
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
+    backlog.add_argument("--all", action="store_true", help="more than the 200 most urgent, too")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")

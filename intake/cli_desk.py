@@ -25,6 +25,10 @@ if TYPE_CHECKING:
     from .store import Store
 
 
+MOST_SHOWN = 200
+"""Lines of the backlog that are shown unless all are asked for."""
+
+
 @contextmanager
 def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[Shop, Store]]:
     """The shop and its store. What the desk refuses becomes a refusal of the command."""
@@ -43,16 +47,20 @@ def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[
 def backlog(args: argparse.Namespace) -> int:
     """Show what waits, most urgent first."""
     from .desk import backlog as waiting
+    from .desk import how_many_wait
     from .screen import console
     from .screen_desk import Line, triage_table
 
     with opened(args) as (_, store):
-        rows = waiting(store)
+        rows = waiting(store, None if args.all else MOST_SHOWN)
+        count = how_many_wait(store)
     if not rows:
         print("Nothing waits.")
         return 0
-    title = f"{len(rows)} {'waits' if len(rows) == 1 else 'wait'} for a person"
+    title = f"{count} {'waits' if count == 1 else 'wait'} for a person"
     triage_table(console(), map(Line.of_row, rows), title=title)
+    if count > len(rows):
+        print(f"These are the {len(rows)} most urgent; `bendreply backlog --all` shows all.")
     return 0
 
 

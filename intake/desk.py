@@ -58,6 +58,7 @@ __all__ = [
     "deliver",
     "edit_draft",
     "history",
+    "how_many_wait",
     "set_aside",
     "show",
     "take_in",
@@ -172,10 +173,19 @@ def _known(
     return None
 
 
-def backlog(store: Store) -> list[Row]:
-    """What waits for a person: earliest needed-by first, then what has waited longest."""
+def backlog(store: Store, most: int | None = None) -> list[Row]:
+    """What waits for a person: earliest needed-by first, then what has waited longest.
+
+    Not more than ``most``; None: all of it.
+    """
     with store.reading() as book:
-        return list(book.backlog())
+        return list(book.backlog(most))
+
+
+def how_many_wait(store: Store) -> int:
+    """How many inquiries wait for a person."""
+    with store.reading() as book:
+        return book.how_many(State.WAITING)
 
 
 def askings(store: Store) -> Iterator[Asking]:

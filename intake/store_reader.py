@@ -19,15 +19,21 @@ from .store_schema import correction, draft, event, inquiry, message, reply, wor
 from .store_threads import ThreadsRead
 
 # Built once: building a statement takes longer than a small database takes to answer it.
+# The channel stands in both halves: before them, it alone would be looked up by its index, which
+# half of all messages are found by.
 _MESSAGES_LIKE = (
     sa.select(message.c.inquiry_id, message.c.message)
     .where(
-        message.c.channel == sa.bindparam("through"),
         sa.or_(
-            message.c.message_id == sa.bindparam("usual"),
-            message.c.message_id == sa.bindparam("own"),
-            message.c.raw_sha256 == sa.bindparam("sha256"),
-        ),
+            sa.and_(
+                message.c.channel == sa.bindparam("through"),
+                message.c.message_id.in_((sa.bindparam("usual"), sa.bindparam("own"))),
+            ),
+            sa.and_(
+                message.c.channel == sa.bindparam("through"),
+                message.c.raw_sha256 == sa.bindparam("sha256"),
+            ),
+        )
     )
     .order_by(message.c.id)
 )
@@ -84,8 +90,8 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
         """All that happened to an inquiry, oldest first."""
         return tuple(rows.event_of(row) for row in self._of(event, number))
 
-    def backlog(self) -> Iterator[Row]:
-        """What waits: earliest needed-by first, then what has waited longest."""
+    def backlog(self, most: int | None = None) -> Iterator[Row]:
+        """What waits: earliest needed-by first, then what has waited longest. None: all of it."""
         has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
         query = (
             _with_first_message(has_draft.label("has_draft"))
@@ -96,8 +102,15 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
                 inquiry.c.waiting_since,
                 inquiry.c.id,
             )
+            .limit(most)
         )
         return map(rows.row_of, self._connection.execute(query))
+
+    def how_many(self, state: State) -> int:
+        """How many inquiries stand there."""
+        query = sa.select(sa.func.count()).where(inquiry.c.state == state)
+        found: int = self._connection.execute(query).scalar_one()
+        return found
 
     def askings(self) -> Iterator[Asking]:
         """What every inquiry asks for, in the order they came in."""

@@ -79,7 +79,7 @@ message = sa.Table(
     sa.Column("sender_name", sa.String, nullable=False),
     sa.Column("sender", sa.String, nullable=False, index=True),
     sa.Column("subject", sa.String, nullable=False),
-    sa.Column("received_at", UtcDateTime),
+    sa.Column("received_at", UtcDateTime, index=True),
     sa.Column("kind", sa.String, nullable=False),
     sa.Column("why_kind", sa.String, nullable=False),
     sa.Column("message", sa.Text, nullable=False),
