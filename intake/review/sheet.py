@@ -15,7 +15,8 @@ from ..screen import one_line
 from ..screen_desk import goes_to, stands
 from .drawn import BEND
 from .marked import Marked, marked
-from .sheet_size import SizeView, size_view
+from .sheet_size import FormState, SizeView, size_view
+from .typed import key
 
 if TYPE_CHECKING:
     from ...rules.shop import Shop
@@ -105,17 +106,18 @@ def sheet_of(
 ) -> Sheet:
     """The page of ``inquiry``. ``typed``: what stands in the form already, kept as it is."""
     message = inquiry.message
-    typed, wrong = typed or {}, wrong or {}
+    typed = typed or {}
+    form = FormState(typed, wrong or {}, _put_right(inquiry))
     draft = _draft(inquiry, typed)
     assessments, of = inquiry.assessments, (inquiry.id, inquiry.version)
     sizes: tuple[SizeView, ...]
     if assessments:
         sizes = tuple(
-            size_view(one, one.request, number, shop, draft.body, typed, wrong, of)
+            size_view(one, one.request, number, shop, draft.body, form, of)
             for number, one in enumerate(assessments)
         )
     else:
-        sizes = (size_view(None, SizeRequest(), 0, shop, draft.body, typed, wrong, of),)
+        sizes = (size_view(None, SizeRequest(), 0, shop, draft.body, form, of),)
     address = f"<{message.sender.address}>" if message.sender.address else ""
     return Sheet(
         number=inquiry.id,
@@ -146,6 +148,14 @@ def sheet_of(
         older_drafts=tuple(_stored(one) for one in reversed(inquiry.drafts) if one.withdrawn),
         history=tuple(_happened(events, shop)),
     )
+
+
+def _put_right(inquiry: Inquiry) -> dict[str, str]:
+    """Field of the form to who put it right; the last to do so counts."""
+    return {
+        key(one.field, one.index): printable(f"put right by {one.by or 'somebody'}")
+        for one in inquiry.corrections
+    }
 
 
 def _can_show(sizes: tuple[SizeView, ...]) -> bool:

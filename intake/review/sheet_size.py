@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import TYPE_CHECKING
 
@@ -32,6 +32,16 @@ SHAPES = tuple(one.value for one in Shape)
 
 
 @dataclass(frozen=True, slots=True)
+class FormState:
+    """What is known of the fields besides their values, each by its name in the form."""
+
+    typed: Mapping[str, str] = field(default_factory=dict)
+    wrong: Mapping[str, str] = field(default_factory=dict)
+    put_right: Mapping[str, str] = field(default_factory=dict)
+    """Who put a reading right."""
+
+
+@dataclass(frozen=True, slots=True)
 class FieldView:
     """One field of a size."""
 
@@ -48,6 +58,12 @@ class FieldView:
     """(what the button says to the server, the reading in words)"""
     wrong: str
     missing: bool
+
+    @property
+    def minor(self) -> bool:
+        """Whether it can share a line with others: nothing has to be said of it."""
+        plain = not (self.said or self.doubt or self.wrong)
+        return plain and self.name in ("quantity", "needed_by", "shape")
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,15 +111,14 @@ def size_view(
     index: int,
     shop: Shop,
     body: str,
-    typed: Mapping[str, str],
-    wrong: Mapping[str, str],
+    form: FormState,
     of: tuple[int, int],
 ) -> SizeView:
     """Size ``index`` (from 0). Without an assessment: empty fields, to enter one by hand.
 
     ``of``: number and version of the inquiry.
     """
-    fields = tuple(_field(request, name, index, typed, wrong) for name in FIELDS)
+    fields = tuple(_field(request, name, index, form) for name in FIELDS)
     if assessment is None:
         return SizeView(1, "", "", (), "", fields, (), (), ())
     findings = tuple(_findings(assessment))
@@ -137,25 +152,25 @@ def _field(
     request: SizeRequest,
     name: FieldName,
     index: int,
-    typed: Mapping[str, str],
-    wrong: Mapping[str, str],
+    form: FormState,
 ) -> FieldView:
     place = key(name, index)
     doubt = request.doubt_on(name)
     stands = shown(request, name)
+    said = ", ".join(dict.fromkeys(_said(e) for e in request.evidence if e.field == name))
     return FieldView(
         key=place,
         name=name,
         label=LABELS[name],
-        value=typed.get(place, stands),
+        value=form.typed.get(place, stands),
         other=other_unit(request, name),
-        said=", ".join(dict.fromkeys(_said(e) for e in request.evidence if e.field == name)),
+        said=said or form.put_right.get(place, ""),
         doubt=printable(doubt.why) if doubt else "",
         readings=tuple(
             (f"{place}:{number}", _in_words(one, request, name))
             for number, one in enumerate(readings_of(request, name))
         ),
-        wrong=wrong.get(place, ""),
+        wrong=form.wrong.get(place, ""),
         missing=name in request.missing,
     )
 

@@ -78,7 +78,9 @@ def typed_changes(form: Mapping[str, str], requests: Sequence[SizeRequest]) -> T
             try:
                 found = _read(words, name, index, requests)
             except CorrectionError as error:
-                typed.wrong[place] = str(error).partition(": ")[2] or str(error)
+                # Told for the command line, where a field is written "wall=.095".
+                told = str(error).partition(": ")[2] or str(error)
+                typed.wrong[place] = told.replace(f"{name}=", "")
             else:
                 typed.changes.setdefault(index, {}).update(found)
     return typed

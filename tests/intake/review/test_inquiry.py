@@ -60,10 +60,25 @@ def test_any_notation_will_do(robin: Browser, typed: str, read: str) -> None:
     assert fields_of(after)["wall-1"] in (read, "0.0938 in")
 
 
+@pytest.mark.parametrize(
+    ("field", "typed", "told"),
+    [("quantity-1", "3", "3"), ("needed_by-1", "2026-12-24", "24 Dec 2026")],
+)
+def test_number_and_day_can_be_put_right_too(
+    robin: Browser, field: str, typed: str, told: str
+) -> None:
+    after = robin.submit(AT, {field: typed}, press="do=save")
+    assert fields_of(after)[field] == typed
+    assert "put right by Robin Ashdown" in after.words(".fields")
+    assert told in after.words("main") or told == typed
+    kind = after.page.css_first(f"#{field}").attributes
+    assert kind.get("type", "text") == ("date" if field.startswith("needed") else "text")
+
+
 def test_what_cant_be_read_stays_as_typed_with_the_reason(robin: Browser, page: Page) -> None:
     after = robin.submit(AT, {"wall-1": "thick", "body": OWN}, press="do=save")
     assert after.status == 422
-    assert "can't be read" in after.words(".wrong")
+    assert "can't be read as one wall, e.g. .095 or 16ga" in after.words(".wrong")
     assert fields_of(after)["wall-1"] == "thick"
     assert fields_of(after)["body"] == OWN
     assert desk.show(page.store, 1).version == 1
