@@ -6,8 +6,7 @@ from collections.abc import Callable, Mapping
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import datetime
-from typing import TYPE_CHECKING, Any
-from urllib.parse import parse_qsl
+from typing import TYPE_CHECKING
 
 from starlette.applications import Starlette
 from starlette.concurrency import run_in_threadpool
@@ -25,6 +24,7 @@ from ..model import Address
 from ..pictures import NoPicturesError
 from .acts import Outcome, Worker, words_of
 from .board import Board, Wanted
+from .door import Door, form_of
 from .drawn import Drawn
 from .guard import LOOPBACK_NAMES, Guard
 from .lines import ORDER
@@ -44,7 +44,6 @@ if TYPE_CHECKING:
 
 A_PAGE = 50
 """Lines of what waits on one page."""
-MOST_FIELDS = 2000
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +77,8 @@ def make_app(
             Route("/inquiry/{number:int}/set-aside", review.set_aside, methods=["POST"]),
             Route("/inquiry/{number:int}/{size:int}-{which}.svg", review.picture),
             Route("/deliver", review.deliver, methods=["POST"]),
-            Route("/who", review.who, methods=["GET", "POST"]),
-            Route("/leave", review.leave, methods=["POST"]),
+            Route("/who", review.door.who, methods=["GET", "POST"]),
+            Route("/leave", review.door.leave, methods=["POST"]),
             Mount("/static", StaticFiles(directory=STATIC)),
             *more,
         ],
@@ -95,16 +94,6 @@ def make_app(
     )
 
 
-async def form_of(request: Request) -> dict[str, str]:
-    """The fields of a form as browsers send one without files; the first of a name given twice."""
-    body = (await request.body()).decode("utf-8", "replace")
-    try:
-        pairs = parse_qsl(body, keep_blank_values=True, max_num_fields=MOST_FIELDS)
-    except ValueError as error:
-        raise HTTPException(413) from error
-    return dict(reversed(pairs))
-
-
 class Review:
     """The pages. Whatever touches the store runs in a thread, so that nobody waits for another."""
 
@@ -113,60 +102,16 @@ class Review:
         self._pages = Pages(settings.shop.name)
         self._people = People(settings.shop.people, settings.secret, secure=settings.secure)
         self._notices = Notices()
+        self.door = Door(self._pages, self._people, self._notices)
         self._board = Board(settings.store)
         self._drawn = Drawn(settings.shop)
         self._worker = Worker(settings.store, settings.shop, settings.templates)
-
-    # ---- who is here
-
-    def _shut_out(self, request: Request) -> Response | None:
-        if self._people.need_secret and self._people.who(request.cookies) is None:
-            return RedirectResponse("/who", 303)
-        return None
-
-    def _common(self, request: Request) -> dict[str, Any]:
-        return {
-            "who": self._people.who(request.cookies),
-            "people": self._people.names,
-            "notices": self._notices.take(request.query_params.get("told", "")),
-        }
-
-    async def who(self, request: Request) -> Response:
-        """Say who one is, with the secret where one is needed."""
-        need = self._people.need_secret
-        if request.method != "POST":
-            return self._pages.page("who", need=need, wrong="", **self._common(request))
-        form = await form_of(request)
-        right = self._people.secret_is(form.get("secret", ""))
-        wrong, status = "", 403
-        if right is None:
-            wrong, status = "Too many wrong secrets just now: try again in a minute.", 429
-        elif not right:
-            wrong = "That is not the secret."
-        else:
-            try:
-                name = self._people.named(form.get("by", ""))
-            except NoNameError as error:
-                wrong, status = str(error), 422
-        if wrong:
-            return self._pages.page(
-                "who", status=status, need=need, wrong=wrong, **self._common(request)
-            )
-        answer = RedirectResponse("/", 303)
-        self._people.remember(answer, name)
-        return answer
-
-    async def leave(self, request: Request) -> Response:  # noqa: ARG002 - Starlette hands it on
-        """Forget who is here."""
-        answer = RedirectResponse("/who", 303)
-        self._people.forget(answer)
-        return answer
 
     # ---- what waits
 
     async def waiting(self, request: Request) -> Response:
         """What waits, most urgent first."""
-        if shut := self._shut_out(request):
+        if shut := self.door.shut_out(request):
             return shut
         return await run_in_threadpool(self._waiting, request)
 
@@ -191,12 +136,12 @@ class Review:
             approved=approved,
             today=datetime.now(self._settings.shop.zone).date(),
             zone=self._settings.shop.zone,
-            **self._common(request),
+            **self.door.common(request),
         )
 
     async def deliver(self, request: Request) -> Response:
         """Lay all approved drafts down."""
-        if shut := self._shut_out(request):
+        if shut := self.door.shut_out(request):
             return shut
         return await run_in_threadpool(self._deliver)
 
@@ -213,7 +158,7 @@ class Review:
 
     async def inquiry(self, request: Request) -> Response:
         """One inquiry; a form of it is carried out."""
-        if shut := self._shut_out(request):
+        if shut := self.door.shut_out(request):
             return shut
         number: int = request.path_params["number"]
         if request.method != "POST":
@@ -223,7 +168,7 @@ class Review:
 
     async def set_aside(self, request: Request) -> Response:
         """An inquiry put away with a reason."""
-        if shut := self._shut_out(request):
+        if shut := self.door.shut_out(request):
             return shut
         number: int = request.path_params["number"]
         form = await form_of(request)
@@ -267,7 +212,7 @@ class Review:
         typed = {} if outcome.meanwhile or form is None else form
         wanted = Wanted.of(request.query_params)
         before, after = self._board.waiting().around(number, wanted)
-        common = self._common(request)
+        common = self.door.common(request)
         kept = ""
         if outcome.meanwhile and form is not None and "body" in form:
             subject, body = words_of(form, inquiry)
@@ -290,7 +235,7 @@ class Review:
 
     async def picture(self, request: Request) -> Response:
         """A picture of one size as it is judged now."""
-        if shut := self._shut_out(request):
+        if shut := self.door.shut_out(request):
             return shut
         return await run_in_threadpool(self._picture, request)
 
@@ -338,4 +283,6 @@ class Review:
         return self._fault(request, 500, sentence)
 
     def _fault(self, request: Request, status: int, sentence: str) -> Response:
-        return self._pages.page("fault", status=status, sentence=sentence, **self._common(request))
+        return self._pages.page(
+            "fault", status=status, sentence=sentence, **self.door.common(request)
+        )
