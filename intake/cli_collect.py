@@ -6,6 +6,7 @@ import argparse
 from collections import Counter, deque
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 from typing import TYPE_CHECKING
 
 from .cli_common import (
@@ -19,7 +20,7 @@ from .cli_common import (
     templates_of,
     today_of,
 )
-from .cli_desk import opened
+from .cli_desk import opened, take_back
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
@@ -281,10 +282,12 @@ def collect(args: argparse.Namespace) -> int:
             from .cli_mailbox import collect_mailbox, watch_mailbox
 
             if args.watch:
-                watch_mailbox(store, shop, shop.mailbox, templates_of(shop))
+                look = partial(take_back, args, shop, store)
+                watch_mailbox(store, shop, shop.mailbox, templates_of(shop), look)
                 return 0
             collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
         else:
             collected = collect_into(store, shop, templates_of(shop), args.sources, args.jobs)
+        take_back(args, shop, store)
         print(f"{collected.counts()} The store is {store.name}.")
     return UNUSABLE_INPUT if collected.unusable else 0

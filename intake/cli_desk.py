@@ -13,6 +13,7 @@ from .cli_common import (
     WRONG_CALL,
     RefusedError,
     complain,
+    printable,
     shop_of,
     store_password,
     store_place,
@@ -147,6 +148,7 @@ def deliver(args: argparse.Namespace) -> int:
         sender = Address(name=shop.reply_name, address=shop.reply_address or "")
         with target_of(args, shop) as target:
             delivery = lay_down(store, target, sender)
+        take_back(args, shop, store)
     for done in delivery.delivered:
         again = " (it lay there already)" if done.was_there else ""
         print(f"Inquiry {done.inquiry}: the draft lies in {done.place}{again}")
@@ -157,6 +159,21 @@ def deliver(args: argparse.Namespace) -> int:
     for left in delivery.left:
         complain(left.why)
     return UNUSABLE_INPUT if delivery.left else 0
+
+
+def take_back(args: argparse.Namespace, shop: Shop, store: Store) -> None:
+    """Take laid drafts back that are outdated by what came in since, and say so."""
+    from .desk_errors import DeskError
+    from .desk_outdated import any_outdated, take_back_outdated
+
+    if not any_outdated(store):
+        return
+    try:
+        with _target(args, shop) as target:
+            for sentence in take_back_outdated(store, target):
+                print(printable(sentence))
+    except (DeskError, OSError) as error:
+        complain(f"an outdated draft could not be looked at: {error}")
 
 
 @contextmanager
@@ -180,11 +197,14 @@ def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
 def file_target(args: argparse.Namespace, shop: Shop) -> Target:
     """Where shop.toml wants drafts laid as files; else the folder ``drafts`` beside the store."""
     from .deliver import DraftsFolder, MaildirDrafts
+    from .deliver_mbox import MboxDrafts
 
     beside = _beside_store(args, shop)
     base = shop.folder or beside
     if shop.deliver is not None and shop.deliver.maildir is not None:
         return MaildirDrafts(base / shop.deliver.maildir, base / "drafts")
+    if shop.deliver is not None and shop.deliver.mbox is not None:
+        return MboxDrafts(base / shop.deliver.mbox, base / "drafts")
     if shop.deliver is not None and shop.deliver.folder is not None:
         return DraftsFolder(base / shop.deliver.folder)
     return DraftsFolder(beside / "drafts")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
@@ -33,8 +33,17 @@ def collect_mailbox(store: Store, shop: Shop, settings: Mailbox, templates: Temp
         return _collected(client, store, shop, settings, templates)[0]
 
 
-def watch_mailbox(store: Store, shop: Shop, settings: Mailbox, templates: Templates) -> None:
-    """Take in what is new, then whatever comes, until it is interrupted. Raises MailboxError."""
+def watch_mailbox(
+    store: Store,
+    shop: Shop,
+    settings: Mailbox,
+    templates: Templates,
+    after: Callable[[], object] = lambda: None,
+) -> None:
+    """Take in what is new, then whatever comes, until it is interrupted. Raises MailboxError.
+
+    ``after``: what is to be done each time that something came.
+    """
     from .mailbox.watch import watch
 
     first = True
@@ -43,6 +52,7 @@ def watch_mailbox(store: Store, shop: Shop, settings: Mailbox, templates: Templa
         nonlocal first
         collected, read_to = _collected(client, store, shop, settings, templates)
         if first or collected.new or collected.joined or collected.unusable:
+            after()
             print(collected.counts(), flush=True)
         first = False
         return read_to

@@ -8,15 +8,17 @@ from __future__ import annotations
 
 import mailbox
 import os
+from collections.abc import Sequence
 from dataclasses import dataclass
 from email.parser import BytesHeaderParser
+from enum import Enum, auto
 from pathlib import Path
 from typing import Protocol
 
 from .desk_errors import DraftsPlaceError, UndeliverableError
 from .letter import DraftId, Letter, digest
 
-_HEADER_BYTES = 65536
+HEADER_BYTES = 65536
 """How far into a mail its Message-ID is looked for."""
 
 
@@ -30,6 +32,16 @@ class Laid:
     """For the person: an earlier draft that was left where it lies."""
 
 
+class TakenBack(Enum):
+    """What became of a draft that is outdated."""
+
+    DONE = auto()
+    CHANGED = auto()
+    """A person has changed it: it was left."""
+    GONE = auto()
+    """It lies there no more."""
+
+
 class Target(Protocol):
     """A place for drafts."""
 
@@ -37,6 +49,11 @@ class Target(Protocol):
         """Lay a draft down, unless it lies there already; an earlier one of the same inquiry goes.
 
         Raises UndeliverableError in one sentence; OSError where the disk refuses.
+        """
+
+    def take_back(self, name: DraftId, laid: str, channel: str) -> TakenBack:
+        """Take an outdated draft away, if it lies there and its bytes still have the ``digest``
+        that they were ``laid`` with. Raises as above.
         """
 
 
@@ -54,7 +71,7 @@ class DraftsFolder:
         path = self._folder / f"{letter.id.inquiry}.eml"
         if path.exists():
             lying = path.read_bytes()
-            found = draft_id_of(lying[:_HEADER_BYTES])
+            found = draft_id_of(lying[:HEADER_BYTES])
             if found == letter.id:
                 return Laid(str(path), was_there=True)
             if found is None or not letter.id.replaces(found):
@@ -63,6 +80,20 @@ class DraftsFolder:
                 raise _changed(path, letter)
         _write(path, letter.data)
         return Laid(str(path), was_there=False)
+
+    def take_back(self, name: DraftId, laid: str, channel: str) -> TakenBack:
+        """As ``Target`` says."""
+        path = self._folder / f"{name.inquiry}.{'txt' if channel == 'chat' else 'eml'}"
+        try:
+            lying = path.read_bytes()
+        except FileNotFoundError:
+            return TakenBack.GONE
+        if channel != "chat" and draft_id_of(lying[:HEADER_BYTES]) != name:
+            return TakenBack.GONE
+        if digest(lying) != laid:
+            return TakenBack.CHANGED
+        path.unlink()
+        return TakenBack.DONE
 
     def _lay_text(self, letter: Letter) -> Laid:
         path = self._folder / f"{letter.id.inquiry}.txt"
@@ -109,17 +140,29 @@ class MaildirDrafts:
         mail.set_subdir("cur")
         mail.set_flags("D")
         key = drafts.add(mail)
-        note = ""
+        changed = []
         for earlier in [one for one in self._lying if letter.id.replaces(one)]:
             if letter.may_replace(earlier, _bytes_of(drafts, self._lying[earlier])):
                 drafts.discard(self._lying.pop(earlier))
             else:
-                note = (
-                    f"draft {earlier.number} of inquiry {earlier.inquiry} was changed in the mail "
-                    "program and still lies beside the new one"
-                )
+                changed.append(earlier)
         self._lying[letter.id] = key
-        return Laid(self._place(drafts, key), was_there=False, note=note)
+        place = self._place(drafts, key)
+        return Laid(place, was_there=False, note=note_of_changed(changed))
+
+    def take_back(self, name: DraftId, laid: str, channel: str) -> TakenBack:
+        """As ``Target`` says."""
+        if channel == "chat":
+            return self._chats.take_back(name, laid, channel)
+        drafts = self._drafts()
+        key = dict(_ours(drafts)).get(name)
+        found = None if key is None else _bytes_of(drafts, key)
+        if key is None or found is None:
+            return TakenBack.GONE
+        if digest(found) != laid:
+            return TakenBack.CHANGED
+        drafts.discard(key)
+        return TakenBack.DONE
 
     def _drafts(self) -> mailbox.Maildir:
         """``Drafts`` where the mail program keeps one, else ``.Drafts`` (Maildir++)."""
@@ -132,11 +175,22 @@ class MaildirDrafts:
         return f"{Path(drafts._path)} ({key})"
 
 
+def note_of_changed(changed: Sequence[DraftId]) -> str:
+    """For the person: earlier drafts that were left beside the new one; empty where none was."""
+    if not changed:
+        return ""
+    numbers = " and ".join(str(one.number) for one in changed)
+    return (
+        f"draft {numbers} of inquiry {changed[0].inquiry} was changed in the mail program and "
+        "still lies beside the new one"
+    )
+
+
 def _ours(drafts: mailbox.Maildir) -> list[tuple[DraftId, str]]:
     found = []
     for key in drafts.iterkeys():
         with drafts.get_file(key) as file:
-            if name := draft_id_of(file.read(_HEADER_BYTES)):
+            if name := draft_id_of(file.read(HEADER_BYTES)):
                 found.append((name, key))
     return found
 

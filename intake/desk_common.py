@@ -18,7 +18,16 @@ if TYPE_CHECKING:
 
 LONGEST_NAME = 80
 NO_CHANGE = frozenset(
-    ("copy came in", "earlier message came in", "reply to an earlier message seen in Sent")
+    (
+        "copy came in",
+        "earlier message came in",
+        "reply to an earlier message seen in Sent",
+        "draft changed in the mail program",
+        "draft no longer in Drafts",
+        "outdated draft taken back",
+        "outdated draft left, since changed by hand",
+        "outdated draft no longer there",
+    )
 )
 """Events after which an inquiry is still the version that it was."""
 _LARGEST_NUMBER = 2**31 - 1  # what the column holds in every database

@@ -1,6 +1,7 @@
 """Word patterns that are compiled when first used: start-up must not pay for mail not yet seen.
 
-Nor is a pattern searched, or compiled, that a text has not the letters for.
+Where there is much mail, patterns are not searched that a text has not the letters for; to find
+out which letters those are is worth it only then.
 """
 
 from __future__ import annotations
@@ -11,6 +12,9 @@ from collections.abc import Iterator, Sequence
 from functools import cached_property
 
 from .letters_needed import letters_of, needs_of
+
+WORTH_IT = 30
+"""Searches after which it pays to know which letters a pattern needs."""
 
 
 class Late:
@@ -24,6 +28,7 @@ class Late:
     ) -> None:
         self._patterns = patterns
         self._flags = flags
+        self._asked = 0
 
     @cached_property
     def _compiled(self) -> re.Pattern[str]:
@@ -33,9 +38,21 @@ class Late:
     def _each(self) -> list[_One]:
         return [_One(pattern, self._flags) for pattern in self._patterns]
 
+    @cached_property
+    def _nowhere_without(self) -> frozenset[str] | None:
+        """Letters of which some are in every text with a match; None where that is not certain."""
+        needs = [one.needs for one in self._each]
+        known = [one.rarest for one in needs if one is not None]
+        return frozenset().union(*known) if len(known) == len(needs) else None
+
     def search(self, text: str, start: int = 0, end: int = sys.maxsize) -> re.Match[str] | None:
         """As ``re.Pattern.search``: the leftmost, of several there the first pattern's."""
-        letters = letters_of(text)
+        if self._asked < WORTH_IT:
+            self._asked += 1
+            return self._compiled.search(text, start, end)
+        letters, some_of = letters_of(text), self._nowhere_without
+        if some_of is not None and some_of.isdisjoint(letters):
+            return None
         found: re.Match[str] | None = None
         for one in self._each:
             if one.needs is None or one.needs.met_by(letters):
@@ -50,7 +67,12 @@ class Late:
 
     def finditer(self, text: str) -> Iterator[re.Match[str]]:
         """As ``re.Pattern.finditer``."""
-        letters = letters_of(text)
+        if self._asked < WORTH_IT:
+            self._asked += 1
+            return self._compiled.finditer(text)
+        letters, some_of = letters_of(text), self._nowhere_without
+        if some_of is not None and some_of.isdisjoint(letters):
+            return iter(())
         if any(one.needs is None or one.needs.met_by(letters) for one in self._each):
             return self._compiled.finditer(text)
         return iter(())

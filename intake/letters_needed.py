@@ -41,13 +41,14 @@ class Needs:
         for group in groups:
             by_rarest[max(group, key=_rarity)].append(group)
         self._by_rarest = dict(by_rarest)
-        self._rarest = frozenset(by_rarest)
+        self.rarest = frozenset(by_rarest)
+        """Letters of which some are in every text that meets this."""
 
     def met_by(self, letters: frozenset[str]) -> bool:
         """Whether the pattern may be found in a text with these letters."""
-        if self._rarest.isdisjoint(letters):
+        if self.rarest.isdisjoint(letters):
             return False
-        there = self._rarest & letters
+        there = self.rarest & letters
         return any(group <= letters for one in there for group in self._by_rarest[one])
 
 

@@ -106,6 +106,16 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
         )
         return map(rows.row_of, self._connection.execute(query))
 
+    def laid_and_open(self) -> tuple[int, ...]:
+        """Inquiries that wait, or are set aside, though a draft of them was laid down."""
+        was_laid = sa.exists().where(
+            event.c.inquiry_id == inquiry.c.id, event.c.what == "delivered"
+        )
+        query = sa.select(inquiry.c.id).where(
+            inquiry.c.state.in_((State.WAITING, State.SET_ASIDE)), was_laid
+        )
+        return tuple(self._connection.execute(query.order_by(inquiry.c.id)).scalars())
+
     def how_many(self, state: State) -> int:
         """How many inquiries stand there."""
         query = sa.select(sa.func.count()).where(inquiry.c.state == state)

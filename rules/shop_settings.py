@@ -117,11 +117,12 @@ class DeliverTo(Frozen):
     folder: Line | None = None
     """Drafts as .eml files in this folder."""
     maildir: Line | None = None
+    mbox: Line | None = None
 
     @model_validator(mode="after")
     def _one_place(self) -> Self:
-        if (self.folder is None) == (self.maildir is None):
-            raise ValueError("give either folder or maildir")
+        if sum(one is not None for one in (self.folder, self.maildir, self.mbox)) != 1:
+            raise ValueError("give one of folder, maildir and mbox")
         return self
 
 

@@ -12,9 +12,9 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from ...rules.shop_mailbox import Mailbox
-from ..deliver import DraftsFolder, Laid, draft_id_of
+from ..deliver import DraftsFolder, Laid, TakenBack, draft_id_of
 from ..desk_errors import MailboxError, UndeliverableError
-from ..letter import DraftId, Letter
+from ..letter import DraftId, Letter, digest
 from . import fetch
 from .access import mailbox, said_by
 from .folders import open_for_drafts, open_readonly, special_folder
@@ -59,10 +59,19 @@ class ImapDrafts:
         """
         if letter.channel == "chat":
             return self._chats.lay(letter)
+        return self._opened().lay(letter)
+
+    def take_back(self, name: DraftId, laid: str, channel: str) -> TakenBack:
+        """As ``Target`` says. Raises LostMailboxError as ``lay`` does."""
+        if channel == "chat":
+            return self._chats.take_back(name, laid, channel)
+        return self._opened().take_back(name, laid)
+
+    def _opened(self) -> _Box:
         if self._box is None:
             client = self._open.enter_context(mailbox(self._settings, self._shop_folder))
             self._box = _Box(client, self._settings)
-        return self._box.lay(letter)
+        return self._box
 
 
 class _Box:
@@ -80,6 +89,20 @@ class _Box:
         note = self._remove_earlier(letter)
         self._lying[letter.id] = 0  # its UID is not needed in this run
         return Laid(self.folder, was_there=False, note=note)
+
+    def take_back(self, name: DraftId, laid: str) -> TakenBack:
+        uid = self._lying.get(name)
+        if not uid:
+            return TakenBack.GONE
+        open_for_drafts(self._client, self.folder)
+        found = whole(self._client, uid)
+        if found is None:
+            return TakenBack.GONE
+        if digest(found) != laid:
+            return TakenBack.CHANGED
+        remove(self._client, uid)
+        del self._lying[name]
+        return TakenBack.DONE
 
     def _append(self, letter: Letter) -> None:
         from imapclient.exceptions import IMAPClientAbortError, IMAPClientError

@@ -12,6 +12,8 @@ from bendreply.intake.cli import main
 from bendreply.intake.inquiry import Inquiry, State
 from bendreply.intake.store import open_store
 
+from ..servers.postgres import PASSWORD
+
 FIRST = "Please quote a mandrel for 1.75 in OD, 5.25 in CLR."  # neither wall nor material
 WHOLE = "Please quote a mandrel for 1.75 in OD x .095 in wall DOM, 5.25 in CLR."
 BY = ("--by", "Robin Ashdown")
@@ -20,9 +22,15 @@ BY = ("--by", "Robin Ashdown")
 class Desk:
     """A shop folder, and customers' mail that comes in one by one."""
 
-    def __init__(self, folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
-        self.folder, self.capsys, self.count = folder, capsys, 0
+    def __init__(self, folder: Path, where: str | Path, capsys: pytest.CaptureFixture[str]) -> None:
+        self.folder, self.where, self.capsys, self.count = folder, where, capsys, 0
         assert main(["shop", "new", str(folder)]) == 0
+        with (folder / "shop.toml").open("a", encoding="utf-8") as toml:
+            if isinstance(where, Path):
+                toml.write(f'\n[store]\npath = "{where}"\n')
+            else:  # no password in that file
+                url = where.replace(f":{PASSWORD}@", "@")
+                toml.write(f'\n[store]\nurl = "{url}"\npassword_env = "STORE_PASSWORD"\n')
 
     def run(self, *call: str) -> str:
         self.capsys.readouterr()
@@ -45,7 +53,7 @@ class Desk:
         return self.run("collect", str(file))
 
     def inquiries(self) -> list[Inquiry]:
-        with open_store(self.folder / "store.sqlite") as store:
+        with open_store(self.where) as store:
             return [desk.show(store, one.id) for one in desk.askings(store)]
 
     def one(self) -> Inquiry:
@@ -54,8 +62,15 @@ class Desk:
 
 
 @pytest.fixture
-def shop(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Desk:
-    return Desk(tmp_path / "shop", capsys)
+def shop(
+    tmp_path: Path,
+    where: str | Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> Desk:
+    """A shop with its store in a file, and one with its store on PostgreSQL."""
+    monkeypatch.setenv("STORE_PASSWORD", PASSWORD)
+    return Desk(tmp_path / "shop", where, capsys)
 
 
 def lengths(inquiry: Inquiry) -> list[tuple[Decimal | None, ...]]:
