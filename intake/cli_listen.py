@@ -31,8 +31,8 @@ def listen(args: argparse.Namespace) -> int:
         )
     if find_spec("slixmpp") is None:
         raise RefusedError(
-            "listening needs one more package: install bendreply with its extra, "
-            "`pip install 'bendreply[xmpp]'`",
+            "listening needs the package slixmpp: install bendreply with its extra xmpp, or "
+            "`pip install slixmpp`",
             status=WRONG_CALL,
         )
     with opened(args, create=True) as (shop, store):

@@ -275,7 +275,11 @@ def test_chat_messages_reduced_to_nothing_are_known_again_or_not(
     ("settings", "missing", "why"),
     [
         ("", False, "shop.toml has no [chat.account]"),
-        ('[chat.account]\njid = "shop@example.com"\npassword_env = "P"', True, "bendreply[xmpp]"),
+        (
+            '[chat.account]\njid = "shop@example.com"\npassword_env = "P"',
+            True,
+            "needs the package slixmpp",
+        ),
     ],
 )
 def test_listening_that_can_not_begin_says_what_is_missing(
