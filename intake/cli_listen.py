@@ -6,6 +6,7 @@ import argparse
 import asyncio
 import signal
 from collections.abc import Sequence
+from contextlib import suppress
 from datetime import datetime
 from importlib.util import find_spec
 from typing import TYPE_CHECKING
@@ -30,8 +31,8 @@ def listen(args: argparse.Namespace) -> int:
         )
     if find_spec("slixmpp") is None:
         raise RefusedError(
-            "listening needs one more package: install bendreply with its extra, "
-            "`pip install 'bendreply[xmpp]'`",
+            "listening needs the package slixmpp: install bendreply with its extra xmpp, or "
+            "`pip install slixmpp`",
             status=WRONG_CALL,
         )
     with opened(args, create=True) as (shop, store):
@@ -73,7 +74,8 @@ def _listen(args: argparse.Namespace, shop: Shop, settings: ChatAccount, store: 
         task = asyncio.current_task()
         assert task is not None, "this runs in one"
         # A service manager's word is no fault: what has come in is written down first.
-        asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, task.cancel)
+        with suppress(NotImplementedError):  # not on every system
+            asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, task.cancel)
         try:
             await hear(listener, once=args.once)
         except asyncio.CancelledError:

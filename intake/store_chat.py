@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 import sqlalchemy as sa
 
 from . import store_json as packing
-from .chat import ChatLine
+from .chat import ChatLine, ChatSender
 from .desk_errors import ClashError
 from .model import Result
 from .store_json import keepable
@@ -111,6 +111,29 @@ class ChatWrite:
             self._connection.execute(sa.insert(chat_line), values)
         except sa.exc.IntegrityError as error:
             raise ClashError("this chat message is in the store already") from error
+
+    def reduce_chat_lines(self, number: int, *, known_again: bool) -> None:
+        """Take words and senders out of an inquiry's chat messages.
+
+        ``known_again``: their keys stay, so that none of them is taken in a second time.
+        """
+        rows = sa.select(message.c.id).where(message.c.inquiry_id == number)
+        found = self._connection.execute(
+            sa.select(chat_line.c.id, chat_line.c.key, chat_line.c.at).where(
+                chat_line.c.message_row.in_(rows)
+            )
+        ).all()
+        for row in found:
+            bare = ChatLine(sender=ChatSender(), time=row.at, text="")
+            values = {
+                "key": row.key if known_again else f"gone-{row.id}",
+                "thread": "",
+                "who": f"gone-{row.id}",  # like nobody's, so that nothing is joined to it
+                "line": bare.model_dump_json(),
+            }
+            self._connection.execute(
+                sa.update(chat_line).where(chat_line.c.id == row.id).values(values)
+            )
 
     def replace_message(self, message_row: int, result: Result) -> None:
         """A message that has grown, in place of what it was; it keeps its key."""

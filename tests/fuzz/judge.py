@@ -10,7 +10,7 @@ from datetime import date
 
 from mutate import MOST, Input
 
-from bendreply.intake.chat import ChatError, read_chat
+from bendreply.intake.chat_bursts import Burst, read_chat
 from bendreply.intake.message import parse_message
 from bendreply.intake.model import Message, Result
 from bendreply.intake.output import json_line, message_out
@@ -89,9 +89,9 @@ def _messages(given: Input) -> Iterator[Message]:
         case "mbox":
             yield from map(parse_message, split_mbox(io.BytesIO(given.raw)))
         case "chat":
-            for _, said in read_chat(io.BytesIO(given.raw)):
-                if not isinstance(said, ChatError):
-                    yield said
+            for said in read_chat(io.BytesIO(given.raw)):
+                if isinstance(said, Burst):
+                    yield said.message
 
 
 def _check(result: Result, line: str) -> None:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import itertools
 import json
+import sqlite3
 from collections.abc import Sequence
+from contextlib import closing
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
 from bendreply.intake import desk
+from bendreply.intake.chat import chat_line_of
 from bendreply.intake.cli import main
 from bendreply.intake.inquiry import Inquiry, State
 from bendreply.intake.store import open_store
@@ -246,3 +249,45 @@ def test_a_long_export_is_collected_once(shop: Desk) -> None:
     ]
     assert "60 new" in shop.comes(*lines)
     assert "60 known before" in shop.comes(*reversed(lines))
+
+
+@pytest.mark.parametrize("known_again", [True, False])
+def test_chat_messages_reduced_to_nothing_are_known_again_or_not(
+    shop: Desk, known_again: bool
+) -> None:
+    shop.comes(*WHOLE)
+    with open_store(shop.folder / "store.sqlite") as store:
+        with store.writing() as book:
+            book.reduce_chat_lines(1, known_again=known_again)
+        with closing(sqlite3.connect(shop.folder / "store.sqlite")) as file:
+            kept = str(file.execute("SELECT * FROM chat_line").fetchall())
+        assert "Lou" not in kept
+        assert "lou@" not in kept
+        assert "4130" not in kept
+        with store.reading() as book:
+            found = [book.known_line(chat_line_of(one)) for one in WHOLE]
+    assert [one is not None for one in found] == [known_again] * len(WHOLE)
+    if known_again:
+        assert "0 new, 1 known before" in shop.comes(*WHOLE)
+
+
+@pytest.mark.parametrize(
+    ("settings", "missing", "why"),
+    [
+        ("", False, "shop.toml has no [chat.account]"),
+        (
+            '[chat.account]\njid = "shop@example.com"\npassword_env = "P"',
+            True,
+            "needs the package slixmpp",
+        ),
+    ],
+)
+def test_listening_that_can_not_begin_says_what_is_missing(
+    shop: Desk, monkeypatch: pytest.MonkeyPatch, settings: str, missing: bool, why: str
+) -> None:
+    with (shop.folder / "shop.toml").open("a", encoding="utf-8") as file:
+        file.write(f"\n{settings}\n")
+    if missing:
+        monkeypatch.setattr("bendreply.intake.cli_listen.find_spec", lambda _: None)
+    assert main(["--shop", str(shop.folder), "listen"]) == 2
+    assert why in shop.capsys.readouterr().err

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from bendreply.intake.chat import join, parse_chat_line
+from bendreply.intake.chat import parse_chat_line
+from bendreply.intake.chat_bursts import join
 from bendreply.intake.files.nursery import NURSERY
 from bendreply.intake.files.words import attached_texts, file_notes
 from bendreply.intake.model import Attachment, Kind
