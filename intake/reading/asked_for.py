@@ -1,0 +1,144 @@
+"""Whether a size that stands in the text is one that is asked for: where in doubt, it is doubted.
+
+Words that rule a size out are endless, and a doubt is cheap. So a further size is trusted only
+where it is tied to the one before, or where its own words ask for it; and where words take some
+size back that was not found, every size is to be confirmed.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from .figures import LISTED, Figure, Layout
+from .groups import SLOTS, Group
+from .patterns import any_of, whole_words
+
+_BESIDE = "another tube to bend, or something that only stands beside it?"
+_TAKEN_BACK = "some size seems to be taken back or owned already: is this one wanted?"
+_UNNAMED = frozenset({"place", "chain"})
+_ASKS = whole_words(
+    r"need\w* | want\w* | quot\w+ | pric\w+ | also | another | second | third | plus | each | both",
+    "two | mandrels? | every | all | dorne? | auch | noch | zweite[rnms]? | jeweils | mandrins?",
+    r"aussi | deux | mandril(?:es)? | también | ambos | mandrin[oi] | anche | anime | entrambi",
+    "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
+)
+_LABEL = re.compile(r"\W*(?:[^\W\d_]+\W+){0,3}?(?:[\w.-]{0,8}\W*)?")
+"""What may stand before the first figure of a line of a list: '2)', 'Egret bench -', 'dash 12 ('."""
+_NO_LABEL = whole_words(
+    "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie | von",
+    "comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | hand | max",
+)
+_TAKES_BACK = re.compile(
+    r"\b"
+    + any_of(
+        r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
+        "no longer (?:need|want|require)\\w* | not used | don't need | do not need | don't want",
+        "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
+        r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|drawer|shop))",
+        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
+        "can wait | for another (?:day|time) | some other time | streichen | entfällt | nicht mehr",
+        "haben wir (?:schon|bereits) | (?:ist|sind) (?:schon|bereits) (?:da|vorhanden)",
+        "nächstes jahr | plus besoin | annul\\w+ | l'an prochain | on a déjà | avons déjà",
+        "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
+        "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile) | l'anno prossimo",
+        "vervalt | niet meer nodig | hebben we al | volgend jaar | have \\d{1,2}\\b",
+    )
+    + r"\b",
+    re.IGNORECASE,
+)
+_OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
+
+
+def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
+    """Note on each group what speaks against its being asked for; see the module."""
+    if len(groups) < 2:
+        return
+    for number, group in enumerate(groups):
+        if _is_straggler(groups, group) or (
+            number and not _is_tied(layout, groups[number - 1], group)
+        ):
+            _doubt(group, _BESIDE)
+    if _takes_back(layout):
+        for group in groups:
+            _doubt(group, _TAKEN_BACK)
+
+
+def _doubt(group: Group, why: str) -> None:
+    group.doubtful = why
+    group.notes += [(slot, why) for slot in group.slots]
+
+
+def _is_straggler(groups: Sequence[Group], group: Group) -> bool:
+    """A further OD that no word names, with no radius of its own beside sizes that have theirs,
+    may be a box, a machine or a length."""
+    figure = group.slots["od"][0] if "od" in group.slots else None
+    if figure is None or figure.how not in _UNNAMED or figure.row is not None:
+        return False
+    others = [other for other in groups if other is not group]
+    poor = "clr" not in group.slots or "clr" in group.shared
+    richer = any("clr" in other.slots and "clr" not in other.shared for other in others)
+    beside = any(
+        other.slots["od"][0].sentence == figure.sentence for other in others if "od" in other.slots
+    )
+    return poor and richer and not beside
+
+
+def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
+    """Whether a further size goes on from the one before it, or asks for itself."""
+    if group.row is not None or any(f.row is not None for f in _own(group, None)):
+        return True
+    own, others = _own(group, before), _own(before, None)
+    if not own or not others:
+        return True
+    figure, last = own[0], others[0]
+    if figure.link in LISTED or any(
+        other.sentence == figure.sentence and other.line == figure.line for other in others
+    ):
+        return True
+    opens = all(_opens_line(layout, first) for first in (figure, last))
+    if opens and len(own) > 1 and figure.line - last.line <= _LINES:
+        return True
+    return _ASKS.search(_words_around(layout, figure)) is not None
+
+
+_LINES = 2
+"""So far apart stand the lines of one list."""
+
+
+def _own(group: Group, before: Group | None) -> list[Figure]:
+    """The figures that a group doesn't share, in the order of the text; without those of
+    ``before``."""
+    taken = set()
+    if before is not None:
+        taken = {f.index for figures in before.slots.values() for f in figures}
+    own = [
+        group.slots[slot][0] for slot in SLOTS if slot in group.slots and slot not in group.shared
+    ]
+    return sorted((f for f in own if f.index not in taken), key=lambda f: f.start)
+
+
+def _opens_line(layout: Layout, figure: Figure) -> bool:
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    words = layout.text[begin : figure.start].casefold()
+    return _LABEL.fullmatch(words) is not None and not _NO_LABEL.search(words)
+
+
+def _words_around(layout: Layout, figure: Figure) -> str:
+    """The figure's sentence, or of a sentence of many lines its own line."""
+    sentence = layout.sentence_text(figure.sentence)
+    if sentence.count("\n") < _LINES:
+        return sentence
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    end = layout.text.find("\n", figure.end)
+    return layout.text[begin : end if end >= 0 else len(layout.text)].casefold()
+
+
+def _takes_back(layout: Layout) -> bool:
+    """Whether words take back, own or put off some size, and no figure was found to be meant."""
+    if any(figure.negated or figure.context_only for figure in layout.figures):
+        return False
+    return any(
+        not _OF_NO_SIZE.search(layout.text[: words.start()][-12:])
+        for words in _TAKES_BACK.finditer(layout.text)
+    )
