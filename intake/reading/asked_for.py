@@ -22,12 +22,13 @@ _ASKS = whole_words(
     "two | mandrels? | every | all | dorne? | auch | noch | zweite[rnms]? | jeweils | mandrins?",
     r"aussi | deux | mandril(?:es)? | también | ambos | mandrin[oi] | anche | anime | entrambi",
     "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
+    "same (?:wall|radius|tube|od|die|clr|size|material|thing|but)",
 )
-_LABEL = re.compile(r"\W*(?:[^\W\d_]+\W+){0,3}?(?:[\w.-]{0,8}\W*)?")
-"""What may stand before the first figure of a line of a list: '2)', 'Egret bench -', 'dash 12 ('."""
+_LABEL = re.compile(r"(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+"""What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
 _NO_LABEL = whole_words(
-    "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie | von",
-    "comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | hand | max",
+    "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",
+    "von | comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | max",
 )
 _TAKES_BACK = re.compile(
     r"\b"
@@ -35,13 +36,14 @@ _TAKES_BACK = re.compile(
         r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
         "no longer (?:need|want|require)\\w* | not used | don't need | do not need | don't want",
         "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
-        r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|drawer|shop))",
+        r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
         "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
         "can wait | for another (?:day|time) | some other time | streichen | entfällt | nicht mehr",
         "haben wir (?:schon|bereits) | (?:ist|sind) (?:schon|bereits) (?:da|vorhanden)",
         "nächstes jahr | plus besoin | annul\\w+ | l'an prochain | on a déjà | avons déjà",
         "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
-        "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile) | l'anno prossimo",
+        "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile)",
+        "l'anno prossimo",
         "vervalt | niet meer nodig | hebben we al | volgend jaar | have \\d{1,2}\\b",
     )
     + r"\b",
@@ -91,6 +93,8 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
     own, others = _own(group, before), _own(before, None)
     if not own or not others:
         return True
+    if len(own) == _WHOLE:
+        return True
     figure, last = own[0], others[0]
     if figure.link in LISTED or any(
         other.sentence == figure.sentence and other.line == figure.line for other in others
@@ -102,6 +106,8 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
     return _ASKS.search(_words_around(layout, figure)) is not None
 
 
+_WHOLE = 3
+"""OD, wall and radius of its own: whoever writes all three asks for it."""
 _LINES = 2
 """So far apart stand the lines of one list."""
 

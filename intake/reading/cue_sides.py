@@ -23,6 +23,8 @@ class Found:
 
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
+_WRAPPED = 48
+"""A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
 FILLER_LEFT = word_set(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
@@ -96,7 +98,7 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         elif token.kind == "line":
             # "Der Radius / ist außen gemessen 160 mm" is a sentence that was wrapped.
             if not passed & _COPULA:
-                if not _labels_next_line(layout, at - 1):
+                if not _labels_next_line(layout, at - 1) and not _is_wrapped(layout, at, distance):
                     return None
                 crossed = True
         elif token.kind == "gap" or token.text in (":", "="):
@@ -161,6 +163,12 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
     return alone or layout.tokens[at].text in (":", "=", "?")
 
 
+def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
+    """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
+    end = layout.tokens[at].start
+    return not distance and end - layout.text.rfind("\n", 0, end) > _WRAPPED
+
+
 def _opens_clause(layout: Layout, at: int) -> bool:
     """Whether the cue at ``at`` has no figure before it that it could belong to."""
     if at < 0 or layout.tokens[at].kind != "cue":
@@ -202,6 +210,14 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     return None
 
 
+def _opens_next_line(layout: Layout, at: int, distance: int) -> bool:
+    """'... Four inch / centerline.': a cue that a broken line carries over, and no label there."""
+    cue, behind = [*layout.tokens[at + 1 : at + 3], None, None][:2]
+    if cue is None or cue.kind != "cue" or not _is_wrapped(layout, at, distance):
+        return False
+    return behind is None or (behind.number is None and behind.text not in (":", "=", "is"))
+
+
 _SUBJECTS = LENGTH_ROLES | {"noise", "die"}
 
 
@@ -219,7 +235,7 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
             if cue is None or (cue.role == "noise" and (distance or bracket)):
                 return None  # '0.058" - the weight guys say': not a weight
             return Found(at, cue, distance)
-        if token.kind == "gap":
+        if token.kind == "gap" or (token.kind == "line" and _opens_next_line(layout, at, distance)):
             pass
         elif token.kind == "material" and distance == 0:
             distance += 1  # "1.75 304 OD"

@@ -85,12 +85,15 @@ SIZE_CUES: CueWords = (
         mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser |
         biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
         rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
-        rayon à la fibre neutre | rayon de cintrage moyen | rayon de cintrage à l'axe |
+        rayon à la fibre neutre | rayon à la ligne neutre | rayon ligne neutre |
+        rayon de cintrage moyen | rayon de cintrage à l'axe |
         rayon à l'axe neutre | rayon neutre | raggio medio | raggi medi | raggio in asse |
         raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio |
         raggio medio di curvatura | radios medios | radio medio | radio al eje | radio eje |
-        radio de curvatura medio | radio medio de curvatura | radio a eje | radio neutro |
-        hartlijnradius | hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
+        radio de curvatura medio | radio medio de curvatura | radio medio de curvado |
+        radio de curvado medio | radio a eje | radio neutro |
+        hartlijnradius | radius op hartlijn | radius op de hartlijn | straal op hartlijn |
+        hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
         centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
         radius to centre | radius to the center | radius to center | 中心半径 | 中心R
@@ -211,8 +214,11 @@ OTHER_CUES: CueWords = (
         ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |
         nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |
-        rod diameter | stange | tige | varilla | asta | stang | angle | angles | winkel |
+        rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
+        asta | stang | angle | angles | winkel |
         biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        wall factor | wall ratio | wandfaktor | facteur de paroi | factor de pared |
+        fattore di parete | wandfactor | wall to diameter ratio |
         springback | rückfederung | tolerance | tolerances | toleranz | tol | tolérance |
         tolerancia | tolleranza | tolerantie | clearance | spiel | gap | jeu | play | ovality |
         ovalität | capacity | max capacity | capacity up to | up to | maximum capacity |

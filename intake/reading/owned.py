@@ -43,7 +43,8 @@ _OURS = re.compile(
 )
 _REPLACES = whole_words(r"replac\w+ | another | same | spare | again | duplicate | copy of | like")
 _OLD = whole_words(
-    "the old (?:one|tube|mandrel|size|job) | old one | previously | last time | last order",
+    "the old (?:one|tube|mandrel|size|job) | old one | previously",
+    "last (?:time|order)(?!.{0,16}\\b(?:but|different|new|other|another)\\b)",
     "last year | used to | before that | the previous | before,? (?:we|i) (?:always )?"
     "(?:made|used|did|bent|ran|had) | until now (?:we|i) | früher (?:haben|hatten|war)",
     "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
@@ -81,9 +82,8 @@ _TOOL_OWNED = re.compile(
     + r"\b"
 )
 _FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_TOOL = re.compile(
-    rf"^[^;.,]{{0,24}}\b{any_of('mandrels? | one', _MANDREL, _TOOLING, 'it | that')}\b"
-)
+_A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
+_A_TOOL = re.compile(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
 _MANDREL_FOR = re.compile(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"

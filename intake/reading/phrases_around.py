@@ -45,6 +45,11 @@ _RADIUS_WORD = whole_words(
     "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
     "radio | biegeradius | bogen | straal | bocht",
 )
+_BENT = whole_words(
+    r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
+    r"radio | bieg\w* | bogen | straal | bocht | coude",
+)
+_WORD_OF_TUBE = whole_words("tube | od | dia(?:meter)? | ø | rohr | wall | wand | id | bore")
 _INSIDE_AFTER = re.compile(
     r"^[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
     + any_of(
@@ -63,6 +68,19 @@ _MEASURED_INSIDE = re.compile(
     )
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
+_TO_EDGE_AFTER = re.compile(
+    _UNIT
+    + r"(?:\w+\s)?(?:to|on|at|along|of|zur|an der|am|auf der|à|sur|au|al|alla|sul|aan de|tot de)\s"
+    + r"(?:the\s|la\s|l['’]|el\s|de\s|der\s)?(?:very\s)?(?P<which>"
+    + any_of(
+        "outer | outside | far | outermost | inner | inside | near | innermost | extrados",
+        "intrados",
+        "außenseite | innenseite | außenkante | innenkante | extérieur | intérieur | exterior",
+        "interior | esterno | interno | buitenkant | binnenkant | buitenzijde | binnenzijde",
+    )
+    + r")\b(?!\s(?:dia|diameter|od\b))"
+)
+_OUTER_EDGE = re.compile(r"out|far|extr|auß|ext|exterior|est|buiten")
 _FROM_END = re.compile(
     _UNIT
     + r"(?:away\s)?(?:back\s)?"
@@ -104,6 +122,18 @@ _OTHER_THING = re.compile(
     )
     + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
+_ACROSS_A_HOOP = re.compile(
+    r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
+    r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
+)
+_OF_TUBE = re.compile(
+    _UNIT
+    + any_of(
+        r"of (?:straight |spare |raw )?(?:tube|tubing|pipe|material|stock|straight|length|hose)\b",
+        "de (?:tube|tubo|tuyau) | di tubo | van de buis | rohr(?:länge|stück) | lang\\b | long\\b",
+        r"(?:is |ist )?(?:too short|enough|long enough|spare|left over|to hold)\b",
+    )
+)
 _RATED = re.compile(
     r"\b"
     + any_of(
@@ -127,6 +157,8 @@ _AND_INNER = re.compile(
     + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
     + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
 )
+_LONG_MM = 120
+"""A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 _RADIUS_GIVEN = (
     re.compile(
         r"\b(?:radius|rayon|radio|raggio|straal|biegeradius)\b[^.;\d]{0,60}"
@@ -159,12 +191,22 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     counts = figure.unit is None and figure.number.style == "integer"
     if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
         return "noise"
+    long = figure.unit in ("mm", "cm") and figure.number.value >= _LONG_MM
+    if _ACROSS_A_HOOP.search(before) or (long and _OF_TUBE.match(after)):
+        return "noise"
     if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):
         return "noise"
     if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
         return "radius"
     if _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "')):
         return "noise"
+    edge = _TO_EDGE_AFTER.match(after)
+    if (
+        edge
+        and layout.says(figure.sentence, _BENT)
+        and not _WORD_OF_TUBE.search(before.rpartition(",")[2])
+    ):
+        return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
     if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
         return "centres"
     if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):

@@ -15,7 +15,8 @@ _TIMES_D = any_of(
     r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
 )
 _DIAMETER = any_of(
-    r"durchmesser | diam[èe]tre | di[áa]metro | o\.?d\b\.? | d\b | dia(?:meters?|\b)",
+    r"(?:rohr)?(?:au(?:ß|ss)en)?durchmesser | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b",
+    r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten)?diameter",
     r"diameters?\b | Ø",
 )
 # "3D" is a radius, but not in "3D drawing", "D: 40" or "D'Angelo".

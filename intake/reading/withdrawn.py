@@ -36,7 +36,8 @@ _ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|il|lo|de|het)\s|l['’])
 _COUNT_WORD = "|".join(sorted((*_COUNTED, *_LAST), key=len, reverse=True))
 _NAME = r"(?P<number>\d{1,2}|[a-h](?=\)))\)?"
 _NO_MEASURE = (
-    r"(?![\w/\"”'%]|[.,-]\d|\s?(?:mm|cm|in\b|inch|ga\b|gauge|x\b|×|off\b|pcs|pieces|mandrels?\b|of\b))"
+    r"(?![\w/\"”'%]|[.,-]\d"
+    r"|\s?(?:mm|cm|in\b|inch|ga\b|gauge|x\b|×|off\b|pcs|pieces|mandrels?\b|of\b))"
 )
 _COUNTED_PLACE = (
     rf"(?P<counted>{_COUNT_WORD})(?:\s(?:{_NOUN}|of (?:them|these|those)))?\b"
@@ -47,7 +48,8 @@ _BARE = rf"{_ARTICLE}(?:(?:{_NOUN}\s?)?\(?{_NAME}{_NO_MEASURE}|{_COUNTED_PLACE})
 """Perhaps a number alone: 'drop 5'."""
 _PLACE = rf"{_ARTICLE}(?:{_NOUN}\s?\(?{_NAME}{_NO_MEASURE}|{_COUNTED_PLACE})"
 _DROP = any_of(
-    "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget | ignore",
+    "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget",
+    "ignore",
     "leave out | leave off | no longer need | don't need | do not need | don't want | scratch",
     "omit | streichen sie | streiche | annuler | supprimer | anular | quitar | togliere",
     "annullare",
@@ -67,8 +69,8 @@ _GONE = any_of(
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
 _ONLY = any_of(
-    "only | just | solely | nur | bloß | seulement | uniquement | solo | sólo | solamente | soltanto",
-    "alleen | enkel",
+    "only | just | solely | nur | bloß | seulement | uniquement | solo | sólo | solamente",
+    "soltanto | alleen | enkel",
 )
 _ONLY_BEHIND = any_of(
     "only | is the one (?:i|we) (?:need|want|are after|am after) | alone | allein | seul",
