@@ -11,11 +11,13 @@ import re
 from collections.abc import Sequence
 
 from .figures import LISTED, Figure, Layout
-from .groups import SLOTS, Group
+from .groups import SLOTS, Group, slot_of
 from .patterns import any_of, whole_words
+from .sharing import BOTH
 
 _BESIDE = "another tube to bend, or something that only stands beside it?"
 _TAKEN_BACK = "some size seems to be taken back or owned already: is this one wanted?"
+_EITHER = "one of two sizes is meant: which?"
 _UNNAMED = frozenset({"place", "chain"})
 _ASKS = whole_words(
     r"need\w* | want\w* | quot\w+ | pric\w+ | also | another | second | third | plus | each | both",
@@ -24,7 +26,7 @@ _ASKS = whole_words(
     "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
     "same (?:wall|radius|tube|od|die|clr|size|material|thing|but)",
 )
-_LABEL = re.compile(r"(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+_LABEL = re.compile(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
 """What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
 _NO_LABEL = whole_words(
     "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",
@@ -44,6 +46,7 @@ _TAKES_BACK = re.compile(
         "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
         "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile)",
         "l'anno prossimo",
+        "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per | geen voor",
         "vervalt | niet meer nodig | hebben we al | volgend jaar | have \\d{1,2}\\b",
     )
     + r"\b",
@@ -57,10 +60,13 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     if len(groups) < 2:
         return
     for number, group in enumerate(groups):
+        before = groups[number - 1] if number else None
         if _is_straggler(groups, group) or (
-            number and not _is_tied(layout, groups[number - 1], group)
+            before is not None and not _is_tied(layout, before, group)
         ):
             _doubt(group, _BESIDE)
+        if before is not None:
+            _doubt_choice(layout, before, group)
     if _takes_back(layout):
         for group in groups:
             _doubt(group, _TAKEN_BACK)
@@ -69,6 +75,17 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
 def _doubt(group: Group, why: str) -> None:
     group.doubtful = why
     group.notes += [(slot, why) for slot in group.slots]
+
+
+def _doubt_choice(layout: Layout, before: Group, group: Group) -> None:
+    """'We don't know yet whether 30 x 3 or 30 x 4': one of two, unless both are asked for."""
+    own = _own(group, before)
+    if not own or own[0].link != "or" or slot_of(own[0]) != "od":
+        return
+    if layout.says(own[0].sentence, BOTH):
+        return
+    for one in (before, group):
+        one.notes += [(slot, _EITHER) for slot in ("od", "wall") if slot in one.slots]
 
 
 def _is_straggler(groups: Sequence[Group], group: Group) -> bool:
@@ -96,10 +113,9 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
     if len(own) == _WHOLE:
         return True
     figure, last = own[0], others[0]
-    if figure.link in LISTED or any(
-        other.sentence == figure.sentence and other.line == figure.line for other in others
-    ):
-        return True
+    beside = any(o.sentence == figure.sentence and o.line == figure.line for o in others)
+    if figure.link in LISTED or (beside and len(own) > 1):
+        return not before.doubtful
     opens = all(_opens_line(layout, first) for first in (figure, last))
     if opens and len(own) > 1 and figure.line - last.line <= _LINES:
         return True
@@ -132,9 +148,9 @@ def _opens_line(layout: Layout, figure: Figure) -> bool:
 
 def _words_around(layout: Layout, figure: Figure) -> str:
     """The figure's sentence, or of a sentence of many lines its own line."""
-    sentence = layout.sentence_text(figure.sentence)
-    if sentence.count("\n") < _LINES:
-        return sentence
+    lines = [other.line for other in layout.in_sentence(figure.sentence)]
+    if max(lines) - min(lines) < _LINES:
+        return layout.sentence_text(figure.sentence)
     begin = layout.text.rfind("\n", 0, figure.start) + 1
     end = layout.text.find("\n", figure.end)
     return layout.text[begin : end if end >= 0 else len(layout.text)].casefold()
@@ -142,7 +158,7 @@ def _words_around(layout: Layout, figure: Figure) -> str:
 
 def _takes_back(layout: Layout) -> bool:
     """Whether words take back, own or put off some size, and no figure was found to be meant."""
-    if any(figure.negated or figure.context_only for figure in layout.figures):
+    if any(f.negated or f.context_only or f.put_off for f in layout.figures):
         return False
     return any(
         not _OF_NO_SIZE.search(layout.text[: words.start()][-12:])

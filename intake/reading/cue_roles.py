@@ -173,7 +173,9 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"
     if role == "wall":
-        return after.number.value * 2 < figure.number.value
+        inches = figure.unit == "in" and after.unit == "mm"  # 'da 1" spessore 1,65 mm'
+        scale = Decimal("25.4") if inches else 1
+        return after.number.value * 2 < figure.number.value * scale
     if after.link in LISTED and after.unit == figure.unit:
         return after.number.value > figure.number.value * 6
     return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"

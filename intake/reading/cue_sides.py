@@ -46,7 +46,7 @@ _FILLER_RIGHT = _WHOLE_LIST | word_set(
 )
 QUALIFIERS = word_set(
     """center centre centro mittig centres aussen außen innen outside inside extérieur intérieur
-    esterno interno buiten binnen mitte"""
+    esterno interno buiten binnen mitte inner outer"""
 )
 """Words that say which radius or diameter it is, between the noun and its number."""
 _NUMBERED = word_set(": = no nr # . - (")
@@ -62,6 +62,9 @@ _LIMITED = word_set(
     "darf nicht groter kleiner dan zijn",
 )
 _OF = word_set("of der des de van")
+_GOES = word_set(
+    "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work sits sit"
+)
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
@@ -150,6 +153,8 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
             return None  # "the radius in our drawing is 130 mm": not drawing 130
     if cue.role == "id" and "of" in passed:
         return None  # "for the inside of 63.5 x 1.5 tube"
+    if cue.role == "id" and at and layout.tokens[at - 1].text in _GOES:
+        return None  # "a mandrel to go inside 3/8 x .049"
     if cue.role in ("od", "id") and at and names_other_thing(layout, at - 1):
         return Cue("noise")  # "max capacity fi 51"
     return cue

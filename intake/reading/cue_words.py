@@ -82,7 +82,8 @@ SIZE_CUES: CueWords = (
         radius at center line | neutral axis radius | radius centerline | radius centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
-        mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser |
+        mittenradius | hartradius | middenradius | biegeradius mitte | radius mitte |
+        biegeradius neutrale faser |
         biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
         rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
         rayon à la fibre neutre | rayon à la ligne neutre | rayon ligne neutre |
@@ -148,6 +149,9 @@ SIZE_CUES: CueWords = (
     ("bend_dia", "both", """
         bend diameter | bend dia | bending diameter | hoop diameter | circle diameter |
         coil diameter | mean coil diameter | biegedurchmesser | diamètre de cintrage |
+        cintré au diamètre | cintrés au diamètre | cintrage au diamètre | gebogen auf durchmesser |
+        auf durchmesser gebogen | curvato a diametro | curvado a diámetro | doblado a diámetro |
+        gebogen op diameter |
         diametro di curvatura | ring diameter | diameter of the bend | diameter of bend |
         diameter bend | centreline diameter | centerline diameter | mean diameter
     """),
@@ -209,7 +213,9 @@ OTHER_CUES: CueWords = (
     ("noise", "both", """
         length | lengths | cut length | leg length | leg | legs | straight | straights |
         tangent | tangents | long | overall length | länge | laenge | schenkellänge |
-        schenkellängen | schenkel | longueur | largo | longitud | lunghezza | lengte | długość |
+        schenkellängen | schenkel | longueur | largo | sviluppo | développé | desarrollo |
+        developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |
+        długość |
         längd | height | width | tall | wide | high | deep | breite | höhe | hauteur | largeur |
         ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |

@@ -33,6 +33,10 @@ _WANTED = whole_words(
     r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
     "nodig | zoeken | offer | supply",
 )
+_REFUSES = re.compile(
+    r"\b(?:don'?t|do not|no need to|needn'?t|not|never|without|nicht|kein\w*|pas|no|non|niet)\s"
+    r"(?:to\s|me\s|any\s)?$"
+)
 _OURS = re.compile(
     r"\b"
     + any_of(
@@ -137,7 +141,10 @@ def _owned_before(
 def _owned_behind(
     layout: Layout, text: str, begin: int, owned: re.Match[str], figures: list[Figure]
 ) -> None:
-    wanted = _WANTED.search(text, owned.end())
+    wanted = next(
+        (m for m in _WANTED.finditer(text, owned.end()) if not _REFUSES.search(text[: m.start()])),
+        None,
+    )
     end = wanted.start() if wanted is not None else len(text)
     kept = (
         wanted is None

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
 from .roles import Role
 
@@ -24,7 +24,7 @@ _LEGS = whole_words(
 )
 _APART_AFTER = re.compile(
     _UNIT
-    + r"(?:apart\W{1,3})?(?:(?:measured\s)?(?:from|on|at|between)\s)?"
+    + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
     + any_of(
         r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
         "axis to axis | d'axe en axe | entre axes",
@@ -126,6 +126,18 @@ _ACROSS_A_HOOP = re.compile(
     r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
     r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
 )
+_BUILDING_WALL = re.compile(
+    r"\b(?:to|from|off|against|along|on|through) (?:the|a|my|our) wall\b[^.;,\d]{0,12}$"
+)
+_CUT_TO = re.compile(
+    r"\b"
+    + any_of(
+        "cut (?:off )?(?:to|at)(?: length)? | trimmed to | cropped to | sheared to | sawn to",
+        "abgelängt auf | geschnitten auf | zugeschnitten auf | coupés? à | cortad[oa]s? a",
+        "tagliat[oaie] a | gezaagd op | standing | stands | reach(?:es)? | travel(?: is| of)?",
+    )
+    + r"\s*(?:about|ca\.?)?\s*$"
+)
 _OF_TUBE = re.compile(
     _UNIT
     + any_of(
@@ -143,6 +155,7 @@ _RATED = re.compile(
     + r"\s*(?:about|ca\.?)?\s*$"
 )
 _OUTER = whole_words(
+    r"au(?:ß|ss)endurchmesser | buitendiameter",
     "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external"
 )
 _OUTER_BEFORE = re.compile(
@@ -157,7 +170,7 @@ _AND_INNER = re.compile(
     + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
     + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
 )
-_LONG_MM = 120
+_LONG_MM, _LONG_IN = 120, 8
 """A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 _RADIUS_GIVEN = (
     re.compile(
@@ -182,7 +195,8 @@ def hear_phrases(layout: Layout) -> None:
             if role is not None:
                 figure.give(role, "cue")
             after = layout.after(figure)
-            if role == "noise" and after is not None and after.link == "range":
+            cut = role == "noise" and after is not None and after.link in LISTED
+            if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
 
 
@@ -191,7 +205,9 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     counts = figure.unit is None and figure.number.style == "integer"
     if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
         return "noise"
-    long = figure.unit in ("mm", "cm") and figure.number.value >= _LONG_MM
+    if _BUILDING_WALL.search(before) or _CUT_TO.search(before):
+        return "noise"
+    long = figure.number.value >= (_LONG_IN if figure.unit == "in" else _LONG_MM)
     if _ACROSS_A_HOOP.search(before) or (long and _OF_TUBE.match(after)):
         return "noise"
     if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):

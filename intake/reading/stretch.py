@@ -25,6 +25,7 @@ from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import refine_radii
+from .restated import join_restated
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
@@ -80,6 +81,7 @@ def read_stretch(
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
     share_lists(layout)
+    join_restated(layout)
     refine_radii(layout)
     note_names(layout)
     mark_changes(layout)
