@@ -11,7 +11,7 @@ import re
 from collections.abc import Sequence
 
 from .figures import LISTED, Figure, Layout
-from .groups import SLOTS, Group, slot_of
+from .groups import SLOTS, Group, Slot, slot_of
 from .patterns import any_of, whole_words
 from .sharing import BOTH
 
@@ -46,11 +46,23 @@ _TAKES_BACK = re.compile(
         "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
         "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile)",
         "l'anno prossimo",
-        "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per | geen voor",
+        "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
+        "geen voor",
         "vervalt | niet meer nodig | hebben we al | volgend jaar | have \\d{1,2}\\b",
     )
     + r"\b",
     re.IGNORECASE,
+)
+_ONE_MANDREL = whole_words(
+    "one (?:ball |plug |bending )?mandrel | a mandrel | 1 mandrel | einen (?:biege)?dorn | ein dorn",
+    "un (?:seul )?mandrin | un (?:solo )?mandril | un (?:solo )?mandrino | un'anima | één doorn",
+    "een doorn | just the one | only one | nur einer?",
+)
+_SEVERAL = whole_words(
+    "each | per | both | every | all | two | 2 | three | 3 | another | also | second | either | any",
+    "je | jede[rnms]? | jeweils | beide[rn]? | zwei | drei | noch | auch | chacun | chaque | deux",
+    "trois | aussi | cada | ambos | dos | tres | también | ogni | entrambi | due | tre | anche",
+    "elk | elke | beide | twee | drie | ook | and one | plus | combinations? | separate(?:ly)?",
 )
 _OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
 
@@ -61,15 +73,37 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
         return
     for number, group in enumerate(groups):
         before = groups[number - 1] if number else None
-        if _is_straggler(groups, group) or (
-            before is not None and not _is_tied(layout, before, group)
-        ):
+        tied = before is None or _is_tied(layout, before, group)
+        listed = before is not None and _is_next_line(layout, before, group)
+        if not tied or (not listed and _is_straggler(groups, group)):
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
     if _takes_back(layout):
         for group in groups:
             _doubt(group, _TAKEN_BACK)
+    elif _wants_one(layout):
+        _doubt_variants(groups)
+
+
+def _wants_one(layout: Layout) -> bool:
+    """Whether one mandrel is asked for in so many words, and nothing is said of each size."""
+    text = " ".join(layout.text.casefold().split())
+    return _ONE_MANDREL.search(text) is not None and not _SEVERAL.search(text)
+
+
+def _doubt_variants(groups: list[Group]) -> None:
+    """'The drawing says 35 x 2, the list 35 x 1.5 ... one mandrel': one size, told in two ways."""
+    ods = {group.slots["od"][0].number.value for group in groups if "od" in group.slots}
+    if len(ods) != 1:
+        return
+    order: tuple[Slot, ...] = ("wall", "clr")
+    for slot in order:
+        values = {group.slots[slot][0].number.value for group in groups if slot in group.slots}
+        if len(values) > 1:
+            for group in groups:
+                if slot in group.slots:
+                    group.notes.append((slot, _EITHER))
 
 
 def _doubt(group: Group, why: str) -> None:
@@ -116,12 +150,30 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
     beside = any(o.sentence == figure.sentence and o.line == figure.line for o in others)
     if figure.link in LISTED or (beside and len(own) > 1):
         return not before.doubtful
-    opens = all(_opens_line(layout, first) for first in (figure, last))
-    if opens and len(own) > 1 and figure.line - last.line <= _LINES:
+    if _is_next_line(layout, before, group) or _is_next_radius(own, before):
         return True
     return _ASKS.search(_words_around(layout, figure)) is not None
 
 
+def _is_next_line(layout: Layout, before: Group, group: Group) -> bool:
+    """Whether two sizes stand on lines of one list."""
+    own, others = _own(group, before), _own(before, None)
+    if len(own) < _PAIR or not others:
+        return False
+    opens = all(_opens_line(layout, first) for first in (own[0], others[0]))
+    return opens and own[0].line - others[0].line <= _LINES
+
+
+def _is_next_radius(own: Sequence[Figure], before: Group) -> bool:
+    """'radius A: 70 mm / radius B: 105 mm': a further radius, named as one, right after another."""
+    radius = before.slots["clr"][-1] if "clr" in before.slots else None
+    if radius is None or len(own) != 1 or own[0].how not in ("cue", "sign"):
+        return False
+    beside = own[0].line - radius.line <= 1 and own[0].index - radius.index == 1
+    return slot_of(own[0]) == "clr" and beside
+
+
+_PAIR = 2
 _WHOLE = 3
 """OD, wall and radius of its own: whoever writes all three asks for it."""
 _LINES = 2

@@ -37,6 +37,8 @@ FILLER_LEFT = word_set(
     middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
     máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
+    rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato
+    soldado geschweißtes nahtloses
     mittig comes out reads always hat tiene heeft har"""
 )
 _WHOLE_LIST = word_set("all both each alle beide")
@@ -63,7 +65,8 @@ _LIMITED = word_set(
 )
 _OF = word_set("of der des de van")
 _GOES = word_set(
-    "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work sits sit"
+    "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
+    "sits sit",
 )
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))

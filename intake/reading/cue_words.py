@@ -194,7 +194,8 @@ OTHER_CUES: CueWords = (
         thin wall | thin walled | thinwall | heavy wall | thick wall | thick walled | light wall |
         dünnwandig | tube | tubes | tubing | pipe | pipes | rohr |
         rohre | rohres | tubo | tubi | tubos |
-        tuyau | tuyaux | buis | buizen | rör | röret | rören | rør |
+        tuyau | tuyaux | caño | caños | tubería | tuberías | cañería | tubazione | tubazioni |
+        buis | buizen | rör | röret | rören | rør |
         røret | rørene | rura | rury | trubka | stainless tube |
         handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension |
         dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset |
@@ -216,7 +217,8 @@ OTHER_CUES: CueWords = (
         schenkellängen | schenkel | longueur | largo | sviluppo | développé | desarrollo |
         developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |
         długość |
-        längd | height | width | tall | wide | high | deep | breite | höhe | hauteur | largeur |
+        längd | height | width | tall | hoch | hohe | haut | alto | alta | alti | alte | hoog |
+        wide | high | deep | breite | höhe | hauteur | largeur |
         ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |
         nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |

@@ -61,6 +61,8 @@ _INSIDE_AFTER = re.compile(
 _MEASURED_INSIDE = re.compile(
     r"\b"
     + any_of(
+        r"(?:rohre?|tubes?|tubos?|tubi|buis|buizen|pipe)\b[^.;\d]{0,16}\b(?:innen|inside|dentro"
+        r"|intérieur|binnen)",
         "(?:innen|inside|intérieur|interno|interior|binnen) "
         "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten|it is|is)",
         "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten) "
@@ -68,6 +70,14 @@ _MEASURED_INSIDE = re.compile(
     )
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
+_OUTSIDE_AFTER = re.compile(_UNIT + r"(?:por fuera|buitenom|rundherum)\b")
+_ON_A_MACHINE = re.compile(
+    _UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
+)
+_OF_A_SIZE = re.compile(r"^er[\s-]+(?!reihe|jahre)\w")
+"""'63,5er Edelstahl'"""
+_ANGLE_BEFORE = re.compile(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
+_ANGLES = frozenset({45, 90, 135, 180, 360})
 _TO_EDGE_AFTER = re.compile(
     _UNIT
     + r"(?:\w+\s)?(?:to|on|at|along|of|zur|an der|am|auf der|à|sur|au|al|alla|sul|aan de|tot de)\s"
@@ -156,7 +166,7 @@ _RATED = re.compile(
 )
 _OUTER = whole_words(
     r"au(?:ß|ss)endurchmesser | buitendiameter",
-    "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external"
+    "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
 )
 _OUTER_BEFORE = re.compile(
     r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
@@ -203,6 +213,11 @@ def hear_phrases(layout: Layout) -> None:
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
     counts = figure.unit is None and figure.number.style == "integer"
+    angle = counts and figure.number.value in _ANGLES and _ANGLE_BEFORE.search(before)
+    if _ON_A_MACHINE.match(after) or (angle and not after.strip(" .,;)")):
+        return "noise"
+    if _OF_A_SIZE.match(after) and figure.unit is None:
+        return "od"
     if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
         return "noise"
     if _BUILDING_WALL.search(before) or _CUT_TO.search(before):
@@ -226,6 +241,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
         return "centres"
     if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):
+        return "od"
+    if _OUTSIDE_AFTER.match(after) and not _RADIUS_WORD.search(before):
         return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
     inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before) or beside_outer

@@ -1,5 +1,4 @@
-"""A figure that only repeats, doubts or points to another: '44.45 mm (1-5/8")', 'same as the 26.9'.
-"""
+"""A figure that only repeats, doubts or points to another: '44.45 mm (1-5/8")', 'same as the 26.9'."""
 
 from __future__ import annotations
 
@@ -14,6 +13,7 @@ from .roles import LENGTH_ROLES
 _INCH = Decimal("25.4")
 _LIKE = (Decimal("0.6"), Decimal("1.7"))
 """So many times another may a figure be that repeats it wrongly."""
+_NEAR = 4
 _SAME_PIPE = Decimal("0.01")
 _MOST_GAUGES_APART = 6
 _SAME_AS = re.compile(
@@ -42,6 +42,16 @@ def hear_references(layout: Layout) -> None:
             figure.points = True
             figure.give("noise", "")
         seen.add(figure.number.value)
+
+
+def join_names(layout: Layout) -> None:
+    """'5/4" verwarmingsbuis, dus 42,4 buiten': a nominal size, and the OD that it stands for."""
+    for figure in layout.figures:
+        if figure.role != "od" or figure.negated:
+            continue
+        for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
+            if after.role == "od" and not after.negated and _names(figure, after):
+                figure.role, after.link = "nps", "restate"
 
 
 def join_restated(layout: Layout) -> None:
