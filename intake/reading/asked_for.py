@@ -54,14 +54,17 @@ _TAKES_BACK = re.compile(
     re.IGNORECASE,
 )
 _ONE_MANDREL = whole_words(
-    "one (?:ball |plug |bending )?mandrel | a mandrel | 1 mandrel | einen (?:biege)?dorn | ein dorn",
+    "one (?:ball |plug |bending )?mandrel | a mandrel | 1 mandrel | einen (?:biege)?dorn",
+    "ein dorn",
     "un (?:seul )?mandrin | un (?:solo )?mandril | un (?:solo )?mandrino | un'anima | één doorn",
     "een doorn | just the one | only one | nur einer?",
 )
 _SEVERAL = whole_words(
-    "each | per | both | every | all | two | 2 | three | 3 | another | also | second | either | any",
-    "je | jede[rnms]? | jeweils | beide[rn]? | zwei | drei | noch | auch | chacun | chaque | deux",
-    "trois | aussi | cada | ambos | dos | tres | también | ogni | entrambi | due | tre | anche",
+    "each | per | both | every | all | two | 2 | three | 3 | another | also | second | either",
+    "any",
+    "je | jede[rnms]? | jeweils | beide[rn]?(?! fällen) | zwei | drei | noch | auch | chacun",
+    "chaque | deux | trois | aussi | cada | ambos | dos | tres | también | ogni | entrambi",
+    "due | tre | anche",
     "elk | elke | beide | twee | drie | ook | and one | plus | combinations? | separate(?:ly)?",
 )
 _OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
@@ -101,9 +104,10 @@ def _doubt_variants(groups: list[Group]) -> None:
     for slot in order:
         values = {group.slots[slot][0].number.value for group in groups if slot in group.slots}
         if len(values) > 1:
-            for group in groups:
-                if slot in group.slots:
-                    group.notes.append((slot, _EITHER))
+            groups[0].notes += [(slot, _EITHER)] if slot in groups[0].slots else []
+            for group in groups[1:]:
+                _doubt(group, _EITHER)
+            return
 
 
 def _doubt(group: Group, why: str) -> None:
@@ -118,8 +122,8 @@ def _doubt_choice(layout: Layout, before: Group, group: Group) -> None:
         return
     if layout.says(own[0].sentence, BOTH):
         return
-    for one in (before, group):
-        one.notes += [(slot, _EITHER) for slot in ("od", "wall") if slot in one.slots]
+    before.notes += [(slot, _EITHER) for slot in ("od", "wall") if slot in before.slots]
+    _doubt(group, _EITHER)
 
 
 def _is_straggler(groups: Sequence[Group], group: Group) -> bool:
@@ -146,7 +150,7 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
         return True
     if len(own) == _WHOLE:
         return True
-    figure, last = own[0], others[0]
+    figure = own[0]
     beside = any(o.sentence == figure.sentence and o.line == figure.line for o in others)
     if figure.link in LISTED or (beside and len(own) > 1):
         return not before.doubtful
@@ -200,8 +204,8 @@ def _opens_line(layout: Layout, figure: Figure) -> bool:
 
 def _words_around(layout: Layout, figure: Figure) -> str:
     """The figure's sentence, or of a sentence of many lines its own line."""
-    lines = [other.line for other in layout.in_sentence(figure.sentence)]
-    if max(lines) - min(lines) < _LINES:
+    figures = layout.in_sentence(figure.sentence)
+    if figures[-1].line - figures[0].line < _LINES:
         return layout.sentence_text(figure.sentence)
     begin = layout.text.rfind("\n", 0, figure.start) + 1
     end = layout.text.find("\n", figure.end)
@@ -213,6 +217,6 @@ def _takes_back(layout: Layout) -> bool:
     if any(f.negated or f.context_only or f.put_off for f in layout.figures):
         return False
     return any(
-        not _OF_NO_SIZE.search(layout.text[: words.start()][-12:])
+        not _OF_NO_SIZE.search(layout.text[max(0, words.start() - 12) : words.start()])
         for words in _TAKES_BACK.finditer(layout.text)
     )

@@ -8,9 +8,9 @@ from collections.abc import Collection
 from decimal import Decimal
 
 from .cues import WORD, Cue, cues_of, longest_cue, point_belongs
+from .foreign_numbers import STARTS, spelled_at
 from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, multiple_at
-from .foreign_numbers import STARTS, spelled_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at

@@ -1,4 +1,4 @@
-"""Sizes that are named, but not now: for next year, refused, or marked as in stock on their line."""
+"""Sizes that are named, but not now: for next year, refused, or in stock as their line says."""
 
 from __future__ import annotations
 
@@ -11,7 +11,8 @@ _LATER = whole_words(
     "leave (?:that|it|this|those|them)(?: one)? (?:out|off|aside|for now)(?: for now)?",
     "not (?:for now|now|yet|this time) | (?:that|this|it)'s (?:for )?next year | for next year",
     r"(?:we'll|we will) (?:see|come back to|talk) | hold off on | can wait | comes? later",
-    "that's next year's | later this year maybe | someday | some day | another time | down the road",
+    "that's next year's | later this year maybe | someday | some day | another time",
+    "down the road",
     "erst (?:nächstes jahr|später) | kommt später | sehen wir (?:dann|später) | hat zeit",
     "vorerst nicht | (?:on )?verra (?:l'an prochain|plus tard|ensuite) | ce sera pour plus tard",
     "(?:lo )?ver(?:emos|á) (?:el año|más) | más adelante | el año que viene | (?:lo )?vediamo",
@@ -29,13 +30,15 @@ _REFUSED = re.compile(
     + r"\b[^.;:\d]{0,24}$"
 )
 _HAVE = whole_words(
-    r"have(?: \d{1,2})? | have it | got(?: \d{1,2})? | in stock | on hand | on the shelf | ok | okay",
+    r"have(?: \d{1,2})? | have it | got(?: \d{1,2})? | in stock | on hand | on the shelf",
+    "ok | okay",
     "not used(?: any ?more)? | no longer used | obsolete | vorhanden | haben wir | da | auf lager",
     "en stock | on l'a | tenemos | hay | en almacén | abbiamo | presente | hebben we | aanwezig",
     "done | covered | fine",
 )
 _NEED = whole_words(
-    r"need(?: \d{1,2})?(?: ea| more)? | needed | want(?:ed)? | order | buy | missing | quote | make",
+    r"need(?: \d{1,2})?(?: ea| more)? | needed | want(?:ed)? | order | buy | missing | quote",
+    "make",
     "brauche[n]? | fehlt | gesucht | bestellen | besoin | manque | falta | necesit\\w+ | serve",
     "manca | nodig | ontbreekt",
 )

@@ -59,6 +59,7 @@ _AS_IT_WAS = whole_words(
     "prima | vroeger",
 )
 _TODAY = whole_words(
+    "(?:been|was|were) (?:using|running|bending|doing|making|on)",
     "currently | at the moment | right now | these days | so far | today we | momentan | derzeit",
     "zurzeit | actuellement | actualmente | attualmente | nu",
 )

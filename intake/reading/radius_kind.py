@@ -38,6 +38,9 @@ _UNSURE = whole_words(
     "we suppose | i suppose | we think | i think | i believe | we believe | not sure | unsure",
     "cannot know | can't tell | acho que | creo que | no sé | não sei | ne sais pas | weiß nicht",
     "don't know | dont know | do not know | maybe | perhaps | probably | i guess | could be",
+    "non so | nobody here | can't say | unclear | no idea | unklar | unsicher | keine ahnung | ob",
+    "geen idee | weet niet | on ne sait pas | sais pas | no sabemos | could (?:also )?be",
+    "ich weiß",
     "might be | vermutlich | vielleicht | peut-être | quizás | forse | misschien",
 )
 _REFERS_BACK = (
@@ -52,6 +55,30 @@ _DENIED = re.compile(
 )
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
+
+
+_TO_CENTRE = whole_words(
+    r"cent(?:re|er)(?:line)?\w* | axis | mitte\w* | achse | rohrmitte | axe | l'axe | eje | asse",
+    "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
+)
+_TO_INSIDE = whole_words(
+    r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
+    r"all'interno | interno | intern[ae] | binnen\w* | dentro",
+)
+
+
+def doubt_radii(layout: Layout) -> None:
+    """'The arrow could point at the inner edge or the centre, nobody can tell': whatever radius
+    is told, it may be either."""
+    for sentence in layout.spans:
+        if not (layout.says(sentence, _TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
+            continue
+        if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _EITHER)):
+            continue
+        for figure in layout.figures:
+            if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2:
+                figure.role = "radius"
+                figure.notes.append("inside or centreline radius")
 
 
 def refine_radii(layout: Layout) -> None:

@@ -1,4 +1,4 @@
-"""A figure that only repeats, doubts or points to another: '44.45 mm (1-5/8")', 'same as the 26.9'."""
+"""A figure that repeats, doubts or points to another: '44.45 mm (1-5/8")', 'same as the 26.9'."""
 
 from __future__ import annotations
 
@@ -14,6 +14,8 @@ _INCH = Decimal("25.4")
 _LIKE = (Decimal("0.6"), Decimal("1.7"))
 """So many times another may a figure be that repeats it wrongly."""
 _NEAR = 4
+_BACK = 80
+"""Characters before a figure in which 'same radius as the' stands."""
 _SAME_PIPE = Decimal("0.01")
 _MOST_GAUGES_APART = 6
 _SAME_AS = re.compile(
@@ -35,7 +37,7 @@ def hear_references(layout: Layout) -> None:
     nothing here."""
     seen: set[Decimal] = set()
     for figure in layout.figures:
-        begin = layout.sentence_start(figure.sentence)
+        begin = max(layout.sentence_start(figure.sentence), figure.start - _BACK)
         before = " ".join(layout.text[begin : figure.start].casefold().split())
         spaced = before + (" " if layout.text[figure.start - 1 : figure.start].isspace() else "")
         if figure.number.value in seen and _SAME_AS.search(spaced):

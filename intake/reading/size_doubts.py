@@ -98,9 +98,10 @@ def _doubt_notes(size: Sizing) -> None:
 def _doubt_tight(size: Sizing) -> None:
     """A radius hardly larger than the tube: likelier another figure, or to the inside."""
     od, clr = size.lengths["od"], size.lengths["clr"]
-    if od is not None and clr is not None and size.radius_role != "times_d":
-        if clr <= od * _TIGHTEST:
-            size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
+    if od is None or clr is None or size.radius_role == "times_d":
+        return
+    if clr <= od * _TIGHTEST:
+        size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
 
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:

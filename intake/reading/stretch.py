@@ -25,7 +25,7 @@ from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
-from .radius_kind import refine_radii
+from .radius_kind import doubt_radii, refine_radii
 from .restated import join_names, join_restated
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
@@ -86,6 +86,7 @@ def read_stretch(
     join_names(layout)
     assign_leftovers(layout)
     refine_radii(layout)
+    doubt_radii(layout)
     note_names(layout)
     mark_changes(layout)
     groups = gather(layout)
