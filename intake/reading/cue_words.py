@@ -91,7 +91,8 @@ SIZE_CUES: CueWords = (
         rayon à l'axe neutre | rayon neutre | raggio medio | raggi medi | raggio in asse |
         raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio |
         raggio medio di curvatura | radios medios | radio medio | radio al eje | radio eje |
-        radio de curvatura medio | radio medio de curvatura | radio medio de curvado |
+        radio de curvatura medio | radio medio de curvatura | eje de la curva |
+        eje de la curva va a | radio medio de curvado |
         radio de curvado medio | radio a eje | radio neutro |
         hartlijnradius | radius op hartlijn | radius op de hartlijn | straal op hartlijn |
         hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
@@ -107,7 +108,8 @@ SIZE_CUES: CueWords = (
         to the axis | to the middle | to middle | to the middle of the tube |
         to the middle of the pipe | to mid | to the mid line | on centre | on center |
         from centre | from center | at the centre | at center | center | centre | al centro |
-        a centro | au centre | mittig | zur mitte | in het hart | middle axis | in mezzeria |
+        a centro | au centre | sur l'axe | sull'asse | sur l'axe du tube | mittig | zur mitte |
+        in het hart | middle axis | in mezzeria |
         eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
@@ -217,7 +219,8 @@ OTHER_CUES: CueWords = (
         schenkellängen | schenkel | longueur | largo | sviluppo | développé | desarrollo |
         developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |
         długość |
-        längd | height | width | tall | hoch | hohe | haut | alto | alta | alti | alte | hoog |
+        längd | height | width | tall | lang | lange | hoch | hohe | haut | alto | alta | alti |
+        alte | hoog |
         wide | high | deep | breite | höhe | hauteur | largeur |
         ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |

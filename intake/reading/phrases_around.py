@@ -71,10 +71,19 @@ _MEASURED_INSIDE = re.compile(
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
 _OUTSIDE_AFTER = re.compile(_UNIT + r"(?:por fuera|buitenom|rundherum)\b")
+_ACROSS = re.compile(_UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
+_WHEELS = re.compile(
+    r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
+    r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
+)
+_OLD_TOOL = re.compile(
+    r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
+    r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
+)
 _ON_A_MACHINE = re.compile(
     _UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
 )
-_OF_A_SIZE = re.compile(r"^er[\s-]+(?!reihe|jahre)\w")
+_OF_A_SIZE = re.compile(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
 _ANGLE_BEFORE = re.compile(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
 _ANGLES = frozenset({45, 90, 135, 180, 360})
@@ -115,8 +124,8 @@ _MACHINE_TO = re.compile(
         "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
         "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
     )
-    + r"\b[^.;:\d]{0,32}\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
-    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|dia\w*\.?)?\s*$"
+    + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
+    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?\s*$"
 )
 
 
@@ -223,6 +232,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if _BUILDING_WALL.search(before) or _CUT_TO.search(before):
         return "noise"
     long = figure.number.value >= (_LONG_IN if figure.unit == "in" else _LONG_MM)
+    if _WHEELS.search(before) or _OLD_TOOL.search(before) or (long and _ACROSS.match(after)):
+        return "noise"
     if _ACROSS_A_HOOP.search(before) or (long and _OF_TUBE.match(after)):
         return "noise"
     if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):

@@ -29,12 +29,12 @@ _LAST = frozenset(
 )
 _NOUN = (
     r"(?:items?|lines?|rows?|numbers?|no\.?|nos\.?|nr\.?|pos\.?|positions?|position(?:en)?|zeilen?|"
-    r"lignes?|numéro|n°|articles?|art[íi]culos?|partidas?|filas?|righe|riga|voc[ei]|regels?|"
+    r"lignes?|numéro|n°|articles?|art[íi]culos?|partidas?|filas?|líneas?|lineas?|linee|linea|righe|riga|voc[ei]|regels?|"
     r"sizes?|ones?|entry|entries|#)"
 )
 _ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|il|lo|de|het)\s|l['’])?"
 _COUNT_WORD = "|".join(sorted((*_COUNTED, *_LAST), key=len, reverse=True))
-_NAME = r"(?P<number>\d{1,2}|[a-h](?=\)))\)?"
+_NAME = r"(?P<number>\d{1,2}|[a-h](?=\))|(?-i:[A-H])\b)\)?"
 _NO_MEASURE = (
     r"(?![\w/\"”'%]|[.,-]\d"
     r"|\s?(?:mm|cm|in\b|inch|ga\b|gauge|x\b|×|off\b|pcs|pieces|mandrels?\b|of\b))"
@@ -79,7 +79,7 @@ _ONLY_BEHIND = any_of(
 _DROPPED = re.compile(rf"\b{_DROP}\s{_BARE}", re.IGNORECASE)
 _LEFT_OUT = re.compile(rf"\b{_BUT}\s{_PLACE}", re.IGNORECASE)
 _IS_GONE = re.compile(rf"(?<![\w.,/-]){_BARE}\s{_GONE}", re.IGNORECASE)
-_WANTED_ALONE = re.compile(rf"\b{_ONLY}\s{_PLACE}", re.IGNORECASE)
+_WANTED_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_PLACE}", re.IGNORECASE)
 _WANTED_BEHIND = re.compile(rf"(?<![\w.,/-]){_PLACE}\s{_ONLY_BEHIND}\b", re.IGNORECASE)
 _LABEL = re.compile(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{_NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])(?:[).:]|\s-|\t|\s{{2,}})"
