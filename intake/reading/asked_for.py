@@ -60,7 +60,7 @@ _ONE_MANDREL = whole_words(
     "een doorn | just the one | only one | nur einer?",
 )
 _SEVERAL = whole_words(
-    "each | per | both | every | all | two | 2 | three | 3 | another | also | second | either",
+    "each | per | both | every | all | two | three | another | also | second | either",
     "any",
     "je | jede[rnms]? | jeweils | beide[rn]?(?! fällen) | zwei | drei | noch | auch | chacun",
     "chaque | deux | trois | aussi | cada | ambos | dos | tres | también | ogni | entrambi",
@@ -164,8 +164,10 @@ def _is_next_line(layout: Layout, before: Group, group: Group) -> bool:
     own, others = _own(group, before), _own(before, None)
     if len(own) < _PAIR or not others:
         return False
-    opens = all(_opens_line(layout, first) for first in (own[0], others[0]))
-    return opens and own[0].line - others[0].line <= _LINES
+    slot = slot_of(own[0])
+    last = before.slots[slot][0] if slot is not None and slot in before.slots else others[0]
+    opens = all(_opens_line(layout, first) for first in (own[0], last))
+    return opens and own[0].line - last.line <= _LINES
 
 
 def _is_next_radius(own: Sequence[Figure], before: Group) -> bool:

@@ -61,7 +61,7 @@ _TENS: dict[str, int] = {
 _HALVES: dict[str, Decimal] = {
     "anderthalb": Decimal("1.5"), "anderthalbe": Decimal("1.5"), "eineinhalb": Decimal("1.5"),
     "zweieinhalb": Decimal("2.5"), "dreieinhalb": Decimal("3.5"), "viereinhalb": Decimal("4.5"),
-    "anderhalve": Decimal("1.5"), "tweeënhalf": Decimal("2.5"), "tweeeneenhalve": Decimal("2.5"),
+    "anderhalve": Decimal("1.5"), "anderhalf": Decimal("1.5"), "tweeënhalf": Decimal("2.5"),
 }  # fmt: skip
 _PARTS = {
     word: Decimal(1) / under
@@ -112,6 +112,36 @@ STARTS = frozenset(word.split()[0].split("-")[0] for word in (*_WHOLE, *_PARTS))
 """The words that a spelled length may begin with."""
 
 
+_WALL_WORD = any_of(
+    "dick | dik | stark | wand\\w* | di parete | de paroi | d'épaisseur | di spessore | de pared",
+    "de espesor",
+)
+_WALL_BEFORE = re.compile(
+    r"\b(?:paroi|épaisseur|parete|spessore|pared|espesor|wand\w*)\s"
+    r"(?:de |di |von |van |est |è |ist )?$",
+    re.IGNORECASE,
+)
+_HALVED = re.compile(
+    rf"(?:(?P<half>{'|'.join(_HALVES)})|(?P<whole>{'|'.join(w for w in _SMALL if w)})\s{_AND}\s"
+    rf"(?:ein\s|een\s)?(?P<part>{'|'.join(_PARTS)}))\b(?=(?P<wall>\s{_WALL_WORD})?)",
+    re.IGNORECASE,
+)
+
+
+def _halved_at(text: str, place: int) -> Number | None:
+    """'anderhalf dik', 'paroi un et demi': a wall in millimetres, where the word wall is beside."""
+    match = _HALVED.match(text, place)
+    if match is None:
+        return None
+    if match["wall"] is None and not _WALL_BEFORE.search(text[max(0, place - 24) : place]):
+        return None
+    if match["half"]:
+        value = _HALVES[match["half"].casefold()]
+    else:
+        value = Decimal(_SMALL[match["whole"].casefold()]) + _PARTS[match["part"].casefold()]
+    return Number(match.start(), match.end(), (value,), "words", unit="mm")
+
+
 def spelled_at(text: str, place: int) -> Number | None:
     """The length in words that starts there, unit and all, or None."""
     match = _SPELLED.match(text, place)
@@ -124,7 +154,7 @@ def spelled_at(text: str, place: int) -> Number | None:
     else:
         match = _HALF_ALONE.match(text, place)
         if match is None:
-            return None
+            return _halved_at(text, place)
         value = _PARTS[match["whole"].casefold()]
     unit = "mm" if match["mm"] else "in"
     return Number(match.start(), match.end(), (value,), "words", unit=unit)

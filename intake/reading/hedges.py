@@ -57,7 +57,8 @@ _LIMIT_BEFORE = re.compile(
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
         "below | above | up to | down to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
-        "au minimum(?: de)? | au moins | au maximum | minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
+        "au minimum(?: de)? | au moins | au maximum",
+        "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
         "hoogstens | ten minste | maximaal | minimaal | anything (?:over|under|above|below)",
         ">=? | <=? | ≥ | ≤",
     )

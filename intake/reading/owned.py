@@ -240,14 +240,17 @@ def hear_owned_lists(layout: Layout) -> None:
 
 def hear_owned_lines(layout: Layout) -> None:
     """'Push handle 22 OD, 1.5 wall, 35 CLR, we've this one already': a line that is not wanted."""
-    by_line: dict[int, list[Figure]] = {}
+    by_line: dict[tuple[int, int], list[Figure]] = {}
     for figure in layout.figures:
-        by_line.setdefault(figure.line, []).append(figure)
+        by_line.setdefault((figure.line, figure.sentence), []).append(figure)
     for figures in by_line.values():
         if len(figures) < 2:
             continue
         begin = layout.text.rfind("\n", 0, figures[0].start) + 1
         end = layout.text.find("\n", figures[-1].end)
+        following = layout.after(figures[-1])
+        if following is not None and following.line == figures[-1].line:
+            end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
         after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
         if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
             for figure in figures:

@@ -7,6 +7,7 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
@@ -72,6 +73,7 @@ _MEASURED_INSIDE = re.compile(
 )
 _OUTSIDE_AFTER = re.compile(_UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _ACROSS = re.compile(_UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
+_ROUND = whole_words("circle | diameter | curve[ds]? | arc | radius | ring | half | bend | bent")
 _WHEELS = re.compile(
     r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
     r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
@@ -100,6 +102,18 @@ _TO_EDGE_AFTER = re.compile(
     + r")\b(?!\s(?:dia|diameter|od\b))"
 )
 _OUTER_EDGE = re.compile(r"out|far|extr|auß|ext|exterior|est|buiten")
+_BORE_SHARE = Decimal("0.6")
+_PAIR_APART, _NEAR_BEHIND = 60, 32
+"""Characters between OD and bore, and behind the bore, in which it is said which is which."""
+_INNER_WORD = (
+    r"(?:inside|inner|internal(?:ly)?|innen|innere[rn]?|(?:à )?l'intérieur|intérieure?|interior"
+    r"|interno|interna|por dentro|dentro|binnen|bore)"
+)
+_INNER_BETWEEN = re.compile(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
+_INNER_BEHIND = re.compile(
+    rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:à\s|all['’]|on the\s|van\s)?{_INNER_WORD}\b"
+    r"(?!\s(?:rad|r\b|of))"
+)
 _FROM_END = re.compile(
     _UNIT
     + r"(?:away\s)?(?:back\s)?"
@@ -208,6 +222,7 @@ _RADIUS_GIVEN = (
 
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
+    _hear_pairs(layout)
     for figure in layout.figures:
         if figure.role is None and not figure.negated and not layout.tokens[figure.token].cues:
             role = _role(layout, figure)
@@ -217,6 +232,28 @@ def hear_phrases(layout: Layout) -> None:
             cut = role == "noise" and after is not None and after.link in LISTED
             if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
+
+
+def _hear_pairs(layout: Layout) -> None:
+    """'25.4 outside, 22.1 inside', 'der Durchmesser ist 50,8 und der innere 48,8': OD and bore."""
+    for right in layout.figures[1:]:
+        left = layout.figures[right.index - 1]
+        if left.sentence != right.sentence or {left.role, right.role} - {None, "od", "id"}:
+            continue
+        a, b = left.number.value, right.number.value
+        if left.negated or right.negated or not a or not _BORE_SHARE < b / a < 1:
+            continue
+        if (left.unit or right.unit) != (right.unit or left.unit) or left.unit == "D":
+            continue
+        between = layout.text[left.end : right.start].casefold()
+        behind = " ".join(layout.text[right.end : right.end + _NEAR_BEHIND].casefold().split())
+        inner = _INNER_BETWEEN.search(between) or _INNER_BEHIND.match(behind)
+        said = re.split(r"[,;.]", behind, maxsplit=1)[0]
+        ahead = layout.text[max(0, left.start - 16) : left.start].casefold()
+        of_radii = any(_RADIUS_WORD.search(words) for words in (between, said, ahead))
+        if inner and len(between) < _PAIR_APART and not of_radii:
+            left.give("od", "cue")
+            right.give("id", "cue")
 
 
 def _role(layout: Layout, figure: Figure) -> Role | None:
@@ -232,7 +269,11 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if _BUILDING_WALL.search(before) or _CUT_TO.search(before):
         return "noise"
     long = figure.number.value >= (_LONG_IN if figure.unit == "in" else _LONG_MM)
-    if _WHEELS.search(before) or _OLD_TOOL.search(before) or (long and _ACROSS.match(after)):
+    if (
+        _WHEELS.search(before)
+        or _OLD_TOOL.search(before)
+        or (long and _ACROSS.match(after) and not layout.says(figure.sentence, _ROUND))
+    ):
         return "noise"
     if _ACROSS_A_HOOP.search(before) or (long and _OF_TUBE.match(after)):
         return "noise"

@@ -13,6 +13,7 @@ _GLUED_BEFORE = frozenset("-/:.,+")
 _ITEMS = frozenset(
     "pos position positie posizione posicion item line ligne linea riga zeile partida regel".split()
 )
+_EACH = frozenset(("each", "every", "per", "je", "por", "par"))
 _ITEM_POINTS = (".", "#", ":")
 _MONEY = frozenset("$€£#§")
 
@@ -124,8 +125,13 @@ class Numbers:
         named = index - 1
         while named > 0 and self.text[named] in _ITEM_POINTS:
             named -= 1
-        in_reach = named >= 0 and index - named <= len(_ITEM_POINTS)
-        return in_reach and self.text[named] in _ITEMS and self.words.together(named, index)
+        if named < 0 or index - named > len(_ITEM_POINTS) or self._is_of_each(named):
+            return False
+        return self.text[named] in _ITEMS and self.words.together(named, index)
+
+    def _is_of_each(self, index: int) -> bool:
+        """Whether 'each' or 'per' stands before: 'each item 2 sets' counts."""
+        return index > 0 and self.text[index - 1] in _EACH
 
     def _ends_range(self, index: int) -> bool:
         """'2-3 mandrels', 'n.3'."""

@@ -125,8 +125,12 @@ def _words_around(layout: Layout, figure: Figure) -> str:
         if label and (token.text not in QUALIFIERS or before_next):
             end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
             break
+    if before is not None and before.role in ("od", "id"):
+        # "43 intérieur, cintré à R 68": that tells of the figure before
+        commas = (n for n in range(begin, figure.token) if layout.tokens[n].text == ",")
+        begin = next(commas, begin)
     while begin < figure.token and layout.tokens[begin].text in QUALIFIERS:
-        begin += 1  # "43 intérieur, cintré à R 68": that tells of the figure before
+        begin += 1
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
     bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)

@@ -94,8 +94,8 @@ def _names(figure: Figure, held: Figure) -> bool:
     od = standards.pipe_od_mm(nominal) if nominal is not None else None
     if od is None or held.role != "od" or figure.unit not in (None, "in"):
         return False
-    told = held.number.value * (_INCH if held.unit == "in" else 1)
-    return abs(od - told) <= od * _SAME_PIPE
+    scales = {"in": (_INCH,), "mm": (Decimal(1),)}.get(held.unit or "", (Decimal(1), _INCH))
+    return any(abs(od - held.number.value * scale) <= od * _SAME_PIPE for scale in scales)
 
 
 def _is_gauge_in_bracket(layout: Layout, figure: Figure) -> bool:
