@@ -205,7 +205,11 @@ def fits(figure: Figure, cue: Cue) -> bool:
     if cue.role == "quantity":
         counts = unit is None and figure.number.style in ("integer", "words")
         return counts and value <= _MOST_COUNTED and figure.link not in ("times", "slash")
-    if cue.role == "noise" and cue.side == "before" and figure.number.style != "integer":
+    if (
+        cue.role == "noise"
+        and cue.side == "before"
+        and (figure.number.style != "integer" or unit in ("mm", "in", "cm"))
+    ):
         return False  # "RFQ: 1.75 x .083": orders and drawings have whole numbers
     if figure.is_gauge:
         return cue.role == "wall"

@@ -157,9 +157,10 @@ SIZE_CUES: CueWords = (
         diametro di curvatura | ring diameter | diameter of the bend | diameter of bend |
         diameter bend | centreline diameter | centerline diameter | mean diameter
     """),
-    ("bend_dia", "both", "circle"),
+    ("bend_dia", "both", "circle | half circle"),
     ("bend_dia", "after", """
-        hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
+        diameter half circle | diameter half circles | diameter arc | hoop |
+        diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
         diameter u bend | dia u bend
     """),
     ("centres", "both", """
@@ -193,7 +194,8 @@ OTHER_CUES: CueWords = (
         die | dies | die set | dies set | former | bend die | form block | shoe | block
     """),
     ("label", "both", """
-        thin wall | thin walled | thinwall | heavy wall | thick wall | thick walled | light wall |
+        hollow section | box section | rhs | shs | thin wall | thin walled | thinwall |
+        heavy wall | thick wall | thick walled | light wall |
         dünnwandig | tube | tubes | tubing | pipe | pipes | rohr |
         rohre | rohres | tubo | tubi | tubos |
         tuyau | tuyaux | caño | caños | tubería | tuberías | cañería | tubazione | tubazioni |

@@ -96,7 +96,7 @@ _WHOLE: dict[str, Decimal] = {
 }
 _UNIT = (
     r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"
-    r"|(?P<inch>zoll|pouces?|pulgadas?|pollic[ei]|duim|inch(?:es)?))"
+    r"|(?P<inch>zoll|pouces?|pulgadas?|pollic[ei]|duims?|inch(?:es)?))"
 )
 _AND = any_of("und | et | y | e | en | ed")
 _PART = rf"(?:\s{_AND}\s(?:une?\s|una?\s|ein(?:e|en)?\s|een\s)?(?P<{{}}>{'|'.join(_PARTS)})\b)?"

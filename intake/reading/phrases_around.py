@@ -11,9 +11,9 @@ from decimal import Decimal
 
 from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
+from .phrases_beside import TEMPERS, UNIT, stands_beside
 from .roles import Role
 
-_UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
 _CENTRES = whole_words(
     r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
     "assi | asse | interasse | hart\\w* | centro | centros",
@@ -24,7 +24,7 @@ _LEGS = whole_words(
     "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
 )
 _APART_AFTER = re.compile(
-    _UNIT
+    UNIT
     + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
     + any_of(
         r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
@@ -71,26 +71,12 @@ _MEASURED_INSIDE = re.compile(
     )
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
-_OUTSIDE_AFTER = re.compile(_UNIT + r"(?:por fuera|buitenom|rundherum)\b")
-_ACROSS = re.compile(_UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
-_ROUND = whole_words("circle | diameter | curve[ds]? | arc | radius | ring | half | bend | bent")
-_WHEELS = re.compile(
-    r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
-    r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
-)
-_OLD_TOOL = re.compile(
-    r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
-    r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
-)
-_ON_A_MACHINE = re.compile(
-    _UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
-)
+_OUTSIDE_AFTER = re.compile(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = re.compile(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
-_ANGLE_BEFORE = re.compile(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
-_ANGLES = frozenset({45, 90, 135, 180, 360})
+_ER_WALL = re.compile(r"^er\s+wand")
 _TO_EDGE_AFTER = re.compile(
-    _UNIT
+    UNIT
     + r"(?:\w+\s)?(?:to|on|at|along|of|zur|an der|am|auf der|à|sur|au|al|alla|sul|aan de|tot de)\s"
     + r"(?:the\s|la\s|l['’]|el\s|de\s|der\s)?(?:very\s)?(?P<which>"
     + any_of(
@@ -114,79 +100,8 @@ _INNER_BEHIND = re.compile(
     rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:à\s|all['’]|on the\s|van\s)?{_INNER_WORD}\b"
     r"(?!\s(?:rad|r\b|of))"
 )
-_FROM_END = re.compile(
-    _UNIT
-    + r"(?:away\s)?(?:back\s)?"
-    + any_of(
-        r"(?:in\s)?from (?:the|each|either|one|its|both|this|that) (?:\w+\s)?"
-        r"(?:ends?|edges?|weld|face)",
-        r"from (?:the )?(?:tangent|tube end) | vom (?:rohr)?ende | vom rand | du bout",
-        "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
-    )
-)
-_OF_THESE = re.compile(
-    r"^\s*(?:(?:or so|odd)\s)?"
-    + any_of(
-        r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
-        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
-        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
-    )
-)
-_MACHINE_TO = re.compile(
-    r"\b"
-    + any_of(
-        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
-        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
-    )
-    + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
-    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?\s*$"
-)
 
 
-_OTHER_THING = re.compile(
-    r"\b"
-    + any_of(
-        r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
-        r"bearings? | box(?:es)? | crates? | cartons? | pallets? | rollers? | flat bars?",
-        r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
-        r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
-        r"ringen? | kartons? | kisten?",
-        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
-    )
-    + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
-)
-_ACROSS_A_HOOP = re.compile(
-    r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
-    r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
-)
-_BUILDING_WALL = re.compile(
-    r"\b(?:to|from|off|against|along|on|through) (?:the|a|my|our) wall\b[^.;,\d]{0,12}$"
-)
-_CUT_TO = re.compile(
-    r"\b"
-    + any_of(
-        "cut (?:off )?(?:to|at)(?: length)? | trimmed to | cropped to | sheared to | sawn to",
-        "abgelängt auf | geschnitten auf | zugeschnitten auf | coupés? à | cortad[oa]s? a",
-        "tagliat[oaie] a | gezaagd op | standing | stands | reach(?:es)? | travel(?: is| of)?",
-    )
-    + r"\s*(?:about|ca\.?)?\s*$"
-)
-_OF_TUBE = re.compile(
-    _UNIT
-    + any_of(
-        r"of (?:straight |spare |raw )?(?:tube|tubing|pipe|material|stock|straight|length|hose)\b",
-        "de (?:tube|tubo|tuyau) | di tubo | van de buis | rohr(?:länge|stück) | lang\\b | long\\b",
-        r"(?:is |ist )?(?:too short|enough|long enough|spare|left over|to hold)\b",
-    )
-)
-_RATED = re.compile(
-    r"\b"
-    + any_of(
-        "rated(?: to| for| at)? | mill certs? (?:run|runs|say|show) | certs? (?:run|runs|say|show)",
-        "ausgelegt (?:für|bis) | tolerances? (?:is|are|of)",
-    )
-    + r"\s*(?:about|ca\.?)?\s*$"
-)
 _OUTER = whole_words(
     r"au(?:ß|ss)endurchmesser | buitendiameter",
     "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
@@ -203,15 +118,13 @@ _AND_INNER = re.compile(
     + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
     + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
 )
-_LONG_MM, _LONG_IN = 120, 8
-"""A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 _RADIUS_GIVEN = (
     re.compile(
         r"\b(?:radius|rayon|radio|raggio|straal|biegeradius)\b[^.;\d]{0,60}"
         r"\b(?:mit|with|as|at|avec|con|met|à)\s*$"
     ),
     re.compile(
-        _UNIT
+        UNIT
         + any_of(
             "angegeben | genannt | vorgegeben | given | specified | stated | indicated | donné",
             "indiqué | indicado | indicato | opgegeven",
@@ -224,7 +137,7 @@ def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
     _hear_pairs(layout)
     for figure in layout.figures:
-        if figure.role is None and not figure.negated and not layout.tokens[figure.token].cues:
+        if figure.role is None and not figure.negated and _may_be_heard(layout, figure):
             role = _role(layout, figure)
             if role is not None:
                 figure.give(role, "cue")
@@ -232,6 +145,11 @@ def hear_phrases(layout: Layout) -> None:
             cut = role == "noise" and after is not None and after.link in LISTED
             if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
+
+
+def _may_be_heard(layout: Layout, figure: Figure) -> bool:
+    """Whether no sign before a figure says what it is, but for an R that may be a temper."""
+    return not layout.tokens[figure.token].cues or figure.number.value in TEMPERS
 
 
 def _hear_pairs(layout: Layout) -> None:
@@ -258,31 +176,12 @@ def _hear_pairs(layout: Layout) -> None:
 
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
-    counts = figure.unit is None and figure.number.style == "integer"
-    angle = counts and figure.number.value in _ANGLES and _ANGLE_BEFORE.search(before)
-    if _ON_A_MACHINE.match(after) or (angle and not after.strip(" .,;)")):
-        return "noise"
     if _OF_A_SIZE.match(after) and figure.unit is None:
-        return "od"
-    if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
-        return "noise"
-    if _BUILDING_WALL.search(before) or _CUT_TO.search(before):
-        return "noise"
-    long = figure.number.value >= (_LONG_IN if figure.unit == "in" else _LONG_MM)
-    if (
-        _WHEELS.search(before)
-        or _OLD_TOOL.search(before)
-        or (long and _ACROSS.match(after) and not layout.says(figure.sentence, _ROUND))
-    ):
-        return "noise"
-    if _ACROSS_A_HOOP.search(before) or (long and _OF_TUBE.match(after)):
-        return "noise"
-    if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):
+        return "wall" if _ER_WALL.match(after) else "od"
+    if stands_beside(layout, figure, before, after):
         return "noise"
     if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
         return "radius"
-    if _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "')):
-        return "noise"
     edge = _TO_EDGE_AFTER.match(after)
     if (
         edge
@@ -298,18 +197,11 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
     inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before) or beside_outer
-    if inside and not _RADIUS_WORD.search(before):
+    after_it = layout.after(figure)
+    whole = after_it is not None and after_it.link == "times"  # "inner: 1.000 x .035"
+    if inside and not whole and not _RADIUS_WORD.search(before):
         return "id"
     return None
-
-
-def _counts_bends(layout: Layout, figure: Figure) -> bool:
-    """'45 at 90 deg and 15 at 30 deg' are bends."""
-    angle = layout.after_in_sentence(figure)
-    if angle is None or not (angle.unit or "").startswith(("noise:°", "noise:deg", "noise:grad")):
-        return False
-    joint = layout.text[figure.end : angle.start].strip().casefold()
-    return figure.unit is None and figure.number.style == "integer" and joint in ("at", "@", "of")
 
 
 def _is_of_legs(layout: Layout, figure: Figure) -> bool:

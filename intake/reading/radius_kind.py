@@ -34,10 +34,12 @@ _LIMIT = whole_words(
     "(?:bigger|larger) is (?:ok|fine)",
 )
 _EITHER = whole_words("or | oder | ou | o | of | either | if | whether")
+_OPEN = whole_words("or | oder | ou | o | of | if | whether | but | aber | mais | ma | pero | maar")
 _UNSURE = whole_words(
     "we suppose | i suppose | we think | i think | i believe | we believe | not sure | unsure",
     "cannot know | can't tell | acho que | creo que | no sé | não sei | ne sais pas | weiß nicht",
     "don't know | dont know | do not know | maybe | perhaps | probably | i guess | could be",
+    "doesn't say | does not say | no dice | ne dit pas | non dice | zegt niet | sagt nicht",
     "non so | nobody here | can't say | unclear | no idea | unklar | unsicher | keine ahnung | ob",
     "geen idee | weet niet | on ne sait pas | sais pas | no sabemos | could (?:also )?be",
     "ich weiß",
@@ -62,6 +64,7 @@ _TO_CENTRE = whole_words(
     "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
 )
 _TO_INSIDE = whole_words(
+    r"outside | outer | außen\w* | extérieur | esterno | buiten\w* | exterior",
     r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
     r"all'interno | interno | intern[ae] | binnen\w* | dentro",
 )
@@ -73,7 +76,7 @@ def doubt_radii(layout: Layout) -> None:
     for sentence in layout.spans:
         if not (layout.says(sentence, _TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
             continue
-        if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _EITHER)):
+        if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _OPEN)):
             continue
         for figure in layout.figures:
             if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2:

@@ -10,12 +10,13 @@ from .numbers import Number
 from .patterns import any_of, word_set
 
 _TIMES_D = any_of(
-    r"x\s?(?:the\s)?(?:tube\s)? | \*\s?",
+    r"x\s?(?:the\s)?(?:tube\s|outside\s|outer\s)? | \*\s?",
+    r"-?\s?fach(?:e[nrs]?)?\s(?:des|vom|der)\s",
     r"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s"
     r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
 )
 _DIAMETER = any_of(
-    r"(?:rohr)?(?:au(?:ß|ss)en)?durchmesser | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b",
+    r"(?:rohr)?(?:au(?:ß|ss)en)?durchmessers? | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b | da\b",
     r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten)?diameter",
     r"diameters?\b | Ø",
 )
@@ -71,7 +72,7 @@ _COUNTED = re.compile(
     r" ?-?\s?"
     + any_of(
         r"more\s | such\s | of\s(?:these|those|them)\s? | identical\s | new\s | different\s",
-        r"test\s | other\s | sample\s | full\s",
+        r"test\s | other\s | sample\s | full\s | spare\s | extra\s | replacement\s",
     )
     + "?"
     + any_of(

@@ -30,7 +30,7 @@ _LAST = frozenset(
 _NOUN = (
     r"(?:items?|lines?|rows?|numbers?|no\.?|nos\.?|nr\.?|pos\.?|positions?|position(?:en)?|zeilen?|"
     r"lignes?|numéro|n°|articles?|art[íi]culos?|partidas?|filas?|líneas?|lineas?|linee|linea|righe|riga|voc[ei]|regels?|"
-    r"sizes?|ones?|entry|entries|#)"
+    r"sizes?|ones?|entry|entries|repères?|reperes?|marks?|#)"
 )
 _ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|il|lo|de|het)\s|l['’])?"
 _COUNT_WORD = "|".join(sorted((*_COUNTED, *_LAST), key=len, reverse=True))
@@ -73,7 +73,8 @@ _ONLY = any_of(
     "soltanto | alleen | enkel",
 )
 _ONLY_BEHIND = any_of(
-    "only | is the one (?:i|we) (?:need|want|are after|am after) | alone | allein | seul",
+    "only | seulement | uniquement | nur | solamente | soltanto | alleen",
+    "is the one (?:i|we) (?:need|want|are after|am after) | alone | allein | seul",
     "is all (?:i|we) (?:need|want)",
 )
 _DROPPED = re.compile(rf"\b{_DROP}\s{_BARE}", re.IGNORECASE)
@@ -82,7 +83,7 @@ _IS_GONE = re.compile(rf"(?<![\w.,/-]){_BARE}\s{_GONE}", re.IGNORECASE)
 _WANTED_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_PLACE}", re.IGNORECASE)
 _WANTED_BEHIND = re.compile(rf"(?<![\w.,/-]){_PLACE}\s{_ONLY_BEHIND}\b", re.IGNORECASE)
 _LABEL = re.compile(
-    rf"^[ \t]*(?:[-*•]\s?)?(?:{_NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])(?:[).:]|\s-|\t|\s{{2,}})"
+    rf"^[ \t]*(?:[-*•]\s?)?(?:{_NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])(?:\s?[).:]|\s-|\t|\s{{2,}})"
     r"[^\n]{0,40}$",
     re.IGNORECASE,
 )
