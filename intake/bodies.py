@@ -32,6 +32,9 @@ _STUB = re.compile(
     re.I | re.S,
 )
 _LONGEST_STUB = 400
+_FIGURE = re.compile(r"\d+(?:[.,/]\d+)*")
+_MORE = 3
+"""So many figures more make a table that the plain words left out."""
 _META_CHARSET = re.compile(
     rb"<meta[^>]{0,200}?charset\s{0,5}=\s{0,5}[\"']?([a-z0-9_.:-]{1,40})", re.I
 )
@@ -119,10 +122,23 @@ class Body:
                 if (text := self._words(child)).strip():
                     chosen, spoken = text, child
                     break
+        richer = self._richer(entity, chosen) if spoken is not None else None
+        if richer is not None:
+            chosen, spoken = self._limited(richer[0]), richer[1]
         for child in entity.children:
             if child is not spoken:
                 self._files_only(child)
         return chosen or self._limited(stub)
+
+    def _richer(self, entity: Entity, chosen: str) -> tuple[str, Entity] | None:
+        """The HTML branch, where it has a table of figures that the plain words lack."""
+        for child in entity.children:
+            if child.type.name != "text/html" or not _speaks(child):
+                continue
+            text = self._read(child)
+            if "\t" in text and len(_FIGURE.findall(text)) >= len(_FIGURE.findall(chosen)) + _MORE:
+                return text, child
+        return None
 
     def _files_only(self, entity: Entity) -> None:
         """Keep the files of a branch whose words are not taken (a drawing beside the HTML)."""

@@ -62,6 +62,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
     found = Found(
         sizes=len(sizes),
+        whole=any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes),
         in_files=in_files > 0,
         radius_only=bool(sizes) and radii,
         completes=reading.completes,

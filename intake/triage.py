@@ -24,6 +24,8 @@ class Found:
     """How many sizes the own words ask for."""
     tooling_lines: int = 0
     """How many lines name tooling without a size that could be read."""
+    whole: bool = False
+    """Whether one of them has OD, wall and radius."""
     in_files: bool = False
     """Whether an attached file has sizes among those."""
     radius_only: bool = False
@@ -87,6 +89,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return Kind.QUESTION, question.why
     if elsewhere.weight:
         return other
+    if found.whole and not errand.only_mentioned and "?" not in text:
+        return Kind.SIZES, "tells OD, wall and radius of a tube, and nothing else"
     if errand.sizes:
         return Kind.OTHER, "a size is mentioned, but nothing asked"
     return Kind.OTHER, "neither tooling nor a question in it"

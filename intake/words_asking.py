@@ -43,7 +43,8 @@ ASKS_PRICE = (
     r"\banbieten\b|\bbieten sie uns\b|\bpreis(?:e|anfrage)?\b(?!liste|en|\W{0,3}\d)|\bwas kost|"
     r"\bwas (?:würde|wird)[^.?\n]{0,40}\bkosten\b|\bangebotsanfrage\b|^\W*angebot\b(?! (?:nr|\d)))",
     r"\bdevis\b|\bchiffr(?:er|age)\b|\b(?:nous|me|de|à|pour) coter\b|\bcotation\b|"
-    r"\boffre de prix\b|\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
+    r"\boffre (?:de prix|pour (?:un|une|deux|trois|\d))\b|\benvoyer une offre\b|"
+    r"\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
     r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça)|\bquel(?:le)? (?:est le|serait le) "
     r"(?:prix|coût)",
     r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b(?!\W{0,3}\d)|\b(?:una|su|la|"
@@ -172,10 +173,13 @@ ASKS_PIECE = (
     r"\bbesoin d|\bcherch(?:e|ons)\b(?! (?:du|un) (?:travail|emploi|poste))|\bnous "
     r"(?:re)?cherchons\b|\bcommand(?:er|ons)\b|\bcommande (?:de|pour) (?:\d|un|deux)|\b(?:pouvez|"
     r"pourriez)[- ]vous [^.?\n]{0,60}\b(?:faire|fabriquer|fournir|proposer|livrer|réaliser|usiner)|"
-    r"\bil (?:me|nous) (?:en )?fa(?:ut|udrait)\b|\bsouhait(?:e|ons|erais|erions) (?:acheter|"
+    r"\bil (?:me|nous|m'en) (?:en )?fa(?:ut|udrait)\b|\bqu'il (?:me|nous) (?:en )?faut\b|"
+    r"\bsouhait(?:e|ons|erais|erions) (?:acheter|"
     r"commander|recevoir|un)|\bavez[- ]vous (?:un|quelque chose|ça)|\b(?:me|nous) manque\b|\b(?:il "
     r")?nous en faut\b",
-    r"\bnecesit(?:o|amos|aría|aríamos)\b|\bbusc(?:o|amos) (?!trabajo|empleo)|\bocup(?:o|amos) "
+    r"\bnecesit(?:o|amos|aría|aríamos)\b|\b(?:queremos|quiero|queríamos|"
+    r"deseamos|requerimos|requiero) (?:un|una|dos|tres|comprar|pedir|cotizar|\d)|"
+    r"\bbusc(?:o|amos) (?!trabajo|empleo)|\bocup(?:o|amos) "
     r"(?!el puesto)|\b(?:pueden|podrían|podéis|puede|podría)[^.?\n]{0,60}\b(?:hacer|fabricar|"
     r"suministrar|servir)|\bquisiera\b|\bquerría\b|\bcomprar\b|\b(?:tienen|tenéis|tiene) (?:algo|"
     r"un|alguno)\b|\b(?:los|lo) tienen para\b|\bme hace falta\b|\bnos hace falta\b|\b(?:me|nos) "
@@ -200,7 +204,8 @@ COUNTS_TOOLS = (
     r"nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|"
     r"that|arriv|came|was))",
     r"\b(?:einen?|zwei|drei|\d) (?!jahre)(?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück "
-    r"dorn\b|\b(?:un|deux|trois|\d) mandrins?\b|\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
+    r"dorn\b|\b(?:un|deux|trois|\d) (?:seul )?mandrins?\b|"
+    r"\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
     r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
     r"\b(?:qty|quantity|q'ty|stückzahl|quantité|cantidad|quantità|aantal|ilość|antal)\b",
     r"\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|sets?|units?|stk|stück|"

@@ -262,7 +262,8 @@ ORDERS: tuple[Elsewhere, ...] = (
         (4, r"\banderweitig (?:vergeben|bestellt)|\bleider zu teuer\b|\bwir melden uns\b"),
     )),
     Elsewhere("thanks or news, with nothing asked", (
-        (3, r"\b(?:arrived|came|received|got (?:it|them|the|here)|turned up|landed|showed up)\b"
+        (3, r"\b(?:arrived|came|received|got (?:it|them|the|here)|turned up|"
+            r"landed(?! in\b)|showed up)\b"
             r"[^.?\n]{0,60}\b(?:thanks|thank you|great|perfect|fine|today|yesterday|safely|ok|"
             r"good|in|on \w+day)\b|\bparcel came\b|\bgot (?:the|my|our) [^.?\n]{0,20}\b(?:today|"
             r"yesterday|in)\b"),

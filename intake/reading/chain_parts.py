@@ -17,6 +17,7 @@ _LIKELY_RATIO = 6
 """Bends beyond 6 x OD are rare enough to ask whether the figure is a length."""
 _LARGEST_IN, _LARGEST_MM = 9, 330
 _THICKEST = Decimal("0.15")
+_THIN_SHARE = Decimal("0.3")
 _LENGTH_WORDS = word_set("long lg length pieces lang longueur tall")
 
 
@@ -103,6 +104,8 @@ def _complete(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
             set_role(other, "id" if "slash" in (other.link, first.link) else "wall")
         elif other is second and ratio <= LONGEST_RATIO:
             set_role(other, "noise")
+    elif known.role == "id" and other is second and ratio < _THIN_SHARE:
+        set_role(other, "wall")  # "bore 1.37 x .065"
     elif known.role in ("wall", "id"):
         set_role(other, "od")
     elif known.role in RADIUS_ROLES:

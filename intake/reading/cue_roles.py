@@ -115,7 +115,7 @@ def _choose(
     layout: Layout, figure: Figure, left: Found | None, right: Found | None
 ) -> Found | None:
     """The cue that speaks of the figure, of one to its left and one to its right."""
-    if left is not None and not fits(figure, left.cue):
+    if left is not None and (not fits(figure, left.cue) or _heads_a_tube(layout, figure, left.cue)):
         left = None
     if right is not None and not fits(figure, right.cue):
         right = None
@@ -129,6 +129,17 @@ def _choose(
     elif left is not None:
         return left
     return right if right is not None and not _next_is_likelier(layout, figure, right) else None
+
+
+def _heads_a_tube(layout: Layout, figure: Figure, cue: Cue) -> bool:
+    """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius."""
+    second = layout.after_in_sentence(figure)
+    if cue.role not in RADIUS_ROLES or second is None or second.link != "times":
+        return False
+    third = layout.after(second)
+    if third is not None and third.link == "times":
+        return False
+    return second.role is None and second.number.value * 3 < figure.number.value
 
 
 def _right_is_better(layout: Layout, figure: Figure, left: Found, right: Found) -> bool:
@@ -152,15 +163,19 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False  # 'on 2-1/2" centers (180 return)', '3 in rad 90 deg'
     if role not in LENGTH_ROLES or after is None or not _serves_next(layout, figure, right.token):
         return False
-    if layout.tokens[after.token].cues or _has_own_cue(layout, after):
-        return False  # "35 ID R76": the next figure has its own sign
+    own = cue_right(layout, after)
+    whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
+    if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):
+        return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
     thousandths = figure.unit is None and figure.number.style != "decimal"
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"
     if role == "wall":
-        return after.number.value * 2 < figure.number.value
+        inches = figure.unit == "in" and after.unit == "mm"  # 'da 1" spessore 1,65 mm'
+        scale = Decimal("25.4") if inches else 1
+        return after.number.value * 2 < figure.number.value * scale
     if after.link in LISTED and after.unit == figure.unit:
         return after.number.value > figure.number.value * 6
     return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"
@@ -190,7 +205,11 @@ def fits(figure: Figure, cue: Cue) -> bool:
     if cue.role == "quantity":
         counts = unit is None and figure.number.style in ("integer", "words")
         return counts and value <= _MOST_COUNTED and figure.link not in ("times", "slash")
-    if cue.role == "noise" and cue.side == "before" and figure.number.style != "integer":
+    if (
+        cue.role == "noise"
+        and cue.side == "before"
+        and (figure.number.style != "integer" or unit in ("mm", "in", "cm"))
+    ):
         return False  # "RFQ: 1.75 x .083": orders and drawings have whole numbers
     if figure.is_gauge:
         return cue.role == "wall"

@@ -23,6 +23,8 @@ class Found:
 
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
+_WRAPPED = 48
+"""A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
 FILLER_LEFT = word_set(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
@@ -35,6 +37,8 @@ FILLER_LEFT = word_set(
     middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
     máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
+    rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato
+    soldado geschweißtes nahtloses
     mittig comes out reads always hat tiene heeft har"""
 )
 _WHOLE_LIST = word_set("all both each alle beide")
@@ -44,7 +48,7 @@ _FILLER_RIGHT = _WHOLE_LIST | word_set(
 )
 QUALIFIERS = word_set(
     """center centre centro mittig centres aussen außen innen outside inside extérieur intérieur
-    esterno interno buiten binnen mitte"""
+    esterno interno buiten binnen mitte inner outer"""
 )
 """Words that say which radius or diameter it is, between the noun and its number."""
 _NUMBERED = word_set(": = no nr # . - (")
@@ -60,6 +64,10 @@ _LIMITED = word_set(
     "darf nicht groter kleiner dan zijn",
 )
 _OF = word_set("of der des de van")
+_GOES = word_set(
+    "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
+    "sits sit",
+)
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
@@ -96,7 +104,7 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         elif token.kind == "line":
             # "Der Radius / ist außen gemessen 160 mm" is a sentence that was wrapped.
             if not passed & _COPULA:
-                if not _labels_next_line(layout, at - 1):
+                if not _labels_next_line(layout, at - 1) and not _is_wrapped(layout, at, distance):
                     return None
                 crossed = True
         elif token.kind == "gap" or token.text in (":", "="):
@@ -148,6 +156,8 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
             return None  # "the radius in our drawing is 130 mm": not drawing 130
     if cue.role == "id" and "of" in passed:
         return None  # "for the inside of 63.5 x 1.5 tube"
+    if cue.role == "id" and at and layout.tokens[at - 1].text in _GOES:
+        return None  # "a mandrel to go inside 3/8 x .049"
     if cue.role in ("od", "id") and at and names_other_thing(layout, at - 1):
         return Cue("noise")  # "max capacity fi 51"
     return cue
@@ -159,6 +169,12 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
         return False
     alone = at == 0 or layout.tokens[at - 1].kind in ("line", "para")
     return alone or layout.tokens[at].text in (":", "=", "?")
+
+
+def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
+    """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
+    end = layout.tokens[at].start
+    return not distance and end - layout.text.rfind("\n", 0, end) > _WRAPPED
 
 
 def _opens_clause(layout: Layout, at: int) -> bool:
@@ -202,6 +218,14 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     return None
 
 
+def _opens_next_line(layout: Layout, at: int, distance: int) -> bool:
+    """'... Four inch / centerline.': a cue that a broken line carries over, and no label there."""
+    cue, behind = [*layout.tokens[at + 1 : at + 3], None, None][:2]
+    if cue is None or cue.kind != "cue" or not _is_wrapped(layout, at, distance):
+        return False
+    return behind is None or (behind.number is None and behind.text not in (":", "=", "is"))
+
+
 _SUBJECTS = LENGTH_ROLES | {"noise", "die"}
 
 
@@ -219,7 +243,7 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
             if cue is None or (cue.role == "noise" and (distance or bracket)):
                 return None  # '0.058" - the weight guys say': not a weight
             return Found(at, cue, distance)
-        if token.kind == "gap":
+        if token.kind == "gap" or (token.kind == "line" and _opens_next_line(layout, at, distance)):
             pass
         elif token.kind == "material" and distance == 0:
             distance += 1  # "1.75 304 OD"

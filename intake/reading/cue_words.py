@@ -82,15 +82,20 @@ SIZE_CUES: CueWords = (
         radius at center line | neutral axis radius | radius centerline | radius centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
-        mittenradius | biegeradius mitte | radius mitte | biegeradius neutrale faser |
+        mittenradius | hartradius | middenradius | biegeradius mitte | radius mitte |
+        biegeradius neutrale faser |
         biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
         rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
-        rayon à la fibre neutre | rayon de cintrage moyen | rayon de cintrage à l'axe |
+        rayon à la fibre neutre | rayon à la ligne neutre | rayon ligne neutre |
+        rayon de cintrage moyen | rayon de cintrage à l'axe |
         rayon à l'axe neutre | rayon neutre | raggio medio | raggi medi | raggio in asse |
         raggio all'asse | raggio asse | raggio neutro | raggio di curvatura medio |
         raggio medio di curvatura | radios medios | radio medio | radio al eje | radio eje |
-        radio de curvatura medio | radio medio de curvatura | radio a eje | radio neutro |
-        hartlijnradius | hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
+        radio de curvatura medio | radio medio de curvatura | eje de la curva |
+        eje de la curva va a | radio medio de curvado |
+        radio de curvado medio | radio a eje | radio neutro |
+        hartlijnradius | radius op hartlijn | radius op de hartlijn | straal op hartlijn |
+        hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
         centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
         radius to centre | radius to the center | radius to center | 中心半径 | 中心R
@@ -103,7 +108,8 @@ SIZE_CUES: CueWords = (
         to the axis | to the middle | to middle | to the middle of the tube |
         to the middle of the pipe | to mid | to the mid line | on centre | on center |
         from centre | from center | at the centre | at center | center | centre | al centro |
-        a centro | au centre | mittig | zur mitte | in het hart | middle axis | in mezzeria |
+        a centro | au centre | sur l'axe | sull'asse | sur l'axe du tube | mittig | zur mitte |
+        in het hart | middle axis | in mezzeria |
         eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
@@ -145,12 +151,16 @@ SIZE_CUES: CueWords = (
     ("bend_dia", "both", """
         bend diameter | bend dia | bending diameter | hoop diameter | circle diameter |
         coil diameter | mean coil diameter | biegedurchmesser | diamètre de cintrage |
+        cintré au diamètre | cintrés au diamètre | cintrage au diamètre | gebogen auf durchmesser |
+        auf durchmesser gebogen | curvato a diametro | curvado a diámetro | doblado a diámetro |
+        gebogen op diameter |
         diametro di curvatura | ring diameter | diameter of the bend | diameter of bend |
         diameter bend | centreline diameter | centerline diameter | mean diameter
     """),
-    ("bend_dia", "both", "circle"),
+    ("bend_dia", "both", "circle | half circle"),
     ("bend_dia", "after", """
-        hoop | diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
+        diameter half circle | diameter half circles | diameter arc | hoop |
+        diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
         diameter u bend | dia u bend
     """),
     ("centres", "both", """
@@ -184,10 +194,12 @@ OTHER_CUES: CueWords = (
         die | dies | die set | dies set | former | bend die | form block | shoe | block
     """),
     ("label", "both", """
-        thin wall | thin walled | thinwall | heavy wall | thick wall | thick walled | light wall |
+        hollow section | box section | rhs | shs | thin wall | thin walled | thinwall |
+        heavy wall | thick wall | thick walled | light wall |
         dünnwandig | tube | tubes | tubing | pipe | pipes | rohr |
         rohre | rohres | tubo | tubi | tubos |
-        tuyau | tuyaux | buis | buizen | rör | röret | rören | rør |
+        tuyau | tuyaux | caño | caños | tubería | tuberías | cañería | tubazione | tubazioni |
+        buis | buizen | rör | röret | rören | rør |
         røret | rørene | rura | rury | trubka | stainless tube |
         handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension |
         dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset |
@@ -206,13 +218,20 @@ OTHER_CUES: CueWords = (
     ("noise", "both", """
         length | lengths | cut length | leg length | leg | legs | straight | straights |
         tangent | tangents | long | overall length | länge | laenge | schenkellänge |
-        schenkellängen | schenkel | longueur | largo | longitud | lunghezza | lengte | długość |
-        längd | height | width | tall | wide | high | deep | breite | höhe | hauteur | largeur |
+        schenkellängen | schenkel | longueur | largo | sviluppo | développé | desarrollo |
+        developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |
+        długość |
+        längd | height | width | tall | lang | lange | hoch | hohe | haut | alto | alta | alti |
+        alte | hoog |
+        wide | high | deep | breite | höhe | hauteur | largeur |
         ancho | alto | larghezza | altezza | thread | threads | threaded | gewinde | filetage |
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |
         nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |
-        rod diameter | stange | tige | varilla | asta | stang | angle | angles | winkel |
+        rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
+        asta | stang | angle | angles | winkel |
         biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        wall factor | wall ratio | wandfaktor | facteur de paroi | factor de pared |
+        fattore di parete | wandfactor | wall to diameter ratio |
         springback | rückfederung | tolerance | tolerances | toleranz | tol | tolérance |
         tolerancia | tolleranza | tolerantie | clearance | spiel | gap | jeu | play | ovality |
         ovalität | capacity | max capacity | capacity up to | up to | maximum capacity |

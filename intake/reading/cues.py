@@ -39,9 +39,16 @@ def _by_first_word() -> dict[str, _Phrases]:
     }
 
 
+_TUBES = ("rohr", "rohre", "rohres", "rohren", "buis", "buizen", "rör", "rør")
+_LONGEST_TUBE = 6
+
+
 def _known(first: str) -> _Phrases:
     table = _by_first_word()
-    return table.get(first) or (table.get(first[:-1], ()) if first.endswith("s") else ())
+    known = table.get(first) or (table.get(first[:-1], ()) if first.endswith("s") else ())
+    if not known and first.endswith(_TUBES) and len(first) > _LONGEST_TUBE:
+        return table.get("rohr", ())  # "Auspuffrohr", "handrailbuis"
+    return known
 
 
 def longest_cue(first: str) -> int:
@@ -57,7 +64,8 @@ def cues_of(words: Sequence[str]) -> tuple[int, tuple[Cue, ...]]:
     for phrase, cue in _known(words[0]):
         if len(phrase) < length:
             break
-        if len(phrase) <= len(words) and all(map(_same_word, words, phrase)):
+        compound = len(phrase) == 1 and words[0].endswith(_TUBES)
+        if compound or (len(phrase) <= len(words) and all(map(_same_word, words, phrase))):
             length = len(phrase)
             found.append(cue)
     return length, tuple(found)

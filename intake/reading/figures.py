@@ -64,6 +64,10 @@ class Figure:
     negated: bool = False
     context_only: bool = False
     """In a sentence about tooling already owned: names the die, asks for nothing."""
+    put_off: bool = False
+    """Its size is for later, refused, or on the sender's shelf."""
+    points: bool = False
+    """It only says which other size is meant: 'same radius as the 26.9'."""
     corrects: bool = False
     shape: str | None = None
 
@@ -80,7 +84,8 @@ class Figure:
     @property
     def is_measured(self) -> bool:
         """Whether it looks measured: a unit, a decimal, a fraction."""
-        return self.unit in ("in", "mm", "cm") or self.number.style in _EXACT
+        part = self.number.value % 1 != 0  # "two and a quarter"
+        return self.unit in ("in", "mm", "cm") or self.number.style in _EXACT or part
 
     @property
     def schedule(self) -> str:
@@ -143,14 +148,15 @@ class Layout:
         return [other for other in around if other.sentence == figure.sentence]
 
     def sentence_text(self, sentence: int) -> str:
-        """The casefolded text of one sentence; empty where there is none of that number."""
+        """The casefolded text of one sentence, in one line; empty where there is none of that
+        number."""
         text = self._texts.get(sentence)
         if text is None:
             span = self.spans.get(sentence)
             text = ""
             if span is not None:
                 begin, end = self.tokens[span[0]].start, self.tokens[span[1]].end
-                text = self.text[begin:end].casefold()
+                text = self.text[begin:end].replace("\n", " ").casefold()
             self._texts[sentence] = text
         return text
 

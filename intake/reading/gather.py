@@ -5,14 +5,14 @@ from __future__ import annotations
 import re
 from itertools import groupby
 
+from .asked_for import doubt_unasked
 from .figures import Figure, Layout
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .patterns import any_of
 from .sharing import share
+from .withdrawn import label_before, left_over
 
-_UNNAMED = frozenset({"place", "chain"})
-_STRAGGLER = "another tube to bend, or something that only stands beside it?"
 _OWN_ONE = re.compile(
     r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the "
     rf"(?P<which>{any_of('biggest | largest | smallest | first | last | big one | small one')})\b"
@@ -30,27 +30,18 @@ def gather(layout: Layout) -> list[Group]:
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
     groups = _without_owned(layout, groups)
-    _doubt_stragglers(groups)
+    groups = _without_withdrawn(layout, groups)
+    doubt_unasked(layout, groups)
     return groups
 
 
-def _doubt_stragglers(groups: list[Group]) -> None:
-    """A further OD that no word names, with no radius of its own beside sizes that have theirs,
-    may be a box, a machine or a length: all that is read of it is doubted."""
-    for group in groups:
-        figure = group.slots["od"][0] if "od" in group.slots else None
-        if figure is None or figure.how not in _UNNAMED or figure.row is not None:
-            continue
-        others = [other for other in groups if other is not group]
-        poor = "clr" not in group.slots or "clr" in group.shared
-        richer = any("clr" in other.slots and "clr" not in other.shared for other in others)
-        beside = any(
-            other.slots["od"][0].sentence == figure.sentence
-            for other in others
-            if "od" in other.slots
-        )
-        if poor and richer and not beside:
-            group.notes += [(slot, _STRAGGLER) for slot in group.slots]
+def _without_withdrawn(layout: Layout, groups: list[Group]) -> list[Group]:
+    """'On second thought drop 5': the others are left."""
+    labels = [
+        label_before(layout.text, group.anchor.start) if group.anchor is not None else None
+        for group in groups
+    ]
+    return [groups[index] for index in left_over(layout.text, labels)]
 
 
 def _by_column(figures: list[Figure]) -> list[Figure]:

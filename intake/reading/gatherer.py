@@ -49,8 +49,10 @@ class Gatherer:
             following = self.figures[end]
             if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
                 break
-            if self._is_undecided(following):
-                break
+            if self._is_undecided(following) or (
+                following.role == "wall" and following.is_gauge != self.figures[at].is_gauge
+            ):
+                break  # "wall is 12 gauge, .120": one wall, told twice
             if (following.role == "times_d") != (self.figures[at].role == "times_d"):
                 break  # "3D bend, 5 inch CLR": one radius, said twice
             end += 1

@@ -38,6 +38,8 @@ class Group:
     row: Row | None = None
     notes: list[tuple[Slot, str]] = field(default_factory=list)
     """Doubts that arise from grouping: the slot, and why."""
+    doubtful: str = ""
+    """Why it may not be asked for at all: then its count and material are doubted too."""
 
     def copy(self) -> Group:
         """An independent copy whose slots can be replaced."""

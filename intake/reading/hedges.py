@@ -49,13 +49,16 @@ _LIMIT_BEFORE = re.compile(
         "no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than",
         "not (?:less|more|under|over|tighter|smaller|bigger|larger) than | at least | at most",
         r"minimum(?: of)? | min\.? | maximum(?: of)? | max\.? | less than | more than",
-        "greater than | smaller than | larger than | bigger than | tighter than | under | over",
+        "greater than | smaller than | larger than | bigger than | tighter than",
+        # "over an 80 mm radius" is no limit
+        r"(?:under|over)(?!\s(?:an?|our|my|the)\b)",
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
         "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
         "below | above | up to | down to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
-        "au moins | au maximum | minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
+        "au minimum(?: de)? | au moins | au maximum",
+        "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
         "hoogstens | ten minste | maximaal | minimaal | anything (?:over|under|above|below)",
         ">=? | <=? | ≥ | ≤",
     )

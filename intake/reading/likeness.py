@@ -38,8 +38,8 @@ def restates(held: Figure, figure: Figure) -> bool:
         near = Decimal("0.01") if held.role == "wall" else Decimal("0.002")
         if abs(a - b) <= max(a, b) * near:
             return True  # "1.498 by the calipers, so 1.5"
-        if held.unit == figure.unit:
-            return False
+        if held.unit == figure.unit and (held.unit is not None or held.role != "wall"):
+            return False  # but "1.24 wall (1 1/8 x .049)" is one wall, in two units
     return any(abs(a * scale - b) <= b * Decimal("0.012") for scale in _SCALES[1:])
 
 

@@ -27,11 +27,11 @@ def share_lists(layout: Layout) -> None:
     for figure in layout.figures:
         joined = run and figure.link in LISTED and _alike(run[-1], figure)
         if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
-            _share(run)
+            _share(layout, run)
             run, radii = [], False
         run.append(figure)
         radii = radii or figure.role in RADIUS_ROLES
-    _share(run)
+    _share(layout, run)
     _read_triples(layout)
 
 
@@ -107,8 +107,12 @@ def _within(a: Decimal, b: Decimal, times: int) -> bool:
     return min(a, b) > 0 and max(a, b) / min(a, b) <= times
 
 
-def _share(run: list[Figure]) -> None:
+def _share(layout: Layout, run: list[Figure]) -> None:
     """The one role that is named in a list goes to all of it; two roles part it."""
+    named = next((at for at, figure in enumerate(run) if figure.role in _SHARED), 0)
+    if named and _is_named_between(layout, run[named - 1], run[named]):
+        run[named].link = "apart"  # "32 mm, R 80": the 32 is no radius
+        run = run[named:]
     if len(run) < 2:
         return
     values = [figure.number.value for figure in run]
@@ -132,6 +136,19 @@ def _share(run: list[Figure]) -> None:
     for left, right in pairwise(run):
         if left.role is not None and right.role is not None and left.role != right.role:
             right.link = "apart"
+
+
+def _is_named_between(layout: Layout, left: Figure, right: Figure) -> bool:
+    """Whether the sign or word that names the right figure stands between the two."""
+    if right.how == "sign":
+        return right.role in RADIUS_ROLES
+    if right.how != "cue" or right.role not in RADIUS_ROLES:
+        return False
+    return any(
+        cue.role in RADIUS_ROLES and cue.side != "after"
+        for token in layout.between(left, right)
+        for cue in token.cues
+    )
 
 
 def _follows(layout: Layout, left: Figure, right: Figure) -> bool:

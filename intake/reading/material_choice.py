@@ -9,7 +9,7 @@ from ...rules.request import Evidence, Material
 from .figures import Layout
 from .groups import Group
 from .item_numbers import items_after, items_before
-from .materials import MaterialMention
+from .materials import STEELS, MaterialMention
 from .patterns import any_of
 from .text_tables import RowFacts
 
@@ -152,6 +152,8 @@ def _line_start(layout: Layout, place: int) -> int:
 
 def _of(mentions: list[MaterialMention | None]) -> MaterialChoice:
     named = [m for m in mentions if m is not None]
+    if any(m.family in STEELS and not m.base for m in named):
+        named = [m for m in named if not m.base]  # "The steel has 304 printed along it"
     families = list(dict.fromkeys(m.family for m in named))
     first = families[0]
     graded = next((m for m in named if m.family == first and m.grade), None)

@@ -35,11 +35,13 @@ class MaterialMention:
     """'not 304 this time', 'instead of steel', 'we used to use 4130 but'."""
     alternative: bool = False
     """One of two that the sender leaves open: '304 or 316', 'mild, stainless'."""
+    base: bool = False
+    """No more than 'steel', which may be any steel."""
     about_tool: bool = False
     """Not the tube's: the mandrel's, a plating, a firm's name ('bronze mandrel', 'steel yard')."""
 
 
-_STEELS = (Material.CARBON_STEEL, Material.ALLOY_STEEL, Material.STAINLESS_STEEL)
+STEELS = (Material.CARBON_STEEL, Material.ALLOY_STEEL, Material.STAINLESS_STEEL)
 
 
 # What may stand between two words for one and the same material.
@@ -108,7 +110,7 @@ def _common_family(left: Part, right: Part, *, close: bool) -> Material | None:
     if left.family is right.family:
         return left.family
     for one, other in ((left, right), (right, left)):
-        gives_way = (one.kind == "base" and other.family in _STEELS) or (
+        gives_way = (one.kind == "base" and other.family in STEELS) or (
             one.kind == "process" and (other.names or other.kind == "word")
         )
         if gives_way and other.kind != "weak" and (close or other.names):
@@ -150,6 +152,7 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             _grade(text, part.names),
             rejected=rejected,
             alternative=open_choice and not rejected,
+            base=part.kind == "base",
             about_tool=is_about_tool(
                 text, part.start, part.end, family=part.family, graded=bool(part.names)
             ),

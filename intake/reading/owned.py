@@ -33,6 +33,10 @@ _WANTED = whole_words(
     r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
     "nodig | zoeken | offer | supply",
 )
+_REFUSES = re.compile(
+    r"\b(?:don'?t|do not|no need to|needn'?t|not|never|without|nicht|kein\w*|pas|no|non|niet)\s"
+    r"(?:to\s|me\s|any\s)?$"
+)
 _OURS = re.compile(
     r"\b"
     + any_of(
@@ -43,7 +47,8 @@ _OURS = re.compile(
 )
 _REPLACES = whole_words(r"replac\w+ | another | same | spare | again | duplicate | copy of | like")
 _OLD = whole_words(
-    "the old (?:one|tube|mandrel|size|job) | old one | previously | last time | last order",
+    "the old (?:one|tube|mandrel|size|job) | old one | previously",
+    "last (?:time|order)(?!.{0,16}\\b(?:but|different|new|other|another)\\b)",
     "last year | used to | before that | the previous | before,? (?:we|i) (?:always )?"
     "(?:made|used|did|bent|ran|had) | until now (?:we|i) | früher (?:haben|hatten|war)",
     "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
@@ -54,6 +59,7 @@ _AS_IT_WAS = whole_words(
     "prima | vroeger",
 )
 _TODAY = whole_words(
+    "(?:been|was|were) (?:using|running|bending|doing|making|on)",
     "currently | at the moment | right now | these days | so far | today we | momentan | derzeit",
     "zurzeit | actuellement | actualmente | attualmente | nu",
 )
@@ -81,9 +87,8 @@ _TOOL_OWNED = re.compile(
     + r"\b"
 )
 _FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_TOOL = re.compile(
-    rf"^[^;.,]{{0,24}}\b{any_of('mandrels? | one', _MANDREL, _TOOLING, 'it | that')}\b"
-)
+_A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
+_A_TOOL = re.compile(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
 _MANDREL_FOR = re.compile(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
@@ -137,7 +142,10 @@ def _owned_before(
 def _owned_behind(
     layout: Layout, text: str, begin: int, owned: re.Match[str], figures: list[Figure]
 ) -> None:
-    wanted = _WANTED.search(text, owned.end())
+    wanted = next(
+        (m for m in _WANTED.finditer(text, owned.end()) if not _REFUSES.search(text[: m.start()])),
+        None,
+    )
     end = wanted.start() if wanted is not None else len(text)
     kept = (
         wanted is None
@@ -232,14 +240,17 @@ def hear_owned_lists(layout: Layout) -> None:
 
 def hear_owned_lines(layout: Layout) -> None:
     """'Push handle 22 OD, 1.5 wall, 35 CLR, we've this one already': a line that is not wanted."""
-    by_line: dict[int, list[Figure]] = {}
+    by_line: dict[tuple[int, int], list[Figure]] = {}
     for figure in layout.figures:
-        by_line.setdefault(figure.line, []).append(figure)
+        by_line.setdefault((figure.line, figure.sentence), []).append(figure)
     for figures in by_line.values():
         if len(figures) < 2:
             continue
         begin = layout.text.rfind("\n", 0, figures[0].start) + 1
         end = layout.text.find("\n", figures[-1].end)
+        following = layout.after(figures[-1])
+        if following is not None and following.line == figures[-1].line:
+            end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
         after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
         if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
             for figure in figures:

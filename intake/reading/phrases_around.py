@@ -7,12 +7,13 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
+from .phrases_beside import TEMPERS, UNIT, stands_beside
 from .roles import Role
 
-_UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
 _CENTRES = whole_words(
     r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
     "assi | asse | interasse | hart\\w* | centro | centros",
@@ -23,8 +24,8 @@ _LEGS = whole_words(
     "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
 )
 _APART_AFTER = re.compile(
-    _UNIT
-    + r"(?:apart\W{1,3})?(?:(?:measured\s)?(?:from|on|at|between)\s)?"
+    UNIT
+    + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
     + any_of(
         r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
         "axis to axis | d'axe en axe | entre axes",
@@ -45,6 +46,11 @@ _RADIUS_WORD = whole_words(
     "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
     "radio | biegeradius | bogen | straal | bocht",
 )
+_BENT = whole_words(
+    r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
+    r"radio | bieg\w* | bogen | straal | bocht | coude",
+)
+_WORD_OF_TUBE = whole_words("tube | od | dia(?:meter)? | ø | rohr | wall | wand | id | bore")
 _INSIDE_AFTER = re.compile(
     r"^[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
     + any_of(
@@ -56,6 +62,8 @@ _INSIDE_AFTER = re.compile(
 _MEASURED_INSIDE = re.compile(
     r"\b"
     + any_of(
+        r"(?:rohre?|tubes?|tubos?|tubi|buis|buizen|pipe)\b[^.;\d]{0,16}\b(?:innen|inside|dentro"
+        r"|intérieur|binnen)",
         "(?:innen|inside|intérieur|interno|interior|binnen) "
         "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten|it is|is)",
         "(?:gemessen|measured|measures|mesuré|misurato|medido|gemeten) "
@@ -63,57 +71,40 @@ _MEASURED_INSIDE = re.compile(
     )
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
-_FROM_END = re.compile(
-    _UNIT
-    + r"(?:away\s)?(?:back\s)?"
+_OUTSIDE_AFTER = re.compile(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
+_OF_A_SIZE = re.compile(r"^er\b(?!\s(?:reihe|jahre))")
+"""'63,5er Edelstahl'"""
+_ER_WALL = re.compile(r"^er\s+wand")
+_TO_EDGE_AFTER = re.compile(
+    UNIT
+    + r"(?:\w+\s)?(?:to|on|at|along|of|zur|an der|am|auf der|à|sur|au|al|alla|sul|aan de|tot de)\s"
+    + r"(?:the\s|la\s|l['’]|el\s|de\s|der\s)?(?:very\s)?(?P<which>"
     + any_of(
-        r"(?:in\s)?from (?:the|each|either|one|its|both|this|that) (?:\w+\s)?"
-        r"(?:ends?|edges?|weld|face)",
-        r"from (?:the )?(?:tangent|tube end) | vom (?:rohr)?ende | vom rand | du bout",
-        "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
+        "outer | outside | far | outermost | inner | inside | near | innermost | extrados",
+        "intrados",
+        "außenseite | innenseite | außenkante | innenkante | extérieur | intérieur | exterior",
+        "interior | esterno | interno | buitenkant | binnenkant | buitenzijde | binnenzijde",
     )
+    + r")\b(?!\s(?:dia|diameter|od\b))"
 )
-_OF_THESE = re.compile(
-    r"^\s*(?:(?:or so|odd)\s)?"
-    + any_of(
-        r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
-        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
-        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
-    )
+_OUTER_EDGE = re.compile(r"out|far|extr|auß|ext|exterior|est|buiten")
+_BORE_SHARE = Decimal("0.6")
+_PAIR_APART, _NEAR_BEHIND = 60, 32
+"""Characters between OD and bore, and behind the bore, in which it is said which is which."""
+_INNER_WORD = (
+    r"(?:inside|inner|internal(?:ly)?|innen|innere[rn]?|(?:à )?l'intérieur|intérieure?|interior"
+    r"|interno|interna|por dentro|dentro|binnen|bore)"
 )
-_MACHINE_TO = re.compile(
-    r"\b"
-    + any_of(
-        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
-        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
-    )
-    + r"\b[^.;:\d]{0,32}\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
-    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|dia\w*\.?)?\s*$"
+_INNER_BETWEEN = re.compile(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
+_INNER_BEHIND = re.compile(
+    rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:à\s|all['’]|on the\s|van\s)?{_INNER_WORD}\b"
+    r"(?!\s(?:rad|r\b|of))"
 )
 
 
-_OTHER_THING = re.compile(
-    r"\b"
-    + any_of(
-        r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
-        r"bearings? | box(?:es)? | crates? | cartons? | pallets? | rollers? | flat bars?",
-        r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
-        r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
-        r"ringen? | kartons? | kisten?",
-        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
-    )
-    + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
-)
-_RATED = re.compile(
-    r"\b"
-    + any_of(
-        "rated(?: to| for| at)? | mill certs? (?:run|runs|say|show) | certs? (?:run|runs|say|show)",
-        "ausgelegt (?:für|bis) | tolerances? (?:is|are|of)",
-    )
-    + r"\s*(?:about|ca\.?)?\s*$"
-)
 _OUTER = whole_words(
-    "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external"
+    r"au(?:ß|ss)endurchmesser | buitendiameter",
+    "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
 )
 _OUTER_BEFORE = re.compile(
     r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
@@ -133,7 +124,7 @@ _RADIUS_GIVEN = (
         r"\b(?:mit|with|as|at|avec|con|met|à)\s*$"
     ),
     re.compile(
-        _UNIT
+        UNIT
         + any_of(
             "angegeben | genannt | vorgegeben | given | specified | stated | indicated | donné",
             "indiqué | indicado | indicato | opgegeven",
@@ -144,45 +135,73 @@ _RADIUS_GIVEN = (
 
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
+    _hear_pairs(layout)
     for figure in layout.figures:
-        if figure.role is None and not figure.negated and not layout.tokens[figure.token].cues:
+        if figure.role is None and not figure.negated and _may_be_heard(layout, figure):
             role = _role(layout, figure)
             if role is not None:
                 figure.give(role, "cue")
             after = layout.after(figure)
-            if role == "noise" and after is not None and after.link == "range":
+            cut = role == "noise" and after is not None and after.link in LISTED
+            if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
+
+
+def _may_be_heard(layout: Layout, figure: Figure) -> bool:
+    """Whether no sign before a figure says what it is, but for an R that may be a temper."""
+    return not layout.tokens[figure.token].cues or figure.number.value in TEMPERS
+
+
+def _hear_pairs(layout: Layout) -> None:
+    """'25.4 outside, 22.1 inside', 'der Durchmesser ist 50,8 und der innere 48,8': OD and bore."""
+    for right in layout.figures[1:]:
+        left = layout.figures[right.index - 1]
+        if left.sentence != right.sentence or {left.role, right.role} - {None, "od", "id"}:
+            continue
+        a, b = left.number.value, right.number.value
+        if left.negated or right.negated or not a or not _BORE_SHARE < b / a < 1:
+            continue
+        if (left.unit or right.unit) != (right.unit or left.unit) or left.unit == "D":
+            continue
+        between = layout.text[left.end : right.start].casefold()
+        behind = " ".join(layout.text[right.end : right.end + _NEAR_BEHIND].casefold().split())
+        inner = _INNER_BETWEEN.search(between) or _INNER_BEHIND.match(behind)
+        said = re.split(r"[,;.]", behind, maxsplit=1)[0]
+        ahead = layout.text[max(0, left.start - 16) : left.start].casefold()
+        of_radii = any(_RADIUS_WORD.search(words) for words in (between, said, ahead))
+        if inner and len(between) < _PAIR_APART and not of_radii:
+            left.give("od", "cue")
+            right.give("id", "cue")
 
 
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
-    counts = figure.unit is None and figure.number.style == "integer"
-    if _FROM_END.match(after) or (counts and _OF_THESE.match(after)):
-        return "noise"
-    if _RATED.search(before) or _OTHER_THING.search(before) or _counts_bends(layout, figure):
+    if _OF_A_SIZE.match(after) and figure.unit is None:
+        return "wall" if _ER_WALL.match(after) else "od"
+    if stands_beside(layout, figure, before, after):
         return "noise"
     if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
         return "radius"
-    if _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "')):
-        return "noise"
+    edge = _TO_EDGE_AFTER.match(after)
+    if (
+        edge
+        and layout.says(figure.sentence, _BENT)
+        and not _WORD_OF_TUBE.search(before.rpartition(",")[2])
+    ):
+        return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
     if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
         return "centres"
     if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):
         return "od"
+    if _OUTSIDE_AFTER.match(after) and not _RADIUS_WORD.search(before):
+        return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
     inside = _INSIDE_AFTER.match(after) or _MEASURED_INSIDE.search(before) or beside_outer
-    if inside and not _RADIUS_WORD.search(before):
+    after_it = layout.after(figure)
+    whole = after_it is not None and after_it.link == "times"  # "inner: 1.000 x .035"
+    if inside and not whole and not _RADIUS_WORD.search(before):
         return "id"
     return None
-
-
-def _counts_bends(layout: Layout, figure: Figure) -> bool:
-    """'45 at 90 deg and 15 at 30 deg' are bends."""
-    angle = layout.after_in_sentence(figure)
-    if angle is None or not (angle.unit or "").startswith(("noise:°", "noise:deg", "noise:grad")):
-        return False
-    joint = layout.text[figure.end : angle.start].strip().casefold()
-    return figure.unit is None and figure.number.style == "integer" and joint in ("at", "@", "of")
 
 
 def _is_of_legs(layout: Layout, figure: Figure) -> bool:

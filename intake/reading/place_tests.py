@@ -9,6 +9,7 @@ from .patterns import word_set
 from .roles import RADIUS_ROLES
 
 _THIN_INCH = Decimal("0.3")
+_THINNEST_INCH = Decimal("0.01")
 _LARGEST_OD_MM = 220
 _LARGEST_OD_IN = 8
 _THICKEST_MM = 12
@@ -41,6 +42,9 @@ def is_wall_of(layout: Layout, figure: Figure, od: Figure) -> bool:
     if _is_thousandths(layout, od, figure):
         return True
     value = figure.number.value
+    spoken = figure.unit == "in" and figure.number.style in ("words", "speech")
+    if spoken and _THINNEST_INCH <= value < _THIN_INCH:
+        return True  # "sixty-five thousandths"
     if not figure.is_measured or (figure.unit == od.unit and value * 2 >= od.number.value):
         return False
     if figure.unit == "mm" and figure.sentence == od.sentence:

@@ -120,6 +120,8 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         figure.give("radius", "place")  # "a former of 4 inches"
         return
     od = _known(layout, figure, "od") or _unclaimed_tube(layout, figure)
+    if od is None and puts_right(layout, figure):
+        return  # "the former turns out to be 4.5, not 4"
     if od is None:
         figure.give("od" if figure.is_measured else "radius", "place")
     elif figure.number.value > od.number.value:

@@ -16,7 +16,7 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("inside", "inside_r", rf"\b(?:ri|ir)\s?[=:]?\s?{_NUMBER}"),
     ("wall", "wall", any_of(
         r"\b[ts]\s?[=:]\s?(?=[\d.,]) | (?:\b|(?<=x))t(?=\d) | \bs(?=\d[.,]\d)",
-        r"\bwt?\s?[=:]\s?(?=[\d.]) | (?<=[/,;x×]\s)[ts]\s(?=\d[.,]\d)",
+        r"\bwt?\s?[=:]\s?(?=[\d.]) | (?<=[/,;x×|]\s)[ts]\s(?=\d[.,]\d)",
     )),
     ("od", "od", any_of(
         r"\b(?:da|od|de)(?:\s?[=:]\s?|\s?(?=\d\d\s?x)|(?=[\d.]))",

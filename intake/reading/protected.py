@@ -71,6 +71,7 @@ _LED_BY_DIGIT: Kinds = (
     )),
     ("alloy", (r"(?<![\d.,/-])(?:90/10|70/30|80/20|60/40|85/15)\b(?!\s?mm)",)),
     ("code", (
+        r"(?<![\w.,/])00\d{1,4}\b(?![.,]\d|\s?(?:mm|in\b))",  # line 001
         r"(?<![\w.,/])0\d{2,5}[/-]\d{2,4}\b",  # our offer 0338/26
         r"(?<![\w.,/])\d{2,6}(?:[.]\d{3,6})?-\d{3,8}(?:-[\w]{1,6})?\b"
         r"(?!\s?(?:mm|x\b|in\b)|[.,]\d|[x\"])",
@@ -104,6 +105,7 @@ _LED_BY_LETTER: Kinds = (
     )),
     ("steel", (
         r"en\s?1\.\d{4}\b",
+        r"(?-i:T)(?:35|40|50|60)\b(?![.,]\d|\s?mm)",  # titanium, as French norms call it
         # "wall grade 2, 2.25 radius": which grade, not how much
         r"(?:grade|gr|grado|klasse|güte|gatunek)\.?\s?\d{1,2}\b(?![.,/-]\d|\s?(?:mm|in\b|[\"x×]))",
     )),
@@ -121,6 +123,7 @@ _LED_BY_LETTER: Kinds = (
         r"|dia|qty|e|st|s|p|a)\d)[a-z]{1,6}[-_/]?\d{3,}(?:[-_./]?[a-z0-9]{1,8}){0,4}\b",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
+        r"(?-i:[A-Z]{2,6})/\d{1,4}(?:/\d{1,6})+\b",  # ENQ/26/0931
         r"(?:rdo|rda|rfq|rfp|anfrage|angebot|offerta|oferta|offre|offer|inquiry|enquiry|order|ordine"
         r"|pedido|aanvraag|demande|ref|commande|bestellung|request|quote|quotation|auftrag)\b"
         r"\W{0,3}(?:nr\.?|no\.?|n[°º]\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",

@@ -6,14 +6,17 @@ import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
-from .figures import Layout
+from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
+from .units_after import counted_after
 
 Own = dict[int, int | None]
+_MANY_WALLS = 4
+"""A tube is at least so many walls across."""
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
 
@@ -72,10 +75,21 @@ def set_counts_aside(layout: Layout) -> None:
         if at == len(counts):
             return
         after = layout.after(figure)
+        if _is_wall_in_chain(layout, figure):
+            continue
         if after is not None and after.link == "times":
             continue  # "one mandrel: 4 by .120": the 4 is a diameter
         if counts[at].start <= figure.start and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
+
+
+def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:
+    """'16 x 2   R 40   3 Dorne': the 2 is a wall, unless a piece is named right behind it."""
+    before = layout.before(figure) if figure.link == "times" else None
+    if before is None or before.number.value < figure.number.value * _MANY_WALLS:
+        return False
+    between = layout.text[before.end : figure.start].strip().casefold()
+    return between in ("x", "×", "*") and not counted_after(layout.text, figure.number)
 
 
 def _sizes(groups: list[Group]) -> frozenset[int]:

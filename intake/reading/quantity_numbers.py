@@ -10,6 +10,11 @@ from .figures import Layout
 from .phrases import words_of
 
 _GLUED_BEFORE = frozenset("-/:.,+")
+_ITEMS = frozenset(
+    "pos position positie posizione posicion item line ligne linea riga zeile partida regel".split()
+)
+_EACH = frozenset(("each", "every", "per", "je", "por", "par"))
+_ITEM_POINTS = (".", "#", ":")
 _MONEY = frozenset("$€£#§")
 
 
@@ -102,6 +107,8 @@ class Numbers:
         """Whether the word is a number of its own, not a piece of a size, a date or a price."""
         start, end = self.words.start[index], self.words.end[index]
         before = self.words.at(index - 1)
+        if self._numbers_an_item(index):
+            return False
         if index and self.words.end[index - 1] == start:
             if before in _MONEY:
                 return False
@@ -112,6 +119,19 @@ class Numbers:
                 if ahead and self.text[index - 2].isalnum() and not self._ends_range(index):
                     return False
         return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
+
+    def _numbers_an_item(self, index: int) -> bool:
+        """'Pos. 10 Biegedorn', 'Line 2: mandrel': which item, not how many."""
+        named = index - 1
+        while named > 0 and self.text[named] in _ITEM_POINTS:
+            named -= 1
+        if named < 0 or index - named > len(_ITEM_POINTS) or self._is_of_each(named):
+            return False
+        return self.text[named] in _ITEMS and self.words.together(named, index)
+
+    def _is_of_each(self, index: int) -> bool:
+        """Whether 'each' or 'per' stands before: 'each item 2 sets' counts."""
+        return index > 0 and self.text[index - 1] in _EACH
 
     def _ends_range(self, index: int) -> bool:
         """'2-3 mandrels', 'n.3'."""

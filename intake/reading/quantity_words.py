@@ -174,6 +174,7 @@ ASKS_BARE_AFTER = phrases(
     "would be enough | should be enough | will be enough | to start | to begin | for now",
     "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual",
     "like it | just like | the same | of the same | identical",
+    "uno per misura | una per misura | uno por medida | un par taille | één per maat | je größe",
     "per size | per line | per item | per radius | per option | per tube | per head | per die",
     "for each | for every | required | needed | wanted | in total | total | altogether | off",
     "req d",

@@ -34,10 +34,15 @@ _LIMIT = whole_words(
     "(?:bigger|larger) is (?:ok|fine)",
 )
 _EITHER = whole_words("or | oder | ou | o | of | either | if | whether")
+_OPEN = whole_words("or | oder | ou | o | of | if | whether | but | aber | mais | ma | pero | maar")
 _UNSURE = whole_words(
     "we suppose | i suppose | we think | i think | i believe | we believe | not sure | unsure",
     "cannot know | can't tell | acho que | creo que | no sé | não sei | ne sais pas | weiß nicht",
     "don't know | dont know | do not know | maybe | perhaps | probably | i guess | could be",
+    "doesn't say | does not say | no dice | ne dit pas | non dice | zegt niet | sagt nicht",
+    "non so | nobody here | can't say | unclear | no idea | unklar | unsicher | keine ahnung | ob",
+    "geen idee | weet niet | on ne sait pas | sais pas | no sabemos | could (?:also )?be",
+    "ich weiß",
     "might be | vermutlich | vielleicht | peut-être | quizás | forse | misschien",
 )
 _REFERS_BACK = (
@@ -52,6 +57,31 @@ _DENIED = re.compile(
 )
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
+
+
+_TO_CENTRE = whole_words(
+    r"cent(?:re|er)(?:line)?\w* | axis | mitte\w* | achse | rohrmitte | axe | l'axe | eje | asse",
+    "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
+)
+_TO_INSIDE = whole_words(
+    r"outside | outer | außen\w* | extérieur | esterno | buiten\w* | exterior",
+    r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
+    r"all'interno | interno | intern[ae] | binnen\w* | dentro",
+)
+
+
+def doubt_radii(layout: Layout) -> None:
+    """'The arrow could point at the inner edge or the centre, nobody can tell': whatever radius
+    is told, it may be either."""
+    for sentence in layout.spans:
+        if not (layout.says(sentence, _TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
+            continue
+        if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _OPEN)):
+            continue
+        for figure in layout.figures:
+            if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2:
+                figure.role = "radius"
+                figure.notes.append("inside or centreline radius")
 
 
 def refine_radii(layout: Layout) -> None:
@@ -98,6 +128,12 @@ def _words_around(layout: Layout, figure: Figure) -> str:
         if label and (token.text not in QUALIFIERS or before_next):
             end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
             break
+    if before is not None and before.role in ("od", "id"):
+        # "43 intérieur, cintré à R 68": that tells of the figure before
+        commas = (n for n in range(begin, figure.token) if layout.tokens[n].text == ",")
+        begin = next(commas, begin)
+    while begin < figure.token and layout.tokens[begin].text in QUALIFIERS:
+        begin += 1
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
     bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)

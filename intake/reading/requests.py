@@ -117,10 +117,24 @@ def _finished(
     counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
     whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
-    return [
+    finished = [
         _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
         for n, request in enumerate(requests)
     ]
+    return [
+        _wholly_doubted(request, group.doubtful) if group.doubtful else request
+        for request, group in zip(finished, groups, strict=True)
+    ]
+
+
+def _wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
+    """A size that may not be asked for: its material and count are to be confirmed with it."""
+    doubts = list(request.doubts)
+    if request.material is not None and not request.doubt_on("material"):
+        doubts.append(Doubt(field="material", readings=(request.material.value,), why=why))
+    if request.quantity is not None and not request.doubt_on("quantity"):
+        doubts.append(Doubt(field="quantity", readings=(str(request.quantity),), why=why))
+    return request.model_copy(update={"doubts": tuple(doubts)})
 
 
 def _of_tooling(own: OwnText) -> str:

@@ -99,6 +99,9 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list
     group = groups[number]
     anchor = group.anchor
     if anchor is not None and layout.says(anchor.sentence, _SAME):
+        meant = _pointed_to(layout, groups, anchor)
+        if meant is not None and slot in meant.slots:
+            return meant.slots[slot]
         before = next((g for g in reversed(groups[:number]) if slot in g.slots), None)
         if before is not None:
             return before.slots[slot]
@@ -115,6 +118,14 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list
             return closing.slots[slot]
     return _said_in_sentence(groups[number + 1 :], anchor, slot) or _said_of_each(
         layout, groups, slot
+    )
+
+
+def _pointed_to(layout: Layout, groups: list[Group], anchor: Figure) -> Group | None:
+    """The group whose OD a figure after ``anchor`` names again: 'same radius as the 26.9'."""
+    values = {f.number.value for f in layout.in_sentence(anchor.sentence) if f.points}
+    return next(
+        (g for g in groups if "od" in g.slots and g.slots["od"][0].number.value in values), None
     )
 
 

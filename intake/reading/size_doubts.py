@@ -18,6 +18,8 @@ _SAME = Decimal("0.011")
 """Two forms of one value may differ by this share before they contradict (38 mm / 1-1/2 in)."""
 _SAME_OD = Decimal("0.004")
 """ODs nearer than this are one size in two units (38 mm / 1-1/2 in differ by 0.26 %)."""
+_TIGHTEST = Decimal("1.05")
+"""No mandrel bends tube on so small a multiple of its OD (common practice, no source)."""
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
@@ -90,6 +92,16 @@ def _doubt_notes(size: Sizing) -> None:
                 _doubt_note(size, note, field)
     for slot, why in size.group.notes:
         size.doubt(LENGTH_OF[slot], why)
+    _doubt_tight(size)
+
+
+def _doubt_tight(size: Sizing) -> None:
+    """A radius hardly larger than the tube: likelier another figure, or to the inside."""
+    od, clr = size.lengths["od"], size.lengths["clr"]
+    if od is None or clr is None or size.radius_role == "times_d":
+        return
+    if clr <= od * _TIGHTEST:
+        size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
 
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:

@@ -15,6 +15,10 @@ from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 _NOT_ALONE = frozenset({"od", "id", "label"})
 """'Tube', 'outside' and 'diameter' are said of too many things to be sure from afar."""
 
+_CLAUSE_ENDS = frozenset(
+    {",", ";", ".", ":", "but", "and", "und", "et", "y", "e", "en", "if", "when"}
+)
+
 
 def assign_by_sole_cue(layout: Layout) -> bool:
     """Give the open figure of a sentence the one role that the sentence names and nothing has.
@@ -27,6 +31,8 @@ def assign_by_sole_cue(layout: Layout) -> bool:
         if not open_figures or any(f.link not in LISTED for f in open_figures[1:]):
             continue
         role = _sole_role(layout, sentence, figures, open_figures[0])
+        if role is None:
+            role = _role_of_clause(layout, figures, open_figures[0])
         if role is None and _are_tubes(layout, sentence, figures, open_figures):
             for figure in open_figures:
                 figure.give("od", "place")
@@ -60,6 +66,27 @@ def _are_tubes(
 
 def _is_open(figure: Figure) -> bool:
     return figure.role is None and not figure.negated and figure.is_measured
+
+
+def _role_of_clause(layout: Layout, figures: list[Figure], figure: Figure) -> Role | None:
+    """'..., épaisseur 2,5 mm, rayon à la ligne neutre 135 mm': the one length that is named
+    between the figure before and this one, where nothing else of the sentence has it."""
+    before = layout.before(figure)
+    first = layout.spans[figure.sentence][0]
+    if before is not None and before.sentence == figure.sentence:
+        first = before.token + 1
+    named: list[Role] = []
+    for token in layout.tokens[first : figure.token]:
+        cue = next((cue for cue in token.cues if cue.side != "after"), None)
+        if cue is not None and cue.role in LENGTH_ROLES:
+            named.append(cue.role)
+        elif named and (cue is not None or token.text in _CLAUSE_ENDS or token.kind == "para"):
+            return None
+    if len(named) != 1 or named[0] in _NOT_ALONE:
+        return None
+    kind = "radius" if named[0] in RADIUS_ROLES else named[0]
+    held = {"radius" if f.role in RADIUS_ROLES else f.role for f in figures if f.role is not None}
+    return named[0] if kind not in held else None
 
 
 def _sole_role(layout: Layout, sentence: int, figures: list[Figure], figure: Figure) -> Role | None:

@@ -15,6 +15,7 @@ from .gatherer import MOST_GROUPS
 from .groups import Group
 from .habits import usual_unit
 from .layout import lay_out
+from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
 from .phrases_around import hear_phrases
@@ -24,7 +25,8 @@ from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
-from .radius_kind import refine_radii
+from .radius_kind import doubt_radii, refine_radii
+from .restated import join_names, join_restated
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
@@ -80,7 +82,11 @@ def read_stretch(
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
     share_lists(layout)
+    join_restated(layout)
+    join_names(layout)
+    assign_leftovers(layout)
     refine_radii(layout)
+    doubt_radii(layout)
     note_names(layout)
     mark_changes(layout)
     groups = gather(layout)

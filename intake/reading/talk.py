@@ -7,7 +7,9 @@ from itertools import pairwise
 from .corrections import hear_corrections
 from .figures import Layout
 from .hedges import hear_capacity, hear_hedges
+from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
+from .restated import hear_references
 
 
 def listen(layout: Layout) -> None:
@@ -18,6 +20,8 @@ def listen(layout: Layout) -> None:
     hear_ours(layout)
     hear_owned_lines(layout)
     hear_owned_lists(layout)
+    hear_not_now(layout)
+    hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
 

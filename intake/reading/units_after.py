@@ -10,12 +10,14 @@ from .numbers import Number
 from .patterns import any_of, word_set
 
 _TIMES_D = any_of(
-    r"x\s?(?:the\s)?(?:tube\s)? | \*\s?",
+    r"x\s?(?:the\s)?(?:tube\s|outside\s|outer\s)? | \*\s?",
+    r"-?\s?fach(?:e[nrs]?)?\s(?:des|vom|der)\s",
     r"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s"
     r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
 )
 _DIAMETER = any_of(
-    r"durchmesser | diam[èe]tre | di[áa]metro | o\.?d\b\.? | d\b | dia(?:meters?|\b)",
+    r"(?:rohr)?(?:au(?:ß|ss)en)?durchmessers? | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b | da\b",
+    r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten)?diameter",
     r"diameters?\b | Ø",
 )
 # "3D" is a radius, but not in "3D drawing", "D: 40" or "D'Angelo".
@@ -70,7 +72,7 @@ _COUNTED = re.compile(
     r" ?-?\s?"
     + any_of(
         r"more\s | such\s | of\s(?:these|those|them)\s? | identical\s | new\s | different\s",
-        r"test\s | other\s | sample\s | full\s",
+        r"test\s | other\s | sample\s | full\s | spare\s | extra\s | replacement\s",
     )
     + "?"
     + any_of(
@@ -100,6 +102,8 @@ _NOT_INCH = word_set(
 _SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
 _NO_MEASURE = re.compile(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
+_THINNEST_MILS = 12
+"""No tube to be bent has a thinner wall (common practice, no source)."""
 _TO_QUOTE = 16
 """How far before a figure a quotation may begin that its mark ends."""
 
@@ -141,10 +145,19 @@ def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfte
         if number.style not in ("integer", "words", "speech") or not 0 <= number.value <= 40:
             return UnitAfter(None, number.end)
         return UnitAfter((match["system"] or "ga").casefold(), match.end())
+    if match["thou"] and match["thou"].casefold().startswith("mil"):
+        return UnitAfter("thou" if _is_thousandths(text, match, number) else "mm", match.end())
     for name in ("mm", "cm", "thou", "swg", "bwg"):
         if match[name]:
             return UnitAfter(name, match.end())
     return UnitAfter("D", match.end())
+
+
+def _is_thousandths(text: str, match: re.Match[str], number: Number) -> bool:
+    """Whether 'mil' is a thousandth of an inch: '65 mil wall'. To a British ear it is a millimetre:
+    '35 mil tube, 2 mil wall'."""
+    wall = re.match(r"\s?-?(?:wall|thick|w\b)", text[match.end() : match.end() + 8])
+    return wall is not None and number.value >= _THINNEST_MILS
 
 
 def measures(text: str, place: int) -> bool | None:

@@ -38,10 +38,7 @@ LEFT_OUT_FAULTS: dict[str, str] = {
 _THIRD_IN_INCHES = "a radius told by its place only is taken in mm, in inches not"
 _SIDE_BY_SIDE = "two mm figures side by side are not OD and wall, as two in inches are"
 OTHER_UNIT_FAULTS: dict[str, str] = {
-    "dev/us-227.eml": "'identical OD, but 4130 in .095' is a wall, 'in 2.413 mm' is none",
-    "dev/hd-209.eml": _THIRD_IN_INCHES,
     "dev/mt-215.eml": _THIRD_IN_INCHES,
-    "dev/us-106.eml": "'everything we run is .065 304' is a wall, '1.651 mm 304' is none",
     "dev/us-207.eml": _SIDE_BY_SIDE,
     "dev2/estimator-1.eml": _THIRD_IN_INCHES,
     "dev2/korea-3.eml": _THIRD_IN_INCHES,

@@ -9,6 +9,14 @@ from __future__ import annotations
 
 import pytest
 
+from .cases_asked_for import (
+    BESIDE,
+    IN_WORDS,
+    NAMED_FROM_AFAR,
+    PERHAPS,
+    TAKEN_BACK,
+    TOLD_AGAIN,
+)
 from .cases_doubts import DOUBTS
 from .cases_metric import METRIC
 from .cases_not_sizes import NO_SIZE, NOISE
@@ -29,6 +37,7 @@ FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
+    TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
 )  # fmt: skip
 
 

@@ -1,0 +1,160 @@
+"""Lengths spelled out in German, French, Spanish, Italian and Dutch: 'vierzig Millimeter'.
+
+Only with a unit behind them: 'un', 'six' and 'due' alone are other words, or counts.
+"""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from .numbers import Number
+from .patterns import any_of
+
+_SMALL: dict[str, int] = {
+    word: value
+    for value, words in enumerate(
+        (
+            "",
+            "ein eins eine einen einem un une uno una één een",
+            "zwei deux dos due twee",
+            "drei trois tres tre drie",
+            "vier quatre cuatro quattro",
+            "fünf fuenf cinq cinco cinque vijf",
+            "sechs six seis sei zes",
+            "sieben sept siete sette zeven",
+            "acht huit ocho otto",
+            "neun neuf nueve nove negen",
+            "zehn dix diez dieci tien",
+            "elf onze once undici",
+            "zwölf zwoelf douze doce dodici twaalf",
+            "dreizehn treize trece tredici dertien",
+            "vierzehn quatorze catorce quattordici veertien",
+            "fünfzehn fuenfzehn quinze quince quindici vijftien",
+            "sechzehn seize dieciséis dieciseis sedici zestien",
+            "siebzehn dix-sept diecisiete diciassette zeventien",
+            "achtzehn dix-huit dieciocho diciotto achttien",
+            "neunzehn dix-neuf diecinueve diciannove negentien",
+        )
+    )
+    for word in words.split()
+}
+_TENS: dict[str, int] = {
+    word: value * 10
+    for value, words in enumerate(
+        (
+            "",
+            "",
+            "zwanzig vingt veinte venti twintig",
+            "dreißig dreissig trente treinta trenta dertig",
+            "vierzig quarante cuarenta quaranta veertig",
+            "fünfzig fuenfzig cinquante cincuenta cinquanta vijftig",
+            "sechzig soixante sesenta sessanta zestig",
+            "siebzig soixante-dix setenta settanta zeventig",
+            "achtzig quatre-vingts ochenta ottanta tachtig",
+            "neunzig quatre-vingt-dix noventa novanta negentig",
+            "hundert einhundert cent cien cento honderd",
+        )
+    )
+    for word in words.split()
+}
+_HALVES: dict[str, Decimal] = {
+    "anderthalb": Decimal("1.5"), "anderthalbe": Decimal("1.5"), "eineinhalb": Decimal("1.5"),
+    "zweieinhalb": Decimal("2.5"), "dreieinhalb": Decimal("3.5"), "viereinhalb": Decimal("4.5"),
+    "anderhalve": Decimal("1.5"), "anderhalf": Decimal("1.5"), "tweeënhalf": Decimal("2.5"),
+}  # fmt: skip
+_PARTS = {
+    word: Decimal(1) / under
+    for under, words in (
+        (2, "halb halbes halber halbe demi demie medio media mezzo mezza half halve"),
+        (4, "viertel quart cuarto quarto kwart"),
+        (8, "achtel huitième octavo ottavo achtste"),
+    )
+    for word in words.split()
+}
+
+
+def _compounds() -> dict[str, int]:
+    """'zweiundvierzig', 'cuarenta y dos', 'quarantadue', 'tweeënveertig': 21 to 99."""
+    found: dict[str, int] = {}
+    units = {w: v for w, v in _SMALL.items() if 0 < v < 10}
+    for ten, tens in ((word, value) for word, value in _TENS.items() if value < 100):
+        for word, value in units.items():
+            found[f"{word}und{ten}"] = found[f"{word}en{ten}"] = found[f"{word}ën{ten}"] = (
+                tens + value
+            )
+            found[f"{ten}-{word}"] = found[f"{ten} {word}"] = tens + value
+            found[f"{ten} y {word}"] = found[f"{ten} et {word}"] = tens + value
+            joined = ten[:-1] if word[0] in "aeiou" else ten
+            found[joined + word] = tens + value
+    return found
+
+
+_WHOLE: dict[str, Decimal] = {
+    **{word: Decimal(value) for word, value in {**_compounds(), **_TENS, **_SMALL}.items()},
+    **_HALVES,
+}
+_UNIT = (
+    r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"
+    r"|(?P<inch>zoll|pouces?|pulgadas?|pollic[ei]|duims?|inch(?:es)?))"
+)
+_AND = any_of("und | et | y | e | en | ed")
+_PART = rf"(?:\s{_AND}\s(?:une?\s|una?\s|ein(?:e|en)?\s|een\s)?(?P<{{}}>{'|'.join(_PARTS)})\b)?"
+_SPELLED = re.compile(
+    rf"(?P<whole>{'|'.join(sorted(map(re.escape, _WHOLE), key=len, reverse=True))})\b"
+    + _PART.format("part")
+    + rf"\s{_UNIT}"
+    + _PART.format("after"),
+    re.IGNORECASE,
+)
+_HALF_ALONE = re.compile(rf"(?P<whole>{'|'.join(_PARTS)})\s(?:de\s|di\s)?{_UNIT}", re.IGNORECASE)
+STARTS = frozenset(word.split()[0].split("-")[0] for word in (*_WHOLE, *_PARTS))
+"""The words that a spelled length may begin with."""
+
+
+_WALL_WORD = any_of(
+    "dick | dik | stark | wand\\w* | di parete | de paroi | d'épaisseur | di spessore | de pared",
+    "de espesor",
+)
+_WALL_BEFORE = re.compile(
+    r"\b(?:paroi|épaisseur|parete|spessore|pared|espesor|wand\w*)\s"
+    r"(?:de |di |von |van |est |è |ist )?$",
+    re.IGNORECASE,
+)
+_HALVED = re.compile(
+    rf"(?:(?P<half>{'|'.join(_HALVES)})|(?P<whole>{'|'.join(w for w in _SMALL if w)})\s{_AND}\s"
+    rf"(?:ein\s|een\s)?(?P<part>{'|'.join(_PARTS)}))\b(?=(?P<wall>\s{_WALL_WORD})?)",
+    re.IGNORECASE,
+)
+
+
+def _halved_at(text: str, place: int) -> Number | None:
+    """'anderhalf dik', 'paroi un et demi': a wall in millimetres, where the word wall is beside."""
+    match = _HALVED.match(text, place)
+    if match is None:
+        return None
+    if match["wall"] is None and not _WALL_BEFORE.search(text[max(0, place - 24) : place]):
+        return None
+    if match["half"]:
+        value = _HALVES[match["half"].casefold()]
+    else:
+        value = Decimal(_SMALL[match["whole"].casefold()]) + _PARTS[match["part"].casefold()]
+    return Number(match.start(), match.end(), (value,), "words", unit="mm")
+
+
+def spelled_at(text: str, place: int) -> Number | None:
+    """The length in words that starts there, unit and all, or None."""
+    match = _SPELLED.match(text, place)
+    if match is not None:
+        value = _WHOLE[" ".join(match["whole"].casefold().split())]
+        value += sum(
+            (_PARTS[match[name].casefold()] for name in ("part", "after") if match[name]),
+            Decimal(0),
+        )
+    else:
+        match = _HALF_ALONE.match(text, place)
+        if match is None:
+            return _halved_at(text, place)
+        value = _PARTS[match["whole"].casefold()]
+    unit = "mm" if match["mm"] else "in"
+    return Number(match.start(), match.end(), (value,), "words", unit=unit)

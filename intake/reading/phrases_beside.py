@@ -1,0 +1,165 @@
+"""What a whole phrase tells to be no part of a size: a length, a machine, a box, an angle."""
+
+from __future__ import annotations
+
+import re
+
+from .figures import Figure, Layout
+from .patterns import any_of, whole_words
+
+UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
+"""A unit that may stand between a number and the words behind it."""
+_RADIUS_WORD = whole_words(
+    "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
+    "radio | biegeradius | bogen | straal | bocht",
+)
+_ACROSS = re.compile(UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
+_ROUND = whole_words("circle | diameter | curve[ds]? | arc | radius | ring | half | bend | bent")
+_WHEELS = re.compile(
+    r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
+    r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
+)
+_OLD_TOOL = re.compile(
+    r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
+    r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
+)
+_ON_A_MACHINE = re.compile(
+    UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
+)
+TEMPERS = frozenset({220, 250, 290})
+_COPPER_BEFORE = re.compile(r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en 1057|cu-dhp)\w*\s*$")
+_ANGLE_BEFORE = re.compile(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
+_ANGLES = frozenset({45, 90, 135, 180, 360})
+_FROM_END = re.compile(
+    UNIT
+    + r"(?:away\s)?(?:back\s)?"
+    + any_of(
+        r"(?:in\s)?from (?:the|each|either|one|its|both|this|that) (?:\w+\s)?"
+        r"(?:ends?|edges?|weld|face)",
+        r"from (?:the )?(?:tangent|tube end) | vom (?:rohr)?ende | vom rand | du bout",
+        "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
+    )
+)
+_OF_THESE = re.compile(
+    r"^\s*(?:(?:or so|odd)\s)?"
+    + any_of(
+        r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
+        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
+        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
+    )
+)
+_MACHINE_TO = re.compile(
+    r"\b"
+    + any_of(
+        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
+        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
+    )
+    + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
+    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?\s*$"
+)
+_OTHER_THING = re.compile(
+    r"\b"
+    + any_of(
+        r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
+        r"bearings? | box(?:es)? | crates? | cartons? | pallets? | rollers? | flat bars?",
+        r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
+        r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
+        r"ringen? | kartons? | kisten?",
+        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
+    )
+    + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+)
+_ACROSS_A_HOOP = re.compile(
+    r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
+    r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
+)
+_BUILDING_WALL = re.compile(
+    r"\b(?:to|from|off|against|along|on|through) (?:the|a|my|our) wall\b[^.;,\d]{0,12}$"
+)
+_CUT_TO = re.compile(
+    r"\b"
+    + any_of(
+        "cut (?:off )?(?:to|at)(?: length)? | trimmed to | cropped to | sheared to | sawn to",
+        "abgelängt auf | geschnitten auf | zugeschnitten auf | coupés? à | cortad[oa]s? a",
+        "tagliat[oaie] a | gezaagd op | standing | stands | reach(?:es)? | travel(?: is| of)?",
+    )
+    + r"\s*(?:about|ca\.?)?\s*$"
+)
+_OF_TUBE = re.compile(
+    UNIT
+    + any_of(
+        r"of (?:straight |spare |raw )?(?:tube|tubing|pipe|material|stock|straight|length|hose)\b",
+        "de (?:tube|tubo|tuyau) | di tubo | van de buis | rohr(?:länge|stück) | lang\\b | long\\b",
+        r"(?:is |ist )?(?:too short|enough|long enough|spare|left over|to hold)\b",
+    )
+)
+_RATED = re.compile(
+    r"\b"
+    + any_of(
+        "rated(?: to| for| at)? | mill certs? (?:run|runs|say|show) | certs? (?:run|runs|say|show)",
+        "ausgelegt (?:für|bis) | tolerances? (?:is|are|of)",
+    )
+    + r"\s*(?:about|ca\.?)?\s*$"
+)
+_LONG_MM, _LONG_IN = 120, 8
+"""A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
+
+
+def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    """Whether the words around a figure, casefolded, say that it measures another thing."""
+    return (
+        _is_angle(figure, before, after)
+        or _is_temper(layout, figure, before)
+        or _is_length(layout, figure, before, after)
+        or _is_of_machine(before, after)
+        or _counts(figure, after)
+        or _counts_bends(layout, figure)
+        or any(
+            words.search(before)
+            for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _OLD_TOOL, _RATED, _OTHER_THING)
+        )
+    )
+
+
+def _is_angle(figure: Figure, before: str, after: str) -> bool:
+    """'after the 180.'"""
+    bare = figure.unit is None and figure.number.value in _ANGLES
+    return bare and _ANGLE_BEFORE.search(before) is not None and not after.strip(" .,;)")
+
+
+def _is_length(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    if _FROM_END.match(after) or _ACROSS_A_HOOP.search(before):
+        return True
+    if figure.number.value < (_LONG_IN if figure.unit == "in" else _LONG_MM):
+        return False
+    across = _ACROSS.match(after) and not layout.says(figure.sentence, _ROUND)
+    return bool(across or _OF_TUBE.match(after))
+
+
+def _is_of_machine(before: str, after: str) -> bool:
+    reach = _MACHINE_TO.search(before) and not _RADIUS_WORD.match(after.lstrip(' "'))
+    return bool(reach or _ON_A_MACHINE.match(after))
+
+
+def _counts(figure: Figure, after: str) -> bool:
+    """'450 of these'"""
+    counts = figure.unit is None and figure.number.style == "integer"
+    return counts and _OF_THESE.match(after) is not None
+
+
+def _is_temper(layout: Layout, figure: Figure, before: str) -> bool:
+    """'Kupferrohr R220', '(R290)': a temper of copper tube (EN 1057), where no mm stands."""
+    written = layout.text[figure.start : figure.end]
+    if figure.number.value not in TEMPERS or not written.upper().startswith("R"):
+        return False
+    bracket = layout.text[max(0, figure.start - 1) : figure.start] == "("
+    return bracket or _COPPER_BEFORE.search(before) is not None
+
+
+def _counts_bends(layout: Layout, figure: Figure) -> bool:
+    """'45 at 90 deg and 15 at 30 deg' are bends."""
+    angle = layout.after_in_sentence(figure)
+    if angle is None or not (angle.unit or "").startswith(("noise:°", "noise:deg", "noise:grad")):
+        return False
+    joint = layout.text[figure.end : angle.start].strip().casefold()
+    return figure.unit is None and figure.number.style == "integer" and joint in ("at", "@", "of")
