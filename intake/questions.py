@@ -1,17 +1,17 @@
 """The questions in a message, and the approved answer that fits each, if one does.
 
-Cautious on purpose: an answer goes into the reply only when every key word of one of its phrases
-is there and no other answer fits as well. A question without an answer is listed for a person.
+Sentence by sentence, from the sender's own words. Which answer fits is scored in ``matching.py``;
+a question that none fits well enough is listed for a person, and counted by the weekly report.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from functools import lru_cache
 
 from . import words_questions as words
 from .answers import Answer
+from .matching import matcher
 from .model import OwnText, Question
 from .templates import default_templates
 
@@ -33,10 +33,13 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
-_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)?|\d+", re.UNICODE)
+_WORD = re.compile(r"[^\W\d_]{2,}")
 
 _ABBREVIATIONS = frozenset(words.ABBREVIATIONS.split())
-_SMALL_WORDS = frozenset(words.SMALL_WORDS.split())
+_JOINT = re.compile(
+    r",?\s(?:and|und|et|y|e|en|&|plus|also)\s|,\s|\s?/\s?(?=[^\W\d_])", re.IGNORECASE
+)
+"""What may part two questions in one sentence."""
 _BREAK = re.compile(
     r"\n[ \t\r\f\v]*\n|[?!]+(?=[\s\"'”’)]|$)"
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
@@ -62,61 +65,23 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
             continue
         said.add(spaced)
-        answer = match_answer(sentence, known)
-        if _asks(spaced, answer) and (answer is None or answer not in said):
-            found.append(Question(surface=sentence, answer=answer))
-            said.add(answer or spaced)
+        for part in _parts(sentence, known):
+            match = matcher(known).match(part)
+            answer = match.answer
+            if _asks(" ".join(part.split()), answer) and (answer is None or answer not in said):
+                found.append(Question(surface=part, answer=answer, score=match.score))
+                said.add(answer or spaced)
     return tuple(found)
 
 
-def match_answer(surface: str, answers: Iterable[Answer]) -> str | None:
-    """The name of the approved answer that fits a question, None where none or several do.
-
-    An answer fits when all key words of one of its phrases stand in ``surface`` in their order and
-    near each other, and none of its ``unless`` words does. The phrase with most key words wins; a
-    tie is None.
-    """
-    tokens = _tokens(surface)
-    present = frozenset(tokens)
-    scores = [(answer.name, _score(answer, tokens, present)) for answer in answers]
-    best = max((score for _, score in scores), default=0)
-    fitting = [name for name, score in scores if score == best]
-    return fitting[0] if best > 0 and len(fitting) == 1 else None
-
-
-@lru_cache(maxsize=4096)
-def key_words(phrase: str) -> tuple[str, ...]:
-    """The words of a phrase that must be in a question: small words left out, endings cut."""
-    return tuple(token for token in _tokens(phrase) if token not in _SMALL_WORDS)
-
-
-def _score(answer: Answer, tokens: list[str], present: frozenset[str]) -> int:
-    """How many key words of the answer's best phrase stand in the question, 0 for no fit."""
-    keys = (key_words(phrase) for phrase in answer.phrases)
-    fitting = [k for k in keys if present.issuperset(k) and _stand_in(k, tokens)]
-    if not fitting:
-        return 0
-    said = f" {' '.join(tokens)} "
-    if any(f" {' '.join(_tokens(word))} " in said for word in answer.unless):
-        return 0
-    return max(map(len, fitting))
-
-
-def _stand_in(keys: tuple[str, ...], tokens: list[str]) -> bool:
-    """Whether all keys stand in ``tokens`` in their order, two words a key and some apart at most.
-
-    A phrase of one key word ("price") fits only a question of a few words ("price?").
-    """
-    if len(keys) < 2:
-        return bool(keys) and keys[0] in tokens and sum(t.isalpha() for t in tokens) <= 6
-    if all(key.isalpha() for key in keys):
-        tokens = [token for token in tokens if token.isalpha()]  # a size in between is no distance
-    reach = 2 * len(keys) + 2
-    for start in (i for i, token in enumerate(tokens) if token == keys[0]):
-        stretch = iter(tokens[start : start + reach])
-        if all(key in stretch for key in keys):
-            return True
-    return False
+def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
+    """A sentence that asks two things with two answers as two slices, any other whole."""
+    for joint in _JOINT.finditer(sentence):
+        halves = [sentence[: joint.start()], sentence[joint.end() :]]
+        matches = [matcher(known).match(half) for half in halves]
+        if len({match.answer for match in matches} - {None}) == 2:
+            return [half.strip() for half in halves]
+    return [sentence]
 
 
 def _sentences(own: OwnText) -> Iterator[str]:
@@ -174,14 +139,10 @@ def _asks(spaced: str, answer: str | None) -> bool:
     if answer is not None:
         return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
-    words_in_it = [token for token in _tokens(spaced) if token.isalpha()]
-    return len(words_in_it) > 1 and _may_ask(spaced) and not _requests(spaced)
+    return len(_WORD.findall(spaced)) > 1 and _may_ask(spaced) and not _requests(spaced)
 
 
 def _requests(spaced: str) -> bool:
     """Whether it is the plain request: 'can you make ...', '1.75 x .083, do you have it?'."""
     return any(_REQUEST.match(clause) for clause in (spaced, spaced.rpartition(", ")[2]))
 
-
-def _tokens(text: str) -> list[str]:
-    return [words.SAME.get(word, word) for word in _WORD.findall(text.casefold())]

@@ -23,7 +23,7 @@ from ..rules.assessment import (
 from ..rules.request import Doubt, Material, SizeRequest
 from .drafting import draft
 from .model import Address, Attachment, Kind, Message, OwnText, Question
-from .questions import key_words
+from .matching import phrase_terms
 from .reply_facts import Facts
 from .templates import (
     ANSWER_SUFFIX,
@@ -96,7 +96,7 @@ def _owners(shop_folder: Path | None) -> Iterator[str]:
 
 def _answers(templates: Templates) -> Iterator[BadTemplate]:
     """Faults of the answers' settings: unreadable, too vague a phrase, a phrase claimed twice."""
-    claimed: dict[tuple[str, ...], str] = {}
+    claimed: dict[frozenset[str], str] = {}
     for file in templates.files(ANSWER_SUFFIX, ANSWERS):
         try:
             answer = templates.answer(file)
@@ -106,7 +106,7 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
         if not answer.phrases:
             yield BadTemplate(file, None, "it has no phrases, so no question would find it.")
         for phrase in answer.phrases:
-            keys = key_words(phrase)
+            keys = phrase_terms(phrase)
             if not keys:
                 yield BadTemplate(file, None, f"phrase {phrase!r} has no word that tells it apart.")
             elif claimed.setdefault(keys, file) != file:
