@@ -53,6 +53,9 @@ class Answer(Frozen):
     """Words that show that something else is asked; with one of them the answer stays out."""
     needs: tuple[Need, ...] = ()
     """What has to be known of the bend for the asker's own figures to stand in it."""
+    for_a_person: bool = False
+    """Questions that a person answers by hand, always: they are told to be without an answer. The
+    text is then a note for whoever answers, and stands in no reply."""
     source: str
     approved_by: str
     approved_on: date

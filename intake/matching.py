@@ -21,11 +21,16 @@ from . import words_terms as words
 from .answers import Answer
 from .terms import nearest, terms
 
-UNKNOWN = 1.3
+UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
 SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
 ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
-ENOUGH = 58
+LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word))
+ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
+OTHERWISE_ASKED = 0.75
+"""'Can you make a mandrel?' is not 'what do you make mandrels of?', though most words are the same."""
+PE, QE = 0.5, 0.5
+ENOUGH = 56
 """From this score on an answer is used."""
 AHEAD = 4
 """By so much the best answer has to be ahead of the next."""
@@ -44,6 +49,8 @@ class Match:
     """The name of the one that came nearest, whether or not it is used."""
     phrase: str = ""
     """The phrase of it that came nearest."""
+    strange: bool = False
+    """Whether the question has words that no answer knows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +58,7 @@ class _Phrase:
     text: str
     terms: frozenset[str]
     weight: float
+    heaviest: str
 
 
 class Matcher:
@@ -73,36 +81,42 @@ class Matcher:
             ),
             reverse=True,
         )
+        strange = any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
         if not scored:
-            return Match(None, 0, None)
+            return Match(None, 0, None, strange=strange)
         score, name, phrase = scored[0]
         behind = scored[1][0] if len(scored) > 1 else 0.0
-        fits = score >= ENOUGH and score - behind >= AHEAD
-        return Match(name if fits else None, round(score), name, phrase)
+        fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
+        return Match(name if fits else None, round(score), name, phrase, strange)
+
 
     def _best_phrase(self, name: str, told: Sequence[str]) -> tuple[float, str]:
         vocabulary = self._vocabulary[name]
-        asked_weight = sum(map(self._weight_asked, told))
-        if not asked_weight:
+        shared = sum(self._weights[term] for term in told if term in vocabulary)
+        strange = sum(
+            self._weights.get(term, UNKNOWN)
+            for term in told
+            if term not in vocabulary and term not in ASIDE
+        )
+        if not shared:
             return 0.0, ""
-        shared = sum(self._weights.get(term, 0.0) for term in told if term in vocabulary)
-        of_question = shared / asked_weight
+        of_question = shared / (shared + strange)
         present = frozenset(told)
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
-            mass = sum(self._weights[term] for term in phrase.terms & present)
-            if not mass:
-                continue
+            met = phrase.terms & present
+            if met <= ASIDE:
+                continue  # "clr 4.875" is no question of what a CLR is
+            mass = sum(self._weights[term] for term in met)
             of_phrase = mass / phrase.weight
-            score = 100 * math.sqrt(of_phrase * of_question) * mass / (mass + HALF_MASS)
+            score = 100 * of_phrase**PE * of_question**QE * mass / (mass + HALF_MASS)
+            if (asks := phrase.terms & ASKING_WORDS) and not asks & present:
+                score *= OTHERWISE_ASKED
+            if phrase.heaviest not in present:
+                score *= OTHERWISE_ASKED
             if score > best:
                 best, best_text = score, phrase.text
         return best * self._scale, best_text
-
-    def _weight_asked(self, term: str) -> float:
-        if term in ASIDE:
-            return 0.0
-        return self._weights.get(term, UNKNOWN)
 
     def _known(self, asked: Iterable[str]) -> list[str]:
         """The terms, those misspelt put right where one term of the phrases is near."""
@@ -119,6 +133,10 @@ class Matcher:
     @cached_property
     def _unless(self) -> Mapping[str, tuple[str, ...]]:
         return {a.name: tuple(" ".join(terms(one)) for one in a.unless) for a in self._answers}
+
+    @cached_property
+    def _for_a_person(self) -> frozenset[str]:
+        return frozenset(answer.name for answer in self._answers if answer.for_a_person)
 
     @cached_property
     def _scale(self) -> float:
@@ -144,13 +162,21 @@ class Matcher:
     @cached_property
     def _weights(self) -> Mapping[str, float]:
         used = Counter(term for terms_ in self._vocabulary.values() for term in terms_)
-        return {term: math.log(1 + len(self._answers) / n) for term, n in used.items()}
+        return {
+            term: math.log(1 + len(self._answers) / n)
+            for term, n in used.items()
+        }
 
     @cached_property
     def _phrases(self) -> Mapping[str, tuple[_Phrase, ...]]:
         return {
             name: tuple(
-                _Phrase(text, found, sum(self._weights[t] for t in found))
+                _Phrase(
+                    text,
+                    found,
+                    sum(self._weights[t] for t in found),
+                    max(found, key=lambda t: (self._weights[t], t)),
+                )
                 for text, found in split
                 if found
             )
@@ -160,6 +186,12 @@ class Matcher:
     @cached_property
     def _vocabulary_in_order(self) -> tuple[str, ...]:
         return tuple(sorted(self._weights))
+
+
+def says_little(sentence: str) -> bool:
+    """Whether a sentence has no word of its own: 'Why?', 'Is that a problem?', 'Can you quote?'"""
+    told = {term for term in terms(sentence) if term not in SMALL and term not in ASIDE}
+    return told <= LITTLE
 
 
 @lru_cache(maxsize=4096)

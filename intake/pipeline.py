@@ -31,6 +31,11 @@ if TYPE_CHECKING:
     from .answers import Answer
     from .templates import Templates
 
+PRICE = "price-and-lead-time"
+"""The answer that fits what anybody may ask, whatever he wants to buy."""
+PLAIN = 70
+"""From this score on an answer that fits tells what kind of message it is."""
+
 
 @dataclass(frozen=True, slots=True)
 class Understanding:
@@ -60,15 +65,18 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     sizes = reading.requests
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
+    questions = find_questions(own, answers)
     found = Found(
         sizes=len(sizes),
         in_files=in_files > 0,
         radius_only=bool(sizes) and radii,
         completes=reading.completes,
         tube_quoted=reading.tube_quoted,
+        answered=any(
+            q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions
+        ),
     )
     kind, why = classify_person(message, own, found)
-    questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from . import words_questions as words
 from .answers import Answer
-from .matching import matcher
+from .matching import Match, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
 
@@ -33,6 +33,11 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
+_TOOL = re.compile(
+    r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d|\b(?:mandr|dorn|doorn|anima)",
+    re.IGNORECASE,
+)
+"""What a plain request for tooling has in it: figures, or the tool."""
 _WORD = re.compile(r"[^\W\d_]{2,}")
 
 _ABBREVIATIONS = frozenset(words.ABBREVIATIONS.split())
@@ -60,16 +65,25 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     found: list[Question] = []
     # Asked in the subject and again in the body, or twice in the body: once is enough.
     said: set[str] = set()
-    for sentence in _sentences(own):
+    before: slice | None = None
+    for place in _sentences(own):
+        sentence = own.text[place]
         spaced = " ".join(sentence.split())
+        last, before = before, place
         if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
             continue
         said.add(spaced)
         for part in _parts(sentence, known):
-            match = matcher(known).match(part)
+            match, surface = matcher(known).match(part), part
+            if last is not None and says_little(part):
+                # "It wrinkles inside. Why?" asks with the sentence before.
+                joined = own.text[last.start : place.stop]
+                both = matcher(known).match(joined)
+                if "\n\n" not in joined and both.answer and both.score >= match.score:
+                    match, surface = both, joined
             answer = match.answer
-            if _asks(" ".join(part.split()), answer) and (answer is None or answer not in said):
-                found.append(Question(surface=part, answer=answer, score=match.score))
+            if _asks(" ".join(part.split()), match) and (answer is None or answer not in said):
+                found.append(Question(surface=surface, answer=answer, score=match.score))
                 said.add(answer or spaced)
     return tuple(found)
 
@@ -77,14 +91,17 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
 def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
     """A sentence that asks two things with two answers as two slices, any other whole."""
     for joint in _JOINT.finditer(sentence):
-        halves = [sentence[: joint.start()], sentence[joint.end() :]]
+        halves = [sentence[: joint.start()].strip(), sentence[joint.end() :].strip()]
+        if not (_ASKS.match(halves[0]) and _ASKS.match(halves[1])):
+            continue
         matches = [matcher(known).match(half) for half in halves]
         if len({match.answer for match in matches} - {None}) == 2:
-            return [half.strip() for half in halves]
+            return halves
     return [sentence]
 
 
-def _sentences(own: OwnText) -> Iterator[str]:
+def _sentences(own: OwnText) -> Iterator[slice]:
+    """Where the sentences of the sender's own words stand, without their greetings."""
     # The subject of an earlier mail asks what was asked then, not what is asked now.
     start = 0 if own.subject_counts else min(own.body_start, len(own.text))
     text = own.text
@@ -96,9 +113,9 @@ def _sentences(own: OwnText) -> Iterator[str]:
         else:
             end = found.end() if found.group().strip() else found.start()
             stop = found.end()
-        sentence = _without_lead_in(text[start:end])
-        if sentence and len(sentence) <= LONGEST_SENTENCE:
-            yield sentence
+        place = _without_lead_in(text, start, end)
+        if 0 < place.stop - place.start <= LONGEST_SENTENCE:
+            yield place
         start = stop
 
 
@@ -116,12 +133,16 @@ def _is_abbreviation(text: str, stop: int) -> bool:
     )
 
 
-def _without_lead_in(sentence: str) -> str:
-    """The sentence without the greeting, bullet or 'also,' that it begins with: still a slice."""
+def _without_lead_in(text: str, start: int, end: int) -> slice:
+    """The sentence without the greeting, bullet or 'also,' that it begins with."""
     for pattern in (_GREETING, _LEAD_IN, _LEAD_IN):
-        if lead := pattern.match(sentence):
-            sentence = sentence[lead.end() :]
-    return sentence.strip()
+        if lead := pattern.match(text, start, end):
+            start = lead.end()
+    while start < end and text[start].isspace():
+        start += 1
+    while end > start and text[end - 1].isspace():
+        end -= 1
+    return slice(start, end)
 
 
 def _may_ask(spaced: str) -> bool:
@@ -132,17 +153,18 @@ def _may_ask(spaced: str) -> bool:
     )
 
 
-def _asks(spaced: str, answer: str | None) -> bool:
-    """Whether a sentence is a question; ``answer`` is the approved answer that would fit it."""
+def _asks(spaced: str, match: Match) -> bool:
+    """Whether a sentence is a question, given the approved answer that would fit it."""
     if _PLEASANTRY.match(spaced):
         return False
-    if answer is not None:
+    if match.answer is not None:
         return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
-    return len(_WORD.findall(spaced)) > 1 and _may_ask(spaced) and not _requests(spaced)
+    if len(_WORD.findall(spaced)) < 2 or not _may_ask(spaced):
+        return False
+    return not _requests(spaced) or not (_TOOL.search(spaced) or says_little(spaced))
 
 
 def _requests(spaced: str) -> bool:
     """Whether it is the plain request: 'can you make ...', '1.75 x .083, do you have it?'."""
     return any(_REQUEST.match(clause) for clause in (spaced, spaced.rpartition(", ")[2]))
-

@@ -14,9 +14,10 @@ from functools import lru_cache
 from . import words_terms as words
 
 _TERM = re.compile(
-    r"(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
+    r"(?P<dofbend>(?<!\w)d of (?:the )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)|(?P<word>[^\W\d_]+)"
 )
+_WITH_UNIT = re.compile(r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')(?!\w)")
 _ENDINGS = (
     "ements", "ations", "ement", "ation", "ungen", "ings", "ing", "ung", "ies", "ed", "es", "en",
     "s", "e", "n",
@@ -41,6 +42,8 @@ def _term(found: re.Match[str]) -> str:
     if d := found["d"]:
         times = float(d.rstrip("d ").replace(",", "."))
         return "1d" if times < 1.3 else "nd"
+    if found["dofbend"]:
+        return "dofbend"
     word = found.group()
     word = words.SAME.get(word, word)
     return stem(word)
@@ -70,4 +73,5 @@ def nearest(term: str, known: Sequence[str]) -> str | None:
 
 def _plain(text: str) -> str:
     folded = unicodedata.normalize("NFKD", text.casefold().replace("’", "'"))
-    return "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
+    bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
+    return _WITH_UNIT.sub(" ", bare)

@@ -9,12 +9,13 @@ from __future__ import annotations
 _VERB = r"(?:is|are|was|does|do|did|can|could|would|should|will|shall|has|have|might)"
 
 ASKS_WITHOUT_MARK = (
-    rf"what\s(?:{_VERB}|about|kind|size|else|info\w*|details?)\b",
-    rf"how\s(?:{_VERB}|much|many|long|tight|soon|fast|about|to)\b",
+    r"what(?:['’]?s\s|\s(?!(?:i|we|you|he|they|it)\b))",
+    r"how\s(?!i\b|we\b|it\b)\w+",
+    r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
-    r"(?:do|does|should|must|can|could|may|will|would)\s(?:i|we|you|it|they|one|that|this)\b",
-    r"(?:is|are)\s(?:it|there|that|this|they|these|you)\b",
+    r"(?:do|does|did|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
+    r"|those|there|the|an?|your|my|both|bends?|tubes?|mandrels?|\d\S*)\b",
     # German, French, Spanish, Italian, Dutch
     r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
     r"|eng|gro[sß]{1,2}|brauch\w*|hei[sß]{1,2}t|bedeutet)\b",

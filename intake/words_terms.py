@@ -14,7 +14,7 @@ SMALL_WORDS = """
     ist sind fur und een het van voor en que es se a al del en con por un una unos las ich wir sie man
     mir uns zu im am bei mit auf es je j nous vous on il ce c qu y o e i gli del della dei nel che si mi
     vi ci ik we u jullie dat om te is zijn kan kann konnen pouvez peut puedo pueden posso si può puo
-    muss moet doit dois debe deve devo get got getting go going gonna
+    muss moet doit dois debe deve devo get got getting go going gonna from r
 """
 """Words that say nothing of what is asked."""
 
@@ -25,15 +25,25 @@ ASIDE = """
     normally roughly about approx approximately around someone somebody anybody anyone word plain
     plainly idea think guess say said says mention mentions mentioning keep always here now today
     then than but because proper properly exact want like wants try trying see
-    inch inches mm millimetre od clr id material steel mild stainless dom erw chromoly moly carbon
-    alloy inox acier acero acciaio staal stahl edelstahl 304 316 4130 ss cs sus tube pipe rohr tubo
+    inch inches od clr id material steel mild stainless dom erw chromoly moly carbon
+    alloy inox acier acero acciaio staal stahl edelstahl 304 316 4130 ss cs sus tube rohr tubo
     buis bend bending degree degrees grad deg x per each both sample example bitte danke gern
     plait merci hola gracias grazie bedankt graag ueberhaupt uberhaupt eigentlich etwa circa
     dafur dazu davon hier so auch noch denn mal habe haben hat avons avez avoir tengo tenemos hay
-    abbiamo hebben nun nur schon
+    abbiamo hebben nun nur schon 3d custom day heard called call work find handle stuff thing things mandrel give days week weeks these such
 """
 """Words that may stand beside a question without making it another: they never weigh against an
 answer, and weigh for it only where its own phrase has them."""
+
+ASKING_WORDS = "what how why where when who"
+"""Words that say which sort of thing is asked for; 'which' is one with 'what'."""
+
+LITTLE = """
+    what how why when which where who from problem issue matter much many that case reason possible ok
+    need make work fix quote price offer supply stock help back list provide order look following below
+    enquiry inquiry avoid stop prevent cure happening trick remedy
+"""
+"""Words that say nothing without the sentence before: "Why?", "Is that a problem?"."""
 
 _MADE_ONE = """
 advise: advice
@@ -76,7 +86,7 @@ gauge: gage gauges ga calibre
 grease: fett graisse grasa grasso vet
 how: how's wie comment como come hoe
 inside: inner interior interieur interno interna internal innen innenbogen binnen intrados
-last: lasts lasting dauert dure dura halt lebensdauer
+last: lasts lasting dure dura halt lebensdauer
 lead: leadtime
 leg: legs schenkel
 legal: legally erlaubt
@@ -88,7 +98,7 @@ mean: means meaning bedeutet heisst signifie significa betekent define definitio
 measure: measured measuring measurement measurements messen misst messe mesurer mido medir misurare misuro meten meet
 measures: masse medidas misure mesures maten
 minimum: min minimal minimale minimaler minimo minima smallest kleinste kleinster kleinsten tightest least mindest
-mm: millimetre millimetres millimeter millimeters metric metrisch metrico
+metric: millimetre millimetres millimeter millimeters mm metrisch metrico
 need: required require requires needed needs necessary notig necessaire necesito necesario necesaria necessario nodig brauche braucht brauchen benotigen faut serve servono besoin falta
 neutral: neutre
 number: anzahl nombre numero aantal
@@ -121,7 +131,8 @@ stretch: stretches stretching elongation dehnung
 tangent: tangente tangentenpunkt tangency
 temper: tempers
 thick: thickness thicknesses dick dicke epaisseur espesor spessore dikte
-thin: thinner thinning thins thinned thinnest dunn dunner amincissement amincit adelgaza adelgazamiento assottiglia assottigliamento dunne
+thin: thinner thinning thins thinned dunn dunner amincissement amincit adelgaza adelgazamiento assottiglia assottigliamento dunne
+thinnest: dunnste dunnsten
 thread: threads threaded gewinde filetage rosca filetto draad schroefdraad
 titanium: titan titane titanio ti
 tube: tubes tubing rohr rohre tubo tubi tubos buis buizen
@@ -130,8 +141,7 @@ use: used using uses
 wall: walls wand wandstarke wandstarken wanddicke wanddikte wandung paroi pared parete
 wear: wears wearing wore worn verschleiss usure
 weld: welds welded welding soudure saldatura soldadura geschweisst soude saldato soldado gelast
-what: whats was que cosa wat qu'est quoi
-which: welche welcher welches welchen welchem quel quelle quels quelles cual cuales quale quali welk welke
+what: whats was cosa wat quoi which welche welcher welches welchen welchem quel quelle quels quelles cual cuales quale quali welk welke
 where: wo ou donde dove waar
 why: warum wieso weshalb pourquoi perche waarom woher porque
 wiper: wipers faltenglatter antigrinza antiarrugas plooienstrijker
