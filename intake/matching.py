@@ -59,6 +59,8 @@ class _Phrase:
     terms: frozenset[str]
     weight: float
     heaviest: str
+    is_common: bool
+    """Whether it has only words that stand in every request."""
 
 
 class Matcher:
@@ -105,8 +107,10 @@ class Matcher:
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
             met = phrase.terms & present
-            if met <= ASIDE:
-                continue  # "clr 4.875" is no question of what a CLR is
+            if met <= ASIDE or (phrase.is_common and not phrase.terms <= present):
+                # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
+                # what mandrels are made of.
+                continue
             mass = sum(self._weights[term] for term in met)
             of_phrase = mass / phrase.weight
             score = 100 * of_phrase**PE * of_question**QE * mass / (mass + HALF_MASS)
@@ -176,6 +180,7 @@ class Matcher:
                     found,
                     sum(self._weights[t] for t in found),
                     max(found, key=lambda t: (self._weights[t], t)),
+                    found <= LITTLE | ASIDE,
                 )
                 for text, found in split
                 if found

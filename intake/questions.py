@@ -75,7 +75,7 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         said.add(spaced)
         for part in _parts(sentence, known):
             match, surface = matcher(known).match(part), part
-            if last is not None and says_little(part):
+            if last is not None and says_little(part) and not _wants_an_offer(part):
                 # "It wrinkles inside. Why?" asks with the sentence before.
                 joined = own.text[last.start : place.stop]
                 both = matcher(known).match(joined)
@@ -163,6 +163,11 @@ def _asks(spaced: str, match: Match) -> bool:
     if len(_WORD.findall(spaced)) < 2 or not _may_ask(spaced):
         return False
     return not _requests(spaced) or not (_TOOL.search(spaced) or says_little(spaced))
+
+
+def _wants_an_offer(part: str) -> bool:
+    spaced = " ".join(part.split())
+    return _requests(spaced) or _ASKS_PRICE.search(spaced) is not None
 
 
 def _requests(spaced: str) -> bool:

@@ -27,7 +27,7 @@ ASIDE = """
     then than but because proper properly exact want like wants try trying see
     inch inches od clr id material steel mild stainless dom erw chromoly moly carbon
     alloy inox acier acero acciaio staal stahl edelstahl 304 316 4130 ss cs sus tube rohr tubo
-    buis bend bending degree degrees grad deg x per each both sample example bitte danke gern
+    buis bend bending degree degrees grad deg x per each both example wall bitte danke gern
     plait merci hola gracias grazie bedankt graag ueberhaupt uberhaupt eigentlich etwa circa
     dafur dazu davon hier so auch noch denn mal habe haben hat avons avez avoir tengo tenemos hay
     abbiamo hebben nun nur schon 3d custom day heard called call work find handle stuff thing things mandrel give days week weeks these such
@@ -41,7 +41,7 @@ ASKING_WORDS = "what how why where when who"
 LITTLE = """
     what how why when which where who from problem issue matter much many that case reason possible ok
     need make work fix quote price offer supply stock help back list provide order look following below
-    enquiry inquiry avoid stop prevent cure happening trick remedy
+    enquiry inquiry send subject item items piece pieces two three avoid stop prevent cure happening trick remedy
 """
 """Words that say nothing without the sentence before: "Why?", "Is that a problem?"."""
 
@@ -74,7 +74,6 @@ crack: cracks cracking cracked split splits splitting reisst reissen riss fissur
 delivery: delivered deliver lieferzeit liefern livraison livrer entrega consegna levertijd leveren
 detail: details particular particulars
 diameter: durchmesser diametre diametro
-die: dies
 difference: differences different differ unterschied unterschiede unterscheidet differenza diferencia verschil verschillen
 expect: expected expecting rechnen
 factor: factors wandfaktor
@@ -84,7 +83,7 @@ forward: forwards advance avance avancer vor
 gall: galls galling galled frisst fressen grippage grippe gripado grippa vreet
 gauge: gage gauges ga calibre
 grease: fett graisse grasa grasso vet
-how: how's wie comment como come hoe
+how: wie comment como hoe
 inside: inner interior interieur interno interna internal innen innenbogen binnen intrados
 last: lasts lasting dure dura halt lebensdauer
 lead: leadtime
@@ -141,8 +140,8 @@ use: used using uses
 wall: walls wand wandstarke wandstarken wanddicke wanddikte wandung paroi pared parete
 wear: wears wearing wore worn verschleiss usure
 weld: welds welded welding soudure saldatura soldadura geschweisst soude saldato soldado gelast
-what: whats was cosa wat quoi which welche welcher welches welchen welchem quel quelle quels quelles cual cuales quale quali welk welke
-where: wo ou donde dove waar
+what: whats cosa wat quoi which welche welcher welches welchen welchem quel quelle quels quelles cual cuales quale quali welk welke
+where: wo donde dove waar
 why: warum wieso weshalb pourquoi perche waarom woher porque
 wiper: wipers faltenglatter antigrinza antiarrugas plooienstrijker
 without: ohne sans sin senza zonder
