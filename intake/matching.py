@@ -30,7 +30,7 @@ ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in
 OTHERWISE_ASKED = 0.75
 """'Can you make a mandrel?' is not 'what do you make mandrels of?', though most words are the same."""
 PE, QE = 0.5, 0.5
-ENOUGH = 56
+ENOUGH = 58
 """From this score on an answer is used."""
 AHEAD = 4
 """By so much the best answer has to be ahead of the next."""

@@ -14,7 +14,7 @@ ASKS_WITHOUT_MARK = (
     r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
-    r"(?:do|does|did|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
+    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
     r"|those|there|the|an?|your|my|both|bends?|tubes?|mandrels?|\d\S*)\b",
     # German, French, Spanish, Italian, Dutch
     r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
@@ -32,6 +32,15 @@ ASKS_ANYWHERE = (
     r"(?:advi[sc]e|clarify|explain|suggest|recommend|mention|inform|confirm|tell\s(?:me|us)|let\s(?:me|us)\sknow)\b",
     r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
     r"(?:let|tell)\s(?:me|us)\s(?:know\s)?(?:if|whether|what|which|how|when|why)\b",
+    r",\s(?:so\s|and\s|but\s|or\s)?(?:what(?:['’]?s)?|how|why|when|where|which)\s(?:is|are|was|do|does|did|can|could|should"
+    r"|would|will|far|much|many|long|tight|thick|thin|often|big|exactly|that|kind|sort|type)\b",
+    r",\s(?:so\s|and\s|but\s|or\s)?(?:do|does|is|are|can|could|should|will|would)\s(?:i|we|you|it|they|that|this|the|a|an|one)\b",
+    r"\b(?:not\s(?:quite\s)?sure|unsure|no\sidea|don['’]?t\s(?:know|understand|get)|confused|puzzled|curious)\s"
+    r"(?:about\s|as\sto\s|on\s)?(?:what|how|why|when|where|which|whether|if|the)\b",
+    r"\b(?:need|want|looking\sfor|after)\s(?:some\s|a\sbit\sof\s|your\s)?(?:advice|guidance|info\w*|recommendations?)\b",
+    r"\bquestions?\s(?:about|on|regarding|re)\b|\bany\s(?:idea|tips?|advice|recommendations?)\b|\bclear\s(?:that|this|it)\sup\b",
+    r"\b(?:explain|clarify|tell\s(?:me|us))\s(?:the|what|how|why|when|which|where|whether|if|about)\b",
+    r"\bwhats?\s(?:that|this|it|is)\b|\bhow\s(?:do|does|can|should|far|much|many|long|to)\s(?:i|we|you|it|they|a|the|of)\b",
     r"\bbitte\s(?:\w+\s){0,3}(?:mitteilen|erklären|erläutern|angeben|sagen)|bitte\sum\s(?:auskunft|mitteilung|angabe)",
     r"\bmerci\sde\s(?:\w+\s)?(?:indiquer|préciser|dire|expliquer)",
     r"\bpor\sfavor,?\s(?:indi\w+|expli\w+|dígan\w+)",
