@@ -7,18 +7,19 @@ out from what is known. Worked out when an answer asks for it, not before.
 from __future__ import annotations
 
 from collections.abc import Callable
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_UP, Decimal
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from ..rules.advance import advance_by_table
+from ..rules.assessment import Assessment, Decision
 from ..rules.needed import mandrel_need
-from ..rules.request import Material, Shape
+from ..rules.request import Material, Shape, SizeRequest
 from ..rules.units import MM_PER_INCH, both_units, converted_in, format_in, format_mm
+from .wording import ratio
 from .wording_tool import mandrel_words, plain, round_to
 
 if TYPE_CHECKING:
-    from ..rules.assessment import Assessment
     from ..rules.sheet import Figure
     from ..rules.shop import Shop
     from .reply_facts import Words
@@ -27,9 +28,13 @@ if TYPE_CHECKING:
 class BendWords:
     """``bend`` in the answers. Text, '' for unknown; lengths in both units, the sender's first."""
 
-    def __init__(self, assessment: Assessment, shop: Shop, words: Words) -> None:
+    def __init__(self, assessment: Assessment | None, shop: Shop | None, words: Words) -> None:
+        """``assessment`` None: nothing is known, everything is ''."""
+        if assessment is None:
+            assessment = Assessment(request=SizeRequest(), decision=Decision.ASK)
         self._assessment = assessment
         self._request = assessment.request
+        self._limits = shop.limits if shop else None
         self._shop = shop
         self._words = words
 
@@ -48,6 +53,12 @@ class BendWords:
     def clr(self) -> str:
         """The radius, in both units."""
         return self._length(self._request.clr_mm)
+
+    @property
+    def radius(self) -> str:
+        """'6 in' or '114 mm': the radius in the sender's unit alone."""
+        mm = self._request.clr_mm
+        return "" if mm is None else f"{self._short(mm, wall=False)} {self._request.written_in}"
 
     @property
     def od(self) -> str:
@@ -73,13 +84,13 @@ class BendWords:
     def wall_factor(self) -> str:
         """OD / wall, to one decimal."""
         value = self._assessment.wall_factor
-        return "" if value is None else format(value.quantize(Decimal("0.1"), ROUND_HALF_UP), "f")
+        return ratio(value, self._limits.wall_factor_max.value) if self._limits else ""
 
     @property
     def d_of_bend(self) -> str:
         """CLR / OD, to one decimal: '3.0'."""
         value = self._assessment.d_of_bend
-        return "" if value is None else format(value.quantize(Decimal("0.1"), ROUND_HALF_UP), "f")
+        return ratio(value, self._limits.d_of_bend_min.value) if self._limits else ""
 
     @property
     def need(self) -> str:
@@ -95,16 +106,17 @@ class BendWords:
     def smallest_clr(self) -> str:
         """The smallest CLR for this OD by the shop's limit."""
         od = self._request.od_mm
-        return "" if od is None else self._length(od * self._shop.limits.d_of_bend_min.value)
+        if od is None or self._limits is None:
+            return ""
+        return self._length(od * self._limits.d_of_bend_min.value)
 
     @property
     def thinnest_wall(self) -> str:
         """The thinnest wall for this OD by the shop's limit, rounded up, never below it."""
         od = self._request.od_mm
-        if od is None:
+        if od is None or self._limits is None:
             return ""
-        least = od / self._shop.limits.wall_factor_max.value
-        return self._rounded_up(least)
+        return self._rounded_up(od / self._limits.wall_factor_max.value)
 
     @property
     def diameter(self) -> str:
@@ -225,7 +237,7 @@ class BendWords:
     def _sheet(self) -> dict[str, Figure]:
         from ..rules.sheet import sheet
 
-        sections = sheet(self._assessment, self._shop)
+        sections = sheet(self._assessment, self._shop) if self._shop else ()
         return {figure.name: figure for section in sections for figure in section.figures}
 
     def _figure(self, formula: Callable[..., object]) -> Figure | None:
@@ -273,4 +285,4 @@ class BendWords:
 
 
 def _up(value: Decimal, step: str) -> Decimal:
-    return value.quantize(Decimal(step), "ROUND_UP")
+    return value.quantize(Decimal(step), ROUND_UP)

@@ -49,6 +49,8 @@ class Understanding:
     requests: tuple[SizeRequest, ...] = ()
     questions: tuple[Question, ...] = ()
     notes: tuple[str, ...] = ()
+    spoken_of: tuple[SizeRequest, ...] = ()
+    """Sizes that a question is about, though none is asked for: for the figures of its answer."""
 
 
 def understand(message: Message, answers: Iterable[Answer] | None = None) -> Understanding:
@@ -82,7 +84,8 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)
-    return Understanding(message, own, kind, why, requests, questions, notes)
+    spoken_of = sizes if kind is Kind.QUESTION else ()
+    return Understanding(message, own, kind, why, requests, questions, notes, spoken_of)
 
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:
@@ -171,6 +174,8 @@ def _answered(
     uses = safety_uses("\n\n".join(words))
     message, today = said.message, _day_of(said.message, shop)
     assessments = tuple(assess(request, shop, uses, today=today) for request in said.requests)
+    about = said.spoken_of if any(question.answer for question in said.questions) else ()
+    spoken_of = tuple(assess(request, shop, uses, today=today) for request in about)
     return Result(
         message=message,
         kind=said.kind,
@@ -178,7 +183,15 @@ def _answered(
         assessments=assessments,
         questions=said.questions,
         draft=draft(
-            message, said.kind, assessments, said.questions, said.own, shop, templates, uses
+            message,
+            said.kind,
+            assessments,
+            said.questions,
+            said.own,
+            shop,
+            templates,
+            uses,
+            spoken_of,
         ),
         notes=said.notes,
     )

@@ -50,6 +50,8 @@ _BREAK = re.compile(
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
     r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"
 )
+PLAIN = 80
+"""From this score on the second half of a sentence asks without a question word of its own."""
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -92,10 +94,12 @@ def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
     """A sentence that asks two things with two answers as two slices, any other whole."""
     for joint in _JOINT.finditer(sentence):
         halves = [sentence[: joint.start()].strip(), sentence[joint.end() :].strip()]
-        if not (_ASKS.match(halves[0]) and _ASKS.match(halves[1])):
+        if not _ASKS.match(halves[0]):
             continue
-        matches = [matcher(known).match(half) for half in halves]
-        if len({match.answer for match in matches} - {None}) == 2:
+        first, second = (matcher(known).match(half) for half in halves)
+        # "How much thinning and springback?" has one question word for both.
+        asks = _ASKS.match(halves[1]) is not None or second.score >= PLAIN
+        if first.answer and second.answer and first.answer != second.answer and asks:
             return halves
     return [sentence]
 

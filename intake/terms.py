@@ -18,6 +18,7 @@ _TERM = re.compile(
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)|(?P<word>[^\W\d_]+)"
 )
 _WITH_UNIT = re.compile(r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')(?!\w)")
+_CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
 _ENDINGS = (
     "ements", "ations", "ement", "ation", "ungen", "ings", "ing", "ung", "ies", "ed", "es", "en",
     "s", "e", "n",
@@ -74,4 +75,4 @@ def nearest(term: str, known: Sequence[str]) -> str | None:
 def _plain(text: str) -> str:
     folded = unicodedata.normalize("NFKD", text.casefold().replace("’", "'"))
     bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
-    return _WITH_UNIT.sub(" ", bare)
+    return _CENTRE_LINE.sub("centerline", _WITH_UNIT.sub(" ", bare))

@@ -27,7 +27,7 @@ ASIDE = """
     then than but because proper properly exact want like wants try trying see
     inch inches od clr id material steel mild stainless dom erw chromoly moly carbon
     alloy inox acier acero acciaio staal stahl edelstahl 304 316 4130 ss cs sus tube rohr tubo
-    buis bend bending degree degrees grad deg x per each both example wall bitte danke gern
+    buis bend bending degree degrees grad deg x per each both example wall radius centerline bitte danke gern
     plait merci hola gracias grazie bedankt graag ueberhaupt uberhaupt eigentlich etwa circa
     dafur dazu davon hier so auch noch denn mal habe haben hat avons avez avoir tengo tenemos hay
     abbiamo hebben nun nur schon 3d custom day heard called call work find handle stuff thing things mandrel give days week weeks these such
