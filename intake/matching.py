@@ -19,7 +19,7 @@ from functools import cached_property, lru_cache
 
 from . import words_terms as words
 from .answers import Answer
-from .terms import nearest, terms
+from .terms import nearest, plain_words, terms
 
 UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
@@ -72,7 +72,7 @@ class Matcher:
     def match(self, question: str) -> Match:
         """The answer that fits ``question`` (one sentence). Never raises on any text."""
         asked = self._known(terms(question))
-        said = f" {' '.join(asked)} "
+        said = f" {' '.join(plain_words(question))} "
         told = [term for term in dict.fromkeys(asked) if term not in SMALL]
         scored = sorted(
             (
@@ -107,7 +107,7 @@ class Matcher:
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
             met = phrase.terms & present
-            if met <= ASIDE or (phrase.is_common and not phrase.terms <= present):
+            if not met or (phrase.is_common or met <= ASIDE) and not phrase.terms <= present:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
                 continue
@@ -136,7 +136,9 @@ class Matcher:
 
     @cached_property
     def _unless(self) -> Mapping[str, tuple[str, ...]]:
-        return {a.name: tuple(" ".join(terms(one)) for one in a.unless) for a in self._answers}
+        return {
+            a.name: tuple(" ".join(plain_words(one)) for one in a.unless) for a in self._answers
+        }
 
     @cached_property
     def _for_a_person(self) -> frozenset[str]:

@@ -14,11 +14,16 @@ from functools import lru_cache
 from . import words_terms as words
 
 _TERM = re.compile(
-    r"(?P<dofbend>(?<!\w)d of (?:the )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
+    r"(?P<dofbend>(?<!\w)d of (?:the |a )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)|(?P<word>[^\W\d_]+)"
 )
 _WITH_UNIT = re.compile(r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')(?!\w)")
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
+_WHAT = re.compile(
+    r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"
+    r"|was(?= (?:ist|sind|kostet|kosten|bedeutet|heißt|heisst|versteht|für|genau|braucht|brauchen|müssen)))(?!\w)"
+)
+"""Words for 'what' that mean something else without their accent or the word behind them."""
 _ENDINGS = (
     "ements", "ations", "ement", "ation", "ungen", "ings", "ing", "ung", "ies", "ed", "es", "en",
     "s", "e", "n",
@@ -72,7 +77,13 @@ def nearest(term: str, known: Sequence[str]) -> str | None:
     return found[0] if found else None
 
 
+def plain_words(text: str) -> tuple[str, ...]:
+    """The words and figures of ``text`` as they stand, in small letters and without accents."""
+    return tuple(re.findall(r"[^\W_]+", _plain(text)))
+
+
 def _plain(text: str) -> str:
-    folded = unicodedata.normalize("NFKD", text.casefold().replace("’", "'"))
+    asked = _WHAT.sub("what", text.casefold().replace("’", "'"))
+    folded = unicodedata.normalize("NFKD", asked)
     bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
     return _CENTRE_LINE.sub("centerline", _WITH_UNIT.sub(" ", bare))

@@ -10,10 +10,15 @@ from hypothesis import strategies as st
 
 from bendreply.intake.answers import Answer, parse_answer
 from bendreply.intake.model import OwnText
-from bendreply.intake.questions import find_questions, match_answer
+from bendreply.intake.matching import matcher
+from bendreply.intake.questions import find_questions
 from bendreply.intake.templates import default_templates
 
 ANSWERS = default_templates().answers
+
+
+def match_answer(question: str, answers: tuple[Answer, ...]) -> str | None:
+    return matcher(answers).match(question).answer
 
 
 def own(body: str, subject: str = "", *, subject_counts: bool = True) -> OwnText:
