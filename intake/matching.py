@@ -69,8 +69,12 @@ class Matcher:
     def __init__(self, answers: Sequence[Answer]) -> None:
         self._answers = tuple(answers)
 
-    def match(self, question: str) -> Match:
-        """The answer that fits ``question`` (one sentence). Never raises on any text."""
+    def match(self, question: str, *, offer: bool = False) -> Match:
+        """The answer that fits ``question`` (one sentence). Never raises on any text.
+
+        ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
+        tube') asks nothing.
+        """
         asked = self._known(terms(question))
         said = f" {' '.join(plain_words(question))} "
         told = [term for term in dict.fromkeys(asked) if term not in SMALL]
@@ -78,7 +82,7 @@ class Matcher:
             (
                 (score, answer.name, phrase)
                 for answer in self._answers
-                for score, phrase in [self._best_phrase(answer.name, told)]
+                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 1)]
                 if score > 0 and not self._barred(answer, said)
             ),
             reverse=True,
@@ -92,7 +96,9 @@ class Matcher:
         return Match(name if fits else None, round(score), name, phrase, strange)
 
 
-    def _best_phrase(self, name: str, told: Sequence[str]) -> tuple[float, str]:
+    def _best_phrase(
+        self, name: str, told: Sequence[str], least: int
+    ) -> tuple[float, str]:
         vocabulary = self._vocabulary[name]
         shared = sum(self._weights[term] for term in told if term in vocabulary)
         strange = sum(
@@ -110,6 +116,8 @@ class Matcher:
             if not met or (phrase.is_common or met <= ASIDE) and not phrase.terms <= present:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
+                continue
+            if len(met - ASIDE - LITTLE) < least and not phrase.terms <= LITTLE | ASIDE:
                 continue
             mass = sum(self._weights[term] for term in met)
             of_phrase = mass / phrase.weight

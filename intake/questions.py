@@ -33,8 +33,10 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
+_FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
+_OFFER = re.compile(words.OFFER, re.IGNORECASE)
 _TOOL = re.compile(
-    r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d|\b(?:mandr|dorn|doorn|anima)",
+    rf"{_FIGURE.pattern}|\b(?:mandr|dorn|doorn|anima)",
     re.IGNORECASE,
 )
 """What a plain request for tooling has in it: figures, or the tool."""
@@ -76,8 +78,9 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
             continue
         said.add(spaced)
         for part in _parts(sentence, known):
-            match, surface = matcher(known).match(part), part
-            if last is not None and says_little(part) and not _wants_an_offer(part):
+            offer = _wants_an_offer(part)
+            match, surface = matcher(known).match(part, offer=offer), part
+            if last is not None and says_little(part) and not offer:
                 # "It wrinkles inside. Why?" asks with the sentence before.
                 joined = own.text[last.start : place.stop]
                 both = matcher(known).match(joined)
@@ -170,8 +173,11 @@ def _asks(spaced: str, match: Match) -> bool:
 
 
 def _wants_an_offer(part: str) -> bool:
+    """Whether it asks for a price, or for a piece with its figures."""
     spaced = " ".join(part.split())
-    return _requests(spaced) or _ASKS_PRICE.search(spaced) is not None
+    if _ASKS_PRICE.search(spaced) or _OFFER.search(spaced):
+        return True
+    return _requests(spaced) and (says_little(spaced) or _FIGURE.search(spaced) is not None)
 
 
 def _requests(spaced: str) -> bool:

@@ -53,6 +53,12 @@ ASKS_PRICE = (
 )
 """No question by itself ("please use the delivery address below"), only with an answer to it."""
 
+OFFER = (
+    r"\b(?:quot(?:e|es|ation)|pric(?:e|es|ing)|angebot|devis|presupuesto|preventivo|offerta|offerte|preis|prix"
+    r"|precio|prezzo|prijs)\b"
+)
+"""An offer is asked for, or at least spoken of."""
+
 REQUESTS = (
     r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"
     r"(?:you|u|ya|your\sshop|you\sguys)\s(?:(?:please|kindly|possibly|still|guys|able\sto|be\sable\sto|also|maybe)\s){0,2}"
