@@ -117,7 +117,8 @@ class Matcher:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
                 continue
-            if len(met - ASIDE - LITTLE) < least and not phrase.terms <= LITTLE | ASIDE:
+            telling = [t for t in met if t not in ASIDE and t not in LITTLE and t.isalpha()]
+            if least > 1 and len(telling) < least and not phrase.is_common:
                 continue
             mass = sum(self._weights[term] for term in met)
             of_phrase = mass / phrase.weight

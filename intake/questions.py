@@ -33,6 +33,10 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
+_YOU = re.compile(
+    r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE
+)
+"""What is asked of us ("what will you do?") is not about the sentence before it."""
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)
 _TOOL = re.compile(
@@ -80,7 +84,7 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         for part in _parts(sentence, known):
             offer = _wants_an_offer(part)
             match, surface = matcher(known).match(part, offer=offer), part
-            if last is not None and says_little(part) and not offer:
+            if last is not None and says_little(part) and not (offer or _YOU.search(part)):
                 # "It wrinkles inside. Why?" asks with the sentence before.
                 joined = own.text[last.start : place.stop]
                 both = matcher(known).match(joined)

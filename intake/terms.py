@@ -17,7 +17,10 @@ _TERM = re.compile(
     r"(?P<dofbend>(?<!\w)d of (?:the |a )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)|(?P<word>[^\W\d_]+)"
 )
-_WITH_UNIT = re.compile(r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')(?!\w)")
+_WITH_UNIT = re.compile(
+    r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')?"
+    r"\s?(?:mm|cm|in|inch|inches|\"|''|clr|cl|od|id|radius|rad)(?!\w)"
+)
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
 _WHAT = re.compile(
     r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"

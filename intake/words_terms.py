@@ -30,7 +30,7 @@ ASIDE = """
     buis bend bending degree degrees grad deg x per each both example wall radius centerline bitte danke gern
     plait merci hola gracias grazie bedankt graag ueberhaupt uberhaupt eigentlich etwa circa
     dafur dazu davon hier so auch noch denn mal habe haben hat avons avez avoir tengo tenemos hay
-    abbiamo hebben nun nur schon 3d custom day heard called call work find handle stuff thing things mandrel give days week weeks these such
+    abbiamo hebben nun nur schon 3d clarify advise custom day heard called call work find handle stuff thing things mandrel give days week weeks these such
 """
 """Words that may stand beside a question without making it another: they never weigh against an
 answer, and weigh for it only where its own phrase has them."""
