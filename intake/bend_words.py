@@ -1,4 +1,4 @@
-"""The figures of one bend as words, for the answers: 'your 1.75 x 0.083 in has a wall factor of ...'.
+"""The figures of one bend as words, for the answers: 'your 1.75 x 0.083 in has ...'.
 
 Every figure is the engine's own, as ``bendreply explain`` prints it; '' where it can't be worked
 out from what is known. Worked out when an answer asks for it, not before.

@@ -28,8 +28,7 @@ ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
 LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word))
 ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
 OTHERWISE_ASKED = 0.75
-"""'Can you make a mandrel?' is not 'what do you make mandrels of?', though most words are the same."""
-PE, QE = 0.5, 0.5
+"""Times this where the question lacks the phrase's question word, or its weightiest word."""
 ENOUGH = 58
 """From this score on an answer is used."""
 AHEAD = 4
@@ -95,10 +94,7 @@ class Matcher:
         fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
         return Match(name if fits else None, round(score), name, phrase, strange)
 
-
-    def _best_phrase(
-        self, name: str, told: Sequence[str], least: int
-    ) -> tuple[float, str]:
+    def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
         vocabulary = self._vocabulary[name]
         shared = sum(self._weights[term] for term in told if term in vocabulary)
         strange = sum(
@@ -113,7 +109,7 @@ class Matcher:
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
             met = phrase.terms & present
-            if not met or (phrase.is_common or met <= ASIDE) and not phrase.terms <= present:
+            if not met or ((phrase.is_common or met <= ASIDE) and not phrase.terms <= present):
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
                 continue
@@ -122,7 +118,7 @@ class Matcher:
                 continue
             mass = sum(self._weights[term] for term in met)
             of_phrase = mass / phrase.weight
-            score = 100 * of_phrase**PE * of_question**QE * mass / (mass + HALF_MASS)
+            score = 100 * math.sqrt(of_phrase * of_question) * mass / (mass + HALF_MASS)
             if (asks := phrase.terms & ASKING_WORDS) and not asks & present:
                 score *= OTHERWISE_ASKED
             if phrase.heaviest not in present:
@@ -161,9 +157,7 @@ class Matcher:
     @cached_property
     def _split(self) -> Mapping[str, tuple[tuple[str, frozenset[str]], ...]]:
         return {
-            answer.name: tuple(
-                (phrase, phrase_terms(phrase)) for phrase in answer.phrases
-            )
+            answer.name: tuple((phrase, phrase_terms(phrase)) for phrase in answer.phrases)
             for answer in self._answers
         }
 
@@ -177,10 +171,7 @@ class Matcher:
     @cached_property
     def _weights(self) -> Mapping[str, float]:
         used = Counter(term for terms_ in self._vocabulary.values() for term in terms_)
-        return {
-            term: math.log(1 + len(self._answers) / n)
-            for term, n in used.items()
-        }
+        return {term: math.log(1 + len(self._answers) / n) for term, n in used.items()}
 
     @cached_property
     def _phrases(self) -> Mapping[str, tuple[_Phrase, ...]]:

@@ -7,24 +7,20 @@ a question that none fits well enough is listed for a person, and counted by the
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 
 from . import words_questions as words
 from .answers import Answer
+from .late import Late
 from .matching import Match, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
 
-
-def _phrases(patterns: Sequence[str]) -> re.Pattern[str]:
-    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
-
-
-_ASKS = _phrases(words.ASKS_WITHOUT_MARK)
-_ASKS_ANYWHERE = _phrases(words.ASKS_ANYWHERE)
-_ASKS_PRICE = _phrases(words.ASKS_PRICE)
-_REQUEST = _phrases(words.REQUESTS)
-_PLEASANTRY = _phrases(words.PLEASANTRIES)
+_ASKS = Late(words.ASKS_WITHOUT_MARK, re.IGNORECASE)
+_ASKS_ANYWHERE = Late(words.ASKS_ANYWHERE, re.IGNORECASE)
+_ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
+_REQUEST = Late(words.REQUESTS, re.IGNORECASE)
+_PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
     rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:][ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
 )
@@ -33,9 +29,7 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
-_YOU = re.compile(
-    r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE
-)
+_YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE)
 """What is asked of us ("what will you do?") is not about the sentence before it."""
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)

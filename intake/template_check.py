@@ -22,8 +22,8 @@ from ..rules.assessment import (
 )
 from ..rules.request import Doubt, Material, SizeRequest
 from .drafting import draft
-from .model import Address, Attachment, Kind, Message, OwnText, Question
 from .matching import phrase_terms
+from .model import Address, Attachment, Kind, Message, OwnText, Question
 from .reply_facts import Facts
 from .templates import (
     ANSWER_SUFFIX,

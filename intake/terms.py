@@ -14,7 +14,8 @@ from functools import lru_cache
 from . import words_terms as words
 
 _TERM = re.compile(
-    r"(?P<dofbend>(?<!\w)d of (?:the |a )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
+    r"(?P<dofbend>(?<!\w)d of (?:the |a )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|'))"
+    r"|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d)?\s?d(?!\w))|(?P<temper>(?<!\w)t[4-6](?!\w))"
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)|(?P<word>[^\W\d_]+)"
 )
 _WITH_UNIT = re.compile(
@@ -24,7 +25,8 @@ _WITH_UNIT = re.compile(
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
 _WHAT = re.compile(
     r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"
-    r"|was(?= (?:ist|sind|kostet|kosten|bedeutet|heißt|heisst|versteht|für|genau|braucht|brauchen|müssen)))(?!\w)"
+    r"|was(?= (?:ist|sind|kostet|kosten|bedeutet|heißt|heisst|versteht|für|genau|braucht|brauchen"
+    r"|müssen)))(?!\w)"
 )
 """Words for 'what' that mean something else without their accent or the word behind them."""
 _ENDINGS = (
@@ -86,7 +88,8 @@ def plain_words(text: str) -> tuple[str, ...]:
 
 
 def _plain(text: str) -> str:
-    asked = _WHAT.sub("what", text.casefold().replace("’", "'"))
-    folded = unicodedata.normalize("NFKD", asked)
-    bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
+    bare = _WHAT.sub("what", text.casefold().replace("’", "'"))
+    if not bare.isascii():
+        folded = unicodedata.normalize("NFKD", bare)
+        bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
     return _CENTRE_LINE.sub("centerline", _WITH_UNIT.sub(" ", bare))

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bendreply.intake.answers import Answer, parse_answer
-from bendreply.intake.model import OwnText
 from bendreply.intake.matching import matcher
+from bendreply.intake.model import OwnText
 from bendreply.intake.questions import find_questions
 from bendreply.intake.templates import default_templates
 
@@ -224,9 +224,7 @@ def test_a_question_without_an_answer_is_still_listed() -> None:
         ("We get scratches in the bore. What can we do about it?", "pick-up"),
     ],
 )
-def test_a_question_that_says_little_is_read_with_the_sentence_before(
-    body: str, name: str
-) -> None:
+def test_a_question_that_says_little_is_read_with_the_sentence_before(body: str, name: str) -> None:
     (question,) = find_questions(own(body))
     assert question.answer == name
 
@@ -245,8 +243,13 @@ def test_two_questions_in_one_sentence_get_both_answers(body: str, names: list[s
 
 @pytest.mark.parametrize(
     "wrong",
-    ["which lubrcant do you use?", "do I need a wipper die", "how much sprinback", "wrinkels inside, why?"],
-)  # fmt: skip
+    [
+        "which lubrcant do you use?",
+        "do I need a wipper die",
+        "how much sprinback",
+        "wrinkels inside, why?",
+    ],
+)
 def test_a_slip_of_the_pen_does_not_hide_a_question(wrong: str) -> None:
     (question,) = find_questions(own(wrong))
     assert question.answer is not None
