@@ -92,7 +92,7 @@ class Matcher:
         score, name, phrase = scored[0]
         behind = scored[1][0] if len(scored) > 1 else 0.0
         fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
-        return Match(name if fits else None, round(score), name, phrase, strange)
+        return Match(name if fits else None, min(round(score), 100), name, phrase, strange)
 
     def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
         vocabulary = self._vocabulary[name]

@@ -98,9 +98,12 @@ def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
         if not _ASKS.match(halves[0]):
             continue
         first, second = (matcher(known).match(half) for half in halves)
-        # "How much thinning and springback?" has one question word for both.
-        asks = _ASKS.match(halves[1]) is not None or second.score >= PLAIN
-        if first.answer and second.answer and first.answer != second.answer and asks:
+        if first.answer == second.answer:
+            continue
+        # "How much thinning and springback?" has one question word for both. "How thick is 16 ga
+        # and do you take cards?" is for a person as far as its second half goes.
+        both_answered = first.answer is not None and second.answer is not None
+        if _ASKS.match(halves[1]) or (both_answered and second.score >= PLAIN):
             return halves
     return [sentence]
 

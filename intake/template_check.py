@@ -60,6 +60,16 @@ def check_templates(shop_folder: Path | None, shop: Shop | None = None) -> list[
     return sorted(once.values(), key=lambda fault: (fault.file, fault.line or 0, fault.why))
 
 
+def overdue_answers(shop_folder: Path | None, today: date) -> list[str]:
+    """One sentence for each answer whose day of review has passed by ``today``: it stays in use."""
+    return [
+        f"{FOLDER}/{ANSWERS}/{answer.name}{ANSWER_SUFFIX}: it was to be reviewed by "
+        f"{answer.review_by.isoformat()}."
+        for answer in Templates(shop_folder).answers
+        if answer.review_by < today
+    ]
+
+
 def _files(templates: Templates, shop_folder: Path | None) -> Iterator[BadTemplate]:
     """Faults that show without filling in: can't be read, syntax, unknown variable, unused file."""
     from jinja2 import TemplateSyntaxError, meta
