@@ -31,7 +31,7 @@ OTHERWISE_ASKED = 0.75
 """Times this where the question lacks the phrase's question word, or its weightiest word."""
 ENOUGH = 58
 """From this score on an answer is used."""
-AHEAD = 4
+AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
 HALF_MASS = 1.5
 """A phrase of this weight counts half as much as one of great weight."""
@@ -205,6 +205,12 @@ def says_little(sentence: str) -> bool:
 def phrase_terms(phrase: str) -> frozenset[str]:
     """The terms of a phrase that tell it apart; two phrases of the same terms ask the same."""
     return frozenset(term for term in terms(phrase) if term not in SMALL)
+
+
+def tells_something(phrase: str) -> bool:
+    """Whether a phrase has a word that does not stand in every request: 'mandrel for 40 x 40' would
+    fit them all."""
+    return bool(phrase_terms(phrase) - ASIDE)
 
 
 @lru_cache(maxsize=8)

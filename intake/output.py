@@ -177,7 +177,9 @@ def message_out(result: Result, file: str) -> MessageOut:
         kind=result.kind,
         why_kind=result.why_kind,
         requests=[request_out(assessment) for assessment in result.assessments],
-        questions=[QuestionOut(answer=q.answer, surface=q.surface, score=q.score) for q in result.questions],
+        questions=[
+            QuestionOut(answer=q.answer, surface=q.surface, score=q.score) for q in result.questions
+        ],
         draft=(
             DraftOut(subject=result.draft.subject, body=result.draft.body) if result.draft else None
         ),

@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 
 PRICE = "price-and-lead-time"
 """The answer that fits what anybody may ask, whatever he wants to buy."""
-PLAIN = 65
+PLAIN = 60
 """From this score on an answer that fits tells what kind of message it is."""
 
 

@@ -22,7 +22,7 @@ from ..rules.assessment import (
 )
 from ..rules.request import Doubt, Material, SizeRequest
 from .drafting import draft
-from .matching import phrase_terms
+from .matching import phrase_terms, tells_something
 from .model import Address, Attachment, Kind, Message, OwnText, Question
 from .reply_facts import Facts
 from .templates import (
@@ -117,7 +117,7 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
             yield BadTemplate(file, None, "it has no phrases, so no question would find it.")
         for phrase in answer.phrases:
             keys = phrase_terms(phrase)
-            if not keys:
+            if not tells_something(phrase):
                 yield BadTemplate(file, None, f"phrase {phrase!r} has no word that tells it apart.")
             elif claimed.setdefault(keys, file) != file:
                 yield BadTemplate(

@@ -33,7 +33,7 @@ ASKS_ANYWHERE = (
     r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
     r"(?:let|tell)\s(?:me|us)\s(?:know\s)?(?:if|whether|what|which|how|when|why)\b",
     r",\s(?:so\s|and\s|but\s|or\s)?(?:what(?:['’]?s)?|how|why|when|where|which)\s(?:is|are|was|do|does|did|can|could|should"
-    r"|would|will|far|much|many|long|tight|thick|thin|often|big|exactly|that|kind|sort|type)\b",
+    r"|would|will|far|much|many|long|tight|thick|thin|often|big|exactly|that|the|a|an|my|your|kind|sort|type|come)\b",
     r",\s(?:so\s|and\s|but\s|or\s)?(?:do|does|is|are|can|could|should|will|would)\s(?:i|we|you|it|they|that|this|the|a|an|one)\b",
     r"\b(?:not\s(?:quite\s)?sure|unsure|no\sidea|don['’]?t\s(?:know|understand|get)|confused|puzzled|curious)\s"
     r"(?:about\s|as\sto\s|on\s)?(?:what|how|why|when|where|which|whether|if|the)\b",

@@ -21,6 +21,7 @@ SMALL_WORDS = """
 """Words that say nothing of what is asked."""
 
 ASIDE = """
+    after before instead line each place right
     hi hello hey sir sirs dear thanks thank regards cheers guys folks buddy friend tell know
     explain understand wonder curious quick question ask asking actually really even still
     already ever never ok okay well also too very maybe perhaps kind happen happens usually
@@ -29,7 +30,7 @@ ASIDE = """
     here now today then than but because proper properly exact want like wants try trying see
     inch inches od clr id material steel mild stainless dom erw chromoly moly carbon alloy inox
     acier acero acciaio staal stahl edelstahl 304 316 4130 ss cs sus tube rohr tubo buis bend
-    bending degree degrees grad deg x per each both example wall radius centerline bitte danke
+    bending degree degrees grad deg x per each example wall radius centerline bitte danke
     gern plait merci hola gracias grazie bedankt graag ueberhaupt uberhaupt eigentlich etwa
     circa dafur dazu davon hier so auch noch denn mal habe haben hat avons avez avoir tengo
     tenemos hay abbiamo hebben nun nur schon 3d clarify advise custom day heard called call work
@@ -59,7 +60,7 @@ ball: balls kugel kugeln bille billes bola bolas esfera esferas sfera sfere koge
     segments segment link links
 bead: beads flash raupe schweissraupe cordon cordone rups lasrups
 bend: bending bends bent biegen gebogen bogen biegung cintrer cintrage cintre curvar curva
-    curvas curvado curvare curvatura doblar buigen bocht bochten
+    curvas curvado curvare curvatura doblar buigen bocht bochten dobleces doblez curve curves
 bender: benders biegemaschine cintreuse curvadora curvatrice buigmachine machine machines
     maschine macchina maquina
 bore: bores innendurchmesser
@@ -77,7 +78,7 @@ centerline: centreline hartlijn mittellinie
 chrome: chromed chrom cromo chroom verchromt cromado cromato plated
 clamp: clamps clamping klemm spann serrage mordaza morsa klem
 clearance: gap spiel jeu holgura gioco speling dornspiel
-collapse: collapses collapsed collapsing cave caves caved crush crushed
+collapse: collapses collapsed collapsing cave caves caved crush crushed fold folds folding
 cost: costs kosten kostet coute cuesta costa kost
 crack: cracks cracking cracked split splits splitting reisst reissen riss fissure fissurer
     agrieta crepa scheurt
@@ -90,12 +91,14 @@ difference: differences different differ unterschied unterschiede unterscheidet 
 expect: expected expecting rechnen
 factor: factors wandfaktor
 fit: fits fitting passt passen
-flat: flatten flattens flattened flattening flach platt schiacciato aplasta ecrase
+flat: flatten flattens flattened flattening flach platt schiacciato aplasta ecrase squashed
+    squash squashes
 forward: forwards advance avance avancer vor
-gall: galls galling galled frisst fressen grippage grippe gripado grippa vreet
+gall: galls galling galled frisst fressen grippage grippe gripado grippa vreet sticks stuck
+    sticking
 gauge: gage gauges ga calibre
 grease: fett graisse grasa grasso vet
-how: wie comment como hoe
+how: wie comment como hoe wieviel
 inside: inner interior interieur interno interna internal innen innenbogen binnen intrados
 last: lasts lasting dure dura halt lebensdauer
 lead: leadtime
@@ -117,13 +120,13 @@ minimum: min minimal minimale minimaler minimo minima smallest kleinste kleinste
 metric: millimetre millimetres millimeter millimeters mm metrisch metrico
 need: required require requires needed needs necessary notig necessaire necesito necesario
     necesaria necessario nodig brauche braucht brauchen benotigen faut serve servono besoin
-    falta
+    falta erforderlich requis
 neutral: neutre
 number: anzahl nombre numero aantal
 oil: oils ol huile aceite olio olie
 outside: outer exterior exterieur esterno external aussen aussenbogen buiten extrados estradosso
 oval: ovality ovalitat ovalisation ovalizacion ovalizzazione ovaliteit ovalidad unrund
-    unrundheit onrondheid roundness
+    unrundheit onrondheid roundness egg
 pipe: pipes piping
 place: placer platzieren
 position: positioned positioning positionner posicion posizione positie
@@ -167,7 +170,7 @@ what: whats cosa wat quoi which welche welcher welches welchen welchem quel quel
 where: wo donde dove waar
 why: warum wieso weshalb pourquoi perche waarom woher porque
 wiper: wipers faltenglatter antigrinza antiarrugas plooienstrijker
-without: ohne sans sin senza zonder
+without: ohne sans sin senza zonder skip skipped skipping
 wrinkle: wrinkles wrinkling wrinkled falten falte plis pli arrugas arruga grinze grinza pieghe
     plooien plooi rimpels faltenbildung
 """

@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 import time
+from datetime import date
+from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from bendreply.intake.answers import Answer, parse_answer
-from bendreply.intake.matching import matcher
+from bendreply.intake.matching import SMALL, matcher
 from bendreply.intake.model import OwnText
 from bendreply.intake.questions import find_questions
+from bendreply.intake.template_check import check_templates, overdue_answers
 from bendreply.intake.templates import default_templates
+from bendreply.intake.terms import stem
+from bendreply.intake.words_terms import SAME
 
 ANSWERS = default_templates().answers
 
@@ -279,12 +284,14 @@ def test_every_phrase_finds_its_own_answer(answer: Answer) -> None:
         assert match.answer == (None if answer.for_a_person else answer.name), phrase
 
 
+_ANSWER = (
+    '+++\ntitle = "t"\nphrases = ["{phrase}"]\nsource = "s"\napproved_by = "Pat"\n'
+    "approved_on = 2026-09-01\nreview_by = 2027-09-01\n+++\ntext\n"
+)
+
+
 def _answer(name: str, phrase: str) -> Answer:
-    return parse_answer(
-        name,
-        f'+++\ntitle = "t"\nphrases = ["{phrase}"]\nsource = "s"\napproved_by = "Pat"\n'
-        "approved_on = 2026-09-01\nreview_by = 2027-09-01\n+++\ntext\n",
-    )
+    return parse_answer(name, _ANSWER.format(phrase=phrase))
 
 
 def test_two_answers_that_fit_alike_are_no_answer() -> None:
@@ -296,3 +303,34 @@ def test_two_answers_that_fit_alike_are_no_answer() -> None:
 def test_the_answer_with_more_of_its_words_in_the_question_wins() -> None:
     pair = (_answer("a", "which lubricant"), _answer("b", "which lubricant stainless"))
     assert match_answer("Which lubricant for stainless?", pair) == "b"
+
+
+def test_no_word_that_says_something_is_counted_as_saying_nothing() -> None:
+    # German "was" and English "was", Dutch "las" and Spanish "las": one of them would be lost.
+    assert not {stem(word) for word in SAME.values()} & SMALL
+
+
+def test_a_phrase_that_every_request_would_meet_is_a_fault(tmp_path: Path) -> None:
+    folder = tmp_path / "reply_templates" / "answers"
+    folder.mkdir(parents=True)
+    text = _ANSWER.format(phrase="mandrel for steel tube")
+    (folder / "mine.md").write_text(text, encoding="utf-8")
+    (fault,) = check_templates(tmp_path)
+    assert "has no word that tells it apart" in str(fault)
+
+
+def test_an_answer_past_its_day_of_review_is_named_and_stays_in_use(tmp_path: Path) -> None:
+    folder = tmp_path / "reply_templates" / "answers"
+    folder.mkdir(parents=True)
+    text = _ANSWER.format(phrase="engrave a name").replace("2027-09-01", "2026-09-02")
+    (folder / "mine.md").write_text(text, encoding="utf-8")
+    assert check_templates(tmp_path) == []
+    (told,) = overdue_answers(tmp_path, date(2026, 11, 25))
+    assert told == "reply_templates/answers/mine.md: it was to be reviewed by 2026-09-02."
+
+
+def test_what_is_for_a_person_gets_no_answer() -> None:
+    (question,) = find_questions(own("What are your payment terms?"))
+    assert question.answer is None
+    assert question.score is not None
+    assert question.score > 58
