@@ -52,6 +52,8 @@ _BREAK = re.compile(
 )
 PLAIN = 80
 """From this score on the second half of a sentence asks without a question word of its own."""
+ITS_OWN = 70
+"""From this score on a short question is answered by itself ("Do I need a mandrel?")."""
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -78,11 +80,13 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         for part in _parts(sentence, known):
             offer = _wants_an_offer(part)
             match, surface = matcher(known).match(part, offer=offer), part
-            if last is not None and says_little(part) and not (offer or _YOU.search(part)):
+            leans = says_little(part) and not (offer or _YOU.search(part))
+            if last is not None and leans and match.score < ITS_OWN:
                 # "It wrinkles inside. Why?" asks with the sentence before.
                 joined = own.text[last.start : place.stop]
                 both = matcher(known).match(joined)
-                if "\n\n" not in joined and both.answer and both.score >= match.score:
+                better = both.answer is not None and both.score >= match.score
+                if "\n\n" not in joined and better:
                     match, surface = both, joined
             answer = match.answer
             if _asks(" ".join(part.split()), match) and (answer is None or answer not in said):

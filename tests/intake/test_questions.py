@@ -234,6 +234,11 @@ def test_a_question_that_says_little_is_read_with_the_sentence_before(body: str,
     assert question.answer == name
 
 
+def test_a_short_question_with_an_answer_of_its_own_keeps_it() -> None:
+    found = find_questions(own("How much does the wall thin? Do I need a mandrel?"))
+    assert [one.answer for one in found] == ["wall-thinning", "mandrel-needed"]
+
+
 @pytest.mark.parametrize(
     ("body", "names"),
     [
