@@ -109,7 +109,7 @@ class Matcher:
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
             met = phrase.terms & present
-            if not met or ((phrase.is_common or met <= ASIDE) and not phrase.terms <= present):
+            if not met or (met <= LITTLE | ASIDE and not phrase.terms <= present):
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
                 continue

@@ -93,7 +93,7 @@ factor: factors wandfaktor
 fit: fits fitting passt passen
 flat: flatten flattens flattened flattening flach platt schiacciato aplasta ecrase squashed
     squash squashes
-forward: forwards advance avance avancer vor
+forward: forwards advance avance avancer
 gall: galls galling galled frisst fressen grippage grippe gripado grippa vreet sticks stuck
     sticking
 gauge: gage gauges ga calibre
