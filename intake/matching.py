@@ -58,8 +58,8 @@ class _Phrase:
     terms: frozenset[str]
     weight: float
     heaviest: str
-    is_common: bool
-    """Whether it has only words that stand in every request."""
+    own: frozenset[str]
+    """Its terms that don't stand in every request."""
 
 
 class Matcher:
@@ -81,7 +81,7 @@ class Matcher:
             (
                 (score, answer.name, phrase)
                 for answer in self._answers
-                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 1)]
+                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 0)]
                 if score > 0 and not self._barred(answer, said)
             ),
             reverse=True,
@@ -108,15 +108,13 @@ class Matcher:
         present = frozenset(told)
         best, best_text = 0.0, ""
         for phrase in self._phrases[name]:
-            met = phrase.terms & present
-            if not met or (met <= LITTLE | ASIDE and not phrase.terms <= present):
+            if phrase.own.isdisjoint(present) and not phrase.terms <= present:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
                 continue
-            telling = [t for t in met if t not in ASIDE and t not in LITTLE and t.isalpha()]
-            if least > 1 and len(telling) < least and not phrase.is_common:
+            if phrase.own and sum(t.isalpha() for t in phrase.own & present) < least:
                 continue
-            mass = sum(self._weights[term] for term in met)
+            mass = sum(self._weights[term] for term in phrase.terms & present)
             of_phrase = mass / phrase.weight
             score = 100 * math.sqrt(of_phrase * of_question) * mass / (mass + HALF_MASS)
             if (asks := phrase.terms & ASKING_WORDS) and not asks & present:
@@ -132,7 +130,7 @@ class Matcher:
         return [
             term
             if term in self._weights or term in SMALL or term in ASIDE
-            else nearest(term, self._vocabulary_in_order) or term
+            else nearest(term, self._by_letter.get(term[0], ())) or term
             for term in asked
         ]
 
@@ -182,7 +180,7 @@ class Matcher:
                     found,
                     sum(self._weights[t] for t in found),
                     max(found, key=lambda t: (self._weights[t], t)),
-                    found <= LITTLE | ASIDE,
+                    found - LITTLE - ASIDE,
                 )
                 for text, found in split
                 if found
@@ -191,8 +189,12 @@ class Matcher:
         }
 
     @cached_property
-    def _vocabulary_in_order(self) -> tuple[str, ...]:
-        return tuple(sorted(self._weights))
+    def _by_letter(self) -> Mapping[str, tuple[str, ...]]:
+        """The terms of all phrases by their first letter."""
+        found: dict[str, list[str]] = {}
+        for term in sorted(self._weights):
+            found.setdefault(term[0], []).append(term)
+        return {letter: tuple(known) for letter, known in found.items()}
 
 
 def says_little(sentence: str) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
+from itertools import islice
 
 from . import words_questions as words
 from .answers import Answer
@@ -54,6 +55,9 @@ PLAIN = 80
 """From this score on the second half of a sentence asks without a question word of its own."""
 ITS_OWN = 70
 """From this score on a short question is answered by itself ("Do I need a mandrel?")."""
+MOST_ASKED = 60
+"""Sentences that are looked at as questions; a message with more is no letter."""
+MOST_JOINTS = 3
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -69,6 +73,7 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     found: list[Question] = []
     # Asked in the subject and again in the body, or twice in the body: once is enough.
     said: set[str] = set()
+    asked = 0
     before: slice | None = None
     for place in _sentences(own):
         sentence = own.text[place]
@@ -77,6 +82,9 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
             continue
         said.add(spaced)
+        asked += 1
+        if asked > MOST_ASKED:
+            break
         for part in _parts(sentence, known):
             offer = _wants_an_offer(part)
             match, surface = matcher(known).match(part, offer=offer), part
@@ -97,7 +105,7 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
 
 def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
     """A sentence that asks two things with two answers as two slices, any other whole."""
-    for joint in _JOINT.finditer(sentence):
+    for joint in islice(_JOINT.finditer(sentence), MOST_JOINTS):
         halves = [sentence[: joint.start()].strip(), sentence[joint.end() :].strip()]
         if not _ASKS.match(halves[0]):
             continue

@@ -70,14 +70,17 @@ def stem(word: str) -> str:
 
 
 def nearest(term: str, known: Sequence[str]) -> str | None:
-    """The one of ``known`` that ``term`` is a misspelling of; None where none is near."""
+    """The one of ``known`` that ``term`` is a misspelling of; None where none is near.
+
+    ``known`` are terms with the same first letter: people rarely get that one wrong.
+    """
     if len(term) < _NEAR or not term.isalpha():
         return None
     from rapidfuzz.distance import OSA  # late: most questions are spelt right
     from rapidfuzz.process import extractOne
 
     most = 1 if len(term) < 8 else 2
-    alike = [one for one in known if one[:1] == term[:1] and abs(len(one) - len(term)) <= most]
+    alike = [one for one in known if abs(len(one) - len(term)) <= most]
     found = extractOne(term, alike, scorer=OSA.distance, score_cutoff=most)
     return found[0] if found else None
 

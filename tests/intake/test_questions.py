@@ -132,6 +132,8 @@ def test_a_surface_is_always_a_slice_of_the_text(body: str) -> None:
         "\n" * 100000,
         "a." * 50000,
         " " * 100000,
+        " ".join(f"what is the wll factr of tube {n} and how many bals?" for n in range(2000)),
+        " ".join("what a and b, how c and d, " * 8 + f"{n}?" for n in range(400)),
     ],
 )
 def test_long_texts_are_read_in_good_time(text: str) -> None:
