@@ -5,7 +5,10 @@ answer as reply-template text::
 
     +++
     title = "Wall factor"
+    applies = "asks what a wall factor is"
     phrases = ["what is wall factor", "explain wall factor"]
+    unless = ["limit"]
+    needs = ["od", "wall"]
     source = "trade definition"
     approved_by = "Pat"
     approved_on = 2026-09-01
@@ -18,12 +21,14 @@ from __future__ import annotations
 
 import tomllib
 from datetime import date
+from typing import Literal
 
 from pydantic import ConfigDict, ValidationError
 
 from ..rules.request import Frozen
 
 FENCE = "+++"
+Need = Literal["od", "wall", "clr", "material", "angle"]
 
 
 class BadAnswer(ValueError):
@@ -39,11 +44,18 @@ class Answer(Frozen):
     name: str
     """The file's name without suffix: what ``Question.answer`` holds."""
     title: str
+    applies: str = ""
+    """When it is the right answer, in words for the owner; nothing is matched by it."""
     phrases: tuple[str, ...]
-    """Ways people ask it. A question is taken for this one when all key words of one phrase are
-    in it."""
+    """Ways people ask it, in any language; see ``matching.py`` for how a question is held against
+    them."""
     unless: tuple[str, ...] = ()
     """Words that show that something else is asked; with one of them the answer stays out."""
+    needs: tuple[Need, ...] = ()
+    """What has to be known of the bend for the asker's own figures to stand in it."""
+    for_a_person: bool = False
+    """Questions that a person answers by hand, always: they are told to be without an answer. The
+    text is then a note for whoever answers, and stands in no reply."""
     source: str
     approved_by: str
     approved_on: date
@@ -70,7 +82,7 @@ def parse_answer(name: str, text: str) -> Answer:
         raise BadAnswer("it has no text after its settings.")
     blank = next(i for i, line in enumerate(after) if line.strip())
     settings |= {"name": name, "body": body, "body_line": closing + 3 + blank}
-    for key in ("phrases", "unless"):
+    for key in ("phrases", "unless", "needs"):
         if isinstance(settings.get(key), list):
             settings[key] = tuple(settings[key])
     try:

@@ -19,8 +19,8 @@ def explain(args: argparse.Namespace) -> int:
     from ..rules.assess import assess
     from ..rules.sheet import sheet
     from .own_text import mask
+    from .pasted import text_message
     from .reading import read
-    from .sources import text_message
     from .uses import safety_uses
 
     shop = shop_of(args)

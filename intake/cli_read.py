@@ -55,7 +55,7 @@ def _explain(result: Result) -> None:
 
 def answer(args: argparse.Namespace) -> int:
     """One pasted message: the reading, the decision with its reasons, the draft to copy."""
-    from .sources import text_message
+    from .pasted import text_message
 
     shop = shop_of(args)
     templates = templates_of(shop)

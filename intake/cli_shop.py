@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from .cli_common import WRONG_CALL, RefusedError, shop_of
+from .cli_common import WRONG_CALL, RefusedError, complain, shop_of, today_of
 
 
 def new(args: argparse.Namespace) -> int:
@@ -27,14 +27,19 @@ def new(args: argparse.Namespace) -> int:
 
 
 def check(args: argparse.Namespace) -> int:
-    """Name every fault of the shop folder, reply templates and answers included."""
-    from .template_check import check_templates
+    """Name every fault of the shop folder, reply templates and answers included.
+
+    An answer whose day of review has passed is named as well, but is no fault.
+    """
+    from .template_check import check_templates, overdue_answers
 
     if args.folder is not None:
         args.shop = args.folder
     shop = shop_of(args)
     if faults := check_templates(shop.folder, shop):
         raise RefusedError(*map(str, faults), status=WRONG_CALL)
+    for warning in overdue_answers(shop.folder, today_of(shop)):
+        complain(warning)
     where = shop.folder or "the sample shop"
     print(
         f"{where} is fit for use: {len(shop.catalogue)} mandrels, {len(shop.dies)} dies, "

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from ..rules.assessment import Assessment
 from ..rules.request import LENGTH_FIELDS
 from .addressing import first_name, one_line, reply_subject
+from .bend_words import BendWords
 from .model import Draft, Kind, Message, OwnText, Question
 from .repeats import as_before
 from .reply_facts import AskedWords, Facts, SizeWords, Unread
@@ -47,20 +48,26 @@ def draft(
     shop: Shop,
     templates: Templates | None = None,
     uses: tuple[str, ...] | None = None,
+    spoken_of: tuple[Assessment, ...] = (),
 ) -> Draft | None:
-    """The reply to ``message`` for a person to approve; None for automatic and other mail.
+    """The reply to ``message`` for a person to approve.
 
+    None for automatic and other mail, and for questions alone of which none has an approved answer.
+    ``spoken_of`` are sizes that a question is about, though none is asked for.
     ``templates`` is the wording to use; by default that of the shop's folder, ours where it has
     none. ``uses`` are the safety-relevant ones named so far, by default those that ``own`` names.
     Raises BadTemplate, with file and line, where a template can't be filled in.
     """
     if kind not in (Kind.SIZES, Kind.QUESTION):
         return None
+    answered = tuple(dict.fromkeys(q.answer for q in questions if q.answer))
+    if kind is Kind.QUESTION and not answered:
+        return None
     wording = templates or templates_for(shop.folder)
     template = _template(kind, assessments)
     uses = safety_uses(own.text) if uses is None else uses
     facts = _facts(message, template, assessments, own, shop, uses)
-    answered = tuple(dict.fromkeys(q.answer for q in questions if q.answer))
+    facts = replace(facts, bend=_bend(assessments or spoken_of, shop))
     variables = facts.as_variables()
     facts = replace(
         facts,
@@ -79,6 +86,15 @@ def draft(
         template=template,
         answers=answered,
     )
+
+
+def _bend(assessments: Sequence[Assessment], shop: Shop) -> BendWords:
+    """The one bend that answers may give figures for; an empty one where there are several, or
+    where a length of it is in doubt."""
+    one = assessments[0] if len(assessments) == 1 else None
+    if one is not None and any(one.request.doubt_on(field) for field in LENGTH_FIELDS):
+        one = None
+    return BendWords(one, shop, words_of(shop))
 
 
 @lru_cache(maxsize=8)

@@ -162,6 +162,9 @@ class Question(Frozen):
     surface: str
     answer: str | None = None
     """The name of a file in reply_templates/answers, without its suffix."""
+    score: int | None = None
+    """How well the best answer fits, 0 to 100, whether or not that was enough; None in what was
+    stored without it."""
 
 
 class Draft(Frozen):

@@ -127,10 +127,12 @@ class RequestOut(_Out):
 
 
 class QuestionOut(_Out):
-    """A question in the sender's words; ``answer`` names the approved answer, if one fits."""
+    """A question in the sender's words; ``answer`` names the approved answer, if one fits;
+    ``score`` says how well the best one fits, 0 to 100."""
 
     answer: str | None
     surface: str
+    score: int | None
 
 
 class DraftOut(_Out):
@@ -175,7 +177,9 @@ def message_out(result: Result, file: str) -> MessageOut:
         kind=result.kind,
         why_kind=result.why_kind,
         requests=[request_out(assessment) for assessment in result.assessments],
-        questions=[QuestionOut(answer=q.answer, surface=q.surface) for q in result.questions],
+        questions=[
+            QuestionOut(answer=q.answer, surface=q.surface, score=q.score) for q in result.questions
+        ],
         draft=(
             DraftOut(subject=result.draft.subject, body=result.draft.body) if result.draft else None
         ),

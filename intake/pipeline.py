@@ -31,6 +31,11 @@ if TYPE_CHECKING:
     from .answers import Answer
     from .templates import Templates
 
+PRICE = "price-and-lead-time"
+"""The answer that fits what anybody may ask, whatever he wants to buy."""
+PLAIN = 60
+"""From this score on an answer that fits tells what kind of message it is."""
+
 
 @dataclass(frozen=True, slots=True)
 class Understanding:
@@ -44,6 +49,8 @@ class Understanding:
     requests: tuple[SizeRequest, ...] = ()
     questions: tuple[Question, ...] = ()
     notes: tuple[str, ...] = ()
+    spoken_of: tuple[SizeRequest, ...] = ()
+    """Sizes that a question is about, though none is asked for: for the figures of its answer."""
 
 
 def understand(message: Message, answers: Iterable[Answer] | None = None) -> Understanding:
@@ -60,6 +67,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     sizes = reading.requests
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
+    questions = find_questions(own, answers)
     found = Found(
         sizes=len(sizes),
         whole=any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes),
@@ -67,15 +75,16 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         radius_only=bool(sizes) and radii,
         completes=reading.completes,
         tube_quoted=reading.tube_quoted,
+        answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
     )
     kind, why = classify_person(message, own, found)
-    questions = find_questions(own, answers)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)
-    return Understanding(message, own, kind, why, requests, questions, notes)
+    spoken_of = sizes if kind is Kind.QUESTION else ()
+    return Understanding(message, own, kind, why, requests, questions, notes, spoken_of)
 
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:
@@ -164,6 +173,8 @@ def _answered(
     uses = safety_uses("\n\n".join(words))
     message, today = said.message, _day_of(said.message, shop)
     assessments = tuple(assess(request, shop, uses, today=today) for request in said.requests)
+    about = said.spoken_of if any(question.answer for question in said.questions) else ()
+    spoken_of = tuple(assess(request, shop, uses, today=today) for request in about)
     return Result(
         message=message,
         kind=said.kind,
@@ -171,7 +182,15 @@ def _answered(
         assessments=assessments,
         questions=said.questions,
         draft=draft(
-            message, said.kind, assessments, said.questions, said.own, shop, templates, uses
+            message,
+            said.kind,
+            assessments,
+            said.questions,
+            said.own,
+            shop,
+            templates,
+            uses,
+            spoken_of,
         ),
         notes=said.notes,
     )

@@ -1,30 +1,27 @@
 """The questions in a message, and the approved answer that fits each, if one does.
 
-Cautious on purpose: an answer goes into the reply only when every key word of one of its phrases
-is there and no other answer fits as well. A question without an answer is listed for a person.
+Sentence by sentence, from the sender's own words. Which answer fits is scored in ``matching.py``;
+a question that none fits well enough is listed for a person, and counted by the weekly report.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
-from functools import lru_cache
+from collections.abc import Iterable, Iterator
+from itertools import islice
 
 from . import words_questions as words
 from .answers import Answer
+from .late import Late
+from .matching import Match, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
 
-
-def _phrases(patterns: Sequence[str]) -> re.Pattern[str]:
-    return re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
-
-
-_ASKS = _phrases(words.ASKS_WITHOUT_MARK)
-_ASKS_ANYWHERE = _phrases(words.ASKS_ANYWHERE)
-_ASKS_PRICE = _phrases(words.ASKS_PRICE)
-_REQUEST = _phrases(words.REQUESTS)
-_PLEASANTRY = _phrases(words.PLEASANTRIES)
+_ASKS = Late(words.ASKS_WITHOUT_MARK, re.IGNORECASE)
+_ASKS_ANYWHERE = Late(words.ASKS_ANYWHERE, re.IGNORECASE)
+_ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
+_REQUEST = Late(words.REQUESTS, re.IGNORECASE)
+_PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
     rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:][ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
 )
@@ -33,15 +30,34 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
-_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)?|\d+", re.UNICODE)
+_YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE)
+"""What is asked of us ("what will you do?") is not about the sentence before it."""
+_FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
+_OFFER = re.compile(words.OFFER, re.IGNORECASE)
+_TOOL = re.compile(
+    rf"{_FIGURE.pattern}|\b(?:mandr|dorn|doorn|anima)",
+    re.IGNORECASE,
+)
+"""What a plain request for tooling has in it: figures, or the tool."""
+_WORD = re.compile(r"[^\W\d_]{2,}")
 
 _ABBREVIATIONS = frozenset(words.ABBREVIATIONS.split())
-_SMALL_WORDS = frozenset(words.SMALL_WORDS.split())
+_JOINT = re.compile(
+    r",?\s(?:and|und|et|y|e|en|&|plus|also)\s|,\s|\s?/\s?(?=[^\W\d_])", re.IGNORECASE
+)
+"""What may part two questions in one sentence."""
 _BREAK = re.compile(
     r"\n[ \t\r\f\v]*\n|[?!]+(?=[\s\"'”’)]|$)"
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
     r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"
 )
+PLAIN = 80
+"""From this score on the second half of a sentence asks without a question word of its own."""
+ITS_OWN = 70
+"""From this score on a short question is answered by itself ("Do I need a mandrel?")."""
+MOST_ASKED = 60
+"""Sentences that are looked at as questions; a message with more is no letter."""
+MOST_JOINTS = 3
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -57,69 +73,55 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     found: list[Question] = []
     # Asked in the subject and again in the body, or twice in the body: once is enough.
     said: set[str] = set()
-    for sentence in _sentences(own):
+    asked = 0
+    before: slice | None = None
+    for place in _sentences(own):
+        sentence = own.text[place]
         spaced = " ".join(sentence.split())
+        last, before = before, place
         if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
             continue
         said.add(spaced)
-        answer = match_answer(sentence, known)
-        if _asks(spaced, answer) and (answer is None or answer not in said):
-            found.append(Question(surface=sentence, answer=answer))
-            said.add(answer or spaced)
+        asked += 1
+        if asked > MOST_ASKED:
+            break
+        for part in _parts(sentence, known):
+            offer = _wants_an_offer(part)
+            match, surface = matcher(known).match(part, offer=offer), part
+            leans = says_little(part) and not (offer or _YOU.search(part))
+            if last is not None and leans and match.score < ITS_OWN:
+                # "It wrinkles inside. Why?" asks with the sentence before.
+                joined = own.text[last.start : place.stop]
+                both = matcher(known).match(joined)
+                better = both.answer is not None and both.score >= match.score
+                if "\n\n" not in joined and better:
+                    match, surface = both, joined
+            answer = match.answer
+            if _asks(" ".join(part.split()), match) and (answer is None or answer not in said):
+                found.append(Question(surface=surface, answer=answer, score=match.score))
+                said.add(answer or spaced)
     return tuple(found)
 
 
-def match_answer(surface: str, answers: Iterable[Answer]) -> str | None:
-    """The name of the approved answer that fits a question, None where none or several do.
-
-    An answer fits when all key words of one of its phrases stand in ``surface`` in their order and
-    near each other, and none of its ``unless`` words does. The phrase with most key words wins; a
-    tie is None.
-    """
-    tokens = _tokens(surface)
-    present = frozenset(tokens)
-    scores = [(answer.name, _score(answer, tokens, present)) for answer in answers]
-    best = max((score for _, score in scores), default=0)
-    fitting = [name for name, score in scores if score == best]
-    return fitting[0] if best > 0 and len(fitting) == 1 else None
-
-
-@lru_cache(maxsize=4096)
-def key_words(phrase: str) -> tuple[str, ...]:
-    """The words of a phrase that must be in a question: small words left out, endings cut."""
-    return tuple(token for token in _tokens(phrase) if token not in _SMALL_WORDS)
+def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
+    """A sentence that asks two things with two answers as two slices, any other whole."""
+    for joint in islice(_JOINT.finditer(sentence), MOST_JOINTS):
+        halves = [sentence[: joint.start()].strip(), sentence[joint.end() :].strip()]
+        if not _ASKS.match(halves[0]):
+            continue
+        first, second = (matcher(known).match(half) for half in halves)
+        if first.answer == second.answer:
+            continue
+        # "How much thinning and springback?" has one question word for both. "How thick is 16 ga
+        # and do you take cards?" is for a person as far as its second half goes.
+        both_answered = first.answer is not None and second.answer is not None
+        if _ASKS.match(halves[1]) or (both_answered and second.score >= PLAIN):
+            return halves
+    return [sentence]
 
 
-def _score(answer: Answer, tokens: list[str], present: frozenset[str]) -> int:
-    """How many key words of the answer's best phrase stand in the question, 0 for no fit."""
-    keys = (key_words(phrase) for phrase in answer.phrases)
-    fitting = [k for k in keys if present.issuperset(k) and _stand_in(k, tokens)]
-    if not fitting:
-        return 0
-    said = f" {' '.join(tokens)} "
-    if any(f" {' '.join(_tokens(word))} " in said for word in answer.unless):
-        return 0
-    return max(map(len, fitting))
-
-
-def _stand_in(keys: tuple[str, ...], tokens: list[str]) -> bool:
-    """Whether all keys stand in ``tokens`` in their order, two words a key and some apart at most.
-
-    A phrase of one key word ("price") fits only a question of a few words ("price?").
-    """
-    if len(keys) < 2:
-        return bool(keys) and keys[0] in tokens and sum(t.isalpha() for t in tokens) <= 6
-    if all(key.isalpha() for key in keys):
-        tokens = [token for token in tokens if token.isalpha()]  # a size in between is no distance
-    reach = 2 * len(keys) + 2
-    for start in (i for i, token in enumerate(tokens) if token == keys[0]):
-        stretch = iter(tokens[start : start + reach])
-        if all(key in stretch for key in keys):
-            return True
-    return False
-
-
-def _sentences(own: OwnText) -> Iterator[str]:
+def _sentences(own: OwnText) -> Iterator[slice]:
+    """Where the sentences of the sender's own words stand, without their greetings."""
     # The subject of an earlier mail asks what was asked then, not what is asked now.
     start = 0 if own.subject_counts else min(own.body_start, len(own.text))
     text = own.text
@@ -131,9 +133,9 @@ def _sentences(own: OwnText) -> Iterator[str]:
         else:
             end = found.end() if found.group().strip() else found.start()
             stop = found.end()
-        sentence = _without_lead_in(text[start:end])
-        if sentence and len(sentence) <= LONGEST_SENTENCE:
-            yield sentence
+        place = _without_lead_in(text, start, end)
+        if 0 < place.stop - place.start <= LONGEST_SENTENCE:
+            yield place
         start = stop
 
 
@@ -151,12 +153,16 @@ def _is_abbreviation(text: str, stop: int) -> bool:
     )
 
 
-def _without_lead_in(sentence: str) -> str:
-    """The sentence without the greeting, bullet or 'also,' that it begins with: still a slice."""
+def _without_lead_in(text: str, start: int, end: int) -> slice:
+    """The sentence without the greeting, bullet or 'also,' that it begins with."""
     for pattern in (_GREETING, _LEAD_IN, _LEAD_IN):
-        if lead := pattern.match(sentence):
-            sentence = sentence[lead.end() :]
-    return sentence.strip()
+        if lead := pattern.match(text, start, end):
+            start = lead.end()
+    while start < end and text[start].isspace():
+        start += 1
+    while end > start and text[end - 1].isspace():
+        end -= 1
+    return slice(start, end)
 
 
 def _may_ask(spaced: str) -> bool:
@@ -167,21 +173,26 @@ def _may_ask(spaced: str) -> bool:
     )
 
 
-def _asks(spaced: str, answer: str | None) -> bool:
-    """Whether a sentence is a question; ``answer`` is the approved answer that would fit it."""
+def _asks(spaced: str, match: Match) -> bool:
+    """Whether a sentence is a question, given the approved answer that would fit it."""
     if _PLEASANTRY.match(spaced):
         return False
-    if answer is not None:
+    if match.answer is not None:
         return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
-    words_in_it = [token for token in _tokens(spaced) if token.isalpha()]
-    return len(words_in_it) > 1 and _may_ask(spaced) and not _requests(spaced)
+    if len(_WORD.findall(spaced)) < 2 or not _may_ask(spaced):
+        return False
+    return not _requests(spaced) or not (_TOOL.search(spaced) or says_little(spaced))
+
+
+def _wants_an_offer(part: str) -> bool:
+    """Whether it asks for a price, or for a piece with its figures."""
+    spaced = " ".join(part.split())
+    if _ASKS_PRICE.search(spaced) or _OFFER.search(spaced):
+        return True
+    return _requests(spaced) and (says_little(spaced) or _FIGURE.search(spaced) is not None)
 
 
 def _requests(spaced: str) -> bool:
     """Whether it is the plain request: 'can you make ...', '1.75 x .083, do you have it?'."""
     return any(_REQUEST.match(clause) for clause in (spaced, spaced.rpartition(", ")[2]))
-
-
-def _tokens(text: str) -> list[str]:
-    return [words.SAME.get(word, word) for word in _WORD.findall(text.casefold())]

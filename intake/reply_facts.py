@@ -6,8 +6,11 @@ a variable of the templates.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
-from typing import Literal
+from dataclasses import dataclass, field, fields
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    from .bend_words import BendWords
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +38,9 @@ class ShopWords:
     stock_days: int
     """Usual working days until a mandrel on hand leaves; likewise one made to order."""
     custom_days: int
+    clearance: str = ""
+    """'0.1 to 0.3 mm (0.004 to 0.012 in)'; '' where it depends on the OD."""
+    clearance_reason: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +123,12 @@ class AskedWords:
     """'size 2', 'sizes 1 and 3', '' where it is about all."""
 
 
+def _no_bend() -> BendWords:
+    from .bend_words import BendWords
+
+    return BendWords(None, None, BRITISH)
+
+
 @dataclass(frozen=True, slots=True)
 class Facts:
     """All that a reply template may use; reply_templates/parts.j2 tells the owner the same."""
@@ -137,7 +149,8 @@ class Facts:
     uses: tuple[str, ...] = ()
     unread: Unread = ""
     unread_name: str = ""
+    bend: BendWords = field(default_factory=_no_bend)
 
     def as_variables(self) -> dict[str, object]:
         """Name to value, for a template."""
-        return {field.name: getattr(self, field.name) for field in fields(self)}
+        return {one.name: getattr(self, one.name) for one in fields(self)}

@@ -265,12 +265,17 @@ def _kind_line(out: Console, result: Result) -> None:
 def remarks(out: Console, questions: Iterable[Question], notes: Iterable[str]) -> None:
     """Questions with the answers that fit, and what a person should look at."""
     for question in questions:
-        answer = f"answer “{question.answer}”" if question.answer else "no approved answer fits"
-        out.print(
-            hanging("question", f"“{printable(' '.join(question.surface.split()))}”: {answer}")
-        )
+        out.print(hanging("question", _question_line(question)))
     for note in notes:
         out.print(hanging("note", printable(note)))
+
+
+def _question_line(question: Question) -> str:
+    asked = f"“{one_line(question.surface)}”"
+    if question.answer is None:
+        return f"a question we have no answer for: {asked}"
+    fits = "" if question.score is None else f", fits {question.score} of 100"
+    return f"{asked}: answer “{question.answer}”{fits}"
 
 
 def hanging(label: str, text: str, *, label_style: str = "") -> Padding:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 import re
 import sys
 from collections.abc import Iterable, Iterator
@@ -11,12 +10,13 @@ from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import BinaryIO
 
-from .charsets import clean_text, decode_bytes
+from .charsets import decode_bytes
 from .chat import ChatLine
 from .chat_bursts import QUIET, Burst, read_chat
 from .message import parse_message
 from .mime import looks_like_mail
-from .model import Address, Message
+from .model import Message
+from .pasted import text_message
 
 # The line between two mails of an mbox (RFC 4155): a sender and a time, or only a sender.
 _ENVELOPE = re.compile(rb"From (?:[^\n]*\d\d:\d\d[^\n]*|\S+@\S+)\s*$")
@@ -61,21 +61,6 @@ def read_paths(
             yield SourceItem(path, None, f"{path}: {_why(error)}")
         except ValueError:  # a NUL in the path
             yield SourceItem(path, None, f"{path!r}: no file can have this name")
-
-
-def text_message(text: str, today: date) -> Message:
-    """Pasted words as a chat message from nobody known, written on ``today``."""
-    body = clean_text(text).strip("\n")
-    spelled = f"{today.isoformat()}\n{body}".encode()
-    digest = hashlib.sha256(spelled).hexdigest()
-    return Message(
-        message_id=f"sha256-{digest[:32]}@local",
-        channel="chat",
-        sender=Address(name="", address=""),
-        sent_on=today,
-        body=body,
-        raw_sha256=digest,
-    )
 
 
 def _pasted(raw: bytes, today: date) -> SourceItem:

@@ -22,8 +22,8 @@ from ..rules.assessment import (
 )
 from ..rules.request import Doubt, Material, SizeRequest
 from .drafting import draft
+from .matching import phrase_terms, tells_something
 from .model import Address, Attachment, Kind, Message, OwnText, Question
-from .questions import key_words
 from .reply_facts import Facts
 from .templates import (
     ANSWER_SUFFIX,
@@ -58,6 +58,16 @@ def check_templates(shop_folder: Path | None, shop: Shop | None = None) -> list[
         faults = list(_trials(templates, shop or sample_shop()))
     once = {str(fault): fault for fault in faults}
     return sorted(once.values(), key=lambda fault: (fault.file, fault.line or 0, fault.why))
+
+
+def overdue_answers(shop_folder: Path | None, today: date) -> list[str]:
+    """One sentence for each answer whose day of review has passed by ``today``: it stays in use."""
+    return [
+        f"{FOLDER}/{ANSWERS}/{answer.name}{ANSWER_SUFFIX}: it was to be reviewed by "
+        f"{answer.review_by.isoformat()}."
+        for answer in Templates(shop_folder).answers
+        if answer.review_by < today
+    ]
 
 
 def _files(templates: Templates, shop_folder: Path | None) -> Iterator[BadTemplate]:
@@ -96,7 +106,7 @@ def _owners(shop_folder: Path | None) -> Iterator[str]:
 
 def _answers(templates: Templates) -> Iterator[BadTemplate]:
     """Faults of the answers' settings: unreadable, too vague a phrase, a phrase claimed twice."""
-    claimed: dict[tuple[str, ...], str] = {}
+    claimed: dict[frozenset[str], str] = {}
     for file in templates.files(ANSWER_SUFFIX, ANSWERS):
         try:
             answer = templates.answer(file)
@@ -106,8 +116,8 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
         if not answer.phrases:
             yield BadTemplate(file, None, "it has no phrases, so no question would find it.")
         for phrase in answer.phrases:
-            keys = key_words(phrase)
-            if not keys:
+            keys = phrase_terms(phrase)
+            if not tells_something(phrase):
                 yield BadTemplate(file, None, f"phrase {phrase!r} has no word that tells it apart.")
             elif claimed.setdefault(keys, file) != file:
                 yield BadTemplate(

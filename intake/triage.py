@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from .automatic import automatic
-from .errand import weigh
+from .errand import Leaning, weigh
 from .model import Kind, Message, OwnText
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
@@ -14,6 +14,8 @@ __all__ = ["Found", "automatic", "classify"]
 
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
+_ANSWERED = 5.0
+"""How much an approved answer that fits speaks for a question: about as much as a trade word."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +36,8 @@ class Found:
     """Whether the words answer or change the request in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
+    answered: bool = False
+    """Whether an approved answer about bending fits one of the questions."""
 
 
 def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
@@ -58,6 +62,12 @@ def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind,
     return kind, why
 
 
+def _with_answer(question: Leaning) -> Leaning:
+    """A question that has an approved answer is one, however few words of the trade are in it."""
+    why = question.why or "asks what an approved answer tells"
+    return Leaning(question.weight + _ANSWERED, why)
+
+
 def _business(text: str) -> float:
     """How much the words are of an order, an invoice or a complaint, what stays left aside."""
     return weigh(without_reliance(text), 0).elsewhere.weight
@@ -65,7 +75,8 @@ def _business(text: str) -> float:
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
-    tooling, question, elsewhere = errand.tooling, errand.question, errand.elsewhere
+    tooling, elsewhere = errand.tooling, errand.elsewhere
+    question = _with_answer(errand.question) if found.answered else errand.question
     if not own.subject_counts and not any((tooling.weight, question.weight, elsewhere.weight)):
         # "Re: invoice 118" and "any news on this one": the old subject tells what it is about.
         _, _, earlier_at = subject_prefixes(message.subject)

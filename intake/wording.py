@@ -24,7 +24,7 @@ from .reply_facts import (
     SizeWords,
     Words,
 )
-from .wording_tool import mandrel_words, plain, spelled, stock_words
+from .wording_tool import clearance_words, mandrel_words, plain, spelled, stock_words
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
@@ -67,6 +67,8 @@ def shop_words(shop: Shop) -> ShopWords:
         d_of_bend_reason=limits.d_of_bend_min.reason.rstrip("."),
         stock_days=shop.lead_times.stock_working_days,
         custom_days=shop.lead_times.custom_working_days,
+        clearance=clearance_words(shop.mandrel_clearance),
+        clearance_reason=shop.mandrel_clearance.reason.rstrip("."),
     )
 
 

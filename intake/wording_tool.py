@@ -10,6 +10,7 @@ from .reply_facts import StockWords, Words
 
 if TYPE_CHECKING:
     from ..rules.assessment import Assessment, MandrelNeeded
+    from ..rules.shop_settings import ClearanceRule
 
 
 def stock_words(assessment: Assessment, words: Words) -> StockWords | None:
@@ -37,6 +38,16 @@ def mandrel_words(assessment: Assessment, words: Words) -> str:
     if mandrel.surfaces:
         parts.append(spelled(" or ".join(mandrel.surfaces), words))
     return ", ".join(parts)
+
+
+def clearance_words(rule: ClearanceRule) -> str:
+    """'0.1 to 0.3 mm (0.004 to 0.012 in)' on the diameter; '' where it differs by OD."""
+    if len(rule.bands) != 1:
+        return ""
+    ends = (rule.bands[0].low_mm, rule.bands[0].high_mm)
+    mms = " to ".join(dict.fromkeys(round_to(end, 2) for end in ends))
+    inches = " to ".join(dict.fromkeys(round_to(end / MM_PER_INCH, 3) for end in ends))
+    return f"{mms} mm ({inches} in)"
 
 
 def _diameters(mandrel: MandrelNeeded, first: Literal["in", "mm"]) -> str:

@@ -9,12 +9,13 @@ from __future__ import annotations
 _VERB = r"(?:is|are|was|does|do|did|can|could|would|should|will|shall|has|have|might)"
 
 ASKS_WITHOUT_MARK = (
-    rf"what\s(?:{_VERB}|about|kind|size|else|info\w*|details?)\b",
-    rf"how\s(?:{_VERB}|much|many|long|tight|soon|fast|about|to)\b",
+    r"what(?:['’]?s\s|\s(?!(?:i|we|you|he|they|it)\b))",
+    r"how\s(?!i\b|we\b|it\b)\w+",
+    r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
-    r"(?:do|does|should|must|can|could|may|will|would)\s(?:i|we|you|it|they|one|that|this)\b",
-    r"(?:is|are)\s(?:it|there|that|this|they|these|you)\b",
+    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
+    r"|those|there|the|an?|your|my|both|bends?|tubes?|mandrels?|\d\S*)\b",
     # German, French, Spanish, Italian, Dutch
     r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
     r"|eng|gro[sß]{1,2}|brauch\w*|hei[sß]{1,2}t|bedeutet)\b",
@@ -31,6 +32,15 @@ ASKS_ANYWHERE = (
     r"(?:advi[sc]e|clarify|explain|suggest|recommend|mention|inform|confirm|tell\s(?:me|us)|let\s(?:me|us)\sknow)\b",
     r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
     r"(?:let|tell)\s(?:me|us)\s(?:know\s)?(?:if|whether|what|which|how|when|why)\b",
+    r",\s(?:so\s|and\s|but\s|or\s)?(?:what(?:['’]?s)?|how|why|when|where|which)\s(?:is|are|was|do|does|did|can|could|should"
+    r"|would|will|far|much|many|long|tight|thick|thin|often|big|exactly|that|the|a|an|my|your|kind|sort|type|come)\b",
+    r",\s(?:so\s|and\s|but\s|or\s)?(?:do|does|is|are|can|could|should|will|would)\s(?:i|we|you|it|they|that|this|the|a|an|one)\b",
+    r"\b(?:not\s(?:quite\s)?sure|unsure|no\sidea|don['’]?t\s(?:know|understand|get)|confused|puzzled|curious)\s"
+    r"(?:about\s|as\sto\s|on\s)?(?:what|how|why|when|where|which|whether|if|the)\b",
+    r"\b(?:need|want|looking\sfor|after)\s(?:some\s|a\sbit\sof\s|your\s)?(?:advice|guidance|info\w*|recommendations?)\b",
+    r"\bquestions?\s(?:about|on|regarding|re)\b|\bany\s(?:idea|tips?|advice|recommendations?)\b|\bclear\s(?:that|this|it)\sup\b",
+    r"\b(?:explain|clarify|tell\s(?:me|us))\s(?:the|what|how|why|when|which|where|whether|if|about)\b",
+    r"\bwhats?\s(?:that|this|it|is)\b|\bhow\s(?:do|does|can|should|far|much|many|long|to)\s(?:i|we|you|it|they|a|the|of)\b",
     r"\bbitte\s(?:\w+\s){0,3}(?:mitteilen|erklären|erläutern|angeben|sagen)|bitte\sum\s(?:auskunft|mitteilung|angabe)",
     r"\bmerci\sde\s(?:\w+\s)?(?:indiquer|préciser|dire|expliquer)",
     r"\bpor\sfavor,?\s(?:indi\w+|expli\w+|dígan\w+)",
@@ -42,6 +52,12 @@ ASKS_PRICE = (
     r"\b(?:price|pricing|lead\stime|delivery\stime)s?,?\s(?:please|pls|plz)\b",
 )
 """No question by itself ("please use the delivery address below"), only with an answer to it."""
+
+OFFER = (
+    r"\b(?:quot(?:e|es|ation)|pric(?:e|es|ing)|angebot|devis|presupuesto|preventivo|offerta|offerte|preis|prix"
+    r"|precio|prezzo|prijs)\b"
+)
+"""An offer is asked for, or at least spoken of."""
 
 REQUESTS = (
     r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"
@@ -82,61 +98,3 @@ ABBREVIATIONS = """
     sch mat matl mrs dipl bzw evtl inkl zzgl ggf usw vgl env art núm esp aprox circa
 """
 """A full stop behind one of these ends no sentence ("dia. 38", "approx. 5")."""
-
-SMALL_WORDS = """
-    a an the of for to in on at by with and or if is are was be been do does did my our your it its
-    this that these those there can could would should will shall may please kindly just exactly so
-    as any some have has le la les un une de du des est et pour el los il lo di per der das ein
-    eine ist sind für und een het van voor en
-"""
-"""Words that say nothing of what is asked."""
-
-_MADE_ONE = """
-advise: advice
-aluminium: aluminum
-ball: balls
-bead: beads
-bend: bending bends bent
-calculate: calculated
-center: centre
-centerline: centreline
-chrome: chromed
-cost: costs
-delivery: delivered deliver
-detail: details
-die: dies
-factor: factors
-figure: figures
-gauge: gage gauges
-how: how's
-i: we
-last: lasts
-mandrel: mandrell mandrels
-me: us
-mean: means meaning
-measure: measured measuring
-need: required require requires needed necessary
-pipe: pipes piping
-price: prices pricing pricey
-quote: quotes
-radius: radii radiuses
-schedule: schedules
-seam: seams
-ship: shipping
-size: sizes
-thickness: thicknesses
-tube: tubing tubes
-use: used
-wall: walls
-weld: welds welded
-what: what's what’s whats
-wiper: wipers
-work: works
-"""
-
-SAME = {
-    spelling: word
-    for word, _, spellings in (line.partition(":") for line in _MADE_ONE.split("\n") if line)
-    for spelling in spellings.split()
-}
-"""Endings cut and spellings made one, so that "mandrels needed" and "need a mandrel" meet."""

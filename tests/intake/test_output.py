@@ -117,7 +117,7 @@ def test_every_name_of_the_contract_is_there() -> None:
     assert out["requests"][0]["evidence"][0].keys() >= {"field", "start", "end", "surface"}
     assert out["requests"][0]["findings"][0].keys() >= {"rule", "effect", "text", "source"}
     assert out["requests"][0]["alternatives"][0].keys() == {"od_mm", "wall_mm", "clr_mm", "why"}
-    assert out["questions"][0].keys() == {"answer", "surface"}
+    assert out["questions"][0].keys() == {"answer", "surface", "score"}
     assert out["draft"].keys() == {"subject", "body"}
 
 

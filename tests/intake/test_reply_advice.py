@@ -6,8 +6,8 @@ from datetime import date
 
 import pytest
 
+from bendreply.intake.pasted import text_message
 from bendreply.intake.pipeline import process
-from bendreply.intake.sources import text_message
 from bendreply.intake.templates import Templates
 from bendreply.rules.shop import Shop, sample_shop
 from bendreply.rules.shop_prices import Prices

@@ -204,8 +204,9 @@ def test_values_are_not_read_as_templates_nor_escaped() -> None:
 
 def test_jinja_is_loaded_only_when_a_reply_is_filled_in() -> None:
     code = (
-        "import sys, bendreply.intake.drafting, bendreply.intake.questions as q;"
-        "q.match_answer('what is a wall factor?', q.default_templates().answers);"
+        "import sys, bendreply.intake.drafting, bendreply.intake.matching as m;"
+        "from bendreply.intake.templates import default_templates;"
+        "m.matcher(default_templates().answers).match('what is a wall factor?');"
         "sys.exit('jinja2' in sys.modules)"
     )
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0

@@ -1,0 +1,221 @@
+"""How well each approved answer fits a question: a score from 0 to 100 that can be told.
+
+The words of a question are held against the phrases of every answer. A word weighs the more, the
+fewer answers use it: 'wiper' tells much, 'mandrel' little, 'the' nothing. The score of a phrase is
+
+    100 x (share of the phrase that the question has) x (share of the question that the answer has)
+
+each by weight, under a root, and less for phrases that weigh little altogether. Words that no
+answer knows weigh against all of them: 'do you ship mandrels' is not 'do you make mandrels'.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
+
+from . import words_terms as words
+from .answers import Answer
+from .terms import nearest, plain_words, terms
+
+UNKNOWN = 1.6
+"""Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
+SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
+ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
+LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word))
+ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
+OTHERWISE_ASKED = 0.75
+"""Times this where the question lacks the phrase's question word, or its weightiest word."""
+ENOUGH = 58
+"""From this score on an answer is used."""
+AHEAD = 8
+"""By so much the best answer has to be ahead of the next."""
+HALF_MASS = 1.5
+"""A phrase of this weight counts half as much as one of great weight."""
+
+
+@dataclass(frozen=True, slots=True)
+class Match:
+    """The answer that fits a question best, and how well."""
+
+    answer: str | None
+    """Its name; None where none fits well enough, or two fit alike."""
+    score: int
+    best: str | None
+    """The name of the one that came nearest, whether or not it is used."""
+    phrase: str = ""
+    """The phrase of it that came nearest."""
+    strange: bool = False
+    """Whether the question has words that no answer knows."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Phrase:
+    text: str
+    terms: frozenset[str]
+    weight: float
+    heaviest: str
+    own: frozenset[str]
+    """Its terms that don't stand in every request."""
+
+
+class Matcher:
+    """The phrases of a set of answers, weighed."""
+
+    def __init__(self, answers: Sequence[Answer]) -> None:
+        self._answers = tuple(answers)
+
+    def match(self, question: str, *, offer: bool = False) -> Match:
+        """The answer that fits ``question`` (one sentence). Never raises on any text.
+
+        ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
+        tube') asks nothing.
+        """
+        asked = self._known(terms(question))
+        said = f" {' '.join(plain_words(question))} "
+        told = [term for term in dict.fromkeys(asked) if term not in SMALL]
+        scored = sorted(
+            (
+                (score, answer.name, phrase)
+                for answer in self._answers
+                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 0)]
+                if score > 0 and not self._barred(answer, said)
+            ),
+            reverse=True,
+        )
+        strange = any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
+        if not scored:
+            return Match(None, 0, None, strange=strange)
+        score, name, phrase = scored[0]
+        behind = scored[1][0] if len(scored) > 1 else 0.0
+        fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
+        return Match(name if fits else None, min(round(score), 100), name, phrase, strange)
+
+    def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
+        vocabulary = self._vocabulary[name]
+        shared = sum(self._weights[term] for term in told if term in vocabulary)
+        strange = sum(
+            self._weights.get(term, UNKNOWN)
+            for term in told
+            if term not in vocabulary and term not in ASIDE
+        )
+        if not shared:
+            return 0.0, ""
+        of_question = shared / (shared + strange)
+        present = frozenset(told)
+        best, best_text = 0.0, ""
+        for phrase in self._phrases[name]:
+            if phrase.own.isdisjoint(present) and not phrase.terms <= present:
+                # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
+                # what mandrels are made of.
+                continue
+            if phrase.own and sum(t.isalpha() for t in phrase.own & present) < least:
+                continue
+            mass = sum(self._weights[term] for term in phrase.terms & present)
+            of_phrase = mass / phrase.weight
+            score = 100 * math.sqrt(of_phrase * of_question) * mass / (mass + HALF_MASS)
+            if (asks := phrase.terms & ASKING_WORDS) and not asks & present:
+                score *= OTHERWISE_ASKED
+            if phrase.heaviest not in present:
+                score *= OTHERWISE_ASKED
+            if score > best:
+                best, best_text = score, phrase.text
+        return best * self._scale, best_text
+
+    def _known(self, asked: Iterable[str]) -> list[str]:
+        """The terms, those misspelt put right where one term of the phrases is near."""
+        return [
+            term
+            if term in self._weights or term in SMALL or term in ASIDE
+            else nearest(term, self._by_letter.get(term[0], ())) or term
+            for term in asked
+        ]
+
+    def _barred(self, answer: Answer, said: str) -> bool:
+        return any(f" {words_} " in said for words_ in self._unless[answer.name] if words_)
+
+    @cached_property
+    def _unless(self) -> Mapping[str, tuple[str, ...]]:
+        return {
+            a.name: tuple(" ".join(plain_words(one)) for one in a.unless) for a in self._answers
+        }
+
+    @cached_property
+    def _for_a_person(self) -> frozenset[str]:
+        return frozenset(answer.name for answer in self._answers if answer.for_a_person)
+
+    @cached_property
+    def _scale(self) -> float:
+        """So that a phrase of good weight, fully met, scores 100."""
+        return (8 + HALF_MASS) / 8
+
+    @cached_property
+    def _split(self) -> Mapping[str, tuple[tuple[str, frozenset[str]], ...]]:
+        return {
+            answer.name: tuple((phrase, phrase_terms(phrase)) for phrase in answer.phrases)
+            for answer in self._answers
+        }
+
+    @cached_property
+    def _vocabulary(self) -> Mapping[str, frozenset[str]]:
+        return {
+            name: frozenset().union(*(found for _, found in split)) if split else frozenset()
+            for name, split in self._split.items()
+        }
+
+    @cached_property
+    def _weights(self) -> Mapping[str, float]:
+        used = Counter(term for terms_ in self._vocabulary.values() for term in terms_)
+        return {term: math.log(1 + len(self._answers) / n) for term, n in used.items()}
+
+    @cached_property
+    def _phrases(self) -> Mapping[str, tuple[_Phrase, ...]]:
+        return {
+            name: tuple(
+                _Phrase(
+                    text,
+                    found,
+                    sum(self._weights[t] for t in found),
+                    max(found, key=lambda t: (self._weights[t], t)),
+                    found - LITTLE - ASIDE,
+                )
+                for text, found in split
+                if found
+            )
+            for name, split in self._split.items()
+        }
+
+    @cached_property
+    def _by_letter(self) -> Mapping[str, tuple[str, ...]]:
+        """The terms of all phrases by their first letter."""
+        found: dict[str, list[str]] = {}
+        for term in sorted(self._weights):
+            found.setdefault(term[0], []).append(term)
+        return {letter: tuple(known) for letter, known in found.items()}
+
+
+def says_little(sentence: str) -> bool:
+    """Whether a sentence has no word of its own: 'Why?', 'Is that a problem?', 'Can you quote?'"""
+    told = {term for term in terms(sentence) if term not in SMALL and term not in ASIDE}
+    return told <= LITTLE
+
+
+@lru_cache(maxsize=4096)
+def phrase_terms(phrase: str) -> frozenset[str]:
+    """The terms of a phrase that tell it apart; two phrases of the same terms ask the same."""
+    return frozenset(term for term in terms(phrase) if term not in SMALL)
+
+
+def tells_something(phrase: str) -> bool:
+    """Whether a phrase has a word that does not stand in every request: 'mandrel for 40 x 40' would
+    fit them all."""
+    return bool(phrase_terms(phrase) - ASIDE)
+
+
+@lru_cache(maxsize=8)
+def matcher(answers: tuple[Answer, ...]) -> Matcher:
+    """The matcher of a set of answers, kept for the run."""
+    return Matcher(answers)
