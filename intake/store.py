@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
     from .store_open import Place
     from .store_reader import Reader
+    from .store_tally import TallyRead
     from .store_writer import Writer
 
 
@@ -82,6 +83,14 @@ class Store:
 
         with self._transaction(writes=False) as connection:
             yield Reader(connection)
+
+    @contextmanager
+    def counting(self) -> Iterator[TallyRead]:
+        """What the report counts, as it is at one moment."""
+        from .store_tally import TallyRead
+
+        with self._transaction(writes=False) as connection:
+            yield TallyRead(connection)
 
     @contextmanager
     def writing(self) -> Iterator[Writer]:

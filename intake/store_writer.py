@@ -16,13 +16,14 @@ from .store_json import keepable
 from .store_marks import MarksWrite
 from .store_reader import Reader
 from .store_schema import correction, draft, event, inquiry, message, reply, word
+from .store_tally import TallyWrite
 
 _INSERTS = {
     one.name: sa.insert(one) for one in (correction, draft, event, inquiry, message, reply, word)
 }
 
 
-class Writer(Reader, MarksWrite):
+class Writer(Reader, MarksWrite, TallyWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
@@ -45,6 +46,7 @@ class Writer(Reader, MarksWrite):
         )
         assert key is not None, "one row was put in"
         number: int = key[0]
+        self.tally_new(number, result)
         return number
 
     def add_message(
@@ -116,6 +118,7 @@ class Writer(Reader, MarksWrite):
             after=made.after,
             by=made.by,
             at=made.at,
+            notation=made.notation,
         )
 
     def add_word(self, number: int, given: Word) -> None:
@@ -166,6 +169,7 @@ class Writer(Reader, MarksWrite):
     ) -> None:
         """The inquiry as judged anew; it waits for a person. Raises as ``move`` does."""
         self._change(seen, state=State.WAITING, **_judged(result, decision, needed_by))
+        self.tally_again(seen.id, result)
 
     def _change(self, seen: Inquiry, **values: Any) -> None:
         done = self._connection.execute(

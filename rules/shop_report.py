@@ -17,9 +17,9 @@ class ReportSettings(Frozen):
     """How demand is weighed, and where the report is laid. All of it house rules."""
 
     weight_buying: Number = Decimal(3)
-    """A customer who says how many mandrels are wanted, or by which day."""
+    """A customer who says that he buys, wants several mandrels, or names a day."""
     weight_asking: Number = Decimal(1)
-    """A customer who asks without saying either."""
+    """A customer who just asks."""
     half_life_weeks: Weeks = 13
     """A request that old weighs half as much as one of the report's last week."""
     demand_weeks: Weeks = 52

@@ -16,8 +16,8 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-MOST_WORK = 20_000_000
-"""Figures compared before a search gives up and says that it is not proven: some ten seconds."""
+MOST_WORK = 5_000_000
+"""Figures compared before a search gives up and says that it is not proven: some five seconds."""
 
 Run = tuple[int, int]
 """Positions first to last, both met."""
