@@ -217,9 +217,23 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     )
     export.add_argument("folder", metavar="DIR", help="a new folder")
     report = _add(commands, "report", "cli_report", "report", "the weekly report")
-    report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
-    report.add_argument("--json", action="store_true", help="as one JSON object")
-    report.add_argument("--out", metavar="FILE", help="write it to FILE")
+    report.add_argument(
+        "--week",
+        metavar="WEEK",
+        help="ISO week, e.g. 2026-W47, several as 2026-W44..2026-W47, or last: the last whole one",
+    )
+    shown = report.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="as one JSON object")
+    shown.add_argument("--csv", action="store_true", help="as CSV, one figure a row")
+    report.add_argument(
+        "--out", metavar="FILE", help="into FILE: .html a page to print, .csv, .json, else text"
+    )
+    report.add_argument(
+        "--deliver", action="store_true", help="lay it in the mailbox as an unread message"
+    )
+    report.add_argument(
+        "--names", action="store_true", help="with customers' addresses; else only counts"
+    )
     with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
     for parser in (*with_store, report, check, export):
         parser.add_argument(

@@ -28,7 +28,7 @@ ASKING = """
 
 def _pattern(phrases: str) -> re.Pattern[str]:
     spelled = (
-        r"\s+".join(map(re.escape, phrase.split())) for phrase in phrases.split("|") if phrase
+        r"\s+".join(map(re.escape, phrase.split())) for phrase in phrases.split("|") if phrase.strip()
     )
     return re.compile(rf"(?<!\w)(?:{'|'.join(spelled)})(?!\w)", re.IGNORECASE)
 
