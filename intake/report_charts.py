@@ -61,10 +61,10 @@ def pictures(report: Report) -> Pictures | None:
     }
     with matplotlib.rc_context(settings):
         return Pictures(
-            sizes=_drawn(_sizes, report, 92, 44, "The most-requested sizes, by customers"),
-            trend=_drawn(_trend, report, 92, 44, "Requests and customers, week by week"),
-            map=_drawn(_map, report, 92, 60, "Wall factor against D of bend, and the limits"),
-            outcomes=_drawn(_outcomes, report, 92, 17, "What became of the requests"),
+            sizes=_drawn(_sizes, report, 92, 36, "The most-requested sizes, by customers"),
+            trend=_drawn(_trend, report, 92, 36, "Requests and customers, week by week"),
+            map=_drawn(_map, report, 92, 47, "Wall factor against D of bend, and the limits"),
+            outcomes=_drawn(_outcomes, report, 92, 14, "What became of the requests"),
         )
 
 

@@ -95,7 +95,7 @@ def _page() -> Template:
 def _key_figures(report: Report) -> list[tuple[str, str, str]]:
     """(figure, what it is, more about it)."""
     count, waits = report.count, report.waiting
-    kinds = ", ".join(f"{report.kinds[kind]} {kind}" for kind in Kind if report.kinds[kind])
+    kinds = ", ".join(f"{kind} {report.kinds[kind]}" for kind in Kind if report.kinds[kind])
     out = [
         (f"{report.kinds.total():,}", "messages", kinds),
         (

@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 MOST_WORK = 5_000_000
@@ -21,6 +21,8 @@ MOST_WORK = 5_000_000
 
 Run = tuple[int, int]
 """Positions first to last, both met."""
+MetAt = dict[int, set[int]]
+"""By position: the parties that it meets."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +56,14 @@ def best_choices(parties: Sequence[Party], most: int) -> tuple[Choice, ...]:
     total = sum(party.weight for party in parties)
     if not total or most < 1:
         return ()
-    programme = _Programme(parties, positions, most)
+    weights = [party.weight for party in parties]
+    met_at = _met_at(parties, positions)
+    programme = _Programme(weights, met_at, set(), positions, most)
     found: list[Choice] = []
     for k in range(1, most + 1):
         if found and found[-1].value == total:
             break
-        choice = _Search(parties, k).run(positions, programme, found[-1] if found else None)
+        choice = _Search(k, weights, met_at).run(positions, programme, found[-1] if found else None)
         if found and choice.value == found[-1].value:
             break
         found.append(choice)
@@ -90,10 +94,10 @@ def _worth_looking_at(parties: Sequence[Party]) -> list[int]:
 class _Search:
     """The search for the best ``k`` positions."""
 
-    def __init__(self, parties: Sequence[Party], k: int) -> None:
+    def __init__(self, k: int, weights: Sequence[int], met_at: MetAt) -> None:
         self._k = k
-        self._parties = parties
-        self._total = sum(party.weight for party in parties)
+        self._weights = weights
+        self._met_at = met_at
         self._best = Choice((), 0)
         self._work = 0
         self._given_up = False
@@ -102,24 +106,25 @@ class _Search:
         """``programme``: of all positions. ``fewer``: the best choice of fewer, to start from."""
         if fewer is not None:
             self._try(fewer.positions)
-        self._branch((), list(self._parties), positions, programme)
+        self._branch((), set(), positions, programme)
         chosen = tuple(sorted(self._best.positions))
         return Choice(chosen, self._best.value, not self._given_up)
 
     def _branch(
         self,
         chosen: tuple[int, ...],
-        left: list[Party],
+        met: set[int],
         allowed: list[int],
         programme: _Programme | None = None,
     ) -> None:
-        """All choices that hold ``chosen`` and further positions of ``allowed`` only; ``left`` are
-        the parties that ``chosen`` does not meet.
+        """All choices that hold ``chosen`` and further positions of ``allowed`` only; ``met`` are
+        the parties that ``chosen`` meets.
         """
         further = self._k - len(chosen)
-        reached = self._total - sum(party.weight for party in left)
+        reached = self._weight(met)
         while allowed and not self._given_up:
-            programme = programme or _Programme(left, allowed, further)
+            if programme is None:
+                programme = _Programme(self._weights, self._met_at, met, allowed, further)
             self._work += programme.work
             bound, solution = programme.best(further)
             company = [allowed[at] for at in solution]
@@ -140,21 +145,18 @@ class _Search:
             if not promising:
                 continue
             heaviest = max(
-                sorted(promising),
-                key=lambda one: sum(party.weight for party in left if _meets(party, one)),
+                sorted(promising), key=lambda one: self._weight(self._met_at[one] - met)
             )
             allowed.remove(heaviest)
-            unmet = [party for party in left if not _meets(party, heaviest)]
-            self._branch((*chosen, heaviest), unmet, allowed)
+            self._branch((*chosen, heaviest), met | self._met_at[heaviest], allowed)
 
     def _try(self, positions: tuple[int, ...]) -> None:
-        value = sum(p.weight for p in self._parties if any(_meets(p, one) for one in positions))
+        value = self._weight(set[int]().union(*(self._met_at[one] for one in positions)))
         if value > self._best.value:
             self._best = Choice(positions, value)
 
-
-def _meets(party: Party, position: int) -> bool:
-    return any(first <= position <= last for first, last in party.runs)
+    def _weight(self, parties: Iterable[int]) -> int:
+        return sum(self._weights[party] for party in parties)
 
 
 class _Programme:
@@ -163,10 +165,17 @@ class _Programme:
     Answers for choices of up to ``k`` positions, in indices of ``allowed``.
     """
 
-    def __init__(self, parties: Sequence[Party], allowed: Sequence[int], k: int) -> None:
+    def __init__(
+        self,
+        weights: Sequence[int],
+        met_at: MetAt,
+        met: set[int],
+        allowed: Sequence[int],
+        k: int,
+    ) -> None:
         count = len(allowed)
         self._begins: list[list[tuple[int, int, int]]] = [[] for _ in range(count)]
-        for first, last, weight in _runs_among(parties, allowed):
+        for (first, last), weight in _runs_among(weights, met_at, met, allowed).items():
             self._begins[first].append((first, last, weight))
         self._windows: list[tuple[int, int, list[int]]] = []
         """By index: the weight met there; the first index that shares a run with it; and for each
@@ -260,20 +269,36 @@ class _Programme:
         return ahead
 
 
-def _runs_among(parties: Sequence[Party], allowed: Sequence[int]) -> Iterator[tuple[int, int, int]]:
-    """Runs counted in indices of ``allowed``: (first, last, weight), runs that touch made one."""
-    for party in parties:
-        open_run: Run | None = None
-        for first, last in party.runs:
-            run = (bisect_left(allowed, first), bisect_right(allowed, last) - 1)
-            if run[0] > run[1]:
+def _runs_among(
+    weights: Sequence[int], met_at: MetAt, met: set[int], allowed: Sequence[int]
+) -> dict[Run, int]:
+    """Runs in indices of ``allowed`` and their weight, of the parties that are not ``met`` yet.
+
+    Positions left out part no run: what a party meets on both sides of them is one.
+    """
+    found: defaultdict[Run, int] = defaultdict(int)
+    open_runs: dict[int, Run] = {}
+    for at, position in enumerate(allowed):
+        for party in met_at[position]:
+            if party in met:
                 continue
-            if open_run is None:
-                open_run = run
-            elif run[0] <= open_run[1] + 1:
-                open_run = (open_run[0], max(open_run[1], run[1]))
-            else:
-                yield (*open_run, party.weight)
-                open_run = run
-        if open_run is not None:
-            yield (*open_run, party.weight)
+            run = open_runs.get(party)
+            if run is None or run[1] != at - 1:
+                if run is not None:
+                    found[run] += weights[party]
+                run = (at, at)
+            open_runs[party] = (run[0], at)
+    for party, run in open_runs.items():
+        found[run] += weights[party]
+    return found
+
+
+def _met_at(parties: Sequence[Party], positions: Sequence[int]) -> MetAt:
+    """Which parties each of the positions meets."""
+    met: dict[int, set[int]] = {position: set() for position in positions}
+    for index, party in enumerate(parties):
+        for first, last in party.runs:
+            begin, end = bisect_left(positions, first), bisect_right(positions, last)
+            for position in positions[begin:end]:
+                met[position].add(index)
+    return met
