@@ -234,8 +234,18 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     report.add_argument(
         "--names", action="store_true", help="with customers' addresses; else only counts"
     )
+    keep = commands.add_parser("store", help="take customers' words out of the store")
+    actions = keep.add_subparsers(metavar="ACTION", required=True, parser_class=_Parser)
+    forget = _add(
+        actions, "forget", "cli_keep", "forget", "take out one person's messages, keep the counts"
+    )
+    forget.add_argument("address", metavar="ADDRESS", help="the person's mail address")
+    forget.add_argument("--by", metavar="NAME", help="who says so")
+    reduce = _add(
+        actions, "reduce", "cli_keep", "reduce", "reduce what is older than [keep] says to figures"
+    )
     with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
-    for parser in (*with_store, report, check, export):
+    for parser in (*with_store, report, check, export, forget, reduce):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )

@@ -141,6 +141,18 @@ def collect_into(
     return collected
 
 
+def _reduce_old(store: Store, shop: Shop) -> None:
+    """What is older than shop.toml has words kept, reduced to its figures."""
+    if shop.keep is None:
+        return
+    from .desk_forget import reduce_old
+
+    done = reduce_old(store, shop.keep.messages_months, shop.zone)
+    if done.inquiries:
+        months = shop.keep.messages_months
+        print(f"{done.inquiries} inquiries older than {months} months reduced to their figures.")
+
+
 def collect(args: argparse.Namespace) -> int:
     """Bring new messages into the store."""
     if args.watch and args.sources:
@@ -156,10 +168,12 @@ def collect(args: argparse.Namespace) -> int:
             from .cli_mailbox import collect_mailbox, watch_mailbox
 
             if args.watch:
+                _reduce_old(store, shop)
                 watch_mailbox(store, shop, shop.mailbox, templates_of(shop))
                 return 0
             collected = collect_mailbox(store, shop, shop.mailbox, templates_of(shop))
         else:
             collected = collect_into(store, shop, templates_of(shop), args.sources)
         print(f"{collected.counts()} The store is {store.name}.")
+        _reduce_old(store, shop)
     return UNUSABLE_INPUT if collected.unusable else 0

@@ -74,6 +74,8 @@ class Report:
     """Some weeks' figures, and what waits, whenever it came."""
 
     weeks: Weeks
+    ends_at: datetime
+    """The moment at which they are over."""
     zone: str
     why_weeks: str
     """Why it is these weeks, for whoever named none."""
@@ -135,6 +137,7 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
     limits = shop.limits
     return Report(
         weeks=weeks,
+        ends_at=end,
         zone=shop.time_zone,
         why_weeks=why,
         shop=shop.name,
@@ -191,8 +194,8 @@ def _place(row: Asked) -> tuple[float, float] | None:
         return None
     if not (size.od_mm and size.wall_mm):
         return None
-    wall_factor, d_of_bend = size.od_mm / size.wall_mm, size.clr_mm / size.od_mm
-    return round(float(wall_factor), 1), round(float(d_of_bend), 2)
+    od_mm = float(size.od_mm)  # a place on a picture
+    return round(od_mm / float(size.wall_mm), 1), round(float(size.clr_mm) / od_mm, 2)
 
 
 def utc_now() -> datetime:

@@ -61,9 +61,9 @@ def pictures(report: Report) -> Pictures | None:
     }
     with matplotlib.rc_context(settings):
         return Pictures(
-            sizes=_drawn(_sizes, report, 92, 36, "The most-requested sizes, by customers"),
-            trend=_drawn(_trend, report, 92, 36, "Requests and customers, week by week"),
-            map=_drawn(_map, report, 92, 47, "Wall factor against D of bend, and the limits"),
+            sizes=_drawn(_sizes, report, 92, 34, "The most-requested sizes, by customers"),
+            trend=_drawn(_trend, report, 92, 34, "Requests and customers, week by week"),
+            map=_drawn(_map, report, 92, 54, "Wall factor against D of bend, and the limits"),
             outcomes=_drawn(_outcomes, report, 92, 14, "What became of the requests"),
         )
 
@@ -126,7 +126,7 @@ def _trend(axes: Axes, report: Report) -> None:
     axes.set_xticks(places, [f"{line.week.number}" for line in report.trend])
     axes.tick_params(axis="x", length=0)
     axes.set_xlabel("week")
-    axes.set_ylim(0, max(1, *(line.requests for line in report.trend)) * 1.15)
+    axes.set_ylim(0, max(1, *(line.requests for line in report.trend)) * 1.4)
     _whole_numbers(axes.yaxis)
     from matplotlib.patches import Patch
 

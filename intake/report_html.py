@@ -23,10 +23,10 @@ if TYPE_CHECKING:
 PAGE = "report_page.html.j2"
 MOST_SIZES = 8
 MOST_DOUBTFUL = 3
-MOST_DIES = 5
-MOST_MANDRELS = 8
-LONGEST_WHO = 60
-"""Numbers and names in one cell; the JSON has all of them."""
+MOST_DIES = 4
+MOST_MANDRELS = 7
+MOST_NUMBERS = 2
+"""Inquiries in one cell; the JSON has all of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,6 @@ def as_html(report: Report, *, names: bool = False) -> str:
         dies=report.demand.dies[:MOST_DIES],
         more_dies=max(0, len(report.demand.dies) - MOST_DIES),
         names=names,
-        most_shown=LONGEST_WHO,
     )
 
 
@@ -152,7 +151,7 @@ def _mandrels(report: Report, names: bool) -> list[MandrelRow]:
             diameter=words.diameter(one),
             balls=words.balls(one),
             surface=one.surface,
-            tubes=words.tubes_served(one),
+            tubes=words.tubes_served(one, 2),
             customers=one.customers,
             who=_who(one, names),
             plans=tuple(marks),
@@ -166,5 +165,6 @@ def _who(one: ToMake, names: bool) -> str:
     if names:
         return ", ".join(sorted({row.customer for row in asked}))
     numbers = sorted({row.inquiry for row in asked})
-    shown = " ".join(f"#{number}" for number in numbers[:6])
-    return f"{shown} and {len(numbers) - 6} more" if len(numbers) > 6 else shown
+    shown = " ".join(f"#{number}" for number in numbers[:MOST_NUMBERS])
+    more = len(numbers) - MOST_NUMBERS
+    return f"{shown} (+{more:,})" if more > 0 else shown

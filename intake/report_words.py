@@ -145,7 +145,7 @@ def _worth_telling(steps: tuple[Step, ...]) -> list[Step]:
 
 
 def mandrel(one: ToMake) -> str:
-    """A mandrel to make: ``0.8583 to 0.8622 in (21.8 to 21.9 mm), 1 ball, chromed tool steel``."""
+    """A mandrel to make: ``21.8–21.9 mm (0.8583–0.8622 in), 1 ball, chromed tool steel``."""
     return ", ".join(filter(None, (diameter(one), balls(one), one.surface)))
 
 
@@ -158,11 +158,11 @@ def diameter(one: ToMake) -> str:
 
 
 def _span(low: str, high: str) -> str:
-    return low if low == high else f"{low} to {high}"
+    return low if low == high else f"{low}–{high}"
 
 
 def balls(one: ToMake) -> str:
-    """How many balls, and how few would do for most: ``2 balls (1 would do for 4 of 5)``."""
+    """How many balls, and how few would do for how many: ``2 balls (1 for 4 of 5)``."""
     if one.balls is None:
         return ""
     if one.balls == 0:
@@ -171,7 +171,7 @@ def balls(one: ToMake) -> str:
     fewer, needs = min(wanted), wanted[min(wanted)]
     said = some(one.balls, "ball")
     if fewer < one.balls:
-        said += f" ({fewer} would do for {needs} of {wanted.total()})"
+        said += f" ({fewer} for {needs} of {wanted.total()})"
     return said
 
 
@@ -188,7 +188,7 @@ def tubes_served(one: ToMake, most: int = 3) -> str:
     """The tubes that a mandrel would serve, those of most customers first."""
     found = tubes(one)
     said = ", ".join(tube(row) for row, _ in found[:most])
-    return f"{said} and {len(found) - most} more" if len(found) > most else said
+    return f"{said} (+{len(found) - most})" if len(found) > most else said
 
 
 def die(od_mm: Decimal, clr_mm: Decimal) -> str:
@@ -223,4 +223,4 @@ def demand(report: Report) -> str:
 
 def compared() -> str:
     """What the column of the trend says."""
-    return f"a week, {WEEKS_COMPARED} weeks before"
+    return f"a week, in the {WEEKS_COMPARED} weeks before"

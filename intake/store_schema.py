@@ -191,6 +191,7 @@ tally = sa.Table(
     sa.Column("inquiry_id", sa.ForeignKey("inquiry.id"), primary_key=True, autoincrement=False),
     sa.Column("at", UtcDateTime, nullable=False, index=True),
     sa.Column("customer", sa.String, nullable=False),
+    sa.Column("kind", sa.String, nullable=False),
     sa.Column("open_questions", sa.Integer, nullable=False),
 )
 

@@ -18,7 +18,7 @@ from .model import Kind, Result
 from .report_count import Asked
 from .store_json import keepable
 from .store_schema import asked, correction, inquiry, reply, tally
-from .tally import BETWEEN, alone, customer_of, figures_of, open_questions, words_of
+from .tally import BETWEEN, NOBODY, alone, customer_of, figures_of, open_questions, words_of
 
 AT_A_TIME = 2000
 """Rows fetched together: a report on years must not fill the memory."""
@@ -48,6 +48,7 @@ class TallyWrite:
                 inquiry_id=number,
                 at=result.message.received_at or self.now,
                 customer=keepable(customer_of(result.message, number)),
+                kind=result.kind,
                 open_questions=open_questions(result.questions),
             )
         )
@@ -58,7 +59,7 @@ class TallyWrite:
         self._connection.execute(
             sa.update(tally)
             .where(tally.c.inquiry_id == number)
-            .values(open_questions=open_questions(result.questions))
+            .values(kind=result.kind, open_questions=open_questions(result.questions))
         )
         self._connection.execute(sa.delete(asked).where(asked.c.inquiry_id == number))
         self._tally_sizes(number, result)
@@ -86,13 +87,19 @@ class TallyRead:
         found: datetime | None = self._connection.execute(query).scalar_one()
         return found
 
+    def any_named(self, before: datetime) -> bool:
+        """Whether of what came before a moment any customer's address is kept."""
+        query = sa.select(tally.c.inquiry_id).where(
+            tally.c.at < before, ~tally.c.customer.like(f"{NOBODY}%")
+        )
+        return self._connection.execute(query.limit(1)).one_or_none() is not None
+
     def kinds(self, start: datetime, end: datetime) -> dict[Kind, int]:
         """How many inquiries of each kind came in."""
         query = (
-            sa.select(inquiry.c.kind, sa.func.count())
-            .join_from(tally, inquiry, inquiry.c.id == tally.c.inquiry_id)
+            sa.select(tally.c.kind, sa.func.count())
             .where(tally.c.at >= start, tally.c.at < end)
-            .group_by(inquiry.c.kind)
+            .group_by(tally.c.kind)
         )
         return {Kind(kind): count for kind, count in self._connection.execute(query)}
 

@@ -21,6 +21,8 @@ _TOLD_BY = (
 )
 """Words in ``Evidence.how``, and the notation that they tell of."""
 _FRACTIONS = "½¼¾⅛⅜⅝⅞"
+NOBODY = "somebody "
+"""How a customer is called whose address is gone: this, and letters that mean nothing."""
 BETWEEN = "|"
 """Between the surfaces of a mandrel in one column."""
 

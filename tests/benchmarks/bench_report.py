@@ -82,7 +82,8 @@ def fill(file: Path, requests: int) -> None:
                  thread=f"{number}@example.com", sender_name="", sender=sender, subject="Mandrel",
                  received_at=at, kind="sizes", why_kind="", message=words, source="x", taken_at=at)
         )  # fmt: skip
-        rows["t"].append(dict(inquiry_id=number, at=at, customer=sender, open_questions=0))
+        rows["t"].append(dict(inquiry_id=number, at=at, customer=sender, kind="sizes",
+                              open_questions=0))
         rows["a"].append(
             dict(inquiry_id=number, request_index=0, shape="round", od_mm=str(request.od_mm),
                  wall_mm=str(request.wall_mm), clr_mm=str(request.clr_mm),
@@ -124,11 +125,17 @@ def main() -> None:
     parser.add_argument("--requests", type=int, default=100_000)
     parser.add_argument("--week", default="2026-W47")
     parser.add_argument("--keep", type=Path, help="a new folder to keep shop and store in")
+    parser.add_argument("--fill", type=Path, help=argparse.SUPPRESS)
     args = parser.parse_args()
+    if args.fill:
+        fill(args.fill / "store.sqlite", args.requests)
+        return
     folder = args.keep or Path(tempfile.mkdtemp()) / "shop"
     if not folder.exists():
         write_new_shop(folder)
-        fill(folder / "store.sqlite", args.requests)
+        # In a process of its own: what is forked from a large one counts its memory as theirs.
+        fill_it = [sys.executable, __file__, "--fill", str(folder), "--requests", str(args.requests)]
+        subprocess.run(fill_it, check=True)
     print(f"{args.requests} requests, {(folder / 'store.sqlite').stat().st_size / 1e6:.0f} MB")
     shop = ("--shop", str(folder), "report")
     page = str(folder / "report.html")

@@ -32,6 +32,7 @@ def upgrade() -> None:
         ),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("customer", sa.String, nullable=False),
+        sa.Column("kind", sa.String, nullable=False),
         sa.Column("open_questions", sa.Integer, nullable=False),
     )
     op.create_index("ix_tally_at", "tally", ["at"])
@@ -70,6 +71,7 @@ def _fill(connection: sa.Connection, tally: sa.Table, asked: sa.Table) -> None:
     inquiry = sa.table(
         "inquiry",
         sa.column("id", sa.Integer),
+        sa.column("kind", sa.String),
         sa.column("created_at", sa.DateTime(timezone=True)),
         sa.column("assessments", sa.Text),
         sa.column("questions", sa.Text),
@@ -105,6 +107,7 @@ def _fill(connection: sa.Connection, tally: sa.Table, asked: sa.Table) -> None:
                     "inquiry_id": one.id,
                     "at": (first.received_at if first else None) or one.created_at,
                     "customer": _customer(one.id, first),
+                    "kind": one.kind,
                     "open_questions": sum(
                         question["answer"] is None for question in json.loads(one.questions)
                     ),
