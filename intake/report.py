@@ -123,7 +123,7 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
     start, end = weeks.start(shop.zone), weeks.end(shop.zone)
     far = max(
         shop.report.demand_weeks,
-        weeks.count + WEEKS_COMPARED,
+        weeks.number + WEEKS_COMPARED,
         WEEKS_DRAWN,
     )
     looked_at = list(Weeks(later(weeks.last, 1 - far), weeks.last).each())
@@ -131,8 +131,8 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
         book.sizes(start_of(looked_at[0], shop.zone), end, shop.reply_address or ""),
         [start_of(week, shop.zone) for week in looked_at],
     )
-    asked = [row for week in rows[far - weeks.count :] for row in week]
-    earlier = rows[far - weeks.count - WEEKS_COMPARED : far - weeks.count]
+    asked = [row for week in rows[far - weeks.number :] for row in week]
+    earlier = rows[far - weeks.number - WEEKS_COMPARED : far - weeks.number]
     window = rows[far - shop.report.demand_weeks :]
     limits = shop.limits
     return Report(
@@ -151,9 +151,7 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
         ),
         waiting=book.waiting((now.astimezone(shop.zone) + URGENT_WITHIN).date()),
         response=_response(book.response_seconds(start, end)),
-        corrections=Corrections(
-            book.corrected_inquiries(start, end), book.corrections(start, end)
-        ),
+        corrections=Corrections(book.corrected_inquiries(start, end), book.corrections(start, end)),
         open_questions=book.open_questions(start, end),
         declines=declines(asked, shop.limits),
         demand=demand(window, shop),

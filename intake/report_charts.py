@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from ..rules.assessment import Decision
 from .report import Report
@@ -13,7 +14,7 @@ from .screen import ANSWERS, material, size
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
-    from matplotlib.figure import Figure
+    from matplotlib.axis import Axis
 
 INK, PALE, GRID = "#22313a", "#b9c7cd", "#dfe5e8"
 COLOURS = {
@@ -43,7 +44,7 @@ def pictures(report: Report) -> Pictures | None:
         import matplotlib
     except ModuleNotFoundError:
         return None
-    settings = {
+    settings: dict[Any, Any] = {
         "font.family": "sans-serif",
         "font.size": 7.5,
         "text.color": INK,
@@ -68,11 +69,16 @@ def pictures(report: Report) -> Pictures | None:
         )
 
 
-def _drawn(draw: object, report: Report, wide_mm: float, high_mm: float, title: str) -> str:
+def _drawn(
+    draw: Callable[[Axes, Report], None],
+    report: Report,
+    wide_mm: float,
+    high_mm: float,
+    title: str,
+) -> str:
     from matplotlib.figure import Figure
 
-    assert callable(draw)
-    figure: Figure = Figure(figsize=(wide_mm * MM, high_mm * MM), layout="constrained")
+    figure = Figure(figsize=(wide_mm * MM, high_mm * MM), layout="constrained")
     draw(figure.add_subplot(), report)
     out = io.StringIO()
     figure.savefig(out, format="svg", transparent=True, metadata={"Date": None, "Title": title})
@@ -82,11 +88,9 @@ def _drawn(draw: object, report: Report, wide_mm: float, high_mm: float, title: 
     return svg
 
 
-def _whole_numbers(axis: object) -> None:
-    from matplotlib.axis import Axis
+def _whole_numbers(axis: Axis) -> None:
     from matplotlib.ticker import MaxNLocator
 
-    assert isinstance(axis, Axis)
     axis.set_major_locator(MaxNLocator(nbins=5, integer=True, min_n_ticks=1))
 
 

@@ -56,7 +56,7 @@ class Weeks(NamedTuple):
             week = later(week, 1)
 
     @property
-    def count(self) -> int:
+    def number(self) -> int:
         """How many."""
         return (self.last.monday - self.first.monday).days // 7 + 1
 

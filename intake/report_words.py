@@ -153,7 +153,9 @@ def diameter(one: ToMake) -> str:
     """The diameters that serve, in both units."""
     mm = f"{_span(format_mm(one.low_mm), format_mm(one.high_mm))} mm"
     inch = f"{_span(format_in(one.low_mm), format_in(one.high_mm))} in"
-    plain = sum(_plain_inches(r.od_mm or Decimal(0), r.wall_mm or Decimal(0)) for r, _ in tubes(one))
+    plain = sum(
+        _plain_inches(r.od_mm or Decimal(0), r.wall_mm or Decimal(0)) for r, _ in tubes(one)
+    )
     return f"{inch} ({mm})" if 2 * plain > len(tubes(one)) else f"{mm} ({inch})"
 
 

@@ -21,7 +21,7 @@ MOST_DIES = 3
 def report_view(out: Console, report: Report, *, names: bool = False) -> None:
     """Some weeks on one screen."""
     count, weeks = report.count, report.weeks
-    named = "Week" if weeks.count == 1 else "Weeks"
+    named = "Week" if weeks.number == 1 else "Weeks"
     about = f"({report.why_weeks}; {report.zone})"
     out.print(f"{named} {weeks}, {weeks.days} {about}", style="bold")
     out.print()

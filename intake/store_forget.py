@@ -30,7 +30,9 @@ class Eraser(Writer):
     def inquiries_of(self, address: str) -> tuple[int, ...]:
         """Inquiries that a customer of that address asked, or wrote a message of."""
         spelled = address.casefold()
-        by_sender = sa.select(message.c.inquiry_id).where(sa.func.lower(message.c.sender) == spelled)
+        by_sender = sa.select(message.c.inquiry_id).where(
+            sa.func.lower(message.c.sender) == spelled
+        )
         by_tally = sa.select(tally.c.inquiry_id).where(tally.c.customer == spelled)
         found = self._connection.execute(sa.union(by_sender, by_tally))
         return tuple(sorted(found.scalars()))
@@ -40,9 +42,7 @@ class Eraser(Writer):
         like = f"%{_escaped(address.casefold())}%"
         found = [
             self._connection.execute(
-                sa.select(table.c.inquiry_id).where(
-                    sa.func.lower(column).like(like, escape="\\")
-                )
+                sa.select(table.c.inquiry_id).where(sa.func.lower(column).like(like, escape="\\"))
             ).scalars()
             for table, column in (
                 (message, message.c.message),
@@ -61,8 +61,7 @@ class Eraser(Writer):
             .where(*_old(before), inquiry.c.state.in_(SETTLED))
             .order_by(tally.c.inquiry_id)
         ).all()
-        for number, customer in found:
-            yield number, customer
+        yield from ((number, customer) for number, customer in found)
 
     def old_unsettled(self, before: datetime) -> int:
         """How many that are as old wait for a person, or for being laid down."""

@@ -203,7 +203,8 @@ class TallyRead:
             .where(tally.c.at >= start, tally.c.at < end, tally.c.open_questions > 0)
             .order_by(tally.c.inquiry_id)
         )
-        return {number: count for number, count in self._connection.execute(query)}
+        found = self._connection.execute(query)
+        return {row.inquiry_id: row.open_questions for row in found}
 
 
 _SHAPES = {one.value: one for one in Shape}
@@ -222,4 +223,6 @@ def _mandrel(
 ) -> MandrelRange | None:
     if low is None or high is None:
         return None
-    return MandrelRange(Decimal(low), Decimal(high), balls, tuple(filter(None, surfaces.split(BETWEEN))))
+    return MandrelRange(
+        Decimal(low), Decimal(high), balls, tuple(filter(None, surfaces.split(BETWEEN)))
+    )

@@ -6,7 +6,8 @@ import re
 
 BUYING = """
     i'll take | we'll take | i will take | we will take | want to buy | wants to buy | like to buy |
-    ready to buy | looking to buy | want to order | like to order | ready to order | place an order |
+    ready to buy | looking to buy |
+    want to order | like to order | ready to order | place an order |
     placing an order | please order | our order | purchase order | to purchase | po number | po no |
     p.o. | how do i pay | how can i pay | how do i order | how can i order | credit card | invoice |
     proforma | pro forma | ship it | ship them | ship to | in a hurry | urgent | urgently | asap |
@@ -28,7 +29,9 @@ ASKING = """
 
 def _pattern(phrases: str) -> re.Pattern[str]:
     spelled = (
-        r"\s+".join(map(re.escape, phrase.split())) for phrase in phrases.split("|") if phrase.strip()
+        r"\s+".join(map(re.escape, phrase.split()))
+        for phrase in phrases.split("|")
+        if phrase.strip()
     )
     return re.compile(rf"(?<!\w)(?:{'|'.join(spelled)})(?!\w)", re.IGNORECASE)
 

@@ -144,9 +144,7 @@ class _Search:
             promising = set(allowed).intersection(company)
             if not promising:
                 continue
-            heaviest = max(
-                sorted(promising), key=lambda one: self._weight(self._met_at[one] - met)
-            )
+            heaviest = max(sorted(promising), key=lambda one: self._weight(self._met_at[one] - met))
             allowed.remove(heaviest)
             self._branch((*chosen, heaviest), met | self._met_at[heaviest], allowed)
 

@@ -73,36 +73,84 @@ def fill(file: Path, requests: int) -> None:
         request, mandrel = one.request, one.mandrel
         sender = f"customer{chance.randrange(requests // 3)}@example.com"
         rows["i"].append(
-            dict(id=number, version=1, state="answered", kind="sizes", decision=one.decision,
-                 created_at=at, waiting_since=at, assessments=packed[id(one)], questions="[]",
-                 notes="[]")
-        )  # fmt: skip
+            {
+                "id": number,
+                "version": 1,
+                "state": "answered",
+                "kind": "sizes",
+                "decision": one.decision,
+                "created_at": at,
+                "waiting_since": at,
+                "assessments": packed[id(one)],
+                "questions": "[]",
+                "notes": "[]",
+            }
+        )
         rows["m"].append(
-            dict(inquiry_id=number, channel="email", message_id=f"{number}@example.com",
-                 thread=f"{number}@example.com", sender_name="", sender=sender, subject="Mandrel",
-                 received_at=at, kind="sizes", why_kind="", message=words, source="x", taken_at=at)
-        )  # fmt: skip
-        rows["t"].append(dict(inquiry_id=number, at=at, customer=sender, kind="sizes",
-                              open_questions=0))
+            {
+                "inquiry_id": number,
+                "channel": "email",
+                "message_id": f"{number}@example.com",
+                "thread": f"{number}@example.com",
+                "sender_name": "",
+                "sender": sender,
+                "subject": "Mandrel",
+                "received_at": at,
+                "kind": "sizes",
+                "why_kind": "",
+                "message": words,
+                "source": "x",
+                "taken_at": at,
+            }
+        )
+        rows["t"].append(
+            {
+                "inquiry_id": number,
+                "at": at,
+                "customer": sender,
+                "kind": "sizes",
+                "open_questions": 0,
+            }
+        )
         rows["a"].append(
-            dict(inquiry_id=number, request_index=0, shape="round", od_mm=str(request.od_mm),
-                 wall_mm=str(request.wall_mm), clr_mm=str(request.clr_mm),
-                 material=request.material, doubtful=chance.random() < 0.1,
-                 decision=one.decision, wanted=1, buying=chance.random() < 0.3,
-                 mandrel_low_mm=str(mandrel.diameter_low_mm) if mandrel else None,
-                 mandrel_high_mm=str(mandrel.diameter_high_mm) if mandrel else None,
-                 balls=mandrel.balls_low if mandrel else None,
-                 surfaces=BETWEEN.join(mandrel.surfaces) if mandrel else "")
-        )  # fmt: skip
+            {
+                "inquiry_id": number,
+                "request_index": 0,
+                "shape": "round",
+                "od_mm": str(request.od_mm),
+                "wall_mm": str(request.wall_mm),
+                "clr_mm": str(request.clr_mm),
+                "material": request.material,
+                "doubtful": chance.random() < 0.1,
+                "decision": one.decision,
+                "wanted": 1,
+                "buying": chance.random() < 0.3,
+                "mandrel_low_mm": str(mandrel.diameter_low_mm) if mandrel else None,
+                "mandrel_high_mm": str(mandrel.diameter_high_mm) if mandrel else None,
+                "balls": mandrel.balls_low if mandrel else None,
+                "surfaces": BETWEEN.join(mandrel.surfaces) if mandrel else "",
+            }
+        )
         after = chance.randrange(600, 400_000)
         rows["r"].append(
-            dict(inquiry_id=number, message_id=f"r{number}@example.com", body="", after_s=after,
-                 sent_at=at + timedelta(seconds=after))
-        )  # fmt: skip
+            {
+                "inquiry_id": number,
+                "message_id": f"r{number}@example.com",
+                "body": "",
+                "after_s": after,
+                "sent_at": at + timedelta(seconds=after),
+            }
+        )
     tables = {"i": inquiry, "m": message, "t": tally, "a": asked, "r": reply}
     with open_store(file) as store, store.writing() as book:
         for name, table in tables.items():
             book._connection.execute(sa.insert(table), rows[name])
+
+
+def say(*words: str) -> None:
+    """One line of the outcome."""
+    sys.stdout.write(" ".join(words) + "\n")
+    sys.stdout.flush()
 
 
 def measured(*arguments: str) -> str:
@@ -116,7 +164,8 @@ def measured(*arguments: str) -> str:
     told = len(process.stdout.read())
     _, status, usage = os.wait4(process.pid, 0)
     assert status == 0
-    return f"{time.perf_counter() - begin:.2f} s, {usage.ru_maxrss / 1024:.0f} MB ({told} bytes)"
+    took, busy = time.perf_counter() - begin, usage.ru_utime + usage.ru_stime
+    return f"{took:.1f} s ({busy:.1f} s of one core), {usage.ru_maxrss / 1024:.0f} MB, {told} bytes"
 
 
 def main() -> None:
@@ -134,15 +183,22 @@ def main() -> None:
     if not folder.exists():
         write_new_shop(folder)
         # In a process of its own: what is forked from a large one counts its memory as theirs.
-        fill_it = [sys.executable, __file__, "--fill", str(folder), "--requests", str(args.requests)]
+        fill_it = [
+            sys.executable,
+            __file__,
+            "--fill",
+            str(folder),
+            "--requests",
+            str(args.requests),
+        ]
         subprocess.run(fill_it, check=True)
-    print(f"{args.requests} requests, {(folder / 'store.sqlite').stat().st_size / 1e6:.0f} MB")
+    say(f"{args.requests} requests, {(folder / 'store.sqlite').stat().st_size / 1e6:.0f} MB")
     shop = ("--shop", str(folder), "report")
     page = str(folder / "report.html")
-    print("page with pictures:  ", measured(*shop, "--week", args.week, "--out", page))
-    print("on screen:           ", measured(*shop, "--week", args.week))
-    print("two years, as JSON:  ", measured(*shop, "--week", "2024-W48..2026-W47", "--json"))
-    print("two years, page:     ", measured(*shop, "--week", "2024-W48..2026-W47", "--out", page))
+    say("page with pictures:  ", measured(*shop, "--week", args.week, "--out", page))
+    say("on screen:           ", measured(*shop, "--week", args.week))
+    say("two years, as JSON:  ", measured(*shop, "--week", "2024-W48..2026-W47", "--json"))
+    say("two years, page:     ", measured(*shop, "--week", "2024-W48..2026-W47", "--out", page))
 
 
 if __name__ == "__main__":
