@@ -84,8 +84,8 @@ def _drawn(
     figure.savefig(out, format="svg", transparent=True, metadata={"Date": None, "Title": title})
     svg = out.getvalue()
     # The element alone: what stands before it belongs to a file of its own.
-    svg = svg[svg.index("<svg ") :].replace("<svg ", f'<svg role="img" aria-label="{title}" ', 1)
-    return svg
+    svg = svg[svg.index("<svg ") :]
+    return svg.replace("<svg ", f'<svg role="img" aria-label="{title}" ', 1)
 
 
 def _whole_numbers(axis: Axis) -> None:
