@@ -57,8 +57,7 @@ def all_possibilities(needs: list[Need], k: int) -> int:
             one.customer
             for one in needs
             for surface, mm in chosen
-            if surface in one.mandrel.surfaces
-            and one.mandrel.low_mm <= mm <= one.mandrel.high_mm
+            if surface in one.mandrel.surfaces and one.mandrel.low_mm <= mm <= one.mandrel.high_mm
         }
         best = max(best, sum(weights[customer] for customer in served))
     return best
