@@ -18,8 +18,9 @@ if TYPE_CHECKING:
 
 def report(args: argparse.Namespace) -> int:
     """Count some weeks and show them."""
+    weeks = _weeks(args.week)
     with opened(args) as (shop, store):
-        counted = count(store, shop, _weeks(args.week))
+        counted = count(store, shop, weeks)
         if args.deliver:
             from .report_mail import deliver_report
 

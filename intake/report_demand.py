@@ -127,7 +127,7 @@ def _missing_dies(rows: Iterable[Asked], shop: Shop) -> Iterator[MissingDie]:
 
 
 def tubes(mandrel: ToMake) -> list[tuple[Asked, int]]:
-    """The tubes that a mandrel would serve, one request of each, and their customers; most first."""
+    """The tubes that a mandrel would serve: a request of each, and its customers, most first."""
     customers: defaultdict[tuple[Decimal | None, Decimal | None], set[str]] = defaultdict(set)
     example: dict[tuple[Decimal | None, Decimal | None], Asked] = {}
     for row in requests(mandrel):

@@ -10,11 +10,11 @@ import hashlib
 import mailbox as mailboxes
 from email.headerregistry import Address as HeaderAddress
 from email.message import EmailMessage
-from email.policy import SMTP
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from .desk_errors import MailboxError, ShopAddressError
+from .letter import mail_policy
 from .report import Report
 from .report_html import as_html
 from .report_json import as_json
@@ -69,7 +69,7 @@ def compose_report(report: Report, shop: Shop, *, names: bool = False) -> EmailM
     digest = hashlib.sha256(f"{report.shop}\n{figures}".encode()).hexdigest()[:16]
     local_part, _, domain = address.rpartition("@")
     box = HeaderAddress(shop.reply_name, local_part, domain)
-    mail = EmailMessage(policy=SMTP)
+    mail = EmailMessage(policy=mail_policy(utf8=False))
     mail["From"] = mail["To"] = box
     mail["Subject"] = f"What was asked for: {report.weeks}"
     # A mail without Date would be sorted anywhere: it bears the end of the weeks it tells of.
@@ -91,7 +91,8 @@ def _lay_in_maildir(mail: EmailMessage, maildir: Path, folder: str) -> tuple[str
     else:
         box = mailboxes.Maildir(maildir, factory=None, create=False).add_folder(folder)
     place = str(box._path)
-    if any(lying["Message-ID"] == mail["Message-ID"] for lying in box):
+    wanted = mail["Message-ID"].strip()
+    if any(str(lying["Message-ID"]).strip() == wanted for lying in box):
         return place, True
     box.add(mailboxes.MaildirMessage(mail.as_bytes()))  # into "new", without a flag: unread
     return place, False

@@ -232,7 +232,7 @@ class TestCounts:
         evidence = Evidence(field="wall", start=0, end=5, surface="13 ga", how="gauge, BWG")
         number = take(tube(evidence=(evidence,)))
 
-        def again(message: Message, sizes: tuple[SizeRequest, ...]) -> Result:
+        def again(message: Message, _: tuple[SizeRequest, ...]) -> Result:
             return Result(message=message, kind=Kind.SIZES, why_kind="")
 
         desk.correct(store, number, {"wall": Decimal("2.1"), "od": Decimal(45)}, 0, again, "Ann")

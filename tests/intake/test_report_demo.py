@@ -1,4 +1,4 @@
-"""The report on the demo's last week, recounted from the messages' labels by other means; printed."""
+"""The report on the demo's last week, recounted from the labels by other means, and printed."""
 
 from __future__ import annotations
 

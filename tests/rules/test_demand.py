@@ -6,6 +6,7 @@ import random
 import time
 from decimal import Decimal
 from itertools import combinations
+from typing import ClassVar
 
 import pytest
 from hypothesis import given, settings
@@ -209,7 +210,7 @@ class TestWeights:
 class TestShelf:
     # FM-1750-095: 1.75 in tube, wall 0.0945 to 0.096 in, 1.55 in = 39.37 mm, 1 ball, chromed,
     # CLR 4.375 to 10.5 in, 2 on hand (catalogue of the sample shop)
-    TUBE = {
+    TUBE: ClassVar = {
         "od_mm": Decimal("44.45"),
         "wall_mm": Decimal("2.413"),
         "clr_mm": Decimal("133.35"),
