@@ -38,9 +38,9 @@ def report_view(out: Console, report: Report, *, names: bool = False) -> None:
     if report.response is not None:
         out.print(hanging("replies", words.response(report)))
     if report.corrections.fields:
-        out.print(hanging("corrected", words.corrections(report)))
+        out.print(hanging("readings", f"corrected: {words.corrections(report)}"))
     if report.open_questions:
-        out.print(hanging("questions", f"without an answer: {words.open_questions(report)}"))
+        out.print(hanging("open", f"questions without an answer: {words.open_questions(report)}"))
     out.print(hanging("waiting", words.waiting(report)))
     if count.sizes:
         out.print()

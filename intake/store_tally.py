@@ -130,7 +130,7 @@ class TallyRead:
             .where(tally.c.at >= start, tally.c.at < end)
         )
         own = own_address.casefold()
-        found = self._connection.execution_options(yield_per=AT_A_TIME).execute(query)
+        found = self._connection.execute(query, execution_options={"yield_per": AT_A_TIME})
         for (
             at, customer, number, shape, od, wall, clr, material, doubtful, decision,
             wanted, buying, low, high, balls, surfaces,
