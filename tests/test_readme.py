@@ -114,8 +114,8 @@ def test_the_two_commands_need_nothing_but_python_and_this_project() -> None:
     install, test = (line for block in blocks("sh") for line in block.splitlines())
     steps = [step.split() for step in install.split(" && ")]
     assert [step[0] for step in steps] == ["python3.11", ".venv/bin/pip", ".venv/bin/bendreply"]
-    extras = re.findall(r"\[(\w+)\]", install)
-    assert extras == ["test"]
+    extras = re.findall(r"\[([\w,]+)\]", install)[0].split(",")
+    assert extras == ["test", "charts"]
     assert any(need.startswith("pytest") for need in PROJECT["optional-dependencies"]["test"])
     assert "bendreply" in PROJECT["scripts"]
     assert PROJECT["requires-python"] == ">=3.11"
