@@ -1,33 +1,27 @@
-"""Chat messages in an open JSON shape, one object a line, joined into what one person meant to say.
+"""A chat message in an open JSON shape: from an export, a hook, or an account that listens.
 
 One line: ``{"channel": "counter", "thread": "t-1", "id": "m-7", "sender": {"name": "Lou",
 "address": "lou@example.net"}, "time": "2026-10-19T11:25:00+05:30", "text": "1.75 x .095",
 "attachments": [{"name": "sketch.png", "content_type": "image/png", "size": 20481}]}``.
-``id``, ``attachments`` and everything unknown may be absent; ``sender`` may be a bare name.
-People write in bursts ("1.75" / ".095 wall" / "4.5 clr"): what one sender writes in one thread
-within ten minutes is one message.
+``sender``, ``time`` and ``text`` have to be there; ``sender`` may be a bare name.
+``bendreply schema chat`` prints the JSON Schema. ``chat_bursts`` joins lines to what one person
+meant to say.
 """
 
 from __future__ import annotations
 
 import hashlib
 import json
-from collections import deque
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
-from datetime import UTC, datetime, timedelta
+from datetime import datetime
 from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError
 
 from .charsets import clean_text
 from .encoded_words import decode_words
-from .model import Address, Attachment, Message
 
-BURST = timedelta(minutes=10)
-"""From the first message of a burst to its last."""
 MAX_TEXT = 100_000
-_LONGEST_TEXT_IN_BURST = 20_000
+_FIRST_YEAR, _LAST_YEAR = 1970, 9000
 
 
 class ChatError(ValueError):
@@ -36,15 +30,13 @@ class ChatError(ValueError):
 
 def _moment(value: object) -> datetime:
     """ISO 8601 with an offset: a bare clock time would be a guess at someone's time zone."""
-    if not isinstance(value, str):
+    if not isinstance(value, str | datetime):
         raise ValueError("must be an ISO 8601 text")
-    moment = datetime.fromisoformat(value.strip())
+    moment = value if isinstance(value, datetime) else datetime.fromisoformat(value.strip())
     if moment.tzinfo is None:
         raise ValueError("needs an offset from UTC, as in 2026-10-19T11:25:00+02:00")
-    try:
-        moment.astimezone(UTC)
-    except OverflowError as error:
-        raise ValueError("lies outside the calendar") from error
+    if not _FIRST_YEAR <= moment.year <= _LAST_YEAR:
+        raise ValueError("lies outside the calendar")
     return moment
 
 
@@ -58,7 +50,7 @@ def _attachment(value: object) -> object:
 
 class _Shape(BaseModel):
     # A later exporter may say more than we know; that is no reason to refuse its messages.
-    model_config = ConfigDict(frozen=True, extra="ignore")
+    model_config = ConfigDict(frozen=True, extra="ignore", use_attribute_docstrings=True)
 
 
 class ChatSender(_Shape):
@@ -67,32 +59,55 @@ class ChatSender(_Shape):
     name: str = ""
     address: str = ""
 
+    @property
+    def who(self) -> str:
+        """What tells one sender from another: the address; without one, the name."""
+        return one_line(self.address or self.name).casefold()
+
 
 class ChatAttachment(_Shape):
-    """A file named in the chat; its bytes are not part of the export."""
+    """A file named in the chat; its bytes are not part of the message."""
 
     name: str = ""
     content_type: str = "application/octet-stream"
     size: int = Field(default=0, ge=0)
+    """In bytes; 0 where it is not known."""
     text: str | None = None
+    """Its words, where the channel can give them; a table's rows as lines with tabs."""
+    why_unread: str = ""
+    """Without ``text``: why not, as a clause for a person."""
 
 
 class ChatLine(_Shape):
-    """One chat message as exported."""
+    """One chat message."""
 
     channel: str = ""
+    """Where it was written: a name for the chat system or the account."""
     thread: str = ""
+    """The conversation or room; what one sender writes in two threads stays apart."""
     id: str | None = None
-    sender: Annotated[ChatSender, BeforeValidator(_sender)]
-    time: Annotated[datetime, BeforeValidator(_moment)]
+    """The channel's own id, by which a message that comes again is known."""
+    origin_id: str | None = None
+    """The id that the sender's program gave it, where the channel has one of its own besides: a
+    message that was sent again bears the same."""
+    sender: Annotated[ChatSender, BeforeValidator(_sender, json_schema_input_type=ChatSender | str)]
+    time: Annotated[datetime, BeforeValidator(_moment, json_schema_input_type=datetime)]
+    """When it was written: ISO 8601 with an offset from UTC, best that of the sender's clock."""
     text: str = Field(max_length=MAX_TEXT)
-    attachments: tuple[Annotated[ChatAttachment, BeforeValidator(_attachment)], ...] = ()
+    """The words as they were typed, without markup."""
+    attachments: tuple[
+        Annotated[
+            ChatAttachment,
+            BeforeValidator(_attachment, json_schema_input_type=ChatAttachment | str),
+        ],
+        ...,
+    ] = ()
 
     @property
     def message_id(self) -> str:
         """The channel's own id; else one made of thread, sender, time and text."""
         if self.id:
-            return _one_line(self.id)
+            return one_line(self.id)
         parts = (
             self.thread,
             self.sender.name,
@@ -103,16 +118,37 @@ class ChatLine(_Shape):
         spelled = json.dumps(parts).encode("ascii")
         return f"sha256-{hashlib.sha256(spelled).hexdigest()[:32]}@local"
 
+    @property
+    def chat(self) -> tuple[str, str, str]:
+        """Whose words where: what lines of one burst have in common."""
+        return one_line(self.channel), one_line(self.thread), self.sender.who
+
+    @property
+    def key(self) -> str:
+        """What the line is known by: an id counts within its chat only."""
+        spelled = json.dumps([*self.chat, self.message_id]).encode("ascii")
+        return hashlib.sha256(spelled).hexdigest()
+
 
 def parse_chat_line(line: bytes) -> ChatLine:
     """One line of an export. Raises ChatError with the reason in one clause."""
+    return chat_line_of(json_value(line))
+
+
+def json_value(raw: bytes) -> Any:
+    """What a JSON text says. Raises ChatError."""
     try:
-        value: Any = json.loads(line)
-        if b"\\ud" in line.lower():
+        value: Any = json.loads(raw)
+        if b"\\ud" in raw.lower():
             # Half of an emoji, where the exporter cut a long text: no reason to lose the rest.
             value = json.loads(json.dumps(value, ensure_ascii=False).encode("utf-8", "replace"))
     except (ValueError, RecursionError) as error:
         raise ChatError("not valid JSON") from error
+    return value
+
+
+def chat_line_of(value: object) -> ChatLine:
+    """One message out of a JSON value. Raises ChatError, naming the field."""
     if not isinstance(value, dict):
         raise ChatError("not a JSON object")
     try:
@@ -124,93 +160,13 @@ def parse_chat_line(line: bytes) -> ChatLine:
         raise ChatError(f"{where}: {why[:1].lower()}{why[1:]}") from error
 
 
-_Key = tuple[str, str, ChatSender]
+def chat_schema() -> str:
+    """JSON Schema of one message."""
+    schema = ChatLine.model_json_schema(mode="validation")
+    schema["title"] = "bendreply chat message"
+    return json.dumps(schema, indent=2)
 
 
-@dataclass(slots=True, eq=False)
-class _Burst:
-    number: int
-    key: _Key
-    lines: list[ChatLine] = field(default_factory=list)
-    size: int = 0
-
-    def takes(self, line: ChatLine) -> bool:
-        return (
-            abs(line.time - self.lines[0].time) <= BURST
-            and self.size + len(line.text) <= _LONGEST_TEXT_IN_BURST
-        )
-
-    def add(self, line: ChatLine) -> None:
-        if line.message_id not in [earlier.message_id for earlier in self.lines]:
-            self.lines.append(line)
-            self.size += len(line.text)
-
-
-def read_chat(lines: Iterable[bytes]) -> Iterator[tuple[int, Message | ChatError]]:
-    """(number of the first line, message) for each burst, in order; (number, error) for bad lines.
-
-    Lines may come out of order within a burst, or twice. Only bursts that may still grow are held.
-    """
-    waiting: deque[_Burst] = deque()
-    growing: dict[_Key, _Burst] = {}
-    for number, raw in enumerate(lines, start=1):
-        if not raw.strip():
-            continue
-        try:
-            line = parse_chat_line(raw)
-        except ChatError as error:
-            yield number, error
-            continue
-        while waiting and line.time - waiting[0].lines[0].time > BURST:
-            done = waiting.popleft()
-            if growing.get(done.key) is done:
-                del growing[done.key]
-            yield done.number, join(done.lines)
-        key = (line.channel, line.thread, line.sender)
-        burst = growing.get(key)
-        if burst is None or not burst.takes(line):
-            burst = growing[key] = _Burst(number, key)
-            waiting.append(burst)
-        burst.add(line)
-    for burst in waiting:
-        yield burst.number, join(burst.lines)
-
-
-def join(lines: Iterable[ChatLine]) -> Message:
-    """Several chat messages of one sender in one thread as one Message, earliest first.
-
-    The header fields ``channel``, ``thread`` and, once a chat message, ``chat-id`` say where it
-    came from, so that a repeated delivery can be recognised.
-    """
-    ordered = sorted(lines, key=lambda line: line.time)
-    first = ordered[0]
-    headers = [("channel", _one_line(first.channel)), ("thread", _one_line(first.thread))]
-    headers += [("chat-id", line.message_id) for line in ordered]
-    body = clean_text("\n".join(line.text for line in ordered)).strip("\n")
-    spelled = json.dumps([line.model_dump(mode="json") for line in ordered])
-    return Message(
-        message_id=first.message_id,
-        channel="chat",
-        sender=Address(name=_one_line(first.sender.name), address=_one_line(first.sender.address)),
-        received_at=first.time.astimezone(UTC),
-        sent_on=first.time.date(),
-        body=body,
-        headers=tuple(headers),
-        attachments=tuple(_file(one) for line in ordered for one in line.attachments),
-        raw_sha256=hashlib.sha256(spelled.encode("utf-8", "surrogatepass")).hexdigest(),
-    )
-
-
-def _file(attachment: ChatAttachment) -> Attachment:
-    text = attachment.text
-    return Attachment(
-        name=_one_line(attachment.name).replace("\\", "/").rpartition("/")[2],
-        content_type=_one_line(attachment.content_type).lower(),
-        size=attachment.size,
-        text=None if text is None else clean_text(text),
-        why_unread="the chat export does not hold it" if text is None else "",
-    )
-
-
-def _one_line(text: str) -> str:
+def one_line(text: str) -> str:
+    """A stranger's text on one line, without control characters."""
     return decode_words(clean_text(text))

@@ -19,6 +19,7 @@ DESCRIPTION = """\
 Reads tube sizes out of customers' messages, judges the bend by your shop's limits
 and shelf, and drafts the reply for a person to approve.
 """
+MOST_JOBS = 64
 EPILOG = """\
 exit status: 0 done; 1 something in the input could not be used (each named, the rest done);
 2 wrong call or unusable shop folder.
@@ -109,6 +110,12 @@ def build_parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _jobs(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= MOST_JOBS:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a number from 1 to {MOST_JOBS}")
+    return int(text)
+
+
 def _inquiry_number(words: str) -> str:
     """``17`` or ``#17``; anything else is a wrong call, not an inquiry that is not there."""
     if not words.strip().removeprefix("#").isdecimal():
@@ -169,7 +176,16 @@ def _add_reading(commands: Commands[_Parser]) -> None:
     score.add_argument(
         "-v", "--verbose", action="store_true", help="every miss, message by message"
     )
-    _add(commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints")
+    schema = _add(
+        commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints"
+    )
+    schema.add_argument(
+        "what",
+        nargs="?",
+        choices=("read", "chat"),
+        default="read",
+        help="chat: that of a chat message that comes in (default read)",
+    )
 
 
 def _add_desk(commands: Commands[_Parser]) -> None:
@@ -189,13 +205,34 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     collect.add_argument(
         "--watch", action="store_true", help="stay, and take in what comes into the mailbox"
     )
+    collect.add_argument(
+        "--jobs",
+        type=_jobs,
+        default=1,
+        metavar="N",
+        help="read files with N processes at once, for a long backlog (default: 1)",
+    )
+    listen = _add(
+        commands, "listen", "cli_listen", "listen", "take in what the chat account receives"
+    )
+    listen.add_argument("--once", action="store_true", help="what waits there, and end")
     backlog = _add(commands, "backlog", "cli_desk", "backlog", "what waits for a person")
     show = _add(commands, "show", "cli_desk", "show", "one inquiry: evidence, findings, draft")
     correct = _add(commands, "correct", "cli_desk", "correct", "put a reading right")
     approve = _add(commands, "approve", "cli_desk", "approve", "approve a draft")
     aside = _add(commands, "set-aside", "cli_desk", "set_aside", "leave a message without a draft")
     history = _add(commands, "history", "cli_store", "history", "all that happened to an inquiry")
-    for parser in (show, history, correct, approve, aside):
+    picture = _add(commands, "picture", "cli_pictures", "picture", "a size drawn into a file")
+    picture.add_argument(
+        "--out", metavar="FILE", required=True, help="a file that ends in .svg, .png or .pdf"
+    )
+    picture.add_argument(
+        "--size", metavar="N", type=int, default=1, help="which of several sizes (default 1)"
+    )
+    picture.add_argument(
+        "--map", action="store_true", help="the map of the shop's limits instead of the bend"
+    )
+    for parser in (show, history, correct, approve, aside, picture):
         parser.add_argument(
             "id", metavar="ID", type=_inquiry_number, help="number of the inquiry, see backlog"
         )
@@ -209,6 +246,11 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         parser.add_argument(
             "--by", metavar="NAME", required=parser is not correct, help="who says so"
         )
+    approve.add_argument(
+        "--picture",
+        choices=("png", "pdf"),
+        help="the bend is drawn and laid beside the words, for the customer to confirm by looking",
+    )
     aside.add_argument("--why", metavar="TEXT", required=True, help="for whoever looks later")
     deliver = _add(commands, "deliver", "cli_desk", "deliver", "lay approved drafts down")
     check = _add(commands, "check", "cli_store", "check", "is the store whole")
@@ -244,11 +286,37 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     reduce = _add(
         actions, "reduce", "cli_keep", "reduce", "reduce what is older than [keep] says to figures"
     )
-    with_store = (collect, backlog, show, history, correct, approve, aside, deliver)
+    review = _add_review(commands)
+    with_store = (
+        collect,
+        listen,
+        backlog,
+        show,
+        history,
+        correct,
+        approve,
+        aside,
+        deliver,
+        picture,
+        review,
+    )
     for parser in (*with_store, report, check, export, forget, reduce):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )
+
+
+def _add_review(commands: Commands[_Parser]) -> _Parser:
+    review = _add(commands, "review", "cli_review", "review", "the review page, in your browser")
+    review.add_argument("--host", default="127.0.0.1", help="address to listen on (default: only "
+                        "this computer; any other needs BENDREPLY_REVIEW_SECRET)")  # fmt: skip
+    review.add_argument("--port", type=int, default=8462, help="default 8462; 0: any free one")
+    review.add_argument(
+        "--name", action="append", default=[], metavar="HOST", help="a name it is called by"
+    )
+    review.add_argument("--certificate", metavar="FILE", help="for TLS, with --key")
+    review.add_argument("--key", metavar="FILE", help="for TLS, with --certificate")
+    return review
 
 
 def _add_shop(commands: Commands[_Parser]) -> None:

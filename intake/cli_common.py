@@ -112,6 +112,22 @@ def store_place(args: argparse.Namespace, shop: Shop) -> str | Path:
     return shop.folder / (path or STORE_FILE)
 
 
+def store_password(args: argparse.Namespace, shop: Shop) -> str | None:
+    """The password of the store's server, where shop.toml says how it is had. Raises StoreError,
+    which never holds any of it.
+    """
+    from .desk_errors import StoreError
+    from .secret import from_command, from_variable
+
+    if args.store is not None or shop.store is None:
+        return None
+    if shop.store.password_env is not None:
+        return from_variable(shop.store.password_env, "store", StoreError)
+    if shop.store.password_command is not None:
+        return from_command(shop.store.password_command, "password_command", StoreError)
+    return None
+
+
 def printable(text: str) -> str:
     """Customers' text fit for a terminal: control characters could move its cursor or worse."""
     return "".join(map(_harmless, text))

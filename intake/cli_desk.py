@@ -14,6 +14,7 @@ from .cli_common import (
     RefusedError,
     complain,
     shop_of,
+    store_password,
     store_place,
     templates_of,
 )
@@ -32,7 +33,8 @@ def opened(args: argparse.Namespace, *, create: bool = False) -> Iterator[tuple[
 
     shop = shop_of(args)
     try:
-        with open_store(store_place(args, shop), create=create) as store:
+        place, password = store_place(args, shop), store_password(args, shop)
+        with open_store(place, create=create, password=password) as store:
             yield shop, store
     except DeskError as error:
         raise RefusedError(str(error)) from error
@@ -93,7 +95,7 @@ def correct(args: argparse.Namespace) -> int:
                 message, requests, shop, templates, inquiry.earlier
             ),
             args.by,
-            seen=inquiry.version,
+            expected_version=inquiry.version,
         )
     correction_view(console(), changed, index)
     return 0
@@ -105,10 +107,16 @@ def approve(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         approved = say_yes(
-            store, args.id, args.by, people=shop.people, shop_address=shop.reply_address or ""
+            store,
+            args.id,
+            args.by,
+            people=shop.people,
+            shop_address=shop.reply_address or "",
+            picture=args.picture,
         )
+    beside = f", with the bend as a {args.picture.upper()}" if args.picture else ""
     print(f"Draft {approved.draft_number} of inquiry {approved.inquiry} is approved by "
-          f"{approved.word.by}. `bendreply deliver` lays it down for sending.")  # fmt: skip
+          f"{approved.word.by}{beside}. `bendreply deliver` lays it down for sending.")  # fmt: skip
     return 0
 
 
@@ -129,7 +137,7 @@ def deliver(args: argparse.Namespace) -> int:
 
     with opened(args) as (shop, store):
         sender = Address(name=shop.reply_name, address=shop.reply_address or "")
-        with _target(args, shop) as target:
+        with target_of(args, shop) as target:
             delivery = lay_down(store, target, sender)
     for done in delivery.delivered:
         again = " (it lay there already)" if done.was_there else ""
@@ -144,7 +152,7 @@ def deliver(args: argparse.Namespace) -> int:
 
 
 @contextmanager
-def _target(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
+def target_of(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
     """Where drafts go: what [deliver] says, else the mailbox's Drafts folder, else files."""
     if shop.mailbox is None or shop.deliver is not None:
         yield file_target(args, shop)
@@ -156,8 +164,9 @@ def _target(args: argparse.Namespace, shop: Shop) -> Iterator[Target]:
 
 
 def _beside_store(args: argparse.Namespace, shop: Shop) -> Path:
-    beside = shop.folder if args.store is None else Path(args.store).parent
-    return beside or shop.folder or Path()
+    on_server = args.store is not None and "://" in args.store
+    beside = shop.folder if args.store is None or on_server else Path(args.store).parent
+    return beside or Path()
 
 
 def file_target(args: argparse.Namespace, shop: Shop) -> Target:

@@ -81,11 +81,12 @@ def answer(args: argparse.Namespace) -> int:
     return 0
 
 
-def schema(_: argparse.Namespace) -> int:
-    """Print the JSON Schema of the output."""
+def schema(args: argparse.Namespace) -> int:
+    """Print the JSON Schema of the output, or of a chat message that comes in."""
+    from .chat import chat_schema
     from .output import json_schema
 
-    print(json_schema())
+    print(chat_schema() if args.what == "chat" else json_schema())
     return 0
 
 

@@ -28,7 +28,7 @@ def history(args: argparse.Namespace) -> int:
         events = look_back(store, args.id)
     for event in events:
         print(printable(f"{when(event.at)}  {event.who}: {event.what}"))
-        for line in _details(event):
+        for line in details(event):
             print(printable(f"    {line}"))
     print()
     for line in _kept(inquiry):
@@ -36,7 +36,8 @@ def history(args: argparse.Namespace) -> int:
     return 0
 
 
-def _details(event: Event) -> Iterator[str]:
+def details(event: Event) -> Iterator[str]:
+    """The particulars of one line of the history, a line each."""
     from .addressing import one_line
 
     for key, value in event.detail.items():

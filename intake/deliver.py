@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Protocol
 
 from .desk_errors import DraftsPlaceError, UndeliverableError
-from .letter import DraftId, Letter
+from .letter import DraftId, Letter, digest
 
 _HEADER_BYTES = 65536
 """How far into a mail its Message-ID is looked for."""
@@ -66,12 +66,22 @@ class DraftsFolder:
 
     def _lay_text(self, letter: Letter) -> Laid:
         path = self._folder / f"{letter.id.inquiry}.txt"
+        for picture in letter.pictures:
+            self._lay_file(
+                self._folder / f"{letter.id.inquiry}-{picture.name}", picture.data, letter
+            )
+        return Laid(str(path), was_there=self._lay_file(path, letter.data, letter))
+
+    def _lay_file(self, path: Path, data: bytes, letter: Letter) -> bool:
+        """Whether the very same file lay there before."""
         if path.exists():
-            if path.read_bytes() == letter.data:
-                return Laid(str(path), was_there=True)
-            raise _in_the_way(path, letter)
-        _write(path, letter.data)
-        return Laid(str(path), was_there=False)
+            lying = path.read_bytes()
+            if lying == data:
+                return True
+            if digest(lying) not in letter.laid_before.values():
+                raise _in_the_way(path, letter)
+        _write(path, data)
+        return False
 
 
 class MaildirDrafts:

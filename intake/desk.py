@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from . import message_keys as keys
 from .desk_change import Changed, Rejudge, correct, edit_draft
-from .desk_common import a_name, as_read, as_seen, earliest, in_short, the_inquiry, when
+from .desk_common import a_name, as_expected, as_read, earliest, in_short, the_inquiry, when
 from .desk_deliver import Delivered, Delivery, Left, deliver
 from .desk_errors import (
     AlreadyApprovedError,
@@ -27,6 +27,7 @@ from .desk_errors import (
     UndeliverableError,
 )
 from .desk_join import Joining, join, recalled
+from .desk_pictures import PictureKind, refuse_undrawable
 from .inquiry import BENDREPLY, Asking, Event, Inquiry, Row, Said, State, Word
 from .letter import Mailbox, recipients
 from .model import Kind, Message, Result
@@ -34,6 +35,7 @@ from .model import Kind, Message, Result
 if TYPE_CHECKING:
     from .store import Store
     from .store_reader import Reader
+    from .store_writer import Writer
 
 __all__ = [
     "Approved",
@@ -43,12 +45,15 @@ __all__ = [
     "DeskError",
     "Joining",
     "Left",
+    "PictureKind",
     "Rejudge",
     "Taken",
+    "all_already_taken",
     "already_taken",
     "approve",
     "askings",
     "backlog",
+    "begin",
     "correct",
     "deliver",
     "edit_draft",
@@ -89,13 +94,14 @@ def take_in(store: Store, result: Result, source: str, joining: Joining | None =
     """
     try:
         return _take_in(store, result, source, joining)
-    except ClashError:  # a database server lets two look before either writes: look again
+    except ClashError:  # should two look before either writes: look again
         return _take_in(store, result, source, joining)
 
 
 def _take_in(store: Store, result: Result, source: str, joining: Joining | None) -> Taken:
     came = result.message
     with store.writing() as book:
+        book.begin_collecting()
         like = list(book.messages_like(came))
         if known := _known(book, like, came, source):
             return known
@@ -110,24 +116,30 @@ def _take_in(store: Store, result: Result, source: str, joining: Joining | None)
                     joined=joined.result,
                 )
             result = recalled(book, result, joining.reread)
-        state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
-        decision = in_short(result)
-        number = book.add_inquiry(
-            result, state=state, decision=decision, needed_by=earliest(result.assessments)
-        )
-        book.add_message(number, result, key=key, source=source)
-        if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
-            book.add_draft(number, 1, result.draft, by=BENDREPLY)
-        book.log(
-            number,
-            BENDREPLY,
-            "taken in",
-            source=source,
-            kind=result.kind,
-            decision=decision,
-            sizes=as_read(result),
-        )
-    return Taken(inquiry=number, new=True, state=state)
+        number, _ = begin(book, result, source, key)
+        return Taken(inquiry=number, new=True, state=book.state(number))
+
+
+def begin(book: Writer, result: Result, source: str, key: str) -> tuple[int, int]:
+    """A new inquiry with its first message, kept under ``key``: the numbers of both rows."""
+    state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
+    decision = in_short(result)
+    number = book.add_inquiry(
+        result, state=state, decision=decision, needed_by=earliest(result.assessments)
+    )
+    row = book.add_message(number, result, key=key, source=source)
+    if result.draft is not None and result.kind in (Kind.SIZES, Kind.QUESTION):
+        book.add_draft(number, 1, result.draft, by=BENDREPLY)
+    book.log(
+        number,
+        BENDREPLY,
+        "taken in",
+        source=source,
+        kind=result.kind,
+        decision=decision,
+        sizes=as_read(result),
+    )
+    return number, row
 
 
 def already_taken(store: Store, came: Message, source: str) -> Taken | None:
@@ -135,8 +147,13 @@ def already_taken(store: Store, came: Message, source: str) -> Taken | None:
 
     For whoever would have to read it first: its headers, bytes and words are enough to know it.
     """
+    return all_already_taken(store, [(came, source)])[0]
+
+
+def all_already_taken(store: Store, came: Sequence[tuple[Message, str]]) -> list[Taken | None]:
+    """The same for several messages and where each came from, looked up at one moment."""
     with store.reading() as book:
-        return _known(book, book.messages_like(came), came, source)
+        return [_known(book, book.messages_like(one), one, source) for one, source in came]
 
 
 def _known(
@@ -185,19 +202,22 @@ def approve(
     by: str,
     *,
     people: Sequence[str] = (),
-    seen: int | None = None,
+    expected_version: int | None = None,
     shop_address: str = "",
+    picture: PictureKind | None = None,
 ) -> Approved:
     """A person's yes to the draft that stands. ``people``: who may; empty for anybody named.
 
     Refused where the reply could go nowhere, or only to the shop itself at ``shop_address``.
-    ``seen``: the version the person looked at; refused where it has changed since.
+    ``expected_version``: the version the person looked at; ChangedMeanwhileError, and nothing is
+    changed, where somebody else was first. ``picture``: bends are drawn and
+    laid beside the words; refused where there is nothing to draw.
     """
     name = a_name(by, "approving", people)
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         draft = inquiry.draft
         if draft is None:
             raise NoDraftError(
@@ -210,15 +230,21 @@ def approve(
                 " answer in another way, then put it away with `bendreply set-aside "
                 f'{inquiry.id} --by NAME --why "answered by phone"`'
             )
+        if picture is not None:
+            refuse_undrawable(inquiry)
         word = Word(said=Said.APPROVED, by=name, why="", at=book.now, draft_number=draft.number)
         book.move(inquiry, State.APPROVED)
         book.add_word(inquiry.id, word)
-        book.log(inquiry.id, name, "approved", draft=draft.number)
+        book.log(inquiry.id, name, "approved", draft=draft.number, **_with(picture))
     return Approved(inquiry=inquiry.id, draft_number=draft.number, word=word)
 
 
+def _with(picture: PictureKind | None) -> dict[str, object]:
+    return {} if picture is None else {"picture": picture}
+
+
 def set_aside(
-    store: Store, id: int | str, by: str, why: str, *, seen: int | None = None
+    store: Store, id: int | str, by: str, why: str, *, expected_version: int | None = None
 ) -> Inquiry:
     """A person's word that an inquiry gets no reply from here. An approval is withdrawn by it."""
     name = a_name(by, "setting aside")
@@ -227,9 +253,9 @@ def set_aside(
         raise NoReasonError("setting aside needs a reason, for whoever looks later")
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         if inquiry.state is not State.APPROVED:
             _refuse_settled(inquiry)
-        as_seen(inquiry, seen)
         number = inquiry.draft.number if inquiry.draft else None
         book.move(inquiry, State.SET_ASIDE)
         book.add_word(

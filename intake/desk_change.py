@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from ..rules.request import SizeRequest
 from .addressing import reply_subject
-from .desk_common import a_name, as_seen, earliest, in_short, the_inquiry
+from .desk_common import a_name, as_expected, earliest, in_short, the_inquiry
 from .desk_drafts import next_draft, redraft, withdraw_approval
 from .desk_errors import AlreadyDeliveredError, BadCorrectionError, NoDraftError
 from .desk_fields import ATTRIBUTES, Value, as_text, corrected, refuse_past
@@ -46,7 +46,7 @@ def correct(
     by: str | None,
     *,
     replace_edited: bool = True,
-    seen: int | None = None,
+    expected_version: int | None = None,
 ) -> Changed:
     """Put fields of size ``index`` (from 0) right, then decide and draft again.
 
@@ -58,8 +58,8 @@ def correct(
     name = None if by is None else a_name(by, "correcting")
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         _refuse_delivered(inquiry, "corrected")
-        as_seen(inquiry, seen)
         requests = [one.request for one in inquiry.assessments] or [SizeRequest()]
         if not 0 <= index < len(requests):
             sizes = "1 size" if len(requests) == 1 else f"{len(requests)} sizes"
@@ -114,7 +114,7 @@ def edit_draft(
     by: str,
     *,
     subject: str | None = None,
-    seen: int | None = None,
+    expected_version: int | None = None,
 ) -> Changed:
     """A person's own wording of the reply; also the first one, where nothing was drafted."""
     name = a_name(by, "editing a draft")
@@ -122,8 +122,8 @@ def edit_draft(
         raise NoDraftError("a draft needs words: to send no reply, set the inquiry aside")
     with store.writing() as book:
         inquiry = the_inquiry(book, id, to_change=True)
+        as_expected(book, inquiry, expected_version)
         _refuse_delivered(inquiry, "reworded")
-        as_seen(inquiry, seen)
         old = inquiry.draft
         if subject is None:
             subject = old.subject if old else reply_subject(inquiry.message.subject)

@@ -17,6 +17,10 @@ if TYPE_CHECKING:
     from .store_reader import Reader
 
 LONGEST_NAME = 80
+NO_CHANGE = frozenset(
+    ("copy came in", "earlier message came in", "reply to an earlier message seen in Sent")
+)
+"""Events after which an inquiry is still the version that it was."""
 _LARGEST_NUMBER = 2**31 - 1  # what the column holds in every database
 
 
@@ -38,10 +42,15 @@ def the_inquiry(book: Reader, id: int | str, *, to_change: bool = False) -> Inqu
     return found
 
 
-def as_seen(inquiry: Inquiry, seen: int | None) -> None:
-    """Refuse where a person acts on a version that is no longer the latest."""
-    if seen is not None and seen != inquiry.version:
-        raise ChangedMeanwhileError.of(inquiry.id)
+def as_expected(book: Reader, inquiry: Inquiry, version: int | None) -> None:
+    """Refuse where a person acts on a version that is no longer the latest, saying who was first.
+
+    None: the person acts on whatever there is.
+    """
+    if version is None or version == inquiry.version:
+        return
+    changes = (one for one in reversed(book.history(inquiry.id)) if one.what not in NO_CHANGE)
+    raise ChangedMeanwhileError.of(inquiry.id, next(changes, None))
 
 
 def a_name(by: str, doing: str, people: Sequence[str] = ()) -> str:

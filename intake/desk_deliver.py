@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from .desk_common import the_inquiry
 from .desk_errors import UndeliverableError
+from .desk_pictures import asked_for, drawn
 from .inquiry import BENDREPLY, State
 from .letter import DraftId, compose, digest
 from .model import Address
@@ -74,7 +75,9 @@ def _deliver_one(book: Writer, number: int, target: Target, sender: Address) -> 
     inquiry = the_inquiry(book, number, to_change=True)
     if inquiry.state is not State.APPROVED:  # delivered or withdrawn by somebody else just now
         return None
-    letter = replace(compose(inquiry, sender), laid_before=laid_before(book, number))
+    kind = asked_for(book, inquiry)
+    pictures = () if kind is None else drawn(inquiry, kind)
+    letter = replace(compose(inquiry, sender, pictures), laid_before=laid_before(book, number))
     laid = target.lay(letter)
     book.move(inquiry, State.DELIVERED)
     book.log(

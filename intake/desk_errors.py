@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Self
+from datetime import UTC
+from typing import TYPE_CHECKING, Self
+
+if TYPE_CHECKING:
+    from .inquiry import Event
 
 
 class DeskError(Exception):
@@ -33,6 +37,10 @@ class NoReasonError(DeskError):
     """Setting aside needs a reason, for whoever looks later."""
 
 
+class NoPictureError(DeskError):
+    """No picture can go with the reply: nothing to draw, or nothing to draw it with."""
+
+
 class NoDraftError(DeskError):
     """There is nothing to approve."""
 
@@ -54,13 +62,17 @@ class NoReplyError(DeskError):
 
 
 class ChangedMeanwhileError(DeskError):
-    """Somebody else changed the inquiry after it was looked at."""
+    """Somebody else was first: the inquiry is no longer the version that was looked at."""
 
     @classmethod
-    def of(cls, number: int) -> Self:
-        """The sentence for one inquiry."""
+    def of(cls, number: int, change: Event | None = None) -> Self:
+        """The sentence for one inquiry, with the latest change where it is known."""
+        what = ""
+        if change is not None:
+            at = f"{change.at.astimezone(UTC):%Y-%m-%d %H:%M} UTC"
+            what = f" ({change.what}, {change.who}, {at})"
         return cls(
-            f"inquiry {number} was changed by somebody else meanwhile: look at it again; "
+            f"inquiry {number} was changed by somebody else meanwhile{what}: look at it again; "
             "nothing was changed now"
         )
 
@@ -95,3 +107,11 @@ class MailboxLoginError(MailboxError):
 
 class LostMailboxError(MailboxError):
     """The server can't be reached, or went away meanwhile: trying again may help."""
+
+
+class ChatSettingsError(DeskError):
+    """The chat can't be used as shop.toml has it: a person has to change something."""
+
+
+class LostChatError(DeskError):
+    """The chat server can't be reached, or went away meanwhile: trying again may help."""

@@ -29,13 +29,6 @@ if TYPE_CHECKING:
 Reread = Callable[[Message, Conversation], tuple[Result, tuple[Change, ...]]]
 """Reads a further message with what came before it; the result for the whole inquiry."""
 
-ROLES = {
-    How.REFERENCE: Role.CUSTOMER,
-    How.SUBJECT: Role.CUSTOMER,
-    How.COPY: Role.COPY,
-    How.EARLIER: Role.EARLIER,
-}
-
 
 @dataclass(frozen=True, slots=True)
 class Joining:
@@ -52,6 +45,8 @@ class JoinedTo:
     inquiry: int
     result: Result
     told: tuple[str, ...]
+    row: int | None = None
+    """Where in the store a further message is kept."""
 
 
 def join(
@@ -68,7 +63,7 @@ def join(
         return _copy(book, inquiry, result, source, key)
     if found.how is How.EARLIER:
         return _earlier(book, inquiry, result, source, key)
-    return _further(book, inquiry, found, result, source, joining.reread, key)
+    return further(book, inquiry, found, result, source, joining.reread, key)
 
 
 def _copy(book: Writer, inquiry: Inquiry, result: Result, source: str, key: str) -> JoinedTo:
@@ -93,7 +88,7 @@ def _earlier(book: Writer, inquiry: Inquiry, result: Result, source: str, key: s
     )
 
 
-def _further(
+def further(
     book: Writer,
     inquiry: Inquiry,
     found: Belongs,
@@ -102,18 +97,10 @@ def _further(
     reread: Reread,
     key: str,
 ) -> JoinedTo:
+    """A customer's further message joined to what the inquiry asks for already."""
     doubtful = found.how is How.SUBJECT
-    before = Conversation(
-        requests=placed(
-            tuple(one.request for one in inquiry.assessments), inquiry.message.message_id
-        ),
-        messages=(*inquiry.earlier, inquiry.message),
-        questions=inquiry.questions,
-        asked=asked_of(inquiry.assessments),
-        answered=inquiry.state in (State.DELIVERED, State.ANSWERED),
-        why_doubtful="taken from your earlier message with this subject" if doubtful else "",
-    )
-    whole, changes = reread(result.message, before)
+    why = "taken from your earlier message with this subject" if doubtful else ""
+    whole, changes = reread(result.message, conversation_of(inquiry, why))
     told = [f"inquiry {inquiry.id}: a further message of the customer was joined to it"]
     if doubtful:
         told[0] += ", by sender and subject only: look whether it belongs there"
@@ -134,7 +121,7 @@ def _further(
         )
     else:
         told += redraft(book, inquiry, whole.draft, replace_edited=True)
-    book.add_message(inquiry.id, whole, key=key, source=source)
+    row = book.add_message(inquiry.id, whole, key=key, source=source)
     book.judge_again(
         inquiry, whole, decision=in_short(whole), needed_by=earliest(whole.assessments)
     )
@@ -157,7 +144,21 @@ def _further(
         decision=in_short(whole),
         sizes=as_read(whole),
     )
-    return JoinedTo(inquiry.id, whole, tuple(told))
+    return JoinedTo(inquiry.id, whole, tuple(told), row)
+
+
+def conversation_of(inquiry: Inquiry, why_doubtful: str = "") -> Conversation:
+    """An inquiry as the reading of a further message needs it."""
+    return Conversation(
+        requests=placed(
+            tuple(one.request for one in inquiry.assessments), inquiry.message.message_id
+        ),
+        messages=(*inquiry.earlier, inquiry.message),
+        questions=inquiry.questions,
+        asked=asked_of(inquiry.assessments),
+        answered=inquiry.state in (State.DELIVERED, State.ANSWERED),
+        why_doubtful=why_doubtful,
+    )
 
 
 def recalled(book: Writer, result: Result, reread: Reread) -> Result:

@@ -76,6 +76,15 @@ class DraftId:
         return f"{self.inquiry}.{self.number}.{self.digest}.bendreply"
 
 
+class Picture(NamedTuple):
+    """A picture laid beside the words of a draft."""
+
+    name: str
+    media_type: tuple[str, str]
+    description: str
+    data: bytes
+
+
 @dataclass(frozen=True, slots=True)
 class Letter:
     """A draft ready to be laid down."""
@@ -84,6 +93,8 @@ class Letter:
     channel: Literal["email", "chat"]
     data: bytes
     """RFC 5322 with CRLF for mail; UTF-8 text for chat."""
+    pictures: tuple[Picture, ...] = ()
+    """Of a chat; those of a mail are in its bytes."""
     laid_before: Mapping[DraftId, str] = field(default_factory=dict)
     """Earlier drafts of the inquiry as they were laid, each with the ``digest`` of its bytes."""
 
@@ -103,7 +114,7 @@ def digest(data: bytes) -> str:
     return hashlib.sha256(data.replace(b"\r\n", b"\n").rstrip()).hexdigest()
 
 
-def compose(inquiry: Inquiry, sender: Address) -> Letter:
+def compose(inquiry: Inquiry, sender: Address, pictures: tuple[Picture, ...] = ()) -> Letter:
     """The approved draft of an inquiry, from the shop's reply address ``sender``.
 
     The same inquiry gives the same bytes each time. Raises UndeliverableError where the customer
@@ -115,7 +126,7 @@ def compose(inquiry: Inquiry, sender: Address) -> Letter:
     name = DraftId.of(inquiry, draft)
     body = _body(draft.body)
     if came.channel == "chat":
-        return Letter(name, "chat", body.encode())
+        return Letter(name, "chat", body.encode(), pictures)
     from_line = _mailbox(sender)
     if from_line is None:
         raise ShopAddressError(
@@ -142,7 +153,22 @@ def compose(inquiry: Inquiry, sender: Address) -> Letter:
         mail["References"] = " ".join(references)
     mail["X-Unsent"] = "1"  # mail programs open it to be edited and sent, not as mail received
     mail.set_content(body, charset="utf-8")
+    _attach(mail, name, body, pictures)
     return Letter(name, "email", mail.as_bytes())
+
+
+def _attach(mail: EmailMessage, name: DraftId, body: str, pictures: tuple[Picture, ...]) -> None:
+    """Pictures as further parts of the mail."""
+    for picture in pictures:
+        main, sub = picture.media_type
+        mail.add_attachment(picture.data, main, sub, filename=picture.name)
+        *_, part = mail.iter_attachments()
+        del part["MIME-Version"]  # the whole mail says it
+        part["Content-Description"] = picture.description
+    if pictures:
+        # Python would draw lots for it, and the same draft would differ each time. No words can
+        # hold their own digest, so no line of the body can be taken for the boundary.
+        mail.set_boundary(f"{name}.{digest(body.encode())[:24]}")
 
 
 class Mailbox(NamedTuple):

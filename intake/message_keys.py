@@ -7,10 +7,21 @@ import hashlib
 from .model import Message
 from .store_json import keepable
 
+LONGEST_KEY = 500
+"""No id of an honest mail is longer; PostgreSQL indexes nothing beyond some 2,700 bytes."""
+
+
+def as_key(text: str) -> str:
+    """An id or address as the store keeps and finds it: one too long by its digest."""
+    kept = keepable(text)
+    if len(kept) <= LONGEST_KEY:
+        return kept
+    return f"sha256-{hashlib.sha256(kept.encode()).hexdigest()}"
+
 
 def usual_key(message: Message) -> str:
     """What a message is kept under."""
-    return keepable(message.message_id)
+    return as_key(message.message_id)
 
 
 def key_of_its_own(message: Message) -> str:

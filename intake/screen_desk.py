@@ -187,10 +187,10 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
               style="bold")  # fmt: skip
     address = f" <{message.sender.address}>" if message.sender.address else ""
     out.print(hanging("from", printable(f"{message.sender.name}{address}".strip() or "unknown")))
-    out.print(hanging("to", printable(_reply_to(message, shop_address))))
+    out.print(hanging("to", printable(goes_to(message, shop_address))))
     if message.received_at:
         out.print(hanging("received", f"{message.received_at:%Y-%m-%d %H:%M} UTC"))
-    out.print(hanging("stands", _state(inquiry)))
+    out.print(hanging("stands", stands(inquiry)))
     latest = inquiry.latest
     out.print(hanging("kind", printable(f"{inquiry.kind}: {latest.why_kind}")))
     for number, assessment in enumerate(inquiry.assessments, start=1):
@@ -211,7 +211,7 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
         out.rule(style="dim")
 
 
-def _reply_to(message: Message, shop_address: str) -> str:
+def goes_to(message: Message, shop_address: str) -> str:
     """Where the reply goes."""
     if message.channel == "chat":
         return "the chat that it came from: the draft is text to paste"
@@ -219,7 +219,8 @@ def _reply_to(message: Message, shop_address: str) -> str:
     return ", ".join(map(str, boxes)) or "nobody: the message has no address to reply to"
 
 
-def _state(inquiry: Inquiry) -> str:
+def stands(inquiry: Inquiry) -> str:
+    """Where an inquiry stands, by whose word and since when."""
     if inquiry.state is State.WAITING:
         return "waits for a person"
     if inquiry.state is State.ANSWERED and inquiry.replies:

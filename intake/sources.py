@@ -7,12 +7,13 @@ import re
 import sys
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import BinaryIO
 
 from .charsets import clean_text, decode_bytes
-from .chat import ChatError, read_chat
+from .chat import ChatLine
+from .chat_bursts import QUIET, Burst, read_chat
 from .message import parse_message
 from .mime import looks_like_mail
 from .model import Address, Message
@@ -31,16 +32,23 @@ class SourceItem:
     """As the person named it; 'name#3' for the third message of an mbox, or line 3 of a chat."""
     message: Message | None
     error: str | None = None
+    lines: tuple[ChatLine, ...] = ()
+    """Of a chat: what the message was joined from."""
 
 
 def read_paths(
-    paths: Iterable[str], *, today: date | None = None, stdin: BinaryIO | None = None
+    paths: Iterable[str],
+    *,
+    today: date | None = None,
+    stdin: BinaryIO | None = None,
+    quiet: timedelta = QUIET,
 ) -> Iterator[SourceItem]:
     """All messages of all paths in the order given; what can't be used is an item with its reason.
 
     A path is an .eml file, an mbox, a Maildir, a folder of .eml (sorted, not its subfolders), a
     chat export (.jsonl), or "-" for standard input: a mail, or plain pasted words, written
-    ``today`` (by default the day at this machine's clock).
+    ``today`` (by default the day at this machine's clock). ``quiet`` is the pause that ends a burst
+    of chat messages.
     """
     for path in paths:
         try:
@@ -48,7 +56,7 @@ def read_paths(
                 raw = (stdin or sys.stdin.buffer).read()
                 yield _pasted(raw, today or datetime.now().astimezone().date())
             else:
-                yield from _read_path(path)
+                yield from _read_path(path, quiet)
         except OSError as error:
             yield SourceItem(path, None, f"{path}: {_why(error)}")
         except ValueError:  # a NUL in the path
@@ -78,7 +86,7 @@ def _pasted(raw: bytes, today: date) -> SourceItem:
     return SourceItem("-", text_message(decode_bytes(raw, None, []), today))
 
 
-def _read_path(name: str) -> Iterator[SourceItem]:
+def _read_path(name: str, quiet: timedelta) -> Iterator[SourceItem]:
     path = Path(name)
     if path.is_dir():
         yield from _read_folder(name, path)
@@ -86,7 +94,7 @@ def _read_path(name: str) -> Iterator[SourceItem]:
     suffix = path.suffix.lower()
     with path.open("rb") as file:
         if suffix == ".jsonl":
-            yield from _read_chat_export(name, file)
+            yield from _read_chat_export(name, file, quiet)
             return
         begins_as_mbox = file.read(5) == b"From "
         file.seek(0)
@@ -125,14 +133,16 @@ def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
             yield SourceItem(str(file), None, f"{file}: {_why(error)}")
 
 
-def _read_chat_export(name: str, file: BinaryIO) -> Iterator[SourceItem]:
+def _read_chat_export(name: str, file: BinaryIO, quiet: timedelta) -> Iterator[SourceItem]:
     count = 0
-    for number, said in read_chat(file):
+    for said in read_chat(file, quiet):
         count += 1
-        if isinstance(said, ChatError):
-            yield SourceItem(f"{name}#{number}", None, f"{name} line {number}: {said}")
+        if isinstance(said, Burst):
+            place = f"{name}#{said.number}"
+            yield SourceItem(place, said.message, lines=tuple(said.lines))
         else:
-            yield SourceItem(f"{name}#{number}", said)
+            number, error = said
+            yield SourceItem(f"{name}#{number}", None, f"{name} line {number}: {error}")
     if not count:
         yield SourceItem(name, None, f"{name}: the file is empty")
 

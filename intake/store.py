@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import glob
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Self
@@ -24,22 +24,34 @@ if TYPE_CHECKING:
     from .store_writer import Writer
 
 
+NOT_PERMITTED = "42501"
+BUSY = ("55P03", "40P01")
+"""What PostgreSQL says where another program holds on to what is wanted: lock_not_available,
+deadlock_detected (Appendix A of its manual).
+"""
+
+
 def _now() -> datetime:
     return datetime.now(UTC)
 
 
 def open_store(
-    where: str | Path, *, create: bool = True, clock: Callable[[], datetime] = _now
+    where: str | Path,
+    *,
+    create: bool = True,
+    clock: Callable[[], datetime] = _now,
+    password: str | None = None,
 ) -> Store:
     """Open the store at a path or ``postgresql://`` URL, bringing it up to date first.
 
     ``create=False`` refuses where there is none yet. ``clock`` gives the present moment, aware.
+    ``password`` is the server's.
     Raises StoreError in one sentence; NewerStoreError where a later program wrote it.
     """
     from .store_open import bring_up_to_date, find
     from .store_sqlite import use_wal
 
-    place = find(where, create=create)
+    place = find(where, create=create, password=password)
     try:
         with _plainly(place.name):
             backup = bring_up_to_date(place)
@@ -59,6 +71,11 @@ class Store:
     ) -> None:
         self._place = place
         self._whole: Connection | None = None
+        engine, on_server = place.engine, place.file is None
+        # On a server each statement would see the moment it runs in, not that of the transaction.
+        one_moment = {"isolation_level": "REPEATABLE READ"} if on_server else {}
+        self._reads = engine.execution_options(writes=False, **one_moment)
+        self._writes = engine.execution_options(writes=True)
         self.clock = clock
         self.backup = backup
         """The copy made before this opening changed the store, or None."""
@@ -128,12 +145,9 @@ class Store:
     def together(self) -> Iterator[None]:
         """Several changes of one thread, made final at once: after a kill, all are there or none.
 
-        Each is still whole or undone by itself. On a database server they stay apart, since two
-        programs that hold on to several rows could wait for each other for ever.
+        Each is still whole or undone by itself. Only for taking messages in: of the programs that
+        do that, one at a time holds on to several inquiries.
         """
-        if self._place.file is None:
-            yield
-            return
         with self._transaction(writes=True) as self._whole:
             try:
                 yield
@@ -143,12 +157,31 @@ class Store:
     @contextmanager
     def _transaction(self, *, writes: bool) -> Iterator[Connection]:
         if self._whole is not None:
-            with _plainly(self.name), self._whole.begin_nested():
+            with _plainly(self.name), _part_of(self._whole):
                 yield self._whole
             return
-        engine = self._place.engine.execution_options(writes=writes)
+        engine = self._writes if writes else self._reads
         with _plainly(self.name), engine.begin() as connection:
             yield connection
+
+
+@contextmanager
+def _part_of(whole: Connection) -> Iterator[None]:
+    """A part of a transaction, undone by itself where it raises. SQLAlchemy's own way of saying
+    this builds both statements anew each time, which takes longer than carrying them out.
+    """
+    from sqlalchemy.exc import DatabaseError
+
+    whole.exec_driver_sql("SAVEPOINT part")
+    try:
+        yield
+    except BaseException:
+        # A full disk undoes the whole by itself: then there is no part, and what counts is why.
+        with suppress(DatabaseError):
+            whole.exec_driver_sql("ROLLBACK TO SAVEPOINT part")
+            whole.exec_driver_sql("RELEASE SAVEPOINT part")
+        raise
+    whole.exec_driver_sql("RELEASE SAVEPOINT part")
 
 
 @contextmanager
@@ -161,9 +194,10 @@ def _plainly(name: str) -> Iterator[None]:
     try:
         yield
     except DatabaseError as error:
-        if type(error) not in (DatabaseError, OperationalError):
+        code = getattr(error.orig, "sqlstate", None)
+        if type(error) not in (DatabaseError, OperationalError) and code != NOT_PERMITTED:
             raise
         why = " ".join(str(error.orig).split())
-        if "locked" in why:
+        if "locked" in why or code in BUSY:
             why = "another program is writing to it; try again in a moment"
         raise StoreError(f"the store {name} can't be used: {why}") from error

@@ -110,6 +110,7 @@ class Eraser(Writer):
                     message=packing.pack_message(bare),
                 )
             )
+        self.reduce_chat_lines(number, known_again=known_again)
         self._reduce_rest(number, customer, known_again=known_again)
         self.log(number, by, "reduced to its figures")
         return len(of_it)

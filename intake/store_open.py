@@ -48,13 +48,16 @@ class Place:
     """Whether a store may be made here."""
 
 
-def find(where: str | Path, *, create: bool) -> Place:
-    """The place named by a path or by a ``postgresql://`` URL. Raises StoreError."""
-    import sqlalchemy as sa
+def find(where: str | Path, *, create: bool, password: str | None = None) -> Place:
+    """The place named by a path or by a ``postgresql://`` URL. Raises StoreError.
 
-    from . import store_sqlite
-
+    ``password``: for the server, where the URL bears none.
+    """
     if isinstance(where, Path) or "://" not in where:
+        import sqlalchemy as sa
+
+        from . import store_sqlite
+
         path = Path(where).absolute()
         store_sqlite.check_file(path, create=create)
         engine = sa.create_engine(
@@ -64,19 +67,11 @@ def find(where: str | Path, *, create: bool) -> Place:
         )
         store_sqlite.prepare(engine)
         return Place(engine, str(where), path, create)
-    try:
-        url = sa.make_url(where)
-    except (sa.exc.ArgumentError, ValueError) as error:  # ValueError: a port that is no number
-        raise StoreError("the URL of the store can't be understood") from error
-    if url.get_backend_name() != "postgresql":
-        raise StoreError(f"a store can be a file or a postgresql:// URL, not {url.drivername}://")
-    try:
-        engine = sa.create_engine(
-            url.set(drivername="postgresql+psycopg"), hide_parameters=True, pool_pre_ping=True
-        )
-    except ModuleNotFoundError as error:
-        raise StoreError("a store on PostgreSQL needs the package psycopg") from error
-    return Place(engine, url.render_as_string(hide_password=True), None, create)
+    from . import store_server
+
+    url = store_server.url_of(where)
+    name = url.render_as_string(hide_password=True)
+    return Place(store_server.engine_for(url, password), name, None, create)
 
 
 def bring_up_to_date(place: Place, steps: Steps = OURS) -> Path | None:
@@ -92,6 +87,10 @@ def bring_up_to_date(place: Place, steps: Steps = OURS) -> Path | None:
         if version is None and not place.create:
             raise StoreError(f"there is no store at {place.name} yet: collect some messages first")
     with place.engine.connect().execution_options(writes=True) as connection, connection.begin():
+        if place.file is None:
+            from .store_server import alone_migrating
+
+            alone_migrating(connection)
         version = _version(connection, place, steps)
         if version == steps.newest:  # another program has been quicker
             return None

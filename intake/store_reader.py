@@ -12,6 +12,7 @@ from . import store_rows as rows
 from .inquiry import Asking, Event, Inquiry, Row, State
 from .message_keys import key_of_its_own, usual_key
 from .model import Message
+from .store_chat import ChatRead
 from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, reply, word
 from .store_threads import ThreadsRead
@@ -30,8 +31,15 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
+_INQUIRY = sa.select(inquiry).where(inquiry.c.id == sa.bindparam("number"))
+_STATE = sa.select(inquiry.c.state).where(inquiry.c.id == sa.bindparam("number"))
+_ALL_OF = {
+    one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
+    for one in (correction, draft, event, message, reply, word)
+}
 
-class Reader(MarksRead, ThreadsRead):
+
+class Reader(MarksRead, ThreadsRead, ChatRead):
     """What can be looked up within one transaction. Made by ``Store.reading``."""
 
     def __init__(self, connection: sa.Connection) -> None:
@@ -53,10 +61,9 @@ class Reader(MarksRead, ThreadsRead):
 
     def inquiry(self, number: int, *, to_change: bool = False) -> Inquiry | None:
         """One inquiry with all that belongs to it, or None. ``to_change`` makes others wait."""
-        query = sa.select(inquiry).where(inquiry.c.id == number)
-        if to_change:
-            query = query.with_for_update()  # not in SQLite: there, all of a writer waits
-        found = self._connection.execute(query).one_or_none()
+        # Not in SQLite: there, all of a writer waits.
+        query = _INQUIRY.with_for_update() if to_change else _INQUIRY
+        found = self._connection.execute(query, {"number": number}).one_or_none()
         if found is None:
             return None
         return rows.inquiry_of(
@@ -70,8 +77,7 @@ class Reader(MarksRead, ThreadsRead):
 
     def state(self, number: int) -> State:
         """Where an inquiry stands."""
-        query = sa.select(inquiry.c.state).where(inquiry.c.id == number)
-        return State(self._connection.execute(query).scalar_one())
+        return State(self._connection.execute(_STATE, {"number": number}).scalar_one())
 
     def history(self, number: int) -> tuple[Event, ...]:
         """All that happened to an inquiry, oldest first."""
@@ -79,18 +85,30 @@ class Reader(MarksRead, ThreadsRead):
 
     def backlog(self) -> Iterator[Row]:
         """What waits: earliest needed-by first, then what has waited longest."""
-        has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
-        query = (
-            _with_first_message(has_draft.label("has_draft"))
-            .where(inquiry.c.state == State.WAITING)
-            .order_by(
-                inquiry.c.needed_by.is_(None),  # where NULLs go by themselves differs
-                inquiry.c.needed_by,
-                inquiry.c.waiting_since,
-                inquiry.c.id,
-            )
-        )
+        query = _with_draft().where(inquiry.c.state == State.WAITING).order_by(*_BY_URGENCY)
         return map(rows.row_of, self._connection.execute(query))
+
+    def waiting(self) -> list[tuple[int, int]]:
+        """(number, version) of what waits, in the order of ``backlog``: quick, since indexed."""
+        query = sa.select(inquiry.c.id, inquiry.c.version).where(inquiry.c.state == State.WAITING)
+        found = self._connection.execute(query.order_by(*_BY_URGENCY))
+        return [(number, version) for number, version in found]
+
+    def rows(self, numbers: Sequence[int]) -> Iterator[Row]:
+        """One line each of these inquiries (some hundreds at most), in any order."""
+        query = _with_draft().where(inquiry.c.id.in_(numbers))
+        return map(rows.row_of, self._connection.execute(query))
+
+    def last_event(self) -> tuple[int, int]:
+        """(how many, highest number) of all events: another pair once anything has changed.
+
+        Both, since on a database server a lower number can be made final after a higher one.
+        """
+        found = self._connection.execute(
+            sa.select(sa.func.count(event.c.id), sa.func.max(event.c.id))
+        )
+        count, highest = found.one()
+        return count, highest or 0
 
     def askings(self) -> Iterator[Asking]:
         """What every inquiry asks for, in the order they came in."""
@@ -118,8 +136,21 @@ class Reader(MarksRead, ThreadsRead):
         return [*faults, *(f"a row of the table {row[0]} belongs to nothing" for row in lost)]
 
     def _of(self, table: sa.Table, number: int) -> Sequence[sa.Row[Any]]:
-        query = sa.select(table).where(table.c.inquiry_id == number).order_by(table.c.id)
-        return self._connection.execute(query).all()
+        return self._connection.execute(_ALL_OF[table.name], {"number": number}).all()
+
+
+_BY_URGENCY = (
+    inquiry.c.needed_by.is_(None),  # where NULLs go by themselves differs
+    inquiry.c.needed_by,
+    inquiry.c.waiting_since,
+    inquiry.c.id,
+)
+
+
+def _with_draft() -> sa.Select[Any]:
+    """Every inquiry with its first message, and whether a draft stands."""
+    has_draft = sa.exists().where(draft.c.inquiry_id == inquiry.c.id, ~draft.c.withdrawn)
+    return _with_first_message(has_draft.label("has_draft"))
 
 
 def _with_first_message(*more: sa.ColumnElement[Any]) -> sa.Select[Any]:

@@ -216,3 +216,18 @@ asked = sa.Table(
     sa.Column("surfaces", sa.String, nullable=False),
     sa.UniqueConstraint("inquiry_id", "request_index"),
 )
+
+chat_line = sa.Table(
+    "chat_line",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    sa.Column("message_row", sa.ForeignKey("message.id"), nullable=False, index=True),
+    sa.Column("key", sa.String, nullable=False),
+    sa.Column("channel", sa.String, nullable=False),
+    sa.Column("thread", sa.String, nullable=False),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcDateTime, nullable=False),
+    sa.Column("line", sa.Text, nullable=False),
+    sa.UniqueConstraint("key"),
+    sa.Index(None, "channel", "thread", "who", "at"),
+)

@@ -10,6 +10,7 @@ import sqlalchemy as sa
 from . import store_json as packing
 from .inquiry import Role
 from .letter import DraftId, digest_of
+from .message_keys import as_key
 from .model import Message
 from .store_json import keepable
 from .store_schema import draft, inquiry, message, reply
@@ -19,6 +20,73 @@ MOST_LOOKED_AT = 20
 MOST_FORWARDS = 200
 
 
+# Built once: building a statement takes longer than a small database takes to answer it.
+_OF_IDS = (
+    sa.select(message.c.message_id, message.c.inquiry_id)
+    .join_from(message, inquiry, message.c.inquiry_id == inquiry.c.id)
+    .where(
+        message.c.channel == "email",
+        message.c.message_id.in_(sa.bindparam("ids", expanding=True)),
+        inquiry.c.kind != "automatic",
+    )
+)
+_OURS_OF_IDS = sa.select(reply.c.message_id, reply.c.inquiry_id).where(
+    reply.c.message_id.in_(sa.bindparam("ids", expanding=True))
+)
+_FIRST_WITH_DRAFT = (
+    sa.select(message.c.message)
+    .join_from(message, draft, message.c.inquiry_id == draft.c.inquiry_id)
+    .where(
+        draft.c.inquiry_id == sa.bindparam("of_inquiry"),
+        draft.c.number == sa.bindparam("of_number"),
+    )
+    .order_by(message.c.id)
+    .limit(1)
+)
+_REPLY = sa.select(reply.c.id).where(reply.c.message_id == sa.bindparam("of_id"))
+_FROM_CUSTOMER = (
+    sa.select(message.c.id)
+    .where(
+        message.c.inquiry_id == sa.bindparam("of_inquiry"),
+        message.c.sender.in_(sa.bindparam("spelled", expanding=True)),
+    )
+    .limit(1)
+)
+_ANSWERING = (
+    sa.select(message.c.inquiry_id)
+    .where(
+        message.c.thread == sa.bindparam("of_id"),
+        message.c.message_id != sa.bindparam("of_id"),
+        message.c.role == Role.CUSTOMER,
+        message.c.kind != "automatic",
+    )
+    .order_by(message.c.id)
+    .limit(1)
+)
+_LATELY_FROM = (
+    sa.select(message.c.inquiry_id, message.c.message)
+    .where(
+        message.c.sender.in_(sa.bindparam("spelled", expanding=True)),
+        message.c.channel == "email",
+        message.c.role != Role.COPY,
+        message.c.kind != "automatic",
+    )
+    .order_by(message.c.id.desc())
+    .limit(MOST_LOOKED_AT)
+)
+# LIKE only narrows it down (its idea of case is ASCII); the caller compares the words.
+_WITH_TOPIC = (
+    sa.select(message.c.inquiry_id, message.c.message)
+    .where(
+        sa.func.lower(message.c.subject).like(sa.bindparam("ending"), escape="\\"),
+        message.c.channel == "email",
+        message.c.role == Role.CUSTOMER,
+    )
+    .order_by(message.c.id.desc())
+    .limit(MOST_FORWARDS)
+)
+
+
 class ThreadsRead:
     """Looking threads up. Part of ``store_reader.Reader``."""
 
@@ -26,39 +94,25 @@ class ThreadsRead:
 
     def inquiry_of_ids(self, ids: Sequence[str]) -> int | None:
         """The inquiry of the message that is answered; of several, the one named last."""
-        wanted = {keepable(one): place for place, one in enumerate(ids)}
+        wanted = {as_key(one): place for place, one in enumerate(ids)}
         if not wanted:
             return None
-        found = self._connection.execute(
-            sa.select(message.c.message_id, message.c.inquiry_id)
-            .join_from(message, inquiry, message.c.inquiry_id == inquiry.c.id)
-            .where(
-                message.c.channel == "email",
-                message.c.message_id.in_(wanted),
-                inquiry.c.kind != "automatic",
-            )
-        ).all()
-        ours = self._connection.execute(
-            sa.select(reply.c.message_id, reply.c.inquiry_id).where(reply.c.message_id.in_(wanted))
-        ).all()
+        found = self._connection.execute(_OF_IDS, {"ids": list(wanted)}).all()
+        ours = self._connection.execute(_OURS_OF_IDS, {"ids": list(wanted)}).all()
         named = max([*found, *ours], key=lambda row: wanted[row.message_id], default=None)
         return None if named is None else int(named.inquiry_id)
 
     def has_draft(self, name: DraftId) -> bool:
         """Whether a draft of ours is of this store: two stores can both have an inquiry 17."""
         row = self._connection.execute(
-            sa.select(message.c.message)
-            .join_from(message, draft, message.c.inquiry_id == draft.c.inquiry_id)
-            .where(draft.c.inquiry_id == name.inquiry, draft.c.number == name.number)
-            .order_by(message.c.id)
-            .limit(1)
+            _FIRST_WITH_DRAFT, {"of_inquiry": name.inquiry, "of_number": name.number}
         ).one_or_none()
         return row is not None and digest_of(packing.unpack_message(row.message)) == name.digest
 
     def has_reply(self, message_id: str) -> bool:
         """Whether a reply out of the Sent folder is known."""
-        query = sa.select(reply.c.id).where(reply.c.message_id == keepable(message_id))
-        return self._connection.execute(query).one_or_none() is not None
+        found = self._connection.execute(_REPLY, {"of_id": as_key(message_id)})
+        return found.one_or_none() is not None
 
     def oldest_message(self) -> datetime | None:
         """When the first message of all was written."""
@@ -68,56 +122,27 @@ class ThreadsRead:
 
     def has_customer(self, number: int, address: str) -> bool:
         """Whether an inquiry has a message from that address."""
-        spelled = (keepable(address), keepable(address).lower())
-        query = sa.select(message.c.id).where(
-            message.c.inquiry_id == number, message.c.sender.in_(spelled)
-        )
-        return self._connection.execute(query.limit(1)).one_or_none() is not None
+        asked = {"of_inquiry": number, "spelled": _spelled(address)}
+        return self._connection.execute(_FROM_CUSTOMER, asked).one_or_none() is not None
 
     def answering(self, message_id: str) -> Iterator[int]:
         """Inquiries with a customer's message that answers the message of that id."""
-        found = self._connection.execute(
-            sa.select(message.c.inquiry_id)
-            .where(
-                message.c.thread == keepable(message_id),
-                message.c.message_id != keepable(message_id),
-                message.c.role == Role.CUSTOMER,
-                message.c.kind != "automatic",
-            )
-            .order_by(message.c.id)
-            .limit(1)
-        )
+        found = self._connection.execute(_ANSWERING, {"of_id": as_key(message_id)})
         yield from found.scalars()
 
     def lately_from(self, address: str) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of one sender's mail, the latest first; automatic mail left out."""
-        spelled = (keepable(address), keepable(address).lower())
-        found = self._connection.execute(
-            sa.select(message.c.inquiry_id, message.c.message)
-            .where(
-                message.c.sender.in_(spelled),
-                message.c.channel == "email",
-                message.c.role != Role.COPY,
-                message.c.kind != "automatic",
-            )
-            .order_by(message.c.id.desc())
-            .limit(MOST_LOOKED_AT)
-        )
-        for row in found:
+        for row in self._connection.execute(_LATELY_FROM, {"spelled": _spelled(address)}):
             yield row.inquiry_id, packing.unpack_message(row.message)
 
     def with_topic(self, topic: str) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of mail with that subject, whatever stands before it."""
-        # LIKE only narrows it down (its idea of case is ASCII); the caller compares the words.
-        ending = sa.func.lower(message.c.subject).like(f"%{_escaped(topic)}", escape="\\")
-        found = self._connection.execute(
-            sa.select(message.c.inquiry_id, message.c.message)
-            .where(ending, message.c.channel == "email", message.c.role == Role.CUSTOMER)
-            .order_by(message.c.id.desc())
-            .limit(MOST_FORWARDS)
-        )
-        for row in found:
+        for row in self._connection.execute(_WITH_TOPIC, {"ending": f"%{_escaped(topic)}"}):
             yield row.inquiry_id, packing.unpack_message(row.message)
+
+
+def _spelled(address: str) -> list[str]:
+    return list({as_key(address), as_key(address.lower())})
 
 
 def _escaped(text: str) -> str:

@@ -10,8 +10,9 @@ import sqlalchemy as sa
 from . import store_json as packing
 from .desk_errors import ChangedMeanwhileError, ClashError
 from .inquiry import Correction, Inquiry, Reply, Role, State, Word
-from .message_keys import thread
+from .message_keys import as_key, thread
 from .model import Draft, Result
+from .store_chat import ChatWrite
 from .store_json import keepable
 from .store_marks import MarksWrite
 from .store_reader import Reader
@@ -23,13 +24,20 @@ _INSERTS = {
 }
 
 
-class Writer(Reader, MarksWrite, TallyWrite):
+class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
         super().__init__(connection)
         self.now = now
         """All that one transaction writes bears the same time."""
+
+    def begin_collecting(self) -> None:
+        """Let nobody else take messages in until this transaction ends; in a file nobody can."""
+        if self._connection.dialect.name == "postgresql":
+            from .store_server import alone_collecting
+
+            alone_collecting(self._connection)
 
     def add_inquiry(
         self, result: Result, *, state: State, decision: str, needed_by: date | None
@@ -57,8 +65,8 @@ class Writer(Reader, MarksWrite, TallyWrite):
         key: str,
         source: str,
         role: Role = Role.CUSTOMER,
-    ) -> None:
-        """A message of an inquiry, kept under ``key``.
+    ) -> int:
+        """A message of an inquiry, kept under ``key``; the number of its row.
 
         Raises ClashError where it is there already; nothing of the transaction can stay then.
         """
@@ -68,10 +76,10 @@ class Writer(Reader, MarksWrite, TallyWrite):
             "channel": came.channel,
             "message_id": key,
             "raw_sha256": came.raw_sha256 or None,
-            "thread": keepable(thread(came)),
-            "in_reply_to": None if came.in_reply_to is None else keepable(came.in_reply_to),
+            "thread": as_key(thread(came)),
+            "in_reply_to": _kept(came.in_reply_to),
             "sender_name": keepable(came.sender.name),
-            "sender": keepable(came.sender.address),
+            "sender": as_key(came.sender.address),
             "subject": keepable(came.subject),
             "received_at": came.received_at,
             "kind": result.kind,
@@ -82,9 +90,12 @@ class Writer(Reader, MarksWrite, TallyWrite):
             "role": role,
         }
         try:
-            self._insert(message, **values)
+            row = self._insert(message, **values)
         except sa.exc.IntegrityError as error:
             raise ClashError(f"the message from {source} is in the store already") from error
+        assert row is not None, "one row was put in"
+        number_of_row: int = row[0]
+        return number_of_row
 
     def add_draft(self, number: int, draft_number: int, words: Draft, *, by: str) -> None:
         """One more wording of the reply."""
@@ -97,7 +108,7 @@ class Writer(Reader, MarksWrite, TallyWrite):
             template=keepable(words.template),
             answers=packing.pack_words(words.answers),
             made_at=self.now,
-            made_by=by,
+            made_by=keepable(by),
             withdrawn=False,
         )
 
@@ -114,9 +125,9 @@ class Writer(Reader, MarksWrite, TallyWrite):
             inquiry_id=number,
             request_index=made.index,
             field=made.field,
-            before=made.before,
-            after=made.after,
-            by=made.by,
+            before=_kept(made.before),
+            after=_kept(made.after),
+            by=_kept(made.by),
             at=made.at,
             notation=made.notation,
         )
@@ -127,8 +138,8 @@ class Writer(Reader, MarksWrite, TallyWrite):
             word,
             inquiry_id=number,
             said=given.said,
-            by=given.by,
-            why=given.why,
+            by=keepable(given.by),
+            why=keepable(given.why),
             at=given.at,
             draft_number=given.draft_number,
         )
@@ -138,7 +149,7 @@ class Writer(Reader, MarksWrite, TallyWrite):
         self._insert(
             reply,
             inquiry_id=number,
-            message_id=keepable(seen.message_id),
+            message_id=as_key(seen.message_id),
             sent_at=seen.sent_at,
             after_s=None if seen.after is None else int(seen.after.total_seconds()),
             draft_number=seen.draft_number,
@@ -152,7 +163,7 @@ class Writer(Reader, MarksWrite, TallyWrite):
             event,
             inquiry_id=number,
             at=self.now,
-            who=who,
+            who=keepable(who),
             what=what,
             detail=packing.pack_detail(detail),
         )
@@ -182,6 +193,10 @@ class Writer(Reader, MarksWrite, TallyWrite):
 
     def _insert(self, table: sa.Table, **values: Any) -> sa.Row[Any] | None:
         return self._connection.execute(_INSERTS[table.name], values).inserted_primary_key
+
+
+def _kept(text: str | None) -> str | None:
+    return None if text is None else keepable(text)
 
 
 def _judged(result: Result, decision: str, needed_by: date | None) -> dict[str, Any]:

@@ -41,6 +41,7 @@ class How(StrEnum):
     EARLIER = "a message of it answers this one"
     COPY = "it is a copy of a message of it"
     SUBJECT = "sender and subject are the same"
+    CHAT = "it fills what was open, hours later in the same chat"
 
 
 @dataclass(frozen=True, slots=True)

@@ -84,7 +84,7 @@ class Mailbox(Frozen):
             raise ValueError(f"{given[0]} is empty: give the command and its arguments")
         if not self.inboxes:
             raise ValueError("inbox names no folder")
-        if self.security == "plain" and not _is_loopback(self.host):
+        if self.security == "plain" and not is_loopback(self.host):
             raise ValueError(
                 'security = "plain" would show the password to the network: it is for a server on '
                 "this machine only"
@@ -92,7 +92,8 @@ class Mailbox(Frozen):
         return self
 
 
-def _is_loopback(host: str) -> bool:
+def is_loopback(host: str) -> bool:
+    """Whether a server of that name is this very machine."""
     if host == "localhost":
         return True
     try:

@@ -13,6 +13,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, field_validator, model_validator
 
 from .request import Frozen
+from .shop_chat import ChatSettings
 from .shop_fields import Length, Line, Number
 from .shop_lead_times import LeadTimes
 from .shop_mailbox import Mailbox
@@ -89,13 +90,25 @@ class StorePlace(Frozen):
 
     path: Line | None = None
     url: Line | None = None
+    password_env: Line | None = None
+    password_command: tuple[Line, ...] | None = None
+    """Where the server's password is had; neither: the database library's own ways."""
 
     @model_validator(mode="after")
     def _one_place(self) -> Self:
         if (self.path is None) == (self.url is None):
             raise ValueError("give either path or url")
-        if self.url and re.search(r"//[^/@]*:[^/@]*@", self.url):
-            raise ValueError("the url holds a password: leave it out and set it in the environment")
+        if self.url and re.search(r"//[^/@]*:[^/@]*@|[?&]password=", self.url):
+            raise ValueError(
+                "the url holds a password: leave it out and name a variable (password_env) or a "
+                "command (password_command)"
+            )
+        if self.password_env is not None and self.password_command is not None:
+            raise ValueError("give one of password_env and password_command")
+        if self.password_command == ():
+            raise ValueError("password_command is empty: give the command and its arguments")
+        if self.path is not None and (self.password_env or self.password_command):
+            raise ValueError("a file needs no password: it is for a url")
         return self
 
 
@@ -131,6 +144,7 @@ class ShopSettings(Frozen):
     lead_times: LeadTimes
     prices: Prices | None = None
     mailbox: Mailbox | None = None
+    chat: ChatSettings = ChatSettings()
     store: StorePlace | None = None
     deliver: DeliverTo | None = None
     report: ReportSettings = ReportSettings()

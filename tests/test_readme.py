@@ -135,7 +135,9 @@ def test_every_command_that_there_is_stands_in_the_readme() -> None:
     assert [command for command in commands if f"`{command}" not in README] == []
 
 
-@pytest.mark.parametrize("folder", ["rules", "intake", "intake/reading", "intake/mailbox"])
+@pytest.mark.parametrize(
+    "folder", ["rules", "intake", "intake/reading", "intake/mailbox", "intake/xmpp"]
+)
 def test_the_map_names_every_module_and_no_other(folder: str) -> None:
     text = (TOP / "DEVELOPERS.md").read_text("utf-8")
     part = text.split(f"\n### {folder}/\n")[1].split("\n### ")[0]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import struct
 from dataclasses import asdict, dataclass, field
 
 MOST_TEXT = 1_000_000
@@ -11,6 +12,8 @@ MOST_SECONDS = 6
 """Processor time for one file."""
 ENOUGH_SECONDS = MOST_SECONDS / 2
 """Processor time after which a reader stops by itself, with what it has."""
+FRAME = struct.Struct("8sQ")
+"""Before each file, its kind and length; before each answer, "done" or "stopped" and its length."""
 TOO_MUCH = "it needs too much time or memory to open"
 
 

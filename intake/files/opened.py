@@ -7,6 +7,7 @@ rest. Nothing is ever written to disk.
 
 from __future__ import annotations
 
+import os
 import sys
 import time
 from typing import TYPE_CHECKING
@@ -59,7 +60,32 @@ def open_file(attachment: Attachment) -> Contents:
         return Contents(why_unread=kinds.why_unread(attachment.content_type, attachment.name))
     if kind == "workbook" and kinds.is_locked_workbook(content):
         return Contents(why_unread="it is locked with a password, or of an old kind")
-    import subprocess  # late: few messages have such a file
+    try:
+        said = _in_another_process(kind, content)
+    except _GivenUp:
+        return Contents(why_unread=TOO_MUCH)
+    except OSError as error:
+        return Contents(why_unread=f"it could not be opened ({error.strerror or error})")
+    try:
+        return Contents.unpacked(said)
+    except ValueError:
+        return Contents(why_unread=_CRASHED)
+
+
+class _GivenUp(Exception):
+    """Stopped by a limit, by our patience, or by a system out of memory."""
+
+
+def _in_another_process(kind: str, content: bytes) -> bytes:
+    """What ``child`` says of a file. Raises _GivenUp, or OSError."""
+    if hasattr(os, "fork"):
+        from .nursery import NURSERY, Stopped, TooSlow  # late: few messages have such a file
+
+        try:
+            return NURSERY.opened(kind, content)
+        except (Stopped, TooSlow) as error:
+            raise _GivenUp from error
+    import subprocess
 
     command = [sys.executable, "-P", "-m", f"{__package__}.child", kind]
     try:
@@ -71,16 +97,11 @@ def open_file(attachment: Attachment) -> Contents:
             timeout=_PATIENCE,
             check=False,
         )
-    except subprocess.TimeoutExpired:
-        return Contents(why_unread=TOO_MUCH)
-    except OSError as error:
-        return Contents(why_unread=f"it could not be opened ({error.strerror or error})")
-    if done.returncode < 0:  # stopped by a signal: a limit, or the system out of memory
-        return Contents(why_unread=TOO_MUCH)
-    try:
-        return Contents.unpacked(done.stdout)
-    except ValueError:
-        return Contents(why_unread=_CRASHED)
+    except subprocess.TimeoutExpired as error:
+        raise _GivenUp from error
+    if done.returncode < 0:
+        raise _GivenUp
+    return done.stdout
 
 
 def _filled(attachment: Attachment, contents: Contents) -> Attachment:

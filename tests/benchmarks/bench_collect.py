@@ -74,6 +74,9 @@ def collect(folder: Path) -> None:
     from bendreply.intake.cli import main
 
     main(["collect", "--store", str(folder.parent / "store.sqlite"), str(folder)])
+    from bendreply.intake.files.nursery import NURSERY
+
+    NURSERY.close()  # its time is known once it has ended
 
 
 WORK = {"parse": parse_only, "collect": collect}

@@ -1,81 +1,24 @@
-"""An invented shop's desk: a store in a fresh file, and results made by hand."""
+"""An invented shop's desk: a store in a fresh file or database, and results made by hand."""
 
 from __future__ import annotations
 
-import hashlib
+import os
 from collections.abc import Callable, Iterator
-from datetime import UTC, date, datetime, timedelta
-from decimal import Decimal
+from itertools import count
 from pathlib import Path
 
 import pytest
 
-from bendreply.intake.model import Address, Draft, Kind, Message, Result
 from bendreply.intake.store import Store, open_store
-from bendreply.rules.assessment import Assessment, Decision
-from bendreply.rules.request import Material, SizeRequest
 
-START = datetime(2026, 11, 25, 9, 0, tzinfo=UTC)
-MakeResult = Callable[..., Result]
-
-
-class Clock:
-    """A minute passes with each look."""
-
-    def __init__(self) -> None:
-        self.now = START
-
-    def __call__(self) -> datetime:
-        self.now += timedelta(minutes=1)
-        return self.now
-
-
-def made_result(
-    name: str = "lou",
-    *,
-    kind: Kind = Kind.SIZES,
-    decisions: tuple[Decision, ...] = (Decision.STOCK,),
-    needed_by: date | None = None,
-    draft: bool | str = True,
-    **message: object,
-) -> Result:
-    """What might be made of one message of ``name``; ``message`` sets fields of the Message."""
-    fields: dict[str, object] = {
-        "message_id": f"{name}-1@mail.example.net",
-        "sender": Address(name=name.title(), address=f"{name}@example.net"),
-        "subject": "Mandrel",
-        "received_at": datetime(2026, 11, 24, 8, 0, tzinfo=UTC),
-        "body": f"1.75 x .095 on a 4.5 clr, {name}",
-        "raw_sha256": hashlib.sha256(name.encode()).hexdigest(),
-    }
-    came = Message.model_validate(fields | message)
-    request = SizeRequest(
-        od_mm=Decimal("44.45"),
-        wall_mm=Decimal("2.413"),
-        clr_mm=Decimal("114.3"),
-        material=Material.CARBON_STEEL,
-        needed_by=needed_by,
-    )
-    return Result(
-        message=came,
-        kind=kind,
-        why_kind="made by hand",
-        assessments=tuple(Assessment(request=request, decision=one) for one in decisions)
-        if kind is Kind.SIZES
-        else (),
-        draft=Draft(
-            subject="Re: Mandrel",
-            body=draft if isinstance(draft, str) else "Hello,\n\nwe have it on the shelf.\n",
-            template="stock",
-        )
-        if draft
-        else None,
-    )
+from ..servers import postgres
+from ..servers.postgres import Postgres
+from .by_hand import Clock, MakeResult, made_result
 
 
 @pytest.fixture
 def make_result() -> MakeResult:
-    """Makes results by hand, see ``made_result``."""
+    """Makes results by hand, see ``by_hand``."""
     return made_result
 
 
@@ -95,8 +38,73 @@ def store_file(tmp_path: Path, new_store_file: bytes) -> Path:
     return path
 
 
+@pytest.fixture(scope="session")
+def database_server() -> Iterator[Postgres]:
+    """A PostgreSQL for all tests of a run, each with a database of its own."""
+    if lacking := postgres.missing():
+        sentence = f"a PostgreSQL server is needed: {lacking}"
+        if os.environ.get("BENDREPLY_NEEDS_SERVERS"):
+            pytest.fail(sentence)
+        pytest.skip(sentence)
+    server = Postgres()
+    try:
+        yield server.start()
+    finally:
+        server.stop()
+
+
+@pytest.fixture(scope="session")
+def new_database(database_server: Postgres) -> str:
+    """A database with a store that holds nothing yet, for copies to be made of."""
+    name = database_server.new_database()
+    open_store(database_server.url(name)).close()
+    return name
+
+
 @pytest.fixture
-def store(store_file: Path) -> Iterator[Store]:
+def database_url(database_server: Postgres, new_database: str) -> Iterator[str]:
+    """Where a database is whose store holds nothing yet."""
+    name = database_server.new_database(new_database)
+    yield database_server.url(name)
+    database_server.drop(name)
+
+
+@pytest.fixture(params=["file", "server"])
+def new_place(
+    request: pytest.FixtureRequest, tmp_path: Path, new_store_file: bytes
+) -> Iterator[Callable[[], str | Path]]:
+    """Makes places with a store that holds nothing yet: files, and databases on PostgreSQL."""
+    if request.param == "file":
+        numbers = count(1)
+
+        def new_file() -> Path:
+            path = tmp_path / f"store{next(numbers)}.sqlite"
+            path.write_bytes(new_store_file)
+            return path
+
+        yield new_file
+        return
+    server: Postgres = request.getfixturevalue("database_server")
+    like: str = request.getfixturevalue("new_database")
+    made: list[str] = []
+
+    def new_url() -> str:
+        made.append(server.new_database(like))
+        return server.url(made[-1])
+
+    yield new_url
+    for name in made:
+        server.drop(name)
+
+
+@pytest.fixture
+def where(new_place: Callable[[], str | Path]) -> str | Path:
+    """Where a store is that holds nothing yet: a file, and a database on PostgreSQL."""
+    return new_place()
+
+
+@pytest.fixture
+def store(where: str | Path) -> Iterator[Store]:
     """An open store that holds nothing yet; its clock starts on 2026-11-25 at 09:00 UTC."""
-    with open_store(store_file, clock=Clock()) as opened:
+    with open_store(where, clock=Clock()) as opened:
         yield opened

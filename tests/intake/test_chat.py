@@ -10,7 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bendreply.intake.chat import ChatError, parse_chat_line, read_chat
+from bendreply.intake.chat import ChatError, chat_schema, parse_chat_line
+from bendreply.intake.chat_bursts import Burst, read_chat
 from bendreply.intake.model import Address, Message
 
 LOU = {"name": "Lou", "address": "lou@example.net"}
@@ -22,7 +23,7 @@ def line(time: str, text: str, sender: Any = LOU, thread: str = "t-1", **more: A
 
 
 def messages(*lines: bytes) -> list[Message]:
-    return [said for _, said in read_chat(lines) if isinstance(said, Message)]
+    return [said.message for said in read_chat(lines) if isinstance(said, Burst)]
 
 
 def test_one_line_is_one_message() -> None:
@@ -40,7 +41,7 @@ def test_a_burst_is_one_message_with_the_id_of_its_first() -> None:
     (message,) = messages(
         line("2026-10-19T11:00:00Z", "1.75", id="a"),
         line("2026-10-19T11:01:00Z", ".095 wall", id="b"),
-        line("2026-10-19T11:10:00Z", "4.5 clr oh and its 4130", id="c"),
+        line("2026-10-19T11:11:00Z", "4.5 clr oh and its 4130", id="c"),
     )
     assert message.body == "1.75\n.095 wall\n4.5 clr oh and its 4130"
     assert message.message_id == "a"
@@ -53,7 +54,7 @@ def test_what_does_not_belong_together_stays_apart() -> None:
         line("2026-10-19T11:00:01Z", "hello", sender="Ann"),
         line("2026-10-19T11:00:02Z", "2.0", thread="t-2"),
         line("2026-10-19T11:00:03Z", ".095"),
-        line("2026-10-19T11:10:01Z", "late"),
+        line("2026-10-19T11:10:04Z", "late"),
     )
     assert [one.body for one in said] == ["1.75\n.095", "hello", "2.0", "late"]
 
@@ -114,9 +115,35 @@ def test_a_bad_line_is_refused_in_one_clause(raw: bytes, why: str) -> None:
 
 def test_a_bad_line_does_not_stop_the_rest() -> None:
     said = list(read_chat([b"{", b"\n", line("2026-10-19T11:00:00Z", "1.75")]))
-    assert [number for number, _ in said] == [1, 3]
-    assert isinstance(said[0][1], ChatError)
-    assert isinstance(said[1][1], Message)
+    assert isinstance(said[0], tuple)
+    assert (said[0][0], type(said[0][1])) == (1, ChatError)
+    assert isinstance(said[1], Burst)
+    assert said[1].number == 3
+
+
+def test_a_late_line_fills_the_pause_between_two_bursts() -> None:
+    words = {"11:00": "1.75", "11:18": "4.5 clr", "11:09": ".095 wall"}
+    said = messages(*(line(f"2026-10-19T{at}:00Z", text) for at, text in words.items()))
+    assert [one.body for one in said] == ["1.75\n.095 wall\n4.5 clr"]
+
+
+def test_a_transcript_is_no_burst() -> None:
+    said = messages(*(line(f"2026-10-19T11:{m:02}:00Z", "x" * 9000) for m in range(3)))
+    assert [len(one.body) for one in said] == [18001, 9000]
+
+
+def test_an_id_counts_within_its_chat_only() -> None:
+    first = parse_chat_line(line("2026-10-19T11:00:00Z", "a", id="1"))
+    again = parse_chat_line(line("2026-10-19T12:00:00Z", "b", id="1"))
+    other = parse_chat_line(line("2026-10-19T11:00:00Z", "a", id="1", sender="Ann"))
+    assert first.key == again.key != other.key
+
+
+def test_the_schema_says_what_a_message_needs() -> None:
+    schema = json.loads(chat_schema())
+    assert schema["required"] == ["sender", "time", "text"]
+    assert schema["properties"]["time"]["format"] == "date-time"
+    assert {"type": "string"} in schema["properties"]["sender"]["anyOf"]
 
 
 @given(st.binary(max_size=200))

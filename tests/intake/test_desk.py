@@ -114,11 +114,9 @@ def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
 )
 @given(order=st.lists(st.sampled_from(["ana", "bo", "cy", "di", "ed"]), min_size=1, max_size=12))
 def test_any_order_and_repetition_gives_the_same_inquiries(
-    order: list[str], tmp_path_factory, make_result, new_store_file: bytes
+    order: list[str], make_result, new_place
 ) -> None:
-    path = tmp_path_factory.mktemp("order") / "store.sqlite"
-    path.write_bytes(new_store_file)
-    with open_store(path) as store:
+    with open_store(new_place()) as store:
         for name in order:
             desk.take_in(store, make_result(name), name)
         rows = desk.backlog(store)
@@ -250,17 +248,17 @@ def test_an_automatic_message_is_not_approved(store: Store, make_result) -> None
 
 
 def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
-    store_file: Path, make_result
+    where: str | Path, make_result
 ) -> None:
     people = [f"Person {n}" for n in range(8)]
-    with open_store(store_file) as store:
+    with open_store(where) as store:
         number = taken(store, make_result())
     start = threading.Barrier(len(people))
     won: list[str] = []
     told: list[str] = []
 
     def work(name: str) -> None:
-        with open_store(store_file) as own:
+        with open_store(where) as own:
             start.wait()
             try:
                 won.append(desk.approve(own, number, name).word.by)
@@ -275,17 +273,62 @@ def test_two_who_approve_at_once_one_wins_and_the_other_is_told(
     assert len(won) == 1
     assert len(told) == len(people) - 1
     assert all(f"already approved by {won[0]} on" in sentence for sentence in told)
-    with open_store(store_file) as store:
+    with open_store(where) as store:
         assert [one.by for one in desk.show(store, number).words] == won
 
 
-def test_who_looked_at_an_older_version_is_told(store: Store, make_result) -> None:
+ACTS = {
+    "approve": lambda store, n, **more: desk.approve(store, n, "Ann", **more),
+    "set aside": lambda store, n, **more: desk.set_aside(store, n, "Ann", "by phone", **more),
+    "edit": lambda store, n, **more: desk.edit_draft(store, n, "Ann's words.", "Ann", **more),
+    "correct": lambda store, n, **more: correct(store, n, {"wall": Decimal(3)}, **more),
+}
+
+
+@pytest.mark.parametrize("act", ACTS)
+@pytest.mark.parametrize(
+    ("first", "told"),
+    [
+        ("approve", "(approved, Ann, 2026-11-25 09:02 UTC)"),
+        ("set aside", "(set aside, Ann, 2026-11-25 09:02 UTC)"),
+        ("edit", "(draft edited, Ann, 2026-11-25 09:02 UTC)"),
+        ("correct", "(corrected, Ann, 2026-11-25 09:02 UTC)"),
+    ],
+)
+def test_the_second_of_two_who_saw_one_version_is_told_and_changes_nothing(
+    store: Store, make_result, act: str, first: str, told: str
+) -> None:
     number = taken(store, make_result())
     seen = desk.show(store, number).version
-    desk.edit_draft(store, number, "Better words.", "Bob", seen=seen)
-    with pytest.raises(desk_errors.ChangedMeanwhileError, match="changed by somebody else"):
-        desk.approve(store, number, "Ann", seen=seen)
-    assert desk.show(store, number).state is State.WAITING
+    ACTS[first](store, number, expected_version=seen)
+    after = (desk.show(store, number), desk.history(store, number))
+    assert after[0].version > seen
+    with pytest.raises(desk_errors.ChangedMeanwhileError) as refused:
+        ACTS[act](store, number, expected_version=seen)
+    assert str(refused.value) == (
+        f"inquiry 1 was changed by somebody else meanwhile {told}: look at it again; nothing was "
+        "changed now"
+    )
+    assert (desk.show(store, number), desk.history(store, number)) == after
+
+
+@pytest.mark.parametrize("act", ACTS)
+def test_who_saw_the_latest_version_may_act(store: Store, make_result, act: str) -> None:
+    number = taken(store, make_result())
+    desk.edit_draft(store, number, "Better words.", "Bob", expected_version=1)
+    ACTS[act](store, number, expected_version=2)
+    assert desk.show(store, number).version == 3
+
+
+def test_a_copy_that_came_in_meanwhile_stops_nobody(store: Store, make_result) -> None:
+    """It changes nothing that a person looked at, and it is not what somebody is told of either."""
+    number = taken(store, make_result())
+    desk.edit_draft(store, number, "Better words.", "Bob")
+    with store.writing() as book:
+        book.log(number, "bendreply", "copy came in")
+    with pytest.raises(desk_errors.ChangedMeanwhileError, match=r"\(draft edited, Bob, "):
+        desk.approve(store, number, "Ann", expected_version=1)
+    desk.approve(store, number, "Ann", expected_version=2)
 
 
 def test_a_change_of_a_version_that_is_gone_is_refused(store: Store, make_result) -> None:

@@ -32,6 +32,10 @@ def counted(store: Store, week: str = "2026-W48") -> dict[str, object]:
 @pytest.fixture
 def full(store: Store, make_result) -> Store:
     """Three inquiries, the first approved, the second with a further copy of its words."""
+    return filled(store, make_result)
+
+
+def filled(store: Store, make_result) -> Store:
     for name in ("quillon", "bo", "cy"):
         desk.take_in(store, make_result(name), f"{name}.eml")
     desk.approve(store, 1, "Ann")
@@ -39,11 +43,12 @@ def full(store: Store, make_result) -> Store:
 
 
 class TestOnePerson:
-    def test_nothing_of_the_person_is_left_in_the_file(self, full: Store, store_file: Path) -> None:
-        assert b"quillon" in everything(store_file)
-        gone = forget(full, "Quillon@Example.net", "Ann")
+    def test_nothing_of_the_person_is_left_in_the_file(self, store_file: Path, make_result) -> None:
+        with open_store(store_file) as store:
+            filled(store, make_result)
+            assert b"quillon" in everything(store_file)
+            gone = forget(store, "Quillon@Example.net", "Ann")
         assert (gone.inquiries, gone.messages, gone.mentioned) == ((1,), 1, ())
-        full.close()
         assert b"quillon" not in everything(store_file).lower()
         assert b"cy@example.net" in everything(store_file)
 
@@ -80,9 +85,10 @@ class TestOnePerson:
                 forget(full, address)
 
     def test_on_the_command_line(
-        self, full: Store, store_file: Path, capsys: pytest.CaptureFixture[str]
+        self, store_file: Path, make_result, capsys: pytest.CaptureFixture[str]
     ) -> None:
-        full.close()
+        with open_store(store_file) as store:
+            filled(store, make_result)
         call = ["store", "forget", "quillon@example.net", "--store", str(store_file)]
         assert main(call) == 0
         assert capsys.readouterr().out.startswith(

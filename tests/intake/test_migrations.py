@@ -15,6 +15,8 @@ from bendreply.intake.desk_errors import NewerStoreError, StoreError
 from bendreply.intake.store import open_store
 from bendreply.intake.store_open import OURS, Steps
 
+from ..servers.postgres import PASSWORD
+
 A_STEP = """
 import sqlalchemy as sa
 from alembic import op
@@ -36,7 +38,7 @@ def later_steps(folder: Path, then: str = "pass") -> Steps:
     return Steps(folder, (*OURS.names, "0098", "0099"))
 
 
-def bring_up_to_date(path: Path, steps: Steps) -> Path | None:
+def bring_up_to_date(path: str | Path, steps: Steps) -> Path | None:
     place = store_open.find(path, create=False)
     try:
         return store_open.bring_up_to_date(place, steps)
@@ -44,18 +46,45 @@ def bring_up_to_date(path: Path, steps: Steps) -> Path | None:
         place.engine.dispose()
 
 
-def ask(path: Path, query: str) -> list[tuple[object, ...]]:
-    with closing(sqlite3.connect(path)) as connection:
-        return connection.execute(query).fetchall()
+def ask(where: str | Path, query: str) -> list[tuple[object, ...]]:
+    if isinstance(where, Path):
+        with closing(sqlite3.connect(where)) as connection:
+            return connection.execute(query).fetchall()
+    import psycopg
+
+    with psycopg.connect(where) as connection:
+        return connection.execute(query.encode()).fetchall()
+
+
+def columns(where: str | Path) -> list[tuple[object, ...]]:
+    """Every table's columns as the database has them."""
+    if isinstance(where, Path):
+        return ask(where, "SELECT sql FROM sqlite_master ORDER BY name")
+    return ask(
+        where,
+        "SELECT table_name, column_name, data_type FROM information_schema.columns "
+        "WHERE table_schema = 'public' ORDER BY table_name, column_name",
+    )
+
+
+def kept_at(where: str | Path, make_result) -> str | Path:
+    with open_store(where) as store:
+        for name in ("ana", "bo", "cy"):
+            desk.take_in(store, make_result(name), "x")
+    return where
 
 
 @pytest.fixture
 def kept(store_file: Path, make_result) -> Path:
-    """A store with three inquiries."""
-    with open_store(store_file) as store:
-        for name in ("ana", "bo", "cy"):
-            desk.take_in(store, make_result(name), "x")
+    """A store in a file with three inquiries."""
+    kept_at(store_file, make_result)
     return store_file
+
+
+@pytest.fixture
+def kept_anywhere(where: str | Path, make_result) -> str | Path:
+    """A store with three inquiries, in a file and on PostgreSQL."""
+    return kept_at(where, make_result)
 
 
 def test_the_steps_named_are_the_steps_there_are() -> None:
@@ -68,13 +97,13 @@ def test_the_steps_named_are_the_steps_there_are() -> None:
     assert tuple(reversed(walked)) == migrations.REVISIONS
 
 
-def test_the_steps_lead_to_the_tables_that_the_program_uses(store_file: Path) -> None:
+def test_the_steps_lead_to_the_tables_that_the_program_uses(where: str | Path) -> None:
     from alembic.autogenerate import compare_metadata
     from alembic.runtime.migration import MigrationContext
 
     from bendreply.intake.store_schema import metadata
 
-    place = store_open.find(store_file, create=False)
+    place = store_open.find(where, create=False)
     with place.engine.connect() as connection:
         context = MigrationContext.configure(connection, opts={"compare_type": True})
         assert compare_metadata(context, metadata) == []
@@ -104,26 +133,38 @@ def test_a_second_opening_takes_no_step_and_no_copy(kept: Path, tmp_path: Path) 
     assert len(list(kept.parent.glob("*.backup"))) == 1
 
 
+def test_a_store_on_a_server_is_brought_up_to_date_without_a_copy_of_ours(
+    kept_anywhere: str | Path, tmp_path: Path
+) -> None:
+    copy = bring_up_to_date(kept_anywhere, later_steps(tmp_path / "steps"))
+    assert (copy is None) == isinstance(kept_anywhere, str)
+    rows = ask(kept_anywhere, "SELECT colour_0098, colour_0099 FROM inquiry")
+    assert rows == [("blue", "blue")] * 3
+
+
 @pytest.mark.parametrize(
     "then",
     ["raise RuntimeError('the power went')", "op.execute('UPDATE nowhere SET a = 1')"],
     ids=["raises", "bad-sql"],
 )
 def test_a_step_that_fails_leaves_the_store_as_it_was(
-    kept: Path, tmp_path: Path, then: str
+    kept_anywhere: str | Path, tmp_path: Path, then: str
 ) -> None:
-    before = ask(kept, "SELECT sql FROM sqlite_master ORDER BY name")
-    with pytest.raises(StoreError, match="it is as it was before; a copy lies at") as failed:
-        bring_up_to_date(kept, later_steps(tmp_path / "steps", then))
+    before = columns(kept_anywhere)
+    told = "it is as it was before" + (
+        "; a copy lies at" if isinstance(kept_anywhere, Path) else "$"
+    )
+    with pytest.raises(StoreError, match=told) as failed:
+        bring_up_to_date(kept_anywhere, later_steps(tmp_path / "steps", then))
     assert "could not be brought up to version 0099" in str(failed.value)
-    assert ask(kept, "SELECT sql FROM sqlite_master ORDER BY name") == before
-    assert ask(kept, "SELECT version_num FROM alembic_version") == [(OURS.newest,)]
-    with open_store(kept) as store:
+    assert columns(kept_anywhere) == before
+    assert ask(kept_anywhere, "SELECT version_num FROM alembic_version") == [(OURS.newest,)]
+    with open_store(kept_anywhere) as store:
         assert len(desk.backlog(store)) == 3
 
 
 def test_a_process_killed_within_a_step_leaves_the_store_as_it_was(
-    kept: Path, tmp_path: Path
+    kept_anywhere: str | Path, tmp_path: Path
 ) -> None:
     import subprocess
     import sys
@@ -131,28 +172,37 @@ def test_a_process_killed_within_a_step_leaves_the_store_as_it_was(
     steps = later_steps(tmp_path / "steps", "import os, signal; os.kill(os.getpid(), 9)")
     program = (
         "import sys; from pathlib import Path; from bendreply.intake import store_open as s\n"
-        "place = s.find(Path(sys.argv[1]), create=False)\n"
+        "place = s.find(sys.argv[1], create=False)\n"
         f"s.bring_up_to_date(place, s.Steps(Path(sys.argv[2]), {steps.names!r}))\n"
     )
     done = subprocess.run(
-        [sys.executable, "-c", program, str(kept), str(steps.folder)], check=False
+        [sys.executable, "-c", program, str(kept_anywhere), str(steps.folder)], check=False
     )
     assert done.returncode == -9
-    with open_store(kept) as store:
+    with open_store(kept_anywhere) as store:
         assert len(desk.backlog(store)) == 3
-    assert "colour" not in str(ask(kept, "SELECT sql FROM sqlite_master"))
+    assert "colour" not in str(columns(kept_anywhere))
 
 
-def test_a_store_from_a_newer_program_is_refused_and_left_alone(kept: Path, tmp_path: Path) -> None:
-    bring_up_to_date(kept, later_steps(tmp_path / "steps"))
-    before = kept.read_bytes()
+def test_a_store_from_a_newer_program_is_refused_and_left_alone(
+    kept_anywhere: str | Path, tmp_path: Path
+) -> None:
+    bring_up_to_date(kept_anywhere, later_steps(tmp_path / "steps"))
+    before = (
+        kept_anywhere.read_bytes() if isinstance(kept_anywhere, Path) else columns(kept_anywhere)
+    )
+    name = (
+        kept_anywhere if isinstance(kept_anywhere, Path) else kept_anywhere.replace(PASSWORD, "***")
+    )
     with pytest.raises(NewerStoreError) as refused:
-        open_store(kept)
+        open_store(kept_anywhere)
     assert str(refused.value) == (
-        f"the store {kept} was written by a newer bendreply (its version is 0099, this program "
+        f"the store {name} was written by a newer bendreply (its version is 0099, this program "
         f"knows up to {OURS.newest}): update bendreply; nothing was changed"
     )
-    assert kept.read_bytes() == before
+    assert before == (
+        kept_anywhere.read_bytes() if isinstance(kept_anywhere, Path) else columns(kept_anywhere)
+    )
 
 
 def test_another_programs_versioned_database_is_not_taken_for_a_newer_store(
@@ -187,21 +237,6 @@ def _seconds_to_open(path: Path) -> float:
     start = time.process_time()
     open_store(path).close()
     return time.process_time() - start
-
-
-def test_postgresql_understands_the_tables() -> None:
-    """Compiled for its dialect only: that no type or clause is SQLite's own."""
-    import sqlalchemy as sa
-    from sqlalchemy.dialects import postgresql
-
-    from bendreply.intake.store_schema import metadata
-
-    dialect = postgresql.dialect()
-    made = [str(sa.schema.CreateTable(t).compile(dialect=dialect)) for t in metadata.sorted_tables]
-    without_moments = {"asked"}  # its moment is the tally's
-    assert sum("TIMESTAMP WITH TIME ZONE" in one for one in made) == len(made) - len(
-        without_moments
-    )
 
 
 def test_an_older_store_gets_the_figures_that_a_new_one_has(store_file: Path, make_result) -> None:

@@ -7,6 +7,7 @@ import sqlite3
 import subprocess
 import sys
 import threading
+from collections.abc import Iterator
 from contextlib import closing
 from datetime import UTC, date, datetime, timedelta, timezone
 from decimal import Decimal
@@ -31,7 +32,9 @@ from bendreply.rules.assessment import (
 )
 from bendreply.rules.request import Doubt, Evidence, Material, Shape, SizeRequest
 
-BY_HAND = Path(__file__).with_name("conftest.py")
+from ..servers.postgres import Postgres
+
+BY_HAND = Path(__file__).with_name("by_hand.py")
 lengths = st.decimals(min_value=0, max_value=5000, places=None, allow_nan=False)
 maybe_lengths = st.none() | lengths
 words = st.text(st.characters(exclude_categories=("Cs",)), max_size=12)
@@ -217,7 +220,7 @@ def test_changes_made_together_are_all_there_or_none(store: Store, make_result) 
     assert numbers() == (one.inquiry,)
 
 
-def test_killed_at_any_moment_it_holds_whole_inquiries_only(store_file: Path) -> None:
+def test_killed_at_any_moment_it_holds_whole_inquiries_only(where: str | Path) -> None:
     """kill -9 while messages are taken in: each is there with its draft and history, or not."""
     program = (
         "import sys; from pathlib import Path\n"
@@ -225,21 +228,21 @@ def test_killed_at_any_moment_it_holds_whole_inquiries_only(store_file: Path) ->
         f"spec = spec_from_file_location('by_hand', {str(BY_HAND)!r})\n"
         "made = module_from_spec(spec); spec.loader.exec_module(made)\n"
         "from bendreply.intake import desk; from bendreply.intake.store import open_store\n"
-        "store = open_store(Path(sys.argv[1]))\n"
+        "store = open_store(sys.argv[1])\n"
         "for n in range(100000):\n"
         "    desk.take_in(store, made.made_result(f'c{n}'), 'x')\n"
         "    print(n, flush=True)\n"
     )
     for after in (1, 4, 9):
         with subprocess.Popen(
-            [sys.executable, "-c", program, str(store_file)], stdout=subprocess.PIPE
+            [sys.executable, "-c", program, str(where)], stdout=subprocess.PIPE
         ) as process:
             assert process.stdout is not None
             for _ in range(after):
                 assert process.stdout.readline()
             process.kill()
             reported = after + len(process.stdout.read().splitlines())
-        with open_store(store_file) as store:
+        with open_store(where) as store:
             rows = desk.backlog(store)
             assert len(rows) >= reported
             assert all(row.has_draft for row in rows)
@@ -251,8 +254,22 @@ def test_numbers_are_short_and_count_up(store: Store, make_result) -> None:
     assert taken == [1, 2, 3]
 
 
-def test_two_programs_opening_a_new_store_at_once_make_one(tmp_path: Path, make_result) -> None:
-    path = tmp_path / "new.sqlite"
+@pytest.fixture(params=["file", "server"])
+def empty_place(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str | Path]:
+    """Where nothing is yet: no file, and a database without a table."""
+    if request.param == "file":
+        yield tmp_path / "new.sqlite"
+        return
+    server: Postgres = request.getfixturevalue("database_server")
+    name = server.new_database()
+    yield server.url(name)
+    server.drop(name)
+
+
+def test_two_programs_opening_a_new_store_at_once_make_one(
+    empty_place: str | Path, make_result
+) -> None:
+    path = empty_place
     start = threading.Barrier(6)
     faults: list[BaseException] = []
 
@@ -333,7 +350,7 @@ def test_what_the_schema_refuses_shows_no_words_of_a_customer(store: Store, make
     desk.take_in(store, result, "x")
     with pytest.raises(ClashError) as fault, store.writing() as book:
         book.add_message(1, result, key=result.message.message_id, source="x")
-    assert "UNIQUE" in str(fault.value.__cause__)
+    assert "unique" in str(fault.value.__cause__).lower()
     assert "secret" not in str(fault.value.__cause__)
 
 

@@ -186,6 +186,26 @@ TOML_FAULTS = {
         '[store]\nurl = "postgresql://a:b@localhost/x"',
         "key store: the url holds a password",
     ),
+    "password in a url's query": (
+        "# [store]",
+        '[store]\nurl = "postgresql://a@localhost/x?password=b"',
+        "key store: the url holds a password",
+    ),
+    "two passwords": (
+        "# [store]",
+        '[store]\nurl = "postgresql://a@localhost/x"\npassword_env = "A"\npassword_command = ["b"]',
+        "key store: give one of password_env and password_command",
+    ),
+    "no command": (
+        "# [store]",
+        '[store]\nurl = "postgresql://a@localhost/x"\npassword_command = []',
+        "key store: password_command is empty",
+    ),
+    "password of a file": (
+        "# [store]",
+        '[store]\npath = "x.sqlite"\npassword_env = "A"',
+        "key store: a file needs no password",
+    ),
 }
 
 

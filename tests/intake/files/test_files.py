@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from bendreply.intake.chat import join, parse_chat_line
+from bendreply.intake.files.nursery import NURSERY
 from bendreply.intake.files.words import attached_texts, file_notes
 from bendreply.intake.model import Attachment, Kind
 from bendreply.intake.store_json import pack_message, unpack_message
@@ -73,7 +74,7 @@ def test_a_file_that_a_chat_export_only_names_is_said_to_be_missing() -> None:
     line = b"""{"sender": "Lou", "time": "2026-10-19T11:25:00+05:30", "text": "see list",
         "attachments": ["list.xlsx"]}"""
     assert file_notes(join([parse_chat_line(line)])) == (
-        "the attachment list.xlsx was not read: the chat export does not hold it",
+        "the attachment list.xlsx was not read: the chat message only names it",
     )
 
 
@@ -134,11 +135,18 @@ def test_the_bytes_of_a_file_are_never_stored() -> None:
     ("name", "content_type", "package"), [("a.xlsx", XLSX, "openpyxl"), ("a.pdf", PDF, "pypdf")]
 )
 def test_without_its_library_a_file_is_named(
-    name: str, content_type: str, package: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    name: str,
+    content_type: str,
+    package: str,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    request: pytest.FixtureRequest,
 ) -> None:
     missing = f"raise ModuleNotFoundError(name={package!r})"
     (tmp_path / f"{package}.py").write_text(missing, "utf-8")
     monkeypatch.setenv("PYTHONPATH", str(tmp_path))
+    NURSERY.close()  # what it has loaded is no longer what there is
+    request.addfinalizer(NURSERY.close)
     assert said(name, SIZES if package == "openpyxl" else b"%PDF-1.4", content_type).notes == (
         f"the attachment {name} was not read: reading it needs {package}: pip install {package}",
     )

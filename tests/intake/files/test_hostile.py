@@ -5,13 +5,17 @@ Time is that of the processes that opened the file, so that a busy machine fails
 
 from __future__ import annotations
 
+import os
 import resource
+import signal
 import zlib
 from collections.abc import Callable
 
 import pytest
 
-from bendreply.intake.files import opened
+from bendreply.intake.files import nursery, opened
+from bendreply.intake.files.nursery import NURSERY
+from bendreply.intake.model import Attachment
 from bendreply.intake.pipeline import understand
 
 from .made import HEAD, PDF, SIZE_ROWS, TAIL, XLSX, lengths, mail, said, sheet_file
@@ -141,8 +145,10 @@ def test_a_hostile_file_ends_in_time_and_is_named(
     name: str, content_type: str, made: Callable[[], bytes], note: str
 ) -> None:
     message = mail(name, made(), content_type)
+    NURSERY.close()  # time of processes counts once they have ended
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
     heard = understand(message)
+    NURSERY.close()
     after = resource.getrusage(resource.RUSAGE_CHILDREN)
     assert any(f"the attachment {name}{' ' if note[0] != ':' else ''}{note}" in one
                for one in heard.notes), heard.notes  # fmt: skip
@@ -163,6 +169,64 @@ def test_what_stands_beside_the_trap_is_read(rows: bytes) -> None:
     assert lengths(said("s.xlsx", sheet_file(lying + rows + TAIL)).requests) == [
         ("38", "1.5", "57")
     ]
+
+
+GOOD = sheet(SIZE_ROWS)
+
+
+def opened_sheet(content: bytes) -> str:
+    return opened.open_file(
+        Attachment(name="s.xlsx", content_type=XLSX, size=len(content), content=content)
+    ).why_unread
+
+
+def test_files_are_opened_by_copies_of_one_process() -> None:
+    NURSERY.close()
+    assert opened_sheet(GOOD) == ""
+    first = NURSERY._process
+    assert first is not None
+    assert "damaged" in opened_sheet(GOOD[: len(GOOD) // 2])
+    assert opened_sheet(GOOD) == ""
+    assert NURSERY._process is first
+    assert first.poll() is None
+
+
+@pytest.mark.parametrize("sign", [signal.SIGKILL, signal.SIGTERM])
+def test_a_process_that_is_gone_is_begun_again(sign: signal.Signals) -> None:
+    assert opened_sheet(GOOD) == ""
+    gone = NURSERY._process
+    assert gone is not None
+    gone.send_signal(sign)
+    gone.wait()
+    assert opened_sheet(GOOD) == ""
+
+
+def test_one_that_says_nothing_is_given_up_and_the_next_file_is_opened(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    assert opened_sheet(GOOD) == ""
+    stuck = NURSERY._process
+    assert stuck is not None
+    stuck.send_signal(signal.SIGSTOP)
+    with monkeypatch.context() as patched:
+        patched.setattr(nursery, "PATIENCE_S", 0.5)
+        assert opened_sheet(GOOD) == "it needs too much time or memory to open"
+    assert opened_sheet(GOOD) == ""
+
+
+def test_a_copy_of_this_process_makes_one_of_its_own() -> None:
+    """Two that wrote into one pipe would get each other's answers."""
+    assert opened_sheet(GOOD) == ""
+    ours = NURSERY._process
+    assert ours is not None
+    copy = os.fork()
+    if copy == 0:
+        right = opened_sheet(GOOD) == "" and NURSERY._process is not ours
+        NURSERY.close()
+        os._exit(0 if right else 1)
+    assert os.waitstatus_to_exitcode(os.waitpid(copy, 0)[1]) == 0
+    assert opened_sheet(GOOD) == ""
+    assert NURSERY._process is ours
 
 
 def test_many_files_of_one_mail_are_not_all_opened(monkeypatch: pytest.MonkeyPatch) -> None:

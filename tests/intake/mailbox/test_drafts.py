@@ -157,3 +157,40 @@ def test_where_the_server_marks_no_drafts(
         status, out, err = shop.run("deliver")
         assert (status, out, err) == (0, f"Inquiry 1: the draft lies in {folder}\n", "")
         assert len(drafts(plain, folder)) == 1
+
+
+def test_a_draft_with_a_picture_lies_there_whole_and_once(server: Dovecot, shop: Shop) -> None:
+    pytest.importorskip(
+        "matplotlib", reason="pictures are drawn with matplotlib: the extra 'charts'"
+    )
+    lay(server, mail("ada"))
+    shop.run("collect")
+    shop.run("approve", "1", *BY, "--picture", "png")
+    assert shop.run("deliver")[1:] == (f"Inquiry 1: the draft lies in {DRAFTS}\n", "")
+    (draft,) = drafts(server)
+    (picture,) = draft.iter_attachments()
+    assert picture.get_content_type() == "image/png"
+    assert picture.get_content().startswith(b"\x89PNG")
+    assert draft.get_body().get_content().startswith("Hello")
+    # The server's own reading of its structure (RFC 3501, BODYSTRUCTURE).
+    with the_mail(server) as client:
+        client.select_folder(DRAFTS, readonly=True)
+        ((_, said),) = client.fetch(client.search(), ["BODYSTRUCTURE"]).items()
+    parts, kind, *_ = said[b"BODYSTRUCTURE"]
+    assert kind == b"mixed"
+    assert [one[:2] for one in parts] == [(b"text", b"plain"), (b"image", b"png")]
+    assert "Nothing to lay down" in shop.run("deliver")[1]
+
+
+def test_a_reply_sent_with_its_picture_closes_the_inquiry(server: Dovecot, shop: Shop) -> None:
+    pytest.importorskip(
+        "matplotlib", reason="pictures are drawn with matplotlib: the extra 'charts'"
+    )
+    lay(server, mail("ada"))
+    shop.run("collect")
+    shop.run("approve", "1", *BY, "--picture", "pdf")
+    shop.run("deliver")
+    (raw,) = in_folder(server, DRAFTS)
+    lay(server, raw, folder="Ausgang", flags=(b"\\Seen",))
+    assert "Inquiry 1: answered" in (out := shop.run("collect")[1])
+    assert "100% of the words" in out

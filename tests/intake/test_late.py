@@ -1,0 +1,93 @@
+"""A pattern that is not searched where a text lacks its letters finds what it would find."""
+
+from __future__ import annotations
+
+import importlib
+import pkgutil
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+import bendreply.intake
+from bendreply.intake.late import Late
+from bendreply.intake.letters_needed import letters_of, needs_of
+from bendreply.intake.message import parse_message
+
+TREE = Path(__file__).parents[2]
+FLAGS = re.IGNORECASE | re.MULTILINE
+
+
+def all_patterns() -> Iterator[tuple[str, Late]]:
+    """Every such pattern that a module of ours holds, alone or in a list or table."""
+    for place in pkgutil.walk_packages(bendreply.intake.__path__, "bendreply.intake."):
+        if ".migrations" in place.name or place.name.endswith(".child"):
+            continue
+        for name, value in vars(importlib.import_module(place.name)).items():
+            for one in _within(value):
+                yield f"{place.name}.{name}", one
+
+
+def _within(value: object) -> Iterator[Late]:
+    if isinstance(value, Late):
+        yield value
+    elif isinstance(value, list | tuple):
+        for one in value:
+            yield from _within(one)
+    elif isinstance(value, dict):
+        yield from _within(list(value.values()))
+
+
+def texts() -> list[str]:
+    """Words of labelled messages, also as shouted and with letters that only look like others."""
+    files = sorted((TREE / "demo_mailbox").glob("*.eml"))[::2]
+    files += sorted((TREE / "tests/corpus/dev").glob("*.eml"))[::12]
+    plain = [parse_message(file.read_bytes()).text[:1500] for file in files]
+    odd = str.maketrans({"s": "\u017f", "i": "\u0131", "k": "\u212a", "I": "\u0130"})
+    return [*plain, *(one.upper() for one in plain[::3]), *(one.translate(odd) for one in plain)]
+
+
+def test_what_is_found_is_what_the_patterns_find_without_that() -> None:
+    said, checked = texts(), 0
+    for place, late in all_patterns():
+        for text in said:
+            wanted, found = late._compiled.search(text), late.search(text)
+            assert (found and found.span()) == (wanted and wanted.span()), (place, text)
+            checked += wanted is not None
+    assert checked > 1000
+
+
+def test_no_pattern_among_several_counts_its_groups() -> None:
+    """Searched one by one, the numbers of their groups would not be those of the whole."""
+    counted = [
+        place for place, late in all_patterns() if len(late._patterns) > 1 and late._compiled.groups
+    ]
+    assert counted == []
+
+
+@pytest.mark.parametrize(
+    ("pattern", "there", "not_there"),
+    [
+        (r"\bmandrels?\b", "two MANDRELS", "two candles"),
+        (r"(?:price|quote) (?:for|of)", "a quote of yours", "a rice form"),
+        (r"(?:the )?same again", "the same again", "an other one"),
+        (r"wei(?:ß|ss)", "WEIß", "sweet"),
+        (r"(?:abc)+d", "abcabcd", "ab cd"),
+        (r"xy{2,}abz+", "xyyabzz", "aabb"),
+        (r"sick", "\u017fic\u212a", "cold"),
+        (r"inch", "\u0130NCH, \u0131nch", "foot"),
+        (r"芯金をください", "芯金をください", "mandrel"),
+    ],
+)
+def test_what_a_pattern_needs(pattern: str, there: str, not_there: str) -> None:
+    needs = needs_of(pattern, FLAGS)
+    assert needs is not None
+    assert re.search(pattern, there, FLAGS) is not None
+    assert needs.met_by(letters_of(there))
+    assert not needs.met_by(letters_of(not_there))
+
+
+@pytest.mark.parametrize("pattern", [r"\d+", "a|mandrel", "(?:mandrel)?", "od", "µm", r"[abc]{9}"])
+def test_where_nothing_is_certain_all_texts_are_searched(pattern: str) -> None:
+    assert needs_of(pattern, FLAGS) is None
