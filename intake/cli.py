@@ -270,7 +270,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     report.add_argument(
         "--out", metavar="FILE", help="into FILE: .html a page to print, .csv, .json, else text"
     )
-    report.add_argument(
+    shown.add_argument(
         "--deliver", action="store_true", help="lay it in the mailbox as an unread message"
     )
     report.add_argument(

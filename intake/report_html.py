@@ -132,7 +132,7 @@ def _sizes(counts: Sequence[SizeCount], names: bool) -> list[SizeRow]:
                 requests=count.requests,
                 before=words.a_week_before(count),
                 outcomes=words.outcomes(count.outcomes),
-                who=", ".join(count.who) if names else "",
+                who=words.named(count.who) if names else "",
             )
         )
     return rows
@@ -163,7 +163,7 @@ def _mandrels(report: Report, names: bool) -> list[MandrelRow]:
 def _who(one: ToMake, names: bool) -> str:
     asked = requests(one)
     if names:
-        return ", ".join(sorted({row.customer for row in asked}))
+        return words.named({row.customer for row in asked})
     numbers = sorted({row.inquiry for row in asked})
     shown = " ".join(f"#{number}" for number in numbers[:MOST_NUMBERS])
     more = len(numbers) - MOST_NUMBERS

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import timedelta
 from decimal import Decimal
 
@@ -11,12 +11,14 @@ from ..rules.assessment import Decision
 from ..rules.demand import WEIGHT_UNIT, ToMake
 from ..rules.request import SizeRequest
 from ..rules.units import MM_PER_INCH, converted_in, format_in, format_mm
+from .addressing import one_line
 from .report import WEEKS_COMPARED, Report
 from .report_count import Asked, Size, SizeCount
 from .report_declines import Declines, Step
 from .report_demand import balls_wanted, tubes
 from .screen import ANSWERS, Unit
 
+MOST_NAMES, LONGEST_NAME = 8, 80
 MOST_STEPS = 3
 """Limits told, of those that would let more declines pass."""
 FIELDS = {"od": "OD", "wall": "wall", "clr": "CLR", "needed_by": "date"}
@@ -136,7 +138,7 @@ def _declines(found: Declines) -> Iterator[str]:
     if found.both:
         yield f"{found.both} beyond both limits"
     if found.untold:
-        yield f"{found.untold} with a figure missing or in doubt"
+        yield f"{found.untold} with a figure missing or in doubt, or by earlier limits"
 
 
 def _worth_telling(steps: tuple[Step, ...]) -> list[Step]:
@@ -221,6 +223,14 @@ def demand(report: Report) -> str:
     if found.without_mandrel:
         said += f"; for {found.without_mandrel} more no mandrel can be named"
     return said
+
+
+def named(who: Iterable[str]) -> str:
+    """Customers by their addresses, the first of many: the JSON has all of them."""
+    found = sorted(who)
+    more = len(found) - MOST_NAMES
+    said = ", ".join(one_line(one, LONGEST_NAME) for one in found[:MOST_NAMES])
+    return f"{said} and {more:,} more" if more > 0 else said
 
 
 def compared() -> str:

@@ -75,7 +75,7 @@ def _size_table(out: Console, title: str, counts: Sequence[SizeCount], names: bo
             str(count.customers),
             str(count.requests),
             *([words.a_week_before(count)] if trend else []),
-            words.outcomes(count.outcomes) + (f"\n{', '.join(count.who)}" if names else ""),
+            words.outcomes(count.outcomes) + (f"\n{words.named(count.who)}" if names else ""),
         )
     out.print(rows)
     if trend:
@@ -98,7 +98,7 @@ def _make_next(out: Console, report: Report, names: bool) -> None:
             lines.append(words.mandrel(one))
             lines.append(f"  for {words.tubes_served(one)}: {one.customers}")
             if names:
-                lines.append(f"  {', '.join(sorted({need.customer for need in one.serves}))}")
+                lines.append(f"  {words.named({need.customer for need in one.serves})}")
         rows.add_row(str(len(plan.mandrels)), str(plan.customers), "\n".join(lines))
     out.print(rows)
     out.print(words.demand(report))
