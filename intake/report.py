@@ -178,22 +178,23 @@ def _response(seconds: list[int]) -> Response | None:
 
 def _spots(window: Iterable[Iterable[Asked]], lately: Iterable[Asked]) -> tuple[Spot, ...]:
     """Wall factor and D of bend of what was asked for, close ones taken together."""
-    all_of_it = Counter(place for week in window for row in week if (place := _place(row)))
-    recent = Counter(place for row in lately if (place := _place(row)))
+    all_of_it = _places(row for week in window for row in week)
+    recent = _places(lately)
     return tuple(
         Spot(*place, all_of_it[place], recent[place])
         for place in sorted(all_of_it.keys() | recent.keys())
     )
 
 
-def _place(row: Asked) -> tuple[float, float] | None:
-    size = row.size
-    if size is None or row.doubtful or row.shape is not Shape.ROUND:
-        return None
-    if not (size.od_mm and size.wall_mm):
-        return None
-    od_mm = float(size.od_mm)  # a place on a picture
-    return round(od_mm / float(size.wall_mm), 1), round(float(size.clr_mm) / od_mm, 2)
+def _places(rows: Iterable[Asked]) -> Counter[tuple[float, float]]:
+    sizes = Counter(row.size for row in rows if row.shape is Shape.ROUND and not row.doubtful)
+    places: Counter[tuple[float, float]] = Counter()
+    for size, requests in sizes.items():
+        if size is not None and size.od_mm and size.wall_mm:
+            od_mm = float(size.od_mm)  # a place on a picture
+            wall_factor, d_of_bend = od_mm / float(size.wall_mm), float(size.clr_mm) / od_mm
+            places[round(wall_factor, 1), round(d_of_bend, 2)] += requests
+    return places
 
 
 def utc_now() -> datetime:

@@ -7,9 +7,8 @@ weight. Which k mandrels serve the greatest weight is solved exactly, see ``stab
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
@@ -99,15 +98,20 @@ def what_to_make(needs: Sequence[Need], most: int = 5) -> tuple[Plan, ...]:
             for edge in (need.mandrel.low_mm, need.mandrel.high_mm)
         }
     )
+    place_of = {place: index for index, place in enumerate(places)}
     runs: defaultdict[str, set[tuple[int, int]]] = defaultdict(set)
     for need in needs:
+        low_mm, high_mm = need.mandrel.low_mm, need.mandrel.high_mm
         for surface in need.mandrel.surfaces:
-            first = bisect_left(places, (surface, need.mandrel.low_mm))
-            runs[need.customer].add((first, bisect_left(places, (surface, need.mandrel.high_mm))))
+            run = (place_of[surface, low_mm], place_of[surface, high_mm])
+            runs[need.customer].add(run)
     parties = [Party(weights[one], tuple(sorted(runs[one]))) for one in sorted(runs)]
+    choices = best_choices(parties, most)
+    chosen = {places[at] for choice in choices for at in choice.positions}
+    mandrels = {place: _to_make(*place, needs) for place in chosen}
     return tuple(
-        _plan([places[at] for at in choice.positions], needs, weights, choice.proven)
-        for choice in best_choices(parties, most)
+        _plan([mandrels[places[at]] for at in choice.positions], weights, choice.proven)
+        for choice in choices
     )
 
 
@@ -118,12 +122,10 @@ def _order(need: Need) -> tuple[str, Decimal, Decimal, tuple[str, ...], int]:
 
 
 def _plan(
-    places: Iterable[tuple[str, Decimal]],
-    needs: Sequence[Need],
+    mandrels: Sequence[ToMake],
     weights: dict[str, int],
     proven: bool,
 ) -> Plan:
-    mandrels = [_to_make(surface, mm, needs) for surface, mm in places]
     served = {need.customer for one in mandrels for need in one.serves}
     return Plan(
         mandrels=tuple(sorted(mandrels, key=lambda one: (-one.customers, one.low_mm, one.surface))),
