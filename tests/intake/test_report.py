@@ -450,3 +450,25 @@ def test_a_decision_is_a_decision() -> None:
     }
     for size, decision in decisions.items():
         assert assess(tube(*size), SHOP).decision is decision
+
+
+def test_the_report_reads_narrow_rows_only(store: Store, take: Take) -> None:
+    """Whole assessments and messages of two years can't be read in a few seconds."""
+    from sqlalchemy import event
+
+    take(tube())
+    said: list[str] = []
+
+    def hear(_c: object, _cursor: object, statement: str, *_: object) -> None:
+        said.append(statement)
+
+    engine = store._place.engine
+    event.listen(engine, "before_cursor_execute", hear)
+    try:
+        report(store)
+    finally:
+        event.remove(engine, "before_cursor_execute", hear)
+    assert any("FROM asked JOIN tally" in one for one in said)
+    assert len(said) < 20  # however many requests there are
+    for wide in ("assessments", "message.message", "draft.body", "reply.body"):
+        assert not any(wide in one for one in said)
