@@ -260,9 +260,33 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     )
     export.add_argument("folder", metavar="DIR", help="a new folder")
     report = _add(commands, "report", "cli_report", "report", "the weekly report")
-    report.add_argument("--week", metavar="YYYY-Www", help="ISO week, e.g. 2026-W47")
-    report.add_argument("--json", action="store_true", help="as one JSON object")
-    report.add_argument("--out", metavar="FILE", help="write it to FILE")
+    report.add_argument(
+        "--week",
+        metavar="WEEK",
+        help="ISO week, e.g. 2026-W47, several as 2026-W44..2026-W47, or last: the last whole one",
+    )
+    shown = report.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="as one JSON object")
+    shown.add_argument("--csv", action="store_true", help="as CSV, one figure a row")
+    report.add_argument(
+        "--out", metavar="FILE", help="into FILE: .html a page to print, .csv, .json, else text"
+    )
+    shown.add_argument(
+        "--deliver", action="store_true", help="lay it in the mailbox as an unread message"
+    )
+    report.add_argument(
+        "--names", action="store_true", help="with customers' addresses; else only counts"
+    )
+    keep = commands.add_parser("store", help="take customers' words out of the store")
+    actions = keep.add_subparsers(metavar="ACTION", required=True, parser_class=_Parser)
+    forget = _add(
+        actions, "forget", "cli_keep", "forget", "take out one person's messages, keep the counts"
+    )
+    forget.add_argument("address", metavar="ADDRESS", help="the person's mail address")
+    forget.add_argument("--by", metavar="NAME", help="who says so")
+    reduce = _add(
+        actions, "reduce", "cli_keep", "reduce", "reduce what is older than [keep] says to figures"
+    )
     review = _add_review(commands)
     with_store = (
         collect,
@@ -277,7 +301,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
         picture,
         review,
     )
-    for parser in (*with_store, report, check, export):
+    for parser in (*with_store, report, check, export, forget, reduce):
         parser.add_argument(
             "--store", metavar="FILE", help="the store (default: store.sqlite in the shop folder)"
         )

@@ -186,6 +186,18 @@ def collect_into(
     return collected
 
 
+def _reduce_old(store: Store, shop: Shop) -> None:
+    """What is older than shop.toml has words kept, reduced to its figures."""
+    if shop.keep is None:
+        return
+    from .desk_forget import reduce_old
+
+    done = reduce_old(store, shop.keep.messages_months, shop.zone)
+    if done.inquiries:
+        months = shop.keep.messages_months
+        print(f"{done.inquiries} inquiries older than {months} months reduced to their figures.")
+
+
 def _usable(made: Result | Unread, file: str) -> Result | None:
     """As ``attempt`` gives it and complains, for what another process has made of a message."""
     from .several_readers import Unread
@@ -282,6 +294,7 @@ def collect(args: argparse.Namespace) -> int:
             from .cli_mailbox import collect_mailbox, watch_mailbox
 
             if args.watch:
+                _reduce_old(store, shop)
                 look = partial(take_back, args, shop, store)
                 watch_mailbox(store, shop, shop.mailbox, templates_of(shop), look)
                 return 0
@@ -290,4 +303,5 @@ def collect(args: argparse.Namespace) -> int:
             collected = collect_into(store, shop, templates_of(shop), args.sources, args.jobs)
         take_back(args, shop, store)
         print(f"{collected.counts()} The store is {store.name}.")
+        _reduce_old(store, shop)
     return UNUSABLE_INPUT if collected.unusable else 0

@@ -1,66 +1,97 @@
-"""``report``: the weekly report on screen, as JSON, or into a file."""
+"""``report``: the weekly report on screen, in a file, or in the mailbox."""
 
 from __future__ import annotations
 
 import argparse
-from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from .cli_common import WRONG_CALL, RefusedError
+from .cli_common import WRONG_CALL, RefusedError, printable
 from .cli_desk import opened
 
 if TYPE_CHECKING:
     from ..rules.shop import Shop
     from .report import Report
-    from .report_count import Week
+    from .report_weeks import Weeks
     from .store import Store
 
 
 def report(args: argparse.Namespace) -> int:
-    """Count one week and show it."""
-    from .report import as_json
-    from .report_count import Week
-
-    try:
-        week = Week.parse(args.week) if args.week else None
-    except ValueError as error:
-        raise RefusedError(f"--week: {error}", status=WRONG_CALL) from error
+    """Count some weeks and show them."""
+    weeks = _weeks(args.week)
     with opened(args) as (shop, store):
-        counted = count(store, shop, week)
-    if args.json:
-        text = as_json(counted) + "\n"
-    elif args.out:
-        from .screen_report import report_text
+        counted = count(store, shop, weeks)
+        if args.deliver:
+            from .report_mail import deliver_report
 
-        text = report_text(counted)
-    else:
+            print(printable(deliver_report(counted, shop, names=args.names)))
+            if args.out is None:
+                return 0
+    form = _form(args)
+    if form is None:
         from .screen import console
         from .screen_report import report_view
 
-        report_view(console(), counted)
-        return 0
-    if args.out is None:
-        print(text, end="")
+        report_view(console(), counted, names=args.names)
+    elif args.out is None:
+        print(_written(counted, form, names=args.names), end="")
     else:
-        _write(Path(args.out), text)
+        _write(Path(args.out), _written(counted, form, names=args.names))
     return 0
 
 
-def count(store: Store, shop: Shop, week: Week | None = None) -> Report:
-    """The report of an open store, by the shop's clocks."""
-    from .report import received, weekly_report
+def _weeks(text: str | None) -> Weeks | str | None:
+    from .report import LAST_WEEK
+    from .report_weeks import Weeks
 
-    with store.reading() as reader:
-        messages = [received(asking) for asking in reader.askings()]
-    return weekly_report(
-        messages, zone=shop.zone, zone_name=shop.time_zone, now=datetime.now(UTC), week=week
-    )
+    if text is None or text.casefold() == LAST_WEEK:
+        return text and LAST_WEEK
+    try:
+        return Weeks.parse(text)
+    except ValueError as error:
+        raise RefusedError(f"--week: {error}", status=WRONG_CALL) from error
+
+
+def count(store: Store, shop: Shop, weeks: Weeks | str | None = None) -> Report:
+    """The report of an open store, by the shop's clocks."""
+    from .report import utc_now, weekly_report
+
+    return weekly_report(store, shop, utc_now(), weeks)
+
+
+def _form(args: argparse.Namespace) -> str | None:
+    """As what it is written: as told, else by the name of the file; None on screen."""
+    if args.json or args.csv:
+        return "json" if args.json else "csv"
+    if args.out is None:
+        return None
+    suffix = Path(args.out).suffix.casefold()
+    return {".json": "json", ".csv": "csv", ".html": "html", ".htm": "html"}.get(suffix, "text")
+
+
+def _written(counted: Report, form: str, *, names: bool) -> str:
+    match form:
+        case "json":
+            from .report_json import as_json
+
+            return as_json(counted, names=names) + "\n"
+        case "csv":
+            from .report_json import as_csv
+
+            return as_csv(counted, names=names)
+        case "html":
+            from .report_html import as_html
+
+            return as_html(counted, names=names)
+    from .screen_report import report_text
+
+    return report_text(counted, names=names)
 
 
 def _write(file: Path, text: str) -> None:
     try:
-        file.write_text(text, encoding="utf-8")
+        # CSV has its own line ends (RFC 4180).
+        file.write_text(text, encoding="utf-8", newline="")
     except OSError as error:
         raise RefusedError(f"{file}: the report can't be written ({error.strerror})") from error
     print(f"The report lies in {file}.")

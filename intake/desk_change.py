@@ -18,6 +18,7 @@ from .desk_errors import AlreadyDeliveredError, BadCorrectionError, NoDraftError
 from .desk_fields import ATTRIBUTES, Value, as_text, corrected, refuse_past
 from .inquiry import BENDREPLY, Correction, Inquiry, State
 from .model import Draft, Message, Result
+from .tally import notation_of
 
 if TYPE_CHECKING:
     from .store import Store
@@ -85,6 +86,9 @@ def correct(
                 after=as_text(getattr(after, ATTRIBUTES[field])),
                 by=name,
                 at=book.now,
+                notation=notation_of(
+                    next((one for one in before.evidence if one.field == field), None)
+                ),
             )
             for field in changes
         )

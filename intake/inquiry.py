@@ -88,6 +88,8 @@ class Correction:
     after: str | None
     by: str | None
     at: datetime
+    notation: str | None = None
+    """How the customer had written it ('gauge', 'fraction'); None where nobody noted it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

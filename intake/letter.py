@@ -140,7 +140,7 @@ def compose(inquiry: Inquiry, sender: Address, pictures: tuple[Picture, ...] = (
         )
     # Names can be encoded in plain ASCII (RFC 2047), addresses can't (RFC 6532).
     specs = "".join(one.spec for one in (from_line, *to_line))
-    mail = EmailMessage(policy=_policy(utf8=not specs.isascii()))
+    mail = EmailMessage(policy=mail_policy(utf8=not specs.isascii()))
     mail["From"] = str(from_line)
     mail["To"] = ", ".join(map(str, to_line))
     mail["Subject"] = _header_text(reply_subject(draft.subject))
@@ -268,7 +268,8 @@ class _MessageIds(BaseHeader):
         return f"{self.name}: {f'{policy.linesep} '.join(self.split())}{policy.linesep}"
 
 
-def _policy(*, utf8: bool) -> EmailPolicy[EmailMessage]:
+def mail_policy(*, utf8: bool) -> EmailPolicy[EmailMessage]:
+    """How mails are written: as SMTP has it, but ids never folded."""
     registry = HeaderRegistry()
     for name in ("message-id", "in-reply-to", "references"):
         registry.map_to_type(name, _MessageIds)

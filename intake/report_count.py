@@ -11,9 +11,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta, tzinfo
 from decimal import Decimal
+from itertools import product
 from typing import NamedTuple, Self
 
 from ..rules.assessment import Decision
+from ..rules.demand import MandrelRange
 from ..rules.request import Material, Shape
 
 # How far apart two figures may lie and still be one size written twice. OD: an inch size rounded
@@ -86,6 +88,13 @@ class Asked:
     doubtful: bool
     """Whether size or material is still in doubt: no person has settled it yet."""
     decision: Decision
+    inquiry: int = 0
+    wanted: int | None = None
+    """How many mandrels."""
+    buying: bool = False
+    """Whether the customer seems prepared to buy."""
+    mandrel: MandrelRange | None = None
+    """Which mandrels serve it, where that could be worked out."""
 
     @property
     def size(self) -> Size | None:
@@ -106,13 +115,15 @@ class SizeCount:
     requests: int
     customers: int
     outcomes: Counter[Decision]
+    before: tuple[int, ...] = ()
+    """Customers in each of the weeks before, the latest last."""
+    who: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class WeekCount:
-    """One week's figures. Every request stands in exactly one of sizes, doubtful, incomplete."""
+class Count:
+    """Figures of some weeks. Every request stands in exactly one of sizes, doubtful, incomplete."""
 
-    week: Week
     requests: int = 0
     customers: int = 0
     sizes: tuple[SizeCount, ...] = ()
@@ -124,40 +135,66 @@ class WeekCount:
     outcomes: Counter[Decision] = field(default_factory=Counter)
 
 
-def count_week(asked: Iterable[Asked], week: Week, zone: tzinfo) -> WeekCount:
-    """The figures of one week, by the clocks of ``zone``."""
-    rows = [row for row in asked if Week.of(row.received_at, zone) == week]
+def count(rows: Sequence[Asked], before: Sequence[Sequence[Asked]] = ()) -> Count:
+    """The figures of ``rows``; ``before``: those of each of the weeks before, for the trend."""
     complete = [row for row in rows if row.size is not None]
-    return WeekCount(
-        week=week,
+    return Count(
         requests=len(rows),
         customers=len({row.customer for row in rows}),
-        sizes=count_sizes(row for row in complete if not row.doubtful),
-        doubtful=count_sizes(row for row in complete if row.doubtful),
+        sizes=count_sizes(
+            [row for row in complete if not row.doubtful],
+            [[row for row in week if not row.doubtful] for week in before],
+        ),
+        doubtful=count_sizes([row for row in complete if row.doubtful]),
         incomplete=len(rows) - len(complete),
         outcomes=Counter(row.decision for row in rows),
     )
 
 
-def count_sizes(asked: Iterable[Asked]) -> tuple[SizeCount, ...]:
+class _Group:
+    """Requests of one size, those to be counted (None) and those of each week before."""
+
+    __slots__ = ("asked", "before")
+
+    def __init__(self, weeks: int) -> None:
+        self.asked: list[Asked] = []
+        self.before: list[set[str]] = [set() for _ in range(weeks)]
+
+
+def count_sizes(
+    asked: Iterable[Asked], before: Sequence[Iterable[Asked]] = ()
+) -> tuple[SizeCount, ...]:
     """Requests joined by size and material family, most customers first. Gaps are left out."""
-    families: defaultdict[tuple[Shape, Material | None], defaultdict[Size, list[Asked]]]
-    families = defaultdict(lambda: defaultdict(list))
+    families: defaultdict[tuple[Shape, Material | None], defaultdict[Size, _Group]]
+    families = defaultdict(lambda: defaultdict(lambda: _Group(len(before))))
     for row in asked:
         if (size := row.size) is not None:
-            families[row.shape, row.material][size].append(row)
+            families[row.shape, row.material][size].asked.append(row)
+    for index, week in enumerate(before):
+        for row in week:
+            if (size := row.size) is not None:
+                families[row.shape, row.material][size].before[index].add(row.customer)
     counts = []
-    for (shape, material), by_size in families.items():
-        for twins in join_twins(by_size):
-            rows = [row for twin in twins for row in by_size[twin]]
+    for (shape, material), groups in families.items():
+        for twins in join_twins(groups):
+            rows = [row for twin in twins for row in groups[twin].asked]
+            if not rows:
+                continue
+            earlier = [
+                set().union(*(groups[twin].before[index] for twin in twins))
+                for index in range(len(before))
+            ]
+            who = {row.customer for row in rows}
             counts.append(
                 SizeCount(
-                    size=min(twins, key=lambda twin: (-len(by_size[twin]), twin)),
+                    size=min(twins, key=lambda twin: (-len(groups[twin].asked), twin)),
                     shape=shape,
                     material=material,
                     requests=len(rows),
-                    customers=len({row.customer for row in rows}),
+                    customers=len(who),
                     outcomes=Counter(row.decision for row in rows),
+                    before=tuple(map(len, earlier)),
+                    who=tuple(sorted(who)),
                 )
             )
     return tuple(
@@ -178,17 +215,28 @@ def join_twins(sizes: Iterable[Size]) -> list[list[Size]]:
             index = leader[index]
         return index
 
-    start = 0
+    # A size's twins lie in its own cell of a grid or in one beside it: years of sizes would take
+    # too long if each were compared with each of its OD.
+    cells: defaultdict[tuple[int, int, int], list[int]] = defaultdict(list)
     for index, size in enumerate(ordered):
-        while size.od_mm - ordered[start].od_mm > TWIN_OD_MM:
-            start += 1
-        for earlier in range(start, index):
-            if _are_twins(size, ordered[earlier]):
-                leader[find(index)] = find(earlier)
+        x, y, z = _cell(size)
+        for cell in product((x - 1, x, x + 1), (y - 1, y, y + 1), (z - 1, z, z + 1)):
+            for earlier in cells.get(cell, ()):
+                if _are_twins(size, ordered[earlier]):
+                    leader[find(index)] = find(earlier)
+        cells[x, y, z].append(index)
     groups: defaultdict[int, list[Size]] = defaultdict(list)
     for index, size in enumerate(ordered):
         groups[find(index)].append(size)
     return list(groups.values())
+
+
+def _cell(size: Size) -> tuple[int, int, int]:
+    return (
+        int(size.od_mm // TWIN_OD_MM),
+        int(size.wall_mm // TWIN_WALL_MM),
+        int(size.clr_mm // TWIN_CLR_MM),
+    )
 
 
 def _are_twins(a: Size, b: Size) -> bool:
@@ -197,8 +245,3 @@ def _are_twins(a: Size, b: Size) -> bool:
         and abs(a.wall_mm - b.wall_mm) <= TWIN_WALL_MM
         and abs(a.clr_mm - b.clr_mm) <= TWIN_CLR_MM
     )
-
-
-def latest_week(moments: Sequence[datetime], zone: tzinfo) -> Week | None:
-    """The latest week in which anything was received, or None."""
-    return max((Week.of(moment, zone) for moment in moments), default=None)

@@ -1,91 +1,111 @@
-"""How the weekly report looks in a terminal or a text file."""
+"""How the weekly report looks in a terminal or a text file: the short form."""
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Sequence
 
 from rich.console import Console
 
-from ..rules.assessment import Decision
-from ..rules.request import SizeRequest
-from ..rules.units import MM_PER_INCH
+from . import report_words as words
 from .model import Kind
 from .report import Report
-from .report_count import Size, SizeCount
-from .screen import ANSWERS, Unit, console, hanging, material, size, table
+from .report_count import SizeCount
+from .screen import console, hanging, material, size, table
 
 MOST_SHOWN = 10
 """Sizes in a table; the JSON has all of them."""
+MOST_PLANS = 3
+MOST_DIES = 3
 
 
-def report_view(out: Console, report: Report) -> None:
-    """One week on one screen."""
-    count = report.count
-    days = f"{count.week.monday:%d %B} to {count.week.sunday:%d %B %Y}"
-    out.print(f"Week {count.week}, {days} ({report.why_week}; {report.zone})", style="bold")
+def report_view(out: Console, report: Report, *, names: bool = False) -> None:
+    """Some weeks on one screen."""
+    count, weeks = report.count, report.weeks
+    named = "Week" if weeks.number == 1 else "Weeks"
+    about = f"({report.why_weeks}; {report.zone})"
+    out.print(f"{named} {weeks}, {weeks.days} {about}", style="bold")
     out.print()
     kinds = [f"{kind} {report.kinds[kind]}" for kind in Kind if report.kinds[kind]]
     out.print(hanging("messages", f"{report.kinds.total()} ({', '.join(kinds) or 'none'})"))
-    sizes = f"{_some(count.requests, 'request')} from {_some(count.customers, 'customer')}"
+    sizes = f"{words.some(count.requests, 'request')} from "
+    sizes += words.some(count.customers, "customer")
     if count.incomplete:
         sizes += f"; {count.incomplete} without OD, wall or CLR"
     out.print(hanging("sizes", sizes))
-    out.print(hanging("answers", _outcomes(count.outcomes) or "none"))
-    waiting = _some(report.waiting, "message")
-    out.print(hanging("waiting", f"{waiting}, of this or any other week"))
+    out.print(hanging("answers", words.outcomes(count.outcomes) or "none"))
+    if report.declines.total:
+        out.print(hanging("declines", words.declines(report)))
+    if report.response is not None:
+        out.print(hanging("replies", words.response(report)))
+    if report.corrections.fields:
+        out.print(hanging("readings", f"corrected: {words.corrections(report)}"))
+    if report.open_questions:
+        out.print(hanging("open", f"questions without an answer: {words.open_questions(report)}"))
+    out.print(hanging("waiting", words.waiting(report)))
     if count.sizes:
         out.print()
-        _size_table(out, "Most requested", count.sizes)
+        _size_table(out, "Most requested", count.sizes, names)
     if count.doubtful:
-        _size_table(out, "In doubt: counted apart until a person settles them", count.doubtful)
+        _size_table(
+            out, "In doubt: counted apart until a person settles them", count.doubtful, names
+        )
+    _make_next(out, report, names)
 
 
-def report_text(report: Report) -> str:
+def report_text(report: Report, *, names: bool = False) -> str:
     """The same as plain text for a file, 100 columns wide."""
     out = console(width=100)
     with out.capture() as capture:
-        report_view(out, report)
+        report_view(out, report, names=names)
     return "\n".join(line.rstrip() for line in capture.get().splitlines()) + "\n"
 
 
-def _size_table(out: Console, title: str, counts: Sequence[SizeCount]) -> None:
-    rows = table("OD × wall × CLR", "material", "customers", "requests", "answers", title=title)
+def _size_table(out: Console, title: str, counts: Sequence[SizeCount], names: bool) -> None:
+    trend = any(any(count.before) for count in counts)
+    heads = ["OD × wall × CLR", "material", "customers", "requests"]
+    rows = table(*heads, *(["before"] if trend else []), "answers", title=title)
     rows.columns[0].no_wrap = True
-    for column in rows.columns[2:4]:
+    for column in rows.columns[2 : 5 if trend else 4]:
         column.justify = "right"
     for count in counts[:MOST_SHOWN]:
-        request = SizeRequest(
-            shape=count.shape,
-            od_mm=count.size.od_mm,
-            wall_mm=count.size.wall_mm,
-            clr_mm=count.size.clr_mm,
-            material=count.material,
-            written_in=_units(count.size)[0],
-        )
+        request = words.request_of(count)
         rows.add_row(
-            "\n".join(size(request, unit) for unit in _units(count.size)),
+            "\n".join(size(request, unit) for unit in words.units(count.size)),
             material(request),
             str(count.customers),
             str(count.requests),
-            _outcomes(count.outcomes),
+            *([words.a_week_before(count)] if trend else []),
+            words.outcomes(count.outcomes) + (f"\n{words.named(count.who)}" if names else ""),
         )
     out.print(rows)
+    if trend:
+        out.print(f"before: customers {words.compared()}")
     if len(counts) > MOST_SHOWN:
-        out.print(f"and {_some(len(counts) - MOST_SHOWN, 'more size')}")
+        out.print(f"and {words.some(len(counts) - MOST_SHOWN, 'more size')}")
     out.print()
 
 
-def _units(written: Size) -> tuple[Unit, Unit]:
-    """Both units, the one first that the size is a plain figure in."""
-    inches = [mm / MM_PER_INCH for mm in (written.od_mm, written.wall_mm)]
-    plain = all(inch == round(inch, 4) for inch in inches)
-    return ("in", "mm") if plain else ("mm", "in")
-
-
-def _outcomes(outcomes: Counter[Decision]) -> str:
-    return ", ".join(f"{outcomes[d]} {ANSWERS[d]}" for d in Decision if outcomes[d])
-
-
-def _some(number: int, thing: str) -> str:
-    return f"{number} {thing}{'' if number == 1 else 's'}"
+def _make_next(out: Console, report: Report, names: bool) -> None:
+    demand = report.demand
+    if not demand.plans:
+        return
+    rows = table("make", "customers", "which", title="What to make next")
+    for column in rows.columns[:2]:
+        column.justify = "right"
+    for plan in demand.plans[:MOST_PLANS]:
+        lines = []
+        for one in plan.mandrels:
+            lines.append(words.mandrel(one))
+            lines.append(f"  for {words.tubes_served(one)}: {one.customers}")
+            if names:
+                lines.append(f"  {words.named({need.customer for need in one.serves})}")
+        rows.add_row(str(len(plan.mandrels)), str(plan.customers), "\n".join(lines))
+    out.print(rows)
+    out.print(words.demand(report))
+    if demand.dies:
+        missing = "; ".join(
+            f"{words.die(die.od_mm, die.clr_mm)}: {die.customers}"
+            for die in demand.dies[:MOST_DIES]
+        )
+        out.print(f"dies missing most: {missing}")
+    out.print()

@@ -5,6 +5,7 @@ SQLAlchemy is imported only when a store is opened, so that commands without one
 
 from __future__ import annotations
 
+import glob
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
@@ -16,8 +17,10 @@ from .desk_errors import StoreError
 if TYPE_CHECKING:
     from sqlalchemy import Connection
 
+    from .store_forget import Eraser
     from .store_open import Place
     from .store_reader import Reader
+    from .store_tally import TallyRead
     from .store_writer import Writer
 
 
@@ -101,12 +104,42 @@ class Store:
             yield Reader(connection)
 
     @contextmanager
+    def counting(self) -> Iterator[TallyRead]:
+        """What the report counts, as it is at one moment."""
+        from .store_tally import TallyRead
+
+        with self._transaction(writes=False) as connection:
+            yield TallyRead(connection)
+
+    @contextmanager
     def writing(self) -> Iterator[Writer]:
         """One change of the store: whole when the ``with`` ends, undone when it raises."""
         from .store_writer import Writer
 
         with self._transaction(writes=True) as connection:
             yield Writer(connection, self.clock())
+
+    @contextmanager
+    def erasing(self) -> Iterator[Eraser]:
+        """Words taken out, whole or not at all, and out of the file too, not only out of sight."""
+        from .store_forget import Eraser
+        from .store_sqlite import leave_no_trace, overwrite_what_goes
+
+        with self._transaction(writes=True) as connection:
+            if self._place.file is not None:
+                overwrite_what_goes(connection)
+            yield Eraser(connection, self.clock())
+        if self._place.file is not None:
+            with _plainly(self.name):
+                leave_no_trace(self._place.engine)
+
+    @property
+    def backups(self) -> tuple[Path, ...]:
+        """Copies of the store's file that were made before it was brought up to date."""
+        file = self._place.file
+        if file is None:
+            return ()
+        return tuple(sorted(file.parent.glob(f"{glob.escape(file.name)}.*.backup")))
 
     @contextmanager
     def together(self) -> Iterator[None]:

@@ -128,6 +128,7 @@ def _correction(row: Found) -> Correction:
         after=row.after,
         by=row.by,
         at=row.at,
+        notation=row.notation,
     )
 
 

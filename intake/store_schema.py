@@ -117,6 +117,7 @@ correction = sa.Table(
     sa.Column("after", sa.String),
     sa.Column("by", sa.String),
     sa.Column("at", UtcDateTime, nullable=False),
+    sa.Column("notation", sa.String),
 )
 
 word = sa.Table(
@@ -179,6 +180,41 @@ held_back = sa.Table(
     sa.Column("uid", sa.BigInteger, nullable=False),
     sa.Column("at", UtcDateTime, nullable=False),
     sa.UniqueConstraint("account", "folder", "uidvalidity", "uid"),
+)
+
+# What the report counts, in narrow columns: two years of it have to be read in a moment, which the
+# whole assessments, as JSON, would not allow. Both tables follow from the inquiry, and outlive its
+# words.
+tally = sa.Table(
+    "tally",
+    metadata,
+    sa.Column("inquiry_id", sa.ForeignKey("inquiry.id"), primary_key=True, autoincrement=False),
+    sa.Column("at", UtcDateTime, nullable=False, index=True),
+    sa.Column("customer", sa.String, nullable=False),
+    sa.Column("kind", sa.String, nullable=False),
+    sa.Column("open_questions", sa.Integer, nullable=False),
+)
+
+asked = sa.Table(
+    "asked",
+    metadata,
+    sa.Column("id", sa.Integer, primary_key=True),
+    _inquiry_id(),
+    sa.Column("request_index", sa.Integer, nullable=False),
+    sa.Column("shape", sa.String, nullable=False),
+    sa.Column("od_mm", sa.String),  # decimals as text: exact in every database
+    sa.Column("wall_mm", sa.String),
+    sa.Column("clr_mm", sa.String),
+    sa.Column("material", sa.String),
+    sa.Column("doubtful", sa.Boolean, nullable=False),
+    sa.Column("decision", sa.String, nullable=False),
+    sa.Column("wanted", sa.Integer),
+    sa.Column("buying", sa.Boolean, nullable=False),
+    sa.Column("mandrel_low_mm", sa.String),
+    sa.Column("mandrel_high_mm", sa.String),
+    sa.Column("balls", sa.Integer),
+    sa.Column("surfaces", sa.String, nullable=False),
+    sa.UniqueConstraint("inquiry_id", "request_index"),
 )
 
 chat_line = sa.Table(

@@ -76,6 +76,20 @@ def use_wal(engine: Engine) -> None:
                 time.sleep(0.01)
 
 
+def overwrite_what_goes(connection: Connection) -> None:
+    """From now on this connection overwrites with zeros what it takes out of the file."""
+    connection.exec_driver_sql("PRAGMA secure_delete = ON")
+
+
+def leave_no_trace(engine: Engine) -> None:
+    """Move the log of changes into the file and empty it: it holds what was there before.
+
+    Where another program is reading meanwhile, the next change does it.
+    """
+    with closing(engine.raw_connection()) as connection, closing(connection.cursor()) as cursor:
+        cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+
+
 def back_up(path: Path, copy: Path) -> None:
     """A complete copy of the store in one file, also while others read and write it.
 

@@ -17,13 +17,14 @@ from .store_json import keepable
 from .store_marks import MarksWrite
 from .store_reader import Reader
 from .store_schema import correction, draft, event, inquiry, message, reply, word
+from .store_tally import TallyWrite
 
 _INSERTS = {
     one.name: sa.insert(one) for one in (correction, draft, event, inquiry, message, reply, word)
 }
 
 
-class Writer(Reader, MarksWrite, ChatWrite):
+class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
     def __init__(self, connection: sa.Connection, now: datetime) -> None:
@@ -53,6 +54,7 @@ class Writer(Reader, MarksWrite, ChatWrite):
         )
         assert key is not None, "one row was put in"
         number: int = key[0]
+        self.tally_new(number, result)
         return number
 
     def add_message(
@@ -127,6 +129,7 @@ class Writer(Reader, MarksWrite, ChatWrite):
             after=_kept(made.after),
             by=_kept(made.by),
             at=made.at,
+            notation=made.notation,
         )
 
     def add_word(self, number: int, given: Word) -> None:
@@ -177,6 +180,7 @@ class Writer(Reader, MarksWrite, ChatWrite):
     ) -> None:
         """The inquiry as judged anew; it waits for a person. Raises as ``move`` does."""
         self._change(seen, state=State.WAITING, **_judged(result, decision, needed_by))
+        self.tally_again(seen.id, result)
 
     def _change(self, seen: Inquiry, **values: Any) -> None:
         done = self._connection.execute(

@@ -29,6 +29,11 @@ _MACHINES = re.compile(
 """Addresses that write for many people: sender and subject say nothing there."""
 
 
+def writes_for_many(address: str) -> bool:
+    """Whether an address is a web form's or a machine's: it says nothing of who asks."""
+    return _MACHINES.match(address) is not None
+
+
 class How(StrEnum):
     """What says that a message belongs to an inquiry."""
 
@@ -83,7 +88,7 @@ def _by_words(book: Reader, came: Message) -> Belongs | None:
         if apart <= SAME_WORDS_WITHIN and plain_words(stored) == plain_words(came):
             return Belongs(number, How.COPY)
         same = topic and topic == subject_topic(stored.subject)
-        one_person = not _MACHINES.match(came.sender.address)
+        one_person = not writes_for_many(came.sender.address)
         if same and reply and one_person and apart <= SAME_SUBJECT_WITHIN:
             return Belongs(number, How.SUBJECT)
     if forward and topic:

@@ -18,6 +18,7 @@ from .shop_fields import Length, Line, Number
 from .shop_lead_times import LeadTimes
 from .shop_mailbox import Mailbox
 from .shop_prices import Prices
+from .shop_report import Keeping, ReportSettings
 
 
 class Limit(Frozen):
@@ -147,6 +148,9 @@ class ShopSettings(Frozen):
     chat: ChatSettings = ChatSettings()
     store: StorePlace | None = None
     deliver: DeliverTo | None = None
+    report: ReportSettings = ReportSettings()
+    keep: Keeping | None = None
+    """None: customers' words are kept until somebody removes them."""
 
     @field_validator("reply_address")
     @classmethod

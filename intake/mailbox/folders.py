@@ -37,6 +37,20 @@ def open_readonly(client: IMAPClient, folder: str) -> tuple[int, int]:
     return int(said[b"UIDVALIDITY"]), int(said.get(b"UIDNEXT", UNKNOWN_END))
 
 
+def own_folder(client: IMAPClient, name: str) -> str:
+    """A folder of ours by its plain name, made where the mailbox has none; its full name.
+
+    Raises IMAPClientError where the server refuses.
+    """
+    personal = client.namespace().personal if client.has_capability("NAMESPACE") else ()
+    prefix = personal[0][0] if personal else ""
+    full = name if name.startswith(prefix) else f"{prefix}{name}"
+    if not client.folder_exists(full):
+        client.create_folder(full)
+        client.subscribe_folder(full)
+    return full
+
+
 def open_for_drafts(client: IMAPClient, folder: str) -> None:
     """Open a folder so that drafts of ours can be taken out of it. Never one with customers' mail.
 

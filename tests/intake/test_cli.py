@@ -449,6 +449,30 @@ class TestReport:
         assert capsys.readouterr().out == f"The report lies in {file}.\n"
         assert file.read_text(encoding="utf-8").startswith("Week 2026-W47")
 
+    @pytest.mark.parametrize(
+        ("name", "start"),
+        [("week.html", "<!DOCTYPE html>"), ("week.csv", "section,item,"), ("week.json", '{"week"')],
+    )
+    def test_the_files_name_says_what_is_written(
+        self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], name: str, start: str
+    ) -> None:
+        main(["--shop", shop, "collect", str(mail(tmp_path, 1))])
+        file = tmp_path / name
+        call = ["--shop", shop, "report", "--week", "2026-W46..2026-W47", "--out", str(file)]
+        assert main(call) == 0
+        assert file.read_text(encoding="utf-8").startswith(start)
+        capsys.readouterr()
+        assert main(["--shop", shop, "report", "--week", "last", "--csv"]) == 0
+        assert capsys.readouterr().out.startswith("section,item,figure,value")
+
+    def test_without_a_mailbox_it_can_not_be_laid_in_one(
+        self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        main(["--shop", shop, "collect", str(mail(tmp_path, 1))])
+        capsys.readouterr()
+        assert main(["--shop", shop, "report", "--deliver"]) == 1
+        assert "the report needs a mailbox to be laid in" in capsys.readouterr().err
+
     def test_a_week_that_is_none(self, shop: str, capsys: pytest.CaptureFixture[str]) -> None:
         assert main(["--shop", shop, "report", "--week", "2025-W53"]) == 2
         assert capsys.readouterr().err == (

@@ -237,3 +237,34 @@ def _seconds_to_open(path: Path) -> float:
     start = time.process_time()
     open_store(path).close()
     return time.process_time() - start
+
+
+def test_an_older_store_gets_the_figures_that_a_new_one_has(store_file: Path, make_result) -> None:
+    """What the report counts, filled in from what was stored before there was a tally."""
+    from importlib import import_module
+
+    import sqlalchemy as sa
+
+    from bendreply.intake.store_schema import asked, tally
+    from bendreply.rules.assess import assess
+    from bendreply.rules.shop import sample_shop
+
+    step = import_module("bendreply.intake.migrations.versions.0008_report")
+    with open_store(store_file) as store:
+        for name in ("ana", "form"):
+            made = make_result(name, reply_to={"name": "", "address": "Cy@example.org"})
+            assessments = tuple(assess(one.request, sample_shop()) for one in made.assessments)
+            desk.take_in(store, made.model_copy(update={"assessments": assessments}), "x")
+        desk.take_in(store, make_result("bo", received_at=None), "x")
+        with store.writing() as book:
+            rows = [sa.select(t).order_by(t.c.inquiry_id) for t in (tally, asked)]
+            before = [[tuple(row) for row in book._connection.execute(one)] for one in rows]
+            for table in (asked, tally):
+                book._connection.execute(sa.delete(table))
+            bare = sa.MetaData()  # as the step sees them, with the database's own types
+            named = ("tally", "asked")
+            tables = [sa.Table(one, bare, autoload_with=book._connection) for one in named]
+            step._fill(book._connection, *tables)
+            after = [[tuple(row) for row in book._connection.execute(one)] for one in rows]
+    assert after == before
+    assert [row[2] for row in before[0]] == ["ana@example.net", "cy@example.org", "bo@example.net"]

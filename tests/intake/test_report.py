@@ -1,136 +1,474 @@
-"""The weekly report: which week, what is counted, as JSON and as text."""
+"""The weekly report out of a store: which weeks, what is counted, as JSON, CSV, text and a page."""
 
 from __future__ import annotations
 
+import csv
+import io
 import json
-from collections import Counter
-from datetime import UTC, datetime
+import re
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
 from decimal import Decimal
+from html.parser import HTMLParser
 
-from bendreply.intake.inquiry import Asking, State
-from bendreply.intake.model import Address, Kind
-from bendreply.intake.report import Report, as_json, received, weekly_report
-from bendreply.intake.report_count import Week
+import pytest
+
+from bendreply.intake import desk, report_charts
+from bendreply.intake.inquiry import Reply
+from bendreply.intake.model import Address, Kind, Message, Question, Result
+from bendreply.intake.report import LAST_WEEK, Report, weekly_report
+from bendreply.intake.report_html import as_html
+from bendreply.intake.report_json import as_csv, as_json
+from bendreply.intake.report_weeks import Weeks
 from bendreply.intake.screen_report import report_text
-from bendreply.rules.assessment import Assessment, Decision
-from bendreply.rules.request import Doubt, FieldName, Material, SizeRequest
+from bendreply.intake.store import Store
+from bendreply.rules.assess import assess
+from bendreply.rules.assessment import Decision
+from bendreply.rules.request import Doubt, Evidence, Material, SizeRequest
+from bendreply.rules.shop import Shop, sample_shop
 
 NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)  # a Wednesday of week 48
+IN_47 = datetime(2026, 11, 18, 12, tzinfo=UTC)
+SHOP = sample_shop().model_copy(update={"time_zone": "UTC"})
 
 
-def asking(
-    id: int,
-    *sizes: SizeRequest,
-    sender: str = "ada@example.com",
-    at: datetime | None = datetime(2026, 11, 18, 12, tzinfo=UTC),
-    kind: Kind = Kind.SIZES,
-    state: State = State.WAITING,
-) -> Asking:
-    return Asking(
-        id=id,
-        state=state,
-        kind=kind,
-        channel="email",
-        sender=Address(name="", address=sender),
-        received_at=at,
-        created_at=NOW,
-        assessments=tuple(Assessment(request=s, decision=Decision.STOCK) for s in sizes),
-        questions=(),
-    )
-
-
-def tube(od: str = "44.45", wall: str = "2.413", doubt: FieldName | None = None) -> SizeRequest:
-    doubts = () if doubt is None else (Doubt(field=doubt, readings=(), why="two ways to read"),)
+def tube(
+    od: str = "44.45", wall: str = "2.413", clr: str = "133.35", **more: object
+) -> SizeRequest:
     return SizeRequest(
         od_mm=Decimal(od),
         wall_mm=Decimal(wall),
-        clr_mm=Decimal("133.35"),
-        material=Material.CARBON_STEEL,
-        doubts=doubts,
+        clr_mm=Decimal(clr),
+        **{"material": Material.CARBON_STEEL, **more},  # type: ignore[arg-type]
     )
 
 
-def report(*askings: Asking, week: Week | None = None, now: datetime = NOW) -> Report:
-    messages = [received(one) for one in askings]
-    return weekly_report(messages, zone=UTC, zone_name="UTC", now=now, week=week)
+Take = Callable[..., int]
 
 
-def test_without_a_week_it_is_this_one_or_the_latest_with_messages() -> None:
-    latest = report(asking(1))
-    assert (latest.count.week, latest.why_week) == (
-        Week(2026, 47),
-        "the latest week with messages",
+@pytest.fixture
+def take(store: Store) -> Take:
+    """Takes a message in; its inquiry's number."""
+    count = 0
+
+    def taken(
+        *sizes: SizeRequest,
+        sender: str = "ada@example.com",
+        at: datetime | None = IN_47,
+        kind: Kind = Kind.SIZES,
+        questions: tuple[Question, ...] = (),
+        body: str = "a mandrel, please",
+        **message: object,
+    ) -> int:
+        nonlocal count
+        count += 1
+        came = Message(
+            message_id=f"{count}@example.com",
+            sender=Address(name="", address=sender),
+            received_at=at,
+            body=body,
+            **message,  # type: ignore[arg-type]
+        )
+        result = Result(
+            message=came,
+            kind=kind,
+            why_kind="",
+            assessments=tuple(assess(one, SHOP) for one in sizes),
+            questions=questions,
+        )
+        return desk.take_in(store, result, "x").inquiry
+
+    return taken
+
+
+def report(
+    store: Store, weeks: str | None = None, now: datetime = NOW, shop: Shop = SHOP
+) -> Report:
+    wanted = weeks if weeks in (None, LAST_WEEK) else Weeks.parse(weeks)
+    return weekly_report(store, shop, now, wanted)
+
+
+class TestWhichWeeks:
+    def test_without_a_week_it_is_this_one_or_the_latest_with_messages(
+        self, store: Store, take: Take
+    ) -> None:
+        empty = report(store)
+        assert (str(empty.weeks), empty.why_weeks) == ("2026-W48", "this week")
+        take(tube())
+        take(tube(), at=datetime(2031, 1, 1, tzinfo=UTC))  # a wrong clock: no week to report on
+        latest = report(store)
+        assert (str(latest.weeks), latest.why_weeks) == (
+            "2026-W47",
+            "the latest week with messages",
+        )
+        take(tube(), at=NOW)
+        assert (str(report(store).weeks), report(store).why_weeks) == ("2026-W48", "this week")
+        asked_for = report(store, "2026-W03")
+        assert (asked_for.count.requests, asked_for.why_weeks) == (0, "as asked")
+
+    def test_on_a_monday_the_last_week_is_the_one_that_is_over(
+        self, store: Store, take: Take
+    ) -> None:
+        take(tube())
+        monday = datetime(2026, 11, 23, 6, tzinfo=UTC)
+        take(tube(), at=monday)
+        assert str(report(store, LAST_WEEK, monday).weeks) == "2026-W47"
+
+    def test_a_message_without_a_date_counts_when_it_was_taken_in(
+        self, store: Store, take: Take
+    ) -> None:
+        take(tube(), at=None)
+        assert str(report(store).weeks) == "2026-W48"  # the clock of these tests: 25 November
+
+    def test_the_shops_clocks_part_the_weeks(self, store: Store, take: Take) -> None:
+        # Monday 16 November 05:59 UTC is Sunday 23:59 in Chicago (UTC-6 in winter)
+        border = datetime(2026, 11, 16, 5, 59, tzinfo=UTC)
+        take(tube(), at=border)
+        take(tube(), sender="bo@example.com", at=border + timedelta(minutes=1))
+        chicago = SHOP.model_copy(update={"time_zone": "America/Chicago"})
+        assert report(store, "2026-W46", shop=chicago).count.customers == 1
+        assert report(store, "2026-W47", shop=chicago).count.customers == 1
+        assert report(store, "2026-W47").count.customers == 2
+        assert report(store, "2026-W46..2026-W47", shop=chicago).count.customers == 2
+
+    def test_a_clock_change_loses_and_doubles_nothing(self, store: Store, take: Take) -> None:
+        # Chicago's clocks go back on Sunday 1 November 2026: 1:30 comes twice, 25 hours that day
+        first = datetime(2026, 11, 1, 6, 30, tzinfo=UTC)
+        for number in range(26):
+            take(tube(), sender=f"{number}@example.com", at=first + timedelta(hours=number))
+        chicago = SHOP.model_copy(update={"time_zone": "America/Chicago"})
+        # Monday begins at 06:00 UTC: 6:30 on the 1st to 5:30 on the 2nd are 24 hours
+        assert report(store, "2026-W44", shop=chicago).count.customers == 24
+        assert report(store, "2026-W45", shop=chicago).count.customers == 2
+
+
+class TestCounts:
+    def test_a_doubt_on_the_size_counts_apart_but_one_on_the_quantity_does_not(
+        self, store: Store, take: Take
+    ) -> None:
+        doubt = Doubt(field="wall", readings=(Decimal("2.4"), Decimal("2.5")), why="two ways")
+        count = Doubt(field="quantity", readings=("1", "2"), why="two ways")
+        take(tube(doubts=(doubt,)), tube(doubts=(count,)))
+        found = report(store).count
+        assert [s.requests for s in found.sizes] == [1]
+        assert [s.requests for s in found.doubtful] == [1]
+
+    def test_until_a_person_settles_it(self, store: Store, take: Take) -> None:
+        doubt = Doubt(field="wall", readings=(Decimal("2.413"), Decimal("2.5")), why="two ways")
+        number = take(tube(doubts=(doubt,)))
+
+        def again(message: Message, sizes: tuple[SizeRequest, ...]) -> Result:
+            assessments = tuple(assess(one, SHOP) for one in sizes)
+            return Result(message=message, kind=Kind.SIZES, why_kind="", assessments=assessments)
+
+        desk.correct(store, number, {"wall": Decimal("2.413")}, 0, again, "Ann")
+        found = report(store)
+        assert ([s.requests for s in found.count.sizes], found.count.doubtful) == ([1], ())
+
+    @pytest.mark.parametrize(
+        ("one", "other", "customers"),
+        [
+            ({"sender": "ada@example.com"}, {"sender": "ADA@Example.com"}, 1),
+            ({"sender": ""}, {"sender": ""}, 2),  # nobody says that they are one
+            # a web form writes for many: whom to answer tells them apart
+            (
+                {"sender": "form@shop.example.com", "reply_to": Address(name="", address="a@b.c")},
+                {"sender": "form@shop.example.com", "reply_to": Address(name="", address="d@e.f")},
+                2,
+            ),
+            # notes from the shop's own counter, each for somebody else
+            (
+                {"sender": "sales@fernhollow.example.com"},
+                {"sender": "sales@fernhollow.example.com"},
+                2,
+            ),
+        ],
     )
-    now = report(asking(1, at=NOW))
-    assert (now.count.week, now.why_week) == (Week(2026, 48), "this week")
-    empty = report()
-    assert (empty.count.week, empty.why_week) == (Week(2026, 48), "this week")
-    asked_for = report(asking(1), week=Week(2026, 3))
-    assert (asked_for.count.requests, asked_for.why_week) == (0, "as asked")
+    def test_who_is_one_customer(
+        self,
+        store: Store,
+        take: Take,
+        one: dict[str, object],
+        other: dict[str, object],
+        customers: int,
+    ) -> None:
+        take(tube(), **one)
+        take(tube(), **other)
+        found = report(store).count
+        assert (found.requests, found.customers) == (2, customers)
+
+    def test_what_waits_is_counted_over_all_weeks(self, store: Store, take: Take) -> None:
+        take(tube(), at=datetime(2026, 10, 1, tzinfo=UTC))
+        take(tube(needed_by=datetime(2026, 12, 1).date()))
+        desk.set_aside(store, take(tube()), "Ann", "answered by phone")
+        waits = report(store).waiting
+        # 25 November and a week: 2 December
+        assert (waits.messages, waits.urgent) == (2, 1)
+        assert waits.oldest == datetime(2026, 10, 1, tzinfo=UTC)
+
+    def test_response_times_are_those_of_first_replies(self, store: Store, take: Take) -> None:
+        for number, hours in enumerate((2, 5, 50), start=1):
+            take(tube())
+            with store.writing() as book:
+                for later in (0, 100):
+                    after = timedelta(hours=hours + later)
+                    book.add_reply(
+                        number,
+                        Reply(
+                            message_id=f"r{number}{later}", sent_at=IN_47 + after, after=after,
+                            draft_number=None, likeness=None, body="",
+                        ),
+                    )  # fmt: skip
+        found = report(store).response
+        assert found is not None
+        assert (found.answered, found.median, found.slowest) == (
+            3,
+            timedelta(hours=5),
+            timedelta(hours=50),
+        )
+        assert report(store, "2026-W48").response is None  # only second replies came then
+
+    def test_corrections_tell_how_the_figure_was_written(self, store: Store, take: Take) -> None:
+        evidence = Evidence(field="wall", start=0, end=5, surface="13 ga", how="gauge, BWG")
+        number = take(tube(evidence=(evidence,)))
+
+        def again(message: Message, _: tuple[SizeRequest, ...]) -> Result:
+            return Result(message=message, kind=Kind.SIZES, why_kind="")
+
+        desk.correct(store, number, {"wall": Decimal("2.1"), "od": Decimal(45)}, 0, again, "Ann")
+        found = report(store, "2026-W48").corrections  # when it was corrected
+        assert found.inquiries == 1
+        assert found.fields == {("wall", "gauge"): 1, ("od", "not read"): 1}
+
+    def test_questions_that_no_answer_fits_are_told_by_inquiry(
+        self, store: Store, take: Take
+    ) -> None:
+        take(tube(), questions=(Question(surface="who?"), Question(surface="p?", answer="price")))
+        take(tube())
+        assert report(store).open_questions == {1: 1}
+
+    def test_declines_by_how_far_they_were_out(self, store: Store, take: Take) -> None:
+        # limits: wall factor 30, D of bend 2.5. 50/1.6 = 31.25; 50/1.25 = 40; exactly 32: 48/1.5
+        take(tube("50", "1.6", "150"), tube("50", "1.25", "150"), tube("48", "1.5", "144"))
+        take(tube("50", "2", "100"))  # 25, 2 D
+        take(tube("50", "1", "50"))  # 50, 1 D: both
+        take(tube("50", "2", "125"))  # exactly 2.5 D: no decline
+        found = report(store).declines
+        assert (found.total, found.too_thin, found.too_tight, found.both) == (5, 3, 1, 1)
+        steps = [(int(s.limit), s.would_pass) for s in found.wall_factor_steps]
+        assert steps == [(32, 2), (40, 3)]
+        assert [(s.limit, s.would_pass) for s in found.d_of_bend_steps] == [(Decimal("2.0"), 1)]
+        assert "of 5, would pass: 2 at wall factor 32" in report_text(report(store))
 
 
-def test_a_message_without_a_date_counts_when_it_was_taken_in() -> None:
-    assert report(asking(1, tube(), at=None)).count.week == Week(2026, 48)
+class TestDemand:
+    def test_what_the_shelf_lacks_is_to_be_made(self, store: Store, take: Take) -> None:
+        take(tube("60", "3", "180"))  # bore 54, less 0.1 to 0.3: 53.7 to 53.9
+        take(tube("60.1", "3", "180"), sender="bo@example.com")  # 53.8 to 54.0
+        take(tube("60", "3", "180"), sender="bo@example.com")
+        take(tube("30", "2", "90"), sender="cy@example.com")  # 26: 25.7 to 25.9
+        take(tube(), sender="di@example.com")  # FM-1750-095 is on the shelf
+        found = report(store).demand
+        assert found.customers == 3
+        assert [plan.customers for plan in found.plans] == [2, 3]
+        first = found.plans[0].mandrels[0]
+        assert (first.low_mm, first.high_mm) == (Decimal("53.8"), Decimal("53.9"))
+
+    def test_what_came_onto_the_shelf_since_is_not_lacking(self, store: Store, take: Take) -> None:
+        take(tube("60", "3", "180"))
+        (one, *_) = sample_shop().catalogue
+        new = one.model_copy(
+            update={
+                "part": "NEW", "tube_od_mm": Decimal(60), "tube_wall_min_mm": Decimal(3),
+                "tube_wall_max_mm": Decimal(3), "mandrel_diameter_mm": Decimal("53.8"),
+                "balls": 3, "clr_min_mm": Decimal(100), "clr_max_mm": Decimal(300), "on_hand": 1,
+            }
+        )  # fmt: skip
+        later = SHOP.model_copy(update={"catalogue": (*SHOP.catalogue, new)})
+        assert report(store).demand.customers == 1
+        assert report(store, shop=later).demand.customers == 0
+
+    def test_who_means_to_buy_outweighs_who_just_asks(self, store: Store, take: Take) -> None:
+        take(tube("60", "3", "180"), sender="a@example.com", body="just curious what one costs")
+        take(tube("60", "3", "180"), sender="b@example.com")
+        take(tube("30", "2", "90"), sender="c@example.com", body="I'd like to order one")
+        plan = report(store).demand.plans[0]
+        # 3 against 1 + 1 (the sample shop's weights)
+        assert {need.customer for need in plan.mandrels[0].serves} == {"c@example.com"}
+
+    def test_doubtful_and_open_requests_are_told_and_not_counted(
+        self, store: Store, take: Take
+    ) -> None:
+        doubt = Doubt(field="wall", readings=(Decimal("3"), Decimal("3.2")), why="two ways")
+        take(tube("60", "3", "180", doubts=(doubt,)))
+        found = report(store).demand
+        assert (found.customers, found.unsettled, found.plans) == (0, 1, ())
+
+    def test_dies_missing_most_come_first(self, store: Store, take: Take) -> None:
+        take(tube(clr="140"))
+        take(tube(clr="140.2"), sender="bo@example.com")  # the same die, read off a drawing
+        take(tube("60", "3", "180"), sender="cy@example.com")
+        take(tube(clr="133.35"), sender="di@example.com")  # FD-1750-525 is there
+        dies = report(store).demand.dies
+        assert [(float(d.od_mm), float(d.clr_mm), d.customers) for d in dies] == [
+            (44.45, 140, 2),
+            (60, 180, 1),
+        ]
 
 
-def test_an_address_is_one_customer_whatever_its_capitals() -> None:
-    count = report(asking(1, tube()), asking(2, tube(), sender="ADA@Example.com")).count
-    assert (count.requests, count.customers) == (2, 1)
+class TestForms:
+    def test_the_json_names_every_kind_and_decision_even_at_zero(
+        self, store: Store, take: Take
+    ) -> None:
+        take(tube())
+        take(tube("44.5", "2.41", "133"), at=IN_47 - timedelta(weeks=1))
+        take(tube("44.45", "2.413", "133.35"))
+        out = json.loads(as_json(report(store)))
+        assert (out["week"], out["from"], out["to"]) == ("2026-W47", "2026-11-16", "2026-11-22")
+        assert out["messages"] == {"sizes": 2, "question": 0, "other": 0, "automatic": 0}
+        assert out["outcomes"] == {"stock": 2, "custom-make": 0, "decline": 0, "ask": 0}
+        assert out["sizes"] == [
+            {
+                "shape": "round",
+                "od_mm": 44.45,
+                "wall_mm": 2.413,
+                "clr_mm": 133.35,
+                "material": "carbon_steel",
+                "requests": 2,
+                "customers": 1,
+                "outcomes": {"stock": 2, "custom-make": 0, "decline": 0, "ask": 0},
+                "customers_in_weeks_before": [0, 0, 0, 1],
+            }
+        ]
+        assert (out["doubtful"], out["incomplete"], out["waiting"]) == ([], 0, 3)
+        assert out["trend"][-1] == {"week": "2026-W47", "requests": 2, "customers": 1}
+
+    def test_the_csv_has_the_figures_of_the_json(self, store: Store, take: Take) -> None:
+        take(tube("60", "3", "180"))
+        rows = list(csv.DictReader(io.StringIO(as_csv(report(store)))))
+        told = {(row["section"], row["item"], row["figure"]): row["value"] for row in rows}
+        assert told["sizes", "1", "od_mm"] == "60.0"
+        assert told["sizes", "1 outcomes", "custom-make"] == "1"
+        assert told["requests", "", "requests"] == "1"
+        # bore 54 less 0.3
+        assert told["demand", "plans 1 mandrels 1", "diameter_low_mm"] == "53.7"
+
+    @pytest.mark.parametrize("form", [as_json, as_csv, as_html, report_text])
+    def test_names_are_told_only_when_asked_for(
+        self, store: Store, take: Take, form: Callable[..., str]
+    ) -> None:
+        take(tube("60", "3", "180"), sender="carla@example.com")
+        assert "carla" not in form(report(store))
+        assert "carla@example.com" in form(report(store), names=True)
+
+    def test_a_name_is_no_formula_for_a_spreadsheet(self, store: Store, take: Take) -> None:
+        take(tube(), sender="=cmd|' /c calc'!a1@example.com")
+        rows = csv.reader(io.StringIO(as_csv(report(store), names=True)))
+        names = [row[3] for row in rows if "cmd" in row[3]]
+        assert names
+        assert all(name.startswith("'=") for name in names)
+
+    def test_a_name_is_no_mark_up_for_a_browser(self, store: Store, take: Take) -> None:
+        take(tube("60", "3", "180"), sender="<script>alert(1)</script>@example.com")
+        page = as_html(report(store), names=True)
+        assert "<script" not in page
+        assert "&lt;script" in page
+
+    def test_the_text_says_the_week_and_the_size_in_both_units(
+        self, store: Store, take: Take
+    ) -> None:
+        take(tube())
+        text = report_text(report(store))
+        assert text.startswith("Week 2026-W47, 16 to 22 November 2026 (the latest week")
+        assert "1.75 × 0.095 × 5.25 in" in text
+        assert "44.45 × 2.413 × 133.35 mm" in text
+        assert "1 request from 1 customer\n" in text
+        assert max(map(len, text.splitlines())) <= 100
+
+    def test_an_empty_week_reads_plainly(self, store: Store) -> None:
+        lines = report_text(report(store, "2026-W53")).splitlines()
+        assert lines == [
+            "Week 2026-W53, 28 December 2026 to 3 January 2027 (as asked; UTC)",
+            "",
+            "messages  0 (none)",
+            "sizes     0 requests from 0 customers",
+            "answers   none",
+            "waiting   0 messages, of this or any other week",
+        ]
+
+    @pytest.mark.parametrize("week", ["2026-W47", "2026-W53"])  # one request, and none
+    def test_the_page_needs_nothing_from_outside(self, store: Store, take: Take, week: str) -> None:
+        take(tube("60", "3", "180"))
+        page = as_html(report(store, week))
+        parser = _Links()
+        parser.feed(page)
+        assert parser.links == []
+        assert not re.search(r"url\((?!#)|@import|<script", page)
+
+    def test_with_matplotlib_the_pictures_are_inside(self, store: Store, take: Take) -> None:
+        pytest.importorskip("matplotlib", reason="the pictures need the extra 'charts'")
+        take(tube("60", "3", "180"))
+        page = as_html(report(store))
+        assert page.count("<svg ") == 4
+        assert "pictures are missing" not in page
+        assert page == as_html(report(store))  # the same figures, the same page
+
+    def test_without_it_the_page_has_its_tables_and_says_so(
+        self, store: Store, take: Take, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        take(tube("60", "3", "180"))
+        monkeypatch.setitem(__import__("sys").modules, "matplotlib", None)
+        assert report_charts.pictures(report(store)) is None
+        page = as_html(report(store))
+        assert "<svg" not in page
+        assert page.count("The pictures are missing: they need matplotlib") == 1
+        assert "60 × 3 × 180 mm" in page
+        assert "1 custom make" in page
 
 
-def test_messages_without_an_address_are_customers_of_their_own() -> None:
-    count = report(asking(1, tube(), sender=""), asking(2, tube(), sender="")).count
-    assert count.customers == 2
+class _Links(HTMLParser):
+    """What a page would fetch."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.links: list[str] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        for name, value in attrs:
+            if name in ("src", "href", "xlink:href", "data") and not (value or "").startswith("#"):
+                self.links.append(f"{tag} {name}={value}")
 
 
-def test_a_doubt_on_the_size_counts_apart_but_one_on_the_quantity_does_not() -> None:
-    count = report(asking(1, tube(doubt="wall"), tube(doubt="quantity"))).count
-    assert [s.requests for s in count.sizes] == [1]
-    assert [s.requests for s in count.doubtful] == [1]
+def test_a_decision_is_a_decision() -> None:
+    """The figures above rest on these: what the sample shop says of the tubes."""
+    decisions = {
+        ("44.45", "2.413", "133.35"): Decision.STOCK,
+        ("60", "3", "180"): Decision.CUSTOM_MAKE,
+        ("30", "2", "90"): Decision.CUSTOM_MAKE,
+        ("50", "1.6", "150"): Decision.DECLINE,
+        ("50", "2", "125"): Decision.CUSTOM_MAKE,
+    }
+    for size, decision in decisions.items():
+        assert assess(tube(*size), SHOP).decision is decision
 
 
-def test_what_waits_is_counted_over_all_weeks() -> None:
-    earlier = datetime(2026, 10, 1, tzinfo=UTC)
-    counted = report(asking(1), asking(2, at=earlier), asking(3, state=State.APPROVED))
-    assert counted.waiting == 2
-    assert counted.kinds == Counter({Kind.SIZES: 2})
+def test_the_report_reads_narrow_rows_only(store: Store, take: Take) -> None:
+    """Whole assessments and messages of two years can't be read in a few seconds."""
+    from sqlalchemy import event
 
+    take(tube())
+    said: list[str] = []
 
-def test_the_json_names_every_kind_and_decision_even_at_zero() -> None:
-    out = json.loads(as_json(report(asking(1, tube()), asking(2, tube("44.5", "2.41")))))
-    assert (out["week"], out["from"], out["to"]) == ("2026-W47", "2026-11-16", "2026-11-22")
-    assert out["messages"] == {"sizes": 2, "question": 0, "other": 0, "automatic": 0}
-    assert out["outcomes"] == {"stock": 2, "custom-make": 0, "decline": 0, "ask": 0}
-    assert out["sizes"] == [
-        {
-            "shape": "round",
-            "od_mm": 44.45,
-            "wall_mm": 2.413,
-            "clr_mm": 133.35,
-            "material": "carbon_steel",
-            "requests": 2,
-            "customers": 1,
-            "outcomes": {"stock": 2, "custom-make": 0, "decline": 0, "ask": 0},
-        }
-    ]
-    assert (out["doubtful"], out["incomplete"], out["waiting"]) == ([], 0, 2)
+    def hear(_c: object, _cursor: object, statement: str, *_: object) -> None:
+        said.append(statement)
 
-
-def test_the_text_says_the_week_and_the_size_in_both_units() -> None:
-    text = report_text(report(asking(1, tube())))
-    assert text.startswith("Week 2026-W47, 16 November to 22 November 2026 (the latest week")
-    assert "1.75 × 0.095 × 5.25 in" in text
-    assert "44.45 × 2.413 × 133.35 mm" in text
-    assert max(map(len, text.splitlines())) <= 100
-
-
-def test_an_empty_week_reads_plainly() -> None:
-    lines = report_text(report(week=Week(2026, 53))).splitlines()
-    assert lines == [
-        "Week 2026-W53, 28 December to 03 January 2027 (as asked; UTC)",
-        "",
-        "messages  0 (none)",
-        "sizes     0 requests from 0 customers",
-        "answers   none",
-        "waiting   0 messages, of this or any other week",
-    ]
+    engine = store._place.engine
+    event.listen(engine, "before_cursor_execute", hear)
+    try:
+        report(store)
+    finally:
+        event.remove(engine, "before_cursor_execute", hear)
+    assert any("FROM asked JOIN tally" in one for one in said)
+    assert len(said) < 20  # however many requests there are
+    for wide in ("assessments", "message.message", "draft.body", "reply.body"):
+        assert not any(wide in one for one in said)
