@@ -169,8 +169,8 @@ def take_back(args: argparse.Namespace, shop: Shop, store: Store) -> None:
     if not any_outdated(store):
         return
     try:
-        with _target(args, shop) as target:
-            for sentence in take_back_outdated(store, target):
+        with target_of(args, shop) as where:
+            for sentence in take_back_outdated(store, where):
                 print(printable(sentence))
     except (DeskError, OSError) as error:
         complain(f"an outdated draft could not be looked at: {error}")
