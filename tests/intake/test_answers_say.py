@@ -13,7 +13,9 @@ import pytest
 from .answer_figures import FIGURES, TOLD, said
 
 
-@pytest.mark.parametrize(("name", "words", "figure"), FIGURES, ids=lambda v: str(v)[:50])
+@pytest.mark.parametrize(
+    ("name", "words", "figure"), FIGURES, ids=[f"{name}-{words[:40]}" for name, words, _ in FIGURES]
+)
 def test_a_figure_is_the_engines(name: str, words: str, figure: Callable[[], str]) -> None:
     assert words.format(figure()) in " ".join(said(name).split())
 
