@@ -88,6 +88,7 @@ def _take_burst(
 ) -> TakenChat:
     came = frozenset(line.key for line in lines)
     with store.writing() as book:
+        book.begin_collecting()
         fresh, known = [], []
         for line in lines:
             found = book.known_line(line)

@@ -150,8 +150,8 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     if cue.role == "noise":
         if passed & _COPULA and _is_complement(layout, at):
             return None
-        if passed & _LOOSE:
-            return None  # "bends in 2 inch sch 40"
+        if passed & _LOOSE or ("of" in passed and layout.tokens[at].text.startswith("wall ")):
+            return None  # "bends in 2 inch sch 40", "the wall factor of 1.75 x .083"
         if cue.side == "before" and passed - _NUMBERED:
             return None  # "the radius in our drawing is 130 mm": not drawing 130
     if cue.role == "id" and "of" in passed:

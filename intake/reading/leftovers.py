@@ -17,11 +17,14 @@ from .roles import NOMINAL_ROLES, RADIUS_ROLES, Role
 _TAKEN = "taken for the {}, though no word says what it is"
 _NAMES: dict[Role, str] = {"od": "OD", "wall": "wall", "radius": "radius"}
 _BENT = whole_words(
-    r"radi(?:us|i|en) | bend(?:s|ing)? | bent | dies? | former | curve[ds]? | rayon | cintr\w+",
+    r"radi(?:us|i|en) | bend(?:s|ing)? | bent | curving | dies? | former | curve[ds]? | rayon",
+    r"cintr\w+",
     r"raggio | curva\w* | radio | doblad\w+ | bieg\w+ | bogen | gebogen | straal | buig\w+ | bocht",
 )
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
+_NEAR = 16
+"""Characters before a figure in which a word of bending speaks of it."""
 
 
 def assign_leftovers(layout: Layout) -> None:
@@ -33,7 +36,12 @@ def assign_leftovers(layout: Layout) -> None:
         walls = [f for f in figures if f.role == "wall"]
         radii = [f for f in figures if f.role in RADIUS_ROLES]
         if walls or radii:
-            _take(layout, figures, "od", lambda f: _is_tube(f, walls, radii))
+            _take(
+                layout,
+                figures,
+                "od",
+                lambda f: _is_tube(f, walls, radii) and not _is_bent(layout, f),
+            )
         tubes = [f for f in figures if f.role == "od"]
     if len(tubes) != 1 or tubes[0].shape:
         return
@@ -57,6 +65,12 @@ def _take(
     if len(found) == 1 and not layout.tokens[found[0].token].cues:
         found[0].give(role, "place")
         found[0].notes.append(_TAKEN.format(_NAMES[role]))
+
+
+def _is_bent(layout: Layout, figure: Figure) -> bool:
+    """'curving three inches from its spine': a word of bending right before the figure."""
+    before = layout.text[max(0, figure.start - _NEAR) : figure.start].casefold()
+    return _BENT.search(before) is not None
 
 
 def _mm(figure: Figure) -> Decimal | None:

@@ -60,8 +60,9 @@ def _hear_later(layout: Layout) -> None:
         if layout.says(sentence, _LATER):
             words = _LATER.search(layout.sentence_text(sentence))
             place = layout.sentence_start(sentence) + (words.start() if words else 0)
-            for figure in figures:
-                if figure.start < place:
+            named = [figure for figure in figures if figure.start < place]
+            for figure in named:
+                if figure.line == named[-1].line:  # not the other lines of a list
                     _put_off(figure)
 
 

@@ -20,10 +20,8 @@ LEFT_OUT_FAULTS: dict[str, str] = {
     "dev/mt-115.eml wall": "'t', and on the next line the number of a list: a wall",
     "dev/mt-116.eml od": _NO_SIGN,
     "dev/mt-122.eml od": "'(outside/inside)' behind a bore alone makes it the OD",
-    "dev/mt-201.eml clr": _EMPTY_LABEL,
     "dev/mt-207.eml od": _NO_SIGN,
     "dev2/boatrail-2.eml od": _EMPTY_LABEL,
-    "dev2/dutch-2.eml od": "5/4 inch of 'verwarmingsbuis', the name of a pipe, is taken for its OD",
     "dev2/france-3.eml od": "bore x OD without the OD: the bore is taken for it",
     "dev2/hvac-1.eml od": _EMPTY_LABEL,
     "dev2/hvac-1.eml wall": "a roughness of .0005 is taken for the wall",
@@ -38,6 +36,7 @@ LEFT_OUT_FAULTS: dict[str, str] = {
 _THIRD_IN_INCHES = "a radius told by its place only is taken in mm, in inches not"
 _SIDE_BY_SIDE = "two mm figures side by side are not OD and wall, as two in inches are"
 OTHER_UNIT_FAULTS: dict[str, str] = {
+    "dev/us-106.eml": "'everything we run is .065 304' is a wall, '1.651 mm 304' is none",
     "dev/mt-215.eml": _THIRD_IN_INCHES,
     "dev/us-207.eml": _SIDE_BY_SIDE,
     "dev2/estimator-1.eml": _THIRD_IN_INCHES,
