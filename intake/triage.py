@@ -12,6 +12,8 @@ from .reading.staying import without_reliance
 
 __all__ = ["Found", "automatic", "classify"]
 
+_COUNTED = 8.0
+"""A whole size, mandrels counted: a question beside it changes nothing."""
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
 _ANSWERED = 5.0
@@ -94,7 +96,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
     # "My drawing says R80. Is that to the inside?" has no tube yet.
     example = found.radius_only and question.weight > 0
     spoken_of = errand.only_mentioned or not errand.specified or example
-    if errand.sizes and not errand.wants_knowledge and not spoken_of:
+    counted = found.whole and tooling.weight >= _COUNTED
+    if errand.sizes and (counted or not errand.wants_knowledge) and not spoken_of:
         return Kind.SIZES, tooling.why
     if question.weight:
         return Kind.QUESTION, question.why

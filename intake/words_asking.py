@@ -11,7 +11,8 @@ ASKS_PRICE = (
     r"(?<!your )(?<!the )(?<!that )(?<!our )(?<!my )(?<!this )(?<!last )(?<!previous )(?<!a )"
     r"\b(?:re-?)?quote\b(?! (?:no|number|#|\d{3,}\b(?!\.)|ref|dated|you|from you|was|is|above|"
     r"and|q-?\d))|\bquotes? (?:for|on|me|us|due|please)\b",
-    r"\b(?:need|send|get|want|give|waiting (?:on|for)|await(?:ing)?|expect(?:ing)?|provide|"
+    r"(?<!do you )(?<!would you )(?<!must i )\b(?:need|send|get|want|give|waiting (?:on|for)|"
+    r"await(?:ing)?|expect(?:ing)?|provide|"
     r"submit|request|make)\b[^.?\n]{0,25}\bquot(?:e|es|ation)\b(?! (?:no|number|#|received|"
     r"was))|\bfor (?:a )?(?:formal )?quotation\b",
     r"\brequest (?:you )?(?:for |to )?(?:quot|price|a price|proposal)|\brf[qp]\b(?! matching)",
@@ -27,7 +28,8 @@ ASKS_PRICE = (
     r"(?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|\b(?:inform|advise|tell|know|give|send|"
     r"need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|\b(?:number|figure|ballpark) (?:on|for) (?:a|"
     r"an|one|the|two|\d)\b",
-    r"\bhow much\b|\bhow many (?:dollars|bucks|euros?)\b|\bwhat (?:do )?(?:i|we)(?:'d|’d| would|"
+    r"\bhow much\b(?! (?:smaller|bigger|larger|less|more|clearance|play|room|wear|springback))|"
+    r"\bhow many (?:dollars|bucks|euros?)\b|\bwhat (?:do )?(?:i|we)(?:'d|’d| would|"
     r"'ll| will)? owe\b|\bknow the damage\b|\bwhat(?:'s|’s| is) an? new (?:one|mandrel)\b|\b(?:and|"
     r"with) (?:the|a|your) bill\b|\b(?:was|wie ?viel) (?:schulde|bin) ich\b|\bcombien (?:je )?vous "
     r"dois\b|\bcu[áa]nto le(?:s)? debo\b|\bquanto (?:vi|le) devo\b|\bwat ben "

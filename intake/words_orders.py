@@ -34,6 +34,9 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\bfaktur[aęy]\b|\bprzelew|\bfaktura\b|\bbetalning\b|\bfatura\b|\bzapłaci|\bbetalat"),
     )),
     Elsewhere("an order in hand: where it is", (
+        (5, r"\b(?:order|po|p\.o\.|job|bestellung|commande|pedido|ordine)\s?(?:no\.?|#|nr\.?)?\s?"
+            r"\d{3,}\b[^.?\n]{0,24}\b(?:ships?|where is it|late|due|you said|status|delayed)\b|"
+            r"\byou said (?:\w+ ){1,2}(?:weeks?|days?)\b|\bon week (?:two|three|four|five|\d)\b"),
         (5, r"\bwhere(?:'s| is|s|’s) (?:my|our|the) (?:\w+ ){0,2}(?:order|mandrels?|parcel|"
             r"package|shipment|stuff|tool(?:ing)?|po)\b|\btracking\b"),
         (5, r"\b(?:has|have|did) (?:it|they|this|that|my|our|the|order|po|\w-?\d+)\b[^.?\n]{0,50}"
