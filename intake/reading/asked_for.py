@@ -67,6 +67,12 @@ _SEVERAL = whole_words(
     "due | tre | anche",
     "elk | elke | beide | twee | drie | ook | and one | plus | combinations? | separate(?:ly)?",
 )
+_OF_OTHER_THINGS = re.compile(
+    r"\s(?:the |our |all |both |my |die |les |los |i |de )?(?:dies?|formers?|benders?|wipers?|tube"
+    r"|machine|clamps?|stock|drawings?|tooling|biegeformen|matrices|matrici|mallen)\b",
+    re.IGNORECASE,
+)
+"""'We already have the dies': no size is meant."""
 _OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
 
 
@@ -220,5 +226,6 @@ def _takes_back(layout: Layout) -> bool:
         return False
     return any(
         not _OF_NO_SIZE.search(layout.text[max(0, words.start() - 12) : words.start()])
+        and not _OF_OTHER_THINGS.match(layout.text, words.end())
         for words in _TAKES_BACK.finditer(layout.text)
     )

@@ -121,12 +121,20 @@ def _small_first(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
         set_role(second, "od")
         return
     set_role(first, "od")
+    spoken = second.number.style == "speech" and second.unit is None
+    if spoken and first.unit == "in" and _is_thousandths(first, second):
+        set_role(second, "wall")  # "inch and a half by ninety-five"
     if second.role is None:
         if b / a <= 8 and second.unit == first.unit and second.number.style != "integer":
             set_role(second, "radius")
             second.notes.append("the second figure may be the radius or a length")
         else:
             set_role(second, "noise")
+
+
+def _is_thousandths(first: Figure, second: Figure) -> bool:
+    """Whether the second figure, in thousandths of an inch, is a wall of the first."""
+    return 20 <= second.number.value <= 250 and second.number.value < first.number.value * 400
 
 
 def _is_thin(first: Figure, a: Decimal, b: Decimal) -> bool:

@@ -74,6 +74,9 @@ _MEASURED_INSIDE = re.compile(
 _OUTSIDE_AFTER = re.compile(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = re.compile(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
+_DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
+_ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
+_ER_RADIUS = re.compile(r"^er\s+(?:biege)?radi(?:us|en)")
 _ER_WALL = re.compile(r"^er\s+wand")
 _TO_EDGE_AFTER = re.compile(
     UNIT
@@ -136,6 +139,10 @@ _RADIUS_GIVEN = (
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
     _hear_pairs(layout)
+    for figure in reversed(layout.figures):
+        before = layout.before(figure)
+        if before is not None and _is_listed_angle(layout, before, figure):
+            before.give("noise", "cue")  # "60 and 30 deg"
     for figure in layout.figures:
         if figure.role is None and not figure.negated and _may_be_heard(layout, figure):
             role = _role(layout, figure)
@@ -145,6 +152,17 @@ def hear_phrases(layout: Layout) -> None:
             cut = role == "noise" and after is not None and after.link in LISTED
             if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
+
+
+def _is_listed_angle(layout: Layout, before: Figure, figure: Figure) -> bool:
+    """Whether a bare number is joined to one that is said to be degrees, or to a further one."""
+    degrees = (figure.unit or "").startswith(_DEGREES) or (
+        figure.unit is None and figure.how == "cue" and figure.role == "noise"
+    )
+    if not degrees or before.role is not None or before.unit is not None:
+        return False
+    joint = layout.text[before.end : figure.start].strip().casefold()
+    return before.number.style == "integer" and joint in _ANDS and before.number.value <= 180
 
 
 def _may_be_heard(layout: Layout, figure: Figure) -> bool:
@@ -177,6 +195,8 @@ def _hear_pairs(layout: Layout) -> None:
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
     if _OF_A_SIZE.match(after) and figure.unit is None:
+        if _ER_RADIUS.match(after):
+            return "radius"
         return "wall" if _ER_WALL.match(after) else "od"
     if stands_beside(layout, figure, before, after):
         return "noise"

@@ -7,6 +7,8 @@ import re
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
+_FINISH = re.compile(r"^\s?(?:µm\s?|um\s?)?ra\b|^\s?hundred (?:block|and)\b")
+"""'0.8 Ra': how smooth it is."""
 UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
 """A unit that may stand between a number and the words behind it."""
 _RADIUS_WORD = whole_words(
@@ -109,6 +111,7 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
     """Whether the words around a figure, casefolded, say that it measures another thing."""
     return (
         _is_angle(figure, before, after)
+        or _FINISH.match(after) is not None
         or _is_temper(layout, figure, before)
         or _is_length(layout, figure, before, after)
         or _is_of_machine(before, after)

@@ -11,7 +11,6 @@ import sys
 from collections import Counter
 from pathlib import Path
 
-import psycopg
 import pytest
 
 from bendreply.intake import desk, store_server
@@ -165,6 +164,7 @@ def test_the_whole_way_by_commands_and_the_password_is_nowhere(
     kept = [path.read_bytes() for path in shop.rglob("*") if path.is_file()]
     assert not any(PASSWORD.encode() in one for one in kept)
     assert PASSWORD not in printed
+    psycopg = pytest.importorskip("psycopg", reason="needs the extra postgres")
     with psycopg.connect(database_url) as connection:
         tables = connection.execute(
             "SELECT table_name FROM information_schema.tables WHERE table_schema = 'public'"
