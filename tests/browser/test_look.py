@@ -48,6 +48,19 @@ def test_on_paper_nothing_is_left_of_what_only_a_screen_needs(windows: Windows, 
     assert field.is_visible() is (what == "#quantity-1")
 
 
+@pytest.mark.parametrize("path", ["/", "/inquiry/1"])
+def test_on_a_phone_what_is_tapped_is_large_enough(windows: Windows, path: str) -> None:
+    # WCAG 2.2, 2.5.8: 24 px, but for links within a sentence, as the figures are.
+    tab = windows.new(viewport=PHONE, is_mobile=True)
+    tab.goto(path)
+    tapped = tab.locator("button:visible, summary:visible, nav a:visible, a.open:visible")
+    assert tapped.count() > 5
+    for one in tapped.all():
+        box = one.bounding_box()
+        assert box is not None
+        assert box["height"] >= 24 or one.get_attribute("class") == "first", one.inner_text()
+
+
 def test_on_a_phone_each_answer_begins_a_line(windows: Windows) -> None:
     tab = windows.new(viewport=PHONE, is_mobile=True)
     tab.goto("/")
