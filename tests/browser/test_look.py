@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from bendreply.intake import desk
+from bendreply.intake.cli import main
 from bendreply.intake.model import Address
 
 from ..intake.conftest import made_result
+from ..intake.mailbox.mails import mail
 from ..servers.page import Page
 from .conftest import PHONE, Windows
 
@@ -46,6 +50,26 @@ def test_on_paper_nothing_is_left_of_what_only_a_screen_needs(windows: Windows, 
         assert field.get_attribute("value") == ("1" if what == "#quantity-1" else "")
     tab.emulate_media(media="print")
     assert field.is_visible() is (what == "#quantity-1")
+
+
+def test_a_figures_name_stays_in_one_piece_where_lines_break(
+    windows: Windows, page: Page, tmp_path: Path
+) -> None:
+    spoken = (
+        "Talking this into the phone. After one mandrel, inch and three quarter by ninety five "
+        "wall, chromoly, on a five and a quarter inch center line radius."
+    )
+    (tmp_path / "5.eml").write_bytes(mail("al", spoken))
+    assert main(["--shop", str(page.folder), "collect", str(tmp_path / "5.eml")]) == 0
+    tab = windows.new()
+    tab.goto("/inquiry/5")
+    for width in (*range(940, 1280, 20), PHONE["width"]):
+        tab.set_viewport_size({"width": width, "height": 900})
+        pieces = tab.evaluate(
+            "[...document.querySelectorAll('.letter rt')].map(one => one.getClientRects().length)"
+        )
+        assert len(pieces) >= 4
+        assert set(pieces) == {1}, width
 
 
 @pytest.mark.parametrize("path", ["/", "/inquiry/1"])
