@@ -72,7 +72,7 @@ class ChangedMeanwhileError(DeskError):
             at = f"{change.at.astimezone(UTC):%Y-%m-%d %H:%M} UTC"
             what = f" ({change.what}, {change.who}, {at})"
         return cls(
-            f"inquiry {number} was changed by somebody else meanwhile{what}: look at it again; "
+            f"inquiry {number} was changed meanwhile{what}: look at it again; "
             "nothing was changed now"
         )
 

@@ -59,7 +59,7 @@ def engine_for(url: sa.URL, password: str | None) -> Engine:
         )
     except ModuleNotFoundError as error:
         raise StoreError(
-            "a store on PostgreSQL needs the package psycopg: install bendreply[postgres]"
+            "a store on PostgreSQL needs the package psycopg: pip install 'psycopg[binary]'"
         ) from error
 
     @sa.event.listens_for(engine, "connect")

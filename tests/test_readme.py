@@ -167,3 +167,20 @@ def test_every_file_that_is_linked_is_there(document: str) -> None:
 def test_the_version_has_an_entry_in_the_changelog() -> None:
     changelog = (TOP / "CHANGELOG.md").read_text("utf-8")
     assert f"## {PROJECT['version']}" in changelog
+
+
+def test_nothing_tells_people_to_fetch_bendreply_from_an_index() -> None:
+    # It is on none: whoever follows such a line gets an error, or a stranger's package.
+    told = {"README.md": README} | {
+        str(file.relative_to(TOP)): file.read_text("utf-8")
+        for part in ("intake", "rules")
+        for file in (TOP / part).rglob("*.py")
+    }
+    fetching = re.compile(r"pip install '?\"?bendreply\b|bendreply\[")
+    assert [name for name, text in told.items() if fetching.search(text)] == []
+
+
+def test_each_heading_of_the_readme_stands_apart() -> None:
+    lines = README.split("\n")
+    headings = [at for at, line in enumerate(lines) if re.match("##+ ", line)]
+    assert [lines[at] for at in headings if lines[at - 1]] == []

@@ -28,7 +28,7 @@ def parse_field(field: str, text: str) -> Decimal | Material | str | int | date 
     if field == "material":
         return _material(words)
     if field == "quantity":
-        return int(words) if words.isdigit() else None
+        return int(words) if words.isdecimal() else None
     return words or None
 
 

@@ -221,7 +221,9 @@ class _Work:
 def words_of(form: Mapping[str, str], inquiry: Inquiry) -> tuple[str, str]:
     """Subject and body of the draft as the form has them; browsers end lines with CRLF."""
     draft = inquiry.draft
-    subject = form.get("subject", draft.subject if draft else "").strip()
+    old = draft.subject if draft else ""
+    # An emptied subject is none to reply under: the one that stood there stays.
+    subject = form.get("subject", old).strip() or old
     body = form.get("body", draft.body if draft else "")
     return subject, body.replace("\r\n", "\n").replace("\r", "\n")
 

@@ -24,7 +24,7 @@ from ..model import Address
 from ..pictures import NoPicturesError
 from .acts import Outcome, Worker, words_of
 from .board import Board, Wanted
-from .door import Door, form_of
+from .door import SHORT, Door, form_of
 from .drawn import Drawn
 from .guard import LOOPBACK_NAMES, Guard
 from .lines import ORDER
@@ -70,12 +70,13 @@ def make_app(
 ) -> Starlette:
     """The app. ``more``: routes for other programs; ``machines``: their paths, see ``Guard``."""
     review = Review(settings)
+    inquiry = f"/inquiry/{{number:{SHORT}}}"
     return Starlette(
         routes=[
             Route("/", review.waiting, name="waiting"),
-            Route("/inquiry/{number:int}", review.inquiry, methods=["GET", "POST"]),
-            Route("/inquiry/{number:int}/set-aside", review.set_aside, methods=["POST"]),
-            Route("/inquiry/{number:int}/{size:int}-{which}.svg", review.picture),
+            Route(inquiry, review.inquiry, methods=["GET", "POST"]),
+            Route(f"{inquiry}/set-aside", review.set_aside, methods=["POST"]),
+            Route(f"{inquiry}/{{size:{SHORT}}}-{{which}}.svg", review.picture),
             Route("/deliver", review.deliver, methods=["POST"]),
             Route("/who", review.door.who, methods=["GET", "POST"]),
             Route("/leave", review.door.leave, methods=["POST"]),
@@ -268,7 +269,8 @@ class Review:
 
     async def unknown(self, request: Request, error: Exception) -> Response:
         """No such inquiry."""
-        return self._fault(request, 404, str(error))
+        told = str(error).partition(":")[0]  # what follows is for the command line
+        return self._fault(request, 404, f"{told}.")
 
     async def refused(self, request: Request, error: Exception) -> Response:
         """The store, the mailbox or the desk can't do it; the sentence says why."""

@@ -1,10 +1,11 @@
-"""The door: who is at the page, and the form by which they say so."""
+"""The door: who is at the page, and what of a request is taken in: numbers and forms."""
 
 from __future__ import annotations
 
 from typing import Any
 from urllib.parse import parse_qsl
 
+from starlette.convertors import IntegerConvertor, register_url_convertor
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
@@ -15,6 +16,16 @@ from .people import People
 from .render import Pages
 
 MOST_FIELDS = 2000
+
+
+class ShortNumber(IntegerConvertor):
+    """A number in an address. One of thousands of digits is no number of ours, nor of Python's."""
+
+    regex = "[0-9]{1,10}"
+
+
+SHORT = "short"
+register_url_convertor(SHORT, ShortNumber())
 
 
 async def form_of(request: Request) -> dict[str, str]:

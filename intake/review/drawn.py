@@ -24,7 +24,7 @@ MOST_KEPT = 64
 """Pictures of some 60 kB each."""
 SVG_POLICY = "default-src 'none'; style-src 'unsafe-inline'; sandbox"
 """Opened by itself, a picture may load and run nothing."""
-LACKING = "Pictures are drawn where matplotlib is installed: pip install 'bendreply[charts]'."
+LACKING = "Pictures are drawn where matplotlib is installed: pip install matplotlib."
 
 
 @dataclass(frozen=True, slots=True)

@@ -118,7 +118,12 @@ def _is_ours(headers: Headers, host: str) -> bool:
         return False
     if site is not None and site != "same-origin":
         return False
-    return origin is None or urlsplit(origin).netloc.casefold() == host.casefold()
+    if origin is None:
+        return True
+    try:
+        return urlsplit(origin).netloc.casefold() == host.casefold()
+    except ValueError:  # "http://[" is no address, so none of ours
+        return False
 
 
 def _name_of(host: str) -> str:

@@ -13,6 +13,9 @@ from ..cli_common import printable
 from ..model import Message
 from ..screen import FIELD_WORDS, material
 
+LONG_LETTER = 3000
+"""[characters] More than a screen; such a letter scrolls in its own place, so that the draft below
+it stays in reach."""
 MOST_PIECES = 2000
 """Of one message; what comes after is shown unmarked."""
 
@@ -36,6 +39,11 @@ class Marked:
 
     subject: tuple[Piece, ...]
     body: tuple[Piece, ...]
+
+    @property
+    def is_long(self) -> bool:
+        """Whether the body would push what comes after it off the screen."""
+        return sum(len(one.text) + 60 * one.text.count("\n") for one in self.body) > LONG_LETTER
 
 
 def marked(message: Message, assessments: Sequence[Assessment], message_id: str = "") -> Marked:

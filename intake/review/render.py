@@ -22,6 +22,11 @@ def with_query(path: str, query: Mapping[str, str | int]) -> str:
     return f"{path}?{urlencode(told)}" if told else path
 
 
+def sentence(words: str) -> str:
+    """Words of a refusal, which start small behind a program's name, as a sentence of their own."""
+    return words[:1].upper() + words[1:]
+
+
 def environment() -> Environment:
     """Where pages come from. Customers' words are values, never part of a template."""
     pages = Environment(
@@ -32,6 +37,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         auto_reload=False,
     )
+    pages.filters["sentence"] = sentence
     pages.globals |= {"spoken": SPOKEN, "order": ORDER, "with_query": with_query}
     return pages
 

@@ -92,6 +92,8 @@ class SizeView:
     """One size with its answer."""
 
     number: int
+    words: str
+    """The size itself, as the list of what waits has it."""
     answer: str
     """As ``lines.ORDER`` has it; empty where no size was read."""
     spoken: str
@@ -120,11 +122,12 @@ def size_view(
     """
     fields = tuple(_field(request, name, index, form) for name in FIELDS)
     if assessment is None:
-        return SizeView(1, "", "", (), "", fields, (), (), ())
+        return SizeView(1, "", "", "", (), "", fields, (), (), ())
     findings = tuple(_findings(assessment))
     limits = shop.limits
     return SizeView(
         number=index + 1,
+        words=size_words(request),
         answer=assessment.decision.value,
         spoken=ANSWERS[assessment.decision].capitalize(),
         ratios=(

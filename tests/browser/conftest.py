@@ -44,7 +44,7 @@ def driver() -> Iterator[Any]:
     try:
         from playwright.sync_api import sync_playwright
     except ImportError:
-        lacking("a browser is driven by playwright: pip install 'bendreply[browser]'")
+        lacking("a browser is driven by playwright: pip install playwright")
     with sync_playwright() as started:
         yield started
 

@@ -306,8 +306,7 @@ def test_the_second_of_two_who_saw_one_version_is_told_and_changes_nothing(
     with pytest.raises(desk_errors.ChangedMeanwhileError) as refused:
         ACTS[act](store, number, expected_version=seen)
     assert str(refused.value) == (
-        f"inquiry 1 was changed by somebody else meanwhile {told}: look at it again; nothing was "
-        "changed now"
+        f"inquiry 1 was changed meanwhile {told}: look at it again; nothing was changed now"
     )
     assert (desk.show(store, number), desk.history(store, number)) == after
 

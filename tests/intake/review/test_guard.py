@@ -171,6 +171,7 @@ def test_pages_hold_no_inline_script_style_or_foreign_address(robin: Browser) ->
         {"Origin": "null"},
         {"Origin": "http://127.0.0.1:1"},
         {"Origin": "http://localhost"},
+        {"Origin": "http://["},
         {"Sec-Fetch-Site": "cross-site", "Origin": "ours"},
         {"Sec-Fetch-Site": "same-origin", "Origin": "http://example.org"},
         {},
