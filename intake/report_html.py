@@ -96,13 +96,13 @@ def _key_figures(report: Report) -> list[tuple[str, str, str]]:
     count, waits = report.count, report.waiting
     kinds = ", ".join(f"{kind} {report.kinds[kind]}" for kind in Kind if report.kinds[kind])
     out = [
-        (f"{report.kinds.total():,}", "messages", kinds),
+        (f"{report.kinds.total():,}", _or_one("messages", report.kinds.total()), kinds),
         (
             f"{count.requests:,}",
-            "sizes asked for",
+            "size asked for" if count.requests == 1 else "sizes asked for",
             f"{count.incomplete} without OD, wall or CLR" if count.incomplete else "",
         ),
-        (f"{count.customers:,}", "customers", "each counted once"),
+        (f"{count.customers:,}", _or_one("customers", count.customers), "each counted once"),
     ]
     if report.response is None:
         out.append(("–", "median reply", "no first reply found in Sent"))
@@ -114,8 +114,13 @@ def _key_figures(report: Report) -> list[tuple[str, str, str]]:
     oldest = waits.oldest
     since = f"oldest since {oldest.day} {oldest:%b %Y}" if oldest else ""
     urgent = f"{waits.urgent} needed within a week" if waits.urgent else ""
-    out.append((f"{waits.messages:,}", "wait now", "; ".join(filter(None, (since, urgent)))))
+    waiting = "waits now" if waits.messages == 1 else "wait now"
+    out.append((f"{waits.messages:,}", waiting, "; ".join(filter(None, (since, urgent)))))
     return out
+
+
+def _or_one(things: str, number: int) -> str:
+    return things.removesuffix("s") if number == 1 else things
 
 
 def _sizes(counts: Sequence[SizeCount], names: bool) -> list[SizeRow]:
