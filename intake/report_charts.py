@@ -168,18 +168,20 @@ def _map(axes: Axes, report: Report) -> None:
     axes.set_ylim(0, top)
     axes.set_xlabel("wall factor (OD / wall)")
     axes.set_ylabel("D of bend (CLR / OD)")
+    # Many requests lie behind the words too, which have to be read all the same.
+    plate = {"facecolor": "white", "edgecolor": "none", "alpha": 0.8, "pad": 0.6}
     axes.annotate(
         f"limit {report.wall_factor_max:g}", (report.wall_factor_max, top), (2, -7),
-        textcoords="offset points", color="#b4532a",
+        textcoords="offset points", color="#b4532a", bbox=plate,
     )  # fmt: skip
     axes.annotate(
         f"limit {report.d_of_bend_min:g} D", (right, report.d_of_bend_min), (-2, -8),
-        textcoords="offset points", color="#b4532a", ha="right",
+        textcoords="offset points", color="#b4532a", ha="right", bbox=plate,
     )  # fmt: skip
     if beyond:
         axes.annotate(
             f"{sum(s.requests for s in beyond)} beyond the edge", (right, top), (-2, -7),
-            textcoords="offset points", ha="right",
+            textcoords="offset points", ha="right", bbox=plate,
         )  # fmt: skip
 
 

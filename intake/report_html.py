@@ -52,6 +52,7 @@ class MandrelRow:
     surface: str
     tubes: str
     customers: int
+    inquiries: str
     who: str
     plans: tuple[bool, ...]
 
@@ -158,18 +159,16 @@ def _mandrels(report: Report, names: bool) -> list[MandrelRow]:
             surface=one.surface,
             tubes=words.tubes_served(one, 2),
             customers=one.customers,
-            who=_who(one, names),
+            inquiries=_inquiries(one),
+            who=words.named({row.customer for row in requests(one)}) if names else "",
             plans=tuple(marks),
         )
         for one, marks in found.values()
     ]
 
 
-def _who(one: ToMake, names: bool) -> str:
-    asked = requests(one)
-    if names:
-        return words.named({row.customer for row in asked})
-    numbers = sorted({row.inquiry for row in asked})
+def _inquiries(one: ToMake) -> str:
+    numbers = sorted({row.inquiry for row in requests(one)})
     shown = " ".join(f"#{number}" for number in numbers[:MOST_NUMBERS])
     more = len(numbers) - MOST_NUMBERS
     return f"{shown} (+{more:,})" if more > 0 else shown

@@ -110,6 +110,17 @@ def test_names_on_a_narrow_screen_stay_whole(store: Store, make_result) -> None:
     assert address not in report_text(report)
 
 
+def test_a_long_address_may_break_on_paper(store: Store, make_result) -> None:
+    address = f"{'x' * 60}@example.org"
+    result = make_result("ada")
+    sender = result.message.sender.model_copy(update={"address": address})
+    message = result.message.model_copy(update={"sender": sender})
+    desk.take_in(store, result.model_copy(update={"message": message}), "x")
+    page = as_html(weekly_report(store, SHOP, NOW, None), names=True)
+    assert f'who">{address}' in page
+    assert ".who { overflow-wrap: anywhere; }" in page
+
+
 def test_one_size_alone_does_not_fill_the_picture(store: Store, make_result) -> None:
     figures = pytest.importorskip(
         "matplotlib.figure", reason="the pictures need the extra 'charts'"
