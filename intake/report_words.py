@@ -50,7 +50,7 @@ def request_of(count: SizeCount) -> SizeRequest:
 
 def units(written: Size) -> tuple[Unit, Unit]:
     """Both units, the one first that the size is a plain figure in."""
-    return ("in", "mm") if _plain_inches(written.od_mm, written.wall_mm) else ("mm", "in")
+    return ("in", "mm") if _plain_inches(*written) else ("mm", "in")
 
 
 def _plain_inches(*lengths_mm: Decimal) -> bool:

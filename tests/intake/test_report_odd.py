@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -10,9 +11,10 @@ import pytest
 from bendreply.intake import desk, report_charts
 from bendreply.intake.cli import main
 from bendreply.intake.report import weekly_report
+from bendreply.intake.report_count import Size
 from bendreply.intake.report_html import as_html
 from bendreply.intake.report_weeks import Weeks
-from bendreply.intake.report_words import waiting
+from bendreply.intake.report_words import units, waiting
 from bendreply.intake.screen_report import report_text
 from bendreply.intake.store import Store
 from bendreply.rules.shop import sample_shop
@@ -119,6 +121,20 @@ def test_a_long_address_may_break_on_paper(store: Store, make_result) -> None:
     page = as_html(weekly_report(store, SHOP, NOW, None), names=True)
     assert f'who">{address}' in page
     assert ".who { overflow-wrap: anywhere; }" in page
+
+
+@pytest.mark.parametrize(
+    ("size", "first"),
+    [
+        (("38.1", "2.413", "133"), "mm"),  # 133 mm is 5.23622 in: nobody wrote it in inches
+        (("38.1", "2.413", "114.3"), "in"),  # 1.5 x .095 x 4.5 in
+        (("38", "1.5", "95"), "mm"),
+    ],
+)
+def test_the_unit_in_which_a_size_is_plain_comes_first(
+    size: tuple[str, str, str], first: str
+) -> None:
+    assert units(Size(*map(Decimal, size)))[0] == first
 
 
 def test_one_size_alone_does_not_fill_the_picture(store: Store, make_result) -> None:
