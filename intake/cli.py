@@ -269,7 +269,7 @@ def _add_desk(commands: Commands[_Parser]) -> None:
     shown.add_argument("--json", action="store_true", help="as one JSON object")
     shown.add_argument("--csv", action="store_true", help="as CSV, one figure a row")
     report.add_argument(
-        "--out", metavar="FILE", help="into FILE: .html a page to print, .csv, .json, else text"
+        "--out", metavar="FILE", help="into FILE: .html a page to print, .csv, .json, .txt"
     )
     shown.add_argument(
         "--deliver", action="store_true", help="lay it in the mailbox as an unread message"

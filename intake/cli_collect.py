@@ -195,7 +195,9 @@ def _reduce_old(store: Store, shop: Shop) -> None:
     done = reduce_old(store, shop.keep.messages_months, shop.zone)
     if done.inquiries:
         months = shop.keep.messages_months
-        print(f"{done.inquiries} inquiries older than {months} months reduced to their figures.")
+        from .cli_keep import reduced_in_words
+
+        print(reduced_in_words(done, months))
 
 
 def _usable(made: Result | Unread, file: str) -> Result | None:

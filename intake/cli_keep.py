@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import argparse
+from typing import TYPE_CHECKING
 
 from .cli_common import WRONG_CALL, RefusedError, complain, printable
 from .cli_desk import opened
+
+if TYPE_CHECKING:
+    from .desk_forget import Reduced
 
 
 def forget(args: argparse.Namespace) -> int:
@@ -30,6 +34,13 @@ def forget(args: argparse.Namespace) -> int:
     return 0
 
 
+def reduced_in_words(done: Reduced, months: int) -> str:
+    """What was reduced to its figures, in a sentence."""
+    inquiries = "1 inquiry" if done.inquiries == 1 else f"{done.inquiries} inquiries"
+    age = "1 month" if months == 1 else f"{months} months"
+    return f"{inquiries} older than {age} reduced to figures."
+
+
 def reduce(args: argparse.Namespace) -> int:
     """Reduce what has grown old to its figures, as shop.toml says."""
     from .desk_forget import reduce_old
@@ -41,8 +52,7 @@ def reduce(args: argparse.Namespace) -> int:
                 status=WRONG_CALL,
             )
         done = reduce_old(store, shop.keep.messages_months, shop.zone)
-    print(f"{done.inquiries} inquiries older than {shop.keep.messages_months} months reduced to "
-          "their figures.")  # fmt: skip
+    print(reduced_in_words(done, shop.keep.messages_months))
     if done.unsettled:
         complain(f"{done.unsettled} as old were left, since they still wait: see backlog")
     return 0

@@ -16,9 +16,15 @@ if TYPE_CHECKING:
     from .store import Store
 
 
+FORMS = {
+    ".html": "html", ".htm": "html", ".csv": "csv", ".json": "json", ".txt": "text", "": "text",
+}  # fmt: skip
+"""As what a report is written, by how the file's name ends."""
+
+
 def report(args: argparse.Namespace) -> int:
     """Count some weeks and show them."""
-    weeks = _weeks(args.week)
+    weeks, form = _weeks(args.week), _form(args)
     with opened(args) as (shop, store):
         counted = count(store, shop, weeks)
         if args.deliver:
@@ -27,7 +33,6 @@ def report(args: argparse.Namespace) -> int:
             print(printable(deliver_report(counted, shop, names=args.names)))
             if args.out is None:
                 return 0
-    form = _form(args)
     if form is None:
         from .screen import console
         from .screen_report import report_view
@@ -65,8 +70,14 @@ def _form(args: argparse.Namespace) -> str | None:
         return "json" if args.json else "csv"
     if args.out is None:
         return None
-    suffix = Path(args.out).suffix.casefold()
-    return {".json": "json", ".csv": "csv", ".html": "html", ".htm": "html"}.get(suffix, "text")
+    form = FORMS.get(Path(args.out).suffix.casefold())
+    if form is None:
+        raise RefusedError(
+            f"{args.out}: the report can't be written so; end the name in .html (a page to print, "
+            "also to PDF), .csv, .json or .txt",
+            status=WRONG_CALL,
+        )
+    return form
 
 
 def _written(counted: Report, form: str, *, names: bool) -> str:

@@ -49,7 +49,7 @@ def forget(store: Store, address: str, by: str | None = None) -> Forgotten:
 
     What still waited is set aside by it. Raises NobodyError where no customer has that address.
     """
-    spelled = one_line(address, 254).strip().strip("<>")
+    spelled = _bare(one_line(address, 254))
     name = "somebody" if by is None else a_name(by, "forgetting")
     with store.erasing() as book:
         from .store_forget import SETTLED, anybody
@@ -66,6 +66,12 @@ def forget(store: Store, address: str, by: str | None = None) -> Forgotten:
                 book.add_word(number, word)
             messages += book.reduce(number, customer, known_again=False, by=name)
         return Forgotten(numbers, messages, book.mentioning(spelled))
+
+
+def _bare(address: str) -> str:
+    """An address without the name that stands before it: 'Ada <ada@example.com>'."""
+    _, bracket, inside = address.rpartition("<")
+    return (inside.partition(">")[0] if bracket else address).strip()
 
 
 def reduce_old(store: Store, months: int, zone: tzinfo) -> Reduced:

@@ -149,7 +149,9 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
             WeekLine(week, len(of_week), len({row.customer for row in of_week}))
             for week, of_week in list(zip(looked_at, rows, strict=True))[-WEEKS_DRAWN:]
         ),
-        waiting=book.waiting((now.astimezone(shop.zone) + URGENT_WITHIN).date()),
+        waiting=_by_the_clocks_of(
+            shop, book.waiting((now.astimezone(shop.zone) + URGENT_WITHIN).date())
+        ),
         response=_response(book.response_seconds(start, end)),
         corrections=Corrections(book.corrected_inquiries(start, end), book.corrections(start, end)),
         open_questions=book.open_questions(start, end),
@@ -157,6 +159,12 @@ def _report(book: TallyRead, shop: Shop, now: datetime, weeks: Weeks, why: str) 
         demand=demand(window, shop),
         spots=_spots(window, asked),
     )
+
+
+def _by_the_clocks_of(shop: Shop, waiting: Waiting) -> Waiting:
+    """With the day since when it waits as the shop's people know it."""
+    oldest = waiting.oldest
+    return waiting if oldest is None else waiting._replace(oldest=oldest.astimezone(shop.zone))
 
 
 def _by_week(rows: Iterable[Asked], starts: list[datetime]) -> list[list[Asked]]:

@@ -24,6 +24,9 @@ COLOURS = {
     Decision.ASK: "#d9b36a",
 }
 MOST_BARS = 8
+FEWEST_BARS = 5
+"""Room is left for so many, lest one size alone fill the picture."""
+FAINT = "#566770"
 MM = 1 / 25.4
 """Pictures are measured in inches there."""
 
@@ -106,7 +109,7 @@ def _sizes(axes: Axes, report: Report) -> None:
     places = range(len(counts))
     axes.barh(places, [count.customers for count in counts], height=0.62, color="#2f6f73")
     axes.set_yticks(places, labels)
-    axes.invert_yaxis()
+    axes.set_ylim(max(len(counts), FEWEST_BARS) - 0.5, -0.5)  # the first on top
     for place, count in zip(places, counts, strict=True):
         axes.annotate(
             f"{count.customers}", (count.customers, place), (2, 0), textcoords="offset points",
@@ -139,12 +142,10 @@ def _trend(axes: Axes, report: Report) -> None:
 
 
 def _map(axes: Axes, report: Report) -> None:
-    if not report.spots:
-        _nothing(axes)
-        return
-    most = max(spot.requests for spot in report.spots)
-    right = max(60.0, *(min(spot.wall_factor, 120.0) for spot in report.spots)) + 3
-    top = max(5.0, *(min(spot.d_of_bend, 10.0) for spot in report.spots)) + 0.4
+    # Without any request the limits are drawn all the same: they hold.
+    most = max((max(spot.requests, spot.lately) for spot in report.spots), default=1)
+    right = max([60.0, *(min(spot.wall_factor, 120.0) for spot in report.spots)]) + 3
+    top = max([5.0, *(min(spot.d_of_bend, 10.0) for spot in report.spots)]) + 0.4
     beyond = [s for s in report.spots if s.wall_factor > right or s.d_of_bend > top]
     axes.axvspan(report.wall_factor_max, right, color="#b4532a", alpha=0.07, linewidth=0)
     axes.axhspan(0, report.d_of_bend_min, color="#b4532a", alpha=0.07, linewidth=0)
@@ -167,18 +168,20 @@ def _map(axes: Axes, report: Report) -> None:
     axes.set_ylim(0, top)
     axes.set_xlabel("wall factor (OD / wall)")
     axes.set_ylabel("D of bend (CLR / OD)")
+    # Many requests lie behind the words too, which have to be read all the same.
+    plate = {"facecolor": "white", "edgecolor": "none", "alpha": 0.8, "pad": 0.6}
     axes.annotate(
         f"limit {report.wall_factor_max:g}", (report.wall_factor_max, top), (2, -7),
-        textcoords="offset points", color="#b4532a",
+        textcoords="offset points", color="#b4532a", bbox=plate,
     )  # fmt: skip
     axes.annotate(
         f"limit {report.d_of_bend_min:g} D", (right, report.d_of_bend_min), (-2, -8),
-        textcoords="offset points", color="#b4532a", ha="right",
+        textcoords="offset points", color="#b4532a", ha="right", bbox=plate,
     )  # fmt: skip
     if beyond:
         axes.annotate(
             f"{sum(s.requests for s in beyond)} beyond the edge", (right, top), (-2, -7),
-            textcoords="offset points", ha="right",
+            textcoords="offset points", ha="right", bbox=plate,
         )  # fmt: skip
 
 
@@ -206,4 +209,4 @@ def _outcomes(axes: Axes, report: Report) -> None:
 
 def _nothing(axes: Axes) -> None:
     axes.set_axis_off()
-    axes.text(0.5, 0.5, "nothing to show", ha="center", va="center", color=PALE)
+    axes.text(0.5, 0.5, "nothing to show", ha="center", va="center", color=FAINT)

@@ -52,6 +52,7 @@ class MandrelRow:
     surface: str
     tubes: str
     customers: int
+    inquiries: str
     who: str
     plans: tuple[bool, ...]
 
@@ -96,13 +97,13 @@ def _key_figures(report: Report) -> list[tuple[str, str, str]]:
     count, waits = report.count, report.waiting
     kinds = ", ".join(f"{kind} {report.kinds[kind]}" for kind in Kind if report.kinds[kind])
     out = [
-        (f"{report.kinds.total():,}", "messages", kinds),
+        (f"{report.kinds.total():,}", _or_one("messages", report.kinds.total()), kinds),
         (
             f"{count.requests:,}",
-            "sizes asked for",
+            "size asked for" if count.requests == 1 else "sizes asked for",
             f"{count.incomplete} without OD, wall or CLR" if count.incomplete else "",
         ),
-        (f"{count.customers:,}", "customers", "each counted once"),
+        (f"{count.customers:,}", _or_one("customers", count.customers), "each counted once"),
     ]
     if report.response is None:
         out.append(("–", "median reply", "no first reply found in Sent"))
@@ -114,8 +115,13 @@ def _key_figures(report: Report) -> list[tuple[str, str, str]]:
     oldest = waits.oldest
     since = f"oldest since {oldest.day} {oldest:%b %Y}" if oldest else ""
     urgent = f"{waits.urgent} needed within a week" if waits.urgent else ""
-    out.append((f"{waits.messages:,}", "wait now", "; ".join(filter(None, (since, urgent)))))
+    waiting = "waits now" if waits.messages == 1 else "wait now"
+    out.append((f"{waits.messages:,}", waiting, "; ".join(filter(None, (since, urgent)))))
     return out
+
+
+def _or_one(things: str, number: int) -> str:
+    return things.removesuffix("s") if number == 1 else things
 
 
 def _sizes(counts: Sequence[SizeCount], names: bool) -> list[SizeRow]:
@@ -153,18 +159,16 @@ def _mandrels(report: Report, names: bool) -> list[MandrelRow]:
             surface=one.surface,
             tubes=words.tubes_served(one, 2),
             customers=one.customers,
-            who=_who(one, names),
+            inquiries=_inquiries(one),
+            who=words.named({row.customer for row in requests(one)}) if names else "",
             plans=tuple(marks),
         )
         for one, marks in found.values()
     ]
 
 
-def _who(one: ToMake, names: bool) -> str:
-    asked = requests(one)
-    if names:
-        return words.named({row.customer for row in asked})
-    numbers = sorted({row.inquiry for row in asked})
+def _inquiries(one: ToMake) -> str:
+    numbers = sorted({row.inquiry for row in requests(one)})
     shown = " ".join(f"#{number}" for number in numbers[:MOST_NUMBERS])
     more = len(numbers) - MOST_NUMBERS
     return f"{shown} (+{more:,})" if more > 0 else shown

@@ -8,6 +8,9 @@ from typing import NamedTuple, Self
 
 from .report_count import Week
 
+FIRST_YEAR, LAST_YEAR = 1970, 9998
+"""Years that can be reported on: no mail is older, and the weeks around them are dates, too."""
+
 
 def start_of(week: Week, zone: tzinfo) -> datetime:
     """The moment at which a week begins by the clocks of ``zone``, in UTC.
@@ -30,10 +33,12 @@ class Weeks(NamedTuple):
     @classmethod
     def parse(cls, text: str) -> Self:
         """``2026-W47``, or ``2026-W44..2026-W47``. Raises ValueError in one sentence."""
-        first, _, last = text.partition("..")
-        weeks = cls(Week.parse(first), Week.parse(last or first))
+        first, dots, last = text.partition("..")
+        weeks = cls(Week.parse(first), Week.parse(last if dots else first))
         if weeks.last < weeks.first:
             raise ValueError(f"{text!r} ends before it begins")
+        if weeks.first.year < FIRST_YEAR or weeks.last.year > LAST_YEAR:
+            raise ValueError(f"{text!r} lies outside the years {FIRST_YEAR} to {LAST_YEAR}")
         return weeks
 
     def start(self, zone: tzinfo) -> datetime:

@@ -50,7 +50,7 @@ def request_of(count: SizeCount) -> SizeRequest:
 
 def units(written: Size) -> tuple[Unit, Unit]:
     """Both units, the one first that the size is a plain figure in."""
-    return ("in", "mm") if _plain_inches(written.od_mm, written.wall_mm) else ("mm", "in")
+    return ("in", "mm") if _plain_inches(*written) else ("mm", "in")
 
 
 def _plain_inches(*lengths_mm: Decimal) -> bool:
@@ -123,18 +123,17 @@ def open_questions(report: Report) -> str:
 
 
 def declines(report: Report) -> str:
-    """By how far declines were out: ``of 20, 14 would pass at wall factor 32``."""
+    """By how far declines were out: ``of 20: 14 would pass at wall factor 32``."""
     found = report.declines
-    said = "; ".join(_declines(found))
-    return f"of {found.total}, {said}" if found.total else "none"
+    return f"of {found.total}: {'; '.join(_declines(found))}" if found.total else "none"
 
 
 def _declines(found: Declines) -> Iterator[str]:
     for kind, steps in (("wall factor", found.wall_factor_steps), ("D", found.d_of_bend_steps)):
         told = _worth_telling(steps)
         if told:
-            passes = ", ".join(f"{step.would_pass} at {kind} {step.limit:f}" for step in told)
-            yield f"would pass: {passes}"
+            first = f"{told[0].would_pass} would pass at {kind} {told[0].limit:f}"
+            yield ", ".join([first, *(f"{s.would_pass} at {s.limit:f}" for s in told[1:])])
     if found.both:
         yield f"{found.both} beyond both limits"
     if found.untold:
@@ -223,6 +222,16 @@ def demand(report: Report) -> str:
     if found.without_mandrel:
         said += f"; for {found.without_mandrel} more no mandrel can be named"
     return said
+
+
+def looked_back(report: Report) -> str:
+    """The weeks that demand is looked at: ``the 52 weeks up to 2026-W47``."""
+    weeks = report.demand.weeks
+    return (
+        f"the week {report.weeks.last}"
+        if weeks == 1
+        else (f"the {weeks} weeks up to {report.weeks.last}")
+    )
 
 
 def named(who: Iterable[str]) -> str:

@@ -75,14 +75,29 @@ def _size_table(out: Console, title: str, counts: Sequence[SizeCount], names: bo
             str(count.customers),
             str(count.requests),
             *([words.a_week_before(count)] if trend else []),
-            words.outcomes(count.outcomes) + (f"\n{words.named(count.who)}" if names else ""),
+            words.outcomes(count.outcomes),
         )
     out.print(rows)
     if trend:
         out.print(f"before: customers {words.compared()}")
     if len(counts) > MOST_SHOWN:
         out.print(f"and {words.some(len(counts) - MOST_SHOWN, 'more size')}")
+    if names:
+        _who_asked(out, counts[:MOST_SHOWN])
     out.print()
+
+
+def _who_asked(out: Console, counts: Sequence[SizeCount]) -> None:
+    """Names in a table of their own: beside the figures, addresses would break anywhere."""
+    out.print()
+    rows = table("OD × wall × CLR", "material", "who")
+    rows.columns[0].no_wrap = True
+    for count in counts:
+        request = words.request_of(count)
+        rows.add_row(
+            size(request, words.units(count.size)[0]), material(request), words.named(count.who)
+        )
+    out.print(rows)
 
 
 def _make_next(out: Console, report: Report, names: bool) -> None:

@@ -52,6 +52,12 @@ class TestOnePerson:
         assert b"quillon" not in everything(store_file).lower()
         assert b"cy@example.net" in everything(store_file)
 
+    @pytest.mark.parametrize(
+        "address", ["Quillon Ames <quillon@example.net>", " <QUILLON@example.net> "]
+    )
+    def test_an_address_as_mail_programs_show_it_will_do(self, full: Store, address: str) -> None:
+        assert forget(full, address).inquiries == (1,)
+
     def test_the_counts_stay(self, full: Store) -> None:
         before = counted(full)
         assert before["customers"] == 3
@@ -150,7 +156,7 @@ class TestAge:
         assert main(["shop", "check", str(shop)]) == 0
         capsys.readouterr()
         assert main(collect) == 0
-        assert "1 inquiries older than 24 months reduced" in capsys.readouterr().out
+        assert "1 inquiry older than 24 months reduced" in capsys.readouterr().out
         with open_store(shop / "store.sqlite") as store:
             assert desk.show(store, 1).message.sender.address == ""
         capsys.readouterr()

@@ -20,6 +20,7 @@ from bendreply.intake.report import LAST_WEEK, Report, weekly_report
 from bendreply.intake.report_html import as_html
 from bendreply.intake.report_json import as_csv, as_json
 from bendreply.intake.report_weeks import Weeks
+from bendreply.intake.report_words import declines
 from bendreply.intake.screen_report import report_text
 from bendreply.intake.store import Store
 from bendreply.rules.assess import assess
@@ -258,7 +259,10 @@ class TestCounts:
         steps = [(int(s.limit), s.would_pass) for s in found.wall_factor_steps]
         assert steps == [(32, 2), (40, 3)]
         assert [(s.limit, s.would_pass) for s in found.d_of_bend_steps] == [(Decimal("2.0"), 1)]
-        assert "of 5, would pass: 2 at wall factor 32" in report_text(report(store))
+        assert declines(report(store)) == (
+            "of 5: 2 would pass at wall factor 32, 3 at 40; 1 would pass at D 2; "
+            "1 beyond both limits"
+        )
 
 
 class TestDemand:
