@@ -23,6 +23,9 @@ from .terms import nearest, plain_words, terms
 
 UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
+ELSEWHERE_WEIGHT = 10.0
+"""Weight of a word that asks for something else ('sell', 'repair'), for answers without it."""
+ELSEWHERE = frozenset(term for word in words.ELSEWHERE.split() for term in terms(word))
 SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
 ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
 LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word))
@@ -98,7 +101,7 @@ class Matcher:
         vocabulary = self._vocabulary[name]
         shared = sum(self._weights[term] for term in told if term in vocabulary)
         strange = sum(
-            self._weights.get(term, UNKNOWN)
+            ELSEWHERE_WEIGHT if term in ELSEWHERE else self._weights.get(term, UNKNOWN)
             for term in told
             if term not in vocabulary and term not in ASIDE
         )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from itertools import islice
 
 from . import words_questions as words
@@ -33,6 +34,7 @@ _LEAD_IN = re.compile(
 _YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE)
 """What is asked of us ("what will you do?") is not about the sentence before it."""
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
+_SERVICE = re.compile(words.SERVICE, re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)
 _TOOL = re.compile(
     rf"{_FIGURE.pattern}|\b(?:mandr|dorn|doorn|anima)",
@@ -97,6 +99,9 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
                 if "\n\n" not in joined and better:
                     match, surface = both, joined
             answer = match.answer
+            if answer is not None and _SERVICE.match(" ".join(part.split())):
+                # "Can you anneal it for us?" is asked of the shop, not of the trade.
+                match, answer = replace(match, answer=None), None
             if _asks(" ".join(part.split()), match) and (answer is None or answer not in said):
                 found.append(Question(surface=surface, answer=answer, score=match.score))
                 said.add(answer or spaced)

@@ -59,6 +59,12 @@ OFFER = (
 )
 """An offer is asked for, or at least spoken of."""
 
+SERVICE = (
+    r"(?:can|could|would|will|do)\s(?:you|u|ya)\s(?!(?:please\s|kindly\s)?(?:tell|explain|advise|clarify|translate|recommend"
+    r"|suggest|quote|price|calculate|work|check|say|show|confirm))[^,;]*\sfor\s(?:us|me)\b"
+)
+"""Work is asked for, not an answer."""
+
 REQUESTS = (
     r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"
     r"(?:you|u|ya|your\sshop|you\sguys)\s(?:(?:please|kindly|possibly|still|guys|able\sto|be\sable\sto|also|maybe)\s){0,2}"

@@ -50,6 +50,15 @@ LITTLE = """
 """
 """Words that say nothing without the sentence before: "Why?", "Is that a problem?"."""
 
+ELSEWHERE = """
+    sell sells selling sold verkaufen verkauft vendez venden vendete verkopen verkoopt
+    clean cleaning reinigen nettoyer polish polishing polieren sharpen straighten repair repairs
+    heavy weigh weighs wiegt schwer lourd pesa zwaar photo photos picture foto
+    hardness tensile torque tonnage electrode paint warranty rent rental hire invoice catalogue
+    discount cancel swage notch cope drill refund showroom
+"""
+"""Words that ask for something else than an answer without them tells."""
+
 _MADE_ONE = """
 advise: advice
 allow: allowed allowable permitted permissible zulassig admissible admisible ammessa toegestaan

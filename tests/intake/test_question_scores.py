@@ -59,7 +59,13 @@ def score(half: str) -> Score:
 
 @pytest.mark.parametrize(
     ("half", "right_pct", "wrong_pct", "reported_pct"),
-    [("tuning", 98, 1, 90), ("harder", 80, 1, 95), ("evaluation", 84, 2, 92)],
+    [
+        ("tuning", 98, 1, 90),
+        ("harder", 80, 1, 95),
+        ("evaluation", 84, 2, 92),
+        ("voices", 64, 2, 95),
+        ("nearby", 84, 14, 78),
+    ],
 )
 def test_questions_get_the_right_answer_or_are_told(
     half: str, right_pct: int, wrong_pct: int, reported_pct: int
