@@ -161,6 +161,8 @@ def _is_listed_angle(layout: Layout, before: Figure, figure: Figure) -> bool:
     )
     if not degrees or before.role is not None or before.unit is not None:
         return False
+    if layout.tokens[before.token].cues:
+        return False  # "R57, 180°"
     joint = layout.text[before.end : figure.start].strip().casefold()
     return before.number.style == "integer" and joint in _ANDS and before.number.value <= 180
 
