@@ -45,7 +45,8 @@ _TAKES_BACK = re.compile(
         "nächstes jahr | plus besoin | annul\\w+ | l'an prochain | on a déjà | avons déjà",
         "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
         "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile)",
-        "l'anno prossimo",
+        r"l'anno prossimo | (?:the others|the rest|die anderen|les autres|l[ao]s otr[ao]s|gli altri"
+        r"|le altre|de andere)\b[^.;\n]{0,20}\b(?:have|got|haben|avons|tenemos|abbiamo|hebben)",
         "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
         "geen voor",
         "vervalt | niet meer nodig | hebben we al | volgend jaar | have \\d{1,2}\\b",

@@ -12,6 +12,7 @@ from .material_choice import sole_material
 from .requests import requests_of
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
+from .withdrawn import left_over
 
 Named = tuple[SizeRequest, str]
 """A size, and the attached file that names it."""
@@ -33,6 +34,15 @@ def with_attached(
     for name, text in own.attachment_texts:
         stretch = read_stretch(text, len(own.text))
         found = requests_of(stretch, own, message, body)
+        kept = (
+            left_over(body.layout.text, [None] * len(found)) if not requests else range(len(found))
+        )
+        notes += [
+            f"a size of the attachment {name} was taken as not asked for: row {index + 1}"
+            for index in range(len(found))
+            if index not in kept
+        ]
+        found = [found[index] for index in kept]
         moved = (_in_attachment(request, name) for request in found)
         named += ((_in_material(request, body), name) for request in moved)
         if stretch.is_cut:

@@ -117,6 +117,8 @@ class Layout:
     """Where a table's column holds a length that was taken for a grade: '304' below 'CLR'."""
     earlier: tuple[Figure, ...] = ()
     """What the mail says that this one answers: 'make it .120' changes its wall."""
+    left_out: list[str] = field(default_factory=list)
+    """Words of sizes that were taken as not asked for, to be told to the person."""
     _texts: dict[int, str] = field(default_factory=dict)
     _said: dict[tuple[int, re.Pattern[str]], bool] = field(default_factory=dict)
 

@@ -41,7 +41,17 @@ def _without_withdrawn(layout: Layout, groups: list[Group]) -> list[Group]:
         label_before(layout.text, group.anchor.start) if group.anchor is not None else None
         for group in groups
     ]
-    return [groups[index] for index in left_over(layout.text, labels)]
+    kept = left_over(layout.text, labels)
+    for group in (group for index, group in enumerate(groups) if index not in kept):
+        layout.left_out.append(_words_of(layout, group))
+    return [groups[index] for index in kept]
+
+
+def _words_of(layout: Layout, group: Group) -> str:
+    """A size as the sender wrote it, without what it shares with others."""
+    own = [f for slot, fs in group.slots.items() if slot not in group.shared for f in fs]
+    begin, end = min(f.start for f in own), max(f.end for f in own)
+    return " ".join(layout.text[begin:end].split())
 
 
 def _by_column(figures: list[Figure]) -> list[Figure]:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
+from itertools import groupby
 
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
 _LATER = whole_words(
     "leave (?:that|it|this|those|them)(?: one)? (?:out|off|aside|for now)(?: for now)?",
-    "not (?:for now|now|yet|this time) | (?:that|this|it)'s (?:for )?next year | for next year",
-    r"(?:we'll|we will) (?:see|come back to|talk) | hold off on | can wait | comes? later",
+    "not (?:for now|this time) | (?:that|this|it)'s (?:for )?next year | for next year",
+    r"(?:we'll|we will) come back to (?:that|it|this) | hold off on | can wait | comes? later",
     "that's next year's | later this year maybe | someday | some day | another time",
     "down the road",
     "erst (?:nächstes jahr|später) | kommt später | sehen wir (?:dann|später) | hat zeit",
@@ -18,6 +19,11 @@ _LATER = whole_words(
     "(?:lo )?ver(?:emos|á) (?:el año|más) | más adelante | el año que viene | (?:lo )?vediamo",
     "l'anno prossimo | più avanti | volgend jaar | later pas | komt later",
 )
+_WHEN_IT_COMES = whole_words(
+    r"deliver\w* | ship\w* | rush | urgent | invoice | payment | prices? | liefer\w* | eilig",
+    r"livr\w+ | urgent | entrega\w* | urge | consegn\w+ | urgente | lever\w+ | haast | rechnung",
+)
+"""It is the delivery that can wait, and not the size."""
 _REFUSED = re.compile(
     r"\b"
     + any_of(
@@ -31,17 +37,16 @@ _REFUSED = re.compile(
 )
 _HAVE = whole_words(
     r"have(?: \d{1,2})? | have it | got(?: \d{1,2})? | in stock | on hand | on the shelf",
-    "ok | okay",
-    "not used(?: any ?more)? | no longer used | obsolete | vorhanden | haben wir | da | auf lager",
+    "not used(?: any ?more)? | no longer used | obsolete | vorhanden | haben wir | auf lager",
     "en stock | on l'a | tenemos | hay | en almacén | abbiamo | presente | hebben we | aanwezig",
-    "done | covered | fine",
 )
 _NEED = whole_words(
-    r"need(?: \d{1,2})?(?: ea| more)? | needed | want(?:ed)? | order | buy | missing | quote",
-    "make",
+    r"need(?: \d{1,2})?(?: ea| more)? | needed | want(?:ed)? | missing | quote",
     "brauche[n]? | fehlt | gesucht | bestellen | besoin | manque | falta | necesit\\w+ | serve",
     "manca | nodig | ontbreekt",
 )
+_ONLY_MARKS = re.compile(r"[\s|:;,.()<>=–—-]*")
+"""What may stand between a size and its status."""
 _BACK = 80
 """Characters before a figure in which a refusal stands."""
 
@@ -51,19 +56,36 @@ def hear_not_now(layout: Layout) -> None:
     _hear_later(layout)
     _hear_refused(layout)
     _hear_status(layout)
+    for put_off, run in groupby(layout.figures, key=lambda figure: (figure.put_off, figure.line)):
+        figures = list(run)
+        if put_off[0]:
+            words = layout.text[figures[0].start : figures[-1].end]
+            layout.left_out.append(" ".join(words.split()))
 
 
 def _hear_later(layout: Layout) -> None:
-    if len(layout.by_sentence) < 2:
-        return
     for sentence, figures in layout.by_sentence.items():
-        if layout.says(sentence, _LATER):
-            words = _LATER.search(layout.sentence_text(sentence))
-            place = layout.sentence_start(sentence) + (words.start() if words else 0)
-            named = [figure for figure in figures if figure.start < place]
-            for figure in named:
-                if figure.line == named[-1].line:  # not the other lines of a list
-                    _put_off(figure)
+        words = _LATER.search(layout.sentence_text(sentence))
+        if words is None:
+            continue
+        place = layout.sentence_start(sentence) + words.start()
+        named = [figure for figure in figures if figure.start < place]
+        if not named or _WHEN_IT_COMES.search(layout.text[named[-1].end : place].casefold()):
+            continue
+        if not _has_another_size(layout, sentence):
+            continue
+        for figure in named:
+            if figure.line == named[-1].line:  # not the other lines of a list
+                _put_off(figure)
+
+
+def _has_another_size(layout: Layout, sentence: int) -> bool:
+    """Whether figures of another sentence look like a size: what would be left to ask for."""
+    return any(
+        figure.link == "times" or figure.is_measured
+        for figure in layout.figures
+        if figure.sentence != sentence and figure.is_measure and not figure.put_off
+    )
 
 
 def _hear_refused(layout: Layout) -> None:
@@ -97,10 +119,12 @@ def _put_off(figure: Figure) -> None:
 
 
 def _status(layout: Layout, figures: list[Figure]) -> str:
-    """What is said behind the figures of a line: 'have', 'need', or nothing."""
-    last = figures[1]
-    end = layout.text.find("\n", last.end)
-    rest = layout.text[last.end : end if end >= 0 else len(layout.text)].casefold()
-    if _NEED.search(rest):
-        return "need"
-    return "have" if _HAVE.search(rest) else ""
+    """What is said right behind the figures of a line: 'have', 'need', or nothing."""
+    end = layout.text.find("\n", figures[0].end)
+    line = layout.text[: end if end >= 0 else len(layout.text)].casefold()
+    for status, words in (("need", _NEED), ("have", _HAVE)):
+        for said in words.finditer(line, figures[1].end):
+            behind = max(figure.end for figure in figures if figure.end <= said.start())
+            if _ONLY_MARKS.fullmatch(line, behind, said.start()):
+                return status
+    return ""

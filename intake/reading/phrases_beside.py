@@ -7,6 +7,11 @@ import re
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
+_A_BODY = re.compile(
+    r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*(?:im\s|in\s|de\s|di\s)?"
+    r"(?:durchmesser|diam\w*|di[áà]m\w*|dia\b|ø|body|long|lang)"
+)
+"""A mandrel's own diameter; "the old one was 1.75 x .095" is a tube."""
 _FINISH = re.compile(r"^\s?(?:µm\s?|um\s?)?ra\b|^\s?hundred (?:block|and)\b")
 """'0.8 Ra': how smooth it is."""
 UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
@@ -119,8 +124,9 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _counts_bends(layout, figure)
         or any(
             words.search(before)
-            for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _OLD_TOOL, _RATED, _OTHER_THING)
+            for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED, _OTHER_THING)
         )
+        or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
     )
 
 

@@ -105,7 +105,7 @@ _LED_BY_LETTER: Kinds = (
     )),
     ("steel", (
         r"en\s?1\.\d{4}\b",
-        r"(?-i:T)(?:35|40|50|60)\b(?![.,]\d|\s?mm)",  # titanium, as French norms call it
+        r"(?-i:T)(?:35|40|50|60)\b(?![.,]\d|\s?mm|\s?[x×])",  # titanium, as French norms call it
         # "wall grade 2, 2.25 radius": which grade, not how much
         r"(?:grade|gr|grado|klasse|güte|gatunek)\.?\s?\d{1,2}\b(?![.,/-]\d|\s?(?:mm|in\b|[\"x×]))",
     )),

@@ -83,6 +83,7 @@ def read(own: OwnText, message: Message) -> Reading:
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
+    notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     requests, told = with_attached(requests, own, message, body)
     notes += told
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):

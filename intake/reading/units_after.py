@@ -102,6 +102,12 @@ _NOT_INCH = word_set(
 _SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
 _NO_MEASURE = re.compile(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
+_WALL_BEHIND = re.compile(r"\s?-?(?:wall|thick|w\b)", re.IGNORECASE)
+_WALL_BEFORE = re.compile(
+    r"\b(?:wall|thickness|thk|wt)\b[ :=]{0,3}(?:is\W|of\W|about\W|approx\W{1,2})?$", re.IGNORECASE
+)
+_TO_WALL = 24
+"""Characters before a number in which 'wall is' stands."""
 _THINNEST_MILS = 12
 """No tube to be bent has a thinner wall (common practice, no source)."""
 _TO_QUOTE = 16
@@ -156,8 +162,9 @@ def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfte
 def _is_thousandths(text: str, match: re.Match[str], number: Number) -> bool:
     """Whether 'mil' is a thousandth of an inch: '65 mil wall'. To a British ear it is a millimetre:
     '35 mil tube, 2 mil wall'."""
-    wall = re.match(r"\s?-?(?:wall|thick|w\b)", text[match.end() : match.end() + 8])
-    return wall is not None and number.value >= _THINNEST_MILS
+    behind = _WALL_BEHIND.match(text, match.end())
+    before = _WALL_BEFORE.search(text, max(0, number.start - _TO_WALL), number.start)
+    return bool(behind or before) and number.value >= _THINNEST_MILS
 
 
 def measures(text: str, place: int) -> bool | None:

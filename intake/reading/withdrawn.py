@@ -60,7 +60,7 @@ _BUT = any_of(
 )
 _GONE = any_of(
     r"(?:is |are |has been |have been |was )?(?:no longer (?:needed|required|wanted)|cancelled"
-    r"|canceled|dropped|not needed(?: any ?more)?|not required|not wanted|off the list|out)\b",
+    r"|canceled|dropped|not needed(?: any ?more)?|not required|not wanted|off the list)\b",
     r"can be (?:dropped|left out|ignored|deleted|skipped)\b",
     r"(?:bitte )?(?:streichen|entfällt|entfallen|weglassen)\b | fällt weg\b",
     r"(?:wird|werden|brauchen wir) nicht (?:mehr )?(?:gebraucht|benötigt|mehr)\b",
@@ -78,9 +78,15 @@ _ONLY_BEHIND = any_of(
     "is all (?:i|we) (?:need|want)",
 )
 _DROPPED = re.compile(rf"\b{_DROP}\s{_BARE}", re.IGNORECASE)
-_LEFT_OUT = re.compile(rf"\b{_BUT}\s{_PLACE}", re.IGNORECASE)
+_ENDS = (
+    r"(?=\s*(?:$|[.,;:!()?–-]|please\b|pls\b|bitte\b|svp\b|s['’]il\b|por favor\b|per favore\b"
+    r"|graag\b|for now\b|then\b))"
+)
+"""'Only the second has a seam' goes on, and asks for nothing."""
+_NAMED = rf"{_ARTICLE}(?:{_NOUN}\s?\(?{_NAME}{_NO_MEASURE}|{_COUNTED_PLACE}{_ENDS})"
+_LEFT_OUT = re.compile(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
 _IS_GONE = re.compile(rf"(?<![\w.,/-]){_BARE}\s{_GONE}", re.IGNORECASE)
-_WANTED_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_PLACE}", re.IGNORECASE)
+_WANTED_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_NAMED}", re.IGNORECASE)
 _WANTED_BEHIND = re.compile(rf"(?<![\w.,/-]){_PLACE}\s{_ONLY_BEHIND}\b", re.IGNORECASE)
 _LABEL = re.compile(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{_NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])(?:\s?[).:]|\s-|\t|\s{{2,}})"

@@ -22,9 +22,20 @@ TAKEN_BACK = [  # sizes of a list named by their place
     case("dont-quote-the-owned", "1.75 x .120, 5.25 CLR. Already own the 1.75 x .095 so dont quote me that again.", inch("1.75", "0.120", "5.25")),
 ]  # fmt: skip
 
+NOT_TAKEN_BACK = [  # words like those above that speak of something else
+    case("delivery-not-urgent", "38 x 1.5 mm, R 57. 42.4 x 2 mm, R 85, not yet urgent.", mm("38", "1.5", "57"), mm("42.4", "2", "85")),
+    case("price-later", "Tube 28 x 1.5 mm, R 56. Also 35 x 1.5 mm, R 70, but we'll see about the price.", mm("28", "1.5", "56"), mm("35", "1.5", "70")),
+    case("status-of-another-kind", "25 x 2 mm R 50 need 1\n30 x 2 mm R 60 ok to ship later\n35 x 2 mm R 70 need 2", mm("25", "2", "50"), mm("30", "2", "60"), mm("35", "2", "70")),
+    case("not-the-first-bought", "1 x .065 x 3 CLR\n1.5 x .065 x 4.5 CLR\nThis is not the first one we buy from you.", inch("1", "0.065", "3"), inch("1.5", "0.065", "4.5")),
+    case("only-the-second-has", "Tubes 30 x 2 mm, R 60 and 40 x 2 mm, R 80. Only the second has a seam.", mm("30", "2", "60"), mm("40", "2", "80")),
+    case("out-of-stock", "1) 1 x .065, 3 CLR\n2) 1.5 x .065, 4.5 CLR\n\nThe first one is out of stock at your dealer.", inch("1", "0.065", "3"), inch("1.5", "0.065", "4.5")),
+    case("nothing-else-to-ask-for", "35 x 1.5 mm, R 70, can wait until spring. We are 12 people.", mm("35", "1.5", "70")),
+]  # fmt: skip
+
 PERHAPS = [  # a further size that nothing ties to the first is doubted as a whole
     case("vendor-of-another", "Inch and a quarter, 14 ga tube, 4 in CLR.\nIt goes to the vendor who did the 2 x .083 ones.", inch("1.25", "0.083", "4"), inch("2", "0.083", None, "od wall")),
     case("one-of-two-walls", "The drawing says 35 x 2, the parts list 35 x 1,5 mm. Radius 88. Please quote one mandrel.", mm("35", "2", "88", "wall"), mm("35", "1.5", "88", _ALL)),
+    case("the-delivery-can-wait", "1.5 x .065, 4.5 CLR. And 1.75 x .095 on 5.25 CLR, delivery can wait.", inch("1.5", "0.065", "4.5", _ALL), inch("1.75", "0.095", "5.25", _ALL)),
     case("either-tube", "We don't know yet whether 30 x 3 or 30 x 4 mm. Radius 90.", mm("30", "3", "90", "od wall"), mm("30", "4", "90", _ALL)),
     case("inside-or-centre", "Tube 1.00 x .049, the drawing has R3.00 but the arrow could be at the inner edge or the centre.", inch("1", "0.049", "3", "clr")),
 ]  # fmt: skip
@@ -61,6 +72,7 @@ IN_WORDS = [  # lengths spelled out
     case("anderthalb", "Rohr 63,5 mm, anderthalb Millimeter Wand, Radius 95 mm", mm("63.5", "1.5", "95")),
     case("anderhalf", "buis van 43 mm, anderhalf dik, radius 120 mm hart", mm("43", "1.5", "120")),
     case("british-mil", "35 mil diameter, 2 mil wall, 105 mil radius to the centre", mm("35", "2", "105")),
+    case("us-mil-behind-wall", "1.5 OD, wall is 65 mil, 4.5 CLR", inch("1.5", "0.065", "4.5")),
     case("us-mil", "1.5 OD, 65 mil wall, 4.5 CLR", inch("1.5", "0.065", "4.5")),
 ]  # fmt: skip
 
@@ -73,6 +85,7 @@ BESIDE = [  # numbers that stand beside a size
     case("inside-as-preposition", "A mandrel to go inside 1.75 x .095, 5.25 CLR", _SIZE),
     case("four-inch-machine", '1.75 x .095 wall, 5.25 CLR. It is for the 4" machine.', _SIZE),
     case("old-mandrel", "Der alte Dorn hat 26,6 mm Durchmesser. Rohr 30 x 1,5 mm, Radius 75 mm.", mm("30", "1.5", "75")),
+    case("old-one-is-the-tube", "We want another mandrel, the old one was 1.75 x .095 on a 5.25 CLR.", _SIZE),
     case("enquiry-number", "ENQ/26/0931: tube 60.3 x 3.9 mm, radius 180 mm", mm("60.3", "3.9", "180")),
     case("line-number", "Line 001\nTube 44.5 mm OD x 1.5 mm wall, CLR 67 mm", mm("44.5", "1.5", "67")),
 ]  # fmt: skip

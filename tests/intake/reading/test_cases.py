@@ -9,10 +9,13 @@ from __future__ import annotations
 
 import pytest
 
+from bendreply.intake.reading import read
+
 from .cases_asked_for import (
     BESIDE,
     IN_WORDS,
     NAMED_FROM_AFAR,
+    NOT_TAKEN_BACK,
     PERHAPS,
     TAKEN_BACK,
     TOLD_AGAIN,
@@ -31,13 +34,13 @@ from .cases_phrases import (
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
-from .support import Size, read_text, written_down
+from .support import Size, read_text, whole, written_down
 
 FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
-    TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
+    TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
 )  # fmt: skip
 
 
@@ -48,3 +51,15 @@ def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
         size.describes(request) for size, request in zip(sizes, requests, strict=True)
     )
     assert right, f"{text!r} was read as\n{written_down(requests)}"
+
+
+@pytest.mark.parametrize(
+    ("text", "left_out"),
+    [
+        ("1) 1 x .065, 3 CLR\n2) 1.5 x .065, 4.5 CLR\n\nPlease drop 2.", "1.5 x .065, 4.5"),
+        ("Tube 28 x 1.5 mm, R 56. The 35 x 1.5 can wait.", "35 x 1.5"),
+    ],
+)
+def test_a_size_that_is_not_taken_is_told(text: str, left_out: str) -> None:
+    message, own = whole(text)
+    assert read(own, message).notes == (f"a size was taken as not asked for: {left_out}",)
