@@ -119,8 +119,11 @@ def short_reading(value: Decimal | str, request: SizeRequest) -> str:
 
 
 def doubts(request: SizeRequest) -> Iterator[tuple[FieldName, str]]:
-    """(field, sentence) of each doubt: ``wall 0.083 in (2.108 mm) or 0.83 in ...: why``."""
+    """(field, sentence) of each doubt: ``wall 0.083 in (2.108 mm) or 0.83 in ...: why``. Whether a
+    size is wanted at all is told among the reasons."""
     for doubt in request.doubts:
+        if doubt.about == "size":
+            continue
         readings = " or ".join(
             reading(r, request.written_in, wall=doubt.field == "wall") for r in doubt.readings
         )

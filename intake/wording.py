@@ -217,7 +217,8 @@ def _confirmations(assessment: Assessment, words: Words) -> Iterator[str]:
     request = assessment.request
     asked = {finding.field for finding in assessment.findings if finding.effect == "asks"}
     for doubt in request.doubts:
-        if doubt.field not in asked and doubt.readings:
+        # Whether the size is wanted at all is one question, not one a field.
+        if doubt.field not in asked and doubt.readings and doubt.about == "value":
             stated, *others = _readings(doubt, request, words)
             instead = f", not {' or '.join(others)}" if others else ""
             why = one_line(doubt.why, 160).rstrip(".")

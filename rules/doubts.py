@@ -42,11 +42,27 @@ def doubt_findings(
         return ()
     declined = bool(judgements) and all(j.decision is Decision.DECLINE for j in judgements)
     asked = set() if declined else _fields_to_ask(request, judgements)
+    of_size = [doubt for doubt in request.doubts if doubt.about == "size"]
     return tuple(
         _asks(doubt, request, stated, judgements)
         if doubt.field in asked
         else _notes(doubt, request, stated, declined=declined)
         for doubt in request.doubts
+        if doubt.about == "value"
+    ) + tuple(_whether_wanted(doubt, stated, declined=declined) for doubt in of_size[:1])
+
+
+def _whether_wanted(doubt: Doubt, stated: Case, *, declined: bool) -> Finding:
+    """One question for all that is doubted of a size that may only be mentioned."""
+    od = stated.reading.od_mm
+    which = f"the tube of {_listed('od', (od,), stated)} OD" if od is not None else "this size"
+    return Finding(
+        rule="doubt-size",
+        effect="notes" if declined else "asks",
+        text=f"Whether this size is asked for has to be confirmed ({doubt.why}).",
+        source=_SOURCE,
+        field=doubt.field,
+        question=None if declined else f"Is a mandrel wanted for {which}?",
     )
 
 

@@ -51,6 +51,8 @@ class Doubt(Frozen):
     where only the stated value itself is to be confirmed ("no tighter than 6 in")."""
     why: str
     """One plain clause a customer would understand, e.g. 'radius given as a limit'."""
+    about: Literal["value", "size"] = "value"
+    """'size' where the value is not in question, but whether this size is asked for at all."""
 
 
 class Evidence(Frozen):

@@ -15,8 +15,8 @@ from .groups import SLOTS, Group, Slot, slot_of
 from .patterns import any_of, whole_words
 from .sharing import BOTH
 
-_BESIDE = "another tube to bend, or something that only stands beside it?"
-_TAKEN_BACK = "some size seems to be taken back or owned already: is this one wanted?"
+_BESIDE = "it may only be mentioned beside the size that is asked for"
+_TAKEN_BACK = "some size seems to be taken back or owned already"
 _EITHER = "one of two sizes is meant: which?"
 _UNNAMED = frozenset({"place", "chain"})
 _ASKS = whole_words(

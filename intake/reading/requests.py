@@ -134,7 +134,8 @@ def _wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
         doubts.append(Doubt(field="material", readings=(request.material.value,), why=why))
     if request.quantity is not None and not request.doubt_on("quantity"):
         doubts.append(Doubt(field="quantity", readings=(str(request.quantity),), why=why))
-    return request.model_copy(update={"doubts": tuple(doubts)})
+    marked = (d.model_copy(update={"about": "size"}) if d.why == why else d for d in doubts)
+    return request.model_copy(update={"doubts": tuple(marked)})
 
 
 def _of_tooling(own: OwnText) -> str:

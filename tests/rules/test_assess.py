@@ -209,6 +209,16 @@ def test_a_doubt_is_asked_only_where_the_answer_hangs_on_it(
     assert f"doubt-{doubts[0].field}" in rules(found, effect)
 
 
+def test_whether_a_size_is_wanted_is_one_question() -> None:
+    """OD, wall, radius and material are doubted for one reason: that it may only be mentioned."""
+    said = (doubt("od", "1.75 in"), doubt("wall", "0.095 in"), doubt("material", "carbon_steel"))
+    doubts = tuple(one.model_copy(update={"about": "size"}) for one in said)
+    asked = judged("1.75 in", "0.095 in", "5.25 in", doubts=doubts)
+    assert asked.decision is Decision.ASK
+    questions = [f.question for f in asked.findings if f.rule.startswith("doubt-")]
+    assert questions == ["Is a mandrel wanted for the tube of 1.75 in (44.45 mm) OD?"]
+
+
 def test_a_doubt_names_which_answer_leads_where() -> None:
     found = judged(*FEASIBLE, doubts=(doubt("wall", "0.083 in", "0.028 in", why="smudged"),))
     assert found.findings[0].text == (
