@@ -18,7 +18,7 @@ from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .quoted import Relied, unread
 from .settle import Settler
-from .shapes import shape_named
+from .shapes import shape_around
 from .stretch import Stretch
 
 _TOOL = Late(words_errand.TOOL)
@@ -88,13 +88,18 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     anchor = group.anchor
     if anchor is None:
         return None
-    last = max(figure.token for figures in group.slots.values() for figure in figures)
-    first = max(0, anchor.token - _TOKENS_BESIDE)
+    own = [f for slot, fs in group.slots.items() if slot not in group.shared for f in fs]
+    last = max(own or [anchor], key=lambda figure: figure.token)
     begin, end = layout.spans[anchor.sentence]
-    near = layout.tokens[max(first, begin) : min(last + _TOKENS_BESIDE, end) + 1]
-    end_of_words = near[-1].end
-    behind = layout.text[end_of_words : end_of_words + _BEHIND]
-    return shape_named(layout.text[near[0].start : end_of_words], behind)
+    first_token = layout.tokens[max(anchor.token - _TOKENS_BESIDE, begin, 0)]
+    last_token = layout.tokens[min(last.token + _TOKENS_BESIDE, end)]
+    text = layout.text
+    return shape_around(
+        text[min(first_token.start, anchor.start) : anchor.start],
+        text[anchor.start : last.end],
+        text[last.end : last_token.end],
+        text[last_token.end : last_token.end + _BEHIND],
+    )
 
 
 def _span(request: SizeRequest, offset: int) -> tuple[int, int]:

@@ -19,13 +19,15 @@ _TAKES_BACK = re.compile(
     r"\b"
     + any_of(
         r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
-        "no longer (?:need|want|require)\\w* | not used | don't need | do not need | don't want",
+        "no longer (?:need|want|require)\\w* | not used | don'?t need | do not need | don'?t want",
         "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
         r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
         "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
+        r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
+        "the new year | no mandrel (?:wanted|needed|required|for)",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
-        r"(?:don't|do not|no need to|needn't) (?:quote|price|bother|offer)",
+        r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
         r"(?:someone|somebody) else | (?:another|other|different) (?:vendor|supplier|shop|order)",
         r"for (?:reference|comparison) | unless otherwise",
         r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son)\b",
@@ -55,13 +57,16 @@ _TAKES_BACK = re.compile(
 _BY_PLACE = re.compile(
     r"\b"
     + any_of(
-        r"(?:only|just|for|quote|price|want|need) (?:the )?(?:line|row|item|pos(?:ition)?|no)"
+        r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
+        r"(?:line|row|item|pos(?:ition)?|no)"
         r"\.? ?#?\d{1,3}\b(?!\s*[:–-])",
         r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
         r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
         r"(?:need|want|take|quote|price|only|just)\w* (?:the )?(?:first|second|third|fourth|fifth"
         r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
+        r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:#|nos?\.? ?)?\d{1,2}"
+        r"(?: ?(?:,|and|und|et|y|e|en|&) ?\d{1,2})*(?= ?(?:please|pls|bitte|svp|thanks|[.;!]|$))",
         r"only (?:that|this)(?: one)? | just (?:that|this) one | nothing else",
         r"nur (?:die |den |das )?(?:zeilen?|positionen?|pos|eine)\b | (?:die )?markierten?",
         r"angekreuzt\w* | sonst nichts | rien d'autre | nada más | nient'altro | verder niets",
