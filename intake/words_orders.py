@@ -34,7 +34,7 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\bfaktur[aęy]\b|\bprzelew|\bfaktura\b|\bbetalning\b|\bfatura\b|\bzapłaci|\bbetalat"),
     )),
     Elsewhere("an order in hand: another address", (
-        (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^.?\n]{0,80}\b(?:new|other|"
+        (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^?\n]{0,80}\b(?:new|other|"
             r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
             r"other) (?:delivery|shipping|ship-to) address\b"),
         (5, r"\b(?:neue|andere|geänderte) (?:liefer|versand)(?:adresse|anschrift)\b|\bnouvelle "
