@@ -55,7 +55,12 @@ def find_counts(
         if not plain and beside is not None:
             plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
         return Counts((), _settled(plain))
-    return _Several(layout, groups, rows, found, beside).counts()
+    counts = _Several(layout, groups, rows, found, beside).counts()
+    sure = [number for number, group in enumerate(groups) if not group.doubtful]
+    if len(sure) == 1 and counts.quantity(sure[0]) is None:
+        # The others are likely mentioned only: the count is that of the one asked for.
+        return Counts((), _settled([m for m in found if not m.bracket]))
+    return counts
 
 
 def set_counts_aside(layout: Layout) -> None:

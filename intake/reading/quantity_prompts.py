@@ -8,14 +8,14 @@ from .quantity_context import Context
 from .quantity_nouns import ENDS, MARKS, Nouns
 from .quantity_numbers import Count, Numbers
 
-LABELLED, COUNTED, PROMPTED, BARE, ALONE, ARTICLE = 9, 7, 6, 4, 3, 2
+LABELLED, COUNTED, PIECES, PROMPTED, BARE, ALONE, ARTICLE = 10, 8, 7, 6, 4, 3, 2
 """How surely a number counts mandrels; one less where it hangs on a condition."""
 _MOST_ALONE = 12
 _LABEL_TABLE = w.labelled_pieces()
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
-_BEFORE_A_COUNT = frozenset("the just only like also ( us me a".split())
+_BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 
 
 class Prompts:
@@ -90,6 +90,8 @@ class Prompts:
         open_end = after in MARKS or after in w.FOLLOWERS
         if after == "of":
             open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em"}
+            if self.words.at(behind + 1) in _CLAUSE_ENDS:
+                return BARE  # "one of, please": a slip for "off"
         if before in w.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():
