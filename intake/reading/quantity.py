@@ -10,7 +10,7 @@ from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_mentions import Mention, mentions
-from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
+from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -191,6 +191,8 @@ class _Several:
         """A count before each size, or one after each: no doubt what belongs together."""
         gaps: dict[int, Mention] = {}
         for mention in self.found:
+            if mention.rank < ARTICLE:
+                continue
             gap = self._gap(mention)
             # Before the first size a total may come first: "two mandrels, one for 35 x 1,5 ...".
             if gap not in gaps or gap == 0 or mention.rank > gaps[gap].rank:

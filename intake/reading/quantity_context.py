@@ -140,8 +140,18 @@ class Context:
             if word in w.MANDRELS or word in _STARTS:
                 return False
             if word in v.OTHER_TOOLING:
-                return True
+                return not self._wishes_anew(at, first)
         return False
+
+    def _wishes_anew(self, other: int, first: int) -> bool:
+        """'We have a wiper die. Need 1 pc': a wish of its own, and none for the other tooling."""
+        begin = self.words.first[min(first, len(self.words) - 1)]
+        if self.words.together(other, first) or other >= begin:
+            return False
+        return any(self.words.phrase(at, v.WANTS) for at in range(begin, first)) and not any(
+            self.words.phrase(at, v.WANTS)
+            for at in range(self.words.first[other], self.words.behind[other])
+        )
 
     def is_conditional(self, count: Count, end: int) -> bool:
         """'x2 if you do a deal' weighs less than what is asked for plainly."""
@@ -199,7 +209,10 @@ class Context:
                 return False
             if self._ends_with(at, v.BARE_WISHES):
                 verb = at - 1
-                asked = any(self.words.phrase(i, v.ABILITY) or self.words.phrase(i, v.ADVICE) for i in self.words.before(verb + 1, 3))
+                asked = any(
+                    self.words.phrase(i, v.ABILITY) or self.words.phrase(i, v.ADVICE)
+                    for i in self.words.before(verb + 1, 3)
+                )
                 negated = self._ends_with(verb, v.NEGATIONS)
                 return not asked and not negated and not self._is_in_question(verb)
         return False
@@ -228,8 +241,8 @@ class Context:
             if wanted and at + wanted <= article:
                 negated = self._ends_with(at, v.NEGATIONS)
                 return not negated and not self._ends_with(at, v.ADVISES)
-            if self.text[at] in v.POLITE:
-                return self._is_offer(at + 1, article, noun)
+            if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):
+                return True
             if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
                 # In Dutch one has a need: "ik heb een doorn nodig".
                 return "nodig" in self.text[noun : self.words.behind[article]]
@@ -246,7 +259,9 @@ class Context:
         """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
         behind = [self.text[at] for at in self.words.after(noun, 25)]
         near = set(behind[:7])
-        if near & v.PLEASE or any(self.words.phrase(i, v.WELCOME) for i in self.words.after(noun, 7)):
+        if near & v.PLEASE or any(
+            self.words.phrase(i, v.WELCOME) for i in self.words.after(noun, 7)
+        ):
             return True
         if v.COSTS & set(behind[:12]):
             return self._ends_with(article, v.COST_OF) or self.words.at(article - 1) in v.MODALS

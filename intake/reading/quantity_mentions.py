@@ -10,7 +10,7 @@ from .figures import Layout
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
-from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, PIECES, Prompts
+from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 
 _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
@@ -67,10 +67,10 @@ class _Finder:
             count = self.numbers.at(index) if number else None
             if count is not None:
                 mention = self._counted(count)
-            elif word in w.ARTICLES:
-                mention = self._article(index)
             elif word in w.SOLE_PIECE or self.words.phrase(index, w.SOLE_PHRASES):
                 mention = self._sole_piece(index)
+            elif word in w.ARTICLES:
+                mention = self._article(index)
             elif w.is_mandrel(word):
                 mention = self._without_article(index)
             if mention is not None:
@@ -164,7 +164,7 @@ class _Finder:
         count = Count(at, at + 1, 1)
         if self.nouns.is_compound(at) or not self.context.is_bare_wish(at):
             return None
-        return self._mention(count, at + 1, ARTICLE)
+        return self._mention(count, at + 1, NOUN)
 
     def _article(self, at: int) -> Mention | None:
         """'I need a mandrel' asks for one; 'can you make a mandrel' asks whether."""

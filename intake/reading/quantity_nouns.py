@@ -50,7 +50,7 @@ class Nouns:
             return mandrel, False
         if self.counts_others(behind) or self.counts_others(at):
             return 0, False
-        if shy and self.words.at(behind) != ".":
+        if shy and self.words.at(behind) not in (".", "\n", "\n\n", ""):
             return 0, False
         return behind, True
 
@@ -123,6 +123,8 @@ class Nouns:
         at += self.words.phrase(at, w.PIECES)
         for index in range(at, at + 4):
             word = self.words.at(index)
+            if word in w.EACH:
+                break  # "one pc of each size"
             if word in w.OTHERS:
                 following = self.words.at(index + 1)
                 return word not in w.SIZE_NOUNS or following not in w.MANDRELS | w.SIZE_NOUNS

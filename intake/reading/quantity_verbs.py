@@ -31,7 +31,8 @@ WANTS = phrases(
     "jullie mij | u ons | u mij",
     "proposal for | request for | request | requests | enquiry for | inquiry for | number on",
     "take | looking to get | like to get | want to get | hoping to get | looking to buy",
-    "in search of | hunting for | chasing | could use | es wäre | es geht um | es handelt sich um",
+    "so that s | that would be | that ll be | in search of | hunting for | chasing | could use",
+    "es wäre | es geht um | es handelt sich um",
     "il s agit d | il s agirait d | se trata de | se trataría de | si tratta di | het gaat om",
     "het betreft | requiero | requiere | precisa",
     "can i get | could i get | can we get | could we get | may i have | can i have | could i have",
@@ -81,7 +82,9 @@ ADVICE = phrases(
     "does it need | does this need | is there | kann man | can it",
 )
 """'Do I need a mandrel?' asks for advice, not for mandrels."""
-ADVISES = phrases("do i | do we | would i | would we | will i | will we | do you | does it | did you")
+ADVISES = phrases(
+    "do i | do we | would i | would we | will i | will we | do you | does it | did you"
+)
 """Before 'need' these ask for advice, too."""
 ABILITY = phrases(
     "can you | could you | do you | do u | can u | could u | will u | are you able",
@@ -98,7 +101,8 @@ HAVING = phrases(
     "have you | have you got | do you have | would you have | might you have | you guys have",
     "you got | u got | ya got | you guys got | haben sie | habt ihr",
     "hast du | hätten sie | hättet ihr | hättest du | avez vous | as tu",
-    "auriez vous | avez-vous | as-tu | auriez-vous | aurais-tu | tienen | tiene | tiene usted | tienes | tenéis | tendrían | tendríais",
+    "auriez vous | avez-vous | as-tu | auriez-vous | aurais-tu | tienen | tiene | tiene usted",
+    "tienes | tenéis | tendrían | tendríais",
     "disponen de | dispone de | avete | hai | avreste | disponete di | hebben jullie | heeft u",
     "hebt u | heb je",
 )
@@ -147,7 +151,8 @@ COST_OF = phrases(
 )
 """Before an article, with 'cost' or 'run' behind the mandrel: the price of one is asked."""
 PRICE_FOR = phrases(
-    "much for | much is | much to make | get for | ask for | damage for | damage on | charge for | ballpark for",
+    "much for | much is | much to make | get for | ask for | damage for | damage on | charge for",
+    "ballpark for",
     "ballpark on | figure for | figure on | number for | number on",
 )
 """'How much for a mandrel?' asks for one; with a wiper or a size right behind it, it may not."""

@@ -48,7 +48,8 @@ ARTICLES = word_set("a an un une una uno ein eine einen nen een um uma en ett an
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
 NUMERAL_BEFORE = word_set("je jeweils nur lediglich davon solamente seulement slechts")
 NUMERAL_AFTER = word_set(
-    "solamente seulement soltanto unicamente solo sola seul seule único unico única einzigen einziger einzelnen enkele enkel"
+    "solamente seulement soltanto unicamente solo sola seul seule único unico única einzigen",
+    "einziger einzelnen enkele enkel",
 )
 """Beside an article these make it a number: 'je ein Dorn', 'un solo mandril'."""
 
@@ -147,7 +148,8 @@ ASKS_BARE = phrases(
     "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
     "would like | should like",
     "you make | you do | you build | you supply | ship | ship me | ship us | exactly | genau",
-    "time for | time on | delivery for | delivery on | lieferzeit für | lieferzeit von | délai pour",
+    "time for | time on | delivery for | delivery on | lieferzeit für | lieferzeit von",
+    "délai pour",
     "plazo para | plazo de | tempi per | consegna per | levertijd voor | exactement | exactamente",
     "esattamente | precies",
     "put me down for | looking to get | like to get | hoping to get",
