@@ -47,7 +47,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"diameters?\s(?=bend|radius|clr)",
     )),
     ("noise", any_of(
-        r"° | deg(?:rees?|s)?\b | grad\b | gr\b | % | percent\b | lbs?\b | \# | kg\b | psi\b",
+        r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",
+        r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
         r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?=|\s?\d)",
