@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ..model import Prompt
+from .angle_behind import set_angles_aside
 from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
@@ -72,6 +73,7 @@ def read_stretch(
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
+    set_angles_aside(layout)
     hear_phrases(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)

@@ -26,3 +26,18 @@ BENT_OVAL = [  # what becomes of a round tube in bending is no shape of it
     case("oval-tube-gets", "The frame gets an oval tube 60 x 30 x 2, R 120", _OVAL),
     case("oval-tube-es", "tubo ovalado 60 x 30 x 2, R 120", _OVAL),
 ]  # fmt: skip
+
+ANGLE_BEHIND = [  # the radius stands before its word, the angle of the bend behind it
+    case("angle-centerline-90", "tube measures 1.370 inside and the wall is .065 (so one and a half outside). The bend is a 3\" centerline 90.", _IN),
+    case("angle-clr-180", '1.5 x .065, 3" CLR 180', _IN),
+    case("angle-no-unit", "1.5 x .065 304, 3 CLR 90", _IN),
+    case("angle-radius-90", '1.5 x .065 304, a 3" radius 90', _IN),
+    case("angle-radius-bend", "1.5 x .065, 3 radius 180 bend", _IN),
+    case("angle-mm", "38 x 1.5, bend is 57 mm CLR 180", _MM),
+    case("angle-de", "Rohr 38 x 1,5, Bogen mit 57 mm Mittenradius 90", _MM),
+    case("angle-could-be-either", "38 x 1.5 mm, 57 CLR 90", mm("38", "1.5", "57", "clr")),
+    case("angle-word-first", "1.5 x .065, CLR 3, 90", _IN),
+    case("angle-none-clr-behind", "38 x 1.5 CLR 90", mm("38", "1.5", "90")),
+    case("angle-none-od-named", "OD 38 wall 1.5, CLR 90", mm("38", "1.5", "90")),
+    case("angle-none-wall-before", "38 x 1.5 wall 304 CLR 90", mm("38", "1.5", "90")),
+]  # fmt: skip

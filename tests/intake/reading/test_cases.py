@@ -31,7 +31,7 @@ from .cases_phrases import (
     NO_PART_OF_IT,
     STRAGGLERS,
 )
-from .cases_said import BENT_OVAL
+from .cases_said import ANGLE_BEHIND, BENT_OVAL
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
@@ -42,7 +42,7 @@ FAMILIES = (
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
-    BENT_OVAL,
+    BENT_OVAL, ANGLE_BEHIND,
 )  # fmt: skip
 
 
