@@ -10,6 +10,7 @@ from .angle_behind import set_angles_aside
 from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
+from .die_marks import set_die_marks_aside
 from .figures import Figure, Layout, Row
 from .gather import gather
 from .gatherer import MOST_GROUPS
@@ -87,6 +88,7 @@ def read_stretch(
     join_restated(layout)
     join_names(layout)
     assign_leftovers(layout)
+    set_die_marks_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
     note_names(layout)

@@ -41,3 +41,17 @@ ANGLE_BEHIND = [  # the radius stands before its word, the angle of the bend beh
     case("angle-none-od-named", "OD 38 wall 1.5, CLR 90", mm("38", "1.5", "90")),
     case("angle-none-wall-before", "38 x 1.5 wall 304 CLR 90", mm("38", "1.5", "90")),
 ]  # fmt: skip
+
+_NO_CLR = inch("2.25", "0.065")
+
+DIE_MARKS = [  # what is stamped on a die is the tube's OD, unless a word says radius
+    case("die-just-says", "hi have you got a mandrel for 2 1/4 exhaust tube 16 gauge aluminised steel. not sure of the radius the die just says 2 1/4. cheers", _NO_CLR),
+    case("die-marked", "2.25 x .065 tube. The die is marked 2 1/4.", _NO_CLR),
+    case("die-on-our", "2.25 x .065 tube on our 2.25 die", _NO_CLR),
+    case("die-other-unit", "2.25 x .065 tube. Die has 57 mm on it.", _NO_CLR),
+    case("die-de", "Rohr 57 x 1,5, auf der Biegeform steht 57, Radius weiß ich nicht", mm("57", "1.5")),
+    case("die-marked-clr-too", "2.25 x .065 tube. The die is marked 2 1/4 CLR 4.5.", inch("2.25", "0.065", "4.5")),
+    case("die-marked-other", "2.25 x .065 tube. The die is marked 3 3/8.", inch("2.25", "0.065", "3.375", "clr")),
+    case("die-radius-said", "2.25 x .065 tube, the die is 2 1/4 radius", inch("2.25", "0.065", "2.25", "clr")),
+    case("die-of-clr", "57.15 x 1.65 tube on a 57.15 CLR die", mm("57.15", "1.65", "57.15", "clr")),
+]  # fmt: skip
