@@ -14,6 +14,7 @@ from .die_marks import set_die_marks_aside
 from .figures import Figure, Layout, Row
 from .gather import gather
 from .gatherer import MOST_GROUPS
+from .given_up import name_settled
 from .groups import Group
 from .habits import usual_unit
 from .layout import lay_out
@@ -84,6 +85,7 @@ def read_stretch(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    name_settled(layout)
     share_lists(layout)
     join_restated(layout)
     join_names(layout)

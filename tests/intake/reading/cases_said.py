@@ -55,3 +55,25 @@ DIE_MARKS = [  # what is stamped on a die is the tube's OD, unless a word says r
     case("die-radius-said", "2.25 x .065 tube, the die is 2 1/4 radius", inch("2.25", "0.065", "2.25", "clr")),
     case("die-of-clr", "57.15 x 1.65 tube on a 57.15 CLR die", mm("57.15", "1.65", "57.15", "clr")),
 ]  # fmt: skip
+
+_17 = inch("1.875", "0.065", "3")
+
+GIVEN_UP = [  # what was only thought of first is no size; what was settled on is
+    case("given-up-make-it", "ok so I was going to go 2 inch but the collector is 1 7/8 so make it 1 7/8. still 16 gauge 409, still 3 inch radius. 1 mandrel", _17),
+    case("given-up-go-with", "thought about 2 inch tube, go with 1 7/8 then. 16 gauge, 3 inch radius", _17),
+    case("given-up-lets-say", "I was thinking 2 but let's say 1.875 OD. .065 wall, 3 inch radius", _17),
+    case("given-up-twice-said", "was going to use 2 in tube, but 1 7/8 is what the flange takes so go with 1 7/8. .065 wall 3 clr", _17),
+    case("given-up-de", "wollte erst 40 x 2 nehmen, aber der Flansch hat 38, also machen wir 38 x 1,5. Radius 57", _MM),
+    case("given-up-de-lieber", "zuerst dachte ich 42,4, dann doch lieber 48,3. Wand 2, Radius 120", mm("48.3", "2", "120")),
+    case("given-up-fr", "je pensais prendre du 40, mais finalement 38. épaisseur 1,5, rayon 57", _MM),
+    case("given-up-es", "pensaba en 2 pulgadas pero mejor 1 7/8. pared .065, radio 3 pulgadas", _17),
+    case("given-up-it", "pensavo al 42 ma facciamo 38. spessore 1,5, raggio 57", _MM),
+    case("given-up-nl", "eerst wilde ik 42,4 maar doe maar 48,3. wand 2, radius 120", mm("48.3", "2", "120")),
+    case("given-up-radius", "1.5 x .065, was going to do 4 inch clr but make it 3", _IN),
+    case("given-up-wall", "1.5 tube, wall was going to be .083 but make it .065. 3 clr", _IN),
+    case("settled-lets-say", "38 x 1.5, R 76. Hmm, let's say R 57.", _MM),
+    case("given-up-nothing", "I was going to order 1.5 x .065 with 3 clr today. Please quote.", _IN),
+    case("given-up-no-count", "was going to order 1.5 x .065 on 3 clr. make it 2 mandrels", _IN),
+    case("given-up-neither", "I was going to ask for 1.5 x .065, 3 clr. Also 1.875 x .065, 3 clr.", _IN, _17),
+    case("given-up-both-taken", "We were looking at 1.5 x .065 and 1.875 x .065, both on 3 clr. We'll take one mandrel of each.", _IN, _17),
+]  # fmt: skip
