@@ -77,3 +77,18 @@ GIVEN_UP = [  # what was only thought of first is no size; what was settled on i
     case("given-up-neither", "I was going to ask for 1.5 x .065, 3 clr. Also 1.875 x .065, 3 clr.", _IN, _17),
     case("given-up-both-taken", "We were looking at 1.5 x .065 and 1.875 x .065, both on 3 clr. We'll take one mandrel of each.", _IN, _17),
 ]  # fmt: skip
+
+_UNSURE = mm("38", "1.5", "57", "clr")
+
+INSIDE_OR_CENTRE = [  # one radius, and the sender doesn't know where it is measured to
+    case("unsure-my-3", "Tube 38 x 1.5. Radius 57 mm. I'm not sure if my 57 is to the inside of the bend or to the middle, got it off a sketch.", _UNSURE),
+    case("unsure-dont-know", "38 x 1.5 mm, 57 radius. Don't know whether that is to the centre or to the inside.", _UNSURE),
+    case("unsure-sketch", "38 x 1.5 mm, radius 57. The sketch doesn't say if the 57 is center or inside.", _UNSURE),
+    case("unsure-de", "Rohr 38 x 1,5, Radius 57. Ich weiß nicht, ob die 57 auf Mitte oder innen gemessen sind.", _UNSURE),
+    case("unsure-fr", "tube 38 x 1,5, rayon 57. Je ne sais pas si c'est à l'axe ou à l'intérieur.", _UNSURE),
+    case("unsure-es", "tubo 38 x 1,5, radio 57. No sé si es al eje o interior.", _UNSURE),
+    case("unsure-it", "tubo 38 x 1,5, raggio 57. Non so se è in asse o interno.", _UNSURE),
+    case("unsure-nl", "buis 38 x 1,5, radius 57. Weet niet of dat hart of binnenkant is.", _UNSURE),
+    case("sure-centre", "38 x 1.5 mm, 57 radius. It is to the middle, not the inside.", _MM),
+    case("sure-inside", "38 x 1.5 mm, 38 radius to the inside. Not sure about the material though.", _MM),
+]  # fmt: skip
