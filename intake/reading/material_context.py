@@ -36,7 +36,8 @@ _NO_GRADE_BEFORE = re.compile(
 _BEFORE_STREET = re.compile(rf"\s{_STREET}")
 _NO_GRADE_AFTER = re.compile(
     r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}\d{3}[\s-]$|"
-    r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b[^\n]{0,20}$",
+    r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b"
+    r"(?:[^\n.]|\.(?!\s[A-Z][a-z]+\s)){0,20}$",
     re.I,
 )
 # '724 304 0190' is a telephone number; in '.035 304 1500 pcs' the .035 is a wall.
