@@ -27,7 +27,7 @@ def set_die_marks_aside(layout: Layout) -> None:
 
 
 def _is_mark(layout: Layout, figure: Figure, od: Figure) -> bool:
-    if od.start >= figure.start or not nearly(od, figure):
+    if od.start >= figure.start or figure.unit == "D" or not nearly(od, figure):
         return False
     before, after = layout.before(figure), layout.after_in_sentence(figure)
     begin = max(layout.sentence_start(figure.sentence), before.end if before is not None else 0)

@@ -92,3 +92,30 @@ INSIDE_OR_CENTRE = [  # one radius, and the sender doesn't know where it is meas
     case("sure-centre", "38 x 1.5 mm, 57 radius. It is to the middle, not the inside.", _MM),
     case("sure-inside", "38 x 1.5 mm, 38 radius to the inside. Not sure about the material though.", _MM),
 ]  # fmt: skip
+
+_BOILER = mm("25.4", "2.11", "60")
+
+MIN_WALL = [  # boiler tube is ordered by its minimum wall: that is the wall
+    case("min-wall-mm", "tube 25.4 mm OD x 2.11 mm min wall, SA-213 TP304, CLR 60 mm", _BOILER),
+    case("min-wall-point", "25.4 x 2.11 min. wall, CLR 60", _BOILER),
+    case("min-wall-before", '1" OD, min wall .083, 3" CLR', inch("1", "0.083", "3")),
+    case("min-wall-thickness", '1" OD, minimum wall thickness 0.083", 3" CLR', inch("1", "0.083", "3")),
+    case("min-wall-de", "Rohr 25,4, Mindestwandstärke 2,11, R 60", _BOILER),
+    case("min-wall-fr", "tube 25,4 x 2,11 mm paroi minimum, rayon 60", _BOILER),
+    case("min-wall-es", "tubo 25,4, espesor mínimo 2,11 mm, radio 60", _BOILER),
+    case("min-wall-it", "tubo 25,4, spessore minimo 2,11 mm, raggio 60", _BOILER),
+    case("wall-at-least", '1" OD, wall at least .083, 3" CLR', inch("1", "0.083", "3", "wall")),
+    case("wall-max", '1" OD, max wall .083, 3" CLR', inch("1", "0.083", "3", "wall")),
+    case("clr-min", '1" OD x .083 wall, min 3" CLR', inch("1", "0.083", "3", "clr")),
+]  # fmt: skip
+
+_MIXED = mm("38.1", "1.5", "57.15")
+
+SAID_TWICE = [  # a unit that is missing is told by the second form of the same radius
+    case("twice-die-1.5d", 'OD 1 1/2", so 38,1. Wall 1,5 mm. Centreline radius 57,15 (our die is marked 1.5D)', _MIXED),
+    case("twice-1.5d", 'OD 1 1/2". Wall 1,5 mm. CLR 57,15 (1.5D)', _MIXED),
+    case("twice-equals", '1 1/2" x 1,5 mm, R 57,15 = 1.5 x D', _MIXED),
+    case("twice-inch", '1 1/2" tube, 1.5 mm wall, CLR 57.15 = 2 1/4"', _MIXED),
+    case("twice-not", 'OD 1 1/2". Wall 1,5 mm. CLR 57,15', mm("38.1", "1.5", "57.15", "clr")),
+    case("twice-otherwise", 'OD 1 1/2", wall 1,5 mm, CLR 60 (1.5D)', mm("38.1", "1.5", "60", "clr")),
+]  # fmt: skip

@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_said as said
 from .cases_asked_for import (
     BESIDE,
     IN_WORDS,
@@ -31,7 +32,6 @@ from .cases_phrases import (
     NO_PART_OF_IT,
     STRAGGLERS,
 )
-from .cases_said import ANGLE_BEHIND, BENT_OVAL, DIE_MARKS, GIVEN_UP, INSIDE_OR_CENTRE
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
@@ -42,7 +42,8 @@ FAMILIES = (
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
-    BENT_OVAL, ANGLE_BEHIND, DIE_MARKS, GIVEN_UP, INSIDE_OR_CENTRE,
+    said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
+    said.MIN_WALL, said.SAID_TWICE,
 )  # fmt: skip
 
 
