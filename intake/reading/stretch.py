@@ -11,6 +11,7 @@ from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
+from .drawing_defaults import set_defaults_aside
 from .figures import Figure, Layout, Row
 from .gather import gather
 from .gatherer import MOST_GROUPS
@@ -91,6 +92,7 @@ def read_stretch(
     join_names(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
+    set_defaults_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
     note_names(layout)

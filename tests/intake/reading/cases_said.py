@@ -119,3 +119,26 @@ SAID_TWICE = [  # a unit that is missing is told by the second form of the same 
     case("twice-not", 'OD 1 1/2". Wall 1,5 mm. CLR 57,15', mm("38.1", "1.5", "57.15", "clr")),
     case("twice-otherwise", 'OD 1 1/2", wall 1,5 mm, CLR 60 (1.5D)', mm("38.1", "1.5", "60", "clr")),
 ]  # fmt: skip
+
+_50 = mm("50", "1.5", "100")
+_2 = inch("2", "0.049", "4")
+_ONLY = mm("50", "1.5", "100", "clr")
+
+DRAWING_DEFAULTS = [  # the general note of a drawing is no radius of the tube
+    case("default-quoted", 'On drawing there is default note "all radii R3 unless specified" - please ignore, this is for the edges. Tube is 50 x 1,5 mm, bending radius 100 mm in axis.', _50),
+    case("default-capitals", 'The print says "UNLESS OTHERWISE SPECIFIED BEND RADIUS 3.00" but the callout on this part is R4.00 to centerline, so 4.00 it is. Tube 2.000 x .049, 6061-T4.', _2),
+    case("default-note", "Tube 2.000 x .049, CLR 4.00. Note on print: unless otherwise noted all radii R3.00.", _2),
+    case("default-behind", "Tube 50 x 1.5. Radius 100 mm. Title block: R3 unless stated otherwise.", _50),
+    case("default-de", "Rohr 50 x 1,5, Radius 100 mm. Auf der Zeichnung: Radien R3 sofern nicht anders angegeben.", _50),
+    case("default-de-unbemasst", "Rohr 50 x 1,5, Radius 100 mm. Im Schriftfeld steht: nicht bemaßte Radien R5.", _50),
+    case("default-fr", "tube 50 x 1,5, rayon 100. Sur le plan : sauf indication contraire R3.", _50),
+    case("default-es", "tubo 50 x 1,5, radio 100. Plano: radios no acotados R3, salvo indicación contraria.", _50),
+    case("default-it", "tubo 50 x 1,5, raggio 100. Disegno: raggi R3 salvo diversa indicazione.", _50),
+    case("default-nl", "buis 50 x 1,5, radius 100. Tekening: alle radii R3 tenzij anders vermeld.", _50),
+    case("default-only", 'Tube 50 x 1.5. The print only says "unless otherwise specified bend radius 100".', _ONLY),
+    case("default-only-de", "Rohr 50 x 1,5. Auf der Zeichnung steht nur: Biegeradius 100 sofern nicht anders angegeben.", _ONLY),
+    case("default-only-fr", "tube 50 x 1,5. Le plan dit : rayon de cintrage 100 sauf indication contraire.", _ONLY),
+    case("default-of-units", "All dimensions in mm unless otherwise stated. Tube 50 x 1.5, CLR 100.", _50),
+    case("default-own-words", "Tube 50 x 1.5, CLR 100 unless noted, and the tail R 80.", _ONLY, mm("50", "1.5", "80")),
+    case("default-none", "Tube 50 x 1.5, CLR 100 unless you think that is too tight.", _50),
+]  # fmt: skip
