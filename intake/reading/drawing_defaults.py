@@ -60,8 +60,14 @@ def _is_default(layout: Layout, figure: Figure) -> bool:
     end = min(
         layout.tokens[last].end, figure.end + _NEAR, after.start if after else figure.end + _NEAR
     )
-    ahead, behind = layout.text[begin : figure.start], layout.text[figure.end : end]
-    return bool(_DEFAULT.search(ahead) or _DEFAULT.search(behind))
+    if _DEFAULT.search(layout.text[figure.end : end]):
+        return True
+    said = _DEFAULT.search(layout.text[begin : figure.start])
+    if said is None:
+        return False
+    # "CLR 100 unless noted, and the tail R 80": it is said of the nearer radius.
+    other = before is not None and before.role in RADIUS_ROLES and begin == before.end
+    return not other or said.start() > figure.start - begin - said.end()
 
 
 def _is_quoted(layout: Layout, figure: Figure) -> bool:

@@ -112,8 +112,9 @@ _TO_WALL = 24
 """Characters before a number in which 'wall is' stands."""
 _THINNEST_MILS = 12
 """No tube to be bent has a thinner wall (common practice, no source)."""
-_TO_QUOTE = 16
+_TO_QUOTE = 64
 """How far before a figure a quotation may begin that its mark ends."""
+_SHORT_QUOTE = 16
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,7 +190,8 @@ def _closes_quote(text: str, number: Number) -> bool:
     quoted = text[opened : number.start]
     if "\n" in quoted or any(char.isdigit() for char in quoted):
         return False
-    return not text[opened - 1 : opened].isdigit()
+    opens = not text[max(0, opened - 1) : opened].strip(" \n(:") and not quoted[1:2].isspace()
+    return opens or (len(quoted) <= _SHORT_QUOTE and not text[opened - 1 : opened].isdigit())
 
 
 def _inch(text: str, match: re.Match[str], number: Number, materials: Container[int]) -> UnitAfter:
