@@ -142,3 +142,23 @@ DRAWING_DEFAULTS = [  # the general note of a drawing is no radius of the tube
     case("default-own-words", "Tube 50 x 1.5, CLR 100 unless noted, and the tail R 80.", _ONLY, mm("50", "1.5", "80")),
     case("default-none", "Tube 50 x 1.5, CLR 100 unless you think that is too tight.", _50),
 ]  # fmt: skip
+
+_40 = mm("40", "1.5", "60")
+
+REFERENCES = [  # numbers by which a file or an order is known are no sizes
+    case("ref-it", "tubo Ø 40 x 1,5, raggio medio 60.\nRif. int. 26/1187-40", _40),
+    case("ref-it-vs", "tubo 40 x 1,5, raggio 60.\nVs. rif. 26/40", _40),
+    case("ref-fr", "tube 40 x 1,5, rayon 60.\nn/réf 24/118", _40),
+    case("ref-fr-dots", "tube 40 x 1,5, rayon 60.\nV/réf 24.118", _40),
+    case("ref-de", "Rohr 40 x 1,5, R 60.\nUnser Zeichen 26/44-2", _40),
+    case("ref-de-akte", "Rohr 40 x 1,5, R 60.\nAktenzeichen 12/40", _40),
+    case("ref-de-cost-centre", "Kostenstelle 40.12, Rohr 40 x 1,5, R 60", _40),
+    case("ref-de-project", "Projekt 26/40: Rohr 40 x 1,5, R 60", _40),
+    case("ref-en", "tube 40 x 1.5, clr 60.\nRef: 1187/26", _40),
+    case("ref-en-your", "tube 40 x 1.5, clr 60.\nYour ref 44.5/2", _40),
+    case("ref-es", "tubo 40 x 1,5, radio 60.\nSu ref: 24/118-3", _40),
+    case("ref-nl", "buis 40 x 1,5, radius 60.\nOns kenmerk 26/40", _40),
+    case("ref-none-job", "job: 2-3/8 x .154 pipe, 9 clr", inch("2.375", "0.154", "9")),
+    case("ref-none-project", "project 1-1/2 tube .065 wall 3 clr", _IN),
+    case("ref-none-tube", "Ref tube: 40 x 1.5 mm, clr 60", _40),
+]  # fmt: skip
