@@ -10,7 +10,7 @@ from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_mentions import Mention, mentions
-from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
+from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -56,7 +56,12 @@ def find_counts(
         if not plain and beside is not None:
             plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
         return Counts((), _settled(plain))
-    return _Several(layout, groups, rows, found, beside).counts()
+    counts = _Several(layout, groups, rows, found, beside).counts()
+    sure = [number for number, group in enumerate(groups) if not group.doubtful]
+    if len(sure) == 1 and counts.quantity(sure[0]) is None:
+        # The others are likely mentioned only: the count is that of the one asked for.
+        return Counts((), _settled([m for m in found if not m.bracket]))
+    return counts
 
 
 def set_counts_aside(layout: Layout) -> None:
@@ -208,6 +213,8 @@ class _Several:
         """A count before each size, or one after each: no doubt what belongs together."""
         gaps: dict[int, Mention] = {}
         for mention in self.found:
+            if mention.rank < ARTICLE:
+                continue
             gap = self._gap(mention)
             # Before the first size a total may come first: "two mandrels, one for 35 x 1,5 ...".
             if gap not in gaps or gap == 0 or mention.rank > gaps[gap].rank:

@@ -120,16 +120,29 @@ def _finished(
 ) -> list[SizeRequest]:
     """The requests with material, quantity and day. ``days`` are those of single sizes."""
     materials = choose_materials(stretch.layout, groups, stretch.rows)
-    counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
+    first = _first_said(requests)
+    said_once = [group for number, group in enumerate(groups) if first[number] == number]
+    places = {number: at for at, number in enumerate(sorted(set(first)))}
+    counts = find_counts(stretch.layout, said_once, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
     whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
     finished = [
-        _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
+        _finish(stretch, request, materials[n], counts.quantity(places[first[n]]), days[n] or whole)
         for n, request in enumerate(requests)
     ]
     return [
         wholly_doubted(request, group.doubtful) if group.doubtful else request
         for request, group in zip(finished, groups, strict=True)
+    ]
+
+
+def _first_said(requests: list[SizeRequest]) -> list[int]:
+    """For each request the number of the first that is the same size: one said twice counts
+    once."""
+    known: dict[tuple[object, ...], int] = {}
+    return [
+        known.setdefault((request.shape, request.od_mm, request.wall_mm, request.clr_mm), number)
+        for number, request in enumerate(requests)
     ]
 
 

@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_said as said
 from .cases_asked_for import (
     BESIDE,
     IN_WORDS,
@@ -53,6 +54,8 @@ FAMILIES = (
     ONLY_TOLD, ONE_OF_SEVERAL, PICKED_OUT, ALL_ASKED_FOR, BESIDE_A_BOX, OWNED_LISTS, DASHES,
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
+    said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
+    said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES,
 )  # fmt: skip
 
 
