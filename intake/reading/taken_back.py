@@ -29,7 +29,7 @@ _TAKES_BACK = re.compile(
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
         r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
         r"(?:someone|somebody) else | (?:another|other|different) (?:vendor|supplier|shop|order)",
-        r"for (?:reference|comparison) | unless otherwise",
+        r"for (?:reference|comparison)",
         r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son)\b",
         r"mein\w* (?:freund|nachbar|bruder|vater|schwager) | mon (?:ami|voisin|frère|père)",
         r"mi (?:amigo|vecino|hermano|padre) | (?:mio|un mio) (?:amico|vicino|fratello|padre)",

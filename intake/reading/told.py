@@ -19,8 +19,8 @@ ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
 
 _ASKS = whole_words(
     r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
-    r"looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer | enquir\w+ | rfq",
-    r"inquir\w+ | i'm after | we're after | after an? | interested in | would like | i'd like",
+    r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
+    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in | would like | i'd like",
     r"we'd like",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
     r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
