@@ -20,8 +20,8 @@ ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
 _ASKS = whole_words(
     r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
     r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
-    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in | would like | i'd like",
-    r"we'd like",
+    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
+    r"would like | i'd like | we'd like",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
     r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
     r"each",
@@ -51,7 +51,7 @@ _TELLS = whole_words(
 )
 _ONE = whole_words(
     r"(?:one|1|a|single) (?:\w+ ){0,2}?mandrel | (?:just|only) one",
-    r"one (?:only|off|piece|please|pc)",
+    r"one (?:only|off|piece|pc)",
     r"1 (?:off|pcs?|piece|ea|each|only|nos?|stk|stück|st|pz|pza|ud|stuks?) | one-off",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?(?:1|one)",
     r"(?:get|quote|price|want|need|have|take|for) (?:just |only )?(?:one|1)"
