@@ -162,3 +162,14 @@ REFERENCES = [  # numbers by which a file or an order is known are no sizes
     case("ref-none-project", "project 1-1/2 tube .065 wall 3 clr", _IN),
     case("ref-none-tube", "Ref tube: 40 x 1.5 mm, clr 60", _40),
 ]  # fmt: skip
+
+_OUTSIDE = inch("2.5", "0.083", "5.25", "clr")
+
+OF_TWO = [  # 'inner' and 'outer' name two tubes, or where a radius is measured to
+    case("two-tubes", "I'm looking at two tubes:\n inner: 1.000\" x 0.035\", bend 3.000\" CLR\n outer: 2.000\" x 0.065\", bend 6.000\" CLR", inch("1", "0.035", "3"), inch("2", "0.065", "6")),
+    case("two-tubes-de", "Doppelrohr:\ninnen: 25 x 1,5, R 75\naußen: 50 x 2, R 150", mm("25", "1.5", "75"), mm("50", "2", "150")),
+    case("bore-and-od", "inner: 1.870, outer: 2.000, bend 6.000 CLR", inch("2", "0.065", "6")),
+    case("outside-or-centre", '2.5" OD x .083 wall, and the print just says "R 5.25" with the arrow to the outside edge of the bend. I\'d guess they mean centerline but it could be outside.', _OUTSIDE),
+    case("outside-or-centre-de", "Rohr 38 x 1,5, Radius 76 außen. Vielleicht ist aber auch die Mitte gemeint, ich weiß es nicht, ob außen oder Mitte.", mm("38", "1.5", "76", "clr")),
+    case("outside-sure", '2.5" OD x .083 wall, radius 5.25 to the outside of the bend.', inch("2.5", "0.083", "4")),
+]  # fmt: skip
