@@ -136,6 +136,8 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius; and the
     'inner: 1.000 x .035' of two tubes is no bore."""
     second = layout.after_in_sentence(figure)
+    if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
+        return True  # "the hoop is 1-3/4 in 11 gauge"
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
         return False

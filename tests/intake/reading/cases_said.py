@@ -173,3 +173,10 @@ OF_TWO = [  # 'inner' and 'outer' name two tubes, or where a radius is measured 
     case("outside-or-centre-de", "Rohr 38 x 1,5, Radius 76 außen. Vielleicht ist aber auch die Mitte gemeint, ich weiß es nicht, ob außen oder Mitte.", mm("38", "1.5", "76", "clr")),
     case("outside-sure", '2.5" OD x .083 wall, radius 5.25 to the outside of the bend.', inch("2.5", "0.083", "4")),
 ]  # fmt: skip
+
+PLACES_AND_PARTS = [  # a street's block is no die block; a hoop with a gauge is tube
+    case("block-of-a-street", "1.5 x .065 tube, 3 clr. Shipping to 73 hundred block, call the gate.", _IN),
+    case("block-of-a-die", "1.5 x .065 on a 3 block", _IN),
+    case("hoop-of-tube", "Main hoop is 1-1/2 in 16 gauge, 3 CLR, DOM", _IN),
+    case("hoop-across", "The hoop is 24 in, tube 1.5 x .065", inch("1.5", "0.065", "12", "clr")),
+]  # fmt: skip
