@@ -180,3 +180,11 @@ PLACES_AND_PARTS = [  # a street's block is no die block; a hoop with a gauge is
     case("hoop-of-tube", "Main hoop is 1-1/2 in 16 gauge, 3 CLR, DOM", _IN),
     case("hoop-across", "The hoop is 24 in, tube 1.5 x .065", inch("1.5", "0.065", "12", "clr")),
 ]  # fmt: skip
+
+IN_WORDS_TOO = [  # hundreds with an 'and', a radius that a drawing gives as so much
+    case("hundred-and-five", "thirty-five mil diameter, two mil wall, one hundred and\nfive mil radius to the centre", mm("35", "2", "105")),
+    case("two-hundred-and-ten", "38 mm tube, wall one and a half mm, radius two hundred and ten mm", mm("38", "1.5", "210")),
+    case("radius-given-as", 'The tube is 1" OD x .065" wall and the drawing gives the radius to the INSIDE of the bend as 2".', inch("1", "0.065", "2.5")),
+    case("radius-shown-as", "1.5 x .065 tube, the print shows the bend radius as 3 in.", _IN),
+    case("radius-given-de", "38 x 1,5 Rohr, die Zeichnung gibt den Biegeradius mit 57 an", _MM),
+]  # fmt: skip
