@@ -97,6 +97,8 @@ class Nouns:
                 return 0 if self.is_compound(index) else index + 1
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
+            if word in w.ARTICLES and index > count.after:
+                return 0  # "R 85 - un mandrin": the noun has an article of its own
             if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
                 return 0
             if not (word.isalnum() or word in ("-", '"', "/", "(", ")", ".")):

@@ -45,12 +45,38 @@ _SHAPES: tuple[tuple[str, str], ...] = (
 _NAMED = tuple((shape, re.compile(rf"\b{words}\b", re.IGNORECASE)) for shape, words in _SHAPES)
 
 
+_ROUND = re.compile(
+    r"\b(?:round|rund\w*|ronde?|redond[oa]|tond[oi]|rotond[oi]|rond[eo]?)\b", re.IGNORECASE
+)
 _BEFORE, _AFTER = 40, 30
 
 
 def shape_near(text: str, start: int, end: int) -> str | None:
-    """The cross-section named a few words before or after a place in the text, or None."""
-    return shape_named(text[max(0, start - _BEFORE) : end + _AFTER].casefold())
+    """The cross-section named a few words before or after a place in the text; see below."""
+    before, after = text[max(0, start - _BEFORE) : start], text[end : end + _AFTER]
+    return shape_around(before, text[start:end], after)
+
+
+def shape_around(before: str, size: str, after: str, behind: str = "") -> str | None:
+    """The cross-section named in a size or beside it on its line, or None; 'round' nearer by is
+    none, nor is a name taken back ``behind``."""
+    before = before.casefold().rpartition("\n")[2]
+    after, line_break, _ = after.casefold().partition("\n")
+    named = shape_named(f"{before}{size.casefold()}{after}", "" if line_break else behind)
+    if named is None or shape_named(size.casefold()) is not None:
+        return named
+    round_named = _ROUND.search(size) is not None or _nearest(before, after) == "round"
+    return None if round_named else named
+
+
+def _nearest(before: str, after: str) -> str | None:
+    """Which cross-section, 'round' among them, stands nearest to what is between two texts."""
+    names = (*_NAMED, ("round", _ROUND))
+    found = [
+        (len(before) - m.end(), shape) for shape, words in names for m in words.finditer(before)
+    ]
+    found += [(m.start(), shape) for shape, words in names for m in words.finditer(after)]
+    return min(found)[1] if found else None
 
 
 def shape_named(text: str, behind: str = "") -> str | None:

@@ -149,6 +149,12 @@ SEVERAL = [
     (f"(2) {A}\n(1) {B}", [2, 1]),
     (f"(1) {A}\n(2) {B}", [None, None]),  # the brackets number the lines
     (f"1. {A}, 3 pcs\n2. {B}, 4 pcs", [3, 4]),
+    ("item,description,OD in,wall in\n10,mandrel,1.5,.065\n20,mandrel,2,.083", [None, None]),
+    (f"1 MANDREL FOR {A}   2 EA\n2 MANDREL FOR {B}   1 EA", [2, 1]),  # the lines are numbered
+    (f"1 mandrel for {A}\n2 mandrels for {B}", [1, 2]),
+    (f"Ln\tDescription\tQty\tUnit\n1\tMANDREL {A}\t2\t$372.00\n2\tMANDREL {B}\t1\t$398", [2, 1]),
+    (f"Pos | Bezeichnung | Menge\n10 | Dorn {A} | 3\n20 | Dorn {B} | 1", [3, 1]),
+    (f"Item  Description        Qty\n1     {A}   2\n2     {B}   5", [2, 5]),
     (f"Item 1: {A}\n  Qty 2\nItem 2: {B}\n  Qty 4", [2, 4]),
     (f"1 pc {A}, 2 pcs {B}", [1, 2]),
     (f"{A}: one. {B}: two.", [1, 2]),
