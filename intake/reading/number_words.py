@@ -91,9 +91,9 @@ def _whole(names: list[str]) -> tuple[int, int, bool] | None:
     if names[1:3] == ["hundred", "and"] and len(names) > 3:
         # "One hundred and five", but "one hundred and three quarters".
         part = names[4:5] and names[4] in _PARTS
-        rest = None if part or names[3] == "a" else _whole([names[0], "hundred", *names[3:]])
-        if rest is not None and rest[0] > 2 and rest[2]:
-            return rest[0] + 1, rest[1], True
+        spoken = None if part or names[3] == "a" else _whole([names[0], "hundred", *names[3:]])
+        if spoken is not None and spoken[0] > 2 and spoken[2]:
+            return spoken[0] + 1, spoken[1], True
     run: list[int] = []
     for name in names:
         if name in _UNITS:
