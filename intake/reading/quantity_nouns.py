@@ -13,7 +13,7 @@ ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
-_AHEAD_OF_ANOTHER = frozenset("for at a qty maybe even pour fur bei".split())
+_AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
 
 
 class Nouns:
