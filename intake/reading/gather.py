@@ -23,8 +23,8 @@ _OWN_ONE = re.compile(
 def gather(layout: Layout, told: str | None = "") -> list[Group]:
     """All requests in the order asked for, ``MOST_GROUPS`` at the most.
 
-    ``told`` are words beside the text that pick out its lines, if not its own do; None where lines that are not
-    wanted have been taken out already.
+    ``told`` are words beside the text that may pick out its lines, and then its own don't; None
+    where lines that are not wanted have been taken out already.
     """
     figures = [
         figure

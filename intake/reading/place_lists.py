@@ -64,10 +64,12 @@ _ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?(?P<list>{_NAMED})", re.
 _BEHIND = re.compile(rf"(?<![\w.,/-])(?P<list>{_NAMED})\s{_ONLY_BEHIND}\b", re.IGNORECASE)
 _ALONE_BARE = re.compile(
     rf"\b{_ONLY}\s(?:(?:for|für|per|pour|para|voor|quote|need|want|the)\s){{0,2}}"
-    rf"(?P<list>{_SEVERAL}){ENDS}",
+    rf"(?P<list>{_SEVERAL}|{_LETTERED}){ENDS}",
     re.IGNORECASE,
 )
-_BEHIND_BARE = re.compile(rf"(?<![\w.,/-])(?P<list>{_SEVERAL})\s{_ONLY_BEHIND}\b", re.IGNORECASE)
+_BEHIND_BARE = re.compile(
+    rf"(?<![\w.,/-])(?P<list>{_SEVERAL}|{_LETTERED})\s{_ONLY_BEHIND}\b{ENDS}", re.IGNORECASE
+)
 _ASKED = re.compile(
     rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED})", re.IGNORECASE
 )
@@ -132,7 +134,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
 
 
 def _is_asked(words: str, match: re.Match[str]) -> bool:
-    """Whether nothing speaks against it: 'we have a mandrel for item 2', 'what do you want first'."""
+    """Whether nothing speaks against it, as in 'we have a mandrel for item 2'."""
     bare = match["list"].casefold() in {*COUNTED, *LAST, *MIDDLE}
     clause = clause_of(words, match.start(), match.end())
     return not bare and not NO_REQUEST.search(clause)

@@ -9,7 +9,13 @@ from .support import Size, case, mm
 _LIST = "1) 20 x 1.5 mm, R 40\n2) 25 x 1.5 mm, R 50\n3) 30 x 2 mm, R 60\n4) 35 x 2 mm, R 70\n5) 40 x 2 mm, R 80\n\n"
 _PLAIN = "- 20 x 1.5 mm, R 40\n- 25 x 1.5 mm, R 50\n- 30 x 2 mm, R 60\n\n"
 _LETTERS = "a) 20 x 1.5 mm, R 40\nb) 25 x 1.5 mm, R 50\nc) 30 x 2 mm, R 60\n\n"
-_ROWS = (("20", "1.5", "40"), ("25", "1.5", "50"), ("30", "2", "60"), ("35", "2", "70"), ("40", "2", "80"))
+_ROWS = (
+    ("20", "1.5", "40"),
+    ("25", "1.5", "50"),
+    ("30", "2", "60"),
+    ("35", "2", "70"),
+    ("40", "2", "80"),
+)
 
 
 def _of(*numbers: int) -> list[Size]:
@@ -50,7 +56,9 @@ NO_PLACES = [  # near misses: every line doubted, or all taken
     case("which-first", _PLAIN + "Which do you want first?", *_of(1, 2, 3)),
 ]  # fmt: skip
 
-_MARKED = "20;1,5;40;{}\n25;1,5;50;{}\n30;2;60;{}\n\n"
+_MARKED = (
+    "OD mm | wall mm | CLR mm | quote\n20 | 1.5 | 40 | {}\n25 | 1.5 | 50 | {}\n30 | 2 | 60 | {}\n\n"
+)
 _NEED = _MARKED.format("have", "need", "have")
 _YES = _MARKED.format("Y", "N", "Y")
 _CROSS = _MARKED.format("x", "", "x")
@@ -71,7 +79,9 @@ NO_MARK = [
     case("in-red", _YES + "Only the rows marked red please.", *_doubted(3)),
 ]  # fmt: skip
 
-_PARTS = "main hoop   20 x 1.5 mm, R 40\nlower tube  25 x 1.5 mm, R 50\nlink pipe   30 x 2 mm, R 60\n\n"
+_PARTS = (
+    "main hoop   20 x 1.5 mm, R 40\nlower tube  25 x 1.5 mm, R 50\nlink pipe   30 x 2 mm, R 60\n\n"
+)
 
 NAMED_LINES = [  # a line by what it is called
     case("mandrel-for-the", _PARTS + "So what I need is a mandrel for the main hoop.", *_of(1)),
