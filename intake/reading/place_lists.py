@@ -105,6 +105,18 @@ NO_REQUEST = whole_words(
     "unless | or | ours | leave | covered | sorted | omit | delete | remove | streichen | but",
 )
 """Words that take a clause out of what is asked for."""
+_OTHER_NEWS = whole_words(
+    "problem | question | issue | difference | change | stock | sell | keep | trouble | doubt",
+    "frage | unterschied | question | duda | dubbio | vraag | problema | probleem",
+)
+_TELLS = re.compile(
+    r"\s(?:(?:is|are|was|were|has|have|had|will|can|ist|sind|hat|haben|est|sont|ont|es|tiene"
+    r"|tienen|è|sono|hanno|heeft|hebben|zijn)\b"
+    r"(?!\s(?:needed|required|wanted|for (?:you|us)|to be|of interest"
+    r"|relevant|nötig|gefragt|gewünscht|interessant|nodig|necessari\w+|à chiffrer|the one))"
+    r"|(?:that|which|first|most|soonest|urgent\w*|before|qui|che|que)\b)",
+    re.IGNORECASE,
+)
 _ALL_TOO = whole_words(
     r"all (?:of|the|lines|items|sizes|rows|two|three|four|five|six|\d) | (?:quote|price) all",
     r"each | every | also | as well | too | both | separate(?:ly)? | alle(?! \d) | jede[rnms]? ",
@@ -126,6 +138,8 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
         for match in pattern.finditer(said):
             if pattern in loose and not _is_asked(said, match):
                 continue
+            if pattern not in loose and _says_of(said, match):
+                continue
             indexes = _listed(said, match.start("list"), match.end("list"), names)
             if indexes is None:
                 return set()
@@ -138,6 +152,14 @@ def _is_asked(words: str, match: re.Match[str]) -> bool:
     bare = match["list"].casefold() in {*COUNTED, *LAST, *MIDDLE}
     clause = clause_of(words, match.start(), match.end())
     return not bare and not NO_REQUEST.search(clause)
+
+
+def _says_of(words: str, match: re.Match[str]) -> bool:
+    """Whether the words tell of a line, and do not ask for it: 'only line 2 has a seam'."""
+    ahead = words[match.start() : match.start("list")].casefold()
+    if NO_REQUEST.search(ahead) or _OTHER_NEWS.search(ahead):
+        return True
+    return _TELLS.match(words, match.end()) is not None
 
 
 def _counted_out(match: re.Match[str]) -> str:
