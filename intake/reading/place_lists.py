@@ -71,7 +71,7 @@ _BEHIND_BARE = re.compile(
     rf"(?<![\w.,/-])(?P<list>{_SEVERAL}|{_LETTERED})\s{_ONLY_BEHIND}\b{ENDS}", re.IGNORECASE
 )
 _ASKED = re.compile(
-    rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED})", re.IGNORECASE
+    rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED}){ENDS}", re.IGNORECASE
 )
 _TAKEN = re.compile(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
 _PLURAL = (

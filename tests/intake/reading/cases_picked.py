@@ -58,6 +58,7 @@ NO_PLACES = [  # near misses: every line doubted, or all taken
     case("seule-soudee", _PLAIN + "Seulement la ligne 2 est soudée.", *_doubted(3)),
     case("needs-balls", _PLAIN + "It is only the first one that needs balls.", *_doubted(3)),
     case("need-first", _PLAIN + "Line 2 is the one we need first, the others can follow.", *_of(1, 2, 3)),
+    case("each-with-balls", _PLAIN + "Offer for item 1 with brass balls, item 2 with steel balls.", *_doubted(3)),
     case("quote-each", _PLAIN + "Please quote for each line.", *_of(1, 2, 3)),
     case("first-by-date", _PLAIN + "I need the first one by Friday.", *_doubted(3)),
     case("need-two-mandrels", _PLAIN + "Need 2 mandrels for all of them.", *_of(1, 2, 3)),
