@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .groups import SLOTS, Group, Slot, slot_of
 from .patterns import any_of, whole_words
@@ -26,13 +27,13 @@ _ASKS = whole_words(
     "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
     "same (?:wall|radius|tube|od|die|clr|size|material|thing|but)",
 )
-_LABEL = re.compile(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+_LABEL = late_pattern(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
 """What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
 _NO_LABEL = whole_words(
     "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",
     "von | comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | max",
 )
-_TAKES_BACK = re.compile(
+_TAKES_BACK = late_pattern(
     r"\b"
     + any_of(
         r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
@@ -68,13 +69,13 @@ _SEVERAL = whole_words(
     "due | tre | anche",
     "elk | elke | beide | twee | drie | ook | and one | plus | combinations? | separate(?:ly)?",
 )
-_OF_OTHER_THINGS = re.compile(
+_OF_OTHER_THINGS = late_pattern(
     r"\s(?:the |our |all |both |my |die |les |los |i |de )?(?:dies?|formers?|benders?|wipers?|tube"
     r"|machine|clamps?|stock|drawings?|tooling|biegeformen|matrices|matrici|mallen)\b",
     re.IGNORECASE,
 )
 """'We already have the dies': no size is meant."""
-_OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
+_OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
 
 
 def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
