@@ -90,12 +90,13 @@ def that_may_stand(pattern: str, text: str) -> str | None:
         else:
             group.branch.append(piece)
             if group.may_stand and first not in _NO_WORDS and piece[-1] not in "?*+})":
-                group.may_stand = not _one_case(piece) or piece.lower() in text
+                one_case = piece.isascii() or _one_case(piece)
+                group.may_stand = not one_case or piece.lower() in text
     group.end_branch()
     return "|".join(group.branches) if group.found else None
 
 
 def _one_case(words: str) -> bool:
-    """Whether ``lower`` alone tells which letters ``re.IGNORECASE`` takes for these."""
+    """Whether ``lower`` tells what letters ``re.IGNORECASE`` takes for these beyond ASCII."""
     # The micro sign is a Greek letter to some.
-    return words.isascii() or ("\xb5" not in words and max(words) < "\u0100")
+    return "\xb5" not in words and max(words) < "\u0100"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from decimal import Decimal
+from functools import lru_cache
 from itertools import islice
 
 from ..late_pattern import late_pattern
@@ -76,26 +77,46 @@ _PARTS = {
 }
 
 
-def _compounds() -> dict[str, int]:
-    """'zweiundvierzig', 'cuarenta y dos', 'quarantadue', 'tweeënveertig': 21 to 99."""
-    found: dict[str, int] = {}
-    units = {w: v for w, v in _SMALL.items() if 0 < v < 10}
-    for ten, tens in ((word, value) for word, value in _TENS.items() if value < 100):
-        for word, value in units.items():
-            found[f"{word}und{ten}"] = found[f"{word}en{ten}"] = found[f"{word}ën{ten}"] = (
-                tens + value
-            )
-            found[f"{ten}-{word}"] = found[f"{ten} {word}"] = tens + value
-            found[f"{ten} y {word}"] = found[f"{ten} et {word}"] = tens + value
-            joined = ten[:-1] if word[0] in "aeiou" else ten
-            found[joined + word] = tens + value
-    return found
+_TEN = {word: value for word, value in _TENS.items() if value < 100}
+_ONE = {word: value for word, value in _SMALL.items() if 0 < value < 10}
+_COMPOUND = late_pattern(
+    # 'zweiundvierzig', 'tweeënveertig'
+    rf"(?P<one>{'|'.join(_ONE)})(?:und|en|ën)(?P<ten>{'|'.join(_TEN)})"
+    # 'cuarenta y dos', 'quarante-deux', 'quarantadue', 'quarantotto'
+    rf"|(?P<ten_before>{'|'.join(_TEN)})(?:-| | y | et |(?![aeiou]))"
+    rf"(?P<one_behind>{'|'.join(_ONE)})"
+    rf"|(?P<ten_cut>{'|'.join(word[:-1] for word in _TEN)})(?=[aeiou])"
+    rf"(?P<one_joined>{'|'.join(_ONE)})"
+)
+_WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
 
 
-_WHOLE: dict[str, int | Decimal] = {**_compounds(), **_TENS, **_SMALL, **_HALVES}
+@lru_cache(maxsize=4096)
+def _value_of(word: str) -> int | Decimal | None:
+    """The value of a number word in small letters, 21 to 99 also as put together."""
+    if (value := _WHOLE.get(word)) is not None:
+        return value
+    match = _COMPOUND.fullmatch(word)
+    if match is None:
+        return None
+    if match["ten_cut"]:
+        tens = next(value for ten, value in _TEN.items() if ten[:-1] == match["ten_cut"])
+        return tens + _ONE[match["one_joined"]]
+    return _TEN[match["ten"] or match["ten_before"]] + _ONE[match["one"] or match["one_behind"]]
+
+
+@lru_cache(maxsize=8192)
+def begins_length(word: str) -> bool:
+    """Whether a spelled length may begin with this word, in small letters."""
+    return (
+        word in _PARTS or word in _FIRST_WORDS or ("-" not in word and _value_of(word) is not None)
+    )
+
+
 _MOST_WORDS = 3
 """'cuarenta y dos' is one number."""
-_LONGEST = max(map(len, _WHOLE))
+_LONGEST = max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
+_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE)
 _SPACE = late_pattern(r"\s")
 _UNIT = (
     r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"
@@ -108,10 +129,6 @@ _BEHIND_WHOLE = late_pattern(
     re.IGNORECASE,
 )
 _HALF_ALONE = late_pattern(rf"(?P<whole>{'|'.join(_PARTS)})\s(?:de\s|di\s)?{_UNIT}", re.IGNORECASE)
-STARTS = frozenset(word.split()[0].split("-")[0] for word in (*_WHOLE, *_PARTS))
-"""The words that a spelled length may begin with."""
-
-
 _WALL_WORD = any_of(
     "dick | dik | stark | wand\\w* | di parete | de paroi | d'épaisseur | di spessore | de pared",
     "de espesor",
@@ -151,7 +168,7 @@ def _whole_at(text: str, place: int) -> tuple[int | Decimal, re.Match[str]] | No
     gaps = _SPACE.finditer(text, place, place + _LONGEST + 1)
     ends = [gap.start() for gap in islice(gaps, _MOST_WORDS)]
     for end in reversed(ends):
-        value = _WHOLE.get(text[place:end].casefold())
+        value = _value_of(text[place:end].casefold())
         if value is not None and (behind := _BEHIND_WHOLE.match(text, end)) is not None:
             return value, behind
     return None

@@ -8,7 +8,7 @@ from collections.abc import Collection
 from decimal import Decimal
 
 from .cues import WORD, Cue, cues_of, longest_cue, point_belongs
-from .foreign_numbers import STARTS, spelled_at
+from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, multiple_at
 from .number_words import WORDS, words_at
@@ -234,7 +234,7 @@ class _Lexer:
             end = self._spoken(at)
             if end is not None:
                 return end
-        if folded in STARTS:
+        if begins_length(folded):
             number = spelled_at(self.text, at)
             if number is not None:
                 return self._with_unit(number, at).end
