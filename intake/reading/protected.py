@@ -54,8 +54,9 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\d.,/-])[2-9]\d{2}-\d{4}(?!\d)",
     )),
     ("money", (
-        r"(?<![\d.,])\d{1,9}(?:[.,]\d{1,3}){0,2}(?:\s?k)?\s?"
-        r"(?:€|£|\$|eur(?:os?)?\b|usd\b|gbp\b|chf\b|dollars?\b|bucks\b|quid\b|cents\b)",
+        # The sign after the number, unless it belongs to the next one: '2   $372.00'.
+        r"(?<![\d.,])\d{1,9}(?:[.,]\d{1,3}){0,2}(?:[^\S\t\n]?k)?[^\S\t\n]?"
+        r"(?:[€£$](?!\d)|eur(?:os?)?\b|usd\b|gbp\b|chf\b|dollars?\b|bucks\b|quid\b|cents\b)",
     )),
     ("thread", (
         # 1/2-13 UNC, 3/4"-16

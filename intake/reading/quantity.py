@@ -175,8 +175,17 @@ class _Several:
         """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': brackets that count up only number the lines."""
         brackets = [m.count for m in found if m.bracket]
         if brackets == list(range(1, len(brackets) + 1)):
-            return [m for m in found if not m.bracket]
+            found = [m for m in found if not m.bracket]
+        heads = [m for m in found if self._opens_line(m)]
+        others = {self._line(m.start) for m in found if m not in heads}
+        counts_up = len(heads) > 1 and [m.count for m in heads] == list(range(1, len(heads) + 1))
+        if counts_up and all(self._line(m.start) in others for m in heads):
+            return [m for m in found if m not in heads]  # '2 MANDREL FOR 1.5 X .065    1 EA'
         return found
+
+    def _opens_line(self, mention: Mention) -> bool:
+        begin = self.breaks[self._line(mention.start) - 1] + 1 if self._line(mention.start) else 0
+        return not self.layout.text[begin : mention.start].strip()
 
     def _gap(self, mention: Mention) -> int:
         """How many requests stand before the mention."""

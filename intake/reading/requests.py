@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
-from ...rules.request import Doubt, Evidence, SizeRequest
+from ...rules.request import Doubt, Evidence, FieldName, SizeRequest
 from .. import words_errand
 from ..late import Late
 from ..model import Message, OwnText
@@ -122,18 +123,29 @@ def _finished(
         for n, request in enumerate(requests)
     ]
     return [
-        _wholly_doubted(request, group.doubtful) if group.doubtful else request
+        wholly_doubted(request, group.doubtful) if group.doubtful else request
         for request, group in zip(finished, groups, strict=True)
     ]
 
 
-def _wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
-    """A size that may not be asked for: its material and count are to be confirmed with it."""
-    doubts = list(request.doubts)
-    if request.material is not None and not request.doubt_on("material"):
-        doubts.append(Doubt(field="material", readings=(request.material.value,), why=why))
-    if request.quantity is not None and not request.doubt_on("quantity"):
-        doubts.append(Doubt(field="quantity", readings=(str(request.quantity),), why=why))
+def wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
+    """A size that may not be asked for: all that is stated of it is to be confirmed."""
+    stated: tuple[tuple[FieldName, Decimal | str | None], ...] = (
+        ("od", request.od_mm),
+        ("wall", request.wall_mm),
+        ("clr", request.clr_mm),
+        ("material", request.material and request.material.value),
+        ("quantity", None if request.quantity is None else str(request.quantity)),
+        ("needed_by", request.needed_by and request.needed_by.isoformat()),
+    )
+    doubts = [
+        *request.doubts,
+        *(
+            Doubt(field=name, readings=(value,), why=why)
+            for name, value in stated
+            if value is not None and not request.doubt_on(name)
+        ),
+    ]
     marked = (d.model_copy(update={"about": "size"}) if d.why == why else d for d in doubts)
     return request.model_copy(update={"doubts": tuple(marked)})
 

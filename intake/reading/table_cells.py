@@ -12,8 +12,9 @@ from .quantity_words import is_mandrel
 from .roles import LENGTH_ROLES, Role
 from .tokens import Token
 
-ColumnRole = Role | Literal["", "material", "when", "wanted"]
-"""What a column holds; '' for what nobody here needs, 'wanted' for a count or a date."""
+ColumnRole = Role | Literal["", "material", "when", "wanted", "words"]
+"""What a column holds; '' for what nobody here needs, 'wanted' for a count or a date, 'words' for a
+description, which may tell a whole size."""
 _SIZE_ROLES: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}
 _COLUMN_ROLES: frozenset[Role] = _SIZE_ROLES | {"quantity"}
 SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
@@ -21,6 +22,10 @@ SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
 _MATERIAL_WORDS = word_set(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal",
     "alloy spec qualität kwaliteit nuance 材質 stoff güte",
+)
+_DESCRIPTION_WORDS = word_set(
+    "description descr desc bezeichnung beschreibung kurztext désignation descriptif descripción",
+    "concepto descrizione omschrijving benaming",
 )
 _WANTED_WORDS = word_set("needed required reqd req'd wanted ordered")
 _WHEN_WORDS = word_set(
@@ -113,6 +118,8 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     letter = _LETTERS.get(tokens[0].text.strip("."))
     if letter is not None and words <= {tokens[0].text.strip("."), *_UNITS, *_ROUND_UNITS}:
         return letter, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
+    if words & _DESCRIPTION_WORDS:
+        return "words", None
     if words & _WHEN_WORDS:
         return "when", None
     if words & _WANTED_WORDS:

@@ -33,6 +33,7 @@ from .cases_phrases import (
 )
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
+from .cases_told import ALL_ASKED_FOR, ONE_OF_SEVERAL, ONLY_TOLD, PICKED_OUT
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
 from .support import Size, read_text, whole, written_down
 
@@ -40,6 +41,7 @@ FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
+    ONLY_TOLD, ONE_OF_SEVERAL, PICKED_OUT, ALL_ASKED_FOR,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
 )  # fmt: skip
 
