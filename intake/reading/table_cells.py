@@ -40,6 +40,9 @@ _LETTERS: dict[str, Role] = {
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _GAUGE_WORDS = word_set("ga gauge gage")
 _SCHEDULE_WORDS = word_set("sch sched schedule schd")
+_DIAMETER = ("diam", "diám", "dia", "durchm", "dm", "ø")
+_OUTSIDE = ("ext", "est", "auß", "aus", "out", "buit", "uitw")
+_INSIDE = ("int", "inn", "ins", "bin")
 _UNITS = {
     "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
     "ga": "ga",
@@ -118,6 +121,9 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     letter = _LETTERS.get(tokens[0].text.strip("."))
     if letter is not None and words <= {tokens[0].text.strip("."), *_UNITS, *_ROUND_UNITS}:
         return letter, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
+    across = _diameter_of(words)
+    if across is not None:
+        return across, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
     if words & _DESCRIPTION_WORDS:
         return "words", None
     if words & _WHEN_WORDS:
@@ -133,6 +139,15 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
         return "material", None
     return "", None
+
+
+def _diameter_of(words: set[str]) -> Role | None:
+    """'Diám. ext.', 'Durchm. innen', 'dia. out.': the diameter as a head shortens it."""
+    if not any(word.startswith(_DIAMETER) for word in words):
+        return None
+    if any(word.startswith(_OUTSIDE) for word in words):
+        return "od"
+    return "id" if any(word.startswith(_INSIDE) for word in words) else None
 
 
 def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:

@@ -20,15 +20,21 @@ _TAKES_BACK = late_pattern(
     r"\b"
     + any_of(
         r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
-        "no longer (?:need|want|require)\\w* | not used | don't need | do not need | don't want",
+        "no longer (?:need|want|require)\\w* | not used | don'?t need | do not need | don'?t want",
         "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
         r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
         "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
+        r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
+        "the new year | no mandrel (?:wanted|needed|required|for)",
+        r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
+        r" (?:for|in)",
+        r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
+        "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
-        r"(?:don't|do not|no need to|needn't) (?:quote|price|bother|offer)",
+        r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
         r"(?:someone|somebody) else | (?:another|other|different) (?:vendor|supplier|shop|order)",
-        r"for (?:reference|comparison) | unless otherwise",
+        r"for (?:reference|comparison)",
         r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son)\b",
         r"mein\w* (?:freund|nachbar|bruder|vater|schwager) | mon (?:ami|voisin|frère|père)",
         r"mi (?:amigo|vecino|hermano|padre) | (?:mio|un mio) (?:amico|vicino|fratello|padre)",
@@ -48,7 +54,7 @@ _TAKES_BACK = late_pattern(
         "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
         "geen voor | andere leverancier | ter vergelijking",
         "vervalt | niet meer nodig | hebben we al | volgend jaar",
-        "have \\d{1,2}\\b(?! ?(?:mm|x|in|cm|\\d))",
+        "have \\d{1,2}\\b(?!\\s?(?:mm|x|in|cm|\\d))",
     )
     + r"\b",
     re.IGNORECASE,
@@ -56,13 +62,16 @@ _TAKES_BACK = late_pattern(
 _BY_PLACE = late_pattern(
     r"\b"
     + any_of(
-        r"(?:only|just|for|quote|price|want|need) (?:the )?(?:line|row|item|pos(?:ition)?|no)"
+        r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
+        r"(?:line|row|item|pos(?:ition)?|no)"
         r"\.? ?#?\d{1,3}\b(?!\s*[:–-])",
         r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
         r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
         r"(?:need|want|take|quote|price|only|just)\w* (?:the )?(?:first|second|third|fourth|fifth"
         r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
+        r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:#|nos?\.? ?)?\d{1,2}"
+        r"(?: ?(?:,|and|und|et|y|e|en|&) ?\d{1,2})*(?= ?(?:please|pls|bitte|svp|thanks|[.;!]|$))",
         r"only (?:that|this)(?: one)? | just (?:that|this) one | nothing else",
         r"nur (?:die |den |das )?(?:zeilen?|positionen?|pos|eine)\b | (?:die )?markierten?",
         r"angekreuzt\w* | sonst nichts | rien d'autre | nada más | nient'altro | verder niets",
@@ -95,7 +104,7 @@ def picks_out(text: str) -> bool:
 
 
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
-    """Which of the sizes may be taken back; ``picked`` tells that a line was picked out already."""
+    """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
     if _OLD_AND_NEW.search(layout.text) or (not picked and picks_out(layout.text)):
         return [True] * len(groups)
     found = [
@@ -110,5 +119,5 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         any(_TAKES_BACK.search(said) for said in words_around(layout, own_figures(group)))
         for group in groups
     ]
-    heard = any(f.negated or f.context_only or f.put_off for f in layout.figures)
+    heard = picked or any(f.negated or f.context_only or f.put_off for f in layout.figures)
     return meant if heard or any(meant) else [True] * len(groups)

@@ -44,3 +44,29 @@ ALL_ASKED_FOR = [  # words like those above, and yet no doubt
     case("two-lines-one-told", "Item 1: 1.75 x .095, 5.25 CLR, it is DOM\nItem 2: 2 x .120, 6 CLR", _SIZE, inch("2", "0.120", "6")),
     case("jeweils", "Wir biegen 35 x 1,5 mm R 70. Wir biegen 30 x 3 mm R 90. Bitte jeweils einen Dorn anbieten.", _MM, mm("30", "3", "90")),
 ]  # fmt: skip
+
+BESIDE_A_BOX = [  # a round tube beside one that is not: each keeps its own cross-section
+    case("square-first", "Square tube 2 x 2 x .120 on 8 CLR. Round tube 1.5 OD x .083 on 6 CLR.", inch(None, "0.120", "8", shape="square"), inch("1.5", "0.083", "6")),
+    case("round-first", "1. round, 22 x 1.5 mm, R 60\n2. rectangular, 40 x 20 x 1.5 mm, R 80", mm("22", "1.5", "60"), mm(None, "1.5", "80", "wall clr", shape="rectangular")),
+    case("rectangular-first", "1. rectangular, 40 x 20 x 1.5 mm, R 80\n2. round, 22 x 1.5 mm, R 60", mm(None, "1.5", "80", shape="rectangular"), mm("22", "1.5", "60")),
+    case("rund-und-vierkant", "Rohr 30 x 2 mm, R 60\nVierkantrohr 30 x 30 x 2 mm, R 90", mm("30", "2", "60"), mm(None, "2", "90", "wall clr", shape="square")),
+]  # fmt: skip
+
+OWNED_LISTS = [  # a heading says that what stands below it is there already
+    case("in-our-drawer", "Here's what's in our drawer:\n1 x .065   3 CLR\n2 x .065   6 CLR\n\nMissing: 1.75 x .095 on a 5.25 CLR.", _SIZE),
+    case("what-we-have", "What we have:\n1 x .065, 3 CLR\n2 x .065, 6 CLR\n\nWanted: 1.75 x .095, 5.25 CLR", _SIZE),
+    case("onze-doornen", "Onze doornen:\n25 x 1,5 mm R 50\n30 x 2 mm R 60\n\nNu nodig: 35 x 1,5 mm, R 70", _MM),
+    case("heading-of-wants", "What we need:\n1.75 x .095, 5.25 CLR\n2 x .120, 6 CLR", _SIZE, inch("2", "0.120", "6")),
+]  # fmt: skip
+
+DASHES = [  # an article behind a dash makes no count of the radius before it
+    case("un-mandrino", "tondo 42,4 x 2 mm, raggio medio 85 - un mandrino", mm("42.4", "2", "85")),
+    case("un-mandrin", "tube 42,4 x 2 mm, rayon 85 à l'axe - un mandrin", mm("42.4", "2", "85")),
+    case("un-mandril", "tubo 42,4 x 2 mm, radio 85 al eje - un mandril", mm("42.4", "2", "85")),
+]  # fmt: skip
+
+HEADS = [  # heads of columns, shortened
+    case("diam-ext", "Pos.  Diám. ext.  Espesor  Radio al eje\n1     25          1,5      50\n2     40          2        80", mm("25", "1.5", "50"), mm("40", "2", "80")),
+    case("durchm-aussen", "Durchm. außen | Wand | Radius\n30 | 2 | 60\n40 | 2 | 80", mm("30", "2", "60"), mm("40", "2", "80")),
+    case("diam-est", "Diam. est.;Spessore;Raggio\n42,4;2;85\n48,3;2;97", mm("42.4", "2", "85"), mm("48.3", "2", "97")),
+]  # fmt: skip
