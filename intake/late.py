@@ -11,6 +11,7 @@ import sys
 from collections.abc import Iterator, Sequence
 from functools import cached_property
 
+from .late_pattern import for_text
 from .letters_needed import letters_of, needs_of
 
 WORTH_IT = 30
@@ -49,7 +50,7 @@ class Late:
         """As ``re.Pattern.search``: the leftmost, of several there the first pattern's."""
         if self._asked < WORTH_IT:
             self._asked += 1
-            return self._compiled.search(text, start, end)
+            return for_text(self._patterns, self._flags, text).search(text, start, end)
         letters, some_of = letters_of(text), self._nowhere_without
         if some_of is not None and some_of.isdisjoint(letters):
             return None
@@ -63,13 +64,16 @@ class Late:
 
     def match(self, text: str, start: int = 0, end: int = sys.maxsize) -> re.Match[str] | None:
         """As ``re.Pattern.match``."""
+        if self._asked < WORTH_IT:
+            self._asked += 1
+            return for_text(self._patterns, self._flags, text).match(text, start, end)
         return self._compiled.match(text, start, end)
 
     def finditer(self, text: str) -> Iterator[re.Match[str]]:
         """As ``re.Pattern.finditer``."""
         if self._asked < WORTH_IT:
             self._asked += 1
-            return self._compiled.finditer(text)
+            return for_text(self._patterns, self._flags, text).finditer(text)
         letters, some_of = letters_of(text), self._nowhere_without
         if some_of is not None and some_of.isdisjoint(letters):
             return iter(())

@@ -50,12 +50,12 @@ def terms(text: str) -> tuple[str, ...]:
 
 
 def _term(found: re.Match[str]) -> str:
-    if d := found["d"]:
-        times = float(d.rstrip("d ").replace(",", "."))
+    kind, word = found.lastgroup, found.group()
+    if kind == "d":
+        times = float(word.rstrip("d ").replace(",", "."))
         return "1d" if times < 1.3 else "nd"
-    if found["dofbend"]:
+    if kind == "dofbend":
         return "dofbend"
-    word = found.group()
     word = words.SAME.get(word, word)
     return stem(word)
 
@@ -63,6 +63,8 @@ def _term(found: re.Match[str]) -> str:
 @lru_cache(maxsize=8192)
 def stem(word: str) -> str:
     """A word without its ending, cut alike in all languages: crude, but the same on both sides."""
+    if not word.endswith(_ENDINGS):
+        return word
     for ending in _ENDINGS:
         if word.endswith(ending) and len(word) - len(ending) >= _SHORTEST:
             return word.removesuffix(ending)

@@ -10,6 +10,8 @@ from __future__ import annotations
 
 import re
 
+from .late_pattern import late_pattern
+
 _FITTED = (
     r"(?:lines?|pipes?|piping|pipework|tubes?|tubing|hoses?|hard\s?lines?|circuits?|systems?|mains?"
     r"|manifolds?|fittings?|rails?|services?|supply|burners?|trains?|oil|headers?|coils?)"
@@ -79,7 +81,7 @@ _SERVICES: dict[str, tuple[str, ...]] = {
 
 def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
     return {
-        use: re.compile(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
+        use: late_pattern(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
         for use, words in table.items()
     }
 
@@ -87,7 +89,7 @@ def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
 _USES, _OF_PRESSURE = _compiled(_WORDS), _compiled(_SERVICES)
 
 # What may stand before a match and takes the safety out of it: an animal's cage, or a "not".
-_HARMLESS_BEFORE = re.compile(
+_HARMLESS_BEFORE = late_pattern(
     r"(?:\b(?:bird|batting|rabbit|tool|chicken|dog|pet|animal|storage|shark|ball|bearing|bottle)"
     r"|\b(?:not|no|isn['’]t|never)(?:\s(?:for|in|on))?(?:\sa|\san|\sthe|\sany)?)[\s-]$",
     re.IGNORECASE,

@@ -8,8 +8,9 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
-from .date_forms import Calendar, Written
+from .date_forms import Calendar
 from .date_owner import clause_before, is_anothers, leans_on_things
+from .date_written import Written
 from .figures import Layout
 from .groups import Group
 from .phrases import Words, words_of

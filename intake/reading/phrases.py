@@ -117,8 +117,7 @@ def phrases(*texts: str) -> PhraseTable:
     table: dict[str, list[tuple[str, ...]]] = {}
     for text in texts:
         for written in text.split("|"):
-            words = words_of(written.strip())
-            phrase = words.text[: len(words)]
+            phrase = tuple(map(fold, _WORD.findall(written.strip())))
             if phrase:
                 table.setdefault(phrase[0], []).append(phrase)
     return {first: tuple(sorted(found, key=len, reverse=True)) for first, found in table.items()}

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 
 _MONTH = any_of(
@@ -177,8 +178,8 @@ _WITHOUT_ADDRESSES = (
     rf"|(?P<item_list>{_ITEM})"
 )
 _FLAGS = re.IGNORECASE | re.MULTILINE
-_PROTECTED = re.compile(_WITHOUT_ADDRESSES, _FLAGS)
-_WITH_ADDRESSES = re.compile(f"(?P<address_any>{_ADDRESS})|{_WITHOUT_ADDRESSES}", _FLAGS)
+_PROTECTED = late_pattern(_WITHOUT_ADDRESSES, _FLAGS)
+_WITH_ADDRESSES = late_pattern(f"(?P<address_any>{_ADDRESS})|{_WITHOUT_ADDRESSES}", _FLAGS)
 
 
 def protected_spans(text: str) -> list[tuple[int, int, str]]:

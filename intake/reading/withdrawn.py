@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 
 _COUNTED = {
@@ -77,18 +78,18 @@ _ONLY_BEHIND = any_of(
     "is the one (?:i|we) (?:need|want|are after|am after) | alone | allein | seul",
     "is all (?:i|we) (?:need|want)",
 )
-_DROPPED = re.compile(rf"\b{_DROP}\s{_BARE}", re.IGNORECASE)
+_DROPPED = late_pattern(rf"\b{_DROP}\s{_BARE}", re.IGNORECASE)
 _ENDS = (
     r"(?=\s*(?:$|[.,;:!()?–-]|please\b|pls\b|bitte\b|svp\b|s['’]il\b|por favor\b|per favore\b"
     r"|graag\b|for now\b|then\b))"
 )
 """'Only the second has a seam' goes on, and asks for nothing."""
 _NAMED = rf"{_ARTICLE}(?:{_NOUN}\s?\(?{_NAME}{_NO_MEASURE}|{_COUNTED_PLACE}{_ENDS})"
-_LEFT_OUT = re.compile(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
-_IS_GONE = re.compile(rf"(?<![\w.,/-]){_BARE}\s{_GONE}", re.IGNORECASE)
-_WANTED_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_NAMED}", re.IGNORECASE)
-_WANTED_BEHIND = re.compile(rf"(?<![\w.,/-]){_PLACE}\s{_ONLY_BEHIND}\b", re.IGNORECASE)
-_LABEL = re.compile(
+_LEFT_OUT = late_pattern(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
+_IS_GONE = late_pattern(rf"(?<![\w.,/-]){_BARE}\s{_GONE}", re.IGNORECASE)
+_WANTED_ALONE = late_pattern(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?{_NAMED}", re.IGNORECASE)
+_WANTED_BEHIND = late_pattern(rf"(?<![\w.,/-]){_PLACE}\s{_ONLY_BEHIND}\b", re.IGNORECASE)
+_LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{_NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])(?:\s?[).:]|\s-|\t|\s{{2,}})"
     r"[^\n]{0,40}$",
     re.IGNORECASE,
