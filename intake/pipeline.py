@@ -193,4 +193,5 @@ def _answered(
             spoken_of,
         ),
         notes=said.notes,
+        own_words=said.own.text,
     )
