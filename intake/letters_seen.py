@@ -8,6 +8,7 @@ it once.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -21,6 +22,7 @@ _NONE: set[Branch] = set()
 GRAM = 4
 """Letters looked up together."""
 _MOST_PLACES = 40
+_LEARNS_FROM = 1000
 
 
 class _Table:
@@ -29,15 +31,31 @@ class _Table:
     def __init__(self) -> None:
         self.version = 0
         self.by_gram: dict[str, list[tuple[str, Index, Branch]]] = defaultdict(list)
-        self._needed: Counter[str] = Counter()
+        self.to_learn_from = _LEARNS_FROM
+        """Texts still to be counted."""
+        self._common: Counter[str] = Counter()
 
     def add(self, letters: str, index: Index, branch: Branch) -> None:
-        """Under those of its letters that the fewest others need: they are rare in texts, too."""
+        """Under the letters that are the most seldom.
+
+        At first that is what the fewest others need, then what stands in the fewest texts.
+        """
         grams = grams_of(letters)
-        self._needed.update(grams)
-        rarest = min(grams, key=self._needed.__getitem__)
+        if self.to_learn_from:
+            self._common.update(grams)
+        rarest = min(grams, key=self._common.__getitem__)
         self.by_gram[rarest].append((letters, index, branch))
         self.version += 1
+
+    def learn(self, grams: Iterable[str]) -> None:
+        """Count what stands in a text; after the last one all is put in its best place."""
+        self._common.update(grams)
+        self.to_learn_from -= 1
+        if not self.to_learn_from:
+            entries = [one for those in self.by_gram.values() for one in those]
+            self.by_gram.clear()
+            for entry in entries:
+                self.add(*entry)
 
 
 TABLE = _Table()
@@ -61,6 +79,8 @@ class Seen:
         return self._found.get(index, _NONE)
 
     def _look(self) -> None:
+        if TABLE.to_learn_from:
+            TABLE.learn(self.grams)
         found: dict[Index, set[Branch]] = {}
         even, by_gram = self.even, TABLE.by_gram
         for gram in by_gram.keys() & self.grams:
