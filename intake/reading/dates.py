@@ -8,7 +8,7 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
-from .date_forms import Calendar, Written
+from .date_forms import BEGINS, Calendar, Written
 from .date_owner import clause_before, is_anothers, leans_on_things
 from .figures import Layout
 from .groups import Group
@@ -143,9 +143,10 @@ def _habit(words: Words) -> bool | None:
 
 def _days(calendar: Calendar) -> list[Written]:
     found: list[Written] = []
-    at = 0
-    while at < len(calendar.words):
-        written = calendar.at(at)
+    at, size, text = 0, len(calendar.words), calendar.words.text
+    while at < size:
+        begins = text[at].isdecimal() or text[at] in BEGINS
+        written = calendar.at(at) if begins else None
         if written is None:
             at += 1
             continue
