@@ -84,16 +84,18 @@ def _by_line(
     starts = [text.rfind("\n", 0, place) + 1 for place in places]
     if len(set(starts)) < len(starts):
         return []
+    before = words_of(text[: text.find("\n", min(starts)) + 1 or len(text)])
+    if not any(before.phrase(at, d.DELIVERY) for at in range(len(before))):
+        return []
     found: list[Needed | None] = []
     for start in starts:
         end = text.find("\n", start)
         line = text[start : end if end >= 0 else len(text)]
-        found.append(_first(_calendar(line, sent_on, american=american)))
-    if not all(found):
-        return []
-    before = words_of(text[: text.find("\n", min(starts)) + 1 or len(text)])
-    named = any(before.phrase(at, d.DELIVERY) for at in range(len(before)))
-    return found if named else []
+        needed = _first(_calendar(line, sent_on, american=american))
+        if needed is None:
+            return []
+        found.append(needed)
+    return found
 
 
 def _first(calendar: Calendar) -> Needed | None:

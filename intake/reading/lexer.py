@@ -295,7 +295,7 @@ class _Lexer:
                 break
             words.append(word[0].casefold().removesuffix("'s"))
             ends.append(word.end())
-        used, cues = cues_of(words)
+        used, cues = cues_of(tuple(words))
         if not used:
             return None
         end = ends[used - 1]
