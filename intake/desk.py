@@ -102,12 +102,16 @@ def _take_in(store: Store, result: Result, source: str, joining: Joining | None)
                 )
             result = recalled(book, result, joining.reread)
         number, _ = begin(book, result, source, key)
-        return Taken(inquiry=number, new=True, state=book.state(number))
+        return Taken(inquiry=number, new=True, state=_at_first(result))
+
+
+def _at_first(result: Result) -> State:
+    return State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
 
 
 def begin(book: Writer, result: Result, source: str, key: str) -> tuple[int, int]:
     """A new inquiry with its first message, kept under ``key``: the numbers of both rows."""
-    state = State.NO_REPLY if result.kind is Kind.AUTOMATIC else State.WAITING
+    state = _at_first(result)
     decision = in_short(result)
     number = book.add_inquiry(
         result, state=state, decision=decision, needed_by=earliest(result.assessments)
@@ -138,6 +142,8 @@ def already_taken(store: Store, came: Message, source: str) -> Taken | None:
 def all_already_taken(store: Store, came: Sequence[tuple[Message, str]]) -> list[Taken | None]:
     """The same for several messages and where each came from, looked up at one moment."""
     with store.reading() as book:
+        if not book.has_any_like([one for one, _ in came]):
+            return [None] * len(came)
         return [_known(book, book.messages_like(one), one, source) for one, source in came]
 
 

@@ -13,7 +13,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
@@ -110,7 +110,7 @@ class Matcher:
         of_question = shared / (shared + strange)
         present = frozenset(told)
         best, best_text = 0.0, ""
-        for phrase in self._phrases[name]:
+        for phrase in self._touching(name, present):
             if phrase.own.isdisjoint(present) and not phrase.terms <= present:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
@@ -127,6 +127,11 @@ class Matcher:
             if score > best:
                 best, best_text = score, phrase.text
         return best * self._scale, best_text
+
+    def _touching(self, name: str, present: frozenset[str]) -> Iterator[_Phrase]:
+        """The phrases of an answer that have any of these terms, in their order."""
+        numbers = {n for term in present for n in self._by_term[name].get(term, ())}
+        return map(self._phrases[name].__getitem__, sorted(numbers))
 
     def _known(self, asked: Iterable[str]) -> list[str]:
         """The terms, those misspelt put right where one term of the phrases is near."""
@@ -190,6 +195,16 @@ class Matcher:
             )
             for name, split in self._split.items()
         }
+
+    @cached_property
+    def _by_term(self) -> Mapping[str, Mapping[str, list[int]]]:
+        """Where among the phrases of an answer each term stands."""
+        found: dict[str, dict[str, list[int]]] = {name: {} for name in self._phrases}
+        for name, phrases in self._phrases.items():
+            for number, phrase in enumerate(phrases):
+                for term in phrase.terms:
+                    found[name].setdefault(term, []).append(number)
+        return found
 
     @cached_property
     def _by_letter(self) -> Mapping[str, tuple[str, ...]]:

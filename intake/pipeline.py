@@ -197,4 +197,5 @@ def _answered(
             spoken_of,
         ),
         notes=said.notes,
+        own_words=said.own.text,
     )

@@ -10,7 +10,9 @@ from __future__ import annotations
 
 import re
 
+from .late import Late
 from .late_pattern import late_pattern
+from .pattern_branches import branches_of
 
 _FITTED = (
     r"(?:lines?|pipes?|piping|pipework|tubes?|tubing|hoses?|hard\s?lines?|circuits?|systems?|mains?"
@@ -79,9 +81,9 @@ _SERVICES: dict[str, tuple[str, ...]] = {
 }
 
 
-def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
+def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, Late]:
     return {
-        use: late_pattern(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
+        use: Late([rf"(?<!\w)(?:{one})(?!\w)" for one in branches_of("|".join(words))])
         for use, words in table.items()
     }
 
@@ -115,7 +117,7 @@ def safety_uses(text: str) -> tuple[str, ...]:
     return (*uses, *services)
 
 
-def _named(words: re.Pattern[str], text: str) -> bool:
+def _named(words: Late, text: str) -> bool:
     return any(
         not _HARMLESS_BEFORE.search(text[max(0, found.start() - 24) : found.start()])
         for found in words.finditer(text)

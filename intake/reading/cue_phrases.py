@@ -24,7 +24,7 @@ def cue_phrase(text: str, end: int, first: str) -> tuple[int, tuple[Cue, ...]] |
             break
         words.append(word[0].casefold().removesuffix("'s"))
         ends.append(word.end())
-    used, cues = cues_of(words)
+    used, cues = cues_of(tuple(words))
     if not used:
         return None
     end = ends[used - 1]

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from ...rules.request import Material
 from ..late_pattern import late_pattern
@@ -55,6 +56,7 @@ _LONGEST_JOINT = 30
 _MOST_NAMES = 4
 
 
+@lru_cache(maxsize=4)
 def find_materials(text: str) -> tuple[MaterialMention, ...]:
     """Every tube material the text names, in order: the first 500 words for one.
 

@@ -77,7 +77,7 @@ def fold(word: str) -> str:
     return "".join(c for c in unicodedata.normalize("NFD", word) if not unicodedata.combining(c))
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def words_of(text: str) -> Words:
     """All words of ``text``. The last few texts are kept: several steps ask for the same."""
     found: list[str] = []
