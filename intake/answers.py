@@ -49,6 +49,8 @@ class Answer(Frozen):
     phrases: tuple[str, ...]
     """Ways people ask it, in any language; see ``matching.py`` for how a question is held against
     them."""
+    must: tuple[str, ...] = ()
+    """What a question must have in it to get this answer, whatever else it says; see ``must.py``."""
     unless: tuple[str, ...] = ()
     """Words that show that something else is asked; with one of them the answer stays out."""
     needs: tuple[Need, ...] = ()
@@ -82,7 +84,7 @@ def parse_answer(name: str, text: str) -> Answer:
         raise BadAnswer("it has no text after its settings.")
     blank = next(i for i, line in enumerate(after) if line.strip())
     settings |= {"name": name, "body": body, "body_line": closing + 3 + blank}
-    for key in ("phrases", "unless", "needs"):
+    for key in ("phrases", "must", "unless", "needs"):
         if isinstance(settings.get(key), list):
             settings[key] = tuple(settings[key])
     try:

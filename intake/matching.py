@@ -14,12 +14,13 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 
 from . import words_terms as words
 from .answers import Answer
-from .terms import nearest, plain_words, terms
+from .must import APART, Heard, Line, hear, line
+from .terms import nearest, plain_words, stem, terms
 
 UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
@@ -32,10 +33,16 @@ LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word)
 ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
 OTHERWISE_ASKED = 0.75
 """Times this where the question lacks the phrase's question word, or its weightiest word."""
-ENOUGH = 58
+ENOUGH = 80
 """From this score on an answer is used."""
 AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
+MUST_ENOUGH = 70
+MUST_AHEAD = 4
+MASS_AHEAD = 1.0
+RIVAL = 85
+STRANGE = 0.8
+APART_WEIGHT = 10.0
 HALF_MASS = 1.5
 """A phrase of this weight counts half as much as one of great weight."""
 
@@ -51,6 +58,8 @@ class Match:
     """The name of the one that came nearest, whether or not it is used."""
     phrase: str = ""
     """The phrase of it that came nearest."""
+    by_must: bool = False
+    """Whether the words that the answer must have are in the question."""
     strange: bool = False
     """Whether the question has words that no answer knows."""
 
@@ -90,12 +99,48 @@ class Matcher:
             reverse=True,
         )
         strange = any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
+        found = self._by_must(question, said)
+        if found is not None:
+            rival = next((n for s, n, _ in scored if n != found.best and s >= RIVAL), None)
+            if found.answer is not None and rival is None:
+                return found
+            if found.answer is not None or not scored:
+                return replace(found, answer=None)
         if not scored:
             return Match(None, 0, None, strange=strange)
         score, name, phrase = scored[0]
         behind = scored[1][0] if len(scored) > 1 else 0.0
         fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
-        return Match(name if fits else None, min(round(score), 100), name, phrase, strange)
+        return Match(
+            name if fits else None, min(round(score), 100), name, phrase, strange=strange
+        )
+
+    def joined(self, both: str, question: str) -> Match:
+        """The answer that a question gets together with the sentence before it."""
+        heard = hear(question)
+        if any(word in APART for word in heard.words):
+            return Match(None, 0, None)
+        found = self._by_must(both, f" {' '.join(plain_words(both))} ")
+        return found or Match(None, 0, None)
+
+    def _by_must(self, question: str, said: str) -> Match | None:
+        heard = hear(question)
+        met = sorted(
+            (
+                (50 + self._cover(answer.name, heard) / 2, mass, answer.name, text)
+                for answer in self._answers
+                for mass, text in [self._heaviest(answer.name, heard)]
+                if mass and not self._barred(answer, said)
+            ),
+            reverse=True,
+        )
+        if not met:
+            return None
+        near = sorted((one for one in met if met[0][0] - one[0] < MUST_AHEAD), key=lambda m: -m[1])
+        score, mass, name, text = near[0]
+        alone = len(near) == 1 or mass - near[1][1] >= MASS_AHEAD
+        fits = alone and score >= MUST_ENOUGH and name not in self._for_a_person
+        return Match(name if fits else None, min(round(score), 100), name, text, fits)
 
     def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
         vocabulary = self._vocabulary[name]
@@ -127,6 +172,60 @@ class Matcher:
             if score > best:
                 best, best_text = score, phrase.text
         return best * self._scale, best_text
+
+    def _heaviest(self, name: str, heard: Heard) -> tuple[float, str]:
+        weights = self._concept_weights
+        return max(
+            ((one.mass(heard, weights), one.text) for one in self._lines[name] if one.met(heard)),
+            default=(0.0, ""),
+        )
+
+    def _cover(self, name: str, heard: Heard) -> float:
+        vocabulary = self._heard_words[name]
+        shared = against = 0.0
+        read = [{c for c, _ in here} for here in heard.at]
+        for place, here in enumerate(heard.at):
+            for concept, behind in here:
+                for within in range(place, behind):
+                    read[within].add(concept)
+        for word, concepts in zip(heard.words, read, strict=True):
+            if known := concepts & vocabulary:
+                shared += max(self._concept_weights[one] for one in known)
+            elif word in APART:
+                against += APART_WEIGHT
+            elif term_aside(word):
+                continue
+            else:
+                others = [self._concept_weights[c] for c in concepts if c in self._topics]
+                against += min(others) if others else STRANGE
+        return 100 * shared / (shared + against) if shared else 0.0
+
+    @cached_property
+    def _lines(self) -> Mapping[str, tuple[Line, ...]]:
+        return {answer.name: tuple(line(one) for one in answer.must) for answer in self._answers}
+
+    @cached_property
+    def _heard_words(self) -> Mapping[str, frozenset[str]]:
+        return {
+            name: frozenset().union(self._vocabulary[name], *(one.concepts for one in lines))
+            for name, lines in self._lines.items()
+        }
+
+    @cached_property
+    def _topics(self) -> frozenset[str]:
+        return frozenset(
+            one
+            for lines in self._lines.values()
+            for line_ in lines
+            for way in line_.groups[0]
+            for step in way
+            for one in step
+        ) - LITTLE
+
+    @cached_property
+    def _concept_weights(self) -> Mapping[str, float]:
+        used = Counter(one for words_ in self._heard_words.values() for one in words_)
+        return {one: math.log(1 + len(self._answers) / n) for one, n in used.items()}
 
     def _known(self, asked: Iterable[str]) -> list[str]:
         """The terms, those misspelt put right where one term of the phrases is near."""
@@ -222,3 +321,7 @@ def tells_something(phrase: str) -> bool:
 def matcher(answers: tuple[Answer, ...]) -> Matcher:
     """The matcher of a set of answers, kept for the run."""
     return Matcher(answers)
+
+
+def term_aside(word: str) -> bool:
+    return word.startswith("#") or stem(word) in SMALL or stem(word) in ASIDE or len(word) < 2

@@ -21,6 +21,7 @@ from .templates import default_templates
 _ASKS = Late(words.ASKS_WITHOUT_MARK, re.IGNORECASE)
 _ASKS_ANYWHERE = Late(words.ASKS_ANYWHERE, re.IGNORECASE)
 _ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
+_MIGHT_ASK = Late(words.MIGHT_ASK, re.IGNORECASE)
 _REQUEST = Late(words.REQUESTS, re.IGNORECASE)
 _PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
@@ -81,13 +82,18 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         sentence = own.text[place]
         spaced = " ".join(sentence.split())
         last, before = before, place
-        if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
+        loosely = False
+        if spaced in said:
             continue
+        if not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
+            if not _MIGHT_ASK.search(spaced):
+                continue
+            loosely = True
         said.add(spaced)
         asked += 1
         if asked > MOST_ASKED:
             break
-        for part in _parts(sentence, known):
+        for part in [sentence] if loosely else _parts(sentence, known):
             offer = _wants_an_offer(part)
             match, surface = matcher(known).match(part, offer=offer), part
             leans = says_little(part) and not (offer or _YOU.search(part))
@@ -98,7 +104,14 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
                 better = both.answer is not None and both.score >= match.score
                 if "\n\n" not in joined and better:
                     match, surface = both, joined
+            if last is not None and match.answer is None and not offer:
+                joined = own.text[last.start : place.stop]
+                both = matcher(known).joined(joined, part)
+                if "\n\n" not in joined and both.answer is not None:
+                    match, surface = both, joined
             answer = match.answer
+            if loosely and (answer is None or not match.by_must):
+                continue
             if answer is not None and _SERVICE.match(" ".join(part.split())):
                 # "Can you anneal it for us?" is asked of the shop, not of the trade.
                 match, answer = replace(match, answer=None), None

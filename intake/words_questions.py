@@ -47,6 +47,18 @@ ASKS_ANYWHERE = (
     r"\b(?:vorrei|vorremmo)\ssapere|\bgraag\s(?:vernemen|horen)\s",
 )
 
+MIGHT_ASK = (
+    r"^(?:is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
+    r"\b(?:w[ho]+t|wat|how|wot)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
+    r"|kind|sort|type|gives|the|a|you|u|ya|i)\b",
+    r"\bhow\s(?:do|does|can|should|would|to|come|much|many|far|long|tight|thin|thick|big|is|are|deep|close|small|soon)\b",
+    r"\bwhy\b|\bhelp\b|\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b|\bdo\s(?:i|we)\b",
+    r"\b(?:warum|wieso|pourquoi|comment|por\squé|cómo|perché|come\s(?:mai|si)|waarom|hoe|wie|brauch\w*|geht|reicht)\b",
+    r"\b(?:kann|können|soll|muss|lohnt|lässt|peut|faut|suffit|puede|puedo|hace\sfalta|serve|si\spuò|posso|kan|moet|nodig)\b",
+    r"\b(?:hilfe|aide|ayuda|aiuto|hulp)\b|\b(?:not\ssure|no\sidea|wonder\w*|don['’]?t\sknow|want\sto\sknow|wants\sto\sknow)\b",
+)
+"""A sentence with one of these asks if the words that an answer must have are in it."""
+
 ASKS_PRICE = (
     r"\b(?:please|pls|kindly)\s(?:\w+\s){0,4}(?:price|pricing|lead\stime|delivery)\b",
     r"\b(?:price|pricing|lead\stime|delivery\stime)s?,?\s(?:please|pls|plz)\b",

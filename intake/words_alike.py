@@ -1,0 +1,376 @@
+"""Words and turns of phrase that mean alike in a question, in the languages of the trade.
+
+For the 'must' lines of approved answers (``must.py``): what stands behind a colon is read as the
+word before it, so that a line written in English also meets German, French, Spanish, Italian and
+Dutch questions, and 'get by without' what 'skip' meets. Written without accents, in small letters;
+several words are met in a row. Single words of ``words_terms.py`` hold here too.
+"""
+
+from __future__ import annotations
+
+ALIKE = """
+what: was ist, qu est ce que, qu est ce qu, qu est ce, c est quoi, que es, que son, cos e, che cos e,
+    que significan, wat, wot, wats, whats, what s, which, welk, cosa, quali, cual, cuales, quoi, quel,
+    quelle, quels, quelles, welche, welcher, welches, welchen, welchem, qual, quale, che tipo,
+    qual e, was fur, wat voor
+mean: meaning, stand for, stands for, stand, stands, quiere decir, veut dire, vuol dire, versteht,
+    verstehen, bedeuten, signification, significado, significato, betekenis, bedeutung, definition of,
+    defined, refer to, refers to, denote, describe, interpret, entender, intend, s entend, s intende,
+    se entiende, steht, staat voor, represent, represents, sinn, translate, in plain english
+explain: explanation, erklaren, erklarung, expliquer, expliquez, explicar, explica, expliquen, spiegare,
+    spiegate, spiega, uitleggen, uitleg, clarify, clear up, enlighten, tell me about, new to me,
+    never heard, never came across, what the heck, what the hell, no clue, scratching my head
+how much: combien, cuanto, cuanta, quanto, quanta, hoeveel, wieviel, wie viel, wie stark, what amount,
+    by what amount, what sort of amount, de combien, how big a, how large a
+how many: wie viele, wieviele, cuantos, cuantas, quanti, quante, what number of, number of, anzahl,
+    nombre de, numero de, numero di, aantal, count, zahl
+how long: wie lang, wie lange, hoe lang, hoelang, cuanto tiempo, quanto tempo, combien de temps,
+    what length, que longueur, quelle longueur, que longitud, que largo, che lunghezza, quanto lungo,
+    quanto lunga, length of, how short, cuanto mide de largo, lange der, longueur
+how often: wie oft, combien de fois, cada cuanto, ogni quanto, hoe vaak, how frequently
+how far: wie weit, hoe ver, how deep, wie tief, hoe diep, how far forward, jusqu ou, hasta donde,
+    fino a dove, how far in, how far out
+how thick: wie dick, hoe dik, quelle epaisseur, que espesor, que grosor, che spessore, what thickness,
+    how heavy a wall
+how thin: wie dunn, hoe dun, how light, how skinny, how fine
+how tight: wie eng, hoe krap, hoe strak, how small a radius, how sharp, how small a bend,
+    how close a radius, how short a radius, how tightly, quanto stretto, how little radius, how low
+why: warum, wieso, weshalb, pourquoi, por que, porque, perche, waarom, how come, woher kommt,
+    woher kommen, woran liegt, d ou vient, d ou viennent, a que se debe, come mai, da cosa dipende,
+    da che dipende, waardoor, hoe komt, wodurch, what causes, what is causing, causing, cause, causes,
+    caused, ursache, causa, cause de, oorzaak, reason, grund, raison, razon, motivo, reden,
+    what makes, what s making, what is making, due to what, a cosa e dovuto, doing wrong, doin wrong,
+    what gives, what s going on, whats going on, where does it come from, where do they come from,
+    de donde, culprit, explains, responsible for, what is wrong, whats wrong, what s wrong, falsch,
+    blame, to blame, root cause, went wrong, go wrong, goes wrong, que hacemos mal, sbagliamo,
+    sbagliando, where s that coming from, coming from, come from, comes from, source of, behind it
+stop: prevent, avoid, cure, remedy, get rid of, rid of, keep from, keep it from, vermeiden, verhindern,
+    vermeide, vermeidet, verhindere, beheben, abstellen, gegen, eviter, evite, empecher, evitar,
+    evito, evitarlo, quitar, eliminar, impedir, evitare, evita, eliminare, impedire, voorkomen,
+    voorkom, verhelpen, tegengaan, supprimer, eliminate, combat, fight, sort out, do about,
+    to do about, fix, fixed, fixes, solve, solution, losung, solucion, soluzione, oplossing, reduce,
+    help, hilft, helfen, helpt, trick, clean up, clear up, against, minimise, minimize, keep the tube,
+    keep it, keep them, troubleshoot, stamp out, banish, kriege ich weg, weg, go away, less, weniger,
+    tun, machen, unternehmen, dagegen, any idea, any ideas, ideas, tips, tip, advice, suggestion,
+    suggestions, hints, que hago, que hacemos, que faire, cosa fare, was tun, wat te doen, suggest
+need: have to, has to, must i, must we, do i want, do we want, required, compulsory, mandatory,
+    essential, obligatory, obligatoire, obligatorio, verplicht, indispensable, imprescindible,
+    indispensabile, necessary, necessity, notig, noetig, benotigt, notwendig, erforderlich, zwingend,
+    unbedingt, brauch, brauchen, brauche, braucht, braucht s, bedarf, necessaire, il faut, faut il,
+    faudrait, faudra, faut, besoin, hace falta, hacen falta, necesita, necesitan, necesitamos, preciso,
+    precisa, occorre, occorrono, serve, servono, bisogna, bisogno, ci vuole, noodzakelijk, vereist,
+    nodig, neccessary, neccesary, call for, calls for, worth having, worth it, worth, point in,
+    point of having, any point, benefit from, overkill, must have, gotta have, needed, crucial,
+    called for, justify, justified, essential, warrant, have got to, got to have, unavoidable,
+    mandatory, musn t, ought to have, should i have, should we have, vonnoten
+skip: without, w o, wo a, do without, get by without, get away without, get away with no, leave out,
+    leave it out, left out, left it out, leave off, leaving out, leave the, omit, ditch, forgo, drop the,
+    manage without, ohne, sans, sin, senza, zonder, auskommen, weglassen, verzichten, se passer,
+    prescindir, fare a meno, weglaten, has no, have no, no mandrel, no wiper, empty, hollow, leer,
+    vide, vacio, vuoto, leeg, nothing inside, unsupported, no internal support, without anything inside,
+    nothing in it, free bend, freehand, bare, kein, keine, keinen, pas de, geen, a vuoto, a vide,
+    en vacio, nothing inside it, without anything in it, save myself, nada dentro, rien dedans,
+    niente dentro, niets erin, skipping
+can: could, kann, kannst, konnen, konnt, konnte, konnten, peut, peux, pouvez, pourrait, on peut,
+    puede, pueden, puedo, podemos, podria, se puede, puo, posso, possiamo, potete, si puo, si possono,
+    kan, kunnen, kunt, kun, possible, moglich, geht, posible, possibile, mogelijk, gaat, feasible,
+    doable, machbar, faisable, factible, fattibile, haalbaar, able to, ok, okay, alright, all right,
+    fine, allowed, acceptable, erlaubt, permis, permitido, permesso, toegestaan, advisable, work,
+    works, funktioniert, klappt, marche, funciona, funziona, werkt, lasst, lassen, lässt, manage,
+    safe, safely, good enough, enough, sufficient, suffice, reicht, ausreichend, suffit, suffisant,
+    suficiente, basta, sufficiente, voldoende, genoeg, any problem, a problem, an issue, problem, issue,
+    trouble, wise, sensible, risky, bad idea, good idea, a mistake, hurt, matter if, crazy, achievable,
+    realistic, realistically, achieve, reach, get away with, take, cope, handle, survive, survives,
+    attempt, good, fit for, tolerate
+should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve, dovrei, dovrebbe,
+    moet, moeten, muss, mussen, musste, must, zou, would you, recommend, recommended, empfehlen,
+    empfehlt, empfohlen, conseillez, conseiller, recommandez, recomiendan, recomienda, aconsejan,
+    consigliate, consiglia, raccomandate, raadt u, raden jullie, aanraden, adviseert, adviseren,
+    advise, advised, prefer, preferred, prefers, suggest, suggested, better, best, besser, beste,
+    besten, mieux, meilleur, meilleure, mejor, meglio, migliore, beter, ideal, optimal, suitable,
+    suits, suit, geeignet, adapte, adecuado, adatto, geschikt, correct, right one, proper, ought,
+    wise choice, reckon, take for, go for, nehmen, nimmt, nehme, go with, use, pick, choose, choice,
+    choisir, elegir, scegliere, kiezen, wahlen, ratsam, sinnvoll, conviene, vaut, favour, favor, rule
+two: zwei, deux, dos, due, twee, both, beide, beiden, ambos, entrambi, entrambe, les deux, los dos,
+    several, mehrere, plusieurs, varios, varias, diversi, diverse, meerdere, multiple, three, drei,
+    trois, tres, tre, drie, couple of, pair of, each, jede, jeden, chaque, cada, ogni, elke, every
+one: single, ein und derselbe, un seul, une seule, un solo, una sola, uno solo, einen einzigen, une,
+    eine, ein, einen, een, un, una, einem, just one, only one
+other: another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
+    otras, altro, altra, altri, altre, andere, different, differing, verschiedene, verschiedenen,
+    unterschiedliche, differents, differentes, distintos, distintas, diferentes, diversi, diverse,
+    verschillende, verscheidene, as well, too, also, auch, aussi, tambien, anche, ook, egalement,
+    second, zweiten, second one, next size, change, changes, changed, switch, swap, go between,
+    interchangeable, universal, change over, varies, vary
+same: denselben, demselben, derselbe, dieselbe, gleichen, gleiche, meme, mismo, misma, stesso, stessa,
+    dezelfde, hetzelfde, zelfde, identical, alike, interchange, equal, equals, equivalent, gleich,
+    shared, share, common, reuse, re use, egal, igual, uguale, gelijk, one and the same
+difference: unterschied, unterschiede, unterscheiden, differ, differs, differently, diff, versus, vs,
+    compared, compare, difference, diferencia, diferencias, differenza, differenze, verschil,
+    verschillen, distinguish, distinction, tell apart, apart, se distingue, confuse, confused,
+    gegenuber, rispetto
+tube: tubing, tubes, rohr, rohre, rohren, rohres, rohrs, tubo, tubi, tubos, buis, buizen, tubular, profilo
+bend: bends, bent, bending, biege, biegen, biegt, biegst, gebogen, gebogene, bogen, bogens, biegung,
+    kurve, cintrer, cintrage, cintrages, cintre, cintres, cintree, coude, coudes, courbe, courbure,
+    curva, curvas, curvar, curvado, curvo, curvamos, curvare, curvatura, curve, curvato, curviamo,
+    piega, piegare, piegatura, piegato, doblar, doblarlo, doblez, doblado, doblamos, dobla, codo,
+    buigen, buig, gebogen, bocht, bochten, elbow, elbows, arc, krummung, bender bends, u bend, rundbogen
+bender: bending machine, biegemaschine, cintreuse, curvadora, dobladora, curvatrice, piegatubi,
+    buigmachine, machine, maschine, macchina, maquina, machines, benders, tube bender, rotary draw
+die: dies, former, formers, matrize, biegerolle, biegeform, forme, formes, galet, matriz, matrice,
+    horma, mal, buigmal, stempel, werkzeug, outil, herramienta, utensile, gereedschap, formrolle
+wall: wand, wande, wandstarke, wandstarken, wanddicke, wanddicken, wandung, paroi, parois, epaisseur,
+    epaisseurs, pared, paredes, espesor, espesores, parete, pareti, spessore, spessori, wanddikte,
+    wanddiktes, walls, thickness, grosor, material thickness, gauge wall, dikte
+thin: thinner, thinned, thinning, thins, dunn, dunner, dunne, dunnwandig, mince, minces, fin, fine wall,
+    fino, fina, delgado, delgada, sottile, sottili, dun, dunwandig, light, lighter, skinny, flimsy,
+    thinwall, thinnest, dunnste, schwacher, amincit, amincissement, adelgaza, adelgazamiento,
+    assottiglia, assottigliamento, verdunning, verjungung, schwachung, thinwalled, feeble, weak
+thick: thicker, heavy, heavier, dick, dicker, dicke, dickwandig, epais, epaisse, grueso, gruesa, spesso,
+    spessa, dik, dikke, dikker, heavywall, dikwandig, stark, starke
+left: remaining, remain, remains, verbleibt, verbleibende, bleibt, ubrig, bleiben, reste, restante,
+    resta, restera, queda, quedara, rimane, rimarra, rimanente, blijft, blijft over, over na, afterwards,
+    end up with, after bending, after the bend, nach dem biegen, apres cintrage, despues de doblar,
+    despues de curvar, dopo la curvatura, na het buigen, finish up, finished wall, lose, loses, loss,
+    lost, perd, pierde, perde, verliest, verliere, verlies, verlieren, reduction, reduce, abnahme,
+    shrink, reduces
+outside: outer, extrados, aussen, aussenseite, aussenbogen, exterieur, exterior, fuera, esterno, esterna,
+    estradosso, buiten, buitenkant, buitenzijde, buitenbocht, back of the bend, outside radius, back wall,
+    heel, outer radius, external, por fuera, rucken
+inside: inner, intrados, innen, innenseite, innenbogen, interieur, interior, dentro, interno, interna,
+    intradosso, binnen, binnenkant, binnenzijde, binnenbocht, throat, internally, bore side, dedans,
+    all interno, inside radius, drinnen, internal, belly, intern
+middle: center, centre, mitte, rohrmitte, milieu, axe, eje, centro, mezzo, asse, midden, hart, center of,
+    hartlijn, mittellinie, centerline, centreline, center line, neutral fibre, fibre neutre, neutral axis,
+    neutrale faser, fibra neutra, mezzeria, neutral line, neutral
+radius: radii, radiuses, radien, rayon, rayons, radio, radios, raggio, raggi, straal, stralen, clr,
+    centerline radius, centreline radius, biegeradius, biegeradien, buigstraal, buigradius, rad, krappe
+smallest: minimum, min, mindest, minimal, minimale, minimaler, minimalen, minimum radius, minimo, minima,
+    minimi, tightest, sharpest, closest, kleinste, kleinster, kleinsten, kleinstmoglich, kleinstmogliche,
+    engste, engsten, plus petit, plus serre, le plus petit, mas pequeno, mas cerrado, menor, piu piccolo,
+    piu stretto, piu stretta, krapste, least, shortest, lowest, as small as, as tight as, mini, mindestens,
+    kurzeste, plus court, mas corto, piu corto, kortste, smallest possible, thinnest, lightest, dunnste,
+    dunnsten, plus mince, plus fine, mas fino, mas delgada, mas delgado, piu sottile, dunnst, skinniest,
+    limits, limit, grenze, limite, limites, limiti, grens, cut off, cutoff, as low as, how low
+tight: tightly, sharp, eng, enge, enger, serre, serree, cerrado, cerrada, stretto, stretta, krap, krappe,
+    small, kleine, kleiner, klein, petit, pequeno, piccolo, tighter, smaller, scharf, serrer
+mandrel: mandrell, mandrels, mandral, mandrils, mandrin, mandrins, mandril, mandriles, mandrino, mandrini,
+    dorn, dorne, dorns, biegedorn, biegedorns, doorn, doornen, doorns, anima, anime, manderl, mandrle,
+    mandrill, olive, your tool, one of those, plug inside, rohrbiegedorn
+ball: balls, kugel, kugeln, bille, billes, bola, bolas, esfera, esferas, sfera, sfere, kogel, kogels,
+    glieder, glied, segment, segments, link, links, rotule, rotules, palla, palle, gliedern, kogeltjes,
+    linked, multiball, knuckle, knuckles, ballen
+wiper: wipers, wiper die, wiper dies, faltenglatter, faltenglätter, anti plis, antipli, antiplis,
+    lame anti plis, antigrinza, antiarrugas, anti arrugas, plooienstrijker, plooistrijker, wischer,
+    tassello antigrinza, wipe die, wiperdie, lisseur, alisador, gladstrijker, raschiatore, wiping die,
+    faltenglattung, racleur, wiper shoe
+pressure die: pressure dies, druckschiene, druckstuck, gleitschiene, reglette, porte outil de pression,
+    dado de presion, mordaza de presion, matrice di pressione, slitta di pressione, drukschoen,
+    follower, follower bar, follow bar, pressure bar, drukstuk, coulisse, slitta, contromatrice, pusher die,
+    drukblok, contre matrice, corredera, regua, presse schiene, pressure tool, pressure slide
+clamp: clamps, clamping, klemm, spann, klemmung, einspann, einspannen, einspannung, serrage, mordaza, morsa,
+    morse, mors, klem, klemmen, spannbacke, klemmbacke, spannbacken, grip, grab, grip length, gripping,
+    amarre, klemlengte, klemmlange, bloccaggio, spannlange, hold on to, inspannen, einspannlange
+straight: gerade, gerades, geraden, droit, droite, recto, recta, rectos, tramo, dritto, rettilineo,
+    tratto, recht, rechte, flat length, leg, legs, schenkel, tail, tails, jambe, pata, lato, been, lead in,
+    stub, straight bit, straight length, geradenlange, apart, abstand, distance, distancia, distanza,
+    afstand, straights, spacing, room, tangent length
+between: zwischen, entre, tra, tussen, next to each other, back to back, in a row, compound, after another,
+    one after, nebeneinander, hintereinander, follow, from one bend, second bend, next bend, consecutive
+wrinkle: wrinkles, wrinkled, wrinkling, wrinkly, falte, falten, faltig, faltenbildung, wellen, wellig, plis,
+    pli, plisse, ondule, ondulations, vagues, arruga, arrugas, arrugado, ondas, grinza, grinze, pieghe,
+    onde, plooi, plooien, rimpel, rimpels, ripple, ripples, rippling, rippled, waves, wavy, buckle, buckles,
+    buckling, crinkle, crinkles, crinkled, pucker, puckers, puckering, washboard, corrugation,
+    corrugations, corrugated, accordion, ridges inside, gathers, bunches, bunching, concertina, stauchfalten,
+    wellblech, se arruga, se pliega, faltet, knitter, golfjes, crease, creases, creasing, bumpy inside,
+    wrinkel, wrinkels, fronces, fluting, ruffles, rippels, ribbels, ondulazioni, ribs, ondulaciones
+kink: kinks, kinked, kinking, kinky, knickt, knicken, geknickt, einknicken, knick, eingeknickt, knikt, knik,
+    knikken, flatten, flattens, flattened, flattening, goes flat, going flat, go flat, went flat, come flat,
+    flat, flach, platt, plat, ecrase, ecrasement, s aplatit, aplatit, aplati, aplatissement, plie, pince,
+    aplasta, aplastado, aplastamiento, chafa, se dobla, schiaccia, schiacciato, schiacciamento, schiacciata,
+    appiattisce, appiattito, ammacca, collapse, collapses, collapsed, collapsing, collassa, cave in,
+    caves in, caved, caving, crush, crushes, crushed, squash, squashed, squashes, squashing, fold over, folds,
+    folding, fold, fallt ein, zusammen, fallt zusammen, einfallt, eingefallen, squished, squish, dent, dents,
+    dented, flatspot, crumple, crumples, crumpled, pinch, pinches, pinched, pinching, implode, plattgedruckt,
+    ingedeukt, platgedrukt, sucks in, sink in, sinks in, inzakken, zakt in, colapsa, pancake, pancakes
+crack: cracks, cracked, cracking, split, splits, splitting, reisst, reissen, riss, risse, gerissen,
+    aufreissen, aufreisst, fissure, fissures, fissurer, fend, se fend, craque, agrieta, grieta, grietas,
+    raja, rajar, crepa, crepe, scheurt, scheuren, scheur, tear, tears, tearing, tore, torn, rip, rips,
+    ripped, rupture, ruptures, fracture, fractures, barst, barsten, bersten, platzt, platzen, burst,
+    bursts, bursting, cricca, cricche, spacca, spaccare, ripping, let go, lets go, letting go,
+    eclate, dechire, fissurent, agrietan, crepano, rissig
+break: breaks, broke, broken, breaking, bricht, brechen, gebrochen, abgebrochen, casse, casser, cassent,
+    cassees, rompe, rompen, rompere, rompono, roto, rotas, rotto, rotte, breekt, breken, gebroken,
+    afgebroken, snap, snapped, snaps, snapping, sheared, shear, shears, came off, fell off, come off, comes off,
+    broke off, breaks off, reissen ab, abreissen, kaputt, kapot, failed, fails, bust, busted, pop off,
+    popped off, coming off, falls off
+outround: ovality, oval, ovalness, ovalitat, unrund, unrundheit, ovalisation, ovalise, ovaliser, ovalidad,
+    ovalizacion, ovalizado, ovaliza, ovalizzazione, ovalizza, ovalita, ovaliteit, onrond, onrondheid,
+    out of round, out of roundness, out round, roundness, egg, egg shaped, egging, egg shape, deviation from round,
+    not round, stay round, stays round, still round, remain round, remains round, rund bleibt, bleibt rund,
+    rund bleiben, reste rond, redondo, resta tondo, rimane tondo, rond blijven, blijft rond, eiformig,
+    elliptical, ellipse, elliptic, distortion, distort, distorts, distorted, cross section, circular,
+    circularity, perfectly round, keep its round, round enough, lose its round, unrunde, oval shape, egged,
+    ovalised, ovalized, ovaal, ovale, how round, as round
+scratch: scratches, scratched, scratching, scratchy, kratzer, zerkratzt, verkratzt, riefen, riefe, rayures,
+    rayure, raye, rayes, raya, rayas, rayado, graffi, graffio, graffia, graffiato, rigato, righe, krassen, kras,
+    bekrast, score, scores, scored, scoring, score marks, gouge, gouges, gouging, galling, gall, galls, galled,
+    frisst, fressen, gefressen, fresser, grippage, grippe, gripper, gripado, gripa, grippa, grippaggio,
+    vreet, vreten, vastvreten, invreten, pick up, picks up, picking up, pickup, sticks, stick, sticking, klebt,
+    anhaftung, aufschweissung, colle, accroche, pega, se pega, incolla, attacca, kleeft, plakt, drag marks,
+    drag lines, marks inside, tool marks, builds up, build up, building up, smear, smears, welds itself,
+    seize, seizes, seizing, stuck, grooves inside, tram lines, tramlines, striations, streaks, arana,
+    aranazos, marring, striemen, griffures, scuff, scuffs, scuffing, scoremarks, scuffed, cold weld, rayados,
+    estrias, surcos, marcas, marques, macken, material transfer, loading up, krasjes, kerven
+hump: humps, bump, bumps, bulge, bulges, bulging, lump, lumps, swelling, swells, swell, buckel, beule, bosse,
+    bulto, joroba, protuberancia, gobba, bozza, rigonfiamento, bult, bobbel, high spot, ridge at the end,
+    renflement, bourrelet, step at the end, knubbel, erhebung, raised spot, raised area, high point, knot at the end,
+    wulst, gonfiore, speed bump, verdikking, hubbel, abombamiento
+springback: spring back, springs back, sprang back, springing back, springs open, spring open, opens up,
+    opens, opening up, open up, open a bit, opens a bit, relax, relaxes, relaxing, comes back, come back, overbend,
+    over bend, overbending, over bending, ruckfederung, ruckfedern, zuruckfedern, zuruckfedert, federt zuruck,
+    federt, uberbiegen, ubiegen, retour elastique, surcintrer, surcintrage, revient, recuperacion elastica,
+    retorno elastico, recupera, retroceso, ritorno elastico, ritorna, ritorno, terugvering, terugveren,
+    veert terug, terugveert, overbuigen, veert, further than, past 90, beyond 90, more than 90, undo, unwinds,
+    unwind, muelle, sovrapiegare, sprung, springs, retour d elasticite, recovers, recovery, over bent, retour,
+    auffedern, auffedert, gibt nach, extra degrees, compensate, how far past do i bend, spring
+lubricant: lube, lubes, lubing, lubricants, lubricate, lubricated, lubricating, lubrication, lubricacion,
+    lubrica, oil, oils, oiled, oiling, ol, oel, huile, aceite, olio, olie, grease, greased, greasing, fett, fetten,
+    graisse, graisser, grasa, grasso, ingrassare, vet, invetten, schmiermittel, schmierstoff, schmieren, schmiere,
+    schmierung, geschmiert, lubrifiant, lubrifier, lubrification, lubricante, lubricar, lubrificante, lubrificare,
+    lubrificazione, smeermiddel, smeren, smeer, gesmeerd, smering, soap, soapy, wax, paste, seife, savon, jabon,
+    sapone, zeep, wd, wd40, tallow, coolant, slippery, slippy, drawing compound, dish soap, gel, squirt, spray,
+    lard, vaseline, graphite, moly, schmiert, lubricado, biegeol, ziehol, smeert, lubed, biegefett
+life: lifespan, life span, service life, wear out, wears out, wear, wears, worn, worn out, wearing, lebensdauer,
+    standzeit, haltbarkeit, verschleiss, verschleisst, duree de vie, usure, use t il, vida util, dura, duran,
+    desgasta, desgaste, aguanta, durata, durare, durano, vita utile, usura, regge, levensduur, slijtage,
+    slijt, gaat mee, meegaan, last, lasts, lasting, halt, halten, haltbar, longevity, durable, durability,
+    expectancy, hold up, holds up, survive, how many bends, how many parts, how many cycles, how many pieces,
+    how many hits, tient, tiennent, good for how, endure, replaced, replacing, replacement, durability,
+    used up, finished, bogen halt, expire, lifetime, tool life, standtijd, wie viele bogen, wieviele bogen,
+    combien de cintrages, cuantas curvas, cuantos dobleces, quante curve, hoeveel bochten, wear rate,
+    going to last, duree, cuantos tubos, combien de coudes, combien de pieces, mee
+price: prices, pricing, priced, cost, costs, costing, preis, preise, preislich, kosten, kostet, koste, prix, cout,
+    coute, couter, tarif, precio, precios, cuesta, costaria, sale por, cuanto sale, vale, prezzo, prezzi, costa,
+    costo, costerebbe, viene, prijs, prijzen, kost, ballpark, how much money, what sort of money,
+    much money, dollars, bucks, euros, damage, set me back, set us back, run me, run us, going rate, charge, rate,
+    how expensive, expensive, pricey, cheap, afford, budget, paying, pay for a, pay for one, teuer, cher, caro, duur,
+    spend, how much for, how much is, how much are, how much would, how much do you want, how much each,
+    combien ca, figure on paying, looking at for, rough idea of price, rough number, preisrahmen,
+    preisvorstellung, estimate, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
+leadtime: lead time, lead times, leadtimes, turnaround, turn around, turnround, delivery, deliver, delivered,
+    delivery time, lieferzeit, lieferzeiten, liefern, lieferung, lieferbar, liefertermin, delai, delais, livrer,
+    livrez, livraison, plazo, plazos, entrega, entregar, entregan, tardan, tarda, tardaria, consegna, consegnare,
+    consegnate, tempi di consegna, tempi, levertijd, leveren, levering, geleverd, how soon, how quick, how quickly,
+    how fast, ship, when can you, when could you, when would it, when will it, when can i have, when could i have,
+    when would i, how many weeks, how many days, wait, backlog, wann, quand, cuando, quando, wanneer, weeks out,
+    days out, in my hands, on my bench, ready, fertig, pret, listo, pronto, klaar, dispatch, despatch, in a hurry,
+    rush, urgent, arrive, get here, by friday, how long to make, how long to get, how long does it take,
+    how long would it take, how long will it take, how long do you take, how long until, how long till, how long before i,
+    wie schnell, hoe snel, dauert, duurt, combien de temps pour, how long is the wait, booked out, fastest,
+    weeks, wochen, semaines, semanas, settimane, weken, how long from order
+thread: threads, threaded, gewinde, filetage, filete, rosca, roscas, roscado, filetto, filettatura, filettato,
+    draad, schroefdraad, screw, screws, screw on, screwed, unc, unf, npt, m16, m20, m24, vis, tapped, aufschrauben,
+    schraubt, visser, enroscar, avvitare, schroeven, pitch
+rod: rods, stange, dornstange, zugstange, tige, tirant, barra, varilla, asta, stang, doornstang, trekstang, mandrel rod,
+    draw bar, drawbar, pull rod, vastago, puller rod, stanga, tirante, mandrelrod
+fit: fits, fitting, passt, passen, compatible, kompatibel, compatibel, compatibile, convient, sirve para, va bene,
+    past, adapte, adapt, attach, attached, attaches, connect, connects, connection, anschluss, raccord, attacco,
+    aansluiting, conexion, mount, mounts, mounted, fixation, marry up, match, matches, go on, goes on, go onto,
+    hook up, interface, work with, work on, works with, works on, befestigt, fixe, se fixe, fissa, se fija, adaptor,
+    adapter, montiert, zit vast, bevestigd, encaja, monta, suit my, work in my, use with, use it on, run on
+position: positions, positioned, positioning, placement, dornstellung, stellung, positionner, posicion, posizione,
+    posizionare, positie, setting, settings, set, set up, setup, setting up, einstellen, einstellung, eingestellt, stelle,
+    stellen, regler, reglage, regle, ajustar, ajuste, ajusto, colocar, coloco, pongo, regolare, regolazione,
+    instellen, afstellen, zetten, forward, advance, advanced, avance, avancer, adelanta, adelantar, avanzare, avanzato,
+    vorziehen, vor, vorstehen, hinausstehen, depasser, depasse, sobresalir, sporgere, sporge, uitsteken, stick out,
+    protrude, ahead, beyond, past, sit, sits, locate, located, location, back off, too far, insert depth, depth, tiefe,
+    profondeur, profundidad, profondita, diepte, overshoot, extend, extends, extension, forwards, advancement, timing,
+    vorlauf, vorstand, uberstand, place, placed, stand, push, reach, voorbij, steht, staan, steken, stick, wohin, adelantado
+tangent: tangente, tangentenpunkt, tangency, tangent point, tangent line, tangents, punto tangente, punto di tangenza,
+    raakpunt, raaklijn, tangentialpunkt, bend line, start of the bend, point of bend, tangencia, tangenza, pot
+clearance: clearances, gap, gaps, play, spiel, dornspiel, luft, jeu, holgura, juego, gioco, speling, loose, loosely, loosen,
+    sloppy, slop, snug, slip fit, undersize, undersized, under size, smaller than the bore, smaller than the id,
+    thou under, thousandths under, under the id, under the bore, smaller than, toleranz zum, spielraum, tight fit, speelruimte
+size: diameter, diameters, od, durchmesser, dornmass, diametre, diametro, diam, dia, dimension, dimensions, massen, mass,
+    maat, grosse, medida, misura, taille, how big, how large, wie gross, hoe groot, quel diametre, aussendurchmesser,
+    diameter in, dorndurchmesser, sizes, sizing, sized, measure across
+bore: bores, id, innendurchmesser, bohrung, inside diameter, inner diameter, alesage, diametre interieur, diametro interior,
+    diametro interno, binnendiameter, inside dia
+measure: measured, measuring, measurement, measures, messen, misst, messe, gemessen, nachmessen, mesurer, mesure, mesurez,
+    medir, mido, mide, medirlo, misurare, misuro, misura il, meten, meet, gemeten, calipers, caliper, micrometer,
+    schieblehre, messschieber, pied a coulisse, calibro, calibre pie de rey, pie de rey, schuifmaat, vernier, verniers,
+    tape measure, gauge it, mic, mics, mike, determine, find out, work out, figure out, find, check, ermitteln, bestimmen,
+    feststellen, determiner, determinar, determinare, bepalen, establish, template, get the radius, reverse engineer,
+    taken, take it, read, tell what, prufen, verify, accurate, accurately, genau messen, nehmen mass, trace, herausfinden
+calculate: calculated, calculation, calculates, compute, computed, berechnen, berechnet, berechnung, rechnet, ausrechnen,
+    calcule, calculer, calcul, calcula, calcular, calculan, calcolare, calcola, calcolo, berekenen, bereken, berekend, formula,
+    formule, formel, sum, sums, arithmetic, math, maths, work out, worked out, works out, work it out, figure, figured, figure it,
+    arrive at, derive, get to, come up with, got to, equation, comes from, ratio, verhaltnis, rapport, relacion, rapporto,
+    verhouding, divide, divided, turn into, convert, get that number, how do you get, determine, decide, determined
+inch: inches, zoll, pouce, pouces, pulgada, pulgadas, pollice, pollici, imperial, duim, decimal, decimals, thousandths, thou
+metric: mm, millimetre, millimetres, millimeter, millimeters, milimetros, milimetro, millimetri, millimetro, metrisch, metrico,
+    metrique, centimetres, metrische, metrica, metricas, si units
+pipe: pipes, piping, gasrohr, tuberia, caneria, tubazione, pijp, pijpen, leitungsrohr, steam pipe, water pipe, waterpijp
+nominal: nps, nb, dn, nenn, nennweite, nennmass, nominale, nominell, nominaal, schedule, sch, sch40, sched, sch80, gas pipe size,
+    named size, trade size
+thinwall: thin wall, thin walled
+same size: same diameter
+square: squares, vierkant, vierkantrohr, vierkantrohre, vierkante, vierkantige, carre, carres, carree, cuadrado, cuadrados, quadro,
+    quadrato, quadri, rectangular, rectangle, rectangles, rechteck, rechteckig, rechteckrohr, rechteckrohre, rechteckige,
+    rectangulaire, rectangulaires, rettangolare, rettangolari, rechthoekig, rechthoekige, koker, kokers, kokerprofiel, box section,
+    box tube, boxtube, shs, rhs, hohlprofil, profilrohr, quadratrohr, quadratisch, box tubing, hollow section, four sided, scatolato,
+    oval tube, flat oval, d shaped, non round, profile tube, squared, boxed
+titanium: titan, titane, titanio, ti, cp ti, ti64, grade 2, grade 5, grade 9, grade two, grade nine, 3al, 6al, titaan
+aluminium: aluminum, alu, alluminio, aluminio, ally, alloy tube, alum, alumin
+temper: tempers, zustand, etat, temple, stato, hartegrad, t0, o condition, hardness state, tempra, annealed state, weich, hart
+anneal: annealed, annealing, gegluht, gluhen, gluht, weichgluhen, recuire, recuit, recocer, recocido, ricuocere, ricotto,
+    ricottura, gloeien, gegloeid, uitgloeien, heat treat, heat treated, heat treatment, normalise, normalize, normalized,
+    normalised, normalising, soften, softened, softening, warmebehandeln, stress relieve, soft first, ausgluhen, ductile,
+    ductility, stretch, stretches, stretched, stretching, elongation, elongate, dehnung, bruchdehnung, dehnt, allongement, allonge,
+    alargamiento, elongacion, estira, alarga, allungamento, allunga, rek, rekt, strain, preheat, normalgegluht
+bronze: bronce, bronzo, brons, ampco, bronzen, bronzedorn, aluminium bronze, alu bronze, aluminum bronze, alubronze
+chrome: chromed, chrom, cromo, chroom, verchromt, hartverchromt, cromado, cromato, verchroomd, chrome plated, hard chrome,
+    hardened steel, tool steel, chromiert, chrom plated, chromium, plated, coated, coating, beschichtet, beschichtung,
+    revetement, recubrimiento, rivestimento, coatings, hardchrome
+material: materials, made of, made from, made out of, make them from, make it from, werkstoff, werkstoffe, matiere, matiere de,
+    materiale, materiau, materiel, materiaal, metal, metals, stuff, aus was, surface, oberflache, surface finish, en quoi,
+    de que esta hecho, di cosa, fatto di, fatti di, gemaakt van, waarvan gemaakt, hechos, make the mandrel of, make your mandrels of,
+    metall, metaal, matériau, grade of steel, alloy is
+type: types, kind, kinds, sort, sorts, style, styles, arten, art, typ, typen, sorten, sorte, tipo, tipos, tipi, types de, soort,
+    soorten, version, versions, variants, variety, varieties, range of mandrels, modeles, modelos, modelli, design, designs,
+    construction, bauart, bauarten, ausfuhrung, uitvoering, uitvoeringen
+plug: plugs, plug type, solid, massiv, fester dorn, festem dorn, festdorn, fest, fester, fixe, fijo, macizo, fisso, fissa, vaste, rigid,
+    starrer, starr, one piece, plain mandrel, simple mandrel, without balls, ohne kugeln, no balls, sans billes, sin bolas,
+    senza sfere, zonder kogels, bullet, formed, stopfen, massive, rigide, plain one, solid one, stopfendorn, rigido, massief
+seam: seams, naht, schweissnaht, nahte, schweissnahte, cordon, soudure, soudures, couture, costura, cordon de soldadura, soldadura,
+    saldatura, cordone, lasnaad, las, naad, lasnaden, weld, welds, weld line, weld seam, weld bead, bead, beads, flash, inside flash,
+    inside bead, schweissraupe, raupe, rups, lasrups, erw, welded, geschweisst, geschweisste, soude, soudes, soldado, saldato, gelast,
+    gelaste, seamless, nahtlos, naadloos, nahtloses, sans soudure, sin costura, senza saldatura, joint line, hfi, ridge inside,
+    ridge down the inside, little ridge, weldline, saldati, welded tube, weldseam, grat, innenraupe
+legal: legally, erlaubt, legale, lawful, street legal, road legal, certified, certify, certifies, certificate, certificates,
+    certification, certificado, certificato, certifie, zertifikat, zertifiziert, zertifizierung, zulassung, zugelassen, homologue,
+    homologation, homologado, homologacion, omologato, omologazione, goedgekeurd, keuring, gecertificeerd, homologiert, comply,
+    complies, compliant, compliance, conform, conforms, conforme, konform, conformes, meets, meet the, meet nhra, meet fia, pass,
+    passes, approved, approval, approve, approves, accepted by, scrutineer, scrutineering, scrutineers, inspection, inspector,
+    tech inspection, code, codes, norm, normen, norme, norma, normas, normativa, vorschrift, vorschriften, reglement, reglamento,
+    regolamento, standard, standards, rules, rulebook, rule book, regulations, fia, nhra, sfi, scca, asme, tuv, apk, bauartgenehmigung,
+    faa, ped, druckgerate, class, classification society, lloyds, dnv, iso, din, astm, api, insurance, liable, liability, guarantee,
+    guaranteed, warrant, sanction, sanctioned, wabtec, mfg code, garantie, regelwerk, abnahme, pressure equipment, valt onder
+cage: roll cage, rollcage, roll bar, rollbar, kafig, uberrollkafig, uberrollbugel, arceau, jaula, rolkooi, rollcages, hoop,
+    chassis, aircraft, flugzeug, avion, aeronautico, vliegtuig, airframe, brake line, brake lines, bremsleitung, fuel line,
+    hydraulic line, steam, dampf, vapeur, vapor, vapore, stoom, boiler, kessel, pressure pipe, pressure piping, druckleitung,
+    druckleitungen, gas line, high pressure, druck, sous pression, a presion, in pressione, race car, racing, motorsport
+factor: faktor, facteur, fattore, wandfaktor, wandfactor, wall ratio, wandstarkenfaktor, wanddickenfaktor, wallfactor, kennzahl
+quote: quotation, quotes, offer, offers, angebot, angebots, offre, devis, oferta, presupuesto, cotizar, cotizacion, preventivo, offerta,
+    offerte, enquiry, inquiry, rfq, anfrage, demande, consulta, richiesta, aanvraag, proposal, cotisation, ordering, order, bestellung,
+    bestellen, commander, commande, pedir, pedido, encargar, ordinare, ordine, bestelling, quoting, chiffrer, quotare, enquire
+data: details, detail, information, info, infos, dimensions, measurements, particulars, specs, spec, specifications, angaben, daten,
+    informationen, masse, donnees, informations, renseignements, datos, informacion, medidas, dati, informazioni, misure, gegevens,
+    informatie, maten, figures, numbers, parameters, facts, drawing, zeichnung, plan, plano, disegno, tekening, input, elements, indications
+send: provide, give you, tell you, include, supply you, mitteilen, schicken, senden, ubermitteln, angeben, envoyer, fournir, donner,
+    transmettre, communiquer, enviar, mandar, pasar, dar, inviare, mandare, fornire, sturen, doorgeven, opsturen, aanleveren, put in,
+    get together, you need from me, you need from us, need from me, need from us, need to know, want to know, ask for, wissen, savoir, saber,
+    sapere, weten, require from
+gauge: gage, gauges, ga, bwg, swg, calibre, awg, g wall, jauge, birmingham, gaug
+"""
