@@ -39,9 +39,10 @@ AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
 MUST_ENOUGH = 70
 MUST_AHEAD = 4
-MASS_AHEAD = 1.0
+MASS_AHEAD = 1.5
 RIVAL = 85
-STRANGE = 0.8
+JOINED = 40
+STRANGE = 0.3
 APART_WEIGHT = 10.0
 HALF_MASS = 1.5
 """A phrase of this weight counts half as much as one of great weight."""
@@ -121,13 +122,16 @@ class Matcher:
         if any(word in APART for word in heard.words):
             return Match(None, 0, None)
         found = self._by_must(both, f" {' '.join(plain_words(both))} ")
-        return found or Match(None, 0, None)
+        if found is None or found.answer is None:
+            return Match(None, 0, None)
+        its_own = self._cover(found.answer, heard)
+        return found if its_own is None or its_own >= JOINED else Match(None, 0, None)
 
     def _by_must(self, question: str, said: str) -> Match | None:
         heard = hear(question)
         met = sorted(
             (
-                (50 + self._cover(answer.name, heard) / 2, mass, answer.name, text)
+                (50 + (self._cover(answer.name, heard) or 0) / 2, mass, answer.name, text)
                 for answer in self._answers
                 for mass, text in [self._heaviest(answer.name, heard)]
                 if mass and not self._barred(answer, said)
@@ -180,7 +184,7 @@ class Matcher:
             default=(0.0, ""),
         )
 
-    def _cover(self, name: str, heard: Heard) -> float:
+    def _cover(self, name: str, heard: Heard) -> float | None:
         vocabulary = self._heard_words[name]
         shared = against = 0.0
         read = [{c for c, _ in here} for here in heard.at]
@@ -198,7 +202,7 @@ class Matcher:
             else:
                 others = [self._concept_weights[c] for c in concepts if c in self._topics]
                 against += min(others) if others else STRANGE
-        return 100 * shared / (shared + against) if shared else 0.0
+        return 100 * shared / (shared + against) if shared + against else None
 
     @cached_property
     def _lines(self) -> Mapping[str, tuple[Line, ...]]:

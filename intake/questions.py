@@ -61,6 +61,8 @@ ITS_OWN = 70
 MOST_ASKED = 60
 """Sentences that are looked at as questions; a message with more is no letter."""
 MOST_JOINTS = 3
+MOST_BEFORE = 3
+"""Sentences before a question that it may be about."""
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -78,10 +80,12 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     said: set[str] = set()
     asked = 0
     before: slice | None = None
-    for place in _sentences(own):
+    sentences = list(_sentences(own))
+    for place in sentences:
         sentence = own.text[place]
         spaced = " ".join(sentence.split())
         last, before = before, place
+        earlier = [one.start for one in sentences if one.stop <= place.start]
         loosely = False
         if spaced in said:
             continue
@@ -104,11 +108,13 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
                 better = both.answer is not None and both.score >= match.score
                 if "\n\n" not in joined and better:
                     match, surface = both, joined
-            if last is not None and match.answer is None and not offer:
-                joined = own.text[last.start : place.stop]
-                both = matcher(known).joined(joined, part)
-                if "\n\n" not in joined and both.answer is not None:
-                    match, surface = both, joined
+            if match.answer is None and not offer:
+                for start in reversed(earlier[-MOST_BEFORE:]):
+                    joined = own.text[start : place.stop]
+                    both = matcher(known).joined(joined, part)
+                    if both.answer is not None:
+                        match, surface = both, joined
+                        break
             answer = match.answer
             if loosely and (answer is None or not match.by_must):
                 continue

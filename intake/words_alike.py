@@ -9,7 +9,8 @@ several words are met in a row. Single words of ``words_terms.py`` hold here too
 from __future__ import annotations
 
 ALIKE = """
-what: was ist, qu est ce que, qu est ce qu, qu est ce, c est quoi, que es, que son, cos e, che cos e,
+what: wat s, what re, wats, wat is, was sind, was genau, que tipo, quelle sorte, que clase, welk soort, welche art, tell me which, tell us which, what type of,
+    was ist, qu est ce que, qu est ce qu, qu est ce, c est quoi, que es, que son, cos e, che cos e,
     que significan, wat, wot, wats, whats, what s, which, welk, cosa, quali, cual, cuales, quoi, quel,
     quelle, quels, quelles, welche, welcher, welches, welchen, welchem, qual, quale, che tipo,
     qual e, was fur, wat voor
@@ -17,7 +18,8 @@ mean: meaning, stand for, stands for, stand, stands, quiere decir, veut dire, vu
     verstehen, bedeuten, signification, significado, significato, betekenis, bedeutung, definition of,
     defined, refer to, refers to, denote, describe, interpret, entender, intend, s entend, s intende,
     se entiende, steht, staat voor, represent, represents, sinn, translate, in plain english
-explain: explanation, erklaren, erklarung, expliquer, expliquez, explicar, explica, expliquen, spiegare,
+explain: put into words, walk me through, in simple words, in plain words, layman, help me understand, never heard of, not familiar, unfamiliar, first time i hear, first time i see, nobody can tell, no one can tell, can tell me what, dumb question, stupid question, qu est ce que ca, was soll das,
+    explanation, erklaren, erklarung, expliquer, expliquez, explicar, explica, expliquen, spiegare,
     spiegate, spiega, uitleggen, uitleg, clarify, clear up, enlighten, tell me about, new to me,
     never heard, never came across, what the heck, what the hell, no clue, scratching my head
 how much: combien, cuanto, cuanta, quanto, quanta, hoeveel, wieviel, wie viel, wie stark, what amount,
@@ -35,7 +37,8 @@ how thick: wie dick, hoe dik, quelle epaisseur, que espesor, que grosor, che spe
 how thin: wie dunn, hoe dun, how light, how skinny, how fine
 how tight: wie eng, hoe krap, hoe strak, how small a radius, how sharp, how small a bend,
     how close a radius, how short a radius, how tightly, quanto stretto, how little radius, how low
-why: warum, wieso, weshalb, pourquoi, por que, porque, perche, waarom, how come, woher kommt,
+why: why s, why is it, what happened, what causes it, what happens, what did i do wrong, what have i done wrong, wo kommt, wo kommen, woher, woran, is going on, going on, weswegen, aus welchem grund, was mache ich falsch, was machen wir falsch, falsch gemacht, qu est ce qui cause, que estoy haciendo mal, sto sbagliando, wat doe ik fout, cosa provoca, que provoca, cosa causa, provoque, pour quelle raison, por que razon, per quale motivo, what could be the, what might be,
+    warum, wieso, weshalb, pourquoi, por que, porque, perche, waarom, how come, woher kommt,
     woher kommen, woran liegt, d ou vient, d ou viennent, a que se debe, come mai, da cosa dipende,
     da che dipende, waardoor, hoe komt, wodurch, what causes, what is causing, causing, cause, causes,
     caused, ursache, causa, cause de, oorzaak, reason, grund, raison, razon, motivo, reden,
@@ -44,7 +47,8 @@ why: warum, wieso, weshalb, pourquoi, por que, porque, perche, waarom, how come,
     de donde, culprit, explains, responsible for, what is wrong, whats wrong, what s wrong, falsch,
     blame, to blame, root cause, went wrong, go wrong, goes wrong, que hacemos mal, sbagliamo,
     sbagliando, where s that coming from, coming from, come from, comes from, source of, behind it
-stop: prevent, avoid, cure, remedy, get rid of, rid of, keep from, keep it from, vermeiden, verhindern,
+stop: how do i get, what should i do, what can i do, what do i do, what do we do, what can be done, where do i start, where do we start, where should i look, how can i get, que puedo hacer, qu est ce que je peux faire, cosa posso fare, wat kan ik doen, was kann ich tun, was kann man tun, was hilft, comment faire, come posso, como puedo, hoe kan ik, stay away, loswerden, wegbekommen, vorbeugen, se debarrasser, remedio, rimedio, adjust, look at first,
+    prevent, avoid, cure, remedy, get rid of, rid of, keep from, keep it from, vermeiden, verhindern,
     vermeide, vermeidet, verhindere, beheben, abstellen, gegen, eviter, evite, empecher, evitar,
     evito, evitarlo, quitar, eliminar, impedir, evitare, evita, eliminare, impedire, voorkomen,
     voorkom, verhelpen, tegengaan, supprimer, eliminate, combat, fight, sort out, do about,
@@ -53,7 +57,8 @@ stop: prevent, avoid, cure, remedy, get rid of, rid of, keep from, keep it from,
     keep it, keep them, troubleshoot, stamp out, banish, kriege ich weg, weg, go away, less, weniger,
     tun, machen, unternehmen, dagegen, any idea, any ideas, ideas, tips, tip, advice, suggestion,
     suggestions, hints, que hago, que hacemos, que faire, cosa fare, was tun, wat te doen, suggest
-need: have to, has to, must i, must we, do i want, do we want, required, compulsory, mandatory,
+need: want one, do you want, required at all, vonnoten, hebben we nodig, would i want, am i going to need, go for, obligated, insist, essential, any need, no way around,
+    have to, has to, must i, must we, do i want, do we want, required, compulsory, mandatory,
     essential, obligatory, obligatoire, obligatorio, verplicht, indispensable, imprescindible,
     indispensabile, necessary, necessity, notig, noetig, benotigt, notwendig, erforderlich, zwingend,
     unbedingt, brauch, brauchen, brauche, braucht, braucht s, bedarf, necessaire, il faut, faut il,
@@ -63,7 +68,8 @@ need: have to, has to, must i, must we, do i want, do we want, required, compuls
     point of having, any point, benefit from, overkill, must have, gotta have, needed, crucial,
     called for, justify, justified, essential, warrant, have got to, got to have, unavoidable,
     mandatory, musn t, ought to have, should i have, should we have, vonnoten
-skip: without, w o, wo a, do without, get by without, get away without, get away with no, leave out,
+skip: get away w o, bypass, do away with, spare myself, leave away, dispense with, instead of a mandrel, without any, unsupported, naked, ohne innendorn, support inside, internal support, nix drin,
+    without, w o, wo a, do without, get by without, get away without, get away with no, leave out,
     leave it out, left out, left it out, leave off, leaving out, leave the, omit, ditch, forgo, drop the,
     manage without, ohne, sans, sin, senza, zonder, auskommen, weglassen, verzichten, se passer,
     prescindir, fare a meno, weglaten, has no, have no, no mandrel, no wiper, empty, hollow, leer,
@@ -94,18 +100,22 @@ should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve,
 two: zwei, deux, dos, due, twee, both, beide, beiden, ambos, entrambi, entrambe, les deux, los dos,
     several, mehrere, plusieurs, varios, varias, diversi, diverse, meerdere, multiple, three, drei,
     trois, tres, tre, drie, couple of, pair of, each, jede, jeden, chaque, cada, ogni, elke, every
-one: single, ein und derselbe, un seul, une seule, un solo, una sola, uno solo, einen einzigen, une,
+one: one and the same, derselbe, dieselbe,
+    single, ein und derselbe, un seul, une seule, un solo, una sola, uno solo, einen einzigen, une,
     eine, ein, einen, een, un, una, einem, just one, only one
-other: another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
+other: going from, moving to, move to, later, next job, too small, alternative, umsteigen, wechseln, wechsel, gewechselt, changer, change de, cambiar, cambio, cambiare, veranderen, wisselen,
+    another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
     otras, altro, altra, altri, altre, andere, different, differing, verschiedene, verschiedenen,
     unterschiedliche, differents, differentes, distintos, distintas, diferentes, diversi, diverse,
     verschillende, verscheidene, as well, too, also, auch, aussi, tambien, anche, ook, egalement,
     second, zweiten, second one, next size, change, changes, changed, switch, swap, go between,
     interchangeable, universal, change over, varies, vary
-same: denselben, demselben, derselbe, dieselbe, gleichen, gleiche, meme, mismo, misma, stesso, stessa,
+same: same one, still use, also usable, usable, works for both, do both, cover both, cover, both with, off the same, off one, off a, reused, work for,
+    denselben, demselben, derselbe, dieselbe, gleichen, gleiche, meme, mismo, misma, stesso, stessa,
     dezelfde, hetzelfde, zelfde, identical, alike, interchange, equal, equals, equivalent, gleich,
     shared, share, common, reuse, re use, egal, igual, uguale, gelijk, one and the same
-difference: unterschied, unterschiede, unterscheiden, differ, differs, differently, diff, versus, vs,
+difference: same thing, confusing, what makes, matter, makes a difference,
+    unterschied, unterschiede, unterscheiden, differ, differs, differently, diff, versus, vs,
     compared, compare, difference, diferencia, diferencias, differenza, differenze, verschil,
     verschillen, distinguish, distinction, tell apart, apart, se distingue, confuse, confused,
     gegenuber, rispetto
@@ -128,7 +138,8 @@ thin: thinner, thinned, thinning, thins, dunn, dunner, dunne, dunnwandig, mince,
     assottiglia, assottigliamento, verdunning, verjungung, schwachung, thinwalled, feeble, weak
 thick: thicker, heavy, heavier, dick, dicker, dicke, dickwandig, epais, epaisse, grueso, gruesa, spesso,
     spessa, dik, dikke, dikker, heavywall, dikwandig, stark, starke
-left: remaining, remain, remains, verbleibt, verbleibende, bleibt, ubrig, bleiben, reste, restante,
+left: left over, remaining wall, residual, restwand, restwandstarke, restwanddicke, noch ubrig, reduced, reducing, thinner after, thinned out, after forming, reduction of thickness, thickness reduction, perte, perdita, perdida, wandreduktion, afname, diminution, disminucion, diminuzione, wall loss, walls out,
+    remaining, remain, remains, verbleibt, verbleibende, bleibt, ubrig, bleiben, reste, restante,
     resta, restera, queda, quedara, rimane, rimarra, rimanente, blijft, blijft over, over na, afterwards,
     end up with, after bending, after the bend, nach dem biegen, apres cintrage, despues de doblar,
     despues de curvar, dopo la curvatura, na het buigen, finish up, finished wall, lose, loses, loss,
@@ -145,7 +156,8 @@ middle: center, centre, mitte, rohrmitte, milieu, axe, eje, centro, mezzo, asse,
     neutrale faser, fibra neutra, mezzeria, neutral line, neutral
 radius: radii, radiuses, radien, rayon, rayons, radio, radios, raggio, raggi, straal, stralen, clr,
     centerline radius, centreline radius, biegeradius, biegeradien, buigstraal, buigradius, rad, krappe
-smallest: minimum, min, mindest, minimal, minimale, minimaler, minimalen, minimum radius, minimo, minima,
+smallest: most compact, compact, least radius, snuggest, smallest possible, no smaller than, absolute minimum, how far down, as far down,
+    minimum, min, mindest, minimal, minimale, minimaler, minimalen, minimum radius, minimo, minima,
     minimi, tightest, sharpest, closest, kleinste, kleinster, kleinsten, kleinstmoglich, kleinstmogliche,
     engste, engsten, plus petit, plus serre, le plus petit, mas pequeno, mas cerrado, menor, piu piccolo,
     piu stretto, piu stretta, krapste, least, shortest, lowest, as small as, as tight as, mini, mindestens,
@@ -157,10 +169,12 @@ tight: tightly, sharp, eng, enge, enger, serre, serree, cerrado, cerrada, strett
 mandrel: mandrell, mandrels, mandral, mandrils, mandrin, mandrins, mandril, mandriles, mandrino, mandrini,
     dorn, dorne, dorns, biegedorn, biegedorns, doorn, doornen, doorns, anima, anime, manderl, mandrle,
     mandrill, olive, your tool, one of those, plug inside, rohrbiegedorn
-ball: balls, kugel, kugeln, bille, billes, bola, bolas, esfera, esferas, sfera, sfere, kogel, kogels,
+ball: multi ball, single ball, beads on the mandrel,
+    balls, kugel, kugeln, bille, billes, bola, bolas, esfera, esferas, sfera, sfere, kogel, kogels,
     glieder, glied, segment, segments, link, links, rotule, rotules, palla, palle, gliedern, kogeltjes,
     linked, multiball, knuckle, knuckles, ballen
-wiper: wipers, wiper die, wiper dies, faltenglatter, faltenglätter, anti plis, antipli, antiplis,
+wiper: wipper, wiper blade, faltenglatters, wipers die, abstreifer, glattschuh, gratteur,
+    wipers, wiper die, wiper dies, faltenglatter, faltenglätter, anti plis, antipli, antiplis,
     lame anti plis, antigrinza, antiarrugas, anti arrugas, plooienstrijker, plooistrijker, wischer,
     tassello antigrinza, wipe die, wiperdie, lisseur, alisador, gladstrijker, raschiatore, wiping die,
     faltenglattung, racleur, wiper shoe
@@ -177,14 +191,16 @@ straight: gerade, gerades, geraden, droit, droite, recto, recta, rectos, tramo, 
     afstand, straights, spacing, room, tangent length
 between: zwischen, entre, tra, tussen, next to each other, back to back, in a row, compound, after another,
     one after, nebeneinander, hintereinander, follow, from one bend, second bend, next bend, consecutive
-wrinkle: wrinkles, wrinkled, wrinkling, wrinkly, falte, falten, faltig, faltenbildung, wellen, wellig, plis,
+wrinkle: accordion like, rumpled, ruffled, runzeln, runzelig, geknittert, welle, rides, rugosites, rugoso, ondulato, ondulado, ondeado, golven, golvend, geribbeld, gerimpeld, plooit, rimpelt, frunce, fruncido, corrugates, ribbed, ribbing, wave,
+    wrinkles, wrinkled, wrinkling, wrinkly, falte, falten, faltig, faltenbildung, wellen, wellig, plis,
     pli, plisse, ondule, ondulations, vagues, arruga, arrugas, arrugado, ondas, grinza, grinze, pieghe,
     onde, plooi, plooien, rimpel, rimpels, ripple, ripples, rippling, rippled, waves, wavy, buckle, buckles,
     buckling, crinkle, crinkles, crinkled, pucker, puckers, puckering, washboard, corrugation,
     corrugations, corrugated, accordion, ridges inside, gathers, bunches, bunching, concertina, stauchfalten,
     wellblech, se arruga, se pliega, faltet, knitter, golfjes, crease, creases, creasing, bumpy inside,
     wrinkel, wrinkels, fronces, fluting, ruffles, rippels, ribbels, ondulazioni, ribs, ondulaciones
-kink: kinks, kinked, kinking, kinky, knickt, knicken, geknickt, einknicken, knick, eingeknickt, knikt, knik,
+kink: loses its shape, loses its round shape, lose its shape, goes out of shape, mushed, mashed, kinky, buckled flat, hourglass, se ecrase, affaisse, s affaisse, abgeflacht, abflacht, hundido, se hunde, cede, cedendo, ingezakt, deuk, deuken, smashed, folded, folded over, caved in, dellt, delle, eingedellt, eingedruckt, se aplana, aplana, s ecrase, ammaccato, knickstelle,
+    kinks, kinked, kinking, kinky, knickt, knicken, geknickt, einknicken, knick, eingeknickt, knikt, knik,
     knikken, flatten, flattens, flattened, flattening, goes flat, going flat, go flat, went flat, come flat,
     flat, flach, platt, plat, ecrase, ecrasement, s aplatit, aplatit, aplati, aplatissement, plie, pince,
     aplasta, aplastado, aplastamiento, chafa, se dobla, schiaccia, schiacciato, schiacciamento, schiacciata,
@@ -204,7 +220,8 @@ break: breaks, broke, broken, breaking, bricht, brechen, gebrochen, abgebrochen,
     afgebroken, snap, snapped, snaps, snapping, sheared, shear, shears, came off, fell off, come off, comes off,
     broke off, breaks off, reissen ab, abreissen, kaputt, kapot, failed, fails, bust, busted, pop off,
     popped off, coming off, falls off
-outround: ovality, oval, ovalness, ovalitat, unrund, unrundheit, ovalisation, ovalise, ovaliser, ovalidad,
+outround: out of true, flattening tolerance, ovaled, roundness tolerance, rundheit, kreisrund, oval werden, oval wird, oval gets, redondez, rotondita, rondheid, circularite, ovalise t il, forma redonda, perfect circle, squash out of round, shape of the section,
+    ovality, oval, ovalness, ovalitat, unrund, unrundheit, ovalisation, ovalise, ovaliser, ovalidad,
     ovalizacion, ovalizado, ovaliza, ovalizzazione, ovalizza, ovalita, ovaliteit, onrond, onrondheid,
     out of round, out of roundness, out round, roundness, egg, egg shaped, egging, egg shape, deviation from round,
     not round, stay round, stays round, still round, remain round, remains round, rund bleibt, bleibt rund,
@@ -222,11 +239,13 @@ scratch: scratches, scratched, scratching, scratchy, kratzer, zerkratzt, verkrat
     seize, seizes, seizing, stuck, grooves inside, tram lines, tramlines, striations, streaks, arana,
     aranazos, marring, striemen, griffures, scuff, scuffs, scuffing, scoremarks, scuffed, cold weld, rayados,
     estrias, surcos, marcas, marques, macken, material transfer, loading up, krasjes, kerven
-hump: humps, bump, bumps, bulge, bulges, bulging, lump, lumps, swelling, swells, swell, buckel, beule, bosse,
+hump: raised ring, ring on the outside, raised, knob, step, hill, camel, high ring, pimple, ridge, blister, ausbeulung, ausbeult, hocker, boursouflure, abultamiento, bernoccolo, bobbels, bulging out, swollen,
+    humps, bump, bumps, bulge, bulges, bulging, lump, lumps, swelling, swells, swell, buckel, beule, bosse,
     bulto, joroba, protuberancia, gobba, bozza, rigonfiamento, bult, bobbel, high spot, ridge at the end,
     renflement, bourrelet, step at the end, knubbel, erhebung, raised spot, raised area, high point, knot at the end,
     wulst, gonfiore, speed bump, verdikking, hubbel, abombamiento
-springback: spring back, springs back, sprang back, springing back, springs open, spring open, opens up,
+springback: opened up, springs, sprang, springy, lands on, land on, end up at, ends up at, come out at, comes out at, comes off at, unbend, unbends, loses degrees, loses a few degrees, loses, few degrees short, short of 90, more than 90 degrees, backs off, back off after, retour de, relache, s ouvre, se abre, si apre, opent zich, geht auf, offnet sich, surangle, degrees extra, degrees over, bend past, further bend, angle extra,
+    spring back, springs back, sprang back, springing back, springs open, spring open, opens up,
     opens, opening up, open up, open a bit, opens a bit, relax, relaxes, relaxing, comes back, come back, overbend,
     over bend, overbending, over bending, ruckfederung, ruckfedern, zuruckfedern, zuruckfedert, federt zuruck,
     federt, uberbiegen, ubiegen, retour elastique, surcintrer, surcintrage, revient, recuperacion elastica,
@@ -234,14 +253,16 @@ springback: spring back, springs back, sprang back, springing back, springs open
     veert terug, terugveert, overbuigen, veert, further than, past 90, beyond 90, more than 90, undo, unwinds,
     unwind, muelle, sovrapiegare, sprung, springs, retour d elasticite, recovers, recovery, over bent, retour,
     auffedern, auffedert, gibt nach, extra degrees, compensate, how far past do i bend, spring
-lubricant: lube, lubes, lubing, lubricants, lubricate, lubricated, lubricating, lubrication, lubricacion,
+lubricant: cutting fluid, drawing oil, bending oil, bending fluid, chain oil, engine oil, motor oil, motorol, ziehfett, biegefett, rapsol, huile de coupe, aceite de corte, olio da taglio, snijolie, cooking oil, ptfe, silicone, atf, gearbox oil, hydraulic oil, lanolin, bar of soap, washing up liquid, lubricated,
+    lube, lubes, lubing, lubricants, lubricate, lubricated, lubricating, lubrication, lubricacion,
     lubrica, oil, oils, oiled, oiling, ol, oel, huile, aceite, olio, olie, grease, greased, greasing, fett, fetten,
     graisse, graisser, grasa, grasso, ingrassare, vet, invetten, schmiermittel, schmierstoff, schmieren, schmiere,
     schmierung, geschmiert, lubrifiant, lubrifier, lubrification, lubricante, lubricar, lubrificante, lubrificare,
     lubrificazione, smeermiddel, smeren, smeer, gesmeerd, smering, soap, soapy, wax, paste, seife, savon, jabon,
     sapone, zeep, wd, wd40, tallow, coolant, slippery, slippy, drawing compound, dish soap, gel, squirt, spray,
     lard, vaseline, graphite, moly, schmiert, lubricado, biegeol, ziehol, smeert, lubed, biegefett
-life: lifespan, life span, service life, wear out, wears out, wear, wears, worn, worn out, wearing, lebensdauer,
+life: normally last, hold out, good for, before it is scrap, before its scrap, give up, shot, knackered, service interval, many pieces, useful life, rebuild interval, lasted, lasts us, durability, halt er, halt so, halt ein, gaat een, gaan ze,
+    lifespan, life span, service life, wear out, wears out, wear, wears, worn, worn out, wearing, lebensdauer,
     standzeit, haltbarkeit, verschleiss, verschleisst, duree de vie, usure, use t il, vida util, dura, duran,
     desgasta, desgaste, aguanta, durata, durare, durano, vita utile, usura, regge, levensduur, slijtage,
     slijt, gaat mee, meegaan, last, lasts, lasting, halt, halten, haltbar, longevity, durable, durability,
@@ -250,7 +271,8 @@ life: lifespan, life span, service life, wear out, wears out, wear, wears, worn,
     used up, finished, bogen halt, expire, lifetime, tool life, standtijd, wie viele bogen, wieviele bogen,
     combien de cintrages, cuantas curvas, cuantos dobleces, quante curve, hoeveel bochten, wear rate,
     going to last, duree, cuantos tubos, combien de coudes, combien de pieces, mee
-price: prices, pricing, priced, cost, costs, costing, preis, preise, preislich, kosten, kostet, koste, prix, cout,
+price: how much does, how much do, how much is a, how much are, what would i pay, what do i pay, what will it cost, precio de, a cuanto, a quanto, rough cost, ball park, ball park figure, price tag, was verlangen, was nehmen sie, rate card, investment, price wise, cost wise, costs me, cost me,
+    prices, pricing, priced, cost, costs, costing, preis, preise, preislich, kosten, kostet, koste, prix, cout,
     coute, couter, tarif, precio, precios, cuesta, costaria, sale por, cuanto sale, vale, prezzo, prezzi, costa,
     costo, costerebbe, viene, prijs, prijzen, kost, ballpark, how much money, what sort of money,
     much money, dollars, bucks, euros, damage, set me back, set us back, run me, run us, going rate, charge, rate,
@@ -258,7 +280,8 @@ price: prices, pricing, priced, cost, costs, costing, preis, preise, preislich, 
     spend, how much for, how much is, how much are, how much would, how much do you want, how much each,
     combien ca, figure on paying, looking at for, rough idea of price, rough number, preisrahmen,
     preisvorstellung, estimate, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
-leadtime: lead time, lead times, leadtimes, turnaround, turn around, turnround, delivery, deliver, delivered,
+leadtime: how many weeks out, how far out, lead times, time to make, time frame, timeframe, time scale, timescale, timeline, when do you think, when might, how long must i wait, how long would i wait, how long do i wait, how long do we wait, when can we expect, when should i expect, when can i expect, eta, bis wann, ab wann lieferbar, in welcher zeit, vorlaufzeit, lieferfrist, pour quand, dans quel delai, sous combien, en cuanto tiempo, para cuando, in quanto tempo, entro quando, per quando, termijn, binnen welke, hoeveel weken, quante settimane, cuantas semanas, combien de semaines, wie viele wochen, shipping out, made by, done by, finished by, have it here, get it here, how quickly, sooner,
+    lead time, lead times, leadtimes, turnaround, turn around, turnround, delivery, deliver, delivered,
     delivery time, lieferzeit, lieferzeiten, liefern, lieferung, lieferbar, liefertermin, delai, delais, livrer,
     livrez, livraison, plazo, plazos, entrega, entregar, entregan, tardan, tarda, tardaria, consegna, consegnare,
     consegnate, tempi di consegna, tempi, levertijd, leveren, levering, geleverd, how soon, how quick, how quickly,
@@ -269,17 +292,20 @@ leadtime: lead time, lead times, leadtimes, turnaround, turn around, turnround, 
     how long would it take, how long will it take, how long do you take, how long until, how long till, how long before i,
     wie schnell, hoe snel, dauert, duurt, combien de temps pour, how long is the wait, booked out, fastest,
     weeks, wochen, semaines, semanas, settimane, weken, how long from order
-thread: threads, threaded, gewinde, filetage, filete, rosca, roscas, roscado, filetto, filettatura, filettato,
+thread: thread size, gewindegrosse, filet, screwed on, screws in, connection thread, female thread, male thread, hole in the back, back end, shank, internal thread, innengewinde,
+    threads, threaded, gewinde, filetage, filete, rosca, roscas, roscado, filetto, filettatura, filettato,
     draad, schroefdraad, screw, screws, screw on, screwed, unc, unf, npt, m16, m20, m24, vis, tapped, aufschrauben,
     schraubt, visser, enroscar, avvitare, schroeven, pitch
 rod: rods, stange, dornstange, zugstange, tige, tirant, barra, varilla, asta, stang, doornstang, trekstang, mandrel rod,
     draw bar, drawbar, pull rod, vastago, puller rod, stanga, tirante, mandrelrod
-fit: fits, fitting, passt, passen, compatible, kompatibel, compatibel, compatibile, convient, sirve para, va bene,
+fit: go on a, go on my, go onto, slot in, mate with, mate up, suit a, suit our, work in a, work in our, fits on, montar, montare, monter, se monte, monteren, aanpassen, adaptan, adatta, couple, coupled, accommodate,
+    fits, fitting, passt, passen, compatible, kompatibel, compatibel, compatibile, convient, sirve para, va bene,
     past, adapte, adapt, attach, attached, attaches, connect, connects, connection, anschluss, raccord, attacco,
     aansluiting, conexion, mount, mounts, mounted, fixation, marry up, match, matches, go on, goes on, go onto,
     hook up, interface, work with, work on, works with, works on, befestigt, fixe, se fixe, fissa, se fija, adaptor,
     adapter, montiert, zit vast, bevestigd, encaja, monta, suit my, work in my, use with, use it on, run on
-position: positions, positioned, positioning, placement, dornstellung, stellung, positionner, posicion, posizione,
+position: stand, stands, in front of, behind, come to rest, where on, poke out, poking out, poke, project, projects, stand proud, how proud, ahead of, back from, voor de, achter, gesetzt, gestellt, placer, mettre, situarse, colocarse, quedar, metto, mettere, posiziono, plaats, plaatsen, positionieren, justieren, adjusting, adjusted, adjust the mandrel, hinter, davor, avant la, apres la, oltre, mas alla, au dela,
+    positions, positioned, positioning, placement, dornstellung, stellung, positionner, posicion, posizione,
     posizionare, positie, setting, settings, set, set up, setup, setting up, einstellen, einstellung, eingestellt, stelle,
     stellen, regler, reglage, regle, ajustar, ajuste, ajusto, colocar, coloco, pongo, regolare, regolazione,
     instellen, afstellen, zetten, forward, advance, advanced, avance, avancer, adelanta, adelantar, avanzare, avanzato,
@@ -289,7 +315,8 @@ position: positions, positioned, positioning, placement, dornstellung, stellung,
     vorlauf, vorstand, uberstand, place, placed, stand, push, reach, voorbij, steht, staan, steken, stick, wohin, adelantado
 tangent: tangente, tangentenpunkt, tangency, tangent point, tangent line, tangents, punto tangente, punto di tangenza,
     raakpunt, raaklijn, tangentialpunkt, bend line, start of the bend, point of bend, tangencia, tangenza, pot
-clearance: clearances, gap, gaps, play, spiel, dornspiel, luft, jeu, holgura, juego, gioco, speling, loose, loosely, loosen,
+clearance: undercut, freedom, slack, luftspalt, wiggle room, tolerance between, allowance, air,
+    clearances, gap, gaps, play, spiel, dornspiel, luft, jeu, holgura, juego, gioco, speling, loose, loosely, loosen,
     sloppy, slop, snug, slip fit, undersize, undersized, under size, smaller than the bore, smaller than the id,
     thou under, thousandths under, under the id, under the bore, smaller than, toleranz zum, spielraum, tight fit, speelruimte
 size: diameter, diameters, od, durchmesser, dornmass, diametre, diametro, diam, dia, dimension, dimensions, massen, mass,
@@ -297,13 +324,15 @@ size: diameter, diameters, od, durchmesser, dornmass, diametre, diametro, diam, 
     diameter in, dorndurchmesser, sizes, sizing, sized, measure across
 bore: bores, id, innendurchmesser, bohrung, inside diameter, inner diameter, alesage, diametre interieur, diametro interior,
     diametro interno, binnendiameter, inside dia
-measure: measured, measuring, measurement, measures, messen, misst, messe, gemessen, nachmessen, mesurer, mesure, mesurez,
+measure: getting at, get at, reading, readings, measuring up, size up, abmessen, ausmessen, aufmessen, opmeten, nameten, relever, verificar, rilevare, get a figure, take off, come up with, comes out, tell from,
+    measured, measuring, measurement, measures, messen, misst, messe, gemessen, nachmessen, mesurer, mesure, mesurez,
     medir, mido, mide, medirlo, misurare, misuro, misura il, meten, meet, gemeten, calipers, caliper, micrometer,
     schieblehre, messschieber, pied a coulisse, calibro, calibre pie de rey, pie de rey, schuifmaat, vernier, verniers,
     tape measure, gauge it, mic, mics, mike, determine, find out, work out, figure out, find, check, ermitteln, bestimmen,
     feststellen, determiner, determinar, determinare, bepalen, establish, template, get the radius, reverse engineer,
     taken, take it, read, tell what, prufen, verify, accurate, accurately, genau messen, nehmen mass, trace, herausfinden
-calculate: calculated, calculation, calculates, compute, computed, berechnen, berechnet, berechnung, rechnet, ausrechnen,
+calculate: by which i can get, get from, work back, rechnen, errechnet, errechnen, calculated, uitrekenen, turn a, conversion, umrechnen,
+    calculated, calculation, calculates, compute, computed, berechnen, berechnet, berechnung, rechnet, ausrechnen,
     calcule, calculer, calcul, calcula, calcular, calculan, calcolare, calcola, calcolo, berekenen, bereken, berekend, formula,
     formule, formel, sum, sums, arithmetic, math, maths, work out, worked out, works out, work it out, figure, figured, figure it,
     arrive at, derive, get to, come up with, got to, equation, comes from, ratio, verhaltnis, rapport, relacion, rapporto,
@@ -316,24 +345,30 @@ nominal: nps, nb, dn, nenn, nennweite, nennmass, nominale, nominell, nominaal, s
     named size, trade size
 thinwall: thin wall, thin walled
 same size: same diameter
-square: squares, vierkant, vierkantrohr, vierkantrohre, vierkante, vierkantige, carre, carres, carree, cuadrado, cuadrados, quadro,
+square: rect, rectangular tube, quadratic, flachoval, carree, oblong, retangular, 4 sided, rhs tube, sections, vierkantprofil, cuadrada, rechteckprofil, tube rect,
+    squares, vierkant, vierkantrohr, vierkantrohre, vierkante, vierkantige, carre, carres, carree, cuadrado, cuadrados, quadro,
     quadrato, quadri, rectangular, rectangle, rectangles, rechteck, rechteckig, rechteckrohr, rechteckrohre, rechteckige,
     rectangulaire, rectangulaires, rettangolare, rettangolari, rechthoekig, rechthoekige, koker, kokers, kokerprofiel, box section,
     box tube, boxtube, shs, rhs, hohlprofil, profilrohr, quadratrohr, quadratisch, box tubing, hollow section, four sided, scatolato,
     oval tube, flat oval, d shaped, non round, profile tube, squared, boxed
-titanium: titan, titane, titanio, ti, cp ti, ti64, grade 2, grade 5, grade 9, grade two, grade nine, 3al, 6al, titaan
+titanium: ti exhaust, ti exhausts, titanium alloy, titanrohr, titanrohre, grade 2 ti, titane t40,
+    titan, titane, titanio, ti, cp ti, ti64, grade 2, grade 5, grade 9, grade two, grade nine, 3al, 6al, titaan
 aluminium: aluminum, alu, alluminio, aluminio, ally, alloy tube, alum, alumin
 temper: tempers, zustand, etat, temple, stato, hartegrad, t0, o condition, hardness state, tempra, annealed state, weich, hart
 anneal: annealed, annealing, gegluht, gluhen, gluht, weichgluhen, recuire, recuit, recocer, recocido, ricuocere, ricotto,
     ricottura, gloeien, gegloeid, uitgloeien, heat treat, heat treated, heat treatment, normalise, normalize, normalized,
     normalised, normalising, soften, softened, softening, warmebehandeln, stress relieve, soft first, ausgluhen, ductile,
-    ductility, stretch, stretches, stretched, stretching, elongation, elongate, dehnung, bruchdehnung, dehnt, allongement, allonge,
-    alargamiento, elongacion, estira, alarga, allungamento, allunga, rek, rekt, strain, preheat, normalgegluht
-bronze: bronce, bronzo, brons, ampco, bronzen, bronzedorn, aluminium bronze, alu bronze, aluminum bronze, alubronze
+    ausgluhen, normalgegluht, weich machen, weichgegluht, preheat
+stretch: stretches, stretched, stretching, elongation, elongations, elongate, elongated, elongates, dehnung, bruchdehnung,
+    dehnt, gedehnt, gestreckt, allongement, allonge, etire, etirement, alargamiento, elongacion, estira, estiramiento, alarga,
+    allungamento, allunga, rek, rekt, strain, strained, ductile, ductility, uitrekken, verlenging, streckung, rekken
+bronze: al bronze, alubronze, aluminiumbronze, bronzen dorn, aluminum bronze, alum bronze, bronze d aluminium, bronce de aluminio, bronzo di alluminio,
+    bronce, bronzo, brons, ampco, bronzen, bronzedorn, aluminium bronze, alu bronze, aluminum bronze, alubronze
 chrome: chromed, chrom, cromo, chroom, verchromt, hartverchromt, cromado, cromato, verchroomd, chrome plated, hard chrome,
     hardened steel, tool steel, chromiert, chrom plated, chromium, plated, coated, coating, beschichtet, beschichtung,
     revetement, recubrimiento, rivestimento, coatings, hardchrome
-material: materials, made of, made from, made out of, make them from, make it from, werkstoff, werkstoffe, matiere, matiere de,
+material: made out of, makeup, what are they made of, stahl oder, acier ou, acero o, acciaio o, staal of,
+    materials, made of, made from, made out of, make them from, make it from, werkstoff, werkstoffe, matiere, matiere de,
     materiale, materiau, materiel, materiaal, metal, metals, stuff, aus was, surface, oberflache, surface finish, en quoi,
     de que esta hecho, di cosa, fatto di, fatti di, gemaakt van, waarvan gemaakt, hechos, make the mandrel of, make your mandrels of,
     metall, metaal, matériau, grade of steel, alloy is
@@ -343,12 +378,14 @@ type: types, kind, kinds, sort, sorts, style, styles, arten, art, typ, typen, so
 plug: plugs, plug type, solid, massiv, fester dorn, festem dorn, festdorn, fest, fester, fixe, fijo, macizo, fisso, fissa, vaste, rigid,
     starrer, starr, one piece, plain mandrel, simple mandrel, without balls, ohne kugeln, no balls, sans billes, sin bolas,
     senza sfere, zonder kogels, bullet, formed, stopfen, massive, rigide, plain one, solid one, stopfendorn, rigido, massief
-seam: seams, naht, schweissnaht, nahte, schweissnahte, cordon, soudure, soudures, couture, costura, cordon de soldadura, soldadura,
+seam: seam up, weld side, welded side, longitudinal weld, schweisung, schweissnaht, langsnaht, laengsnaht, soudure longitudinale, joint, raised bead, internal bead, weld flash, burr inside, verschweisst, gesch weisst, cordon de soudure, unwelded, bourrelet de soudure, cordon interieur, welds inside, erw seam, ew,
+    seams, naht, schweissnaht, nahte, schweissnahte, cordon, soudure, soudures, couture, costura, cordon de soldadura, soldadura,
     saldatura, cordone, lasnaad, las, naad, lasnaden, weld, welds, weld line, weld seam, weld bead, bead, beads, flash, inside flash,
     inside bead, schweissraupe, raupe, rups, lasrups, erw, welded, geschweisst, geschweisste, soude, soudes, soldado, saldato, gelast,
     gelaste, seamless, nahtlos, naadloos, nahtloses, sans soudure, sin costura, senza saldatura, joint line, hfi, ridge inside,
     ridge down the inside, little ridge, weldline, saldati, welded tube, weldseam, grat, innenraupe
-legal: legally, erlaubt, legale, lawful, street legal, road legal, certified, certify, certifies, certificate, certificates,
+legal: scrutineers, scrutinising, tech, inspected, inspectors, mot, cams, msa, msuk, dot, rated, rating, ratings, compliance, audit, specs of, sign off, signed off, stamp of approval, certs, cert, allowed in, permitted in, allowed under, sanctioning, zertifikate, prufung, prufer, bescheinigen, bescheinigung, tuv abnahme, abgenommen, passes tech, regel, regels, voorschriften, voldoet, voldoen, cumplen, cumple, cumplir, rispetta, rispettano, respecte, respectent, respecter, eingetragen, en 13480, b31, en 12952, controle technique, itv, revisione, homologuees,
+    legally, erlaubt, legale, lawful, street legal, road legal, certified, certify, certifies, certificate, certificates,
     certification, certificado, certificato, certifie, zertifikat, zertifiziert, zertifizierung, zulassung, zugelassen, homologue,
     homologation, homologado, homologacion, omologato, omologazione, goedgekeurd, keuring, gecertificeerd, homologiert, comply,
     complies, compliant, compliance, conform, conforms, conforme, konform, conformes, meets, meet the, meet nhra, meet fia, pass,
@@ -357,18 +394,22 @@ legal: legally, erlaubt, legale, lawful, street legal, road legal, certified, ce
     regolamento, standard, standards, rules, rulebook, rule book, regulations, fia, nhra, sfi, scca, asme, tuv, apk, bauartgenehmigung,
     faa, ped, druckgerate, class, classification society, lloyds, dnv, iso, din, astm, api, insurance, liable, liability, guarantee,
     guaranteed, warrant, sanction, sanctioned, wabtec, mfg code, garantie, regelwerk, abnahme, pressure equipment, valt onder
-cage: roll cage, rollcage, roll bar, rollbar, kafig, uberrollkafig, uberrollbugel, arceau, jaula, rolkooi, rollcages, hoop,
+cage: rolling cage, competition car, motor sport, rally, rally car, drift car, hydraulic lines, fuel lines, hydraulikleitung, kraftstoffleitung, power piping, boiler tube, boiler tubes, steam line, steam pipe, pressure vessel, heat exchanger, aerospace, engine mount, airplane, plane, racecar, rennsport, nascar, dragster,
+    roll cage, rollcage, roll bar, rollbar, kafig, uberrollkafig, uberrollbugel, arceau, jaula, rolkooi, rollcages, hoop,
     chassis, aircraft, flugzeug, avion, aeronautico, vliegtuig, airframe, brake line, brake lines, bremsleitung, fuel line,
     hydraulic line, steam, dampf, vapeur, vapor, vapore, stoom, boiler, kessel, pressure pipe, pressure piping, druckleitung,
     druckleitungen, gas line, high pressure, druck, sous pression, a presion, in pressione, race car, racing, motorsport
 factor: faktor, facteur, fattore, wandfaktor, wandfactor, wall ratio, wandstarkenfaktor, wanddickenfaktor, wallfactor, kennzahl
-quote: quotation, quotes, offer, offers, angebot, angebots, offre, devis, oferta, presupuesto, cotizar, cotizacion, preventivo, offerta,
+quote: price one up, price it up, price up, price it, price one, price a job, price me, get a price, make me an offer, price for you, put a price, einen preis, ein angebot, un prix, un precio, un prezzo, een prijs, quote me, to make one, make me one, build me one, build one, ask for a price, bid, estimate from you,
+    quotation, quotes, offer, offers, angebot, angebots, offre, devis, oferta, presupuesto, cotizar, cotizacion, preventivo, offerta,
     offerte, enquiry, inquiry, rfq, anfrage, demande, consulta, richiesta, aanvraag, proposal, cotisation, ordering, order, bestellung,
     bestellen, commander, commande, pedir, pedido, encargar, ordinare, ordine, bestelling, quoting, chiffrer, quotare, enquire
-data: details, detail, information, info, infos, dimensions, measurements, particulars, specs, spec, specifications, angaben, daten,
+data: list of the particulars, list of particulars, list of what, checklist, what info, what all, which dimensions, info do you, spec sheet, pieces of information, everything you need, all you need, kenngrossen, abmessungen, cotes, cotas, quote necessarie, afmetingen, kenmerken, things do you need,
+    details, detail, information, info, infos, dimensions, measurements, particulars, specs, spec, specifications, angaben, daten,
     informationen, masse, donnees, informations, renseignements, datos, informacion, medidas, dati, informazioni, misure, gegevens,
     informatie, maten, figures, numbers, parameters, facts, drawing, zeichnung, plan, plano, disegno, tekening, input, elements, indications
-send: provide, give you, tell you, include, supply you, mitteilen, schicken, senden, ubermitteln, angeben, envoyer, fournir, donner,
+send: need off me, need off us, from our side, off me, from my side, from our end, from my end, let you have, vous faut il, vous faut, von uns, de nous, de nosotros, da noi, van ons, von mir, de moi, de mi, da me, van mij, you be needing, liefern mussen, aanreiken, list, put in the request, hand over, include in,
+    provide, give you, tell you, include, supply you, mitteilen, schicken, senden, ubermitteln, angeben, envoyer, fournir, donner,
     transmettre, communiquer, enviar, mandar, pasar, dar, inviare, mandare, fornire, sturen, doorgeven, opsturen, aanleveren, put in,
     get together, you need from me, you need from us, need from me, need from us, need to know, want to know, ask for, wissen, savoir, saber,
     sapere, weten, require from
