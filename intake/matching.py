@@ -33,14 +33,18 @@ LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word)
 ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
 OTHERWISE_ASKED = 0.75
 """Times this where the question lacks the phrase's question word, or its weightiest word."""
-ENOUGH = 80
+ENOUGH = 58
+ENOUGH_WITH_MUST = 90
+AGREES = 40
+BY_ITSELF = 90
+HEAVY = 4.5
 """From this score on an answer is used."""
 AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
 MUST_ENOUGH = 70
 MUST_AHEAD = 4
 MASS_AHEAD = 1.5
-RIVAL = 85
+RIVAL = 65
 JOINED = 40
 STRANGE = 0.3
 APART_WEIGHT = 10.0
@@ -90,30 +94,33 @@ class Matcher:
         asked = self._known(terms(question))
         said = f" {' '.join(plain_words(question))} "
         told = [term for term in dict.fromkeys(asked) if term not in SMALL]
-        scored = sorted(
-            (
-                (score, answer.name, phrase)
-                for answer in self._answers
-                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 0)]
-                if score > 0 and not self._barred(answer, said)
-            ),
-            reverse=True,
-        )
+        scored = self._scored(told, said, 2 if offer else 0)
         strange = any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
-        found = self._by_must(question, said)
-        if found is not None:
-            rival = next((n for s, n, _ in scored if n != found.best and s >= RIVAL), None)
-            if found.answer is not None and rival is None:
-                return found
-            if found.answer is not None or not scored:
-                return replace(found, answer=None)
+        found = self._by_must(question, said, scored)
+        if found is not None and (found.answer is not None or not scored):
+            return found
         if not scored:
             return Match(None, 0, None, strange=strange)
         score, name, phrase = scored[0]
         behind = scored[1][0] if len(scored) > 1 else 0.0
-        fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
+        enough = ENOUGH if not self._lines[name] else ENOUGH_WITH_MUST
+        fits = score >= enough and score - behind >= AHEAD and name not in self._for_a_person
+        fits = fits and (found is None or found.best == name)
         return Match(
             name if fits else None, min(round(score), 100), name, phrase, strange=strange
+        )
+
+    def _scored(
+        self, told: Sequence[str], said: str, least: int
+    ) -> list[tuple[float, str, str]]:
+        return sorted(
+            (
+                (score, answer.name, phrase)
+                for answer in self._answers
+                for score, phrase in [self._best_phrase(answer.name, told, least)]
+                if score > 0 and not self._barred(answer, said)
+            ),
+            reverse=True,
         )
 
     def joined(self, both: str, question: str) -> Match:
@@ -121,13 +128,17 @@ class Matcher:
         heard = hear(question)
         if any(word in APART for word in heard.words):
             return Match(None, 0, None)
-        found = self._by_must(both, f" {' '.join(plain_words(both))} ")
+        said = f" {' '.join(plain_words(both))} "
+        told = [term for term in dict.fromkeys(self._known(terms(both))) if term not in SMALL]
+        found = self._by_must(both, said, self._scored(told, said, 0))
         if found is None or found.answer is None:
             return Match(None, 0, None)
         its_own = self._cover(found.answer, heard)
         return found if its_own is None or its_own >= JOINED else Match(None, 0, None)
 
-    def _by_must(self, question: str, said: str) -> Match | None:
+    def _by_must(
+        self, question: str, said: str, scored: Sequence[tuple[float, str, str]]
+    ) -> Match | None:
         heard = hear(question)
         met = sorted(
             (
@@ -143,7 +154,13 @@ class Matcher:
         near = sorted((one for one in met if met[0][0] - one[0] < MUST_AHEAD), key=lambda m: -m[1])
         score, mass, name, text = near[0]
         alone = len(near) == 1 or mass - near[1][1] >= MASS_AHEAD
-        fits = alone and score >= MUST_ENOUGH and name not in self._for_a_person
+        agrees = bool(scored) and scored[0][1] == name and scored[0][0] >= AGREES
+        rival = max((s for s, n, _ in scored if n != name), default=0.0)
+        if agrees:
+            fits = score >= MUST_ENOUGH and alone
+        else:
+            fits = score >= BY_ITSELF and mass >= HEAVY and rival < RIVAL and alone
+        fits = fits and name not in self._for_a_person
         return Match(name if fits else None, min(round(score), 100), name, text, fits)
 
     def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
@@ -301,6 +318,11 @@ class Matcher:
         for term in sorted(self._weights):
             found.setdefault(term[0], []).append(term)
         return {letter: tuple(known) for letter, known in found.items()}
+
+
+def asks_apart(sentence: str) -> bool:
+    """Whether a sentence has a word that asks for what no answer tells: to buy, to repair."""
+    return not APART.isdisjoint(hear(sentence).words)
 
 
 def says_little(sentence: str) -> bool:

@@ -14,7 +14,7 @@ from itertools import islice
 from . import words_questions as words
 from .answers import Answer
 from .late import Late
-from .matching import Match, matcher, says_little
+from .matching import Match, asks_apart, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
 
@@ -37,6 +37,7 @@ _YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
 _SERVICE = re.compile(words.SERVICE, re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)
+_OTHER_GOODS = re.compile(words.OTHER_GOODS, re.IGNORECASE)
 _TOOL = re.compile(
     rf"{_FIGURE.pattern}|\b(?:mandr|dorn|doorn|anima)",
     re.IGNORECASE,
@@ -206,7 +207,9 @@ def _asks(spaced: str, match: Match) -> bool:
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
     if len(_WORD.findall(spaced)) < 2 or not _may_ask(spaced):
         return False
-    return not _requests(spaced) or not (_TOOL.search(spaced) or says_little(spaced))
+    if not _requests(spaced) or asks_apart(spaced) or _OTHER_GOODS.search(spaced) or _SERVICE.match(spaced):
+        return True
+    return not (_TOOL.search(spaced) or says_little(spaced))
 
 
 def _wants_an_offer(part: str) -> bool:

@@ -57,6 +57,10 @@ stop: how do i get, what should i do, what can i do, what do i do, what do we do
     keep it, keep them, troubleshoot, stamp out, banish, kriege ich weg, weg, go away, less, weniger,
     tun, machen, unternehmen, dagegen, any idea, any ideas, ideas, tips, tip, advice, suggestion,
     suggestions, hints, que hago, que hacemos, que faire, cosa fare, was tun, wat te doen, suggest
+necessary: needed, required, requisite, notig, noetig, erforderlich, notwendig, nodig, necesario, necesaria, necessaire,
+    necessario, necessaria, vereist, noodzakelijk, mandatory, compulsory, obligatory, obligatoire, obligatorio, indispensable,
+    indispensabile, imprescindible, unnecessary, overkill, essential, called for, worth having, worth it, neccesary, neccessary,
+    necesary, benotigt, verplicht, advisable, unbedingt, pour de bon, a must, justified, warranted, superfluous, uberflussig
 need: want one, do you want, required at all, vonnoten, hebben we nodig, would i want, am i going to need, go for, obligated, insist, essential, any need, no way around,
     have to, has to, must i, must we, do i want, do we want, required, compulsory, mandatory,
     essential, obligatory, obligatoire, obligatorio, verplicht, indispensable, imprescindible,
@@ -107,9 +111,10 @@ other: going from, moving to, move to, later, next job, too small, alternative, 
     another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
     otras, altro, altra, altri, altre, andere, different, differing, verschiedene, verschiedenen,
     unterschiedliche, differents, differentes, distintos, distintas, diferentes, diversi, diverse,
-    verschillende, verscheidene, as well, too, also, auch, aussi, tambien, anche, ook, egalement,
+    verschillende, verscheidene,
     second, zweiten, second one, next size, change, changes, changed, switch, swap, go between,
     interchangeable, universal, change over, varies, vary
+also: as well, too, auch, aussi, tambien, anche, ook, egalement, equally, besides, additionally
 same: same one, still use, also usable, usable, works for both, do both, cover both, cover, both with, off the same, off one, off a, reused, work for,
     denselben, demselben, derselbe, dieselbe, gleichen, gleiche, meme, mismo, misma, stesso, stessa,
     dezelfde, hetzelfde, zelfde, identical, alike, interchange, equal, equals, equivalent, gleich,
@@ -168,7 +173,7 @@ tight: tightly, sharp, eng, enge, enger, serre, serree, cerrado, cerrada, strett
     small, kleine, kleiner, klein, petit, pequeno, piccolo, tighter, smaller, scharf, serrer
 mandrel: mandrell, mandrels, mandral, mandrils, mandrin, mandrins, mandril, mandriles, mandrino, mandrini,
     dorn, dorne, dorns, biegedorn, biegedorns, doorn, doornen, doorns, anima, anime, manderl, mandrle,
-    mandrill, olive, your tool, one of those, plug inside, rohrbiegedorn
+    mandrill, your tool, plug inside, rohrbiegedorn
 ball: multi ball, single ball, beads on the mandrel,
     balls, kugel, kugeln, bille, billes, bola, bolas, esfera, esferas, sfera, sfere, kogel, kogels,
     glieder, glied, segment, segments, link, links, rotule, rotules, palla, palle, gliedern, kogeltjes,
@@ -271,27 +276,27 @@ life: normally last, hold out, good for, before it is scrap, before its scrap, g
     used up, finished, bogen halt, expire, lifetime, tool life, standtijd, wie viele bogen, wieviele bogen,
     combien de cintrages, cuantas curvas, cuantos dobleces, quante curve, hoeveel bochten, wear rate,
     going to last, duree, cuantos tubos, combien de coudes, combien de pieces, mee
-price: how much does, how much do, how much is a, how much are, what would i pay, what do i pay, what will it cost, precio de, a cuanto, a quanto, rough cost, ball park, ball park figure, price tag, was verlangen, was nehmen sie, rate card, investment, price wise, cost wise, costs me, cost me,
+price: how much is mandrel, how much is a mandrel, how much for a, how much for one, how much for the mandrel, how much for mandrel, how much would a mandrel, how much is one, how much would one, how much are they, how much are these, how much do you charge, do you charge, how much does it cost, how much does one, how much do they, how much each, how much will it be, how much would it be, how much would that be, how much is it, how much would it, going rate, how much do you want, how much to make, how much to build, charge for a, charge for the, ce coute combien, c est combien, ca coute combien, quanto viene, cuanto vale, cuanto cuesta, que vale, what would i pay, what do i pay, what will it cost, precio de, a cuanto, a quanto, rough cost, ball park, ball park figure, price tag, was verlangen, was nehmen sie, rate card, investment, price wise, cost wise, costs me, cost me,
     prices, pricing, priced, cost, costs, costing, preis, preise, preislich, kosten, kostet, koste, prix, cout,
     coute, couter, tarif, precio, precios, cuesta, costaria, sale por, cuanto sale, vale, prezzo, prezzi, costa,
     costo, costerebbe, viene, prijs, prijzen, kost, ballpark, how much money, what sort of money,
-    much money, dollars, bucks, euros, damage, set me back, set us back, run me, run us, going rate, charge, rate,
+    much money, dollars, bucks, euros, damage, set me back, set us back, run me, run us,
     how expensive, expensive, pricey, cheap, afford, budget, paying, pay for a, pay for one, teuer, cher, caro, duur,
-    spend, how much for, how much is, how much are, how much would, how much do you want, how much each,
+    spend,
     combien ca, figure on paying, looking at for, rough idea of price, rough number, preisrahmen,
-    preisvorstellung, estimate, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
-leadtime: how many weeks out, how far out, lead times, time to make, time frame, timeframe, time scale, timescale, timeline, when do you think, when might, how long must i wait, how long would i wait, how long do i wait, how long do we wait, when can we expect, when should i expect, when can i expect, eta, bis wann, ab wann lieferbar, in welcher zeit, vorlaufzeit, lieferfrist, pour quand, dans quel delai, sous combien, en cuanto tiempo, para cuando, in quanto tempo, entro quando, per quando, termijn, binnen welke, hoeveel weken, quante settimane, cuantas semanas, combien de semaines, wie viele wochen, shipping out, made by, done by, finished by, have it here, get it here, how quickly, sooner,
+    preisvorstellung, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
+leadtime: how many weeks out,  lead times, time to make, time frame, timeframe, time scale, timescale, timeline, when do you think, when might, how long must i  how long would i  how long do i  how long do we  when can we expect, when should i expect, when can i expect, eta, bis wann, ab wann lieferbar, in welcher zeit, vorlaufzeit, lieferfrist, pour quand, dans quel delai, sous combien, en cuanto tiempo, para cuando, in quanto tempo, entro quando, per quando, termijn, binnen welke, hoeveel  quante  cuantas  combien de  wie viele  shipping out,    have it here, get it here, how quickly, 
     lead time, lead times, leadtimes, turnaround, turn around, turnround, delivery, deliver, delivered,
     delivery time, lieferzeit, lieferzeiten, liefern, lieferung, lieferbar, liefertermin, delai, delais, livrer,
     livrez, livraison, plazo, plazos, entrega, entregar, entregan, tardan, tarda, tardaria, consegna, consegnare,
-    consegnate, tempi di consegna, tempi, levertijd, leveren, levering, geleverd, how soon, how quick, how quickly,
+    consegnate, tempi di consegna,  levertijd, leveren, levering, geleverd, how soon, how quick, how quickly,
     how fast, ship, when can you, when could you, when would it, when will it, when can i have, when could i have,
-    when would i, how many weeks, how many days, wait, backlog, wann, quand, cuando, quando, wanneer, weeks out,
-    days out, in my hands, on my bench, ready, fertig, pret, listo, pronto, klaar, dispatch, despatch, in a hurry,
-    rush, urgent, arrive, get here, by friday, how long to make, how long to get, how long does it take,
+    when would i, how many  how many days,  backlog, wann, quand, cuando, quando, wanneer, weeks out,
+    days out, in my hands, on my bench,     pronto,  dispatch, despatch, 
+       get here, by friday, how long to make, how long to get, how long does it take,
     how long would it take, how long will it take, how long do you take, how long until, how long till, how long before i,
-    wie schnell, hoe snel, dauert, duurt, combien de temps pour, how long is the wait, booked out, fastest,
-    weeks, wochen, semaines, semanas, settimane, weken, how long from order
+    wie schnell, hoe snel, dauert, duurt, combien de temps pour, how long is the  booked out, fastest,
+          how long from order
 thread: thread size, gewindegrosse, filet, screwed on, screws in, connection thread, female thread, male thread, hole in the back, back end, shank, internal thread, innengewinde,
     threads, threaded, gewinde, filetage, filete, rosca, roscas, roscado, filetto, filettatura, filettato,
     draad, schroefdraad, screw, screws, screw on, screwed, unc, unf, npt, m16, m20, m24, vis, tapped, aufschrauben,

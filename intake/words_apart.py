@@ -53,6 +53,9 @@ APART = """
     plating electroplating chroming nickel-plate hone honing ream reaming burr burrs ends end-form
     endforming flare flaring beading bead-rolling threading-die expander expand reducing reducer
     elbows-stock flange flanges fittings fitting-stock bolt bolts nut nuts washer washers bearing bearings
+    expanding lathe drehbank tour holding holesaw notcher notchers flakes flake sheet largest leak leaks leaking valve valves
+    oven model models render mailing bill billed sort-out zeugnis prufzeugnis abnahmeprufzeugnis werkszeugnis rates billing
+    recut blunt filler per-hour fragt swaging swaged swager rental rents brinell rockwell hrc groove grooves
     wood plastic pvc hose cable-price rope wire wires rebar
 """
 """A word with a hyphen is for reading only."""

@@ -14,7 +14,7 @@ ASKS_WITHOUT_MARK = (
     r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
-    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
+    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|u|ya|yall|some(?:body|one)|it|they|one|that|this|these"
     r"|those|there|the|an?|your|my|both|bends?|tubes?|mandrels?|\d\S*)\b",
     # German, French, Spanish, Italian, Dutch
     r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
@@ -28,6 +28,7 @@ ASKS_WITHOUT_MARK = (
 )
 
 ASKS_ANYWHERE = (
+    r",\s(?:can|could)\s(?:some(?:body|one)|anyone|you|u)\b",
     r"(?:please|kindly|pls|plz)\s(?:\w+\s)?"
     r"(?:advi[sc]e|clarify|explain|suggest|recommend|mention|inform|confirm|tell\s(?:me|us)|let\s(?:me|us)\sknow)\b",
     r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
@@ -76,6 +77,12 @@ SERVICE = (
     r"|suggest|quote|price|calculate|work|check|say|show|confirm))[^,;]*\sfor\s(?:us|me)\b"
 )
 """Work is asked for, not an answer."""
+
+OTHER_GOODS = (
+    r"\b(?:make|sell|supply|stock|offer|do|quote|provide|build|have)\s(?:you\s)?(?:\w+\s){0,2}(?:wipers?(?:\sdies)?|(?:bend|clamp"
+    r"|pressure)?\s?dies|die\ssets?|benders?|rods?|clamps?|collets?|tube|tubes|tubing|pipe|certificates?)\b(?!\s?(?:mandrel|bend))"
+)
+"""Something else than a mandrel is asked for."""
 
 REQUESTS = (
     r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"
