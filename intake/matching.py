@@ -34,7 +34,8 @@ ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in
 OTHERWISE_ASKED = 0.75
 """Times this where the question lacks the phrase's question word, or its weightiest word."""
 ENOUGH = 58
-ENOUGH_WITH_MUST = 90
+ENOUGH_WITH_MUST = 100
+ABOUT = 68
 AGREES = 40
 BY_ITSELF = 90
 HEAVY = 4.5
@@ -103,7 +104,7 @@ class Matcher:
             return Match(None, 0, None, strange=strange)
         score, name, phrase = scored[0]
         behind = scored[1][0] if len(scored) > 1 else 0.0
-        enough = ENOUGH if not self._lines[name] else ENOUGH_WITH_MUST
+        enough = ENOUGH if not self._lines[name] else self._enough(name, hear(question))
         fits = score >= enough and score - behind >= AHEAD and name not in self._for_a_person
         fits = fits and (found is None or found.best == name)
         return Match(
@@ -122,6 +123,12 @@ class Matcher:
             ),
             reverse=True,
         )
+
+    def _enough(self, name: str, heard: Heard) -> float:
+        """What the nearness to a phrase has to be where the words that must be there are not."""
+        apart = not APART.isdisjoint(heard.words)
+        about = any(one.about(heard) for one in self._lines[name])
+        return ABOUT if about and not apart else ENOUGH_WITH_MUST
 
     def joined(self, both: str, question: str) -> Match:
         """The answer that a question gets together with the sentence before it."""

@@ -20,7 +20,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from . import words_terms
-from .terms import nearest, stem
+from .terms import _WHAT, nearest, stem
 from .words_alike import ALIKE
 from .words_apart import APART as APART_WORDS
 
@@ -30,9 +30,11 @@ _MOST_BETWEEN = 4
 
 _NAMED = r"(?:o\.?d\.?|i\.?d\.?|clr|cl|r|rad|radius|raggio|rayon|radio|straal|wall|wand|wt|angle|durchmesser)"
 _TOKEN = re.compile(
-    rf"(?P<named>(?<!\w){_NAMED}\s?[=:]?\s?(?=\d|[.,]\d)[\d.,/-]*\d(?:\s?(?:mm|in|inch|\")(?!\w))?)"
+    rf"(?P<named>(?<!\w){_NAMED}\s?[=:]?\s?(?=\d|[.,]\d)[\d.,/-]*\d(?!\s?d(?!\w))(?:\s?(?:mm|in|inch|\")(?!\w))?)"
     r"|(?P<figured>(?<!\w)[.,]?\d[\d.,/-]*\s?(?:mm|cm|in|inch|inches|\"|'')?\s?(?:clr|cl|od|id|radius|rad|wall)(?!\w))"
     r"|(?P<dofbend>(?<!\w)d[ -]of[ -](?:the |a )?bend|(?<!\w)(?:the|das|de|el|la|le|il) d(?!\w|')|(?<=many )d(?!\w|'))"
+    r"|(?P<times>(?<![\w.,/])[1-9](?:[.,]\d)?\s?(?:x|\*|times|mal|fois|veces|volte|keer)\s?(?:the\s|den\s|le\s|el\s|il\s|de\s)?"
+    r"(?:tube\s)?(?:od|o\.d\.|d|diameter|durchmesser|diametre|diametro)(?!\w))"
     r"|(?P<d>(?<![\w.,/])\d{1,2}(?:[.,]\d{1,2})?\s?-?d(?!\w))|(?P<temper>(?<!\w)t-?[04-6](?!\w))"
     r"|(?<!\w)(?P<alloy>60[68][123]|304|316|4130)(?!\w)"
     r"|(?P<number>(?<!\w)[.,]?\d[\d.,/-]*)\s?(?P<unit>(?:mm|millim\w+|inch(?:es)?|in|zoll|pouces?|pulgadas?|pollici|cm"
@@ -91,6 +93,12 @@ class Line:
 
     def met(self, heard: Heard) -> bool:
         return all(any(heard.has(way) for way in group) for group in self.groups) and not any(
+            heard.has(way) for way in self.but_not
+        )
+
+    def about(self, heard: Heard) -> bool:
+        """Whether its first group, what the question is about, is met, and nothing speaks against."""
+        return any(heard.has(way) for way in self.groups[0]) and not any(
             heard.has(way) for way in self.but_not
         )
 
@@ -156,10 +164,12 @@ def hear(text: str) -> Heard:
         kind = found.lastgroup
         if kind in ("named", "figured"):
             words.append("#size")
+            if re.search(r"r(?!ou)|stra", found.group()):
+                marks.add("#radius")
         elif kind == "dofbend":
             words.append("dofbend")
-        elif kind == "d":
-            times = float(re.sub(r"[\sd-]", "", found["d"]).replace(",", "."))
+        elif kind in ("d", "times"):
+            times = float(re.match(r"\d+(?:[.,]\d+)?", found.group()).group().replace(",", "."))
             words.append("1d" if times < 1.3 else "nd")
         elif kind in ("number", "unit"):
             words.append("#num")
@@ -253,7 +263,8 @@ def _names() -> frozenset[str]:
 
 
 def _plain(text: str) -> str:
-    folded = text.casefold().replace("’", "'").replace("w/o", "without").replace("w/out", "without")
+    folded = _WHAT.sub("what", text.casefold().replace("’", "'"))
+    folded = folded.replace("w/o", "without").replace("w/out", "without")
     if not folded.isascii():
         decomposed = unicodedata.normalize("NFKD", folded)
         folded = "".join(c for c in decomposed if not unicodedata.combining(c)).replace("ß", "ss")

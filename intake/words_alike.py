@@ -24,7 +24,7 @@ explain: put into words, walk me through, in simple words, in plain words, layma
     never heard, never came across, what the heck, what the hell, no clue, scratching my head
 how much: combien, cuanto, cuanta, quanto, quanta, hoeveel, wieviel, wie viel, wie stark, what amount,
     by what amount, what sort of amount, de combien, how big a, how large a
-how many: wie viele, wieviele, cuantos, cuantas, quanti, quante, what number of, number of, anzahl,
+how many: combien, cuantos, hoeveel, wieviel, wie viel, quanti, quantas, wie viele, wieviele, cuantos, cuantas, quanti, quante, what number of, number of, anzahl,
     nombre de, numero de, numero di, aantal, count, zahl
 how long: wie lang, wie lange, hoe lang, hoelang, cuanto tiempo, quanto tempo, combien de temps,
     what length, que longueur, quelle longueur, que longitud, que largo, che lunghezza, quanto lungo,
@@ -104,9 +104,8 @@ should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve,
 two: zwei, deux, dos, due, twee, both, beide, beiden, ambos, entrambi, entrambe, les deux, los dos,
     several, mehrere, plusieurs, varios, varias, diversi, diverse, meerdere, multiple, three, drei,
     trois, tres, tre, drie, couple of, pair of, each, jede, jeden, chaque, cada, ogni, elke, every
-one: one and the same, derselbe, dieselbe,
-    single, ein und derselbe, un seul, une seule, un solo, una sola, uno solo, einen einzigen, une,
-    eine, ein, einen, een, un, una, einem, just one, only one
+one: single, ein und derselbe, ein und denselben, un seul, une seule, un solo, una sola, uno solo, einen einzigen, einziger,
+    einzige, een enkele, just one, only one, unico, unica, un unico, seul, seule, solo uno, ein einziger
 other: going from, moving to, move to, later, next job, too small, alternative, umsteigen, wechseln, wechsel, gewechselt, changer, change de, cambiar, cambio, cambiare, veranderen, wisselen,
     another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
     otras, altro, altra, altri, altre, andere, different, differing, verschiedene, verschiedenen,
@@ -303,10 +302,10 @@ thread: thread size, gewindegrosse, filet, screwed on, screws in, connection thr
     schraubt, visser, enroscar, avvitare, schroeven, pitch
 rod: rods, stange, dornstange, zugstange, tige, tirant, barra, varilla, asta, stang, doornstang, trekstang, mandrel rod,
     draw bar, drawbar, pull rod, vastago, puller rod, stanga, tirante, mandrelrod
-fit: go on a, go on my, go onto, slot in, mate with, mate up, suit a, suit our, work in a, work in our, fits on, montar, montare, monter, se monte, monteren, aanpassen, adaptan, adatta, couple, coupled, accommodate,
+fit: go on a, go on my, go onto, slot in, mate with, mate up, suit a, suit our, work in a, work in our, fits on, montar, montare, monter, se monte, monteren, aanpassen, adaptan, adatta, coupled, accommodate,
     fits, fitting, passt, passen, compatible, kompatibel, compatibel, compatibile, convient, sirve para, va bene,
     past, adapte, adapt, attach, attached, attaches, connect, connects, connection, anschluss, raccord, attacco,
-    aansluiting, conexion, mount, mounts, mounted, fixation, marry up, match, matches, go on, goes on, go onto,
+    aansluiting, conexion, mount, mounts, mounted, fixation, marry up, match, matches, goes on, go onto,
     hook up, interface, work with, work on, works with, works on, befestigt, fixe, se fixe, fissa, se fija, adaptor,
     adapter, montiert, zit vast, bevestigd, encaja, monta, suit my, work in my, use with, use it on, run on
 position: stand, stands, in front of, behind, come to rest, where on, poke out, poking out, poke, project, projects, stand proud, how proud, ahead of, back from, voor de, achter, gesetzt, gestellt, placer, mettre, situarse, colocarse, quedar, metto, mettere, posiziono, plaats, plaatsen, positionieren, justieren, adjusting, adjusted, adjust the mandrel, hinter, davor, avant la, apres la, oltre, mas alla, au dela,
