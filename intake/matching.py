@@ -20,12 +20,14 @@ from functools import cached_property, lru_cache
 from . import words_terms as words
 from .answers import Answer
 from .must import APART, Heard, Line, hear, line
+from .words_plain import PLAIN as PLAIN_WORDS
 from .terms import nearest, plain_words, stem, terms
 
 UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
 ELSEWHERE_WEIGHT = 10.0
 """Weight of a word that asks for something else ('sell', 'repair'), for answers without it."""
+PLAIN = frozenset(PLAIN_WORDS.split())
 ELSEWHERE = frozenset(term for word in words.ELSEWHERE.split() for term in terms(word))
 SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
 ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
@@ -37,12 +39,14 @@ ENOUGH = 58
 ENOUGH_WITH_MUST = 100
 ABOUT = 68
 AGREES = 40
-BY_ITSELF = 90
-HEAVY = 4.5
+ODD = 30
+BY_ITSELF = 94
+HEAVY = 5.0
+LESS_HEAVY = 4.4
 """From this score on an answer is used."""
 AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
-MUST_ENOUGH = 70
+MUST_ENOUGH = 82
 MUST_AHEAD = 4
 MASS_AHEAD = 1.5
 RIVAL = 65
@@ -128,7 +132,17 @@ class Matcher:
         """What the nearness to a phrase has to be where the words that must be there are not."""
         apart = not APART.isdisjoint(heard.words)
         about = any(one.about(heard) for one in self._lines[name])
-        return ABOUT if about and not apart else ENOUGH_WITH_MUST
+        return ABOUT + ODD * self._odd(heard) if about and not apart else ENOUGH_WITH_MUST
+
+    def _odd(self, heard: Heard) -> int:
+        """How many words no answer knows, everyday ones aside: what is asked may lie in them."""
+        return sum(
+            len(word) > 3
+            and word not in PLAIN
+            and not term_aside(word)
+            and not any(concept in self._concept_weights for concept, _ in here)
+            for word, here in zip(heard.words, heard.at, strict=True)
+        )
 
     def joined(self, both: str, question: str) -> Match:
         """The answer that a question gets together with the sentence before it."""
@@ -161,12 +175,15 @@ class Matcher:
         near = sorted((one for one in met if met[0][0] - one[0] < MUST_AHEAD), key=lambda m: -m[1])
         score, mass, name, text = near[0]
         alone = len(near) == 1 or mass - near[1][1] >= MASS_AHEAD
-        agrees = bool(scored) and scored[0][1] == name and scored[0][0] >= AGREES
+        agrees = bool(scored) and scored[0][1] == name
+        nearness = scored[0][0] if agrees else 0.0
         rival = max((s for s, n, _ in scored if n != name), default=0.0)
-        if agrees:
+        odd = self._odd(heard)
+        if agrees and nearness >= AGREES + ODD * odd:
             fits = score >= MUST_ENOUGH and alone
         else:
-            fits = score >= BY_ITSELF and mass >= HEAVY and rival < RIVAL and alone
+            heavy = mass >= HEAVY or (mass >= LESS_HEAVY and score >= 99)
+            fits = score >= BY_ITSELF and heavy and rival < RIVAL and alone and not odd
         fits = fits and name not in self._for_a_person
         return Match(name if fits else None, min(round(score), 100), name, text, fits)
 

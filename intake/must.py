@@ -126,7 +126,7 @@ def _alike() -> tuple[Mapping[tuple[str, ...], frozenset[str]], Mapping[str, int
     for row in rows:
         name, _, spellings = row.partition(":")
         for spelling in (name, *spellings.split(",")):
-            read.setdefault(tuple(spelling.split()), set()).add(name)
+            read.setdefault(tuple(spelling.split()), set()).add(name.upper())
     for spelling, name in words_terms.SAME.items():
         read.setdefault((spelling,), set()).add(stem(name))
     longest: dict[str, int] = {}
@@ -248,7 +248,7 @@ def _way(text: str) -> tuple[frozenset[str], ...]:
         for length in range(longest.get(words[place], 1), 0, -1):
             row = tuple(words[place : place + length])
             if len(row) == length and " ".join(row) in names:
-                way.append(frozenset({" ".join(row)}))
+                way.append(frozenset({" ".join(row).upper()}))
                 break
         else:
             length = 1
