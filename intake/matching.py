@@ -39,17 +39,20 @@ ENOUGH = 58
 ENOUGH_WITH_MUST = 100
 ABOUT = 68
 AGREES = 40
-ODD = 30
-BY_ITSELF = 94
+ODD = 15
+BY_ITSELF = 90
 HEAVY = 5.0
-LESS_HEAVY = 4.4
+LIGHT = 4.2
+LESS_CLEAR = 86
+HEAVIER = 6.5
+JOINED_ENOUGH = 75
 """From this score on an answer is used."""
 AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
-MUST_ENOUGH = 82
+MUST_ENOUGH = 76
 MUST_AHEAD = 4
 MASS_AHEAD = 1.5
-RIVAL = 65
+RIVAL = 72
 JOINED = 40
 STRANGE = 0.3
 APART_WEIGHT = 10.0
@@ -130,9 +133,8 @@ class Matcher:
 
     def _enough(self, name: str, heard: Heard) -> float:
         """What the nearness to a phrase has to be where the words that must be there are not."""
-        apart = not APART.isdisjoint(heard.words)
         about = any(one.about(heard) for one in self._lines[name])
-        return ABOUT + ODD * self._odd(heard) if about and not apart else ENOUGH_WITH_MUST
+        return ABOUT + ODD * self._odd(heard) if about and not heard.apart else ENOUGH_WITH_MUST
 
     def _odd(self, heard: Heard) -> int:
         """How many words no answer knows, everyday ones aside: what is asked may lie in them."""
@@ -147,18 +149,23 @@ class Matcher:
     def joined(self, both: str, question: str) -> Match:
         """The answer that a question gets together with the sentence before it."""
         heard = hear(question)
-        if any(word in APART for word in heard.words):
+        if heard.apart:
             return Match(None, 0, None)
         said = f" {' '.join(plain_words(both))} "
         told = [term for term in dict.fromkeys(self._known(terms(both))) if term not in SMALL]
-        found = self._by_must(both, said, self._scored(told, said, 0))
+        found = self._by_must(both, said, self._scored(told, said, 0), joined=True)
         if found is None or found.answer is None:
             return Match(None, 0, None)
         its_own = self._cover(found.answer, heard)
         return found if its_own is None or its_own >= JOINED else Match(None, 0, None)
 
     def _by_must(
-        self, question: str, said: str, scored: Sequence[tuple[float, str, str]]
+        self,
+        question: str,
+        said: str,
+        scored: Sequence[tuple[float, str, str]],
+        *,
+        joined: bool = False,
     ) -> Match | None:
         heard = hear(question)
         met = sorted(
@@ -182,8 +189,11 @@ class Matcher:
         if agrees and nearness >= AGREES + ODD * odd:
             fits = score >= MUST_ENOUGH and alone
         else:
-            heavy = mass >= HEAVY or (mass >= LESS_HEAVY and score >= 99)
-            fits = score >= BY_ITSELF and heavy and rival < RIVAL and alone and not odd
+            clear = score >= BY_ITSELF and (mass >= HEAVY or (mass >= LIGHT and score >= 99))
+            weighty = score >= LESS_CLEAR and mass >= HEAVIER
+            fits = (clear or weighty) and rival < RIVAL and alone and not odd
+        if joined:
+            fits = alone and score >= JOINED_ENOUGH and mass >= LIGHT
         fits = fits and name not in self._for_a_person
         return Match(name if fits else None, min(round(score), 100), name, text, fits)
 
@@ -234,7 +244,9 @@ class Matcher:
                 for within in range(place, behind):
                     read[within].add(concept)
         for word, concepts in zip(heard.words, read, strict=True):
-            if known := concepts & vocabulary:
+            if "APART" in concepts:
+                against += APART_WEIGHT
+            elif known := concepts & vocabulary:
                 shared += max(self._concept_weights[one] for one in known)
             elif word in APART:
                 against += APART_WEIGHT
@@ -346,7 +358,7 @@ class Matcher:
 
 def asks_apart(sentence: str) -> bool:
     """Whether a sentence has a word that asks for what no answer tells: to buy, to repair."""
-    return not APART.isdisjoint(hear(sentence).words)
+    return hear(sentence).apart
 
 
 def says_little(sentence: str) -> bool:

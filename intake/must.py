@@ -60,6 +60,11 @@ class Heard:
     at: tuple[tuple[tuple[str, int], ...], ...]
     present: frozenset[str]
 
+    @property
+    def apart(self) -> bool:
+        """Whether a word of it asks for what no answer tells."""
+        return "APART" in self.present or not APART.isdisjoint(self.words)
+
     def has(self, wanted: Sequence[frozenset[str]]) -> bool:
         """Whether ``wanted`` stands in it, in order and together."""
         if not all(not one.isdisjoint(self.present) for one in wanted):

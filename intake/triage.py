@@ -18,7 +18,7 @@ _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
 _SHORT = 300
 """Characters of a mail that asks the price and says little else."""
-_ANSWERED = 5.0
+_ANSWERED = 6.5
 """How much an approved answer that fits speaks for a question: about as much as a trade word."""
 
 

@@ -460,4 +460,20 @@ send: need off me, need off us, from our side, off me, from my side, from our en
     get together, you need from me, you need from us, need from me, need from us, need to know, want to know, ask for, wissen, savoir, saber,
     sapere, weten, require from
 gauge: gage, gauges, ga, bwg, swg, calibre, awg, g wall, jauge, birmingham, gaug
+apart: ship to, do you ship, can you ship it to, do you deliver, deliver to, deliver in, livrez vous, livrez vous en, liefern sie nach,
+    liefern sie auch, liefern sie in, versenden sie, envian a, hacen envios, spedite, spedite anche, leveren jullie, levert u in, send it in,
+    send it back, sent back, give it back, fix it for us, you fix it, bend allowance, k factor, cut length, developed length, setback, per foot,
+    per metre, per meter, per pound, per kilo, per hour, per second, per minute, how heavy, take orders by, order number, order no, my order,
+    our order, bend them for us, bend it for us, bend for us, bend some, bend pieces, 3d model, step file, cad model, cad file, x ray, weld titanium, weld 6061,
+    weld it, weld the tube, weld after, weld on, do i weld, can i weld, can you weld, you weld, welding after, to weld, form hot, formed hot,
+    hot bending, hot bend, hot forming, heat the tube, bend conduit, bend rebar, angle iron, flat bar, roll bender, ring roller, minimum order,
+    stronger than, how strong, strength of, density of, weight of, melting point, colour is, spare ball, spare balls, single balls, replacement ball,
+    replacement balls, bend die made, links made, die made, how hard, surface roughness, rough surface, where made, made in, come from originally,
+    country of origin, quality certificate, mill certificate for, ce marking, ce mark, iso 9001, iso 14001, as9100, do you stock, have in stock, in stock,
+    on the shelf, price list, price break, bulk price, quantity discount, trade discount, payment terms, pay by, pay with, credit terms, sales tax,
+    phone number, call you, visit you, come by, stop by, drop in, open on, opening times, opening hours, business hours, work for you, job at,
+    who owns, how old is your, years in business, how many employees, take on, trade show, thread die, thread tap, holes in, cut square, saw cut, square metre,
+    square feet, square inch, square foot, safety glasses, sand fill, fill with sand, pack with sand, how do i store, store it, storage of, keep from rusting,
+    powder coating, powder coat, paint it, painted, before painting, dispose of, food safe, shelf life, hold the price, price hold, valid until,
+    cancel, change my order, change the order, delivery address, lost in transit, damaged in transit, arrived damaged, wrong part, wrong one, missing from
 """

@@ -50,9 +50,10 @@ ASKS_ANYWHERE = (
 
 MIGHT_ASK = (
     r"^(?:is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
-    r"\b(?:w[ho]+t|wat|how|wot)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
+    r"\b(?:wh?[ao]t|how|where|why|who)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
     r"|kind|sort|type|gives|the|a|you|u|ya|i)\b",
     r"\bhow\s(?:do|does|can|should|would|to|come|much|many|far|long|tight|thin|thick|big|is|are|deep|close|small|soon)\b",
+    r",\s(?:\w+\s)?(?:do|does|is|are|can|could|should|will|would|did|has|have|am|was)\s\w+|\bwhat\W*$|\bright\W*$|\bany\scure\b",
     r"\bwhy\b|\bhelp\b|\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b|\bdo\s(?:i|we)\b",
     r"\b(?:warum|wieso|pourquoi|comment|por\squé|cómo|perché|come\s(?:mai|si)|waarom|hoe|wie|brauch\w*|geht|reicht)\b",
     r"\b(?:kann|können|soll|muss|lohnt|lässt|peut|faut|suffit|puede|puedo|hace\sfalta|serve|si\spuò|posso|kan|moet|nodig)\b",
