@@ -27,6 +27,7 @@ UNKNOWN = 1.6
 """Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
 ELSEWHERE_WEIGHT = 10.0
 """Weight of a word that asks for something else ('sell', 'repair'), for answers without it."""
+GENERAL = frozenset("CAN SHOULD NEED NECESSARY WHAT WHY STOP EXPLAIN MEAN OTHER ALSO SAME ONE TWO SKIP CALCULATE".split())
 PLAIN = frozenset(PLAIN_WORDS.split())
 ELSEWHERE = frozenset(term for word in words.ELSEWHERE.split() for term in terms(word))
 SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
@@ -157,7 +158,14 @@ class Matcher:
         if found is None or found.answer is None:
             return Match(None, 0, None)
         its_own = self._cover(found.answer, heard)
-        return found if its_own is None or its_own >= JOINED else Match(None, 0, None)
+        others = any(
+            one.met(heard)
+            for name, lines in self._lines.items()
+            if name != found.answer
+            for one in lines
+        )
+        fits = not others and (its_own is None or its_own >= JOINED)
+        return found if fits else Match(None, 0, None)
 
     def _by_must(
         self,
@@ -277,7 +285,7 @@ class Matcher:
             for way in line_.groups[0]
             for step in way
             for one in step
-        ) - LITTLE
+        ) - LITTLE - GENERAL
 
     @cached_property
     def _concept_weights(self) -> Mapping[str, float]:

@@ -19,7 +19,8 @@ mean: as in what, in what sense, si intende, intende per, s entend par, gemeint,
     verstehen, bedeuten, signification, significado, significato, betekenis, bedeutung, definition of,
     defined, refer to, refers to, denote, describe, interpret, entender, intend, s entend, s intende,
     se entiende, steht, staat voor, represent, represents, sinn, translate, in plain english
-explain: explain the term, what this is, erklaren, erlautern, put simply, make sense of, get my head around, verstehe nicht, worry, should i worry, care about,
+explain: no idea, have no idea, what on earth, enlighten me, never know what,
+    explain the term, what this is, erklaren, erlautern, put simply, make sense of, get my head around, verstehe nicht, worry, should i worry, care about,
     put into words, walk me through, in simple words, in plain words, layman, help me understand, never heard of, not familiar, unfamiliar, first time i hear, first time i see, nobody can tell, no one can tell, can tell me what, dumb question, stupid question, qu est ce que ca, was soll das,
     explanation, erklaren, erklarung, expliquer, expliquez, explicar, explica, expliquen, spiegare,
     spiegate, spiega, uitleggen, uitleg, clarify, clear up, enlighten, tell me about, new to me,
@@ -37,10 +38,12 @@ how far: wie weit, hoe ver, how deep, wie tief, hoe diep, how far forward, jusqu
 how thick: wie dick, hoe dik, quelle epaisseur, que espesor, que grosor, che spessore, what thickness,
     how heavy a wall
 how thin: wie dunn, hoe dun, how light, how skinny, how fine
-how tight: as tight as, tight as i dare, how tight a radius, wie klein, welcher radius, welchen radius, quel rayon, que radio, che raggio, welke straal, what radius, which radius, how far down, wie weit runter, hoe klein,
+how tight: smallest centre line, smallest center line, se puede cerrar, hasta donde se puede, cerrar el radio, how tight will, bend tighter, tighter bends, bends tighter,
+    as tight as, tight as i dare, how tight a radius, wie klein, welcher radius, welchen radius, quel rayon, que radio, che raggio, welke straal, what radius, which radius, how far down, wie weit runter, hoe klein,
     wie eng, hoe krap, hoe strak, how small a radius, how sharp, how small a bend,
     how close a radius, how short a radius, how tightly, quanto stretto, how little radius, how low
-why: what is off, what s off, whats off, up with, lauft da schief, schief, lauft falsch, wrong with, woran kann, wie kommt das, wie kommt es, cosa c e che non va, que falla, qu est ce qui ne va pas, wat gaat er mis, mis, what explains, behind this, hoe kan het, was kann das sein,
+why: wots up, what gives, what have i set wrong, set wrong, am i doing to, are we doing to,
+    what is off, what s off, whats off, up with, lauft da schief, schief, lauft falsch, wrong with, woran kann, wie kommt das, wie kommt es, cosa c e che non va, que falla, qu est ce qui ne va pas, wat gaat er mis, mis, what explains, behind this, hoe kan het, was kann das sein,
     why s, why is it, what happened, what causes it, what happens, what did i do wrong, what have i done wrong, wo kommt, wo kommen, woher, woran, is going on, going on, weswegen, aus welchem grund, was mache ich falsch, was machen wir falsch, falsch gemacht, qu est ce qui cause, que estoy haciendo mal, sto sbagliando, wat doe ik fout, cosa provoca, que provoca, cosa causa, provoque, pour quelle raison, por que razon, per quale motivo, what could be the, what might be,
     warum, wieso, weshalb, pourquoi, por que, porque, perche, waarom, how come, woher kommt,
     woher kommen, woran liegt, d ou vient, d ou viennent, a que se debe, come mai, da cosa dipende,
@@ -51,7 +54,8 @@ why: what is off, what s off, whats off, up with, lauft da schief, schief, lauft
     de donde, culprit, explains, responsible for, what is wrong, whats wrong, what s wrong, falsch,
     blame, to blame, root cause, went wrong, go wrong, goes wrong, que hacemos mal, sbagliamo,
     sbagliando, where s that coming from, coming from, come from, comes from, source of, behind it
-stop: where do we look, where do i look, get around, get round, sort it, sort this, any cure, how do i sort, cures, rimediare, risolvere, resolver, arreglar, solucionar, corregir, corriger, resoudre, regler le probleme, oplossen, losen, in den griff, abhilfe, abhelfen, what helps, do anything about, do something about, put right, straighten out, correct it, look into,
+stop: wots up, what s up with, what gives, wat doe ik eraan, eraan, was mache ich, was machen wir dagegen, comment l eviter, se evita, come si evita, que hago para, how do i prevent, what can be done, can be done,
+    where do we look, where do i look, get around, get round, sort it, sort this, any cure, how do i sort, cures, rimediare, risolvere, resolver, arreglar, solucionar, corregir, corriger, resoudre, regler le probleme, oplossen, losen, in den griff, abhilfe, abhelfen, what helps, do anything about, do something about, put right, straighten out, correct it, look into,
     how do i get, what should i do, what can i do, what do i do, what do we do, what can be done, where do i start, where do we start, where should i look, how can i get, que puedo hacer, qu est ce que je peux faire, cosa posso fare, wat kan ik doen, was kann ich tun, was kann man tun, was hilft, comment faire, come posso, como puedo, hoe kan ik, stay away, loswerden, wegbekommen, vorbeugen, se debarrasser, remedio, rimedio, adjust, look at first,
     prevent, avoid, cure, remedy, get rid of, rid of, keep from, keep it from, vermeiden, verhindern,
     vermeide, vermeidet, verhindere, beheben, abstellen, gegen, eviter, evite, empecher, evitar,
@@ -88,7 +92,8 @@ skip: leave off, left off, go without, save ourselves the, save myself the, spar
     nothing in it, free bend, freehand, bare, kein, keine, keinen, pas de, geen, a vuoto, a vide,
     en vacio, nothing inside it, without anything in it, save myself, nada dentro, rien dedans,
     niente dentro, niets erin, skipping
-can: any hope, hope of, chance of, any chance, bendable, biegbar, kaltbiegen, machbar, realisierbar, asking too much, too much to ask, nuts, out of the question, pull off, pull it off, get it to, is there a way, hinbekommen, hinkriegen, schaffbar, realisable, envisageable, viable, conseguir, fattibile, lukt, lukken, doenlijk, kaltumformbar, within reach, ask too much, up to, managed, capable,
+can: survived, hold out for, hin, kommen wir, auskommen wir, get me by, get by with, do this job, do the job, tolere, tolerar, comfortable, feel comfortable, be happy with, acceptable amount, darf, durfen, zulassig, admissible, zulassige, gotchas, any gotchas,
+    any hope, hope of, chance of, any chance, bendable, biegbar, kaltbiegen, machbar, realisierbar, asking too much, too much to ask, nuts, out of the question, pull off, pull it off, get it to, is there a way, hinbekommen, hinkriegen, schaffbar, realisable, envisageable, viable, conseguir, fattibile, lukt, lukken, doenlijk, kaltumformbar, within reach, ask too much, up to, managed, capable,
     could, kann, kannst, konnen, konnt, konnte, konnten, peut, peux, pouvez, pourrait, on peut,
     puede, pueden, puedo, podemos, podria, se puede, puo, posso, possiamo, potete, si puo, si possono,
     kan, kunnen, kunt, kun, possible, moglich, geht, posible, possibile, mogelijk, gaat, feasible,
@@ -112,9 +117,12 @@ should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve,
 two: zwei, deux, dos, due, twee, both, beide, beiden, ambos, entrambi, entrambe, les deux, los dos,
     several, mehrere, plusieurs, varios, varias, diversi, diverse, meerdere, multiple, three, drei,
     trois, tres, tre, drie, couple of, pair of,        
-one: single, ein und derselbe, ein und denselben, un seul, une seule, un solo, una sola, uno solo, einen einzigen, einziger,
+one: once the, once,
+    one mandrel enough, keep the mandrel, ein dorn,
+    single, ein und derselbe, ein und denselben, un seul, une seule, un solo, una sola, uno solo, einen einzigen, einziger,
     einzige, een enkele, just one, only one, unico, unica, un unico, seul, seule, solo uno, ein einziger
-other: weitere, andere radien, anderen radius, auch auf dem, auch auf den, auf dem anderen, another one, swap over, three, drei, trois, tres, tre, drie,
+other: go from, from 2 mm to, to 1 5, two dies, get two,
+    weitere, andere radien, anderen radius, auch auf dem, auch auf den, auf dem anderen, another one, swap over, three, drei, trois, tres, tre, drie,
     going from, moving to, move to, later, next job, too small, alternative, umsteigen, wechseln, wechsel, gewechselt, changer, change de, cambiar, cambio, cambiare, veranderen, wisselen,
     another, ander, andere, anderen, anderer, anderes, anders, autre, autres, otro, otra, otros,
     otras, altro, altra, altri, altre, andere, different, differing, verschiedene, verschiedenen,
@@ -146,14 +154,16 @@ die: dies, former, formers, matrize, biegerolle, biegeform,   galet, matriz, mat
 wall: wand, wande, wandstarke, wandstarken, wanddicke, wanddicken, wandung, paroi, parois, epaisseur,
     epaisseurs, pared, paredes, espesor, espesores, parete, pareti, spessore, spessori, wanddikte,
     wanddiktes, walls, thickness, grosor, material thickness, gauge wall, dikte
-thin: bendunn, fein, feiner, dunnwandiger, thin as, asottigliato, wall so thin, papery, paper thin, tissue, minces, delgadas, sottili,
+thin: flimsy, too flimsy, weakest,
+    bendunn, fein, feiner, dunnwandiger, thin as, asottigliato, wall so thin, papery, paper thin, tissue, minces, delgadas, sottili,
     thinner, thinned, thinning, thins, dunn, dunner, dunne, dunnwandig, mince, minces, fin, fine wall,
     fino, fina, delgado, delgada, sottile, sottili, dun, dunwandig, light, lighter, skinny, flimsy,
     thinwall, thinnest, dunnste, schwacher, amincit, amincissement, adelgaza, adelgazamiento,
     assottiglia, assottigliamento, verdunning, verjungung, schwachung, thinwalled, feeble, weak
 thick: thicker, heavy, heavier, dick, dicker, dicke, dickwandig, epais, epaisse, grueso, gruesa, spesso,
     spessa, dik, dikke, dikker, heavywall, dikwandig, stark, starke
-left: end up with, thickness do i end up, dicke bleibt, bleibt ubrig, schwacher, schwachen, weniger wand, lose much, metal lost, lost metal, wall go away, eats, eat, eat up, verzehrt, quanto spessore resta, cuanta pared, combien d epaisseur, hoeveel wand,
+left: verliert man, after bending wall, starting wall, which starting wall,
+    end up with, thickness do i end up, dicke bleibt, bleibt ubrig, schwacher, schwachen, weniger wand, lose much, metal lost, lost metal, wall go away, eats, eat, eat up, verzehrt, quanto spessore resta, cuanta pared, combien d epaisseur, hoeveel wand,
     left over, remaining wall, residual, restwand, restwandstarke, restwanddicke, noch ubrig, reduced, reducing, thinner after, thinned out, after forming, reduction of thickness, thickness reduction, perte, perdita, perdida, wandreduktion, afname, diminution, disminucion, diminuzione, wall loss, walls out,
     remaining, remain, remains, verbleibt, verbleibende, bleibt, ubrig, bleiben, reste, restante,
     resta, restera, queda, quedara, rimane, rimarra, rimanente, blijft, blijft over, over na, afterwards,
@@ -186,7 +196,8 @@ tight: tightly, sharp, eng, enge, enger, serre, serree, cerrado, cerrada, strett
 mandrel: mandrell, mandrels, mandral, mandrils, mandrin, mandrins, mandril, mandriles, mandrino, mandrini,
     dorn, dorne, dorns, biegedorn, biegedorns, doorn, doornen, doorns, anima, anime, manderl, mandrle,
     mandrill, your tool, plug inside, rohrbiegedorn
-ball: chain of rings, articulated, articulee, articulado, articolato, articolata, flexible mandrel, gelenkdorn, kettendorn, linked mandrel, link mandrel, flexible, flexibel, gelenkig, kugelkette, scharnier, geleed, snodato, snodata, beads,
+ball: segmented, number of balls, balls off,
+    chain of rings, articulated, articulee, articulado, articolato, articolata, flexible mandrel, gelenkdorn, kettendorn, linked mandrel, link mandrel, flexible, flexibel, gelenkig, kugelkette, scharnier, geleed, snodato, snodata, beads,
     multi ball, single ball, beads on the mandrel,
     balls, kugel, kugeln, bille, billes, bola, bolas, esfera, esferas, sfera, sfere, kogel, kogels,
     glieder, glied, segment, segments, link, links, rotule, rotules, palla, palle, gliedern, kogeltjes,
@@ -201,16 +212,20 @@ pressure die: follower bars, following die, nachlaufschiene, mitlaufschiene, reg
     dado de presion, mordaza de presion, matrice di pressione, slitta di pressione, drukschoen,
     follower, follower bar, follow bar, pressure bar, drukstuk, coulisse, slitta, contromatrice, pusher die,
     drukblok, contre matrice, corredera, regua, presse schiene, pressure tool, pressure slide
-clamp: clamps, clamping, klemm, spann, klemmung, einspann, einspannen, einspannung, serrage, mordaza, morsa,
+clamp: bite on, bite, clamp to bite, hold of,
+    clamps, clamping, klemm, spann, klemmung, einspann, einspannen, einspannung, serrage, mordaza, morsa,
     morse, mors, klem, klemmen, spannbacke, klemmbacke, spannbacken, grip, grab, grip length, gripping,
     amarre, klemlengte, klemmlange, bloccaggio, spannlange, hold on to, inspannen, einspannlange
-straight: gerade, gerades, geraden, droit, droite, recto, recta, rectos, tramo, dritto, rettilineo,
+straight: length do i have to leave, leave on the end, how close may they be, close may they, abstand mussen, far apart,
+    gerade, gerades, geraden, droit, droite, recto, recta, rectos, tramo, dritto, rettilineo,
     tratto, recht, rechte, flat length, leg, legs, schenkel, tail, tails, jambe, pata, lato, been, lead in,
     stub, straight bit, straight length, geradenlange, apart, abstand, distance, distancia, distanza,
     afstand, straights, spacing, room, tangent length
-between: zwischen, entre, tra, tussen, next to each other, back to back, in a row, compound, after another,
+between: close together, two bogen, zwei bogen, zwei boegen, deux cintres, dos curvas, due curve, twee bochten, two 90s, two bends,
+    zwischen, entre, tra, tussen, next to each other, back to back, in a row, compound, after another,
     one after, nebeneinander, hintereinander, follow, from one bend, second bend, next bend, consecutive
-wrinkle: corrugated roof, wirft wellen, wirft es wellen, wellblechartig, rippen, fait des vagues, bourrelets interieurs, arrugan, si raggrinza, raggrinzito, raggrinzisce, crespe, rimpeling, ribbel, geribbelde, plooivorming, gewellt,
+wrinkle: little ridges, ridges appear, ridges on the inside, ridges, rimpelen, crinkle every,
+    corrugated roof, wirft wellen, wirft es wellen, wellblechartig, rippen, fait des vagues, bourrelets interieurs, arrugan, si raggrinza, raggrinzito, raggrinzisce, crespe, rimpeling, ribbel, geribbelde, plooivorming, gewellt,
     accordion like, rumpled, ruffled, runzeln, runzelig, geknittert, welle, rides, rugosites, rugoso, ondulato, ondulado, ondeado, golven, golvend, geribbeld, gerimpeld, plooit, rimpelt, frunce, fruncido, corrugates, ribbed, ribbing, wave,
     wrinkles, wrinkled, wrinkling, wrinkly, falte, falten, faltig, faltenbildung, wellen, wellig, plis,
     pli, plisse, ondule, ondulations, vagues, arruga, arrugas, arrugado, ondas, grinza, grinze, pieghe,
@@ -219,7 +234,8 @@ wrinkle: corrugated roof, wirft wellen, wirft es wellen, wellblechartig, rippen,
     corrugations, corrugated, accordion, ridges inside, gathers, bunches, bunching, concertina, stauchfalten,
     wellblech, se arruga, se pliega, faltet, knitter, golfjes, crease, creases, creasing, bumpy inside,
     wrinkel, wrinkels, fronces, fluting, ruffles, rippels, ribbels, ondulazioni, ribs, ondulaciones
-kink: in on itself, drinking straw, straw, lauft zusammen, dichtfallen, klappt zusammen, klappt ein, einbeult, beult ein, schacciato, s affaissent, aplastan, aplastados, piegano, si piega su se stesso, dichtgeknepen, knickt ein, knick ein, flattening out, flat spots, flat on the, flatter, collapsed, goes in, eingefallene, eingeknickte,
+kink: chafe, squashed beer can, beer can, chafa, se chafa, flachgedruckt,
+    in on itself, drinking straw, straw, lauft zusammen, dichtfallen, klappt zusammen, klappt ein, einbeult, beult ein, schacciato, s affaissent, aplastan, aplastados, piegano, si piega su se stesso, dichtgeknepen, knickt ein, knick ein, flattening out, flat spots, flat on the, flatter, collapsed, goes in, eingefallene, eingeknickte,
     loses its shape, loses its round shape, lose its shape, goes out of shape, mushed, mashed, kinky, buckled flat, hourglass, se ecrase, affaisse, s affaisse, abgeflacht, abflacht, hundido, se hunde, cede, cedendo, ingezakt, deuk, deuken, smashed, folded, folded over, caved in, dellt, delle, eingedellt, eingedruckt, se aplana, aplana, s ecrase, ammaccato, knickstelle,
     kinks, kinked, kinking, kinky, knickt, knicken, geknickt, einknicken, knick, eingeknickt, knikt, knik,
     knikken, flatten, flattens, flattened, flattening, goes flat, going flat, go flat, went flat, come flat,
@@ -230,20 +246,23 @@ kink: in on itself, drinking straw, straw, lauft zusammen, dichtfallen, klappt z
     folding, fold, fallt ein, zusammen, fallt zusammen, einfallt, eingefallen, squished, squish, dent, dents,
     dented, flatspot, crumple, crumples, crumpled, pinch, pinches, pinched, pinching, implode, plattgedruckt,
     ingedeukt, platgedrukt, sucks in, sink in, sinks in, inzakken, zakt in, colapsa, pancake, pancakes
-crack: se parte, partirse, parta, tears out, back side tears, reisst ein, eingerissen, reissen ein, einreissen, anreissen, anriss, haarrisse, haarriss, fissurations, microfissures, hairline, gives way,
+crack: snapped, fractures, fractured, fracturing,
+    se parte, partirse, parta, tears out, back side tears, reisst ein, eingerissen, reissen ein, einreissen, anreissen, anriss, haarrisse, haarriss, fissurations, microfissures, hairline, gives way,
     cracks, cracked, cracking, split, splits, splitting, reisst, reissen, riss, risse, gerissen,
     aufreissen, aufreisst, fissure, fissures, fissurer, fend, se fend, craque, agrieta, grieta, grietas,
     raja, rajar, crepa, crepe, scheurt, scheuren, scheur, tear, tears, tearing, tore, torn, rip, rips,
     ripped, rupture, ruptures, fracture, fractures, barst, barsten, bersten, platzt, platzen, burst,
     bursts, bursting, cricca, cricche, spacca, spaccare, ripping, let go, lets go, letting go,
     eclate, dechire, fissurent, agrietan, crepano, rissig
-break: reissen mir, reissen immer, abgerissen, reisst ab, snapping off, torn, torn cable, cable torn, torn link, abbrechen, bricht mir, arrachent, arrachees, s arrachent, se arrancan, se sueltan, se parte, parten, si staccano, si spezza, spezzano, breken af, afbreken, stuk, kapotte, detruit, destroying, destroys, lost a ball, losing balls,
+break: lost two balls, lost a ball, lost one ball, balls off the, keeps losing, perdu une bille, casse toujours, immer an derselben stelle,
+    reissen mir, reissen immer, abgerissen, reisst ab, snapping off, torn, torn cable, cable torn, torn link, abbrechen, bricht mir, arrachent, arrachees, s arrachent, se arrancan, se sueltan, se parte, parten, si staccano, si spezza, spezzano, breken af, afbreken, stuk, kapotte, detruit, destroying, destroys, lost a ball, losing balls,
     breaks, broke, broken, breaking, bricht, brechen, gebrochen, abgebrochen, casse, casser, cassent,
     cassees, rompe, rompen, rompere, rompono, roto, rotas, rotto, rotte, breekt, breken, gebroken,
     afgebroken, snap, snapped, snaps, snapping, sheared, shear, shears, came off, fell off, come off, comes off,
     broke off, breaks off, reissen ab, abreissen, kaputt, kapot, failed, fails, bust, busted, pop off,
     popped off, coming off, falls off
-outround: quanto oval, how round, round will it, still be round, wie rund, hoe rond, combien ovale, ovalizacion, ovaliza, runder, oval ist, se ovala, ovalado, ovalada, ovalaser, ovalizza il, staat rond, rundlauf,
+outround: roundness, ovalisation tolere, amount of ovality,
+    quanto oval, how round, round will it, still be round, wie rund, hoe rond, combien ovale, ovalizacion, ovaliza, runder, oval ist, se ovala, ovalado, ovalada, ovalaser, ovalizza il, staat rond, rundlauf,
     out of true, flattening tolerance, ovaled, roundness tolerance, rundheit, kreisrund, oval werden, oval wird, oval gets, redondez, rotondita, rondheid, circularite, ovalise t il, forma redonda, perfect circle, squash out of round, shape of the section,
     ovality, oval, ovalness, ovalitat, unrund, unrundheit, ovalisation, ovalise, ovaliser, ovalidad,
     ovalizacion, ovalizado, ovaliza, ovalizzazione, ovalizza, ovalita, ovaliteit, onrond, onrondheid,
@@ -270,7 +289,8 @@ hump: bult, ausbuchtung, verdickung, buckeling, lip, protubérance, rilievo, spo
     bulto, joroba, protuberancia, gobba, bozza, rigonfiamento, bult, bobbel, high spot, ridge at the end,
     renflement, bourrelet, step at the end, knubbel, erhebung, raised spot, raised area, high point, knot at the end,
     wulst, gonfiore, speed bump, verdikking, hubbel, abombamiento
-springback: after unloading, unloading, unload, becomes 88, comes down to, drops back, zugeben, geben wir zu, uberbogen, nachgeben, nachfedern, restore, ritornano, torna indietro, torna, vuelve atras, vuelve, ressort, fait ressort, teruggaat, terugspringen, springt zuruck, springt terug, springt terug, add degrees, bend over,
+springback: opening up after, further do i go, true 45, true 90, uberbiegt, let it off the die, off the die,
+    after unloading, unloading, unload, becomes 88, comes down to, drops back, zugeben, geben wir zu, uberbogen, nachgeben, nachfedern, restore, ritornano, torna indietro, torna, vuelve atras, vuelve, ressort, fait ressort, teruggaat, terugspringen, springt zuruck, springt terug, springt terug, add degrees, bend over,
     opened up, springs, sprang, springy, lands on, land on, end up at, ends up at, come out at, comes out at, comes off at, unbend, unbends, loses degrees, loses a few degrees, loses, few degrees short, short of 90, more than 90 degrees, backs off, back off after, retour de, relache, s ouvre, se abre, si apre, opent zich, geht auf, offnet sich, surangle, degrees extra, degrees over, bend past, further bend, angle extra,
     spring back, springs back, sprang back, springing back, springs open, spring open, opens up,
     opens, opening up, open up, open a bit, opens a bit, relax, relaxes, relaxing, comes back, come back, overbend,
@@ -289,7 +309,8 @@ lubricant: bar soap, einolen, olen, einfetten, eingefettet, geolt, engraso, engr
     lubrificazione, smeermiddel, smeren, smeer, gesmeerd, smering, soap, soapy, wax, paste, seife, savon, jabon,
     sapone, zeep, wd, wd40, tallow, coolant, slippery, slippy, drawing compound, dish soap, gel, squirt, spray,
     lard, vaseline, graphite, moly, schmiert, lubricado, biegeol, ziehol, smeert, lubed, biegefett
-life: gives up, give out, gives out, verschlissen, abgenutzt, verschleiss, abnutzung, hinuber, use up, gastado, gasta, gastan, consumato, consuma, consumano, versleten, afgeschreven, use s, s use, service intervals, how many feet, before you bin it, end of its life, end of life, hors d usage, per mandrel,
+life: done for, mileage, mandrels a year, per year, a year does, hay que cambiar, worn beyond, how do i know when, cuantas curvas hay, ausgetauscht, austauschen, ersetzen, changer le mandrin, sostituire il, vervang ik, vervangen worden,
+    gives up, give out, gives out, verschlissen, abgenutzt, verschleiss, abnutzung, hinuber, use up, gastado, gasta, gastan, consumato, consuma, consumano, versleten, afgeschreven, use s, s use, service intervals, how many feet, before you bin it, end of its life, end of life, hors d usage, per mandrel,
     normally last, hold out, good for, before it is scrap, before its scrap, give up,  knackered, service interval, many pieces, useful life, rebuild interval, lasted, lasts us, durability, halt er, halt so, halt ein, gaat een, gaan ze,
     lifespan, life span, service life, wear out, wears out, wear, wears, worn, worn out, wearing, lebensdauer,
     standzeit, haltbarkeit, verschleiss, verschleisst, duree de vie, usure, use t il, vida util, dura, duran,
@@ -300,7 +321,8 @@ life: gives up, give out, gives out, verschlissen, abgenutzt, verschleiss, abnut
     used up,  bogen halt, expire, lifetime, tool life, standtijd, wie viele bogen, wieviele bogen,
     combien de cintrages, cuantas curvas, cuantos dobleces, quante curve, hoeveel bochten, wear rate,
     going to last, duree, cuantos tubos, combien de coudes, combien de pieces, mee
-price: how much is mandrel, how much is a mandrel, how much for a, how much for one, how much for the mandrel, how much for mandrel, how much would a mandrel, how much is one, how much would one, how much are they, how much are these, how much do you charge, do you charge, how much does it cost, how much does one, how much do they, how much each, how much will it be, how much would it be, how much would that be, how much is it, how much would it, going rate, how much do you want, how much to make, how much to build, charge for a, charge for the, ce coute combien, c est combien, ca coute combien, quanto viene, cuanto vale, cuanto cuesta, que vale, what would i pay, what do i pay, what will it cost, precio de, a cuanto, a quanto, rough cost, ball park, ball park figure, price tag, was verlangen, was nehmen sie, rate card, investment, price wise, cost wise, costs me, cost me,
+price: rough idea of cost, idea of cost, idea of price, kame, was kame, kommt mich, a cuanto sale, cuanto sale, quanto vengono, prijskaartje, what kind of outlay, outlay,
+    how much is mandrel, how much is a mandrel, how much for a, how much for one, how much for the mandrel, how much for mandrel, how much would a mandrel, how much is one, how much would one, how much are they, how much are these, how much do you charge, do you charge, how much does it cost, how much does one, how much do they, how much each, how much will it be, how much would it be, how much would that be, how much is it, how much would it, going rate, how much do you want, how much to make, how much to build, charge for a, charge for the, ce coute combien, c est combien, ca coute combien, quanto viene, cuanto vale, cuanto cuesta, que vale, what would i pay, what do i pay, what will it cost, precio de, a cuanto, a quanto, rough cost, ball park, ball park figure, price tag, was verlangen, was nehmen sie, rate card, investment, price wise, cost wise, costs me, cost me,
     prices, pricing, priced, cost, costs, costing, preis, preise, preislich, kosten, kostet, koste, prix, cout,
     coute, couter, tarif, precio, precios, cuesta, costaria, sale por, cuanto sale, vale, prezzo, prezzi, costa,
     costo, costerebbe, viene, prijs, prijzen, kost, ballpark, how much money, what sort of money,
@@ -309,7 +331,8 @@ price: how much is mandrel, how much is a mandrel, how much for a, how much for 
     spend,
     combien ca, figure on paying, looking at for, rough idea of price, rough number, preisrahmen,
     preisvorstellung, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
-leadtime: when can you have, when can you deliver, when can you ship, when could you ship, when could you deliver, when would it be ready, when will it be ready, when would it be done, when can i have it, when could i have it, when could i have one, when can i get, when would i get, when would i have, wann konnen sie, wann ist er, wann ist der, wann ware, wann bekomme, wann kann ich, quand pouvez vous, quand est ce que, cuando pueden, cuando podrian, cuando estaria, quando potete, quando sarebbe, wanneer kunt u, wanneer kunnen jullie, wanneer kan, on my bench, at my door, out the door, how many weeks out,  lead times, time to make, time frame, timeframe, time scale, timescale, timeline,   how long must i  how long would i  how long do i  how long do we  when can we expect, when should i expect, when can i expect, eta, bis  ab wann lieferbar, in welcher zeit, vorlaufzeit, lieferfrist, pour  dans quel delai, sous combien, en cuanto tiempo, para  in quanto tempo, entro  per  termijn, binnen welke, hoeveel  quante  cuantas  combien de  wie viele  shipping out,    have it here, get it here, how quickly, 
+leadtime: musste ich warten, muss ich warten, turn one around, turn it around, turn that around, wie lange musste ich, warten, how quick can u, how quick can you, how fast can you, attendre, esperar, aspettare, wachten,
+    when can you have, when can you deliver, when can you ship, when could you ship, when could you deliver, when would it be ready, when will it be ready, when would it be done, when can i have it, when could i have it, when could i have one, when can i get, when would i get, when would i have, wann konnen sie, wann ist er, wann ist der, wann ware, wann bekomme, wann kann ich, quand pouvez vous, quand est ce que, cuando pueden, cuando podrian, cuando estaria, quando potete, quando sarebbe, wanneer kunt u, wanneer kunnen jullie, wanneer kan, on my bench, at my door, out the door, how many weeks out,  lead times, time to make, time frame, timeframe, time scale, timescale, timeline,   how long must i  how long would i  how long do i  how long do we  when can we expect, when should i expect, when can i expect, eta, bis  ab wann lieferbar, in welcher zeit, vorlaufzeit, lieferfrist, pour  dans quel delai, sous combien, en cuanto tiempo, para  in quanto tempo, entro  per  termijn, binnen welke, hoeveel  quante  cuantas  combien de  wie viele  shipping out,    have it here, get it here, how quickly, 
     lead time, lead times, leadtimes, turnaround, turn around, turnround, delivery, deliver, delivered,
     delivery time, lieferzeit, lieferzeiten, liefern, lieferung, lieferbar, liefertermin, delai, delais, livrer,
     livrez, livraison, plazo, plazos, entrega, entregar, entregan, tardan, tarda, tardaria, consegna, consegnare,
@@ -328,14 +351,16 @@ thread: thread size, gewindegrosse, filet, screwed on, screws in, connection thr
 rod: mandrel bar, pull bar, stay rod,
     rods, stange, dornstange, zugstange, tige, tirant, barra, varilla, asta, stang, doornstang, trekstang, mandrel rod,
     draw bar, drawbar, pull rod, vastago, puller rod, stanga, tirante, mandrelrod
-fit: vale para, vale en, go on my, will it go on, passend, geeignet fur meine, auf meine maschine, sur ma machine, en mi maquina, sulla mia macchina, op mijn machine, para cualquier, per qualsiasi, pour toutes, fur alle maschinen, fit all, universal fit, hook onto, thread onto,
+fit: compatible with, are your mandrels compatible, passt auf, attaches to,
+    vale para, vale en, go on my, will it go on, passend, geeignet fur meine, auf meine maschine, sur ma machine, en mi maquina, sulla mia macchina, op mijn machine, para cualquier, per qualsiasi, pour toutes, fur alle maschinen, fit all, universal fit, hook onto, thread onto,
     go on a, go on my, go onto, slot in, mate with, mate up, suit a, suit our, work in a, work in our, fits on, montar, montare, monter, se monte, monteren, aanpassen, adaptan, adatta, coupled, accommodate,
     fits, fitting, passt, passen, compatible, kompatibel, compatibel, compatibile, convient, sirve para, va bene,
     past, adapte, adapt, attach, attached, attaches, connect, connects, connection, anschluss, raccord, attacco,
     aansluiting, conexion, mount, mounts, mounted, fixation, marry up, match, matches, goes on, go onto,
     hook up, interface, work with, work on, works with, works on, befestigt, fixe, se fixe, fissa, se fija, adaptor,
     adapter, montiert, zit vast, bevestigd, encaja, monta, suit my, work in my, use with, use it on, run on
-position: line up, lines up, lined up, einstelle, richtig ein, eingestellt, justiert, stick out, sticks out, sticking out, steht er, steht der, adelanto, adelantado, regolo, regolato, uitstekt, instel, stel ik, hoe ver, vooruit, weiter vor, weiter nach vorne, zuruck, zurucksetzen, en avant, depasse t il, hacia adelante,
+position: supposed to stop, supposed to be, where to stop, starting point, tiene que entrar, entrar, entra, reinschieben, reinsteht, hineinragen, ragt, how far in, stop short,
+    line up, lines up, lined up, einstelle, richtig ein, eingestellt, justiert, stick out, sticks out, sticking out, steht er, steht der, adelanto, adelantado, regolo, regolato, uitstekt, instel, stel ik, hoe ver, vooruit, weiter vor, weiter nach vorne, zuruck, zurucksetzen, en avant, depasse t il, hacia adelante,
     stand, stands, in front of, behind, come to rest, where on, poke out, poking out, poke, project, projects, stand proud, how proud, ahead of, back from, voor de, achter, gesetzt, gestellt, placer, mettre, situarse, colocarse, quedar, metto, mettere, posiziono, plaats, plaatsen, positionieren, justieren, adjusting, adjusted, adjust the mandrel, hinter, davor, avant la, apres la, oltre, mas alla, au dela,
     positions, positioned, positioning, placement, dornstellung, stellung, positionner, posicion, posizione,
     posizionare, positie, setting, settings, set, set up, setup, setting up, einstellen, einstellung, eingestellt, stelle,
@@ -347,7 +372,8 @@ position: line up, lines up, lined up, einstelle, richtig ein, eingestellt, just
     vorlauf, vorstand, uberstand, place, placed, stand, push, reach, voorbij, steht, staan, steken, stick, wohin, adelantado
 tangent: tangente, tangentenpunkt, tangency, tangent point, tangent line, tangents, punto tangente, punto di tangenza,
     raakpunt, raaklijn, tangentialpunkt, bend line, start of the bend, point of bend, tangencia, tangenza, pot
-clearance: play between, how loose, luft zwischen, spiel zwischen, wie viel luft, hoeveel ruimte, ruimte, how tight a fit, close fit,
+clearance: few thou smaller, thou smaller, thousandths smaller, kleiner dan, kleiner als, kleiner als die, mas pequeno que, plus petit que, piu piccolo di, piu piccolo del, hoeveel kleiner, wie viel kleiner, smaller than the tube, slide in, slides in,
+    play between, how loose, luft zwischen, spiel zwischen, wie viel luft, hoeveel ruimte, ruimte, how tight a fit, close fit,
     undercut, freedom, slack, luftspalt, wiggle room, tolerance between, allowance, air,
     clearances, gap, gaps, play, spiel, dornspiel, luft, jeu, holgura, juego, gioco, speling, loose, loosely, loosen,
     sloppy, slop, snug, slip fit, undersize, undersized, under size, smaller than the bore, smaller than the id,
@@ -358,7 +384,8 @@ size: ausserer durchmesser, durchmesser bekommt, dorn durchmesser, across, breit
     diameter in, dorndurchmesser, sizes, sizing, sized, measure across
 bore: bores, id, innendurchmesser, bohrung, inside diameter, inner diameter, alesage, diametre interieur, diametro interior,
     diametro interno, binnendiameter, inside dia
-measure: mic a, miked, measure up, se mide, misurato, mesure t on, gemeten, gemessen wird, how is it measured, wo wird gemessen, how s that done, how is that done, getting the radius, get its radius, want its radius, ausmisst, nachmesse, mesure au, prendo le misure, uitmeten, ultrasonic,
+measure: inner edge, how many places, verniers, prendo la misura,
+    mic a, miked, measure up, se mide, misurato, mesure t on, gemeten, gemessen wird, how is it measured, wo wird gemessen, how s that done, how is that done, getting the radius, get its radius, want its radius, ausmisst, nachmesse, mesure au, prendo le misure, uitmeten, ultrasonic,
     getting at, get at, reading, readings, measuring up, size up, abmessen, ausmessen, aufmessen, opmeten, nameten, relever, verificar, rilevare, get a figure, take off, come up with, comes out, tell from,
     measured, measuring, measurement, measures, messen, misst, messe, gemessen, nachmessen, mesurer, mesure, mesurez,
     medir, mido, mide, medirlo, misurare, misuro, misura il, meten, meet, gemeten, calipers, caliper, micrometer,
@@ -381,7 +408,8 @@ nominal: 2 inch pipe, real diameter, true diameter, true size, echtem durchmesse
     named size, trade size
 thinwall: thin wall, thin walled
 same size: same diameter
-square: 50x30, 40x40, 60x40, 2x2, in square, kantrohr, quadratische, rectangulares, rectangular hollow, tubolare quadro, tubolare, cuadrados,
+square: 1 5 square, tubi rettangolari, tubi quadri, only round, round tube you do,
+    50x30, 40x40, 60x40, 2x2, in square, kantrohr, quadratische, rectangulares, rectangular hollow, tubolare quadro, tubolare, cuadrados,
     rect, rectangular tube, quadratic, flachoval, carree, oblong, retangular, 4 sided, rhs tube, sections, vierkantprofil, cuadrada, rechteckprofil, tube rect,
     squares, vierkant, vierkantrohr, vierkantrohre, vierkante, vierkantige, carre, carres, carree, cuadrado, cuadrados, quadro,
     quadrato, quadri, rectangular, rectangle, rectangles, rechteck, rechteckig, rechteckrohr, rechteckrohre, rechteckige,
@@ -392,9 +420,11 @@ titanium: ti tube, ti tubing, grade 9, grade 2 ti, gr2, gr9, cp2, ti 3al, 3al 2 
     ti exhaust, ti exhausts, titanium alloy, titanrohr, titanrohre, grade 2 ti, titane t40,
     titan, titane, titanio, ti, cp ti, ti64, grade 2, grade 5, grade 9, grade two, grade nine, 3al, 6al, titaan
 aluminium: aluminum, alu, alluminio, aluminio, ally, alloy tube, alum, alumin
-temper: condition, t4 condition, soft condition, annealed condition, estado t6, zustand t6,
+temper: something softer, softer, weicheren, softer temper, plus mou, mas blando, piu morbido, zachter,
+    condition, t4 condition, soft condition, annealed condition, estado t6, zustand t6,
     tempers, zustand, etat, temple, stato, hartegrad, t0, o condition, hardness state, tempra, annealed state, weich, hart
-anneal: softening, durchgluhen, weicher machen, heat it first, soften it, warm behandeln,
+anneal: weichgluhen, auszugluhen,
+    softening, durchgluhen, weicher machen, heat it first, soften it, warm behandeln,
     annealed, annealing, gegluht, gluhen, gluht, weichgluhen, recuire, recuit, recocer, recocido, ricuocere, ricotto,
     ricottura, gloeien, gegloeid, uitgloeien, heat treat, heat treated, heat treatment, normalise, normalize, normalized,
     normalised, normalising, soften, softened, softening, warmebehandeln, stress relieve, soft first, ausgluhen, ductile,
@@ -420,14 +450,16 @@ plug: rigid mandrel, rigid one, non flexible, starrer dorn, ungeteilter, vollmat
     plugs, plug type, solid, massiv, fester dorn, festem dorn, festdorn, fest, fester, fixe, fijo, macizo, fisso, fissa, vaste, rigid,
     starrer, starr, one piece, plain mandrel, simple mandrel, without balls, ohne kugeln, no balls, sans billes, sin bolas,
     senza sfere, zonder kogels, bullet,  stopfen, massive, rigide, plain one, solid one, stopfendorn, rigido, massief
-seam: weld is, weld at the, weld faces, weld goes, weld should, schweissnaht nach, la soldadura, la saldatura, la soudure, de las, rotate the tube, raupen, nahtrohr, lasnaad, naadloze, geschweisstes, geschweissten, saldata, saldati, soldados, tubo soldado, tube soude, gelaste buis, hf welded, hf geschweisst, cordone di saldatura, cordon interior,
+seam: weld inside, over the weld, scarfed, scarf, orientation of the weld, die naht zeigen, naht zeigen,
+    weld is, weld at the, weld faces, weld goes, weld should, schweissnaht nach, la soldadura, la saldatura, la soudure, de las, rotate the tube, raupen, nahtrohr, lasnaad, naadloze, geschweisstes, geschweissten, saldata, saldati, soldados, tubo soldado, tube soude, gelaste buis, hf welded, hf geschweisst, cordone di saldatura, cordon interior,
     seam up, weld side, welded side, longitudinal weld, schweisung, schweissnaht, langsnaht, laengsnaht, soudure longitudinale, joint, raised bead, internal bead, weld flash, burr inside, verschweisst, gesch weisst, cordon de soudure, unwelded, bourrelet de soudure, cordon interieur, welds inside, erw seam, ew,
     seams, naht, schweissnaht, nahte, schweissnahte, cordon, soudure, soudures, couture, costura, cordon de soldadura, soldadura,
     saldatura, cordone, lasnaad, las, naad, lasnaden, weld, welds, weld line, weld seam, weld bead, bead, beads, flash, inside flash,
     inside bead, schweissraupe, raupe, rups, lasrups, erw, welded, geschweisst, geschweisste, soude, soudes, soldado, saldato, gelast,
     gelaste, seamless, nahtlos, naadloos, nahtloses, sans soudure, sin costura, senza saldatura, joint line, hfi, ridge inside,
     ridge down the inside, little ridge, weldline, saldati, welded tube, weldseam, grat, innenraupe
-legal: nhra tech, druckgerate, druckgeraterichtlinie, in writing, permit, legit, kosher, requirements, requisitos, requisiti, exigences, eisen, anforderungen, homologa, sportgesetz, dmsb, kba, reglementaire, ce, road worthy, roadworthy, wettbewerb, autorise, autorises, autorizado, autorizzato, nach norm, regelconform,
+legal: to code, bends to code, inspector asks, by fia, durch den tuv,
+    nhra tech, druckgerate, druckgeraterichtlinie, in writing, permit, legit, kosher, requirements, requisitos, requisiti, exigences, eisen, anforderungen, homologa, sportgesetz, dmsb, kba, reglementaire, ce, road worthy, roadworthy, wettbewerb, autorise, autorises, autorizado, autorizzato, nach norm, regelconform,
     scrutineers, scrutinising, tech, inspected, inspectors, mot, cams, msa, msuk, dot, rated, rating, ratings, compliance, audit, specs of, sign off, signed off, stamp of approval, certs, cert, allowed in, permitted in, allowed under, sanctioning, zertifikate, prufung, prufer, bescheinigen, bescheinigung, tuv abnahme, abgenommen, passes tech, regel, regels, voorschriften, voldoet, voldoen, cumplen, cumple, cumplir, rispetta, rispettano, respecte, respectent, respecter, eingetragen, en 13480, b31, en 12952, controle technique, itv, revisione, homologuees,
     legally, erlaubt, legale, lawful, street legal, road legal, certified, certify, certifies, certificate, certificates,
     certification, certificado, certificato, certifie, zertifikat, zertifiziert, zertifizierung, zulassung, zugelassen, homologue,
@@ -449,7 +481,8 @@ quote: in my rfq, rfqs, in the rfq, enquiries, preisanfrage, angebotsanfrage, of
     quotation, quotes, offer, offers, angebot, angebots, offre, devis, oferta, presupuesto, cotizar, cotizacion, preventivo, offerta,
     offerte, enquiry, inquiry, rfq, anfrage, demande, consulta, richiesta, aanvraag, proposal, cotisation, ordering, order, bestellung,
     bestellen, commander, commande, pedir, pedido, encargar, ordinare, ordine, bestelling, quoting, chiffrer, quotare, enquire
-data: alles nennen, nennen, put in, be in my, fill in, i tell you, angeben, mitgeben, mussen wir ihnen, cotes dois je, what sizes, wat moet ik opgeven, opgeven, indicare, indicarvi, indiquer, indicarles, precisar, precisare, preciser,
+data: medidas os, what to give, what to give you, os tengo que pasar, pasar, datos os,
+    alles nennen, nennen, put in, be in my, fill in, i tell you, angeben, mitgeben, mussen wir ihnen, cotes dois je, what sizes, wat moet ik opgeven, opgeven, indicare, indicarvi, indiquer, indicarles, precisar, precisare, preciser,
     list of the particulars, list of particulars, list of what, checklist, what info, what all, which dimensions, info do you, spec sheet, pieces of information, everything you need, all you need, kenngrossen, abmessungen, cotes, cotas, quote necessarie, afmetingen, kenmerken, things do you need,
     details, detail, information, info, infos, dimensions, measurements, particulars, specs, spec, specifications, angaben, daten,
     informationen, masse, donnees, informations, renseignements, datos, informacion, medidas, dati, informazioni, misure, gegevens,
