@@ -38,7 +38,7 @@ OTHERWISE_ASKED = 0.75
 """Times this where the question lacks the phrase's question word, or its weightiest word."""
 ENOUGH = 58
 ENOUGH_WITH_MUST = 100
-ABOUT = 68
+ABOUT = 78
 AGREES = 40
 ODD = 15
 BY_ITSELF = 90
@@ -52,7 +52,7 @@ AHEAD = 8
 """By so much the best answer has to be ahead of the next."""
 MUST_ENOUGH = 76
 MUST_AHEAD = 4
-MASS_AHEAD = 1.5
+MASS_AHEAD = 1.0
 RIVAL = 72
 JOINED = 40
 STRANGE = 0.3
@@ -197,7 +197,7 @@ class Matcher:
         if agrees and nearness >= AGREES + ODD * odd:
             fits = score >= MUST_ENOUGH and alone
         else:
-            clear = score >= BY_ITSELF and (mass >= HEAVY or (mass >= LIGHT and score >= 99))
+            clear = score >= BY_ITSELF and (mass >= HEAVY or (mass >= LIGHT and score >= 97))
             weighty = score >= LESS_CLEAR and mass >= HEAVIER
             fits = (clear or weighty) and rival < RIVAL and alone and not odd
         if joined:
