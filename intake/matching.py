@@ -23,6 +23,7 @@ from .answers import Answer
 from .heard import APART, Heard, hear, is_apart, is_small
 from .must import Line, line
 from .near_phrases import LITTLE, Near, Phrases, is_barred, says_little
+from .terms import stem
 from .words_plain import PLAIN
 
 __all__ = ["Match", "Matcher", "asks_apart", "matcher", "says_little"]
@@ -56,13 +57,14 @@ AS_MUCH = 4
 """Scores that differ by less explain as much."""
 RIVAL = 72
 """So near may a question come to another answer's phrase, and not nearer."""
+MOST_ODD, ODD_RIVAL = 1, 25
 OWN_SHARE = 40
 """Per cent of a question's own words that an answer explains which it gets for the words before."""
 STRANGE_WEIGHT = 0.3
 APART_WEIGHT = 10.0
 """Weights against an answer: of a word it does not know, and of one that asks something else."""
 
-_EVERYDAY = frozenset(PLAIN.split())
+_EVERYDAY = frozenset(map(stem, PLAIN.split()))
 _GENERAL = frozenset(
     "CAN SHOULD NEED NECESSARY WHAT WHY STOP EXPLAIN MEAN OTHER ALSO SAME ONE TWO SKIP CALCULATE"
     .split()
@@ -168,7 +170,8 @@ class Matcher:
             or (first.score >= WELL and first.mass >= GOOD_DEAL)
             or (first.score >= MOSTLY and first.mass >= VERY_MUCH)
         )
-        return first.answer if tells and rival < RIVAL and not odd else None
+        most = RIVAL - ODD_RIVAL * odd
+        return first.answer if tells and rival < most and odd <= MOST_ODD else None
 
     def _near(self, question: str, least: int) -> list[Near]:
         near = self._phrases.near(self._phrases.told(question), least)
@@ -213,7 +216,7 @@ class Matcher:
         """How many words no answer knows, everyday ones aside: what is asked may lie in them."""
         return sum(
             len(word) > 3
-            and word not in _EVERYDAY
+            and stem(word) not in _EVERYDAY
             and not is_small(word)
             and not any(concept in self._weights for concept, _ in here)
             for word, here in zip(heard.words, heard.at, strict=True)

@@ -10,7 +10,8 @@ what: wat s, what re, wats, wat is, was sind, was genau, que tipo, quelle sorte,
     soort, welche art, tell me which, tell us which, what type of, was ist, qu est ce que, qu est
     ce qu, qu est ce, c est quoi, que es, que son, cos e, che cos e, que significan, wat, wot,
     whats, what s, which, welk, cosa, quali, cual, cuales, quoi, quel, quelle, quels, quelles,
-    welche, welcher, welches, welchen, welchem, qual, quale, che tipo, qual e, was fur, wat voor
+    welche, welcher, welches, welchen, welchem, qual, quale, che tipo, qual e, was fur, wat voor,
+    was fur ein, what all
 mean: as in what, in what sense, si intende, intende per, s entend par, gemeint, meint, heisst das,
     bedoelen, bedoeld, bedoelt, wat houdt, was sagt, que representa, representa, stands, signifies,
     signify, begriff, term, terme, termino, termine, definizione, definicion, definitie, what is
@@ -27,7 +28,7 @@ explain: no idea, have no idea, what on earth, enlighten me, never know what, ex
     stupid question, qu est ce que ca, was soll das, explanation, erklarung, expliquer, expliquez,
     explicar, explica, expliquen, spiegare, spiegate, spiega, uitleggen, uitleg, clarify, clear up,
     enlighten, tell me about, new to me, never heard, never came across, what the heck, what the
-    hell, no clue, scratching my head
+    hell, no clue, scratching my head, kindly clarify, please clarify, clarify the, kindly explain
 how much: combien, cuanto, cuanta, quanto, quanta, hoeveel, wieviel, wie viel, wie stark, what
     amount, by what amount, what sort of amount, de combien, how big a, how large a
 how many: combien, cuantos, hoeveel, wieviel, wie viel, quanti, quantas, wie viele, wieviele,
@@ -86,13 +87,14 @@ stop: wots up, what s up with, what gives, wat doe ik eraan, eraan, was mache ic
     tube, keep it, keep them, troubleshoot, stamp out, banish, kriege ich weg, weg, go away, less,
     weniger, tun, machen, unternehmen, dagegen, any idea, any ideas, ideas, tips, tip, advice,
     suggestion, suggestions, hints, que hago, que hacemos, que faire, cosa fare, was tun, wat te
-    doen, suggest
+    doen, suggest, reason please, kindly suggest remedy, suggest the solution, any fix, how come
+    and how, voorkom ik
 necessary: needed, required, requisite, notig, noetig, erforderlich, notwendig, nodig, necesario,
     necesaria, necessaire, necessario, necessaria, vereist, noodzakelijk, mandatory, compulsory,
     obligatory, obligatoire, obligatorio, indispensable, indispensabile, imprescindible,
     unnecessary, overkill, essential, called for, worth having, worth it, neccesary, neccessary,
     necesary, benotigt, verplicht, advisable, unbedingt, pour de bon, a must, justified, warranted,
-    superfluous, uberflussig
+    superfluous, uberflussig, required or not, needed or not
 need: worth fitting, worth buying, worth using, worth the money, worth the, lohnt, lohnt sich, vale
     la pena, vaut la peine, conviene mettere, loont, is it worth, plain necessary, hard necessary,
     save ourselves, spare ourselves, do any good, add anything, gain anything, bring anything,
@@ -138,7 +140,8 @@ can: survived, hold out for, hin, kommen wir, auskommen wir, get me by, get by w
     suficiente, basta, sufficiente, voldoende, genoeg, any problem, a problem, an issue, problem,
     issue, trouble, wise, sensible, risky, bad idea, good idea, a mistake, hurt, crazy, achievable,
     realistic, realistically, achieve, get away with, take, cope, handle, survive, survives,
-    attempt, good, fit for, tolerate
+    attempt, good, fit for, tolerate, is suitable for, can be used, possible or not, se cintre t
+    il, daft to try, worth trying, am i dreaming, dreaming, no go, a no go
 should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve, dovrei, dovrebbe,
     moet, moeten, muss, mussen, musste, zou, would you, recommend, recommended, empfehlen,
     empfehlt, empfohlen, conseillez, conseiller, recommandez, recomiendan, recomienda, aconsejan,
@@ -147,14 +150,16 @@ should: soll, sollte, sollen, sollten, devrait, doit, dois, debe, deberia, deve,
     besten, mieux, meilleur, meilleure, mejor, meglio, migliore, beter, ideal, optimal, suitable,
     suits, suit, geeignet, adapte, adecuado, adatto, geschikt, correct, right one, ought, wise
     choice, take for, go for, nehmen, nimmt, nehme, go with, pick, choose, choice, choisir, elegir,
-    scegliere, kiezen, wahlen, ratsam, sinnvoll, conviene, vaut, favour, favor
+    scegliere, kiezen, wahlen, ratsam, sinnvoll, conviene, vaut, favour, favor, is suitable, kindly
+    suggest, kindly advise, kindly inform, shall be used, to be used, to be applied, ist geeignet,
+    convient il
 two: zwei, deux, dos, due, twee, both, beide, beiden, ambos, entrambi, entrambe, les deux, los dos,
     several, mehrere, plusieurs, varios, varias, diversi, diverse, meerdere, multiple, three, drei,
     trois, tres, tre, drie, couple of, pair of
 one: once the, once, one mandrel enough, keep the mandrel, ein dorn, single, ein und derselbe, ein
     und denselben, un seul, une seule, un solo, una sola, uno solo, einen einzigen, einziger,
     einzige, een enkele, just one, only one, unico, unica, un unico, seul, seule, solo uno, ein
-    einziger
+    einziger, sola, una sola bola, single one, just the one
 other: go from, from 2 mm to, to 1 5, two dies, get two, weitere, andere radien, anderen radius,
     auch auf dem, auch auf den, auf dem anderen, another one, swap over, three, drei, trois, tres,
     tre, drie, going from, moving to, move to, later, next job, too small, alternative, umsteigen,
@@ -163,7 +168,8 @@ other: go from, from 2 mm to, to 1 5, two dies, get two, weitere, andere radien,
     otros, otras, altro, altra, altri, altre, different, differing, verschiedene, verschiedenen,
     unterschiedliche, differents, differentes, distintos, distintas, diferentes, diversi, diverse,
     verschillende, verscheidene, second, zweiten, second one, next size, change, changes, changed,
-    switch, swap, go between, interchangeable, universal, change over, varies, vary
+    switch, swap, go between, interchangeable, universal, change over, varies, vary, tighter radius
+    later, change to, later radius, another radius, buy again
 also: as well, too, auch, aussi, tambien, anche, ook, egalement, equally, besides, additionally
 same: match, matches, that match, same as, gleiche dorn, selbe, selben, vom gleichen, also for, do
     for, use it for, use it on, same one, still use, also usable, usable, works for both, do both,
@@ -174,7 +180,8 @@ same: match, matches, that match, same as, gleiche dorn, selbe, selben, vom glei
 difference: same thing, confusing, what makes, matter, makes a difference, unterschied,
     unterschiede, unterscheiden, differ, differs, differently, diff, versus, vs, compared, compare,
     diferencia, diferencias, differenza, differenze, verschil, verschillen, distinguish,
-    distinction, tell apart, apart, se distingue, confuse, confused, gegenuber, rispetto
+    distinction, tell apart, apart, se distingue, confuse, confused, gegenuber, rispetto, thicker
+    or thinner, what do the balls do, that a straight one
 send: need off me, need off us, from our side, off me, from my side, from our end, from my end, let
     you have, vous faut il, vous faut, von uns, de nous, de nosotros, da noi, van ons, von mir, de
     moi, de mi, da me, van mij, you be needing, liefern mussen, aanreiken, list, put in the
@@ -193,7 +200,8 @@ data: medidas os, what to give, what to give you, os tengo que pasar, pasar, dat
     infos, dimensions, measurements, particulars, specs, spec, specifications, angaben, daten,
     informationen, masse, donnees, informations, renseignements, datos, informacion, medidas, dati,
     informazioni, misure, gegevens, informatie, maten, figures, numbers, parameters, facts,
-    drawing, zeichnung, plan, plano, disegno, tekening, input, elements, indications
+    drawing, zeichnung, plan, plano, disegno, tekening, input, elements, indications, all details,
+    numbers you want, what numbers, details are required
 quote: in my rfq, rfqs, in the rfq, enquiries, preisanfrage, angebotsanfrage, offerteaanvraag,
     getting a quote, go about getting, price one up, price it up, price up, price it, price one,
     price a job, price me, get a price, make me an offer, price for you, put a price, einen preis,
@@ -227,5 +235,21 @@ apart: ship to, do you ship, can you ship it to, do you deliver, deliver to, del
     with sand, how do i store, store it, storage of, keep from rusting, powder coating, powder
     coat, paint it, painted, before painting, dispose of, food safe, shelf life, hold the price,
     price hold, valid until, cancel, change my order, change the order, delivery address, lost in
-    transit, damaged in transit, arrived damaged, wrong part, wrong one, missing from
+    transit, damaged in transit, arrived damaged, wrong part, wrong one, missing from, which
+    machine, what machine, welche maschine, quelle machine, que maquina, quale macchina, welke
+    machine, best machine, best bender, which bender, what bender, who invented, who makes, who
+    made, how do i align, align, aligned, ausrichten, richte, spannbacke aus, length of the
+    mandrel, how long is the mandrel, how long is the ball, longueur du mandrin, lange des dorns,
+    longitud del mandril, lunghezza del mandrino, lengte van de doorn, per day, 4 stroke, two
+    stroke, hydraulic oil, gearbox oil, grow in length, flow loss, pressure drop, weaker than,
+    harden the tube, work hardening, work harden, magnetic, company profile, reference list,
+    references, bank details, bank account, advance payment, having agent, agent in, invented, job
+    work, invent, biggest tube, largest tube, longest tube, maximum length, freeze, with water, app
+    for, spreadsheet, different part number, recycle, who repairs, quien repara, wer repariert, qui
+    repare, chi ripara, wie repareert, peso del, poids du, gewicht des, gewicht van, peso de,
+    weigh, come hardened, hardness of, how do you hold, reground, re ground, retract, retracted,
+    retraction, extraction, is hollow, mandrel hollow, purge, gas for, scrap rate, spiral, helix,
+    coil, rotate between, bolt torque, tolerance on, tolerances of, tightest tolerance, rockwell,
+    vickers, brinell, ce kennzeichnung, rohs, reach compliant, certificate of origin, origin
+    certificate, pallet, drop ship, dropship, consignment, invoice to, bill to, billed, invoiced
 """

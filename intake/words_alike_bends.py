@@ -22,7 +22,7 @@ thin: flimsy, too flimsy, weakest, bendunn, fein, feiner, dunnwandiger, thin as,
     thins, dunn, dunner, dunne, dunnwandig, mince, fin, fine wall, fino, fina, delgado, delgada,
     sottile, dun, dunwandig, light, lighter, skinny, thinwall, thinnest, dunnste, schwacher,
     amincit, amincissement, adelgaza, adelgazamiento, assottiglia, assottigliamento, verdunning,
-    verjungung, schwachung, thinwalled, feeble, weak
+    verjungung, schwachung, thinwalled, feeble, weak, 020 wall
 thick: thicker, heavy, heavier, dick, dicker, dicke, dickwandig, epais, epaisse, grueso, gruesa,
     spesso, spessa, dik, dikke, dikker, heavywall, dikwandig, stark, starke
 left: verliert man, after bending wall, starting wall, which starting wall, end up with, thickness
@@ -60,7 +60,7 @@ smallest: thinnest wall, lower limit, mindeste, geringste, geringster, niedrigst
     mini, mindestens, kurzeste, plus court, mas corto, piu corto, kortste, thinnest, lightest,
     dunnste, dunnsten, plus mince, plus fine, mas fino, mas delgada, mas delgado, piu sottile,
     dunnst, skinniest, limits, limit, grenze, limite, limites, limiti, grens, cut off, cutoff, as
-    low as, how low
+    low as, how low, minimum bending radius, how small, as small as the, how small can
 tight: tightly, sharp, eng, enge, enger, serre, serree, cerrado, cerrada, stretto, stretta, krap,
     krappe, small, kleine, kleiner, klein, petit, pequeno, piccolo, tighter, smaller, scharf,
     serrer
@@ -69,7 +69,7 @@ straight: length do i have to leave, leave on the end, how close may they be, cl
     tramo, dritto, rettilineo, tratto, recht, rechte, flat length, leg, legs, schenkel, tail,
     tails, jambe, pata, lato, been, lead in, stub, straight bit, straight length, geradenlange,
     apart, abstand, distance, distancia, distanza, afstand, straights, spacing, room, tangent
-    length
+    length, parte recta, minimum straight length, straight at the end
 between: close together, two bogen, zwei bogen, zwei boegen, deux cintres, dos curvas, due curve,
     twee bochten, two 90s, two bends, zwischen, entre, tra, tussen, next to each other, back to
     back, in a row, compound, after another, one after, nebeneinander, hintereinander, follow, from
@@ -87,7 +87,8 @@ wrinkle: little ridges, ridges appear, ridges on the inside, ridges, rimpelen, c
     puckering, washboard, corrugation, corrugations, corrugated, accordion, ridges inside, gathers,
     bunches, bunching, concertina, stauchfalten, wellblech, se arruga, se pliega, faltet, knitter,
     golfjes, crease, creases, creasing, bumpy inside, wrinkel, wrinkels, fronces, fluting, ruffles,
-    rippels, ribbels, ondulazioni, ribs, ondulaciones
+    rippels, ribbels, ondulazioni, ribs, ondulaciones, caterpillar, michelin, michelin man,
+    raupenartig, like a slinky, slinky, inside looks like, gaufre
 kink: chafe, squashed beer can, beer can, chafa, se chafa, flachgedruckt, in on itself, drinking
     straw, straw, lauft zusammen, dichtfallen, klappt zusammen, klappt ein, einbeult, beult ein,
     schacciato, s affaissent, aplastan, aplastados, piegano, si piega su se stesso, dichtgeknepen,
@@ -106,7 +107,7 @@ kink: chafe, squashed beer can, beer can, chafa, se chafa, flachgedruckt, in on 
     zusammen, fallt zusammen, einfallt, eingefallen, squished, squish, dent, dents, dented,
     flatspot, crumple, crumples, crumpled, pinch, pinches, pinched, pinching, implode,
     plattgedruckt, ingedeukt, platgedrukt, sucks in, sink in, sinks in, inzakken, zakt in, colapsa,
-    pancake, pancakes
+    pancake, pancakes, pinches shut, pinch shut, shut, getting flattened, closes up
 crack: snapped, fractures, fractured, fracturing, se parte, partirse, parta, tears out, back side
     tears, reisst ein, eingerissen, reissen ein, einreissen, anreissen, anriss, haarrisse,
     haarriss, fissurations, microfissures, hairline, gives way, cracks, cracked, cracking, split,
@@ -115,7 +116,8 @@ crack: snapped, fractures, fractured, fracturing, se parte, partirse, parta, tea
     scheurt, scheuren, scheur, tear, tears, tearing, tore, torn, rip, rips, ripped, rupture,
     ruptures, fracture, barst, barsten, bersten, platzt, platzen, burst, bursts, bursting, cricca,
     cricche, spacca, spaccare, ripping, let go, lets go, letting go, eclate, dechire, fissurent,
-    agrietan, crepano, rissig
+    agrietan, crepano, rissig, getting cracked, opens up like a zipper, zipper, strappa, strappi,
+    si strappa, shatter, shatters, shattering, shattered, se dechire
 break: lost two balls, lost a ball, lost one ball, balls off the, keeps losing, perdu une bille,
     casse toujours, immer an derselben stelle, reissen mir, reissen immer, abgerissen, reisst ab,
     snapping off, torn, torn cable, cable torn, torn link, abbrechen, bricht mir, arrachent,
@@ -125,7 +127,8 @@ break: lost two balls, lost a ball, lost one ball, balls off the, keeps losing, 
     cassent, cassees, rompe, rompen, rompere, rompono, roto, rotas, rotto, rotte, breekt, breken,
     gebroken, afgebroken, snap, snapped, snaps, snapping, sheared, shear, shears, came off, fell
     off, come off, comes off, broke off, breaks off, reissen ab, abreissen, kaputt, kapot, failed,
-    fails, bust, busted, pop off, popped off, coming off, falls off
+    fails, bust, busted, pop off, popped off, coming off, falls off, let go again, lets go again,
+    killing them, killing my mandrels, let go
 outround: roundness, ovalisation tolere, amount of ovality, quanto oval, how round, round will it,
     still be round, wie rund, hoe rond, combien ovale, ovalizacion, ovaliza, runder, oval ist, se
     ovala, ovalado, ovalada, ovalaser, ovalizza il, staat rond, rundlauf, out of true, flattening
@@ -139,7 +142,7 @@ outround: roundness, ovalisation tolere, amount of ovality, quanto oval, how rou
     tondo, rimane tondo, rond blijven, blijft rond, eiformig, elliptical, ellipse, elliptic,
     distortion, distort, distorts, distorted, cross section, circular, circularity, perfectly
     round, keep its round, round enough, lose its round, unrunde, oval shape, egged, ovalised,
-    ovalized, ovaal, ovale, as round
+    ovalized, ovaal, ovale, as round, some egg, ovality percentage
 scratch: grabbing, grabs, grab, welds itself, weld itself, welding itself, leaving grooves,
     grooves, rigatura, rigature, solchi, rigata, strie, rigature interne, rieferung, schrammen,
     gegriffen, festfressen, festgefressen, adheres, adhere, adhesion, aluminium pickup, gripped, se
@@ -154,7 +157,8 @@ scratch: grabbing, grabs, grab, welds itself, weld itself, welding itself, leavi
     tool marks, builds up, build up, building up, smear, smears, seize, seizes, seizing, stuck,
     grooves inside, tram lines, tramlines, striations, streaks, arana, aranazos, marring, striemen,
     griffures, scuff, scuffs, scuffing, scoremarks, scuffed, cold weld, rayados, estrias, surcos,
-    marcas, marques, macken, material transfer, loading up, krasjes, kerven
+    marcas, marques, macken, material transfer, loading up, krasjes, kerven, rifle barrel, rifled,
+    rifling, lines inside, scratch marks, scored up
 hump: bult, ausbuchtung, verdickung, buckeling, lip, protubrance, rilievo, sporgenza, resalte,
     rebord, richel, rand, knick nach aussen, pimples, swelled, raised ring, ring on the outside,
     raised, knob, step, hill, camel, high ring, pimple, ridge, blister, ausbeulung, ausbeult,
@@ -162,7 +166,8 @@ hump: bult, ausbuchtung, verdickung, buckeling, lip, protubrance, rilievo, sporg
     bumps, bulge, bulges, bulging, lump, lumps, swelling, swells, swell, buckel, beule, bosse,
     bulto, joroba, protuberancia, gobba, bozza, rigonfiamento, bobbel, high spot, ridge at the end,
     renflement, bourrelet, step at the end, knubbel, erhebung, raised spot, raised area, high
-    point, knot at the end, wulst, gonfiore, speed bump, verdikking, hubbel, abombamiento
+    point, knot at the end, wulst, gonfiore, speed bump, verdikking, hubbel, abombamiento,
+    projection, protrusion, si forma una, projecting
 springback: opening up after, further do i go, true 45, true 90, uberbiegt, let it off the die, off
     the die, after unloading, unloading, unload, becomes 88, comes down to, drops back, zugeben,
     geben wir zu, uberbogen, nachgeben, nachfedern, restore, ritornano, torna indietro, torna,
@@ -191,7 +196,8 @@ bore: bores, id, innendurchmesser, bohrung, inside diameter, inner diameter, ale
 inch: inches, zoll, pouce, pouces, pulgada, pulgadas, pollice, pollici, imperial, duim, decimal,
     decimals, thousandths, thou
 metric: mm, millimetre, millimetres, millimeter, millimeters, milimetros, milimetro, millimetri,
-    millimetro, metrisch, metrico, metrique, centimetres, metrische, metrica, metricas, si units
+    millimetro, metrisch, metrico, metrique, centimetres, metrische, metrica, metricas, si units,
+    trabajan en, metric system, in metric
 pipe: pipes, piping, gasrohr, tuberia, caneria, tubazione, pijp, pijpen, leitungsrohr, steam pipe,
     water pipe, waterpijp
 nominal: 2 inch pipe, real diameter, true diameter, true size, echtem durchmesser, wirklicher
@@ -222,7 +228,7 @@ anneal: weichgluhen, auszugluhen, softening, durchgluhen, weicher machen, heat i
     recocido, ricuocere, ricotto, ricottura, gloeien, gegloeid, uitgloeien, heat treat, heat
     treated, heat treatment, normalise, normalize, normalized, normalised, normalising, soften,
     softened, warmebehandeln, stress relieve, soft first, ausgluhen, ductile, normalgegluht, weich
-    machen, weichgegluht, preheat
+    machen, weichgegluht, preheat, ricuocerlo, recuire avant, recocerlo
 stretch: dehnungswert, stretchy, how far it stretches, outer fibre, stretches, stretched,
     stretching, elongation, elongations, elongate, elongated, elongates, dehnung, bruchdehnung,
     dehnt, gedehnt, gestreckt, allongement, allonge, etire, etirement, alargamiento, elongacion,
@@ -245,5 +251,5 @@ seam: weld inside, over the weld, scarfed, scarf, orientation of the weld, die n
     tube, weldseam, grat, innenraupe
 factor: faktor, facteur, fattore, wandfaktor, wandfactor, wall ratio, wandstarkenfaktor,
     wanddickenfaktor, wallfactor, kennzahl
-gauge: gage, gauges, ga, bwg, swg, calibre, awg, g wall, jauge, birmingham, gaug
+gauge: gage, gauges, ga, bwg, swg, calibre, awg, g wall, jauge, birmingham, gaug, g tubing
 """

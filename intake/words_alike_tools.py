@@ -21,7 +21,8 @@ plug: rigid mandrel, rigid one, non flexible, starrer dorn, ungeteilter, vollmat
     festem dorn, festdorn, fest, fester, fixe, fijo, macizo, fisso, fissa, vaste, rigid, starrer,
     starr, one piece, plain mandrel, simple mandrel, without balls, ohne kugeln, no balls, sans
     billes, sin bolas, senza sfere, zonder kogels, bullet, stopfen, massive, rigide, plain one,
-    solid one, stopfendorn, rigido, massief
+    solid one, stopfendorn, rigido, massief, straight one, einfacher, ein einfacher, einfacher
+    dorn, normal one, ordinary one
 wiper: wipper, wiper blade, faltenglatters, wipers die, abstreifer, glattschuh, gratteur, wipers,
     wiper die, wiper dies, faltenglatter, faltengltter, anti plis, antipli, antiplis, lame anti
     plis, antigrinza, antiarrugas, anti arrugas, plooienstrijker, plooistrijker, wischer, tassello
@@ -36,7 +37,8 @@ pressure die: follower bars, following die, nachlaufschiene, mitlaufschiene, reg
 clamp: bite on, bite, clamp to bite, hold of, clamps, clamping, klemm, spann, klemmung, einspann,
     einspannen, einspannung, serrage, mordaza, morsa, morse, mors, klem, klemmen, spannbacke,
     klemmbacke, spannbacken, grip, grab, grip length, gripping, amarre, klemlengte, klemmlange,
-    bloccaggio, spannlange, hold on to, inspannen, einspannlange
+    bloccaggio, spannlange, hold on to, inspannen, einspannlange, something to hold, clamp has
+    something, para la mordaza
 die: dies, former, formers, matrize, biegerolle, biegeform, galet, matriz, matrice, horma, buigmal,
     stempel, werkzeug, outil, herramienta, utensile, gereedschap, formrolle
 bender: bending machine, biegemaschine, cintreuse, curvadora, dobladora, curvatrice, piegatubi,
@@ -80,7 +82,8 @@ position: supposed to stop, supposed to be, where to stop, starting point, tiene
     locate, located, location, back off, too far, insert depth, depth, tiefe, profondeur,
     profundidad, profondita, diepte, overshoot, extend, extends, extension, forwards, advancement,
     timing, vorlauf, vorstand, uberstand, place, placed, push, reach, voorbij, steht, staan,
-    steken, stick, wohin
+    steken, stick, wohin, sticking out enough, deve sporgere, exact position, with respect to
+    tangent, how far should it stick
 tangent: tangente, tangentenpunkt, tangency, tangent point, tangent line, tangents, punto tangente,
     punto di tangenza, raakpunt, raaklijn, tangentialpunkt, bend line, start of the bend, point of
     bend, tangencia, tangenza, pot
@@ -92,7 +95,8 @@ clearance: few thou smaller, thou smaller, thousandths smaller, kleiner dan, kle
     clearances, gap, gaps, play, spiel, dornspiel, luft, jeu, holgura, juego, gioco, speling,
     loose, loosely, loosen, sloppy, slop, snug, slip fit, undersize, undersized, under size,
     smaller than the bore, smaller than the id, thou under, thousandths under, under the id, under
-    the bore, smaller than, toleranz zum, spielraum, tight fit, speelruimte
+    the bore, smaller than, toleranz zum, spielraum, tight fit, speelruimte, snug is snug, how
+    snug, clearance to be kept
 life: done for, mileage, mandrels a year, per year, a year does, hay que cambiar, worn beyond, how
     do i know when, cuantas curvas hay, ausgetauscht, austauschen, ersetzen, changer le mandrin,
     sostituire il, vervang ik, vervangen worden, gives up, give out, gives out, verschlissen,
@@ -110,7 +114,8 @@ life: done for, mileage, mandrels a year, per year, a year does, hay que cambiar
     replaced, replacing, replacement, used up, bogen halt, expire, lifetime, tool life, standtijd,
     wie viele bogen, wieviele bogen, combien de cintrages, cuantas curvas, cuantos dobleces, quante
     curve, hoeveel bochten, wear rate, going to last, duree, cuantos tubos, combien de coudes,
-    combien de pieces, mee
+    combien de pieces, mee, toast, op, na hoeveel bochten, expected life, run it all day, burned
+    out, burnt out, schluss
 lubricant: bar soap, einolen, olen, einfetten, eingefettet, geolt, engraso, engrasar, engrase,
     lubrico, aceitar, aceito, oliare, ungere, ungo, grassa, inoliede, insmeren, smeren we,
     lubrifie, graisse t on, huiler, huile de, greasy, wet the, lubricating oil, schmierfett,
@@ -120,15 +125,16 @@ lubricant: bar soap, einolen, olen, einfetten, eingefettet, geolt, engraso, engr
     oil, hydraulic oil, lanolin, bar of soap, washing up liquid, lubricated, lube, lubes, lubing,
     lubricants, lubricate, lubricating, lubrication, lubricacion, lubrica, oil, oils, oiled,
     oiling, ol, oel, huile, aceite, olio, olie, grease, greased, greasing, fett, fetten, graisse,
-    graisser, grasa, grasso, ingrassare, vet, invetten, schmiermittel, schmierstoff, schmieren,
-    schmiere, schmierung, geschmiert, lubrifiant, lubrifier, lubrification, lubricante, lubricar,
+    graisser, grasa, grasso, ingrassare, vet, schmiermittel, schmierstoff, schmieren, schmiere,
+    schmierung, geschmiert, lubrifiant, lubrifier, lubrification, lubricante, lubricar,
     lubrificante, lubrificare, lubrificazione, smeermiddel, smeren, smeer, gesmeerd, smering, soap,
     soapy, wax, paste, seife, savon, jabon, sapone, zeep, wd, wd40, tallow, coolant, slippery,
     slippy, drawing compound, dish soap, gel, squirt, spray, lard, vaseline, graphite, moly,
-    schmiert, lubricado, biegeol, ziehol, smeert, lubed
+    schmiert, lubricado, biegeol, ziehol, smeert, lubed, slather, sliding, normales motorol, keep
+    it sliding, grade of lubricant, schmiert man, smear on
 bronze: al bronze, alubronze, aluminiumbronze, bronzen dorn, aluminum bronze, alum bronze, bronze d
     aluminium, bronce de aluminio, bronzo di alluminio, bronce, bronzo, brons, ampco, bronzen,
-    bronzedorn, aluminium bronze, alu bronze
+    bronzedorn, aluminium bronze, alu bronze, material of construction
 chrome: chromed, chrom, cromo, chroom, verchromt, hartverchromt, cromado, cromato, verchroomd,
     chrome plated, hard chrome, hardened steel, tool steel, chromiert, chrom plated, chromium,
     plated, coated, coating, beschichtet, beschichtung, revetement, recubrimiento, rivestimento,
@@ -138,7 +144,8 @@ material: made out of, makeup, what are they made of, stahl oder, acier ou, acer
     matiere, matiere de, materiale, materiau, materiel, materiaal, metal, metals, stuff, aus was,
     surface, oberflache, surface finish, en quoi, de que esta hecho, di cosa, fatto di, fatti di,
     gemaakt van, waarvan gemaakt, hechos, make the mandrel of, make your mandrels of, metall,
-    metaal, matriau, grade of steel, alloy is
+    metaal, matriau, grade of steel, alloy is, material of construction, finish, what finish, which
+    finish, de bronce o de acero
 type: types, kind, kinds, sort, sorts, style, styles, arten, art, typ, typen, sorten, sorte, tipo,
     tipos, tipi, types de, soort, soorten, version, versions, variants, variety, varieties, range
     of mandrels, modeles, modelos, modelli, design, designs, construction, bauart, bauarten,
@@ -160,7 +167,8 @@ price: rough idea of cost, idea of cost, idea of price, kame, was kame, kommt mi
     money, what sort of money, much money, dollars, bucks, euros, damage, set me back, set us back,
     run me, run us, how pricey, afford, budget, paying, pay for a, pay for one, spend, combien ca,
     figure on paying, looking at for, rough idea of price, rough number, preisrahmen,
-    preisvorstellung, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis
+    preisvorstellung, kostenpunkt, prijsindicatie, indication de prix, richtprijs, richtpreis,
+    price and time wise, wat gaat dat kosten, inform cost, cost price
 leadtime: musste ich warten, muss ich warten, turn one around, turn it around, turn that around,
     wie lange musste ich, warten, how quick can u, how quick can you, how fast can you, attendre,
     esperar, aspettare, wachten, when can you have, when can you deliver, when can you ship, when
@@ -183,7 +191,9 @@ leadtime: musste ich warten, muss ich warten, turn one around, turn it around, t
     my hands, pronto, dispatch, despatch, get here, by friday, how long to make, how long to get,
     how long does it take, how long would it take, how long will it take, how long do you take, how
     long until, how long till, how long before i, wie schnell, hoe snel, dauert, duurt, combien de
-    temps pour, how long is the booked out, fastest, how long from order
+    temps pour, how long is the booked out, fastest, how long from order, delivery period, how far
+    behind, far behind, delivery i mean, time wise, hoe lang duurt, duurt het, period of delivery,
+    delivery term
 measure: inner edge, how many places, verniers, prendo la misura, mic a, miked, measure up, se
     mide, misurato, mesure t on, gemeten, gemessen wird, how is it measured, wo wird gemessen, how
     s that done, how is that done, getting the radius, get its radius, want its radius, ausmisst,
@@ -196,7 +206,10 @@ measure: inner edge, how many places, verniers, prendo la misura, mic a, miked, 
     pie de rey, schuifmaat, vernier, tape measure, gauge it, mic, mics, mike, determine, find out,
     work out, figure out, ermitteln, bestimmen, feststellen, determiner, determinar, determinare,
     bepalen, establish, template, get the radius, reverse engineer, taken, take it, tell what,
-    prufen, verify, accurate, accurately, genau messen, nehmen mass, trace, herausfinden
+    prufen, verify, accurate, accurately, genau messen, nehmen mass, trace, herausfinden, connaitre
+    le rayon, find that out, take tube dimensions, take the dimensions, dimensions correctly, find
+    wall thickness, find the wall, easiest way to find, averiguar, scoprire, achterhalen,
+    herausbekommen
 calculate: by which i can get, get from, work back, rechnen, errechnet, errechnen, calculated,
     uitrekenen, turn a, conversion, umrechnen, calculation, calculates, compute, computed,
     berechnen, berechnet, berechnung, rechnet, ausrechnen, calcule, calculer, calcul, calcula,
@@ -204,7 +217,8 @@ calculate: by which i can get, get from, work back, rechnen, errechnet, errechne
     formule, formel, sum, sums, arithmetic, math, maths, work out, worked out, works out, work it
     out, figure, figured, figure it, arrive at, derive, get to, come up with, got to, equation,
     comes from, ratio, verhaltnis, rapport, relacion, rapporto, verhouding, divide, divided, turn
-    into, convert, get that number, how do you get, determine, decide, determined
+    into, convert, get that number, how do you get, determine, decide, determined, reken ik uit,
+    reken uit, reken
 legal: to code, bends to code, inspector asks, by fia, durch den tuv, nhra tech, druckgerate,
     druckgeraterichtlinie, in writing, permit, legit, kosher, requirements, requisitos, requisiti,
     exigences, eisen, anforderungen, homologa, sportgesetz, dmsb, kba, reglementaire, ce, road
@@ -227,7 +241,8 @@ legal: to code, bends to code, inspector asks, by fia, durch den tuv, nhra tech,
     nhra, sfi, scca, asme, tuv, apk, bauartgenehmigung, faa, ped, class, classification society,
     lloyds, dnv, iso, din, astm, api, insurance, liable, liability, guarantee, guaranteed, warrant,
     sanction, sanctioned, wabtec, mfg code, garantie, regelwerk, abnahme, pressure equipment, valt
-    onder
+    onder, confirms to, conforms to, conform to, get me through tech, through tech, volgens de
+    norm, gonna pass, through inspection
 cage: rolling cage, competition car, motor sport, rally, rally car, drift car, hydraulic lines,
     fuel lines, hydraulikleitung, kraftstoffleitung, power piping, boiler tube, boiler tubes, steam
     line, steam pipe, pressure vessel, heat exchanger, aerospace, engine mount, airplane, plane,
@@ -236,5 +251,6 @@ cage: rolling cage, competition car, motor sport, rally, rally car, drift car, h
     flugzeug, avion, aeronautico, vliegtuig, airframe, brake line, brake lines, bremsleitung, fuel
     line, hydraulic line, steam, dampf, vapeur, vapor, vapore, stoom, boiler, kessel, pressure
     pipe, pressure piping, druckleitung, druckleitungen, gas line, high pressure, druck, sous
-    pression, a presion, in pressione, race car, racing, motorsport
+    pression, a presion, in pressione, race car, racing, motorsport, stoomleiding, gasleitung,
+    gasleiding, dampfleitung, conduite de vapeur, linea vapore, linea de vapor
 """

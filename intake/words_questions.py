@@ -49,7 +49,7 @@ ASKS_ANYWHERE = (
 )
 
 MIGHT_ASK = (
-    r"^(?:is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
+    r"^(?:whether|is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
     r"\b(?:wh?[ao]t|how|where|why|who)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
     r"|kind|sort|type|gives|the|a|you|u|ya|i)\b",
     r"\bhow\s(?:do|does|can|should|would|to|come|much|many|far|long|tight|thin|thick|big|is|are|deep|close|small|soon)\b",
