@@ -50,7 +50,7 @@ class Answer(Frozen):
     """Ways people ask it, in any language; see ``matching.py`` for how a question is held against
     them."""
     must: tuple[str, ...] = ()
-    """What a question must have in it to get this answer, whatever else it says; see ``must.py``."""
+    """What a question must have in it to get this answer; see ``must.py``."""
     unless: tuple[str, ...] = ()
     """Words that show that something else is asked; with one of them the answer stays out."""
     needs: tuple[Need, ...] = ()

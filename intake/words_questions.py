@@ -11,6 +11,7 @@ _VERB = r"(?:is|are|was|does|do|did|can|could|would|should|will|shall|has|have|m
 ASKS_WITHOUT_MARK = (
     r"what(?:['’]?s\s|\s(?!(?:i|we|you|he|they|it)\b))",
     r"how\s(?!i\b|we\b|it\b)\w+",
+    r"does\s\w+|whether\s",
     r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
