@@ -49,6 +49,8 @@ MOSTLY = 86
 """from this on if it tells very much;"""
 JOINED = 75
 """and from this on where the question and the sentences before it are read as one."""
+OF_SEVERAL = 59
+"""The score that is told then: not enough to tell what kind of message it is."""
 MUCH, GOOD_DEAL, VERY_MUCH = 5.0, 4.2, 6.5
 """What a 'must' line tells, by the weights of its words; a word of one answer weighs some 3.7."""
 TELLS_MORE = 1.0
@@ -117,15 +119,17 @@ class Matcher:
         """
         near = self._near(question, least=2 if offer else 0)
         met = self._met(question)
-        if met and (name := self._settled(question, met, near)):
+        if met and (name := self._settled(question, met, near, offer=offer)):
             best = met[0] if met[0].answer == name else next(m for m in met if m.answer == name)
             return Match(name, min(round(best.score), 100), name, best.text, by_must=True)
         if not near:
             return Match(None, round(met[0].score), met[0].answer, met[0].text) if met else _NONE
         best_, behind = near[0], near[1].score if len(near) > 1 else 0.0
-        fits = best_.score >= self._enough(best_.answer, question)
-        fits = fits and best_.score - behind >= AHEAD and self._may_be_used(best_.answer)
-        fits = fits and (not met or met[0].answer == best_.answer)
+        verbatim = self._phrases.verbatim(question) == best_.answer
+        enough = ENOUGH if verbatim else self._enough(best_.answer, question)
+        fits = best_.score >= enough and best_.score - behind >= AHEAD
+        fits = fits and (verbatim or not met or met[0].answer == best_.answer)
+        fits = fits and self._may_be_used(best_.answer)
         return Match(
             best_.answer if fits else None,
             min(round(best_.score), 100),
@@ -154,9 +158,11 @@ class Matcher:
         share = self._share(near.answer, heard)
         if not self._may_be_used(near.answer) or (share is not None and share < OWN_SHARE):
             return _NONE
-        return Match(near.answer, min(round(near.score), 100), near.answer, near.text, by_must=True)
+        return Match(near.answer, OF_SEVERAL, near.answer, near.text, by_must=True)
 
-    def _settled(self, question: str, met: Sequence[_Met], near: Sequence[Near]) -> str | None:
+    def _settled(
+        self, question: str, met: Sequence[_Met], near: Sequence[Near], *, offer: bool
+    ) -> str | None:
         """The answer whose 'must' line is met, if the nearness to phrases does not deny it."""
         first = _first(met)
         if first is None or not self._may_be_used(first.answer):
@@ -171,7 +177,7 @@ class Matcher:
             or (first.score >= MOSTLY and first.mass >= VERY_MUCH)
         )
         most = RIVAL - ODD_RIVAL * odd
-        return first.answer if tells and rival < most and odd <= MOST_ODD else None
+        return first.answer if tells and not offer and rival < most and odd <= MOST_ODD else None
 
     def _near(self, question: str, least: int) -> list[Near]:
         near = self._phrases.near(self._phrases.told(question), least)

@@ -72,6 +72,10 @@ class Phrases:
         """Whether some of the terms are in no phrase."""
         return any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
 
+    def verbatim(self, question: str) -> str | None:
+        """The answer that has a question word for word among its phrases."""
+        return self._word_for_word.get(plain_words(question))
+
     def near(self, told: Sequence[str], least: int) -> list[Near]:
         """By answer the phrase that comes nearest, the nearest of all first.
 
@@ -116,6 +120,10 @@ class Phrases:
             else nearest(term, self._by_letter.get(term[0], ())) or term
             for term in asked
         ]
+
+    @cached_property
+    def _word_for_word(self) -> Mapping[tuple[str, ...], str]:
+        return {plain_words(one): a.name for a in self._answers for one in a.phrases}
 
     @cached_property
     def vocabulary(self) -> Mapping[str, frozenset[str]]:

@@ -55,7 +55,7 @@ _BREAK = re.compile(
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
     r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"
 )
-PLAIN = 90
+PLAIN = 84
 """From this score on the second half of a sentence asks without a question word of its own."""
 ITS_OWN = 70
 """From this score on a short question is answered by itself ("Do I need a mandrel?")."""

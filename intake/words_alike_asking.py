@@ -225,31 +225,31 @@ apart: ship to, do you ship, can you ship it to, do you deliver, deliver to, del
     of, weight of, melting point, colour is, spare ball, spare balls, single balls, replacement
     ball, replacement balls, bend die made, links made, die made, how hard, surface roughness,
     rough surface, where made, made in, come from originally, country of origin, quality
-    certificate, mill certificate for, ce marking, ce mark, iso 9001, iso 14001, as9100, do you
-    stock, have in stock, in stock, on the shelf, price list, price break, bulk price, quantity
-    discount, trade discount, payment terms, pay by, pay with, credit terms, sales tax, phone
-    number, call you, visit you, come by, stop by, drop in, open on, opening times, opening hours,
-    business hours, work for you, job at, who owns, how old is your, years in business, how many
-    employees, take on, trade show, thread die, thread tap, holes in, cut square, saw cut, square
-    metre, square feet, square inch, square foot, safety glasses, sand fill, fill with sand, pack
-    with sand, how do i store, store it, storage of, keep from rusting, powder coating, powder
-    coat, paint it, painted, before painting, dispose of, food safe, shelf life, hold the price,
-    price hold, valid until, cancel, change my order, change the order, delivery address, lost in
-    transit, damaged in transit, arrived damaged, wrong part, wrong one, missing from, which
-    machine, what machine, welche maschine, quelle machine, que maquina, quale macchina, welke
-    machine, best machine, best bender, which bender, what bender, who invented, who makes, who
-    made, how do i align, align, aligned, ausrichten, richte, spannbacke aus, length of the
-    mandrel, how long is the mandrel, how long is the ball, longueur du mandrin, lange des dorns,
-    longitud del mandril, lunghezza del mandrino, lengte van de doorn, per day, 4 stroke, two
-    stroke, hydraulic oil, gearbox oil, grow in length, flow loss, pressure drop, weaker than,
-    harden the tube, work hardening, work harden, magnetic, company profile, reference list,
-    references, bank details, bank account, advance payment, having agent, agent in, invented, job
-    work, invent, biggest tube, largest tube, longest tube, maximum length, freeze, with water, app
-    for, spreadsheet, different part number, recycle, who repairs, quien repara, wer repariert, qui
-    repare, chi ripara, wie repareert, peso del, poids du, gewicht des, gewicht van, peso de,
-    weigh, come hardened, hardness of, how do you hold, reground, re ground, retract, retracted,
-    retraction, extraction, is hollow, mandrel hollow, purge, gas for, scrap rate, spiral, helix,
-    coil, rotate between, bolt torque, tolerance on, tolerances of, tightest tolerance, rockwell,
-    vickers, brinell, ce kennzeichnung, rohs, reach compliant, certificate of origin, origin
-    certificate, pallet, drop ship, dropship, consignment, invoice to, bill to, billed, invoiced
+    certificate, mill certificate for, ce marking, ce mark, iso 9001, iso 14001, as9100, on the
+    shelf, price list, price break, bulk price, quantity discount, trade discount, payment terms,
+    pay by, pay with, credit terms, sales tax, phone number, call you, visit you, come by, stop by,
+    drop in, open on, opening times, opening hours, business hours, work for you, job at, who owns,
+    how old is your, years in business, how many employees, take on, trade show, thread die, thread
+    tap, holes in, cut square, saw cut, square metre, square feet, square inch, square foot, safety
+    glasses, sand fill, fill with sand, pack with sand, how do i store, store it, storage of, keep
+    from rusting, powder coating, powder coat, paint it, painted, before painting, dispose of, food
+    safe, shelf life, hold the price, price hold, valid until, cancel, change my order, change the
+    order, delivery address, lost in transit, damaged in transit, arrived damaged, wrong part,
+    wrong one, missing from, which machine, what machine, welche maschine, quelle machine, que
+    maquina, quale macchina, welke machine, best machine, best bender, which bender, what bender,
+    who invented, who makes, who made, how do i align, align, aligned, ausrichten, richte,
+    spannbacke aus, length of the mandrel, how long is the mandrel, how long is the ball, longueur
+    du mandrin, lange des dorns, longitud del mandril, lunghezza del mandrino, lengte van de doorn,
+    per day, 4 stroke, two stroke, hydraulic oil, gearbox oil, grow in length, flow loss, pressure
+    drop, weaker than, harden the tube, work hardening, work harden, magnetic, company profile,
+    reference list, references, bank details, bank account, advance payment, having agent, agent
+    in, invented, job work, invent, biggest tube, largest tube, longest tube, maximum length,
+    freeze, with water, app for, spreadsheet, different part number, recycle, who repairs, quien
+    repara, wer repariert, qui repare, chi ripara, wie repareert, peso del, poids du, gewicht des,
+    gewicht van, peso de, weigh, come hardened, hardness of, how do you hold, reground, re ground,
+    retract, retracted, retraction, extraction, is hollow, mandrel hollow, purge, gas for, scrap
+    rate, spiral, helix, coil, rotate between, bolt torque, tolerance on, tolerances of, tightest
+    tolerance, rockwell, vickers, brinell, ce kennzeichnung, rohs, reach compliant, certificate of
+    origin, origin certificate, pallet, drop ship, dropship, consignment, invoice to, bill to,
+    billed, invoiced
 """

@@ -129,9 +129,9 @@ lubricant: bar soap, einolen, olen, einfetten, eingefettet, geolt, engraso, engr
     schmierung, geschmiert, lubrifiant, lubrifier, lubrification, lubricante, lubricar,
     lubrificante, lubrificare, lubrificazione, smeermiddel, smeren, smeer, gesmeerd, smering, soap,
     soapy, wax, paste, seife, savon, jabon, sapone, zeep, wd, wd40, tallow, coolant, slippery,
-    slippy, drawing compound, dish soap, gel, squirt, spray, lard, vaseline, graphite, moly,
-    schmiert, lubricado, biegeol, ziehol, smeert, lubed, slather, sliding, normales motorol, keep
-    it sliding, grade of lubricant, schmiert man, smear on
+    slippy, drawing compound, dish soap, gel, squirt, spray, lard, vaseline, graphite, schmiert,
+    lubricado, biegeol, ziehol, smeert, lubed, slather, sliding, normales motorol, keep it sliding,
+    grade of lubricant, schmiert man, smear on
 bronze: al bronze, alubronze, aluminiumbronze, bronzen dorn, aluminum bronze, alum bronze, bronze d
     aluminium, bronce de aluminio, bronzo di alluminio, bronce, bronzo, brons, ampco, bronzen,
     bronzedorn, aluminium bronze, alu bronze, material of construction

@@ -58,7 +58,7 @@ MIGHT_ASK = (
     r"\bwhy\b|\bhelp\b|\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b|\bdo\s(?:i|we)\b",
     r"\b(?:warum|wieso|pourquoi|comment|por\squé|cómo|perché|come\s(?:mai|si)|waarom|hoe|wie|brauch\w*|geht|reicht)\b",
     r"\b(?:kann|können|soll|muss|lohnt|lässt|peut|faut|suffit|puede|puedo|hace\sfalta|serve|si\spuò|posso|kan|moet|nodig)\b",
-    r"\bwhere\s(?:do|should|can|did|is|are)\b|\b(?:please|kindly|pls)\b|\bwe\sneed\s(?:the|to\sknow)\b",
+    r"\bwhere\s(?:do|should|can|did|is|are)\b|\b(?:please|kindly|pls)\s(?:let\sus\shave|indicate|inform|advise|clarify|suggest|state|guide)\b|\bwe\sneed\s(?:the|to\sknow)\b",
     r"\b(?:hilfe|aide|ayuda|aiuto|hulp)\b|\b(?:not\ssure|no\sidea|wonder\w*|don['’]?t\sknow|want\sto\sknow|wants\sto\sknow)\b",
 )
 """A sentence with one of these asks if the words that an answer must have are in it."""
