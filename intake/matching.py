@@ -119,7 +119,7 @@ class Matcher:
         """
         near = self._near(question, least=2 if offer else 0)
         met = self._met(question)
-        if met and (name := self._settled(question, met, near, offer=offer)):
+        if met and (name := self._settled(question, met, near)):
             best = met[0] if met[0].answer == name else next(m for m in met if m.answer == name)
             return Match(name, min(round(best.score), 100), name, best.text, by_must=True)
         if not near:
@@ -160,9 +160,7 @@ class Matcher:
             return _NONE
         return Match(near.answer, OF_SEVERAL, near.answer, near.text, by_must=True)
 
-    def _settled(
-        self, question: str, met: Sequence[_Met], near: Sequence[Near], *, offer: bool
-    ) -> str | None:
+    def _settled(self, question: str, met: Sequence[_Met], near: Sequence[Near]) -> str | None:
         """The answer whose 'must' line is met, if the nearness to phrases does not deny it."""
         first = _first(met)
         if first is None or not self._may_be_used(first.answer):
@@ -177,7 +175,7 @@ class Matcher:
             or (first.score >= MOSTLY and first.mass >= VERY_MUCH)
         )
         most = RIVAL - ODD_RIVAL * odd
-        return first.answer if tells and not offer and rival < most and odd <= MOST_ODD else None
+        return first.answer if tells and rival < most and odd <= MOST_ODD else None
 
     def _near(self, question: str, least: int) -> list[Near]:
         near = self._phrases.near(self._phrases.told(question), least)

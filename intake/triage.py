@@ -108,7 +108,7 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return Kind.QUESTION, question.why
     if elsewhere.weight:
         return other
-    if found.hinted and not errand.sizes and len(text) < _SHORT:
+    if found.hinted and len(text) < _SHORT:
         return Kind.QUESTION, "asks what an approved answer tells, and nothing else"
     if found.whole and not errand.only_mentioned and "?" not in text:
         return Kind.SIZES, "tells OD, wall and radius of a tube, and nothing else"
