@@ -7,6 +7,7 @@ answer as reply-template text::
     title = "Wall factor"
     applies = "asks what a wall factor is"
     phrases = ["what is wall factor", "explain wall factor"]
+    must = ["wall factor + what / mean / calculate but not maximum"]
     unless = ["limit"]
     needs = ["od", "wall"]
     source = "trade definition"
