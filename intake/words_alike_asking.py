@@ -181,7 +181,9 @@ difference: same thing, confusing, what makes, matter, makes a difference, unter
     unterschiede, unterscheiden, differ, differs, differently, diff, versus, vs, compared, compare,
     diferencia, diferencias, differenza, differenze, verschil, verschillen, distinguish,
     distinction, tell apart, apart, se distingue, confuse, confused, gegenuber, rispetto, thicker
-    or thinner, what do the balls do, that a straight one
+    or thinner, what do the balls do, that a straight one, pros and cons, pros, cons, advantages,
+    advantage, disadvantages, drawbacks, benefits, vorteile, nachteile, avantages, ventajas,
+    vantaggi, voordelen
 send: need off me, need off us, from our side, off me, from my side, from our end, from my end, let
     you have, vous faut il, vous faut, von uns, de nous, de nosotros, da noi, van ons, von mir, de
     moi, de mi, da me, van mij, you be needing, liefern mussen, aanreiken, list, put in the

@@ -117,7 +117,8 @@ crack: snapped, fractures, fractured, fracturing, se parte, partirse, parta, tea
     ruptures, fracture, barst, barsten, bersten, platzt, platzen, burst, bursts, bursting, cricca,
     cricche, spacca, spaccare, ripping, let go, lets go, letting go, eclate, dechire, fissurent,
     agrietan, crepano, rissig, getting cracked, opens up like a zipper, zipper, strappa, strappi,
-    si strappa, shatter, shatters, shattering, shattered, se dechire
+    si strappa, shatter, shatters, shattering, shattered, se dechire, opens up on the outside, open
+    up on the outside
 break: lost two balls, lost a ball, lost one ball, balls off the, keeps losing, perdu une bille,
     casse toujours, immer an derselben stelle, reissen mir, reissen immer, abgerissen, reisst ab,
     snapping off, torn, torn cable, cable torn, torn link, abbrechen, bricht mir, arrachent,
@@ -158,7 +159,8 @@ scratch: grabbing, grabs, grab, welds itself, weld itself, welding itself, leavi
     grooves inside, tram lines, tramlines, striations, streaks, arana, aranazos, marring, striemen,
     griffures, scuff, scuffs, scuffing, scoremarks, scuffed, cold weld, rayados, estrias, surcos,
     marcas, marques, macken, material transfer, loading up, krasjes, kerven, rifle barrel, rifled,
-    rifling, lines inside, scratch marks, scored up
+    rifling, lines inside, scratch marks, scored up, stick to the, sticks to the, sticking to the,
+    stuck to the
 hump: bult, ausbuchtung, verdickung, buckeling, lip, protubrance, rilievo, sporgenza, resalte,
     rebord, richel, rand, knick nach aussen, pimples, swelled, raised ring, ring on the outside,
     raised, knob, step, hill, camel, high ring, pimple, ridge, blister, ausbeulung, ausbeult,
