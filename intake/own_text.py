@@ -19,6 +19,7 @@ from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
 from .quoted_mails import find_mails, find_prompts, kept_words
 from .quoting import LINES_EXAMINED, Block, find_blocks
+from .reading.staying import sentences, takes_the_rest
 from .signature import bears_size, below
 
 Whose = Literal["own", "quoted", "forwarded", "signature", "footer"]
@@ -168,6 +169,8 @@ def _handed_over(stretch: _Stretch, blocks: Sequence[Block]) -> tuple[list[Block
         return [], False
     says_mail = _REFERENCE_TO_MAIL.search(above, match.start(), match.end() + 40) is not None
     # "Everything as in my mail below, only the radius 100": what is below is changed, not added to.
+    # "Rest as below": the new words change what is below.
+    says_mail = says_mail or any(map(takes_the_rest, sentences(above)))
     if says_mail and not blocks[0].forwarded and bears_size(above) and not _WHOLE.search(above):
         stretch.changes_quoted = True
         return [], False

@@ -37,8 +37,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
     )),
     Elsewhere("an application for work", (
         (6, r"\b(?:my|attached|enclosed) (?:cv|resume|résumé|curriculum)\b|\bresume\b(?= (?:is "
-            r")?attached|:)|\b(?:job|position|vacancy|vacancies|apprenticeship|"
-            r"internship)\b(?![^.\n]{0,20}\b(?:in stainless|number|no)\b)[^.\n]{0,60}\b(?:apply|"
+            r")?attached| (?:is )?(?:on request|available)|:)|\b(?:job|position|vacancy|"
+            r"vacancies|apprenticeship|internship)\b(?![^.\n]{0,20}\b(?:in stainless|number|"
+            r"no)\b)[^.\n]{0,60}\b(?:apply|"
             r"application|available|opening|open|interested|at your)\b|\bappl(?:y|ying|ied) for "
             r"(?:the|a|your|any)\b|\bhiring\b|\bapplication for (?:the )?(?:position|job|role|"
             r"post)\b|\bpart[- ]time job\b|\bcover letter\b"),
@@ -49,7 +50,8 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
              r"\blehrstelle\b|\bpraktikant|\bstagiaires?\b|\b(?:un|mon|de) stage\b|\bbusco (?:unas "
              r")?prácticas\b|\bde prácticas\b|\baceptan alumnos\b|\btirocini|\bapprendistato\b|"
              r"\bstageple|\bstage lopen\b|\bleerwerkplek\b|\bpraktyk[iaę]\b"),
-        (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job) (?:\w+ )?openings?\b|\b(?:\d+|ten|"
+        (6, r"\bapprenticeships?\b|\b(?:any|summer|current|job|machinist|welder|fitter|operator) "
+            r"(?:\w+ )?openings?\b|\b(?:\d+|ten|"
             r"twelve|fifteen|twenty) (?:yrs?|years)(?:'|’)? (?:\w+ )?(?:on|of|running|as|in|"
             r"experience|making)\b(?! (?:business|service|trouble-free))|\bshort (?:of )?a "
             r"(?:setter|hand|machinist|welder|operator)\b|\blooking for (?:work|a job|a "
@@ -139,7 +141,7 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"make|fabricate|weld|bend up|fab) (?:us|me) (?:an? |one|some|the|\d+ |up )?(?:\w+[- "
             r"]){0,3}(?:trailer|hand ?rails?|railings?|gates?|cages?|roll ?bars?|exhausts?|"
             r"headers?|manifolds?|downpipes?|frames?|bumpers?|racks?|chairs?|tables?|furniture|"
-            r"fences?|bikes?|boats?|one|hoops?|tubes?|pipes?)\b|\b(?:build|fabricate) (?:us|me)\b|"
+            r"fences?|bikes?|boats?|hoops?|tubes?|pipes?)\b|\b(?:build|fabricate) (?:us|me)\b|"
             r"\b(?:barandilla|pasamanos|ringhiera|garde-corps|geländer|leuning|escape "
             r"completo)\b[^.?\n]{0,30}\?"),
         (6, r"\bbend(?:ing)?\b[^.?\n]{0,60}\b(?:for (?:us|me)|my tubes?|our tubes?|these tubes?|"

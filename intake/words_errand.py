@@ -111,6 +111,8 @@ WANTS_TOOL = (
     r")(?<!\bto )(?<!does it )\b(?:need|want|require|order|buy|purchase|looking for|in the market "
     r"for|quote(?: me)?(?: for| on)?|rfq for|price on|after) (?!to )(?:a|an|one|two|three|another|"
     r"some|the|\d{1,2}|new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
+    r"\b(?:i'd|we'd|i'll|we'll|i would|we would|let me|let's) (?:start|begin|go|kick off) with "
+    r"(?:an?|one|two|three|\d{1,2}) (?:\w+[ -]){0,2}?mandrels?\b",
     r"\b(?:brauche[n]?|benötige[n]?|suche[n]?|bestelle[n]?) (?:wir |ich )?(?:einen?|zwei|"
     r"drei|\d{1,2}|noch)? ?(?:\w+[ -]){0,2}?\w{0,10}dorne?\b",
     r"\b(?:besoin d'un|besoin de \d|cherch(?:e|ons) un|faut(?: un)?|command(?:e|"

@@ -33,6 +33,14 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\bfactuur\b|\bbetalingsherinnering\b|\bovergemaakt\b|\bcreditnota\b|\bbetaald\b"),
         (5, r"\bfaktur[aęy]\b|\bprzelew|\bfaktura\b|\bbetalning\b|\bfatura\b|\bzapłaci|\bbetalat"),
     )),
+    Elsewhere("an order in hand: another address", (
+        (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^?\n]{0,80}\b(?:new|other|"
+            r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
+            r"other) (?:delivery|shipping|ship-to) address\b"),
+        (5, r"\b(?:neue|andere|geänderte) (?:liefer|versand)(?:adresse|anschrift)\b|\bnouvelle "
+            r"adresse de livraison\b|\bnueva dirección de (?:entrega|envío)\b|\bnuovo "
+            r"indirizzo di consegna\b|\b(?:nieuwe?|ander) (?:aflever)?adres\b"),
+    )),
     Elsewhere("an order in hand: where it is", (
         (5, r"\b(?:order|po|p\.o\.|job|bestellung|commande|pedido|ordine)\s?(?:no\.?|#|nr\.?)?\s?"
             r"\d{3,}\b[^.?\n]{0,24}\b(?:ships?|where is it|late|due|you said|status|delayed)\b|"
@@ -156,6 +164,10 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"third) time (?:this|it|the|in a row)\b|\bthis is the (?:second|third) time\b|"
             r"\b(?:received|came|arrived|delivered|showed up)\b[^.?\n]{0,60}\btoo (?:big|thick|"
             r"large|fat|small|thin|tight|loose)\b"),
+        (5, r"\b(?:received|got|came|arrived|delivered)\b[^?\n]{0,60}\b(?:but|instead of|while)\b"
+            r"[^?\n]{0,30}\b(?:ordered|order (?:was|says)|asked for)\b|\b(?:geliefert|bekommen|"
+            r"erhalten)\b[^?\n]{0,60}\b(?:bestellt|statt)\b[^?\n]{0,30}\b(?:war|waren|hatten|"
+            r"haben)\b|\b(?:return|rma) (?:label|number)\b"),
         (5, r"\bgeht nicht (?:ins?\b|in das|hinein|rein)|\bwie gehen wir vor\b|\bne rentre pas\b|"
             r"\bcome (?:procediamo|intendete procedere)\b|\bcricc[ah]|\bhoe lossen we (?:dit|het) "
             r"op\b|\bgescheurd\b|\bcómo lo (?:arregl|solucion)|\bnie (?:wchodzi|pasuje)\b|\bpassar "

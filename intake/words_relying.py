@@ -79,6 +79,20 @@ SAME_BUT = (
     r")\b",
 )  # fmt: skip
 
+# "Forget everything below except the radius": what is named behind it stays.
+ALL_BUT = (
+    r"\b(?:forget|ignore|disregard|scrap|drop|bin|strike|skip) (?:about )?(?:everything|all|the "
+    r"rest|anything)\b[^.;?!\d]{0,48}\b(?:except|but|bar|apart from|other than|save)\b(?: for)?",
+    r"\b(?:vergessen|vergiss|vergesst|ignorier\w*|streich\w*) (?:\w+ ){0,3}alles\b"
+    r"[^.;?!\d]{0,48}\b(?:bis auf|außer|ausser)\b|\balles\b[^.;?!\d]{0,48}\b(?:hinfällig|"
+    r"vergessen|ignorieren|überholt|ungültig)\b[^.;?!\d]{0,16}\b(?:bis auf|außer|ausser)\b",
+    r"\b(?:oubliez|oublie|ignorez|ne tenez pas compte de) tout\b[^.;?!\d]{0,48}\b(?:sauf|à part|"
+    r"excepté|hormis)\b",
+    r"\bolvid\w+ todo\b[^.;?!\d]{0,48}\b(?:salvo|excepto|menos)\b",
+    r"\b(?:dimentic\w+|ignor\w+) tutto\b[^.;?!\d]{0,48}\b(?:tranne|salvo|eccetto)\b",
+    r"\b(?:vergeet|negeer) alles\b[^.;?!\d]{0,48}\b(?:behalve|uitgezonderd)\b",
+)  # fmt: skip
+
 # A field by name, to be said that it stays.
 FIELDS: dict[str, str] = {
     "od": r"\b(?:o\.?d\.?|(?:outside |tube )?diameters?|dia|(?:außen|rohr)?durchmesser|diamètre|"

@@ -46,8 +46,10 @@ UNWANTED: tuple[Elsewhere, ...] = (
     )),
     Elsewhere("tube alone, without tooling", (
         (6, r"\bjust (?:the|some) (?:tube|tubing|pipe|material)s?\b(?=[^.?\n]{0,40}\b(?:no|not|"
-            r"please|thanks)\b|\W*$)|\b(?:tube|tubing|pipe|material) only\b|\bno (?:bending|bends)"
-            r"(?:,| and| or| nor)[^.?\n]{0,12}\b(?:no )?(?:tooling|mandrels?)\b|\bno (?:tooling|"
+            r"please|thanks)\b|\W*$)|(?<!upper )(?<!lower )(?<!inner )(?<!outer )(?<!first )"
+            r"(?<!second )(?<!smaller )(?<!bigger )\b(?:tube|tubing|pipe|material) only\b"
+            r"|\bno (?:bending|bends)(?:,| and| or| nor)[^.?\n]{0,12}\b(?:no )?(?:tooling|"
+            r"mandrels?)\b|\bno (?:tooling|"
             r"mandrels?)(?:,| and| or| nor)[^.?\n]{0,12}\b(?:no )?bending\b|\bnur (?:das|die|"
             r"gerade\w*) rohre?\b(?=[^.?\n]{0,40}\b(?:kein|ohne|bitte)|\W*$)|\bjuste? (?:le|les|"
             r"du) tubes?\b(?=[^.?\n]{0,40}\b(?:pas|sans)\b|\W*$)|\bsolo (?:el|los) tubos?\b"

@@ -9,9 +9,10 @@ from collections.abc import Sequence
 from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, FieldName, SizeRequest
 from ..model import Message, OwnText
 from .material_choice import sole_material
-from .requests import requests_of
+from .requests import requests_of, wholly_doubted
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
+from .taken_back import TAKEN_BACK, picks_out
 from .withdrawn import left_over
 
 Named = tuple[SizeRequest, str]
@@ -42,7 +43,10 @@ def with_attached(
             for index in range(len(found))
             if index not in kept
         ]
+        picked_out = len(found) == len(kept) > 1 and picks_out(body.layout.text)
         found = [found[index] for index in kept]
+        if picked_out:
+            found = [wholly_doubted(request, TAKEN_BACK) for request in found]
         moved = (_in_attachment(request, name) for request in found)
         named += ((_in_material(request, body), name) for request in moved)
         if stretch.is_cut:

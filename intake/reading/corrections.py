@@ -8,6 +8,8 @@ from .patterns import whole_words
 _CORRECTION = whole_words(
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
+    "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
+    "laten we zeggen",
     "my bad | oops | whoops | edit: | typo | make that | make it | actually",
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",

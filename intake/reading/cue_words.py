@@ -59,6 +59,7 @@ SIZE_CUES: CueWords = (
     ("wall", "both", """
         wall | walls | th | wall thickness | wall thk | wall thick | tube wall | wallthickness |
         wt | w t | wth | thickness | thk | nominal wall | wandst | wdst | wandstärke |
+        mindestwandstärke | mindestwanddicke | mindestwand |
         wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung |
         materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |

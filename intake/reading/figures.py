@@ -117,6 +117,8 @@ class Layout:
     """Where a table's column holds a length that was taken for a grade: '304' below 'CLR'."""
     earlier: tuple[Figure, ...] = ()
     """What the mail says that this one answers: 'make it .120' changes its wall."""
+    given_up: list[tuple[Figure, Figure]] = field(default_factory=list)
+    """What was only thought of first, with what was settled on."""
     left_out: list[str] = field(default_factory=list)
     """Words of sizes that were taken as not asked for, to be told to the person."""
     _texts: dict[int, str] = field(default_factory=dict)

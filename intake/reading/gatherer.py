@@ -88,6 +88,8 @@ class Gatherer:
             self.open = [Group(row=first.row)]
         elif first.row != self.open[-1].row or begins_item(self.open[-1], slot, self._ahead()):
             self._new(first.row)
+        elif slot in ("od", "id") and any(group.shape for group in self.open):
+            self._new(first.row)  # "2 x 2 x .120 square. Round tube 1.5 OD": another one
         if slot is None:
             self._take_side(first)
         elif not any(slot in group.slots for group in self.open):

@@ -63,3 +63,11 @@ class Group:
     def place(self, slot: Slot) -> int:
         """Where a slot's figure stands, or -1."""
         return self.slots[slot][0].start if slot in self.slots else -1
+
+
+def own_figures(group: Group) -> list[Figure]:
+    """The first figure of each slot that a group doesn't share with others, in the text's order."""
+    own = [
+        group.slots[slot][0] for slot in SLOTS if slot in group.slots and slot not in group.shared
+    ]
+    return sorted(own, key=lambda figure: figure.start)

@@ -77,6 +77,15 @@ _LIMIT_AFTER = re.compile(
         "is the (?:minimum|maximum|tightest|smallest|least|most) | if possible | if you can",
     )
 )
+_MIN_WALL = any_of(
+    r"min(?:imum|\.)?\s?-?(?:wall|wt|thk)(?:\.?\s?(?:thickness|thk))? | m\.?w\b\.?",
+    r"mindestwand\w* | (?:paroi|épaisseur)(?: de paroi)? mini\w*",
+    "(?:espesor|pared)(?: de pared)? mínim[oa] | spessore(?: di parete)? minimo",
+    "minimale wand\\w* | minimalna grubość",
+)
+# How boiler tube is ordered: a minimum wall is the wall that it has, and no limit to be met.
+_MIN_WALL_BEFORE = re.compile(rf"\b{_MIN_WALL}\s?(?:of |is |von |de |di |van |=|:)?\s*$")
+_MIN_WALL_AFTER = re.compile(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
 _HEDGE_BEFORE = re.compile(
     r"(?:\b"
     + any_of(
@@ -118,7 +127,8 @@ def hear_hedges(layout: Layout) -> None:
     """Mark figures that are limits, hedged, or said not to be meant."""
     for figure in layout.figures:
         before, after = words_nearby(layout, figure)
-        if _LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after):
+        min_wall = _MIN_WALL_BEFORE.search(before) or _MIN_WALL_AFTER.match(after)
+        if not min_wall and (_LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after)):
             figure.notes.append("limit")
         elif _EXCEPT.search(before):
             figure.negated = True

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ...rules.request import Evidence, Material
@@ -29,7 +30,7 @@ def choose_materials(
     layout: Layout, groups: list[Group], rows: dict[tuple[str, int, int], RowFacts]
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
-    mentions = _wanted(layout)
+    mentions = _wanted(layout, groups)
     return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
 
 
@@ -40,12 +41,27 @@ def sole_material(layout: Layout) -> MaterialChoice:
     return _of(list(mentions)) if one else MaterialChoice()
 
 
-def _wanted(layout: Layout) -> list[MaterialMention]:
-    return [
-        t.material
-        for t in layout.tokens
-        if t.material is not None and not t.material.rejected and not t.material.about_tool
-    ]
+def _wanted(layout: Layout, groups: Sequence[Group] = ()) -> list[MaterialMention]:
+    """The materials that are some tube's: of a size that was left out only where none other is."""
+    ours = {f.sentence for group in groups for figures in group.slots.values() for f in figures}
+    found: list[MaterialMention] = []
+    others: list[MaterialMention] = []
+    for at, token in enumerate(layout.tokens):
+        material = token.material
+        if material is None or material.rejected or material.about_tool:
+            continue
+        sentence = layout.sentence_of[at]
+        left_out = sentence not in ours and _speaks_of_size_left_out(layout, sentence)
+        (others if left_out else found).append(material)
+    return found or others
+
+
+def _speaks_of_size_left_out(layout: Layout, sentence: int) -> bool:
+    """'Our stainless 2.5 x 1.6 goes round fine': that stainless is of no size asked for."""
+    return any(
+        figure.is_measured and (figure.negated or figure.context_only or figure.put_off)
+        for figure in layout.in_sentence(sentence)
+    )
 
 
 def _choose(

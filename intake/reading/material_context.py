@@ -36,7 +36,8 @@ _NO_GRADE_BEFORE = re.compile(
 _BEFORE_STREET = re.compile(rf"\s{_STREET}")
 _NO_GRADE_AFTER = re.compile(
     r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}\d{3}[\s-]$|"
-    r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b[^\n]{0,20}$",
+    r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b"
+    r"(?:[^\n.]|\.(?!\s[A-Z][a-z]+\s)){0,20}$",
     re.I,
 )
 # '724 304 0190' is a telephone number; in '.035 304 1500 pcs' the .035 is a wall.
@@ -143,6 +144,19 @@ _NOT_NOW = re.compile(
     r"encore)|ahora\sno|todavía\sno|non\s(?:ora|ancora)|n[ou]g?\sniet)(?=\s*(?:[.,;!)\n]|$))",
     re.I,
 )
+_NO = r"(?:no|nope|nah|nein|non|nee|nej|nie|não)"
+# '4130? no - plain mild steel', 'brass, sorry, steel', 'Messing? nein, doch Stahl'
+_PUT_RIGHT = re.compile(
+    rf"\s?(?:\?\s*(?:\w{{2,4}}\s)?{_NO}\b|[\s,;:.(–—-]{{1,4}}(?:{_NO}\s?[,;:–—-]|(?:{_NO}\s)?(?:wait|sorry"
+    r"|actually|correction|scratch\sthat|strike\sthat|make\sthat|i\smean|i\smeant|or\srather|pardon"
+    r"|entschuldigung|korrektur|korrigiere|ich\smeine|vielmehr|besser\sgesagt|quatsch|plutôt"
+    r"|je\sveux\sdire|perdón|mejor\sdicho|quiero\sdecir|anzi|scusate|volevo\sdire|correctie"
+    r"|ik\sbedoel)\b))[\s,;:.)–—-]{0,4}(?:[^\W\d_']+[’']?[^\W\d_]*,?\s){0,4}?",
+    re.I,
+)
+# 'Brass? No.', but not '304? No idea.'
+_DENIED = re.compile(rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I)
+_ANSWERS = re.compile(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
 # 'We switched from 304 to 316L': the second is the one wanted.
 _CHANGED_TO = re.compile(
     r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I
@@ -164,12 +178,20 @@ def is_rejected(text: str, start: int, end: int) -> bool:
     before = _clause(text[max(0, start - _BEFORE) : start])
     if _NOT_REJECTING.search(before):
         return False
-    if _CHANGED_TO.search(before):
+    if _CHANGED_TO.search(before) or _ANSWERS.search(text[max(0, start - _BEFORE) : start]):
         return False
     return bool(
         _REJECTS.search(before)
         or _REJECTED_AFTER.match(text, end, end + _AFTER)
         or _NOT_NOW.match(text, end)
+        or _DENIED.match(text, end)
+    )
+
+
+def is_put_right(text: str, left_end: int, right_start: int) -> bool:
+    """Whether the words between two materials take back the first: '4130, sorry, mild steel'."""
+    return right_start - left_end <= _BEFORE and bool(
+        _PUT_RIGHT.fullmatch(text, left_end, right_start)
     )
 
 

@@ -136,7 +136,7 @@ def _phrase(text: str, tokens: list[tuple[int, int]], folded: list[str], at: int
 
 def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> bool:
     surface = text[spans[0][0] : spans[-1][1]]
-    if word.is_symbol and not surface.istitle():
+    if word.is_symbol and not surface.istitle() and not _is_small_symbol(text, spans[0][0], word):
         return False
     if surface == "Dom":
         return False  # a first name; the trade writes DOM or dom
@@ -146,6 +146,20 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
     if len(word.words) > 1 and all(len(one) == 1 for one in word.words[:2]):
         return all(gap in (".", "/", ". ") for gap in gaps)  # 'S.S.' but not 'it's s'
     return all(0 < len(gap) <= 2 and not gap.strip(" -'’\n.") for gap in gaps)
+
+
+# 'Grade 2 ti', 'x .035 ti,': typed in haste; 'ti mando' and 'para ti' are no metal.
+_BEFORE_SMALL_TI = re.compile(
+    r"(?:\bgr(?:ade|ado)?\.?\s?\d{1,2}|\bcp(?:[\s-]?[1-4])?|\d[\s-]?v|\b(?:the|in|of)"
+    r"|\d[\"”]?(?:\s?(?:mm|wall|in))?,?)\s$",
+    re.I,
+)
+
+
+def _is_small_symbol(text: str, start: int, word: MaterialWord) -> bool:
+    if word.words != ("ti",) or not text.startswith("ti", start):
+        return False
+    return _BEFORE_SMALL_TI.search(text[max(0, start - 16) : start]) is not None
 
 
 def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:

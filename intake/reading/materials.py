@@ -14,6 +14,7 @@ from ...rules.request import Material
 from .material_context import (
     are_alternatives,
     is_about_tool,
+    is_put_right,
     is_rejected,
     shares_rejection,
 )
@@ -141,6 +142,8 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             and previous[1]
             and shares_rejection(text, previous[0].end, part.start)
         )
+        if following is not None and is_put_right(text, part.end, following.start):
+            rejected = True
         open_choice = (previous is not None and _is_choice(text, previous[0], part)) or (
             following is not None and _is_choice(text, part, following)
         )

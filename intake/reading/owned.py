@@ -103,7 +103,12 @@ _OWNED_HEADING = re.compile(
         "(?:we |i )?(?:already )?(?:have|own|got)(?: already)? | (?:already )?(?:in stock|on hand)",
         "existing | do not quote | not needed | (?:schon )?vorhanden | haben wir(?: schon)?",
         "nicht anbieten | on a déjà | déjà en stock | ya tenemos | ya hay | (?:abbiamo )?già",
-        "(?:al )?aanwezig | hebben we al",
+        "(?:al )?aanwezig | hebben we al | what (?:we|i) (?:already )?(?:have|own|got)",
+        r"(?:(?:here'?s|this is) )?what(?:'?s| is) (?:already )?(?:in|on) (?:our|the|my)",
+        r"(?:in|on) (?:our|my) (?:drawer|rack|shelf|cabinet|crib)",
+        r"(?:our|my) (?:mandrels|inventory)",
+        "unser(?:e dorne| bestand) | nos mandrins | nuestros mandriles | i nostri mandrini",
+        "onze doornen",
     )
     + r"\b[^:\n]{0,40}:[ \t]*\n\s*",
     re.IGNORECASE | re.MULTILINE,

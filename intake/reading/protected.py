@@ -21,6 +21,17 @@ _MONTH = any_of(
 _YEAR = r"(?:19|20)\d\d"
 _SIZE_AFTER_SLASH = r"[\d/\"]|\s?(?:wall|in\b|od\b|x\b|mm|ths?|thick|radius|clr)"
 
+_REFERENCE = (
+    r"(?:rif(?:erimento)?|r[ée]f(?:[ée]ren(?:ce|cia|z|tie))?|zeichen|aktenzeichen|geschäftszeichen"
+    r"|kenmerk|proje[ck]t|projet|proyecto|progetto|commessa|affaire|dossier|job)"
+)
+_SENDERS_REFERENCE = (
+    r"(?:(?:unser|ihr|mein|dein)e?\s(?:zeichen|referenz|projekt)|aktenzeichen|kostenstelle"
+    r"|(?:our|your|my|notre|votre|nos|vos|nuestra|vuestra|su|ons|uw|onze|vs|ns|[nv]/)\.?\s?"
+    r"(?:r[ée]f\w{0,8}|rif\w{0,9}|kenmerk|projet))"
+)
+_NO_FRACTION = r"(?!(?:\d{1,2}-)?\d{1,2}/(?:2|4|8|16|32|64)\b(?!-))"
+
 Kinds = tuple[tuple[str, tuple[str, ...]], ...]
 
 _LED_BY_DIGIT: Kinds = (
@@ -53,8 +64,9 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\d.,/-])[2-9]\d{2}-\d{4}(?!\d)",
     )),
     ("money", (
-        r"(?<![\d.,])\d{1,9}(?:[.,]\d{1,3}){0,2}(?:\s?k)?\s?"
-        r"(?:€|£|\$|eur(?:os?)?\b|usd\b|gbp\b|chf\b|dollars?\b|bucks\b|quid\b|cents\b)",
+        # The sign after the number, unless it belongs to the next one: '2   $372.00'.
+        r"(?<![\d.,])\d{1,9}(?:[.,]\d{1,3}){0,2}(?:[^\S\t\n]?k)?[^\S\t\n]?"
+        r"(?:[€£$](?!\d)|eur(?:os?)?\b|usd\b|gbp\b|chf\b|dollars?\b|bucks\b|quid\b|cents\b)",
     )),
     ("thread", (
         # 1/2-13 UNC, 3/4"-16
@@ -124,6 +136,12 @@ _LED_BY_LETTER: Kinds = (
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
         r"(?-i:[A-Z]{2,6})/\d{1,4}(?:/\d{1,6})+\b",  # ENQ/26/0931
+        # "Rif. int. 26/1187-40", "Unser Zeichen 26/44-2", but "job: 2-3/8 x .154"
+        rf"{_REFERENCE}\b\.?\s?(?:int(?:erne?|ern)?\b|nr\b|no\b|n[°º]|num(?:mer|ber)?\b)?\.?"
+        rf"[\s:#-]{{0,4}}{_NO_FRACTION}(?:\d{{2,6}}(?:[/-]\d{{1,6}}[a-z]?){{1,3}}"
+        r"|\d(?:[/-]\d{2,6}){1,3})\b(?!\s?(?:mm|[x×]|in\b|\"|[.,]\d))",
+        rf"{_SENDERS_REFERENCE}\b[\s.:]{{0,3}}\d{{1,6}}(?:[./-]\d{{1,6}}){{1,3}}\b"
+        r"(?!\s?(?:mm|[x×]|in\b|\"|[.,]\d))",
         r"(?:rdo|rda|rfq|rfp|anfrage|angebot|offerta|oferta|offre|offer|inquiry|enquiry|order|ordine"
         r"|pedido|aanvraag|demande|ref|commande|bestellung|request|quote|quotation|auftrag)\b"
         r"\W{0,3}(?:nr\.?|no\.?|n[°º]\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",

@@ -10,13 +10,14 @@ from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_mentions import Mention, mentions
-from .quantity_prompts import ALONE, BARE, LABELLED, PROMPTED
+from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 from .units_after import counted_after
 
 Own = dict[int, int | None]
 _MANY_WALLS = 4
 """A tube is at least so many walls across."""
+_SEPARATORS = ("", "\n", ",", ";", "|", "\t")
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
 
@@ -55,7 +56,12 @@ def find_counts(
         if not plain and beside is not None:
             plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
         return Counts((), _settled(plain))
-    return _Several(layout, groups, rows, found, beside).counts()
+    counts = _Several(layout, groups, rows, found, beside).counts()
+    sure = [number for number, group in enumerate(groups) if not group.doubtful]
+    if len(sure) == 1 and counts.quantity(sure[0]) is None:
+        # The others are likely mentioned only: the count is that of the one asked for.
+        return Counts((), _settled([m for m in found if not m.bracket]))
+    return counts
 
 
 def set_counts_aside(layout: Layout) -> None:
@@ -172,11 +178,32 @@ class _Several:
         return bisect_right(self.breaks, place)
 
     def _without_numbering(self, found: list[Mention]) -> list[Mention]:
-        """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': brackets that count up only number the lines."""
+        """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': what counts up only numbers the lines; so does a
+        column of a table that no head calls a count ('10,mandrel,1.000,.065')."""
+        rows = {f.line for f in self.layout.figures if f.row is not None}
+        found = [m for m in found if self._line(m.start) not in rows or not self._fills_cell(m)]
         brackets = [m.count for m in found if m.bracket]
         if brackets == list(range(1, len(brackets) + 1)):
-            return [m for m in found if not m.bracket]
+            found = [m for m in found if not m.bracket]
+        heads = [m for m in found if self._opens_line(m)]
+        others = {self._line(m.start) for m in found if m not in heads}
+        counts_up = len(heads) > 1 and [m.count for m in heads] == list(range(1, len(heads) + 1))
+        if counts_up and all(self._line(m.start) in others for m in heads):
+            return [m for m in found if m not in heads]  # '2 MANDREL FOR 1.5 X .065    1 EA'
         return found
+
+    def _fills_cell(self, mention: Mention) -> bool:
+        """Whether the number stands alone between the separators of a table."""
+        begin, end = mention.start, mention.number_end
+        before = self.layout.text[max(0, begin - 40) : begin].rstrip(" ")[-1:]
+        return (
+            before in _SEPARATORS
+            and self.layout.text[end : end + 40].lstrip(" ")[:1] in _SEPARATORS
+        )
+
+    def _opens_line(self, mention: Mention) -> bool:
+        begin = self.breaks[self._line(mention.start) - 1] + 1 if self._line(mention.start) else 0
+        return not self.layout.text[begin : mention.start].strip()
 
     def _gap(self, mention: Mention) -> int:
         """How many requests stand before the mention."""
@@ -186,6 +213,8 @@ class _Several:
         """A count before each size, or one after each: no doubt what belongs together."""
         gaps: dict[int, Mention] = {}
         for mention in self.found:
+            if mention.rank < ARTICLE:
+                continue
             gap = self._gap(mention)
             # Before the first size a total may come first: "two mandrels, one for 35 x 1,5 ...".
             if gap not in gaps or gap == 0 or mention.rank > gaps[gap].rank:
@@ -242,6 +271,9 @@ class _Several:
         # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
         ahead = [m for m in self.found if self._gap(m) == 0]
         total = any(m.total for m in self.found if m.count == count)
+        wanted = sum(not group.doubtful for group in self.groups)
+        if wanted == 1 and count is not None:
+            return count  # the others are hardly asked for
         return 1 if (ahead or total) and count == len(self.groups) else None
 
     def _one_tube(self) -> bool:

@@ -41,20 +41,28 @@ class Context:
             or self.is_rate(end)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
-            or any(
-                self.words.phrase(at, v.ASKS_WHETHER) for at in self.words.before(count.first, 5)
-            )
+            or self._is_asked_whether(count.first)
             or self._is_later(count, end)
             or self._is_otherwise(count.first)
             or self.asks_which(count.first, end)
             or (not named and self.speaks_of_other_tooling(count.first))
         )
 
+    def _is_asked_whether(self, first: int) -> bool:
+        """'Or do we need one each?'; 'if we do need it, quote me one' is a wish."""
+        for at in self.words.before(first, 5):
+            if self.text[at] in v.QUOTES:
+                return False
+            if self.words.phrase(at, v.ASKS_WHETHER):
+                return True
+        return False
+
     def is_rate(self, at: int) -> bool:
-        """'20 pcs a day', '3 per frame'."""
+        """'20 pcs a day', '3 per frame'; 'one for a run of 75' is none."""
         for index in (at, at + 1):
             if self.words.at(index) in v.RATE_SIGNS and self.words.at(index + 1) in v.RATES:
-                return True
+                ahead = self.words.at(index - 1) if index else ""
+                return not (self.text[index] in ("a", "the") and ahead in w.FOR)
         return False
 
     def _is_owned(self, first: int, end: int, *, piece: bool) -> bool:
@@ -83,9 +91,10 @@ class Context:
     def _is_shared(self, first: int, end: int) -> bool:
         """'Will one mandrel cover both?' asks for advice."""
         before = self.words.at(first - 1)
-        direct = before in v.MODALS or (
-            self.words.at(first - 2) in v.MODALS and not self.words.phrase(first - 1, v.WANTS)
-        )
+        wished = any(self.words.phrase(at, v.WANTS) for at in (first - 1, first - 2) if at >= 0)
+        direct = before in v.MODALS or (self.words.at(first - 2) in v.MODALS and not wished)
+        if any(self.words.at(at) in ("what", "whats", "much") for at in (first - 2, first - 3)):
+            return False  # "what would two mandrels run"
         if not direct:
             return False
         return any(self.text[at] in v.SHARING for at in self.words.after(end, 12))
@@ -131,8 +140,18 @@ class Context:
             if word in w.MANDRELS or word in _STARTS:
                 return False
             if word in v.OTHER_TOOLING:
-                return True
+                return not self._wishes_anew(at, first)
         return False
+
+    def _wishes_anew(self, other: int, first: int) -> bool:
+        """'We have a wiper die. Need 1 pc': a wish of its own, and none for the other tooling."""
+        begin = self.words.first[min(first, len(self.words) - 1)]
+        if self.words.together(other, first) or other >= begin:
+            return False
+        return any(self.words.phrase(at, v.WANTS) for at in range(begin, first)) and not any(
+            self.words.phrase(at, v.WANTS)
+            for at in range(self.words.first[other], self.words.behind[other])
+        )
 
     def is_conditional(self, count: Count, end: int) -> bool:
         """'x2 if you do a deal' weighs less than what is asked for plainly."""
@@ -148,7 +167,7 @@ class Context:
         near = [*self.words.before(first, 4), *self.words.after(after, end - after + 4)]
         if any(self.words.phrase(at, v.EACH_BY) for at in near):
             return True
-        if any(self.text[at] in w.EACH for at in self.words.before(first, 4)):
+        if any(self.is_each(at) for at in self.words.before(first, 4)):
             return True
         for at in self.words.after(after, end - after + 4):
             if self.text[at] in w.EACH:
@@ -157,6 +176,11 @@ class Context:
             if at >= end and (word.isdecimal() or word in w.COUNTS or word in ("$", "€", "\n")):
                 return False  # a price each, or another count: "two mandrels, one of each"
         return False
+
+    def is_each(self, at: int) -> bool:
+        """Whether a word says 'each'; in 'wil je een doorn' the 'je' is no German one."""
+        you = self.text[at] == "je" and self.words.at(at - 1) in v.BESIDE_YOU
+        return self.text[at] in w.EACH and not you
 
     def says_total(self, first: int, end: int) -> bool:
         """'So four mandrels together', 'insgesamt zwei Dorne'."""
@@ -185,39 +209,60 @@ class Context:
                 return False
             if self._ends_with(at, v.BARE_WISHES):
                 verb = at - 1
-                asked = any(self.words.phrase(i, v.ABILITY) for i in self.words.before(verb + 1, 3))
+                asked = any(
+                    self.words.phrase(i, v.ABILITY) or self.words.phrase(i, v.ADVICE)
+                    for i in self.words.before(verb + 1, 3)
+                )
                 negated = self._ends_with(verb, v.NEGATIONS)
                 return not asked and not negated and not self._is_in_question(verb)
         return False
 
     def asks_for(self, article: int, noun: int) -> bool:
         """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
-        if self.words.at(article - 1) in v.TOOL_IN_USE:
+        if self.words.at(article - 1) in v.TOOL_IN_USE | v.WHETHER_BEFORE:
             return False
         if self.asks_which(article, noun):
             return False
         if self._ends_with(article, v.PRICE_FOR):
             behind = self.words.at(noun)
-            return behind in ("", "\n", "\n\n", "?", ".", ",", "!") or behind in w.FOR
+            plain = behind in ("", "\n", "\n\n", "?", ".", ",", "!")
+            return plain or behind in w.FOR | v.PRICED_AS
+        if any(self._ends_with(article - between, v.HAVING) for between in (0, 1)):
+            return True
         for at in self.words.before(article, _FAR):
-            if self.words.phrase(at, v.ABILITY):
+            if self.words.phrase(at, v.ADVICE):
                 return False
+            ability = self.words.phrase(at, v.ABILITY)
+            if ability:
+                return self._is_offer(at + ability, article, noun)
             if self.text[at] in v.COSTS and at + 3 > article:
                 return True  # "wat kost een doorn"
             wanted = self.words.phrase(at, v.WANTS)
             if wanted and at + wanted <= article:
-                return not (
-                    self._ends_with(at, v.NEGATIONS)
-                    or any(self.words.phrase(at - far, v.ABILITY) > far for far in (1, 2))
-                )
+                negated = self._ends_with(at, v.NEGATIONS)
+                return not negated and not self._ends_with(at, v.ADVISES)
+            if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):
+                return True
             if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
-                return False
+                # In Dutch one has a need: "ik heb een doorn nodig".
+                return "nodig" in self.text[noun : self.words.behind[article]]
         return self._asks_behind(article, noun)
+
+    def _is_offer(self, behind: int, article: int, noun: int) -> bool:
+        """'Could you quote a mandrel', 'könnt ihr einen Dorn anbieten': asks for it, where
+        'can you make a mandrel' only asks whether."""
+        between = set(self.text[behind:article])
+        later = {self.text[at] for at in self.words.after(noun, 2 * _FAR)}
+        return not between & v.WHETHER and bool((between | later) & v.OFFERS)
 
     def _asks_behind(self, article: int, noun: int) -> bool:
         """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
         behind = [self.text[at] for at in self.words.after(noun, 25)]
+        near = set(behind[:7])
+        if near & v.PLEASE or any(
+            self.words.phrase(i, v.WELCOME) for i in self.words.after(noun, 7)
+        ):
+            return True
         if v.COSTS & set(behind[:12]):
             return self._ends_with(article, v.COST_OF) or self.words.at(article - 1) in v.MODALS
-        near = set(behind[:7])
         return bool(near & v.SUFFICES or set(behind) & v.PLEASE)

@@ -10,7 +10,7 @@ from .figures import Layout
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
-from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, Prompts
+from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 
 _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
@@ -67,10 +67,10 @@ class _Finder:
             count = self.numbers.at(index) if number else None
             if count is not None:
                 mention = self._counted(count)
-            elif word in w.ARTICLES:
-                mention = self._article(index)
             elif word in w.SOLE_PIECE or self.words.phrase(index, w.SOLE_PHRASES):
                 mention = self._sole_piece(index)
+            elif word in w.ARTICLES:
+                mention = self._article(index)
             elif w.is_mandrel(word):
                 mention = self._without_article(index)
             if mention is not None:
@@ -89,9 +89,10 @@ class _Finder:
         if end:
             if piece and count.value > _MOST_PIECES:
                 return None
-            if self.context.is_rejected(count, end, piece=piece, named=not piece):
+            named = not piece or self._follows_mandrel(count)
+            if self.context.is_rejected(count, end, piece=not named, named=named):
                 return None
-            return self._mention(count, end, COUNTED)
+            return self._mention(count, end, COUNTED if named else PIECES)
         if count.value > _MOST_BARE:
             return None
         if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
@@ -107,6 +108,13 @@ class _Finder:
             mention = self._mention(count, count.after, ALONE)
             return replace(mention, bracket=True)
         return None
+
+    def _follows_mandrel(self, count: Count) -> bool:
+        """'Bending mandrel 2 pcs', 'Dorn: 2 Stück'."""
+        before = self.words.at(count.first - 1)
+        if before in (":", "-", ",", "="):
+            before = self.words.at(count.first - 2)
+        return w.is_mandrel(before)
 
     def _mention(self, count: Count, end: int, rank: int) -> Mention:
         several = self.nouns.is_one_of_several(count, end)
@@ -156,7 +164,7 @@ class _Finder:
         count = Count(at, at + 1, 1)
         if self.nouns.is_compound(at) or not self.context.is_bare_wish(at):
             return None
-        return self._mention(count, at + 1, ARTICLE)
+        return self._mention(count, at + 1, NOUN)
 
     def _article(self, at: int) -> Mention | None:
         """'I need a mandrel' asks for one; 'can you make a mandrel' asks whether."""
@@ -172,7 +180,7 @@ class _Finder:
         before, after = self.words.at(at - 1), self.text[at + 1 : noun + 2]
         written = self.numbers.written(at)
         numeral = (
-            before in w.NUMERAL_BEFORE
+            (before in w.NUMERAL_BEFORE and (before != "je" or self.context.is_each(at - 1)))
             or "é" in written  # Dutch "één" is one, "een" is an article
             or bool(w.NUMERAL_AFTER & set(after))
             or self.context.says_each(at, noun, noun)

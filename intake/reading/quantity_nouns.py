@@ -12,7 +12,7 @@ ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
-_AHEAD_OF_ANOTHER = frozenset("for at a qty maybe even pour fur bei".split())
+_AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
 
 
 class Nouns:
@@ -35,6 +35,8 @@ class Nouns:
             at += 1
         if at > count.after and self.words.at(at) in w.ONES and not self.counts_others(at):
             return at + 1, True  # "two new ones"
+        if self.words.at(at) == "-" and self.words.at(at + 1) == "off":
+            return (at + 2, True) if self._is_sole(count, at + 2) else (0, False)
         used = self.words.phrase(at, w.PIECES)
         if not used:
             return self._mandrel(count, at), False
@@ -48,9 +50,21 @@ class Nouns:
             return mandrel, False
         if self.counts_others(behind) or self.counts_others(at):
             return 0, False
-        if shy and self.words.at(behind) != ".":
+        if shy and self.words.at(behind) not in (".", "\n", "\n\n", ""):
             return 0, False
         return behind, True
+
+    def _is_sole(self, count: Count, behind: int) -> bool:
+        """'What would a one-off be?', '2-off mandrels'; 'it's a one-off job' counts nothing."""
+        if self.text[count.first].isdecimal():
+            return True
+        ahead = self.words.at(count.first - 2)
+        said = self.words.at(count.first - 1) == "a" and ahead in ("s", "is", "was", "as")
+        after = self.words.at(behind)
+        return not said and (
+            after in MARKS | w.FOLLOWERS | {"be", "cost", "price", "run"}
+            or bool(self._mandrel(count, behind))
+        )
 
     def _begins_sentence(self, piece: int, at: int) -> bool:
         """'1 pc. Rod is 3/4-16': what follows the point is not what is counted."""
@@ -80,6 +94,8 @@ class Nouns:
                 return 0 if self.is_compound(index) else index + 1
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
+            if word in w.ARTICLES and index > count.after:
+                return 0  # "R 85 - un mandrin": the noun has an article of its own
             if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
                 return 0
             if not (word.isalnum() or word in ("-", '"', "/", "(", ")", ".")):
@@ -99,7 +115,7 @@ class Nouns:
             word = self.words.at(index)
             if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
                 return 0 if self.is_compound(index) else index + 1
-            plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø")
+            plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø", "\n")
             if not plain or word in w.STOPS:
                 return 0
         return 0
@@ -109,6 +125,8 @@ class Nouns:
         at += self.words.phrase(at, w.PIECES)
         for index in range(at, at + 4):
             word = self.words.at(index)
+            if word in w.EACH:
+                break  # "one pc of each size"
             if word in w.OTHERS:
                 following = self.words.at(index + 1)
                 return word not in w.SIZE_NOUNS or following not in w.MANDRELS | w.SIZE_NOUNS

@@ -8,14 +8,16 @@ from .quantity_context import Context
 from .quantity_nouns import ENDS, MARKS, Nouns
 from .quantity_numbers import Count, Numbers
 
-LABELLED, COUNTED, PROMPTED, BARE, ALONE, ARTICLE = 9, 7, 6, 4, 3, 2
+LABELLED, COUNTED, PIECES, PROMPTED, BARE, ALONE, ARTICLE, NOUN = 10, 8, 7, 6, 4, 3, 2, 1
 """How surely a number counts mandrels; one less where it hangs on a condition."""
 _MOST_ALONE = 12
+_LEADERS = 64
+"""So many dots may lead from a label to its count; a word costs as much as eight of them."""
 _LABEL_TABLE = w.labelled_pieces()
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
-_BEFORE_A_COUNT = frozenset("the just only like also ( us me a".split())
+_BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 
 
 class Prompts:
@@ -48,7 +50,8 @@ class Prompts:
     def is_labelled(self, count: Count) -> bool:
         """'Qty: 2', 'Quantity required ...... three (3)', 'Anzahl Dorne: 2'."""
         at, label = count.first, None
-        for _ in range(8):
+        steps = _LEADERS
+        while steps > 0:
             label = self.label_at.get(at)
             if label is not None:
                 break
@@ -61,6 +64,7 @@ class Prompts:
                 break
             if before not in w.FILLERS:
                 return False
+            steps -= 1 if before == "." else _LEADERS // 8
             at -= 1
         if label is None or self.words.at(label - 1) in w.NOT_LABEL:
             return False
@@ -90,6 +94,8 @@ class Prompts:
         open_end = after in MARKS or after in w.FOLLOWERS
         if after == "of":
             open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em"}
+            if self.words.at(behind + 1) in _CLAUSE_ENDS:
+                return BARE  # "one of, please": a slip for "off"
         if before in w.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():

@@ -30,7 +30,11 @@ WANTS = phrases(
     "hacerme | hacernos | fabricarme | fabricarnos | farmi | farci | fornirci | jullie ons",
     "jullie mij | u ons | u mij",
     "proposal for | request for | request | requests | enquiry for | inquiry for | number on",
-    "take",
+    "take | looking to get | like to get | want to get | hoping to get | looking to buy",
+    "so that s | that would be | that ll be | in search of | hunting for | chasing | could use",
+    "es wäre | es geht um | es handelt sich um",
+    "il s agit d | il s agirait d | se trata de | se trataría de | si tratta di | het gaat om",
+    "het betreft | requiero | requiere | precisa",
     "can i get | could i get | can we get | could we get | may i have | can i have | could i have",
     "could we have | trouble you for | please make | in the market for | order for | gimme",
     "ask for",
@@ -72,15 +76,49 @@ OWNED_AFTER = phrases(
     "already | in stock | on the shelf | on hand | in house | here already | we have | we own",
     "i have | i own | vorhanden | da | bereits | haben wir | déjà | ya | già | al | on order",
 )
-ABILITY = phrases(
-    "can you | could you | do you | do u | can u | are you able | would you be able | will you",
+ADVICE = phrases(
     "do i need | do we need | would i need | would we need | will i need | will we need",
-    "does it need | does this need | is there | need to know if",
-    "get for | ask for a | können sie | könnt ihr | kann man | machen sie",
-    "haben sie | habt ihr | führen sie | pouvez vous | pourriez vous | avez vous | faites vous",
-    "fabriquez vous | pueden | puede | podrían | tienen | hacen | fabrican | potete | può | avete",
-    "fate | producete | kunnen jullie | kunt u | kan u | hebben jullie | heeft u | maken jullie",
-    "maakt u | czy robicie | vocês fazem | can it | is it possible",
+    "do you need | did you need | would you need | need to know if",
+    "does it need | does this need | is there | kann man | can it",
+)
+"""'Do I need a mandrel?' asks for advice, not for mandrels."""
+ADVISES = phrases(
+    "do i | do we | would i | would we | will i | will we | do you | does it | did you"
+)
+"""Before 'need' these ask for advice, too."""
+ABILITY = phrases(
+    "can you | could you | do you | do u | can u | could u | will u | are you able",
+    "would you be able | will you | would you | you can | you could | is it possible",
+    "können sie | könnt ihr | könnten sie | könntet ihr | kannst du | machen sie | macht ihr",
+    "fertigen sie | liefern sie | bauen sie | baut ihr | bieten sie | pouvez vous | pourriez vous",
+    "pouvez-vous | pourriez-vous | peux-tu | pourrais-tu | faites-vous | fabriquez-vous | puis-je",
+    "vous pouvez | peux tu | faites vous | fabriquez vous | pueden | puede | podrían | podéis",
+    "podríais | hacen | hacéis | fabrican | fabricáis | potete | può | potreste | fate",
+    "producete | kunnen jullie | kunt u | kan u | kun je | maken jullie | maakt u | czy robicie",
+    "vocês fazem",
+)
+HAVING = phrases(
+    "have you | have you got | do you have | would you have | might you have | you guys have",
+    "you got | u got | ya got | you guys got | haben sie | habt ihr",
+    "hast du | hätten sie | hättet ihr | hättest du | avez vous | as tu",
+    "auriez vous | avez-vous | as-tu | auriez-vous | aurais-tu | tienen | tiene | tiene usted",
+    "tienes | tenéis | tendrían | tendríais",
+    "disponen de | dispone de | avete | hai | avreste | disponete di | hebben jullie | heeft u",
+    "hebt u | heb je",
+)
+"""Right before 'a mandrel' these ask for one."""
+WHETHER_BEFORE = frozenset(("if", "whether", "ob", "si"))
+"""Right before an article these ask whether, not for: 'sagen Sie mir, ob ein Dorn ...'."""
+BESIDE_YOU = word_set("wil kun kan heb zou ben moet mag als dat of hoe wat kon had")
+"""Before 'je' these make it the Dutch 'you', not the German 'each'."""
+OFFERS = word_set(
+    "quote offer price send ship order buy anbieten liefern bieten proposer envoyer coter chiffrer",
+    "cotizar ofrecer ofertar enviar presupuestar offrire quotare inviare aanbieden offreren sturen",
+)
+"""'Could you quote a mandrel' asks for one; 'could you make a mandrel' only asks whether."""
+WHETHER = word_set(
+    "whether if ob si se of need needs think tell say explain without ohne sans sin senza zonder",
+    "bend with mit avec con met",
 )
 ASKS_WHETHER = phrases(
     "do we need | do i need | would we need | would i need | will we need | will i need | need it",
@@ -90,7 +128,19 @@ ASKS_WHETHER = phrases(
 SUFFICES = word_set(
     "reicht reichen reicht's genügt genügen suffit suffira suffisent basta bastan volstaat suffices"
 )
-PLEASE = word_set("please pls plz plse bitte graag gesucht svp needed required wanted quote")
+PLEASE = word_set(
+    "please pls plz plse bitte graag gesucht svp plait favor favore needed required wanted quote",
+    "alstublieft aub proszę nodig combien cuánto quanto hoeveel ile wieviel",
+)
+WELCOME = phrases(
+    "wäre super | wäre toll | wäre prima | wäre schön | wäre ideal | wäre perfekt | wäre top",
+    "would be great | would be good | would be perfect | would be ideal | would be lovely",
+    "serait parfait | serait bien | serait idéal | serait super | estaría bien | sería ideal",
+    "sería perfecto | sarebbe perfetto | sarebbe ottimo | sarebbe ideale | zou mooi zijn",
+    "zou fijn zijn | zou ideaal zijn",
+)
+"""Behind 'a mandrel' these ask for it: 'ein Dorn wäre super'."""
+POLITE = word_set("bitte please pls plz merci favor favore graag gelieve")
 COSTS = word_set(
     "cost run set kosten kostet costs runs kost coute couterait cuesta costaria vale costa",
     "costerebbe kosztuje kostar custa",
@@ -100,8 +150,14 @@ COST_OF = phrases(
     "how much would | how much will | how much do | wat zou | was würde",
 )
 """Before an article, with 'cost' or 'run' behind the mandrel: the price of one is asked."""
-PRICE_FOR = phrases("much for | much is | much to make")
+PRICE_FOR = phrases(
+    "much for | much is | much to make | get for | ask for | damage for | damage on | charge for",
+    "ballpark for",
+    "ballpark on | figure for | figure on | number for | number on",
+)
 """'How much for a mandrel?' asks for one; with a wiper or a size right behind it, it may not."""
+PRICED_AS = word_set("landed delivered shipped posted please thanks to that this here like to")
+"""What may follow a mandrel whose price is asked."""
 NEGATIONS = phrases(
     "not | don t | doesn t | no | never | instead of | rather than | nicht | kein | keinen | statt",
     "pas | au lieu de | plutôt que | en vez de | non | invece di | niet | in plaats van | geen",

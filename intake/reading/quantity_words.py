@@ -48,7 +48,8 @@ ARTICLES = word_set("a an un une una uno ein eine einen nen een um uma en ett an
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
 NUMERAL_BEFORE = word_set("je jeweils nur lediglich davon solamente seulement slechts")
 NUMERAL_AFTER = word_set(
-    "solo sola seul seule único unico única einzigen einziger einzelnen enkele enkel"
+    "solamente seulement soltanto unicamente solo sola seul seule único unico única einzigen",
+    "einziger einzelnen enkele enkel",
 )
 """Beside an article these make it a number: 'je ein Dorn', 'un solo mandril'."""
 
@@ -56,6 +57,7 @@ LABELS = phrases(
     "q : | qty | qnty | qtty | q ty | q tity | quantity | quantities | how many",
     "how many required",
     "no required | no req d | no . required | no . req d | no off | no . off | number required",
+    "mandrels req d | mandrels reqd | mandrels required | mandrels needed | mandrels wanted",
     "number of mandrels | number needed | number off | no . of mandrels | nos required",
     "no wanted | no . wanted | number wanted | nr required | n . | qty req d | qty reqd",
     "quantity req d | quantity reqd",
@@ -77,7 +79,7 @@ SHY_PIECES = word_set("no st un")
 SINGULAR = word_set(
     "mandrel mandrell mandral mandrill mandril mandrle dorn biegedorn gliederdorn kugeldorn",
     "mandrin",
-    "mandrino anima doorn buigdoorn trzpień trzpienia trn trn dor dorne mandrin",
+    "mandrino anima doorn buigdoorn trzpień trzpienia trn dor",
 )
 MANDRELS = SINGULAR | word_set(
     "mandrels mandrells mandrals mandrills mandrills mandriles mandrils mandris dorne dornen dorns",
@@ -145,6 +147,11 @@ ASKS_BARE = phrases(
     "can we get | make it | make that | that s | total of",
     "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
     "would like | should like",
+    "you make | you do | you build | you supply | ship | ship me | ship us | exactly | genau",
+    "time for | time on | delivery for | delivery on | lieferzeit für | lieferzeit von",
+    "délai pour",
+    "plazo para | plazo de | tempi per | consegna per | levertijd voor | exactement | exactamente",
+    "esattamente | precies",
     "put me down for | looking to get | like to get | hoping to get",
     "need a new | want a new | need a second | want a second | need a third",
     "würde ich | würden wir | zunächst | erstmal | erst mal | nur | lediglich | brauch | brauche",
@@ -170,7 +177,7 @@ ASKS_BARE_AFTER = phrases(
     "a piece",
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
-    "suffices",
+    "suffices | s plenty | s enough | s all | s fine | should do me | ought to do me",
     "would be enough | should be enough | will be enough | to start | to begin | for now",
     "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual",
     "like it | just like | the same | of the same | identical",
@@ -191,7 +198,8 @@ ASKS_BARE_AFTER = phrases(
 # What may follow a bare number; any other word is likely the thing that is counted.
 FOLLOWERS = word_set(
     "for please pls plz thanks thank thx only each ea apiece of now to in at by and but when so",
-    "off",
+    "off bad badly fast quick quickly urgently urgent dringend schnell vite rapidement urgente",
+    "rápido presto snel spoedig",
     "asap here right today made if at then as maybe with per required needed total delivered",
     "für bitte nur je davon und in aus danke zum pour svp merci en et seulement para por y",
     "gracias solo de per grazie e voor graag nodig stuks dan com no pronto i ll would should ought",
@@ -216,7 +224,7 @@ SOLE_PIECE = word_set(
 """Nouns that say 'one of it' without a number."""
 SOLE_PHRASES = phrases(
     "pièce unique | pieza única | pezzo unico | pezzo singolo | enkel stuk | sola pieza",
-    "single piece | single unit",
+    "single piece | single unit | à l unité",
 )
 MORE = word_set("more additional further extra mehr weitere weiterer autres más altri meer mais")
 SPARE = word_set("spare spares backup backups reserve ersatz ersatzdorn rechange repuesto scorta")
@@ -238,7 +246,7 @@ TIMES_X = word_set("anbieten liefern bestellen benötigt gebraucht required need
 """Behind '2x' these say that it counts, beside all that says please."""
 CLOCK = word_set("after before until till around nach vor après avant antes después dopo na voor")
 """A number behind these is an hour: 'call me after 1'."""
-SENTENCE_PIECES = word_set("pc pcs pce piece pieces ea unit units pz pza pzas ud uds szt")
+SENTENCE_PIECES = word_set("nos off pc pcs pce piece pieces ea unit units pz pza pzas ud uds szt")
 """A capital behind the point of these begins a sentence; German writes 'Stk. Rohre'."""
 TOTAL = phrases(
     "together | in all | in total | total | altogether | that makes | makes | so | zusammen",

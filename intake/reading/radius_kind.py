@@ -60,7 +60,8 @@ _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
 
 _TO_CENTRE = whole_words(
-    r"cent(?:re|er)(?:line)?\w* | axis | mitte\w* | achse | rohrmitte | axe | l'axe | eje | asse",
+    r"cent(?:re|er)(?:line)?\w* | middle | mid | milieu | medio | mezzo | midden | axis | mitte\w*",
+    r"achse | rohrmitte | axe | l'axe | eje | asse",
     "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
 )
 _TO_INSIDE = whole_words(
@@ -78,10 +79,17 @@ def doubt_radii(layout: Layout) -> None:
             continue
         if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _OPEN)):
             continue
-        for figure in layout.figures:
-            if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2:
-                figure.role = "radius"
-                figure.notes.append("inside or centreline radius")
+        near = [
+            figure
+            for figure in layout.figures
+            if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2
+        ]
+        for number, figure in enumerate(near):
+            if any(figure.number.value == other.number.value for other in near[:number]):
+                figure.give("noise", "same")  # "... I'm not sure if my 4 is to the inside"
+                continue
+            figure.role = "radius"
+            figure.notes.append("inside or centreline radius")
 
 
 def refine_radii(layout: Layout) -> None:

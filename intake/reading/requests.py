@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
-from ...rules.request import Doubt, Evidence, SizeRequest
+from ...rules.request import Doubt, Evidence, FieldName, SizeRequest
 from .. import words_errand
 from ..late import Late
 from ..model import Message, OwnText
@@ -17,7 +18,7 @@ from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .quoted import Relied, unread
 from .settle import Settler
-from .shapes import shape_named
+from .shapes import shape_around
 from .stretch import Stretch
 
 _TOOL = Late(words_errand.TOOL)
@@ -87,13 +88,18 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     anchor = group.anchor
     if anchor is None:
         return None
-    last = max(figure.token for figures in group.slots.values() for figure in figures)
-    first = max(0, anchor.token - _TOKENS_BESIDE)
+    own = [f for slot, fs in group.slots.items() if slot not in group.shared for f in fs]
+    last = max(own or [anchor], key=lambda figure: figure.token)
     begin, end = layout.spans[anchor.sentence]
-    near = layout.tokens[max(first, begin) : min(last + _TOKENS_BESIDE, end) + 1]
-    end_of_words = near[-1].end
-    behind = layout.text[end_of_words : end_of_words + _BEHIND]
-    return shape_named(layout.text[near[0].start : end_of_words], behind)
+    first_token = layout.tokens[max(anchor.token - _TOKENS_BESIDE, begin, 0)]
+    last_token = layout.tokens[min(last.token + _TOKENS_BESIDE, end)]
+    text = layout.text
+    return shape_around(
+        text[min(first_token.start, anchor.start) : anchor.start],
+        text[anchor.start : last.end],
+        text[last.end : last_token.end],
+        text[last_token.end : last_token.end + _BEHIND],
+    )
 
 
 def _span(request: SizeRequest, offset: int) -> tuple[int, int]:
@@ -114,26 +120,50 @@ def _finished(
 ) -> list[SizeRequest]:
     """The requests with material, quantity and day. ``days`` are those of single sizes."""
     materials = choose_materials(stretch.layout, groups, stretch.rows)
-    counts = find_counts(stretch.layout, groups, stretch.rows, beside.layout if beside else None)
+    first = _first_said(requests)
+    said_once = [group for number, group in enumerate(groups) if first[number] == number]
+    places = {number: at for at, number in enumerate(sorted(set(first)))}
+    counts = find_counts(stretch.layout, said_once, stretch.rows, beside.layout if beside else None)
     american = is_american(stretch.unit, message)
     whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
     finished = [
-        _finish(stretch, request, materials[n], counts.quantity(n), days[n] or whole)
+        _finish(stretch, request, materials[n], counts.quantity(places[first[n]]), days[n] or whole)
         for n, request in enumerate(requests)
     ]
     return [
-        _wholly_doubted(request, group.doubtful) if group.doubtful else request
+        wholly_doubted(request, group.doubtful) if group.doubtful else request
         for request, group in zip(finished, groups, strict=True)
     ]
 
 
-def _wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
-    """A size that may not be asked for: its material and count are to be confirmed with it."""
-    doubts = list(request.doubts)
-    if request.material is not None and not request.doubt_on("material"):
-        doubts.append(Doubt(field="material", readings=(request.material.value,), why=why))
-    if request.quantity is not None and not request.doubt_on("quantity"):
-        doubts.append(Doubt(field="quantity", readings=(str(request.quantity),), why=why))
+def _first_said(requests: list[SizeRequest]) -> list[int]:
+    """For each request the number of the first that is the same size: one said twice counts
+    once."""
+    known: dict[tuple[object, ...], int] = {}
+    return [
+        known.setdefault((request.shape, request.od_mm, request.wall_mm, request.clr_mm), number)
+        for number, request in enumerate(requests)
+    ]
+
+
+def wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
+    """A size that may not be asked for: all that is stated of it is to be confirmed."""
+    stated: tuple[tuple[FieldName, Decimal | str | None], ...] = (
+        ("od", request.od_mm),
+        ("wall", request.wall_mm),
+        ("clr", request.clr_mm),
+        ("material", request.material and request.material.value),
+        ("quantity", None if request.quantity is None else str(request.quantity)),
+        ("needed_by", request.needed_by and request.needed_by.isoformat()),
+    )
+    doubts = [
+        *request.doubts,
+        *(
+            Doubt(field=name, readings=(value,), why=why)
+            for name, value in stated
+            if value is not None and not request.doubt_on(name)
+        ),
+    ]
     marked = (d.model_copy(update={"about": "size"}) if d.why == why else d for d in doubts)
     return request.model_copy(update={"doubts": tuple(marked)})
 

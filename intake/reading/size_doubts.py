@@ -56,8 +56,20 @@ def _doubt_repairs(size: Sizing) -> None:
         if value is not None and value.why:
             size.doubt(field, value.why)
     if not best.repaired:
-        for field in best.mixed:
+        for field in (name for name in best.mixed if not _is_confirmed(size, name)):
             size.doubt(field, "its unit is not given, and only another than the rest fits")
+
+
+def _is_confirmed(size: Sizing, field: Length) -> bool:
+    """Whether a second figure with a unit says the same: '57,15 (the die is marked 1.5D)'."""
+    stated = size.lengths[field]
+    figures = size.slots.get(field, []) if field != "od" else []
+    return stated is not None and any(
+        abs(other - stated) <= stated * _SAME_OD
+        for figure in figures
+        if figure is not size.radius and figure.unit is not None
+        for other in _other_lengths(size, field, figure)
+    )
 
 
 def _doubt_other_choices(size: Sizing) -> None:

@@ -51,7 +51,7 @@ _LESS_FOR_ALL = 1.0
 
 def repairs(written: Choice, readings: Readings, role: Role, habit: Unit | None) -> list[Choice]:
     """The size with one slip undone, where that makes it more plausible than as written."""
-    margin = 0.0 if written.mixed or _is_needle(written) else 1.0
+    margin = 0.0 if written.mixed or is_needle(written) else 1.0
     return [
         choice
         for choice in (
@@ -62,7 +62,7 @@ def repairs(written: Choice, readings: Readings, role: Role, habit: Unit | None)
     ]
 
 
-def _is_needle(written: Choice) -> bool:
+def is_needle(written: Choice) -> bool:
     """OD, wall and radius in mm that would be those of a hypodermic needle: inches, marked mm."""
     od, wall = written.mm("od"), written.mm("wall")
     return od is not None and wall is not None and od < _NEEDLE_OD and wall < _NEEDLE_WALL
@@ -146,5 +146,5 @@ def _is_length(field: Length, role: Role) -> bool:
 
 def _repaired(choice: Choice, why: tuple[tuple[Length, str], ...], written: Choice) -> Choice:
     score = choice.score - _COST + (_LESS_FOR_ALL if len(why) > 1 else 0.0)
-    score += _COST if _is_needle(written) else 0.0
+    score += _COST if is_needle(written) else 0.0
     return replace(choice, od=choice.od or written.od, score=score, repaired=why)

@@ -14,6 +14,7 @@ FIELDS: tuple[Field, ...] = ("od", "wall", "clr", "material", "quantity")
 _CHANGES = Late(words.CHANGES)
 _HOW_MANY, _NEEDS = Late(words.HOW_MANY), Late(words.NEEDS)
 _REST, _STAYS, _SAME_BUT = Late(words.REST), Late(words.STAYS), Late(words.SAME_BUT)
+_ALL_BUT = Late(words.ALL_BUT)
 _NAMED = {field: Late([pattern]) for field, pattern in words.FIELDS.items()}
 _SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
 _DIGIT = re.compile(r"\d")
@@ -34,6 +35,10 @@ def sentences(text: str) -> list[str]:
 
 def said_to_stay(said: str) -> list[Field]:
     """The fields that a sentence names as unchanged: not those of a clause with a new value."""
+    all_but = _ALL_BUT.search(said)
+    if all_but is not None:
+        kept = said[all_but.end() :]
+        return [field for field in FIELDS if _NAMED[field].search(kept)]
     if said.endswith("?") or not _STAYS.search(said):
         return []
     clauses = [c for c in said.split(", ") if not _DIGIT.search(c) and not _CHANGES.search(c)]

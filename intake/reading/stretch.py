@@ -6,12 +6,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ..model import Prompt
+from .angle_behind import set_angles_aside
 from .chains import assign_by_chain
 from .choices import Unit
 from .cue_roles import assign_by_cue
+from .die_marks import set_die_marks_aside
+from .drawing_defaults import set_defaults_aside
 from .figures import Figure, Layout, Row
 from .gather import gather
 from .gatherer import MOST_GROUPS
+from .given_up import name_settled
 from .groups import Group
 from .habits import usual_unit
 from .layout import lay_out
@@ -72,6 +76,7 @@ def read_stretch(
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
+    set_angles_aside(layout)
     hear_phrases(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
@@ -81,10 +86,13 @@ def read_stretch(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    name_settled(layout)
     share_lists(layout)
     join_restated(layout)
     join_names(layout)
     assign_leftovers(layout)
+    set_die_marks_aside(layout)
+    set_defaults_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
     note_names(layout)

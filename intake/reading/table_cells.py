@@ -12,8 +12,9 @@ from .quantity_words import is_mandrel
 from .roles import LENGTH_ROLES, Role
 from .tokens import Token
 
-ColumnRole = Role | Literal["", "material", "when", "wanted"]
-"""What a column holds; '' for what nobody here needs, 'wanted' for a count or a date."""
+ColumnRole = Role | Literal["", "material", "when", "wanted", "words"]
+"""What a column holds; '' for what nobody here needs, 'wanted' for a count or a date, 'words' for a
+description, which may tell a whole size."""
 _SIZE_ROLES: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}
 _COLUMN_ROLES: frozenset[Role] = _SIZE_ROLES | {"quantity"}
 SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
@@ -21,6 +22,10 @@ SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
 _MATERIAL_WORDS = word_set(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal",
     "alloy spec qualität kwaliteit nuance 材質 stoff güte",
+)
+_DESCRIPTION_WORDS = word_set(
+    "description descr desc bezeichnung beschreibung kurztext désignation descriptif descripción",
+    "concepto descrizione omschrijving benaming",
 )
 _WANTED_WORDS = word_set("needed required reqd req'd wanted ordered")
 _WHEN_WORDS = word_set(
@@ -35,6 +40,9 @@ _LETTERS: dict[str, Role] = {
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _GAUGE_WORDS = word_set("ga gauge gage")
 _SCHEDULE_WORDS = word_set("sch sched schedule schd")
+_DIAMETER = ("diam", "diám", "dia", "durchm", "dm", "ø")
+_OUTSIDE = ("ext", "est", "auß", "aus", "out", "buit", "uitw")
+_INSIDE = ("int", "inn", "ins", "bin")
 _UNITS = {
     "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
     "ga": "ga",
@@ -113,6 +121,11 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     letter = _LETTERS.get(tokens[0].text.strip("."))
     if letter is not None and words <= {tokens[0].text.strip("."), *_UNITS, *_ROUND_UNITS}:
         return letter, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
+    across = _diameter_of(words)
+    if across is not None:
+        return across, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
+    if words & _DESCRIPTION_WORDS:
+        return "words", None
     if words & _WHEN_WORDS:
         return "when", None
     if words & _WANTED_WORDS:
@@ -126,6 +139,15 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
         return "material", None
     return "", None
+
+
+def _diameter_of(words: set[str]) -> Role | None:
+    """'Diám. ext.', 'Durchm. innen', 'dia. out.': the diameter as a head shortens it."""
+    if not any(word.startswith(_DIAMETER) for word in words):
+        return None
+    if any(word.startswith(_OUTSIDE) for word in words):
+        return "od"
+    return "id" if any(word.startswith(_INSIDE) for word in words) else None
 
 
 def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:

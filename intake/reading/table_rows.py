@@ -50,6 +50,8 @@ def fill_row(
             _take_column(role, column.unit, figures)
             if role == "schedule":
                 _name_schedules(layout, figures)
+        elif column.role == "words":
+            continue
         elif column.role == "label" and len(figures) <= _LONGEST_SIZE:
             _take_size(column, figures)
         else:

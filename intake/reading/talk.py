@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from .corrections import hear_corrections
 from .figures import Layout
+from .given_up import hear_given_up
 from .hedges import hear_capacity, hear_hedges
 from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
@@ -24,6 +25,7 @@ def listen(layout: Layout) -> None:
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
+    hear_given_up(layout)
 
 
 def _negate_whole_sizes(layout: Layout) -> None:

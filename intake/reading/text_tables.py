@@ -66,9 +66,14 @@ class _Tables:
     # --- a header row ---------------------------------------------------------------------------
 
     def _with_header(self, at: int) -> int:
-        """Lines used, if a header row with two size columns begins here."""
+        """Lines used, if a header row with two size columns begins here, or with a description and
+        a count."""
         columns = self._header(at)
-        if len({column.role for column in columns} & _NAMES_SIZE) < 2:
+        roles = {column.role for column in columns}
+        if len(roles & _NAMES_SIZE) >= 2:
+            for column in columns:
+                column.role = "" if column.role == "words" else column.role
+        elif not {"words", "quantity"} <= roles:
             return 0
         if any(column.role == "od" for column in columns):
             for column in columns:

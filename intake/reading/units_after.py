@@ -47,12 +47,14 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"diameters?\s(?=bend|radius|clr)",
     )),
     ("noise", any_of(
-        r"° | deg(?:rees?|s)?\b | grad\b | gr\b | % | percent\b | lbs?\b | \# | kg\b | psi\b",
+        r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",
+        r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
         r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?=|\s?\d)",
         r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | weeks?\b | wks?\b",
-        r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b | tage?n?\b | wochen?\b",
+        r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b(?!\.?\s?(?:wall|wt|thk|od\b|clr))",
+        r"tage?n?\b | wochen?\b",
         r"jahre?n?\b | jours?\b | semaines?\b | días\b | dias\b | semanas\b | giorni\b",
         r"settimane\b | dagen\b | weken\b | grados\b | gradi\b | graden\b | degrés\b",
         r"(?<=[369]0)s\b | (?<=45)s\b",
@@ -110,8 +112,9 @@ _TO_WALL = 24
 """Characters before a number in which 'wall is' stands."""
 _THINNEST_MILS = 12
 """No tube to be bent has a thinner wall (common practice, no source)."""
-_TO_QUOTE = 16
+_TO_QUOTE = 64
 """How far before a figure a quotation may begin that its mark ends."""
+_SHORT_QUOTE = 16
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,7 +190,8 @@ def _closes_quote(text: str, number: Number) -> bool:
     quoted = text[opened : number.start]
     if "\n" in quoted or any(char.isdigit() for char in quoted):
         return False
-    return not text[opened - 1 : opened].isdigit()
+    opens = not text[max(0, opened - 1) : opened].strip(" \n(:") and not quoted[1:2].isspace()
+    return opens or (len(quoted) <= _SHORT_QUOTE and not text[opened - 1 : opened].isdigit())
 
 
 def _inch(text: str, match: re.Match[str], number: Number, materials: Container[int]) -> UnitAfter:

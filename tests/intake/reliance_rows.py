@@ -227,6 +227,73 @@ REST: list[Row] = [
     ),
 ]  # fmt: skip
 
+_BELOW_DE = (
+    "\n\nAm 28.10.2026 um 16:20 schrieb Maike Ott:\n> Hallo,\n> bitte Angebot über 2 Dorne für "
+    "Rohr 32 x 1,5, Werkstoff 1.4509,\n> Radius 48 mm Mitte.\n"
+)
+_BELOW_EN = (
+    '\n\nOn 3 March 2026 Maike Ott wrote:\n> Looking for 2 mandrels, 2 x .083, 304, on our 6-3/4" '
+    "CLR die.\n"
+)
+
+AS_BELOW: list[Row] = [
+    (
+        "one figure put right, the rest as in his own mail below",
+        "AW: Anfrage Dorn",
+        "kurze Korrektur: das Rohr hat 1,25 Wand, nicht 1,5. Rest bleibt wie unten." + _BELOW_DE,
+        [(32, 1.25, 48, "stainless_steel", 2)],
+    ),
+    (
+        "another radius, all else as below",
+        "AW: Anfrage Dorn",
+        "Radius wird 64 statt 48 mm, alles andere bleibt wie unten." + _BELOW_DE,
+        [(32, 1.5, 64, "stainless_steel", 2)],
+    ),
+    (
+        "a wall, everything else as below",
+        "Re: mandrel",
+        "Sorry, wall is .095. Everything else stays as below." + _BELOW_EN,
+        [(2 * IN, 0.095 * IN, 6.75 * IN, "stainless_steel", 2)],
+    ),
+    (
+        "French: the rest as below",
+        "RE: demande",
+        "Petite correction : épaisseur 1,25 mm et non 1,5. Le reste ne change pas, voir ci-dessous."
+        + _BELOW_DE,
+        [(32, 1.25, 48, "stainless_steel", 2)],
+    ),
+    (
+        "all but the radius is forgotten",
+        "Re: mandrel",
+        "Forget everything under the line except the radius. Tube is now 2-1/4 x .083 (not the 2 x "
+        ".083 like Phil told you on the phone). Still 304. One mandrel is enough." + _BELOW_EN,
+        [(2.25 * IN, 0.083 * IN, 6.75 * IN, "stainless_steel", 1)],
+    ),
+    (
+        "all but material and radius are forgotten",
+        "AW: Anfrage Dorn",
+        "Vergessen Sie bitte alles unten bis auf Radius und Werkstoff: jetzt Rohr 35 x 2. "
+        "Bitte einen Dorn anbieten." + _BELOW_DE,
+        [(35, 2, 48, "stainless_steel", 1)],
+    ),
+    (
+        "all is forgotten",
+        "Re: mandrel",
+        "Forget everything below. One mandrel for 2-1/4 x .083 please." + _BELOW_EN,
+        [(2.25 * IN, 0.083 * IN, "-", "-", 1)],
+    ),
+    (
+        "a list of his own stands below",
+        "Re: mandrel",
+        "Please quote as below, one each:\n1.5 x .065, 3 CLR, 304\n1.75 x .065, 3.5 CLR, 304"
+        + _BELOW_EN,
+        [
+            (1.5 * IN, 0.065 * IN, 3 * IN, "stainless_steel", 1),
+            (1.75 * IN, 0.065 * IN, 3.5 * IN, "stainless_steel", 1),
+        ],
+    ),
+]  # fmt: skip
+
 CHANGES: list[Row] = [
     (
         "it is this, not that",
@@ -385,6 +452,7 @@ ROWS = [
     *GAPS,
     *REST,
     *CHANGES,
+    *AS_BELOW,
     *FORWARDS,
     *[(own, "Re: your enquiry", own + quote, [size]) for own, quote, size in SHORT],
 ]

@@ -109,9 +109,7 @@ def test_mail_and_chat_may_use_the_same_id(store: Store, make_result) -> None:
     assert taken(store, make_result("bo", message_id="7", channel="chat")) == 2
 
 
-@settings(
-    max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
-)
+@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(order=st.lists(st.sampled_from(["ana", "bo", "cy", "di", "ed"]), min_size=1, max_size=12))
 def test_any_order_and_repetition_gives_the_same_inquiries(
     order: list[str], make_result, new_place

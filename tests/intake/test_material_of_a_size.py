@@ -127,6 +127,29 @@ WORDINGS: list[tuple[str, Material | None, str | None]] = [
     ("mandrel 1.75 x .120 d.o.m. 6 clr", CS, "d.o.m"),
     ("mandrel 1.5 x .120 H.R.E.W. 6 clr", CS, "H.R.E.W"),
     ("mandrel 2.5 x .065 three-oh-four on 5 clr", SS, "three-oh-four"),
+    ("mandrel 1.5 x .035 grade 2 ti, 2.25 clr", TI, "grade 2"),
+    ("mandrel 1.5 x .035 gr 9 ti, 2.25 clr", TI, "gr 9"),
+    ("mandrel 1.5 x .035 CP2 ti, 2.25 clr", TI, "CP2"),
+    ("mandrel 1.5 x .035, ti, 2.25 clr", TI, None),
+    ("mandrino tubo 38 x 1,5, raggio 57. ti mando il disegno", None, None),
+    ("mandrino tubo 38 x 1,5, raggio 57, ti ringrazio", None, None),
+    ("mandrel for 25 x 1.2 mm tube, 4130? no - plain mild steel, 50 CLR", CS, None),
+    ("Dorn 30 x 1 (Messing? nein, doch Stahl, DC01), Radius 90 mm auf Mitte", CS, "DC01"),
+    ("mandrel 25 x 1.2 mm, brass, sorry, mild steel, 50 mm CLR", CS, None),
+    ("mandrel 25 x 1.2 mm, 6061 - no, 316L, 50 mm CLR", SS, "316L"),
+    ("mandrel 1.5 x .065 4130, scratch that, 321, 3 clr", SS, "321"),
+    ("mandrel 1.5 x .065 chromoly... actually DOM, 3 clr", CS, "DOM"),
+    ("Dorn 38 x 1,5 R 57, Alu? nein, Edelstahl 1.4301", SS, "1.4301"),
+    ("mandrin tube 38 x 1,5 R 57, laiton ? non, cuivre", CU, None),
+    ("mandril tubo 38 x 1,5 radio 57, aluminio, perdón, inox 304", SS, "304"),
+    ("mandrino tubo 38 x 1,5 raggio 57, alluminio, anzi inox 304", SS, "304"),
+    ("doorn buis 38 x 1,5 radius 57, messing? nee, RVS 304", SS, "304"),
+    ("mandrel 25 x 1.2 mm, brass? no, something else, 50 mm CLR", None, None),
+    ("mandrel 25 x 1.2 mm, 304, no mild steel please, 50 mm CLR", SS, "304"),
+    ("mandrel 25 x 1.2 mm, is it 304? no idea, 50 mm CLR", SS, "304"),
+    ('2.5" x 1.2 mm titanium, CLR 3.75". We have one for the stainless 2.5 x 1.6.', TI, None),
+    ("Mandrel for 1.5 x .065 6061, 4.5 clr. Not the 1.75 x .120 DOM from last time.", AL, "6061"),
+    ("We already have the mandrel for 1.75 x .120 DOM. Need 1.5 x .095, 4.5 clr", CS, "DOM"),
     ("mandrel 1.5 x .035 Ti Gr.9, 2.25 clr", TI, "Ti Gr.9"),
 ]  # fmt: skip
 
@@ -186,6 +209,22 @@ def test_a_material_for_some_other_day_is_not_the_tubes(body: str, family: Mater
     (request,) = read_text(body)
     assert request.material == family
     assert "material" not in [doubt.field for doubt in request.doubts]
+
+
+@pytest.mark.parametrize(
+    ("words", "doubted"),
+    [
+        ("4130? no - plain mild steel", False),
+        ("Messing? nein, doch Stahl", False),
+        ("brass, sorry, mild steel", False),
+        ("brass? or mild steel, not sure", True),
+        ("304 or 4130", True),
+        ("Messing oder Stahl", True),
+    ],
+)
+def test_a_correction_leaves_no_doubt_and_a_choice_does(words: str, doubted: bool) -> None:
+    (request,) = read_text(f"mandrel 25 x 1.2 mm, {words}, 50 mm CLR")
+    assert (request.doubt_on("material") is not None) is doubted
 
 
 _LIST = "1) 48 x 3, R 180\n2) 60 x 3, R 220\n3) 33 x 3, R 120\n\n"

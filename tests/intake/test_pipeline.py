@@ -87,7 +87,7 @@ def test_a_question_alone_gets_an_answer_and_no_assessment() -> None:
     assert result.draft is not None
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.text(max_size=300))
 def test_any_text_gives_a_result(words: str) -> None:
     message = parse_message(mail(words.encode("utf-8", "replace").decode()))

@@ -107,7 +107,7 @@ class TestWeeks:
         assert Week.of(datetime(2026, 11, 16, 0, 0, tzinfo=UTC), clocks) == WEEK
 
     # A busy machine is no fault of the weeks.
-    @settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
+    @settings(suppress_health_check=[HealthCheck.too_slow])
     @given(
         st.datetimes(datetime(2000, 1, 1), datetime(2037, 12, 1), timezones=st.just(UTC)),
         st.sampled_from("America/Chicago Europe/Berlin Africa/Cairo Australia/Lord_Howe".split()),

@@ -98,7 +98,7 @@ assessments = st.builds(
 
 
 # Drawing whole assessments is slow on a busy machine; that is no fault of what is tested.
-@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
+@settings(suppress_health_check=[HealthCheck.too_slow])
 @given(st.lists(assessments, max_size=3))
 def test_assessments_come_back_equal_to_the_last_digit(kept: list[Assessment]) -> None:
     back = store_json.unpack_assessments(store_json.pack_assessments(kept))

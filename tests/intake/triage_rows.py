@@ -245,4 +245,11 @@ MESSAGES_LAST: list[tuple[str, str, int, str]] = [
     ("how do I pay", "How do I pay the invoice, card or check?", 0, N),
     ("job", "Do you have any apprenticeship openings this summer?", 0, N),
     ("school visit", "Could 12 students tour your shop in May?", 0, Q),
+    ("opening?", "Any machinist openings? Eight years on lathes, resume on request.", 0, N),
+    ("welder opening", "I ran a mandrel bender, mostly 1.5 x .065. Resume available.", 1, N),
+    ("order 5077", "Please send order 5077 (2 mandrels 30 x 1.5, R 60) to our new address.", 1, N),
+    ("", "Bitte die neue Lieferadresse für 2 Dorne 30 x 1,5, R 60 beachten.", 1, N),
+    ("", "Need a mandrel for the lower tube only, 1.625 x .083 on 4.875 CLR.", 1, S),
+    ("one more", "Can't find 1.375 x .065 on a 4-1/8 CLR anywhere. Make me one of those.", 1, S),
+    ("bed frames", "400 lengths of 20 x 1.5, R60. I'd start with 2 mandrels. Lead time?", 1, S),
 ]

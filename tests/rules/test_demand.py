@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import random
-import time
 from decimal import Decimal
 from itertools import combinations
 from typing import ClassVar
@@ -25,6 +24,8 @@ from bendreply.rules.request import Material
 from bendreply.rules.shop import sample_shop
 from bendreply.rules.shop_report import ReportSettings
 from bendreply.rules.stabbing import Party, best_choices
+
+from ..pace import assert_quick
 
 CHROME, BRONZE = "chromed tool steel", "aluminium bronze"
 
@@ -149,7 +150,7 @@ def test_nothing_wanted_makes_no_plan() -> None:
 
 
 @given(st.randoms(use_true_random=False))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_the_order_of_arrival_changes_nothing(chance: random.Random) -> None:
     needs = drawn(chance)
     shuffled = needs[:]
@@ -160,7 +161,7 @@ def test_the_order_of_arrival_changes_nothing(chance: random.Random) -> None:
 
 
 @given(st.randoms(use_true_random=False))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_the_same_again_by_the_same_customer_changes_nothing(chance: random.Random) -> None:
     needs = drawn(chance)
     again = [*needs, chance.choice(needs)]
@@ -180,9 +181,8 @@ def test_five_thousand_requests_are_planned_in_two_seconds(customers: int) -> No
                 MandrelRange(low, low + Decimal("0.2"), 1, chance.choice([(CHROME,), (BRONZE,)])),
             )
         )
-    begin = time.process_time()  # of this program alone: other work on the machine doesn't count
+    assert_quick(lambda: what_to_make(needs), within=2, tries=2)
     plans = what_to_make(needs)
-    assert time.process_time() - begin < 2
     assert len(plans) == 5
     assert all(plan.proven for plan in plans)
 

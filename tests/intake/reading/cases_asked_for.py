@@ -34,8 +34,8 @@ NOT_TAKEN_BACK = [  # words like those above that speak of something else
 
 PERHAPS = [  # a further size that nothing ties to the first is doubted as a whole
     case("vendor-of-another", "Inch and a quarter, 14 ga tube, 4 in CLR.\nIt goes to the vendor who did the 2 x .083 ones.", inch("1.25", "0.083", "4"), inch("2", "0.083", None, "od wall")),
-    case("one-of-two-walls", "The drawing says 35 x 2, the parts list 35 x 1,5 mm. Radius 88. Please quote one mandrel.", mm("35", "2", "88", "wall"), mm("35", "1.5", "88", _ALL)),
-    case("the-delivery-can-wait", "1.5 x .065, 4.5 CLR. And 1.75 x .095 on 5.25 CLR, delivery can wait.", inch("1.5", "0.065", "4.5", _ALL), inch("1.75", "0.095", "5.25", _ALL)),
+    case("one-of-two-walls", "The drawing says 35 x 2, the parts list 35 x 1,5 mm. Radius 88. Please quote one mandrel.", mm("35", "2", "88", _ALL), mm("35", "1.5", "88", _ALL)),
+    case("the-delivery-can-wait", "1.5 x .065, 4.5 CLR. And 1.75 x .095 on 5.25 CLR, delivery can wait.", inch("1.5", "0.065", "4.5"), inch("1.75", "0.095", "5.25", _ALL)),
     case("either-tube", "We don't know yet whether 30 x 3 or 30 x 4 mm. Radius 90.", mm("30", "3", "90", "od wall"), mm("30", "4", "90", _ALL)),
     case("inside-or-centre", "Tube 1.00 x .049, the drawing has R3.00 but the arrow could be at the inner edge or the centre.", inch("1", "0.049", "3", "clr")),
 ]  # fmt: skip

@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_said as said
 from .cases_asked_for import (
     BESIDE,
     IN_WORDS,
@@ -33,6 +34,16 @@ from .cases_phrases import (
 )
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
+from .cases_told import (
+    ALL_ASKED_FOR,
+    BESIDE_A_BOX,
+    DASHES,
+    HEADS,
+    ONE_OF_SEVERAL,
+    ONLY_TOLD,
+    OWNED_LISTS,
+    PICKED_OUT,
+)
 from .cases_us import CHAINS, GAUGES, PIPE, RADIUS, SLANG
 from .support import Size, read_text, whole, written_down
 
@@ -40,7 +51,11 @@ FAMILIES = (
     SLANG, CHAINS, GAUGES, PIPE, RADIUS, METRIC,
     DOUBTS, NOISE, NO_SIZE, CORRECTIONS, SEVERAL, TABLES, SIGNS,
     LEGS, BORES, NO_PART_OF_IT, BELOW_EACH_OTHER, FROM_AFAR, STRAGGLERS,
+    ONLY_TOLD, ONE_OF_SEVERAL, PICKED_OUT, ALL_ASKED_FOR, BESIDE_A_BOX, OWNED_LISTS, DASHES,
+    HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
+    said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
+    said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES,
 )  # fmt: skip
 
 

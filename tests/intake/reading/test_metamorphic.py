@@ -125,7 +125,7 @@ _DRAWN = st.one_of(
 )
 
 
-@settings(deadline=None, max_examples=150, derandomize=True, database=None)
+@settings(max_examples=150)
 @given(_DRAWN, st.sampled_from([*SAID.values(), *SIGNED.values(), *QUOTED.values()]))
 def test_no_addition_changes_a_size_in_any_notation(text: str, addition: str) -> None:
     message, _ = whole(text)
@@ -138,7 +138,7 @@ _WALLS = st.sampled_from(["0.035", "0.049", "0.065", "0.083"])
 _MULTIPLES = st.sampled_from(["2", "2.5", "3", "4"])
 
 
-@settings(deadline=None, max_examples=100)
+@settings(max_examples=100)
 @given(_ODS, _WALLS, _MULTIPLES)
 def test_inches_and_the_same_in_millimetres_are_one_size(od: str, wall: str, times: str) -> None:
     clr = Decimal(od) * Decimal(times)
@@ -152,7 +152,7 @@ def _mm(inches: str | Decimal) -> str:
     return format((Decimal(inches) * Decimal("25.4")).normalize(), "f")
 
 
-@settings(deadline=None, max_examples=100)
+@settings(max_examples=100)
 @given(_ODS, _WALLS, _MULTIPLES, st.sampled_from(["wall", "clr"]))
 def test_what_is_left_out_is_none_and_the_rest_stands(
     od: str, wall: str, times: str, left_out: str

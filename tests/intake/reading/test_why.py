@@ -116,7 +116,7 @@ def test_the_subject_and_an_attachment_are_parts_of_their_own() -> None:
     assert part.sizes
 
 
-@settings(deadline=None, max_examples=150)
+@settings(max_examples=150)
 @given(st.text(alphabet="0123456789./-x\"' ,mm od wall clr ga sch 40 2D\n\t", max_size=120))
 def test_any_text_can_be_explained(text: str) -> None:
     message, own = whole(text)

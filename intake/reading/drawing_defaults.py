@@ -1,0 +1,83 @@
+"""A drawing's general note is no radius of the tube: 'all radii R3 unless specified'.
+
+Where another radius is given it is left out; where it is the only one, it is doubted.
+"""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from .figures import Figure, Layout
+from .patterns import any_of, whole_words
+from .roles import RADIUS_ROLES
+
+_DEFAULT = re.compile(
+    r"\b"
+    + any_of(
+        r"(?:unless|if not) (?:otherwise )?(?:specified|noted|stated|shown|indicated|marked|given"
+        r"|called out|dimensioned)",
+        "unless otherwise | u\\.?o\\.?[sn]\\b | undimensioned | not (?:otherwise )?dimensioned",
+        r"(?:sofern|wenn|soweit|falls) nichts? ander(?:s|es)",
+        "(?:un|nicht )(?:bemaßte|bemasste)[nrs]? | nicht angegebene[nrs]? radien",
+        "sauf (?:indication|mention|avis|spécification)s? (?:contraires?|autres?) | non cotée?s",
+        r"salvo (?:indicación|que se indique|se indique) | a menos que se indique",
+        "si no se indica | no acotad[oa]s",
+        r"salvo (?:divers[ae]|altr[ae]|contrari[ae]) (?:indicazion[ei]|specific\\w+)",
+        r"salvo indicazion[ei] | se non (?:diversamente|altrimenti) | non quotat[ie]",
+        r"tenzij anders | indien niet anders | o ile nie (?:podano|zaznaczono) | om ing?et annat",
+    ),
+    re.IGNORECASE,
+)
+_DOCUMENT = whole_words(
+    r"drawings? | prints? | dwg | note | title block | sheet | zeichnung\w* | schriftfeld",
+    r"plans? | cartouche | plano | nota | cajetín | disegno | cartiglio | tekening | rysun\w+",
+    "ritning\\w*",
+)
+_NEAR = 70
+_ONLY = "only a drawing's general note gives it"
+_SMALLEST = Decimal("0.5")
+
+
+def set_defaults_aside(layout: Layout) -> None:
+    """Say of a radius that a general note gives that it is none, or doubt it."""
+    radii = [f for f in layout.figures if f.role in RADIUS_ROLES and not f.negated]
+    defaults = [figure for figure in radii if _is_default(layout, figure)]
+    given = [figure for figure in radii if figure not in defaults]
+    for figure in defaults:
+        noted = layout.says(figure.sentence, _DOCUMENT) or _is_quoted(layout, figure)
+        if _is_edge(layout, figure) or (given and noted):
+            figure.give("noise", "cue")
+        else:
+            figure.notes.append(_ONLY)
+
+
+def _is_default(layout: Layout, figure: Figure) -> bool:
+    """Whether the words between the neighbouring figures say that it counts in general."""
+    before, after = layout.before(figure), layout.after(figure)
+    first, last = layout.spans[figure.sentence]
+    begin = max(layout.tokens[first].start, figure.start - _NEAR, before.end if before else 0)
+    end = min(
+        layout.tokens[last].end, figure.end + _NEAR, after.start if after else figure.end + _NEAR
+    )
+    if _DEFAULT.search(layout.text[figure.end : end]):
+        return True
+    said = _DEFAULT.search(layout.text[begin : figure.start])
+    if said is None:
+        return False
+    # "CLR 100 unless noted, and the tail R 80": it is said of the nearer radius.
+    other = before is not None and before.role in RADIUS_ROLES and begin == before.end
+    return not other or said.start() > figure.start - begin - said.end()
+
+
+def _is_quoted(layout: Layout, figure: Figure) -> bool:
+    around = layout.text[max(0, figure.start - _NEAR) : figure.start]
+    return any(around.count(mark) % 2 for mark in ('"', "“", "„", "«"))
+
+
+def _is_edge(layout: Layout, figure: Figure) -> bool:
+    """Whether it is too small for a bend of the tube: 'R3' on a tube of 50."""
+    ods = [
+        f.number.value for f in layout.figures if f.role == "od" and f.unit in (None, figure.unit)
+    ]
+    return bool(ods) and figure.number.value < min(ods) * _SMALLEST

@@ -1,0 +1,122 @@
+"""Words that take some size back, own it or put it off, where no figure was found to be meant.
+
+The sizes of the same sentence are doubted, or all where the sentence names none.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from .figures import Layout
+from .groups import Group, own_figures
+from .patterns import any_of
+from .told import words_around
+
+TAKEN_BACK = "some size seems to be taken back or owned already"
+
+_TAKES_BACK = re.compile(
+    r"\b"
+    + any_of(
+        r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
+        "no longer (?:need|want|require)\\w* | not used | don'?t need | do not need | don'?t want",
+        "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
+        r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
+        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
+        r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
+        "the new year | no mandrel (?:wanted|needed|required|for)",
+        r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
+        r" (?:for|in)",
+        r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
+        "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
+        r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
+        r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
+        r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
+        r"(?:someone|somebody) else | (?:another|other|different) (?:vendor|supplier|shop|order)",
+        r"for (?:reference|comparison)",
+        r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son)\b",
+        r"mein\w* (?:freund|nachbar|bruder|vater|schwager) | mon (?:ami|voisin|frère|père)",
+        r"mi (?:amigo|vecino|hermano|padre) | (?:mio|un mio) (?:amico|vicino|fratello|padre)",
+        r"mijn (?:vriend|buurman|broer|vader)",
+        r"have (?:\w+ ){0,2}(?:tooling|mandrels?|one|tools) for (?:this|that|it|these|those|them)",
+        "can wait | for another (?:day|time) | some other time | streichen | entfällt | nicht mehr",
+        "haben wir (?:schon|bereits) | (?:ist|sind) (?:schon|bereits) (?:da|vorhanden)",
+        r"nächstes jahr | zum vergleich | anderen? lieferant\w* | nicht anbieten",
+        "plus besoin | annul\\w+ | l'an prochain | on a déjà | avons déjà",
+        r"(?:pour|à titre de) comparaison | autre fournisseur | ailleurs",
+        "ya no (?:hace|necesit|quer)\\w* | ya ten\\w+ | ya hay | anulad\\w+ | el año que viene",
+        r"otro proveedor | no hace falta que | como referencia",
+        "non serv\\w+ | (?:abbiamo|ce l'abbiamo) già | già (?:abbiamo|disponibile)",
+        r"altro fornitore | (?:per|a titolo di) confronto",
+        r"l'anno prossimo | (?:the others|the rest|die anderen|les autres|l[ao]s otr[ao]s|gli altri"
+        r"|le altre|de andere)\b[^.;\n]{0,20}\b(?:have|got|haben|avons|tenemos|abbiamo|hebben)",
+        "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
+        "geen voor | andere leverancier | ter vergelijking",
+        "vervalt | niet meer nodig | hebben we al | volgend jaar",
+        "have \\d{1,2}\\b(?!\\s?(?:mm|x|in|cm|\\d))",
+    )
+    + r"\b",
+    re.IGNORECASE,
+)
+_BY_PLACE = re.compile(
+    r"\b"
+    + any_of(
+        r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
+        r"(?:line|row|item|pos(?:ition)?|no)"
+        r"\.? ?#?\d{1,3}\b(?!\s*[:–-])",
+        r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
+        r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
+        r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
+        r"(?:need|want|take|quote|price|only|just)\w* (?:the )?(?:first|second|third|fourth|fifth"
+        r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
+        r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:#|nos?\.? ?)?\d{1,2}"
+        r"(?: ?(?:,|and|und|et|y|e|en|&) ?\d{1,2})*(?= ?(?:please|pls|bitte|svp|thanks|[.;!]|$))",
+        r"only (?:that|this)(?: one)? | just (?:that|this) one | nothing else",
+        r"nur (?:die |den |das )?(?:zeilen?|positionen?|pos|eine)\b | (?:die )?markierten?",
+        r"angekreuzt\w* | sonst nichts | rien d'autre | nada más | nient'altro | verder niets",
+        r"seulement (?:la|les) (?:lignes?|positions?) | lignes? (?:marqu|surlign|coch)ées?",
+        r"s[oó]lo (?:las?|los?) (?:líneas?|filas?|marcad\w+) | solo (?:le|la) (?:rig[ah]e?|voci?)",
+        r"alleen (?:de )?(?:regels?|positie)",
+    )
+    + r"\b",
+    re.IGNORECASE,
+)
+"""A line of a list picked out; `withdrawn` knows the plain ways, and has heard them already."""
+_OLD_AND_NEW = re.compile(
+    r"(?:^|\n)[ \t]*(?:was|old|before|alt|bisher|avant|antes|prima|oud)\b[ \t]*:"
+    r"|\b(?:old|was|before|current|existing|alt|bisher|ancien|actuel|viejo|actual|vecchio|oud)"
+    r"[ \t|;,]{2,}(?:new|is|after|proposed|revised|neu|nouveau|nuevo|nuovo|nieuw)\b",
+    re.IGNORECASE,
+)
+_OF_OTHER_THINGS = re.compile(
+    r"\s(?:the |our |all |both |my |die |les |los |i |de )?(?:dies?|formers?|benders?|wipers?|tube"
+    r"|machine|clamps?|stock|drawings?|tooling|biegeformen|matrices|matrici|mallen)\b",
+    re.IGNORECASE,
+)
+"""'We already have the dies': no size is meant."""
+_OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
+
+
+def picks_out(text: str) -> bool:
+    """Whether the words pick out some lines of a list: 'we only need the rows marked Y'."""
+    return _BY_PLACE.search(text) is not None
+
+
+def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
+    """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
+    if _OLD_AND_NEW.search(layout.text) or (not picked and picks_out(layout.text)):
+        return [True] * len(groups)
+    found = [
+        words
+        for words in _TAKES_BACK.finditer(layout.text)
+        if not _OF_NO_SIZE.search(layout.text[max(0, words.start() - 12) : words.start()])
+        and not _OF_OTHER_THINGS.match(layout.text, words.end())
+    ]
+    if not found:
+        return [False] * len(groups)
+    meant = [
+        any(_TAKES_BACK.search(said) for said in words_around(layout, own_figures(group)))
+        for group in groups
+    ]
+    heard = picked or any(f.negated or f.context_only or f.put_off for f in layout.figures)
+    return meant if heard or any(meant) else [True] * len(groups)

@@ -1,0 +1,177 @@
+"""Which of several sizes a message asks for, and which it only tells of; those are doubted.
+
+'Please quote 42 x 2 on R 84. 30 x 3 we bend on R 75 without one': nothing in the second rules it
+out in so many words, but nothing asks for it either. And where one mandrel is asked for, only one
+of the sizes can be meant.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from .figures import Figure, Layout
+from .groups import Group, own_figures, slot_of
+from .patterns import whole_words
+
+ONLY_TOLD = "its sentence tells of it, and does not ask for it"
+ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
+
+_ASKS = whole_words(
+    r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
+    r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
+    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
+    r"would like | i'd like | we'd like",
+    r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
+    r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
+    r"each",
+    r"brauch\w* | benötig\w* | anfrage | anbiet\w* | angebot\w* | bitte | bestell\w* | preis\w*",
+    r"kost\w+ | such(?:e|en) | möcht\w+ | hätte\w* | dorne? für | auch | noch | außerdem | dazu",
+    r"besoin | cherch\w+ | devis | prix | combien | voudr\w+ | souhait\w+ | command\w+ | faudrait",
+    r"faut | pouvez | pourri\w+ | aussi | également | mandrins? pour",
+    r"necesit\w+ | precios? | cotiz\w+ | presupuest\w+ | quier\w+ | querem\w+ | busc\w+",
+    r"quisi\w+ | hac\w+ falta | oferta | también | además | mandril(?:es)? para | pueden | podrían",
+    r"podéis | serv\w+ | bisogno | preventiv\w+ | prezz\w+ | costa\w* | vorre\w+ | cerchiam\w+",
+    r"cerco | offerta | anche | mandrin\w+ per | potete | può",
+    r"nodig | zoek\w* | offerte\w* | prijs\w* | wil(?:len)? | graag | bestel\w* | ook | nog | kunt",
+    r"doorn(?:en)? voor",
+)
+_TELLS = whole_words(
+    r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
+    r"have | had | did | does | bent | run | runs | goes | go | went | works?",
+    r"reference | comparison | before | last | earlier | already | i've | we've | it's | that's",
+    r"i'm | ours | mine | arrived | covered",
+    r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
+    r"bisher | vergleich | geht | läuft | funktioniert",
+    r"nous | vous | elle | ils | est | sont | était | étaient | avons | avez | notre | j'ai",
+    r"va | vont | marche | arrivé\w* | livré\w*",
+    r"era | eran | tenemos | tengo | hemos | nuestr\w+ | yo | ya | está | están | funciona | van",
+    r"sono | erano | abbiamo | ho | nostr\w+ | mio | mia | già | vanno | funziona | arrivat\w+",
+    r"ik | wij | jullie | zijn | hebben | heb | heeft | onze | mijn | vergelijking | gaat | werkt",
+)
+_ONE = whole_words(
+    r"(?:one|1|a|single) (?:\w+ ){0,2}?mandrel | (?:just|only) one",
+    r"one (?:only|off|piece|pc)",
+    r"1 (?:off|pcs?|piece|ea|each|only|nos?|stk|stück|st|pz|pza|ud|stuks?) | one-off",
+    r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?(?:1|one)",
+    r"(?:get|quote|price|want|need|have|take|for) (?:just |only )?(?:one|1)"
+    r"(?= (?:for|please|of)|[.,;!?\n]|$)",
+    r"(?:einen|ein|einem) (?:\w+)?dorn | un (?:seul )?mandrin | un (?:solo )?mandril",
+    r"un (?:solo )?mandrino | un'anima | (?:één|een) doorn",
+)
+_SEVERAL = whole_words(
+    r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
+    r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
+    r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
+    r"either",
+    r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
+    r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
+    r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
+    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
+    r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
+    r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
+    r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
+    r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
+    r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
+)
+_THAT_ONE = whole_words(
+    r"(?:for|of) (?:that|this|it|the new|the thin|the small|the big)\w*(?: one| stuff| tube)?",
+    r"(?:dafür|hierfür|davon) | für (?:dieses|das neue|diese) | pour (?:celui|ce nouveau|cela)",
+    r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
+)
+_OF_EACH = whole_words(
+    r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
+    r"je | jeweils | beide[rn]? | chacun\w* | cada | ambos | ognuno | entrambi",
+    r"ciascun\w* | elk | elke | beide",
+)
+_ITEM = whole_words(
+    r"(?:item|pos|position|poste?|line|nr|no|posición|posizione|regel|zeile)\W{0,2} ?"
+    r"(?:\d{1,3}|[a-f])",
+)
+"""'Item 2 - tube 45 x 1.5 ...': of a list of what is wanted."""
+_FAR = 240
+"""Characters of a sentence on either side of a figure that speak of it."""
+_LINES = 2
+"""A sentence over so many lines is a list, and each line speaks for itself."""
+
+
+_LABEL = re.compile(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+"""What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
+_NO_LABEL = whole_words(
+    "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",
+    "von | comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | max",
+)
+
+
+def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """Which sizes are only told of; none where that goes for all, or all are asked for together."""
+    if _OF_EACH.search(layout.text.casefold()):
+        return [False] * len(groups)
+    said = [words_around(layout, _first_figures(group)) for group in groups]
+    tells = [
+        group.row is None
+        and any(map(_only_tells, sentences))
+        and not any(map(_ASKS.search, sentences))
+        for group, sentences in zip(groups, said, strict=True)
+    ]
+    return [False] * len(groups) if all(tells) else tells
+
+
+def _first_figures(group: Group) -> list[Figure]:
+    """The OD, or where that is shared whatever is a size's own: a wall may be told for all."""
+    own = own_figures(group)
+    return [figure for figure in own if slot_of(figure) == "od"] or own
+
+
+def of_one(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """Which sizes may not be meant where one mandrel is asked for, once, and no word says more:
+    all but the one whose sentence asks, or the sentence right behind it."""
+    text = " ".join(layout.text.casefold().split())
+    if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text):
+        return [False] * len(groups)
+    return not_asked(layout, groups)
+
+
+def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """All sizes but the one, where there is just one, whose sentence or the next one asks."""
+    asked = [any(map(_ASKS.search, words_around(layout, own_figures(group)))) for group in groups]
+    if not any(asked):
+        asked = [_asked_behind(layout, group) for group in groups]
+    return [not (asks and sum(asked) == 1) for asks in asked]
+
+
+def _asked_behind(layout: Layout, group: Group) -> bool:
+    """'Now we picked up a job in 1.625 x .083. Need a mandrel for that one.'"""
+    own = own_figures(group)
+    following = own[-1].sentence + 1 if own else 0
+    if not own or layout.in_sentence(following):
+        return False
+    return _THAT_ONE.search(layout.sentence_text(following)) is not None
+
+
+def _only_tells(words: str) -> bool:
+    return _TELLS.search(words) is not None and _ITEM.search(words) is None
+
+
+def words_around(layout: Layout, figures: Sequence[Figure]) -> list[str]:
+    """The sentence of each figure, or of a list its own line of it; casefolded."""
+    return [_words_around(layout, figure) for figure in figures]
+
+
+def _words_around(layout: Layout, figure: Figure) -> str:
+    figures = layout.in_sentence(figure.sentence)
+    begin = layout.sentence_start(figure.sentence)
+    end = begin + len(layout.sentence_text(figure.sentence))
+    if figures[-1].line - figures[0].line >= _LINES or opens_line(layout, figure):
+        begin = max(begin, layout.text.rfind("\n", 0, figure.start) + 1)
+        line_end = layout.text.find("\n", figure.end)
+        end = min(end, line_end if line_end >= 0 else end)
+    near = layout.text[max(begin, figure.start - _FAR) : min(end, figure.end + _FAR)]
+    return near.replace("\n", " ").casefold()
+
+
+def opens_line(layout: Layout, figure: Figure) -> bool:
+    """Whether a figure is the first of its line, but for a label: '2) 1.5 x .065'."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    words = layout.text[begin : figure.start].casefold()
+    return _LABEL.fullmatch(words) is not None and not _NO_LABEL.search(words)
