@@ -66,7 +66,7 @@ class Line:
 @lru_cache(maxsize=4096)
 def line(text: str) -> Line:
     """One 'must' line. Raises ValueError with one clause where a group is empty."""
-    asked, _, others = " ".join(text.split()).partition(NOT)
+    asked, _, others = f" {' '.join(text.split())}".partition(NOT)
     groups = tuple(_ways(group) for group in asked.split("+"))
     if not all(groups):
         raise ValueError("has a group without a word")
