@@ -75,6 +75,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         completes=reading.completes,
         tube_quoted=reading.tube_quoted,
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
+        hinted=any(q.answer is not None for q in questions),
     )
     kind, why = classify_person(message, own, found)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.

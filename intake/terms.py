@@ -23,7 +23,7 @@ _WITH_UNIT = re.compile(
     r"\s?(?:mm|cm|in|inch|inches|\"|''|clr|cl|od|id|radius|rad)(?!\w)"
 )
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
-_WHAT = re.compile(
+WHAT = re.compile(
     r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"
     r"|was(?= (?:ist|sind|kostet|kosten|bedeutet|heißt|heisst|versteht|für|genau|braucht|brauchen"
     r"|müssen)))(?!\w)"
@@ -93,7 +93,7 @@ def plain_words(text: str) -> tuple[str, ...]:
 
 
 def _plain(text: str) -> str:
-    bare = _WHAT.sub("what", text.casefold().replace("’", "'"))
+    bare = WHAT.sub("what", text.casefold().replace("’", "'"))
     if not bare.isascii():
         folded = unicodedata.normalize("NFKD", bare)
         bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")
