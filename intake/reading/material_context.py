@@ -149,7 +149,7 @@ _NOT_NOW = late_pattern(
 )
 _NO = r"(?:no|nope|nah|nein|non|nee|nej|nie|não)"
 # '4130? no - plain mild steel', 'brass, sorry, steel', 'Messing? nein, doch Stahl'
-_PUT_RIGHT = re.compile(
+_PUT_RIGHT = late_pattern(
     rf"\s?(?:\?\s*(?:\w{{2,4}}\s)?{_NO}\b|[\s,;:.(–—-]{{1,4}}(?:{_NO}\s?[,;:–—-]|(?:{_NO}\s)?(?:wait|sorry"
     r"|actually|correction|scratch\sthat|strike\sthat|make\sthat|i\smean|i\smeant|or\srather|pardon"
     r"|entschuldigung|korrektur|korrigiere|ich\smeine|vielmehr|besser\sgesagt|quatsch|plutôt"
@@ -158,8 +158,10 @@ _PUT_RIGHT = re.compile(
     re.I,
 )
 # 'Brass? No.', but not '304? No idea.'
-_DENIED = re.compile(rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I)
-_ANSWERS = re.compile(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
+_DENIED = late_pattern(
+    rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I
+)
+_ANSWERS = late_pattern(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
 # 'We switched from 304 to 316L': the second is the one wanted.
 _CHANGED_TO = late_pattern(
     r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I

@@ -150,7 +150,7 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
 
 
 # 'Grade 2 ti', 'x .035 ti,': typed in haste; 'ti mando' and 'para ti' are no metal.
-_BEFORE_SMALL_TI = re.compile(
+_BEFORE_SMALL_TI = late_pattern(
     r"(?:\bgr(?:ade|ado)?\.?\s?\d{1,2}|\bcp(?:[\s-]?[1-4])?|\d[\s-]?v|\b(?:the|in|of)"
     r"|\d[\"”]?(?:\s?(?:mm|wall|in))?,?)\s$",
     re.I,
