@@ -170,8 +170,9 @@ def _handed_over(stretch: _Stretch, blocks: Sequence[Block]) -> tuple[list[Block
     says_mail = _REFERENCE_TO_MAIL.search(above, match.start(), match.end() + 40) is not None
     # "Everything as in my mail below, only the radius 100": what is below is changed, not added to.
     # "Rest as below": the new words change what is below.
-    says_mail = says_mail or any(map(takes_the_rest, sentences(above)))
-    if says_mail and not blocks[0].forwarded and bears_size(above) and not _WHOLE.search(above):
+    rest = any(map(takes_the_rest, sentences(above)))
+    changes = rest or (says_mail and not _WHOLE.search(above))
+    if changes and not blocks[0].forwarded and bears_size(above):
         stretch.changes_quoted = True
         return [], False
     # "Please quote as below:" and then the sender's own list: that list is what stands below.

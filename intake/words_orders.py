@@ -164,6 +164,10 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"third) time (?:this|it|the|in a row)\b|\bthis is the (?:second|third) time\b|"
             r"\b(?:received|came|arrived|delivered|showed up)\b[^.?\n]{0,60}\btoo (?:big|thick|"
             r"large|fat|small|thin|tight|loose)\b"),
+        (5, r"\b(?:received|got|came|arrived|delivered)\b[^?\n]{0,60}\b(?:but|instead of|while)\b"
+            r"[^?\n]{0,30}\b(?:ordered|order (?:was|says)|asked for)\b|\b(?:geliefert|bekommen|"
+            r"erhalten)\b[^?\n]{0,60}\b(?:bestellt|statt)\b[^?\n]{0,30}\b(?:war|waren|hatten|"
+            r"haben)\b|\b(?:return|rma) (?:label|number)\b"),
         (5, r"\bgeht nicht (?:ins?\b|in das|hinein|rein)|\bwie gehen wir vor\b|\bne rentre pas\b|"
             r"\bcome (?:procediamo|intendete procedere)\b|\bcricc[ah]|\bhoe lossen we (?:dit|het) "
             r"op\b|\bgescheurd\b|\bcómo lo (?:arregl|solucion)|\bnie (?:wchodzi|pasuje)\b|\bpassar "

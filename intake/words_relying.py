@@ -34,22 +34,27 @@ REST = (
 
 STAYS = (
     r"\b(?:the )?same\b|\bas (?:quoted|before|offered|is\b|it (?:is|was)|they (?:are|were)|"
-    r"agreed|discussed|stated|in (?:the|your|my|our)|per|you (?:quoted|offered|have|wrote))|"
+    r"agreed|discussed|stated|in (?:the|your|my|our)|per|below|above|you (?:quoted|offered|have|"
+    r"wrote))|\b(?:still )?(?:applies|apply|valid|(?:still|holds?) good)\b|"
     r"\b(?:stays?|staying|remains?|remaining|unchanged|keep|kept|identical|holds?|stands?|like (?:"
     r"it was|before|in|you quoted))\b|\b(?:is|are|was|looks?|'s) (?:still )?(?:all )?(?:right|"
     r"correct|ok(?:ay)?|fine|good|spot on)\b|\bno (?:other )?changes?\b",
-    r"\b(?:bleib\w*|unverändert|gleich\w*|identisch|passt|stimmt|beibehalten)\b|\bwie (?:gehabt|"
+    r"\b(?:bleib\w*|unverändert|gleich\w*|identisch|passt|stimmt|beibehalten|gilt|gelten)"
+    r"\b|\bwie (?:gehabt|"
     r"angeboten|vorher|bisher|besprochen|zuvor|im (?:angebot|letzten)|in (?:ihrem|eurem|meiner|der)"
     r"|bei|oben|unten|gehabt|von)\b",
     r"\b(?:reste(?:nt)?|demeure(?:nt)?)\b|\bsans changement|\binchang\w+|\bidentiques?\b|"
-    r"\b(?:est|sont) (?:bon|bons|correcte?s?|ok|exacte?s?)\b|\bcomme (?:dans|sur|avant|prévu|"
+    r"\b(?:est|sont) (?:bon|bons|correcte?s?|ok|exacte?s?)\b|\bcomme "
+    r"(?:dans|sur|avant|prévu|ci-dessous|plus bas|"
     r"indiqué|devisé|votre)\b|\b(?:pareil|même)s?\b|\bne change\w* pas\b",
     r"\b(?:igual(?:es)?|qued[ao]n?|sigue[n]?|mantien\w+|correct[oa]s?)\b|\bsin cambios?\b|"
-    r"\bcomo (?:en|antes|estaba|ofert\w+|su|la)\b|\b(?:lo )?mism[oa]s?\b|\bno cambian?\b",
+    r"\b(?:vigentes?|válid[oa]s?)\b|\bcomo (?:abajo|en|antes|estaba|ofert\w+|su|la)\b|\b(?:lo "
+    r")?mism[oa]s?\b|\bno cambian?\b",
     r"\b(?:rimane|rimangono|resta(?:no)?|uguale|uguali|invariat\w+|stess\w+|identic\w+|giusto|"
-    r"corrett\w+|confermat\w+)\b|\bcome (?:da|prima|nel|nella|sopra|offerto)\b|\bva bene\b|"
+    r"corrett\w+|confermat\w+)\b|\bcome (?:da|prima|nel|nella|sopra|sotto|offerto)\b|\bva bene\b|"
     r"\bnon cambia(?:no)?\b",
-    r"\b(?:blijf(?:t)?|blijven|hetzelfde|ongewijzigd|gelijk|klopt|kloppen|idem)\b|\bzoals (?:in|"
+    r"\b(?:blijf(?:t)?|blijven|hetzelfde|ongewijzigd|gelijk|klopt|kloppen|idem|geldt)\b|\bzoals "
+    r"(?:in|hieronder|"
     r"eerder|aangeboden|geoffreerd|voorheen|uw|het)\b",
     r"\b(?:samma|oförändra\w+|stämmer|kvarstår|uændre\w+|uendre\w+|samme|forbliver|bliver|blir|"
     r"förblir)\b|\bsom (?:innan|tidigere|før|förut|i|tilbudt)\b",

@@ -62,8 +62,9 @@ def _is_list(layout: Layout, groups: Sequence[Group]) -> bool:
 
 
 def _doubt(group: Group, why: str) -> None:
-    group.doubtful = why
-    group.notes += [(slot, why) for slot in group.slots]
+    if not group.doubtful:  # one reason is enough
+        group.doubtful = why
+        group.notes += [(slot, why) for slot in group.slots]
 
 
 def _doubt_choice(layout: Layout, before: Group, group: Group) -> None:

@@ -14,6 +14,7 @@ from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
 """Roles that give way to a word that measures."""
+_INNER_OF_TWO = word_set("inner innen innere inneres intérieur interior interno binnen")
 _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
@@ -115,7 +116,7 @@ def _choose(
     layout: Layout, figure: Figure, left: Found | None, right: Found | None
 ) -> Found | None:
     """The cue that speaks of the figure, of one to its left and one to its right."""
-    if left is not None and (not fits(figure, left.cue) or _heads_a_tube(layout, figure, left.cue)):
+    if left is not None and (not fits(figure, left.cue) or _heads_a_tube(layout, figure, left)):
         left = None
     if right is not None and not fits(figure, right.cue):
         right = None
@@ -131,10 +132,14 @@ def _choose(
     return right if right is not None and not _next_is_likelier(layout, figure, right) else None
 
 
-def _heads_a_tube(layout: Layout, figure: Figure, cue: Cue) -> bool:
-    """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius."""
+def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
+    """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius; and the
+    'inner: 1.000 x .035' of two tubes is no bore."""
     second = layout.after_in_sentence(figure)
-    if cue.role not in RADIUS_ROLES or second is None or second.link != "times":
+    if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
+        return True  # "the hoop is 1-3/4 in 11 gauge"
+    inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
+    if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
         return False
     third = layout.after(second)
     if third is not None and third.link == "times":

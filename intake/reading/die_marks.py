@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import deque
+
 from .figures import Figure, Layout
 from .likeness import nearly
 from .patterns import whole_words
@@ -14,20 +16,24 @@ _DIE = whole_words(
 _RADIUS = whole_words(
     r"radi(?:us|i) | clr | cent(?:re|er)\s?line | rayon | raggio | radio | straal | biegeradius"
 )
+_MOST_ODS = 8
+"""So many ODs before the mark are compared with it."""
 _BESIDE = 14
 """Characters right beside a figure in which the word for the radius speaks of it."""
 
 
 def set_die_marks_aside(layout: Layout) -> None:
     """Say of a die's mark that is the tube's OD that it is no radius."""
-    ods = [figure for figure in layout.figures if figure.role == "od" and not figure.negated]
+    recent: deque[Figure] = deque(maxlen=_MOST_ODS)
     for figure in layout.figures:
-        if figure.role in RADIUS_ROLES and any(_is_mark(layout, figure, od) for od in ods):
+        if figure.role == "od" and not figure.negated:
+            recent.append(figure)
+        elif figure.role in RADIUS_ROLES and any(_is_mark(layout, figure, od) for od in recent):
             figure.give("noise", "same")
 
 
 def _is_mark(layout: Layout, figure: Figure, od: Figure) -> bool:
-    if od.start >= figure.start or figure.unit == "D" or not nearly(od, figure):
+    if figure.unit == "D" or not nearly(od, figure):
         return False
     before, after = layout.before(figure), layout.after_in_sentence(figure)
     begin = max(layout.sentence_start(figure.sentence), before.end if before is not None else 0)

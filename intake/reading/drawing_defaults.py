@@ -37,16 +37,26 @@ _DOCUMENT = whole_words(
 _NEAR = 70
 _ONLY = "only a drawing's general note gives it"
 _SMALLEST = Decimal("0.5")
+"""So many times the OD is the smallest radius that a bend can have."""
 
 
 def set_defaults_aside(layout: Layout) -> None:
     """Say of a radius that a general note gives that it is none, or doubt it."""
     radii = [f for f in layout.figures if f.role in RADIUS_ROLES and not f.negated]
     defaults = [figure for figure in radii if _is_default(layout, figure)]
-    given = [figure for figure in radii if figure not in defaults]
+    if not defaults:
+        return
+    given = len(radii) > len(defaults)
+    ods = [figure for figure in layout.figures if figure.role == "od"]
+    smallest = {
+        unit: min((f.number.value for f in ods if f.unit in (None, unit)), default=Decimal(0))
+        for unit in {figure.unit for figure in defaults}
+    }
     for figure in defaults:
         noted = layout.says(figure.sentence, _DOCUMENT) or _is_quoted(layout, figure)
-        if _is_edge(layout, figure) or (given and noted):
+        # 'R3' on a tube of 50 is that of an edge.
+        edge = figure.number.value < smallest[figure.unit] * _SMALLEST
+        if edge or (given and noted):
             figure.give("noise", "cue")
         else:
             figure.notes.append(_ONLY)
@@ -73,11 +83,3 @@ def _is_default(layout: Layout, figure: Figure) -> bool:
 def _is_quoted(layout: Layout, figure: Figure) -> bool:
     around = layout.text[max(0, figure.start - _NEAR) : figure.start]
     return any(around.count(mark) % 2 for mark in ('"', "“", "„", "«"))
-
-
-def _is_edge(layout: Layout, figure: Figure) -> bool:
-    """Whether it is too small for a bend of the tube: 'R3' on a tube of 50."""
-    ods = [
-        f.number.value for f in layout.figures if f.role == "od" and f.unit in (None, figure.unit)
-    ]
-    return bool(ods) and figure.number.value < min(ods) * _SMALLEST

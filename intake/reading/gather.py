@@ -24,7 +24,10 @@ def gather(layout: Layout) -> list[Group]:
     figures = [
         figure
         for figure in layout.figures
-        if (slot_of(figure) or figure.shape) and figure.is_measure and not figure.context_only
+        if (slot_of(figure) or figure.shape)
+        and figure.is_measure
+        and not figure.context_only
+        and not figure.put_off
     ]
     groups = Gatherer(layout, _by_column(figures)).run()
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
@@ -92,6 +95,7 @@ def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:
     else:
         ranked = sorted(groups, key=lambda group: group.slots[slot][0].number.value)
         gone = ranked[0 if which.startswith("small") else -1]
+    layout.left_out.append(_words_of(layout, gone))
     return [group for group in groups if group is not gone]
 
 

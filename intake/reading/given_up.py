@@ -88,19 +88,19 @@ def _mark_between(layout: Layout, last: Figure, settled: Figure) -> None:
 
 def name_settled(layout: Layout) -> None:
     """Give the figure that was settled on the role of what it stands for."""
+    known: set[Role | None] = {f.role for f in layout.figures if not f.negated}
     for given_up, settled in layout.given_up:
         if settled.role is not None or settled.link == "times":
             continue
         role = given_up.role
-        if role is None and _is_open_tube(layout, settled):
+        if role is None and _is_open_tube(known, settled):
             role = "od"
         if role in LENGTH_ROLES:
             settled.give(role, "place")
 
 
-def _is_open_tube(layout: Layout, figure: Figure) -> bool:
+def _is_open_tube(known: set[Role | None], figure: Figure) -> bool:
     """Whether nothing else is the tube's OD, and what else is said goes round such a tube."""
-    known: set[Role | None] = {f.role for f in layout.figures if not f.negated}
     if known & ({"od", "id", "side"} | NOMINAL_ROLES) or not known & ({"wall"} | RADIUS_ROLES):
         return False
     return is_diameter(figure) and not is_thin(figure) and not figure.is_gauge

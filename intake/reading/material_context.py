@@ -62,7 +62,9 @@ _SIZE_CUE = re.compile(
 )
 # '1.500 x .065 1020 on a 4.500 CLR'
 _AFTER_WALL = re.compile(
-    r"[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$", re.I
+    r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:wall|wt)\.?,?\s$"
+    r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
+    re.I,
 )
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = re.compile(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
@@ -230,7 +232,7 @@ _OTHER_THING = (
     r"flats?|flat\sbars?|wire|racks?|shelf|shelves|shelving|buildings?|warehouse|"
     r"service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|compan(?:y|ies)|inc|llc|"
     r"ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|"
-    r"plated|plating|coated|coating|finish|grease|lube|lubricants?|disulfide|drum|band|"
+    r"look|coloured|colored|effect|optik|tone|plated|plating|coated|coating|finish|grease|lube|lubricants?|disulfide|drum|band|"
     r"strap(?:ping)?|bolts?|screws?|handel|bau|trading|beams?|roofs?|castings?|forgings?|string|"
     r"cable|rope|fittings?|nuts?)"
 )

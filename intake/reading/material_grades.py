@@ -74,7 +74,7 @@ _NUMBER = _compile(
 )
 # '409 tubing' is a grade; '625 tube' is a size, and '1020 tubes' are many.
 _BY_NUMBER_AND_TUBE = (_SS, _CS, _AS, _AL)
-_ONE_TUBE = re.compile(r"\s(?:tube|tubing|pipe)(?![^\W_])", re.I)
+_ONE_TUBE = re.compile(r"\s(?:tube|tubing|pipe|alloy|aluminium|aluminum)(?![^\W_])", re.I)
 _MODIFIED = _compile(rf"(?P<name>21-6-9|17-7\s?PH|904L|15-5\s?PH|17-4\s?PH){_END}")
 
 # --- designations that name their family themselves ---------------------------------------------

@@ -59,7 +59,7 @@ _BEFORE_TUBE_OR_STOP = re.compile(
 )
 _AFTER_MATERIAL = re.compile(
     r"(?:material|mat'?l?|mtl|werkstoff|matière|matiere|materiale|materiaal|materiał)\.?"
-    r"\s?[:=-]?\s?(?:is\s)?$",
+    r"\s{0,8}[:=-]?\s{0,8}(?:is\s)?$",
     re.I,
 )
 # No request names this many; it keeps a hostile mail of 100 kB from costing seconds.

@@ -88,6 +88,12 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
 
 def _whole(names: list[str]) -> tuple[int, int, bool] | None:
     """(words used, value, spoken as bare digits) for 'six', 'ninety five', 'one twenty'."""
+    if names[1:3] == ["hundred", "and"] and len(names) > 3:
+        # "One hundred and five", but "one hundred and three quarters".
+        part = names[4:5] and names[4] in _PARTS
+        spoken = None if part or names[3] == "a" else _whole([names[0], "hundred", *names[3:]])
+        if spoken is not None and spoken[0] > 2 and spoken[2]:
+            return spoken[0] + 1, spoken[1], True
     run: list[int] = []
     for name in names:
         if name in _UNITS:

@@ -121,6 +121,11 @@ _AND_INNER = re.compile(
     + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
     + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
 )
+_RADIUS_AS = re.compile(
+    r"\b(?:gives?|shows?|states?|calls?|specif(?:y|ies)|lists?|puts?|angibt|gibt|donne|da|indica)\b"
+    r"[^.;\d]{0,16}\b(?:radius|rayon|radio|raggio|biegeradius)\b[^.;\d]{0,40}"
+    r"\b(?:as|at|mit|comme|como|come)\s*$"
+)
 _RADIUS_GIVEN = (
     re.compile(
         r"\b(?:radius|rayon|radio|raggio|straal|biegeradius)\b[^.;\d]{0,60}"
@@ -202,6 +207,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "wall" if _ER_WALL.match(after) else "od"
     if stands_beside(layout, figure, before, after):
         return "noise"
+    if _RADIUS_AS.search(before):
+        return "radius"
     if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
         return "radius"
     edge = _TO_EDGE_AFTER.match(after)

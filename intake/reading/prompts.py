@@ -26,7 +26,8 @@ _OPEN: frozenset[Role | None] = frozenset({None, "label"})
 
 
 def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequence[Prompt]) -> None:
-    """Give the first figure of each answer the role that its question names.
+    """Give the first figure of each answer the role that its question names; or what puts it
+    right, and then the first one measures nothing.
 
     '> Wall?' and '17 ga'; '> tube OD 1.750"' and 'No sir, 1-7/8.'. A figure that its own words
     or its place in 'OD x wall' explain keeps what they say.
@@ -35,10 +36,14 @@ def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequenc
         cue = _asked(prompt.question)
         if cue is None:
             continue
-        for figure in layout.figures:
-            if prompt.start <= plain.span(figure.start, figure.end)[0] + offset < prompt.end:
-                _answer(layout, figure, cue)
-                break
+        answers = [
+            figure
+            for figure in layout.figures
+            if prompt.start <= plain.span(figure.start, figure.end)[0] + offset < prompt.end
+        ]
+        put_right = [figure for figure in answers if figure.corrects]
+        for figure in put_right[-1:] or answers[:1]:
+            _answer(layout, figure, cue)
 
 
 def count_answered(own: OwnText) -> int | None:

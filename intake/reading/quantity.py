@@ -271,6 +271,9 @@ class _Several:
         # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
         ahead = [m for m in self.found if self._gap(m) == 0]
         total = any(m.total for m in self.found if m.count == count)
+        wanted = sum(not group.doubtful for group in self.groups)
+        if wanted == 1 and count is not None:
+            return count  # the others are hardly asked for
         return 1 if (ahead or total) and count == len(self.groups) else None
 
     def _one_tube(self) -> bool:

@@ -164,12 +164,18 @@ class Context:
 
     def says_each(self, first: int, after: int, end: int) -> bool:
         """'One each', 'per size 2', 'je ein Dorn'."""
-        near = [*self.words.before(first, 4), *self.words.after(after, end - after + 4)]
+        behind = list(self.words.after(after, end - after + 4))
+        for place, at in enumerate(behind):
+            if at > end and (self.text[at] in w.COUNTS or self.text[at] in w.ARTICLES):
+                # "Two mandrels, one per size", "zwei Dorne, je einer"
+                behind = [i for i in behind[:place] if i < at - 1 or not self.is_each(i)]
+                break
+        near = [*self.words.before(first, 4), *behind]
         if any(self.words.phrase(at, v.EACH_BY) for at in near):
             return True
         if any(self.is_each(at) for at in self.words.before(first, 4)):
             return True
-        for at in self.words.after(after, end - after + 4):
+        for at in behind:
             if self.text[at] in w.EACH:
                 return True
             word = self.text[at]
@@ -187,9 +193,12 @@ class Context:
         near = [*self.words.before(first, 3), *self.words.after(end, 3)]
         return any(self.words.phrase(at, w.TOTAL) for at in near)
 
-    def corrects(self, first: int) -> bool:
-        """'Sorry, make that three'."""
-        return any(self.words.phrase(at, v.CORRECTIONS) for at in self.words.before(first, 6))
+    def corrects(self, first: int, end: int) -> bool:
+        """'Sorry, make that three', 'but two this time'."""
+        around = [*self.words.before(first, 4), *self.words.after(end, 3)]
+        return any(self.words.phrase(at, v.THIS_TIME) for at in around) or any(
+            self.words.phrase(at, v.CORRECTIONS) for at in self.words.before(first, 6)
+        )
 
     def names_mandrel(self, at: int) -> bool:
         """Whether the sentence so far names a mandrel."""

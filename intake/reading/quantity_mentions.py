@@ -127,7 +127,7 @@ class _Finder:
             value,
             rank,
             each=self.context.says_each(count.first, count.after, end),
-            corrects=self.context.corrects(count.first),
+            corrects=self.context.corrects(count.first, end),
             total=self.context.says_total(count.first, end),
             number_end=self.words.end[count.after - 1],
         )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 
+from . import quantity_verbs as v
 from . import quantity_words as w
 from .quantity_context import Context
 from .quantity_numbers import Count, Numbers
@@ -12,7 +13,7 @@ ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
-_AHEAD_OF_ANOTHER = frozenset("for at a qty maybe even pour fur bei".split())
+_AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
 
 
 class Nouns:
@@ -90,6 +91,8 @@ class Nouns:
             at += 1
         for index in range(at, at + (3 if count.shy else 6)):
             word = self.words.at(index)
+            if not self.words.together(count.first, index):
+                return 0  # "radius 200. Mandrel in stock?"
             if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
                 return 0 if self.is_compound(index) else index + 1
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
@@ -99,8 +102,6 @@ class Nouns:
             if word in w.OTHERS or word in w.STOPS or word in w.COUNTS or word in w.WORDED:
                 return 0
             if not (word.isalnum() or word in ("-", '"', "/", "(", ")", ".")):
-                return 0
-            if not self.words.together(count.first, index):
                 return 0
         return 0
 
@@ -113,6 +114,8 @@ class Nouns:
         """Index behind the mandrel that an article belongs to, or 0."""
         for index in range(at + 1, at + 7):
             word = self.words.at(index)
+            if not self.words.together(at, index):
+                return 0
             if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
                 return 0 if self.is_compound(index) else index + 1
             plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø", "\n")
@@ -123,6 +126,8 @@ class Nouns:
     def counts_others(self, at: int) -> bool:
         """'Qty 200 tubes', '4 pcs of tube': what is counted is no mandrel."""
         at += self.words.phrase(at, w.PIECES)
+        if self.words.phrase(at, v.THIS_TIME):
+            return False
         for index in range(at, at + 4):
             word = self.words.at(index)
             if word in w.EACH:

@@ -206,6 +206,11 @@ CORRECTIONS = phrases(
     "i mean | should be | better make | besser | doch | lieber | korrektur | plutôt | finalement",
     "en fait | mejor | perdón | corrijo | anzi | scusate | meglio | toch | beter | sorry",
 )
+THIS_TIME = phrases(
+    "this time | diesmal | dieses mal | cette fois | esta vez | questa volta | deze keer",
+    "dit keer",
+    "denna gång | tym razem | desta vez",
+)
 CONDITIONS = word_set(
     "if when unless maybe perhaps possibly might falls wenn eventuell vielleicht evtl peut si",
     "quizás",

@@ -177,6 +177,7 @@ ASKS_BARE_AFTER = phrases(
     "a piece",
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
+    "this time | diesmal | cette fois | esta vez | questa volta | deze keer",
     "suffices | s plenty | s enough | s all | s fine | should do me | ought to do me",
     "would be enough | should be enough | will be enough | to start | to begin | for now",
     "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual",

@@ -64,8 +64,12 @@ _TO_CENTRE = whole_words(
     r"achse | rohrmitte | axe | l'axe | eje | asse",
     "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
 )
+_MEASURED_TO: tuple[Role, ...] = ("radius", "clr", "inside_r", "outside_r")
+_TO_OUTSIDE = whole_words(
+    r"outside | outer | au(?:ß|ss)en\w* | extérieur | esterno | buiten\w* | exterior"
+)
 _TO_INSIDE = whole_words(
-    r"outside | outer | außen\w* | extérieur | esterno | buiten\w* | exterior",
+    r"outside | outer | au(?:ß|ss)en\w* | extérieur | esterno | buiten\w* | exterior",
     r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
     r"all'interno | interno | intern[ae] | binnen\w* | dentro",
 )
@@ -82,14 +86,15 @@ def doubt_radii(layout: Layout) -> None:
         near = [
             figure
             for figure in layout.figures
-            if figure.role in ("radius", "clr", "inside_r") and abs(figure.sentence - sentence) < 2
+            if figure.role in _MEASURED_TO and abs(figure.sentence - sentence) < 2
         ]
         for number, figure in enumerate(near):
             if any(figure.number.value == other.number.value for other in near[:number]):
                 figure.give("noise", "same")  # "... I'm not sure if my 4 is to the inside"
                 continue
+            outer = figure.role == "outside_r" or layout.says(sentence, _TO_OUTSIDE)
             figure.role = "radius"
-            figure.notes.append("inside or centreline radius")
+            figure.notes.append(f"{'outside' if outer else 'inside'} or centreline radius")
 
 
 def refine_radii(layout: Layout) -> None:

@@ -152,20 +152,29 @@ def wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
         ("od", request.od_mm),
         ("wall", request.wall_mm),
         ("clr", request.clr_mm),
-        ("material", request.material and request.material.value),
+        ("material", None if request.material is None else request.material.value),
         ("quantity", None if request.quantity is None else str(request.quantity)),
-        ("needed_by", request.needed_by and request.needed_by.isoformat()),
+        ("needed_by", None if request.needed_by is None else request.needed_by.isoformat()),
     )
     doubts = [
-        *request.doubts,
+        *(doubt.model_copy(update={"why": _of_value(doubt.why, why)}) for doubt in request.doubts),
         *(
             Doubt(field=name, readings=(value,), why=why)
             for name, value in stated
             if value is not None and not request.doubt_on(name)
         ),
     ]
+    if all(doubt.why != why for doubt in doubts):
+        doubts = [*request.doubts]  # each value is in doubt by itself: then the reason stays there
     marked = (d.model_copy(update={"about": "size"}) if d.why == why else d for d in doubts)
     return request.model_copy(update={"doubts": tuple(marked)})
+
+
+def _of_value(told: str, of_size: str) -> str:
+    """The reasons why a value is in doubt, without that why the whole size is; unless it is the
+    only one."""
+    reasons = [reason for reason in told.split("; ") if reason != of_size]
+    return "; ".join(reasons) or told
 
 
 def _of_tooling(own: OwnText) -> str:

@@ -125,6 +125,8 @@ def _doubt_note(size: Sizing, note: str, field: Length) -> None:
     elif note.startswith("bore and OD"):
         size.doubt("od", note)
         size.doubt("wall", note)
+    elif note.startswith("outside or") and value is not None and od is not None:
+        size.doubt("clr", f"{note}?", value - od / 2)
     elif note.startswith("inside") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value + od / 2)
     elif note not in _NO_DOUBT and not note.isupper():

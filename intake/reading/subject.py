@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, SizeRequest
 
-_APART = Decimal("0.012")
+_APART = Decimal("0.01")
 """Lengths that differ by more than this share are two."""
 _WHY = "the subject says otherwise"
 _OTHER_UNIT = "it stands alone in the subject, read in another unit than the rest"

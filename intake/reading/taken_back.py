@@ -25,6 +25,10 @@ _TAKES_BACK = re.compile(
         "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
         r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
         "the new year | no mandrel (?:wanted|needed|required|for)",
+        r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
+        r" (?:for|in)",
+        r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
+        "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
         r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
@@ -49,7 +53,7 @@ _TAKES_BACK = re.compile(
         "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
         "geen voor | andere leverancier | ter vergelijking",
         "vervalt | niet meer nodig | hebben we al | volgend jaar",
-        "have \\d{1,2}\\b(?! ?(?:mm|x|in|cm|\\d))",
+        "have \\d{1,2}\\b(?!\\s?(?:mm|x|in|cm|\\d))",
     )
     + r"\b",
     re.IGNORECASE,
@@ -99,7 +103,7 @@ def picks_out(text: str) -> bool:
 
 
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
-    """Which of the sizes may be taken back; ``picked`` tells that a line was picked out already."""
+    """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
     if _OLD_AND_NEW.search(layout.text) or (not picked and picks_out(layout.text)):
         return [True] * len(groups)
     found = [
@@ -114,5 +118,5 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         any(_TAKES_BACK.search(said) for said in words_around(layout, own_figures(group)))
         for group in groups
     ]
-    heard = any(f.negated or f.context_only or f.put_off for f in layout.figures)
+    heard = picked or any(f.negated or f.context_only or f.put_off for f in layout.figures)
     return meant if heard or any(meant) else [True] * len(groups)

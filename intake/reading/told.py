@@ -20,8 +20,8 @@ ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
 _ASKS = whole_words(
     r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
     r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
-    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in | would like | i'd like",
-    r"we'd like",
+    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
+    r"would like | i'd like | we'd like",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
     r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
     r"each",
@@ -51,7 +51,7 @@ _TELLS = whole_words(
 )
 _ONE = whole_words(
     r"(?:one|1|a|single) (?:\w+ ){0,2}?mandrel | (?:just|only) one",
-    r"one (?:only|off|piece|please|pc)",
+    r"one (?:only|off|piece|pc)",
     r"1 (?:off|pcs?|piece|ea|each|only|nos?|stk|stück|st|pz|pza|ud|stuks?) | one-off",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?(?:1|one)",
     r"(?:get|quote|price|want|need|have|take|for) (?:just |only )?(?:one|1)"
@@ -73,6 +73,11 @@ _SEVERAL = whole_words(
     r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
+)
+_THAT_ONE = whole_words(
+    r"(?:for|of) (?:that|this|it|the new|the thin|the small|the big)\w*(?: one| stuff| tube)?",
+    r"(?:dafür|hierfür|davon) | für (?:dieses|das neue|diese) | pour (?:celui|ce nouveau|cela)",
+    r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
 )
 _OF_EACH = whole_words(
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
@@ -120,12 +125,28 @@ def _first_figures(group: Group) -> list[Figure]:
 
 def of_one(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes may not be meant where one mandrel is asked for, once, and no word says more:
-    all but the one whose sentence asks."""
+    all but the one whose sentence asks, or the sentence right behind it."""
     text = " ".join(layout.text.casefold().split())
     if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text):
         return [False] * len(groups)
+    return not_asked(layout, groups)
+
+
+def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """All sizes but the one, where there is just one, whose sentence or the next one asks."""
     asked = [any(map(_ASKS.search, words_around(layout, own_figures(group)))) for group in groups]
+    if not any(asked):
+        asked = [_asked_behind(layout, group) for group in groups]
     return [not (asks and sum(asked) == 1) for asks in asked]
+
+
+def _asked_behind(layout: Layout, group: Group) -> bool:
+    """'Now we picked up a job in 1.625 x .083. Need a mandrel for that one.'"""
+    own = own_figures(group)
+    following = own[-1].sentence + 1 if own else 0
+    if not own or layout.in_sentence(following):
+        return False
+    return _THAT_ONE.search(layout.sentence_text(following)) is not None
 
 
 def _only_tells(words: str) -> bool:

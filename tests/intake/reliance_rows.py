@@ -256,6 +256,20 @@ AS_BELOW: list[Row] = [
         [(2 * IN, 0.095 * IN, 6.75 * IN, "stainless_steel", 2)],
     ),
     (
+        "that wall, everything else as below",
+        "Re: mandrel",
+        "Change of plan: supplier only has .095, so please requote with that wall. Everything else "
+        "as below." + _BELOW_EN,
+        [(2 * IN, 0.095 * IN, 6.75 * IN, "stainless_steel", 2)],
+    ),
+    (
+        "all else goes on being valid",
+        "AW: Anfrage Dorn",
+        "Nachtrag: Bitte nicht 32 x 1,5, sondern 32 x 2 anbieten. Alles\nandere gilt weiter, siehe "
+        "unten." + _BELOW_DE,
+        [(32, 2, 48, "stainless_steel", 2)],
+    ),
+    (
         "French: the rest as below",
         "RE: demande",
         "Petite correction : épaisseur 1,25 mm et non 1,5. Le reste ne change pas, voir ci-dessous."

@@ -150,6 +150,15 @@ WORDINGS: list[tuple[str, Material | None, str | None]] = [
     ('2.5" x 1.2 mm titanium, CLR 3.75". We have one for the stainless 2.5 x 1.6.', TI, None),
     ("Mandrel for 1.5 x .065 6061, 4.5 clr. Not the 1.75 x .120 DOM from last time.", AL, "6061"),
     ("We already have the mandrel for 1.75 x .120 DOM. Need 1.5 x .095, 4.5 clr", CS, "DOM"),
+    ("mandrel 7005 alloy, 25.4mm OD, 2.0mm wall, 90mm CLR", AL, "7005"),
+    ("  OD      2.500\"\n  wall    .049\"\n  CLR     3.75\"\n  mat'l   321\nmandrel", SS, "321"),
+    ("mandrel 6 clr, 2-1/2 tube, .083 wall 1018.", CS, "1018"),
+    ("mandrels, CFS 3 tube 15.88 OD x 1.22 wall, bent to 40 CLR", CS, "CFS"),
+    ("mandril caño de 63,5 mm, chapa aluminizada de 1,6 mm, 95 mm de radio", CS, None),
+    ("mandrin tube 63,5 x 1,6 acier aluminisé, rayon 95", CS, None),
+    ("mandrino tubo 63,5 x 1,6 alluminizzato, raggio 95", CS, None),
+    ("doorn buis 63,5 x 1,6 gealuminiseerd, straal 95", CS, None),
+    ("copper-look but it's real brass, 1.5 x .062, 6 clr", BR, None),
     ("mandrel 1.5 x .035 Ti Gr.9, 2.25 clr", TI, "Ti Gr.9"),
 ]  # fmt: skip
 

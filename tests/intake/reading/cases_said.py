@@ -162,3 +162,29 @@ REFERENCES = [  # numbers by which a file or an order is known are no sizes
     case("ref-none-project", "project 1-1/2 tube .065 wall 3 clr", _IN),
     case("ref-none-tube", "Ref tube: 40 x 1.5 mm, clr 60", _40),
 ]  # fmt: skip
+
+_OUTSIDE = inch("2.5", "0.083", "5.25", "clr")
+
+OF_TWO = [  # 'inner' and 'outer' name two tubes, or where a radius is measured to
+    case("two-tubes", "I'm looking at two tubes:\n inner: 1.000\" x 0.035\", bend 3.000\" CLR\n outer: 2.000\" x 0.065\", bend 6.000\" CLR", inch("1", "0.035", "3"), inch("2", "0.065", "6")),
+    case("two-tubes-de", "Doppelrohr:\ninnen: 25 x 1,5, R 75\naußen: 50 x 2, R 150", mm("25", "1.5", "75"), mm("50", "2", "150")),
+    case("bore-and-od", "inner: 1.870, outer: 2.000, bend 6.000 CLR", inch("2", "0.065", "6")),
+    case("outside-or-centre", '2.5" OD x .083 wall, and the print just says "R 5.25" with the arrow to the outside edge of the bend. I\'d guess they mean centerline but it could be outside.', _OUTSIDE),
+    case("outside-or-centre-de", "Rohr 38 x 1,5, Radius 76 außen. Vielleicht ist aber auch die Mitte gemeint, ich weiß es nicht, ob außen oder Mitte.", mm("38", "1.5", "76", "clr")),
+    case("outside-sure", '2.5" OD x .083 wall, radius 5.25 to the outside of the bend.', inch("2.5", "0.083", "4")),
+]  # fmt: skip
+
+PLACES_AND_PARTS = [  # a street's block is no die block; a hoop with a gauge is tube
+    case("block-of-a-street", "1.5 x .065 tube, 3 clr. Shipping to 73 hundred block, call the gate.", _IN),
+    case("block-of-a-die", "1.5 x .065 on a 3 block", _IN),
+    case("hoop-of-tube", "Main hoop is 1-1/2 in 16 gauge, 3 CLR, DOM", _IN),
+    case("hoop-across", "The hoop is 24 in, tube 1.5 x .065", inch("1.5", "0.065", "12", "clr")),
+]  # fmt: skip
+
+IN_WORDS_TOO = [  # hundreds with an 'and', a radius that a drawing gives as so much
+    case("hundred-and-five", "thirty-five mil diameter, two mil wall, one hundred and\nfive mil radius to the centre", mm("35", "2", "105")),
+    case("two-hundred-and-ten", "38 mm tube, wall one and a half mm, radius two hundred and ten mm", mm("38", "1.5", "210")),
+    case("radius-given-as", 'The tube is 1" OD x .065" wall and the drawing gives the radius to the INSIDE of the bend as 2".', inch("1", "0.065", "2.5")),
+    case("radius-shown-as", "1.5 x .065 tube, the print shows the bend radius as 3 in.", _IN),
+    case("radius-given-de", "38 x 1,5 Rohr, die Zeichnung gibt den Biegeradius mit 57 an", _MM),
+]  # fmt: skip
