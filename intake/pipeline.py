@@ -73,6 +73,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         in_files=in_files > 0,
         radius_only=bool(sizes) and radii,
         completes=reading.completes,
+        picked=reading.picked,
         tube_quoted=reading.tube_quoted,
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
         hinted=any(q.answer is not None for q in questions),

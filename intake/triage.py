@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from .automatic import automatic
@@ -12,6 +13,20 @@ from .reading.staying import without_reliance
 
 __all__ = ["Found", "automatic", "classify"]
 
+_REQUOTE = re.compile(
+    r"\b(?:updated?|revised?|new|amended?|send)(?: me| us)?(?: the| a| your| an)? "
+    r"(?:quote|quotation|offer)\b"
+    r"|\bre-?quote\b|\b(?:and|please|only) (?:quote|price)\b"
+    r"|\b(?:neues|neue|angepasstes|geändertes) angebot\b|\bangebot (?:bitte )?(?:anpassen|ändern)\b"
+    r"|\b(?:nouveau|mettre à jour le) devis\b|\bnueva (?:oferta|cotización)\b"
+    r"|\bnuov[ao] (?:offerta|preventivo)\b|\b(?:nieuwe|aangepaste) offerte\b",
+    re.IGNORECASE,
+)
+_ORDERS = re.compile(
+    r"\b(?:po|order|bestellung|invoice|rechnung)\b[^.\n]{0,16}\b(?:attached|enclosed|follows|anbei)\b"
+    r"|\bpo ?(?:#|no\.?)? ?\d|\binvoice\b|\bpaid\b",
+    re.IGNORECASE,
+)
 _COUNTED = 8.0
 """A whole size, mandrels counted: a question beside it changes nothing."""
 _CLEAR = 5.0
@@ -38,6 +53,8 @@ class Found:
     """Whether the sizes are no more than radii."""
     completes: bool = False
     """Whether the words answer or change the request in the mail that they quote."""
+    picked: bool = False
+    """Whether they pick lines of a list in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
     answered: bool = False
@@ -61,6 +78,8 @@ def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind,
         return Kind.OTHER, "nothing newly written"
     if found.completes and _business(own.text[own.body_start :]) < _CLEAR:
         return Kind.SIZES, "answers or changes the request in the mail it quotes"
+    if found.picked and _wants_line(own.text[own.body_start :]):
+        return Kind.SIZES, "asks for lines of the list in the mail it quotes"
     kind, why = _of_person(message, own, own.text, found)
     if found.tube_quoted and kind is Kind.OTHER:
         kind, why = _of_person(message, own, without_reliance(own.text), found)
@@ -73,6 +92,14 @@ def _with_answer(question: Leaning) -> Leaning:
     """A question that has an approved answer is one, however few words of the trade are in it."""
     why = question.why or "asks what an approved answer tells"
     return Leaning(question.weight + _ANSWERED, why)
+
+
+def _wants_line(text: str) -> bool:
+    """Whether a line that is picked out is asked for, and not ordered: 'go ahead with line 2,
+    please update the quote'."""
+    if _ORDERS.search(text):
+        return False
+    return _business(text) < _CLEAR or _REQUOTE.search(text) is not None
 
 
 def _business(text: str) -> float:

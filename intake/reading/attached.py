@@ -13,7 +13,6 @@ from .requests import requests_of, wholly_doubted
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
 from .taken_back import TAKEN_BACK, picks_out
-from .withdrawn import left_over
 
 Named = tuple[SizeRequest, str]
 """A size, and the attached file that names it."""
@@ -33,19 +32,15 @@ def with_attached(
     notes: list[str] = []
     named: list[tuple[SizeRequest, str]] = []
     for name, text in own.attachment_texts:
-        stretch = read_stretch(text, len(own.text))
+        words = "" if requests else body.layout.text
+        stretch = read_stretch(text, len(own.text), told=words)
         found = requests_of(stretch, own, message, body)
-        kept = (
-            left_over(body.layout.text, [None] * len(found)) if not requests else range(len(found))
-        )
+        left_out = stretch.layout.left_out
         notes += [
-            f"a size of the attachment {name} was taken as not asked for: row {index + 1}"
-            for index in range(len(found))
-            if index not in kept
+            f"a size of the attachment {name} was taken as not asked for: {said}"
+            for said in left_out
         ]
-        picked_out = len(found) == len(kept) > 1 and picks_out(body.layout.text)
-        found = [found[index] for index in kept]
-        if picked_out:
+        if len(found) > 1 and not left_out and picks_out(body.layout.text):
             found = [wholly_doubted(request, TAKEN_BACK) for request in found]
         moved = (_in_attachment(request, name) for request in found)
         named += ((_in_material(request, body), name) for request in moved)
@@ -53,7 +48,7 @@ def with_attached(
             notes.append(_CUT.format(f"the attachment {name}"))
         if not found and _FIGURE.search(text):
             notes.append(f"no size was found in the attachment {name}")
-        elif len(stretch.rows) > len(found):
+        elif len(stretch.rows) > len(found) + len(left_out):
             notes.append(
                 f"the attachment {name}: {len(stretch.rows)} rows with figures,"
                 f" a size read in {len(found)} of them"

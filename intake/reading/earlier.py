@@ -24,19 +24,33 @@ def read_earlier(own: OwnText, message: Message) -> Relied | None:
             known = found
             counted = {request.quantity for request in found}
             quantity = counted.pop() if mail.by_sender and len(counted) == 1 else quantity
-    return rely(
+    words = own.text[own.body_start :]
+    relied = rely(
         known,
-        own.text[own.body_start :],
+        words,
         refers=own.refers_to_quoted,
         quantity=quantity,
         asked=fields_asked(own.quoted[0].text),
     )
+    return replace(relied, picked=_picked(own, message, words))
 
 
-def _sizes(mail: QuotedMail, message: Message, known: list[SizeRequest]) -> list[SizeRequest]:
+def _picked(own: OwnText, message: Message, words: str) -> tuple[SizeRequest, ...]:
+    """The sizes that the new words pick out of the newest list; empty where that isn't plain."""
+    for mail in own.quoted:
+        listed = _sizes(mail, message, [])
+        if len(listed) > 1:
+            picked = _sizes(mail, message, [], told=words)
+            return tuple(picked) if len(picked) < len(listed) else ()
+    return ()
+
+
+def _sizes(
+    mail: QuotedMail, message: Message, known: list[SizeRequest], told: str = ""
+) -> list[SizeRequest]:
     """The sizes of one quoted mail, completed from the mails before it; empty where it has none."""
     relied = replace(rely(known, mail.text), same_tube=True)
-    stretch = read_stretch(mail.text, mail.start, earlier=relied.figures)
+    stretch = read_stretch(mail.text, mail.start, earlier=relied.figures, told=told)
     nothing = OwnText(text="", body_start=0, subject_counts=False)
     found = requests_of(stretch, nothing, message, beside=None, relied=relied)
     if known and all(request.od_mm is None for request in found):

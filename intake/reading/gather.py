@@ -10,8 +10,9 @@ from .figures import Figure, Layout
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .patterns import any_of
+from .picked import lines_of_only, picked
 from .sharing import share
-from .withdrawn import label_before, left_over
+from .withdrawn import label_before, label_place, left_over
 
 _OWN_ONE = re.compile(
     r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the "
@@ -19,8 +20,12 @@ _OWN_ONE = re.compile(
 )
 
 
-def gather(layout: Layout) -> list[Group]:
-    """All requests in the order asked for, ``MOST_GROUPS`` at the most."""
+def gather(layout: Layout, told: str | None = "") -> list[Group]:
+    """All requests in the order asked for, ``MOST_GROUPS`` at the most.
+
+    ``told`` are words beside the text that may pick out its lines, and then its own don't; None
+    where lines that are not wanted have been taken out already.
+    """
     figures = [
         figure
         for figure in layout.figures
@@ -33,21 +38,29 @@ def gather(layout: Layout) -> list[Group]:
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
     groups = _without_owned(layout, groups)
-    groups = _without_withdrawn(layout, groups)
+    if told is not None:
+        groups = _without_withdrawn(layout, groups, told)
     doubt_unasked(layout, groups)
     return groups
 
 
-def _without_withdrawn(layout: Layout, groups: list[Group]) -> list[Group]:
+def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[Group]:
     """'On second thought drop 5': the others are left."""
     labels = [
         label_before(layout.text, group.anchor.start) if group.anchor is not None else None
         for group in groups
     ]
-    kept = left_over(layout.text, labels)
-    for group in (group for index, group in enumerate(groups) if index not in kept):
-        layout.left_out.append(_words_of(layout, group))
-    return [groups[index] for index in kept]
+    kept = left_over(told or layout.text, labels)
+    if len(kept) == len(groups):
+        kept = picked(layout, groups, told)
+    gone = [group for index, group in enumerate(groups) if index not in kept]
+    layout.left_out += [_words_of(layout, group) for group in gone]
+    left = [groups[index] for index in kept]
+    layout.lines_out += lines_of_only(layout, gone, left)
+    if layout.lines_out:  # '2) mandrel for ...' counts no mandrels, with no '1)' above it either
+        labels_left = (label_place(layout.text, g.anchor.start) for g in left if g.anchor)
+        layout.lines_out += [place for place in labels_left if place is not None]
+    return left
 
 
 def _words_of(layout: Layout, group: Group) -> str:

@@ -93,7 +93,7 @@ class Prompts:
         before, after = self.words.at(count.first - 1), self.words.at(behind)
         open_end = after in MARKS or after in w.FOLLOWERS
         if after == "of":
-            open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em"}
+            open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em", "it"}
             if self.words.at(behind + 1) in _CLAUSE_ENDS:
                 return BARE  # "one of, please": a slip for "off"
         if before in w.CLOCK and not self.is_asked(count.first):

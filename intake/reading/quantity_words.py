@@ -239,6 +239,7 @@ FILLERS = word_set(
     "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
     "des di now jetzt nun neu désormais maintenant ahora adesso ora nu teraz",
+    "stays stay remains bleibt reste queda resta blijft still",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 

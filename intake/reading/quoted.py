@@ -7,7 +7,7 @@ over. A reply with a tube of its own asks anew, and takes nothing that it does n
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Literal
 
@@ -43,6 +43,8 @@ class Relied:
     """'Radius and material stay': fields that are named as unchanged."""
     counted_anew: bool = False
     """Whether a new count stands in the new words, read or not: then none is taken over."""
+    picked: tuple[SizeRequest, ...] = ()
+    """The sizes of a quoted list that the new words pick out: 'the second one, please'."""
     same_tube: bool = False
     """Whether the same OD and wall again mean the same request: so in a chain of mails."""
 
@@ -196,6 +198,14 @@ def rely(
         stays=frozenset(field for one in said for field in said_to_stay(one)),
         counted_anew=any(map(counts_anew, said)),
     )
+
+
+def taken_lines(relied: Relied, said: SizeRequest) -> list[SizeRequest]:
+    """The sizes picked out of a quoted list, with what the new words say beside them."""
+    return [
+        replace(relied, known=(line,), everything=True).completed(said, Group())
+        for line in relied.picked
+    ]
 
 
 def answers_asked(relied: Relied, said: SizeRequest) -> bool:

@@ -13,7 +13,7 @@ from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
 from .prompts import count_answered
-from .quoted import Relied, answers_asked, unread
+from .quoted import Relied, answers_asked, taken_lines, unread
 from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
@@ -27,6 +27,8 @@ class Reading(Frozen):
     """For the person, not the customer: 'no size was found in the attachment terms.csv'."""
     completes: bool = False
     """Whether the new words answer or change the request in the mail that they quote."""
+    picked: bool = False
+    """Whether the new words pick lines of a list in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
 
@@ -78,9 +80,12 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = requests if "?" not in asks or _PRICE.search(asks) else []
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
+    picked = False
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)
-        requests = _unchanged(relied, said, unread(body.layout, relied.figures))
+        requests = taken_lines(relied, said)
+        picked = bool(requests)
+        requests = requests or _unchanged(relied, said, unread(body.layout, relied.figures))
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
@@ -95,6 +100,7 @@ def read(own: OwnText, message: Message) -> Reading:
     return reading.model_copy(
         update={
             "completes": relied.changed_by(body.groups),
+            "picked": picked,
             "tube_quoted": relied.gives_tube(requests, body.groups),
         }
     )

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ..model import Prompt
 from .angle_behind import set_angles_aside
@@ -62,12 +63,39 @@ def read_stretch(
     offset: int,
     earlier: tuple[Figure, ...] = (),
     prompts: Sequence[Prompt] = (),
+    told: str = "",
 ) -> Stretch:
     """Read a text that begins at ``offset`` in the message. Never raises on any text.
 
     ``earlier`` is what the mail says that it answers, ``prompts`` are the lines quoted of that
-    with an answer below.
+    with an answer below, ``told`` are words beside the text that may pick out lines of it.
     """
+    stretch = _read(original, offset, earlier, prompts, told)
+    layout = stretch.layout
+    if not layout.lines_out or stretch.is_cut:
+        return stretch
+    # Lines that are not wanted are read no more: nor is a material or a count that they name.
+    shown = original
+    for first, last in (stretch.plain.span(*span) for span in layout.lines_out):
+        shown = shown[:first] + _INK.sub(" ", shown[first:last]) + shown[last:]
+    again = _read(shown, offset, earlier, prompts, None, layout.left_out)
+    same = [group.place("od") for group in again.groups]
+    if same != [group.place("od") for group in stretch.groups]:
+        return stretch
+    return replace(again, original=original)
+
+
+_INK = re.compile(r"\S")
+
+
+def _read(
+    original: str,
+    offset: int,
+    earlier: tuple[Figure, ...],
+    prompts: Sequence[Prompt],
+    told: str | None,
+    left_out: Sequence[str] = (),
+) -> Stretch:
     plain = tabulate(flatten(original[:MOST_CHARACTERS]))
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
@@ -97,7 +125,9 @@ def read_stretch(
     doubt_radii(layout)
     note_names(layout)
     mark_changes(layout)
-    groups = gather(layout)
+    if left_out:
+        layout.left_out[:] = left_out
+    groups = gather(layout, told)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
 

@@ -25,7 +25,7 @@ _TAKES_BACK = late_pattern(
         r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
         "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
         r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
-        "the new year | no mandrel (?:wanted|needed|required|for)",
+        "the new year | no mandrel (?:wanted|needed|required|for) | only owns?",
         r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
         r" (?:for|in)",
         r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",

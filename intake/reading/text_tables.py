@@ -134,6 +134,8 @@ class _Tables:
         if len(cells) == len(columns):
             return list(zip(columns, cells, strict=True))
         if 2 <= len(cells) < len(columns) <= len(cells) + _MOST_EMPTY:
+            if len(cells) == len(columns) - 1 and self._ends_with_bar(at):
+                return list(zip(columns, cells, strict=False))
             return _by_offset(cells, columns)
         flat = [i for i in self.lines[at] if tokens[i].kind in ("number", "material", "block")]
         if len(cells) <= 1 and len(flat) == len(columns):
@@ -142,6 +144,13 @@ class _Tables:
                 for column, index in zip(columns, flat, strict=True)
             ]
         return None
+
+    def _ends_with_bar(self, at: int) -> bool:
+        """'25 | 1.5 | 50 |', with no bar before it: the last cell is empty."""
+        text, first = self.layout.text, self.layout.tokens[self.lines[at][0]].start
+        begin, end = text.rfind("\n", 0, first) + 1, text.find("\n", first)
+        line = text[begin : end if end >= 0 else len(text)].strip()
+        return line.endswith("|") and not line.startswith("|")
 
     def _negate_owned(self, at: int) -> None:
         """'38 | 1.5 | 57 | already have': a row that is not asked for."""

@@ -9,6 +9,7 @@ import pytest
 from bendreply.intake.model import Address, Kind, Message
 from bendreply.intake.pipeline import Understanding, understand
 
+from .picked_rows import NOT_PICKED, PICKED
 from .reliance_rows import NOT_ASKED, ROWS
 
 
@@ -113,3 +114,17 @@ def test_a_new_figure_that_is_not_understood_leaves_the_quoted_one_in_doubt(own:
     )
     (request,) = said.requests
     assert request.wall_mm == 2 or request.doubt_on("wall") is not None
+
+
+@pytest.mark.parametrize(
+    ("body", "wanted"), PICKED, ids=[body.split("\n")[0] for body, _ in PICKED]
+)
+def test_lines_of_a_quoted_list_are_read_where_they_are_picked_out(
+    body: str, wanted: list[tuple[object, ...]]
+) -> None:
+    test_a_reply_is_read_with_what_it_relies_on("Re: your enquiry", body, wanted)
+
+
+@pytest.mark.parametrize("body", NOT_PICKED, ids=[body.split("\n")[0] for body in NOT_PICKED])
+def test_a_line_that_is_only_spoken_of_is_no_request(body: str) -> None:
+    test_a_quoted_size_that_nobody_asks_for_anew_is_no_request(body)

@@ -31,7 +31,7 @@ ONE_OF_SEVERAL = [  # one mandrel for more than one size: which?
 ]  # fmt: skip
 
 PICKED_OUT = [  # lines of a list, one of them meant, and which is not heard
-    case("rows-marked", "1.75 x .095 x 5.25 CLR  N\n2 x .120 x 6 CLR  Y\n\nWe only want the rows marked Y.", inch("1.75", "0.095", "5.25", _ALL), _TOLD),
+    case("rows-marked", "1.75 x .095 x 5.25 CLR  N\n2 x .120 x 6 CLR  Y\n\nWe only want the highlighted rows, the ones marked.", inch("1.75", "0.095", "5.25", _ALL), _TOLD),
     case("was-and-is", "WAS: 1.75 x .095 x 5.25 CLR\nIS: 2 x .120 x 6 CLR", inch("1.75", "0.095", "5.25", _ALL), _TOLD),
     case("elsewhere", "1.75 x .095 x 5.25 CLR\n2 x .120 x 6 CLR - another supplier", _SIZE, _TOLD),
 ]  # fmt: skip

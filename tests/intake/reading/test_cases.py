@@ -32,6 +32,14 @@ from .cases_phrases import (
     NO_PART_OF_IT,
     STRAGGLERS,
 )
+from .cases_picked import (
+    MARKED_LINES,
+    NAMED_LINES,
+    NO_MARK,
+    NO_NAME,
+    NO_PLACES,
+    SEVERAL_PLACES,
+)
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
 from .cases_told import (
@@ -54,6 +62,7 @@ FAMILIES = (
     ONLY_TOLD, ONE_OF_SEVERAL, PICKED_OUT, ALL_ASKED_FOR, BESIDE_A_BOX, OWNED_LISTS, DASHES,
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
+    SEVERAL_PLACES, NO_PLACES, MARKED_LINES, NO_MARK, NAMED_LINES, NO_NAME,
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,

@@ -1,0 +1,108 @@
+"""Lines of a list that the words pick out: those are read, and where it isn't plain all doubted."""
+
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
+from __future__ import annotations
+
+from .support import Size, case, mm
+
+_LIST = "1) 20 x 1.5 mm, R 40\n2) 25 x 1.5 mm, R 50\n3) 30 x 2 mm, R 60\n4) 35 x 2 mm, R 70\n5) 40 x 2 mm, R 80\n\n"
+_PLAIN = "- 20 x 1.5 mm, R 40\n- 25 x 1.5 mm, R 50\n- 30 x 2 mm, R 60\n\n"
+_LETTERS = "a) 20 x 1.5 mm, R 40\nb) 25 x 1.5 mm, R 50\nc) 30 x 2 mm, R 60\n\n"
+_ROWS = (
+    ("20", "1.5", "40"),
+    ("25", "1.5", "50"),
+    ("30", "2", "60"),
+    ("35", "2", "70"),
+    ("40", "2", "80"),
+)
+
+
+def _of(*numbers: int) -> list[Size]:
+    return [mm(*_ROWS[number - 1]) for number in numbers]
+
+
+def _doubted(count: int) -> list[Size]:
+    return [mm(*row, "od wall clr") for row in _ROWS[:count]]
+
+
+SEVERAL_PLACES = [  # several places in one breath
+    case("only-two-and-four", _LIST + "only 2 and 4 please", *_of(2, 4)),
+    case("just-lines", _LIST + "Just lines 1, 3 and 5.", *_of(1, 3, 5)),
+    case("lines-to", _LIST + "We need only lines 2 to 4.", *_of(2, 3, 4)),
+    case("lines-dash", _LIST + "Only items 3-5, thanks.", *_of(3, 4, 5)),
+    case("lines-tight", _LIST + "only lines 1,3,5 please", *_of(1, 3, 5)),
+    case("nur-pos", _LIST + "Bitte nur Pos. 2 und 3.", *_of(2, 3)),
+    case("reperes", _LIST + "Ne tenez compte que des repères 2 et 3.", *_of(2, 3)),
+    case("alleen-eerste-derde", _PLAIN + "alleen de eerste en de derde graag", *_of(1, 3)),
+    case("solo-la-primera", _PLAIN + "Solo la primera y la tercera, por favor.", *_of(1, 3)),
+    case("prezzo-per", _LETTERS + "Mi mandate il prezzo per a) e b)?", *_of(1, 2)),
+    case("quote-for-line", _LIST + "Please quote for line 3, two mandrels.", *_of(3)),
+    case("devis-pour", _LIST + "Merci de faire un devis pour les repères 1 et 4.", *_of(1, 4)),
+    case("angebot-fuer", _LIST + "Wir bitten um ein Angebot für Pos. 2 und 5.", *_of(2, 5)),
+    case("the-middle-one", _PLAIN + "I need the middle one.", *_of(2)),
+    case("the-second-on-the-list", _PLAIN + "We want the second one on the list.", *_of(2)),
+    case("only-line-needs", _LIST + "Only line 3 needs a mandrel, the rest is rolled.", *_of(3)),
+]  # fmt: skip
+
+NO_PLACES = [  # near misses: every line doubted, or all taken
+    case("and-the-biggest", _PLAIN + "Only line 1 and the thin one.", *_doubted(3)),
+    case("two-of-what", _LIST + "only 2 please", *_doubted(5)),
+    case("line-and-figure", _PLAIN + "Only line 1, 2 if cheap.", *_doubted(3)),
+    case("middle-of-four", _LIST.replace("5) 40 x 2 mm, R 80\n", "") + "I need the middle one.", *_doubted(4)),
+    case("only-own", _PLAIN + "We only own the first one.", *_doubted(3)),
+    case("only-a-seam", _PLAIN + "Only line 2 has a seam.", *_doubted(3)),
+    case("only-stainless", _PLAIN + "Only items 1 and 2 are stainless.", *_doubted(3)),
+    case("just-urgent", _PLAIN + "Just the first one is urgent.", *_doubted(3)),
+    case("nur-verzinkt", _PLAIN + "Nur Pos. 2 ist verzinkt.", *_doubted(3)),
+    case("seule-soudee", _PLAIN + "Seulement la ligne 2 est soudée.", *_doubted(3)),
+    case("needs-balls", _PLAIN + "It is only the first one that needs balls.", *_doubted(3)),
+    case("need-first", _PLAIN + "Line 2 is the one we need first, the others can follow.", *_of(1, 2, 3)),
+    case("quote-each", _PLAIN + "Please quote for each line.", *_of(1, 2, 3)),
+    case("first-by-date", _PLAIN + "I need the first one by Friday.", *_doubted(3)),
+    case("need-two-mandrels", _PLAIN + "Need 2 mandrels for all of them.", *_of(1, 2, 3)),
+    case("which-first", _PLAIN + "Which do you want first?", *_of(1, 2, 3)),
+]  # fmt: skip
+
+_MARKED = (
+    "OD mm | wall mm | CLR mm | quote\n20 | 1.5 | 40 | {}\n25 | 1.5 | 50 | {}\n30 | 2 | 60 | {}\n\n"
+)
+_NEED = _MARKED.format("have", "need", "have")
+_YES = _MARKED.format("Y", "N", "Y")
+_CROSS = _MARKED.format("x", "", "x")
+
+MARKED_LINES = [  # a cell of the line is the mark
+    case("marked-y", _YES + "We need mandrels for the rows marked Y only.", *_of(1, 3)),
+    case("status-need", _NEED.upper() + "The only row to quote is the one with status NEED.", *_of(2)),
+    case("marked-need", _NEED + 'So it is only the line marked "need" please.', *_of(2)),
+    case("zeilen-mit-x", _CROSS + "Bitte nur die Zeilen mit x anbieten.", *_of(1, 3)),
+    case("lignes-avec", _CROSS + "Seulement les lignes avec x, merci.", *_of(1, 3)),
+    case("regels-met", _CROSS + "Graag alleen de regels met een x.", *_of(1, 3)),
+    case("filas-con", _CROSS + "Solo las filas marcadas con x.", *_of(1, 3)),
+]  # fmt: skip
+
+NO_MARK = [
+    case("a-mark-nobody-bears", _YES + "Only the rows marked T please.", *_doubted(3)),
+    case("marked-are-owned", _YES + "We have the rows marked Y.", *_doubted(3)),
+    case("in-red", _YES + "Only the rows marked red please.", *_doubted(3)),
+]  # fmt: skip
+
+_PARTS = (
+    "main hoop   20 x 1.5 mm, R 40\nlower tube  25 x 1.5 mm, R 50\nlink pipe   30 x 2 mm, R 60\n\n"
+)
+
+NAMED_LINES = [  # a line by what it is called
+    case("mandrel-for-the", _PARTS + "So what I need is a mandrel for the main hoop.", *_of(1)),
+    case("short-of", _PARTS + "So it's just the link pipe we're short of.", *_of(3)),
+    case("tube-only", _PARTS + "lower tube only.", *_of(2)),
+    case("only-the", _PARTS + "Price for only the main hoop please.", *_of(1)),
+    case("nur-den", "Bügel  20 x 1,5 mm, R 40\nHolm  25 x 1,5 mm, R 50\n\nBitte nur den Holm.", *_of(2)),
+    case("seulement-le", "arceau  20 x 1,5 mm, R 40\nbarre  25 x 1,5 mm, R 50\n\nSeulement la barre, merci.", *_of(2)),
+    case("biggest", _PLAIN + "We want the biggest one.", *_of(3)),
+]  # fmt: skip
+
+NO_NAME = [
+    case("two-bear-it", "front hoop  20 x 1.5 mm, R 40\nrear hoop  25 x 1.5 mm, R 50\n\nI need a mandrel for the hoop.", *_of(1, 2)),
+    case("nobody-bears-it", _PARTS + "I need a mandrel for the job.", *_of(1, 2, 3)),
+    case("also-the", _PARTS + "Also need a mandrel for the main hoop.", *_of(1, 2, 3)),
+]  # fmt: skip
