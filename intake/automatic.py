@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from . import words_automatic as words
 from . import words_machine
 from .late import Late
+from .letters_seen import seen
 from .model import Message, OwnText
 from .quote_lines import subject_prefixes
 from .words_errand import TUBE_FIGURES
@@ -227,8 +228,9 @@ _PROOF = 3
 def _weigh(cues: Sequence[tuple[int, Late]], text: str) -> tuple[int, int, str]:
     """The sum of the weights of all cues found, the heaviest, and its words."""
     total, heaviest, said = 0, 0, ""
+    looked = seen(text)
     for weight, pattern in cues:
-        match = pattern.search(text)
+        match = None if pattern.stands_nowhere_in(looked) else pattern.search(text)
         if match is not None:
             total += weight
             if weight > heaviest:

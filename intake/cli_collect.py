@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 import argparse
-from collections import Counter, deque
+from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
 from functools import partial
 from typing import TYPE_CHECKING
 
+from .cli_collected import Collected
 from .cli_common import (
     UNUSABLE_INPUT,
     WRONG_CALL,
     RefusedError,
     attempt,
     complain,
-    printable,
     shop_of,
     templates_of,
     today_of,
@@ -25,9 +24,9 @@ from .cli_desk import opened, take_back
 if TYPE_CHECKING:
     from ..rules.shop import Shop
     from .chat import ChatLine
-    from .desk import Joining, Taken
+    from .desk import Joining
     from .desk_chat import ChatReading
-    from .model import Kind, Message, Result
+    from .model import Message, Result
     from .several_readers import Unread
     from .sources import SourceItem
     from .store import Store
@@ -36,43 +35,6 @@ if TYPE_CHECKING:
 AT_A_TIME = 20
 """Messages of a file or folder written down together: the disk is waited for once."""
 MOST_BYTES_AT_A_TIME = 10_000_000
-
-
-@dataclass(slots=True)
-class Collected:
-    """What one run of ``collect`` brought in."""
-
-    kinds: Counter[Kind] = field(default_factory=Counter)
-    """New inquiries by their kind. Only counted: a long backlog would not fit into memory."""
-    joined: int = 0
-    """Further messages of inquiries that were there."""
-    known: int = 0
-    unusable: int = 0
-
-    @property
-    def new(self) -> int:
-        """How many inquiries were begun."""
-        return self.kinds.total()
-
-    def counts(self) -> str:
-        """How many of what, in one sentence."""
-        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(self.kinds.items()))
-        joined = f"{self.joined} joined to earlier inquiries, " if self.joined else ""
-        return (
-            f"{self.new} new{f' ({detail})' if detail else ''}, {joined}"
-            f"{self.known} known before, {self.unusable} not usable."
-        )
-
-    def count(self, taken: Taken, kind: Kind | None = None) -> None:
-        """Count a message that the desk has seen, and say what a person should know of it."""
-        if taken.joined is not None:
-            self.joined += 1
-        elif taken.new and kind is not None:
-            self.kinds[kind] += 1
-        else:
-            self.known += 1
-        if taken.note:
-            print(printable(taken.note))
 
 
 def use_message(

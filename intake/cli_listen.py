@@ -11,7 +11,8 @@ from datetime import datetime
 from importlib.util import find_spec
 from typing import TYPE_CHECKING
 
-from .cli_collect import Collected, use_chat
+from .cli_collect import use_chat
+from .cli_collected import Collected
 from .cli_common import UNUSABLE_INPUT, WRONG_CALL, RefusedError, complain, shop_of, templates_of
 from .cli_desk import opened
 

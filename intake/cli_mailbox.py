@@ -7,7 +7,8 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
-from .cli_collect import Collected, use_message
+from .cli_collect import use_message
+from .cli_collected import Collected
 from .cli_common import complain, printable
 from .screen_desk import answered
 

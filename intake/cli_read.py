@@ -17,6 +17,7 @@ from .cli_common import (
     templates_of,
     today_of,
 )
+from .short_run import uncollected
 
 if TYPE_CHECKING:
     from .model import Result
@@ -53,6 +54,7 @@ def _explain(result: Result) -> None:
     why_view(console(), explain(mask(result.message), result.message))
 
 
+@uncollected()
 def answer(args: argparse.Namespace) -> int:
     """One pasted message: the reading, the decision with its reasons, the draft to copy."""
     from .pasted import text_message

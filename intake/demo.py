@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from rich.console import Console
 
     from ..rules.shop import Shop
-    from .cli_collect import Collected
+    from .cli_collected import Collected
     from .inquiry import Asking
     from .store import Store
 

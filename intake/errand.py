@@ -18,6 +18,7 @@ from itertools import accumulate
 from . import words_asking, words_errand
 from .asking import Sentence, act, counting, said_words
 from .late import Late
+from .letters_seen import seen
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_selling import SELLING
@@ -220,11 +221,14 @@ def _elsewhere(
     starts = [0, *accumulate(len(said) + 1 for said in spoken)]
     best = Leaning(0.0, "")
     business: dict[int, int] = {}
+    looked = seen(whole)
     for group, cues in _ELSEWHERE:
         if group.only_without_tool and names_tool:
             continue
         total, heaviest, said = 0, 0, ""
         for weight, cue in cues:
+            if cue.stands_nowhere_in(looked):
+                continue
             matches = list(cue.finditer(whole))
             for match in matches:
                 number = bisect_right(starts, match.start()) - 1

@@ -1,7 +1,7 @@
 """Word patterns that are compiled when first used: start-up must not pay for mail not yet seen.
 
-Where there is much mail, patterns are not searched that a text has not the letters for; to find
-out which letters those are is worth it only then.
+Where there is much mail, only those branches of a pattern are searched that a text has the letters
+for; to find out which letters those are is worth it only then.
 """
 
 from __future__ import annotations
@@ -11,7 +11,9 @@ import sys
 from collections.abc import Iterator, Sequence
 from functools import cached_property
 
-from .letters_needed import letters_of, needs_of
+from .late_pattern import for_text
+from .letters_seen import Seen, seen
+from .pattern_branches import Index
 
 WORTH_IT = 30
 """Searches after which it pays to know which letters a pattern needs."""
@@ -20,7 +22,8 @@ WORTH_IT = 30
 class Late:
     """Any of several patterns, without regard to case; matches as the one pattern they form.
 
-    Where there are several, none of them has a group that is asked for by its number.
+    Where there are several, none of them has a group that is asked for by its number. None is ever
+    found empty.
     """
 
     def __init__(
@@ -35,57 +38,45 @@ class Late:
         return re.compile("|".join(f"(?:{one})" for one in self._patterns), self._flags)
 
     @cached_property
-    def _each(self) -> list[_One]:
-        return [_One(pattern, self._flags) for pattern in self._patterns]
-
-    @cached_property
-    def _nowhere_without(self) -> frozenset[str] | None:
-        """Letters of which some are in every text with a match; None where that is not certain."""
-        needs = [one.needs for one in self._each]
-        known = [one.rarest for one in needs if one is not None]
-        return frozenset().union(*known) if len(known) == len(needs) else None
+    def _index(self) -> Index:
+        return Index(self._patterns, self._flags)
 
     def search(self, text: str, start: int = 0, end: int = sys.maxsize) -> re.Match[str] | None:
         """As ``re.Pattern.search``: the leftmost, of several there the first pattern's."""
         if self._asked < WORTH_IT:
             self._asked += 1
+            return for_text(self._patterns, self._flags, text).search(text, start, end)
+        if end < len(text):
             return self._compiled.search(text, start, end)
-        letters, some_of = letters_of(text), self._nowhere_without
-        if some_of is not None and some_of.isdisjoint(letters):
-            return None
-        found: re.Match[str] | None = None
-        for one in self._each:
-            if one.needs is None or one.needs.met_by(letters):
-                match = one.compiled.search(text, start, end)
-                if match is not None and (found is None or match.start() < found.start()):
-                    found = match
-        return found
+        return self._next(seen(text), text, start)
 
     def match(self, text: str, start: int = 0, end: int = sys.maxsize) -> re.Match[str] | None:
         """As ``re.Pattern.match``."""
+        if self._asked < WORTH_IT:
+            self._asked += 1
+            return for_text(self._patterns, self._flags, text).match(text, start, end)
         return self._compiled.match(text, start, end)
 
     def finditer(self, text: str) -> Iterator[re.Match[str]]:
         """As ``re.Pattern.finditer``."""
         if self._asked < WORTH_IT:
             self._asked += 1
-            return self._compiled.finditer(text)
-        letters, some_of = letters_of(text), self._nowhere_without
-        if some_of is not None and some_of.isdisjoint(letters):
-            return iter(())
-        if any(one.needs is None or one.needs.met_by(letters) for one in self._each):
-            return self._compiled.finditer(text)
-        return iter(())
+            yield from for_text(self._patterns, self._flags, text).finditer(text)
+            return
+        looked = seen(text)
+        match = self._next(looked, text, 0)
+        while match is not None:
+            yield match
+            match = self._next(looked, text, match.end())
 
+    def stands_nowhere_in(self, looked: Seen) -> bool:
+        """Whether it is certain, before any search, that nothing is found."""
+        return self._asked >= WORTH_IT and not self._index.to_search(looked)
 
-class _One:
-    """One of the patterns, and what a text has to hold for it."""
-
-    def __init__(self, pattern: str, flags: re.RegexFlag) -> None:
-        self._pattern = pattern
-        self._flags = flags
-        self.needs = needs_of(pattern, flags)
-
-    @cached_property
-    def compiled(self) -> re.Pattern[str]:
-        return re.compile(self._pattern, self._flags)
+    def _next(self, looked: Seen, text: str, start: int) -> re.Match[str] | None:
+        found: re.Match[str] | None = None
+        for branch in self._index.to_search(looked):
+            match = branch.search(looked, text, start)
+            if match is not None and (found is None or match.start() < found.start()):
+                found = match
+        return found

@@ -1,43 +1,77 @@
-"""How well each approved answer fits a question: a score from 0 to 100 that can be told.
+"""Which approved answer fits a question, and how well: a score from 0 to 100 that can be told.
 
-The words of a question are held against the phrases of every answer. A word weighs the more, the
-fewer answers use it: 'wiper' tells much, 'mandrel' little, 'the' nothing. The score of a phrase is
+Two readings of a question have to agree. One asks whether the words are there that an answer must
+have (``must.py``), the other how near the question comes to one of its phrases
+(``near_phrases.py``). Where both name the same answer, it is used; where only the first does, its
+words must tell a lot and explain the question nearly whole; where only the second does, the
+question must at least be about the same thing. A word that asks for something else, or that
+nobody knows, speaks against. An answer without 'must' lines goes by its phrases alone.
 
-    100 x (share of the phrase that the question has) x (share of the question that the answer has)
-
-each by weight, under a root, and less for phrases that weigh little altogether. Words that no
-answer knows weigh against all of them: 'do you ship mandrels' is not 'do you make mandrels'.
+The score of words that must be there is 50 + half of how much of the question the answer
+explains, by weight, in per cent.
 """
 
 from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
-from . import words_terms as words
 from .answers import Answer
-from .terms import nearest, plain_words, terms
+from .heard import APART, Heard, hear, is_apart, is_small
+from .must import Line, line
+from .near_phrases import LITTLE, Near, Phrases, is_barred, says_little
+from .terms import stem
+from .words_plain import PLAIN
 
-UNKNOWN = 1.6
-"""Weight of a word that no phrase of any answer has; a word of only one answer weighs some 3.7."""
-ELSEWHERE_WEIGHT = 10.0
-"""Weight of a word that asks for something else ('sell', 'repair'), for answers without it."""
-ELSEWHERE = frozenset(term for word in words.ELSEWHERE.split() for term in terms(word))
-SMALL = frozenset(term for word in words.SMALL_WORDS.split() for term in terms(word))
-ASIDE = frozenset(term for word in words.ASIDE.split() for term in terms(word))
-LITTLE = frozenset(term for word in words.LITTLE.split() for term in terms(word))
-ASKING_WORDS = frozenset(term for word in words.ASKING_WORDS.split() for term in terms(word))
-OTHERWISE_ASKED = 0.75
-"""Times this where the question lacks the phrase's question word, or its weightiest word."""
+__all__ = ["Match", "Matcher", "asks_apart", "matcher", "says_little"]
+
+# Read off the open question sets; see tests/corpus/questions/README.md.
 ENOUGH = 58
-"""From this score on an answer is used."""
+"""From this nearness on an answer without 'must' lines is used,"""
+ABOUT = 78
+"""from this on one whose 'must' lines are met as far as what the question is about,"""
+ANYHOW = 100
+"""from this on any."""
 AHEAD = 8
-"""By so much the best answer has to be ahead of the next."""
-HALF_MASS = 1.5
-"""A phrase of this weight counts half as much as one of great weight."""
+"""By so much the nearest answer has to be ahead of the next."""
+AGREES = 40
+"""So near has a phrase to come to agree with the words that must be there."""
+ODD = 15
+"""So much nearer for each word that nobody knows."""
+EXPLAINED = 76
+"""From this score on an answer on which both readings agree is used;"""
+BY_ITSELF, WELL = 90, 97
+"""from these on one by its 'must' line alone, if the line tells much, or a good deal;"""
+MOSTLY = 86
+"""from this on if it tells very much;"""
+JOINED = 75
+"""and from this on where the question and the sentences before it are read as one."""
+OF_SEVERAL = 59
+"""The score that is told then: not enough to tell what kind of message it is."""
+MUCH, GOOD_DEAL, VERY_MUCH = 5.0, 4.2, 6.5
+"""What a 'must' line tells, by the weights of its words; a word of one answer weighs some 3.7."""
+TELLS_MORE = 1.0
+"""By so much a line has to tell more than another answer's, where both explain as much."""
+AS_MUCH = 4
+"""Scores that differ by less explain as much."""
+RIVAL = 72
+"""So near may a question come to another answer's phrase, and not nearer."""
+MOST_ODD, ODD_RIVAL = 1, 25
+OWN_SHARE = 40
+"""Per cent of a question's own words that an answer explains which it gets for the words before."""
+STRANGE_WEIGHT = 0.3
+APART_WEIGHT = 10.0
+"""Weights against an answer: of a word it does not know, and of one that asks something else."""
+
+_EVERYDAY = frozenset(map(stem, PLAIN.split()))
+_GENERAL = frozenset(
+    "CAN SHOULD NEED NECESSARY WHAT WHY STOP EXPLAIN MEAN OTHER ALSO SAME ONE TWO SKIP CALCULATE"
+    .split()
+)  # fmt: skip
+"""Readings that say what is asked, and not of what."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,26 +84,32 @@ class Match:
     best: str | None
     """The name of the one that came nearest, whether or not it is used."""
     phrase: str = ""
-    """The phrase of it that came nearest."""
+    """The phrase or the 'must' line of it that came nearest."""
+    by_must: bool = False
+    """Whether it is used for the words that it must have."""
     strange: bool = False
     """Whether the question has words that no answer knows."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Phrase:
+class _Met:
+    """A 'must' line that is met: how well its answer explains the question, what the line tells."""
+
+    score: float
+    mass: float
+    answer: str
     text: str
-    terms: frozenset[str]
-    weight: float
-    heaviest: str
-    own: frozenset[str]
-    """Its terms that don't stand in every request."""
+
+
+_NONE = Match(None, 0, None)
 
 
 class Matcher:
-    """The phrases of a set of answers, weighed."""
+    """A set of answers, to be matched with questions."""
 
     def __init__(self, answers: Sequence[Answer]) -> None:
-        self._answers = tuple(answers)
+        self._answers = {answer.name: answer for answer in answers}
+        self._phrases = Phrases(answers)
 
     def match(self, question: str, *, offer: bool = False) -> Match:
         """The answer that fits ``question`` (one sentence). Never raises on any text.
@@ -77,145 +117,156 @@ class Matcher:
         ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
         tube') asks nothing.
         """
-        asked = self._known(terms(question))
-        said = f" {' '.join(plain_words(question))} "
-        told = [term for term in dict.fromkeys(asked) if term not in SMALL]
-        scored = sorted(
-            (
-                (score, answer.name, phrase)
-                for answer in self._answers
-                for score, phrase in [self._best_phrase(answer.name, told, 2 if offer else 0)]
-                if score > 0 and not self._barred(answer, said)
-            ),
-            reverse=True,
+        near = self._near(question, least=2 if offer else 0)
+        met = self._met(question)
+        if met and (name := self._settled(question, met, near)):
+            best = met[0] if met[0].answer == name else next(m for m in met if m.answer == name)
+            return Match(name, min(round(best.score), 100), name, best.text, by_must=True)
+        if not near:
+            return Match(None, round(met[0].score), met[0].answer, met[0].text) if met else _NONE
+        best_, behind = near[0], near[1].score if len(near) > 1 else 0.0
+        verbatim = self._phrases.verbatim(question) == best_.answer
+        enough = ENOUGH if verbatim else self._enough(best_.answer, question)
+        fits = best_.score >= enough and best_.score - behind >= AHEAD
+        fits = fits and (verbatim or not met or met[0].answer == best_.answer)
+        fits = fits and self._may_be_used(best_.answer)
+        return Match(
+            best_.answer if fits else None,
+            min(round(best_.score), 100),
+            best_.answer,
+            best_.phrase,
+            strange=self._phrases.strange(self._phrases.told(question)),
         )
-        strange = any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
-        if not scored:
-            return Match(None, 0, None, strange=strange)
-        score, name, phrase = scored[0]
-        behind = scored[1][0] if len(scored) > 1 else 0.0
-        fits = score >= ENOUGH and score - behind >= AHEAD and name not in self._for_a_person
-        return Match(name if fits else None, min(round(score), 100), name, phrase, strange)
 
-    def _best_phrase(self, name: str, told: Sequence[str], least: int) -> tuple[float, str]:
+    def by_must(self, question: str) -> Match:
+        """The answer that a question gets for the words that it must have, looked for first: what
+        hardly asks is rarely about anything."""
+        return self.match(question) if self._met(question) else _NONE
+
+    def joined(self, both: str, question: str) -> Match:
+        """The answer that ``question`` gets together with the sentences before it.
+
+        ``both`` are they all. Not where the question has a thing of its own.
+        """
+        heard = hear(question)
+        if heard.apart or self._met(question):
+            return _NONE
+        met = self._met(both)
+        near = _first(met)
+        if near is None or near.score < JOINED or near.mass < GOOD_DEAL:
+            return _NONE
+        share = self._share(near.answer, heard)
+        if not self._may_be_used(near.answer) or (share is not None and share < OWN_SHARE):
+            return _NONE
+        return Match(near.answer, OF_SEVERAL, near.answer, near.text, by_must=True)
+
+    def _settled(self, question: str, met: Sequence[_Met], near: Sequence[Near]) -> str | None:
+        """The answer whose 'must' line is met, if the nearness to phrases does not deny it."""
+        first = _first(met)
+        if first is None or not self._may_be_used(first.answer):
+            return None
+        odd = self._odd(hear(question))
+        if near and near[0].answer == first.answer and near[0].score >= AGREES + ODD * odd:
+            return first.answer if first.score >= EXPLAINED else None
+        rival = max((one.score for one in near if one.answer != first.answer), default=0.0)
+        tells = (
+            (first.score >= BY_ITSELF and first.mass >= MUCH)
+            or (first.score >= WELL and first.mass >= GOOD_DEAL)
+            or (first.score >= MOSTLY and first.mass >= VERY_MUCH)
+        )
+        most = RIVAL - ODD_RIVAL * odd
+        return first.answer if tells and rival < most and odd <= MOST_ODD else None
+
+    def _near(self, question: str, least: int) -> list[Near]:
+        near = self._phrases.near(self._phrases.told(question), least)
+        return [one for one in near if not is_barred(self._answers[one.answer], question)]
+
+    def _met(self, question: str) -> list[_Met]:
+        """By answer the 'must' line that is met and tells most, best explained first."""
+        heard = hear(question)
+        found = []
+        for name, lines in self._lines.items():
+            told = [(one.mass(heard, self._weights), one) for one in lines if one.met(heard)]
+            if told and not is_barred(self._answers[name], question):
+                mass, best = max(told, key=lambda m: (m[0], m[1].text))
+                score = 50 + (self._share(name, heard) or 0.0) / 2
+                found.append(_Met(score, mass, name, best.text))
+        return sorted(found, key=lambda m: (-m.score, -m.mass, m.answer))
+
+    def _share(self, name: str, heard: Heard) -> float | None:
+        """How much of a question an answer explains, in per cent; None where nothing tells."""
         vocabulary = self._vocabulary[name]
-        shared = sum(self._weights[term] for term in told if term in vocabulary)
-        strange = sum(
-            ELSEWHERE_WEIGHT if term in ELSEWHERE else self._weights.get(term, UNKNOWN)
-            for term in told
-            if term not in vocabulary and term not in ASIDE
+        shared = against = 0.0
+        for word, read in heard.readings():
+            known = read & vocabulary
+            if APART in read or (is_apart(word) and not known):
+                against += APART_WEIGHT
+            elif known:
+                shared += max(self._weights[one] for one in known)
+            elif not is_small(word):
+                others = [self._weights[one] for one in read & self._topics]
+                against += min(others, default=STRANGE_WEIGHT)
+        return 100 * shared / (shared + against) if shared + against else None
+
+    def _enough(self, name: str, question: str) -> float:
+        """How near a phrase has to be where the words that must be there are not."""
+        if not self._lines[name]:
+            return ENOUGH
+        heard = hear(question)
+        about = any(one.about(heard) for one in self._lines[name])
+        return ABOUT + ODD * self._odd(heard) if about and not heard.apart else ANYHOW
+
+    def _odd(self, heard: Heard) -> int:
+        """How many words no answer knows, everyday ones aside: what is asked may lie in them."""
+        return sum(
+            len(word) > 3
+            and stem(word) not in _EVERYDAY
+            and not is_small(word)
+            and not any(concept in self._weights for concept, _ in here)
+            for word, here in zip(heard.words, heard.at, strict=True)
         )
-        if not shared:
-            return 0.0, ""
-        of_question = shared / (shared + strange)
-        present = frozenset(told)
-        best, best_text = 0.0, ""
-        for phrase in self._phrases[name]:
-            if phrase.own.isdisjoint(present) and not phrase.terms <= present:
-                # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
-                # what mandrels are made of.
-                continue
-            if phrase.own and sum(t.isalpha() for t in phrase.own & present) < least:
-                continue
-            mass = sum(self._weights[term] for term in phrase.terms & present)
-            of_phrase = mass / phrase.weight
-            score = 100 * math.sqrt(of_phrase * of_question) * mass / (mass + HALF_MASS)
-            if (asks := phrase.terms & ASKING_WORDS) and not asks & present:
-                score *= OTHERWISE_ASKED
-            if phrase.heaviest not in present:
-                score *= OTHERWISE_ASKED
-            if score > best:
-                best, best_text = score, phrase.text
-        return best * self._scale, best_text
 
-    def _known(self, asked: Iterable[str]) -> list[str]:
-        """The terms, those misspelt put right where one term of the phrases is near."""
-        return [
-            term
-            if term in self._weights or term in SMALL or term in ASIDE
-            else nearest(term, self._by_letter.get(term[0], ())) or term
-            for term in asked
-        ]
-
-    def _barred(self, answer: Answer, said: str) -> bool:
-        return any(f" {words_} " in said for words_ in self._unless[answer.name] if words_)
+    def _may_be_used(self, name: str) -> bool:
+        return not self._answers[name].for_a_person
 
     @cached_property
-    def _unless(self) -> Mapping[str, tuple[str, ...]]:
-        return {
-            a.name: tuple(" ".join(plain_words(one)) for one in a.unless) for a in self._answers
-        }
-
-    @cached_property
-    def _for_a_person(self) -> frozenset[str]:
-        return frozenset(answer.name for answer in self._answers if answer.for_a_person)
-
-    @cached_property
-    def _scale(self) -> float:
-        """So that a phrase of good weight, fully met, scores 100."""
-        return (8 + HALF_MASS) / 8
-
-    @cached_property
-    def _split(self) -> Mapping[str, tuple[tuple[str, frozenset[str]], ...]]:
-        return {
-            answer.name: tuple((phrase, phrase_terms(phrase)) for phrase in answer.phrases)
-            for answer in self._answers
-        }
+    def _lines(self) -> Mapping[str, tuple[Line, ...]]:
+        return {name: tuple(map(line, answer.must)) for name, answer in self._answers.items()}
 
     @cached_property
     def _vocabulary(self) -> Mapping[str, frozenset[str]]:
+        """All that the phrases and 'must' lines of each answer name."""
         return {
-            name: frozenset().union(*(found for _, found in split)) if split else frozenset()
-            for name, split in self._split.items()
+            name: self._phrases.vocabulary[name].union(*(one.concepts for one in lines))
+            for name, lines in self._lines.items()
         }
 
     @cached_property
     def _weights(self) -> Mapping[str, float]:
-        used = Counter(term for terms_ in self._vocabulary.values() for term in terms_)
-        return {term: math.log(1 + len(self._answers) / n) for term, n in used.items()}
+        used = Counter(one for known in self._vocabulary.values() for one in known)
+        return {one: math.log(1 + len(self._answers) / n) for one, n in used.items()}
 
     @cached_property
-    def _phrases(self) -> Mapping[str, tuple[_Phrase, ...]]:
-        return {
-            name: tuple(
-                _Phrase(
-                    text,
-                    found,
-                    sum(self._weights[t] for t in found),
-                    max(found, key=lambda t: (self._weights[t], t)),
-                    found - LITTLE - ASIDE,
-                )
-                for text, found in split
-                if found
-            )
-            for name, split in self._split.items()
-        }
-
-    @cached_property
-    def _by_letter(self) -> Mapping[str, tuple[str, ...]]:
-        """The terms of all phrases by their first letter."""
-        found: dict[str, list[str]] = {}
-        for term in sorted(self._weights):
-            found.setdefault(term[0], []).append(term)
-        return {letter: tuple(known) for letter, known in found.items()}
+    def _topics(self) -> frozenset[str]:
+        """What questions are about: the first groups of all 'must' lines."""
+        lines = (one for lines_ in self._lines.values() for one in lines_)
+        firsts = (word for one in lines for way in one.groups[0] for word in way)
+        return frozenset().union(*firsts) - LITTLE - _GENERAL
 
 
-def says_little(sentence: str) -> bool:
-    """Whether a sentence has no word of its own: 'Why?', 'Is that a problem?', 'Can you quote?'"""
-    told = {term for term in terms(sentence) if term not in SMALL and term not in ASIDE}
-    return told <= LITTLE
+def _first(met: Sequence[_Met]) -> _Met | None:
+    """The one that explains most; of those that explain as much, the one that tells most; None
+    where two tell alike."""
+    near = [one for one in met if met[0].score - one.score < AS_MUCH]
+    near.sort(key=lambda m: -m.mass)
+    if not near or (len(near) > 1 and near[0].mass - near[1].mass < TELLS_MORE):
+        return None
+    return near[0]
 
 
-@lru_cache(maxsize=4096)
-def phrase_terms(phrase: str) -> frozenset[str]:
-    """The terms of a phrase that tell it apart; two phrases of the same terms ask the same."""
-    return frozenset(term for term in terms(phrase) if term not in SMALL)
-
-
-def tells_something(phrase: str) -> bool:
-    """Whether a phrase has a word that does not stand in every request: 'mandrel for 40 x 40' would
-    fit them all."""
-    return bool(phrase_terms(phrase) - ASIDE)
+def asks_apart(sentence: str) -> bool:
+    """Whether a sentence has a word that asks for what no answer tells: to buy, to repair."""
+    return hear(sentence).apart
 
 
 @lru_cache(maxsize=8)

@@ -187,3 +187,5 @@ class Result(Frozen):
     draft: Draft | None = None
     notes: tuple[str, ...] = ()
     """What a person should look at though no field is in doubt, e.g. an attachment not read."""
+    own_words: str | None = Field(default=None, exclude=True, repr=False)
+    """The message's text as ``own_text.mask`` leaves it, where it is at hand. Never stored."""

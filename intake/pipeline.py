@@ -11,9 +11,6 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from .bare_answers import bare_answers
-from .carry_over import Change, carry_over, to_confirm
-from .conversation import Conversation
 from .files.opened import with_files_read
 from .files.words import attached_texts, file_notes
 from .model import Kind, Message, OwnText, Question, Result
@@ -29,6 +26,8 @@ if TYPE_CHECKING:
     from ..rules.request import SizeRequest
     from ..rules.shop import Shop
     from .answers import Answer
+    from .carry_over import Change
+    from .conversation import Conversation
     from .templates import Templates
 
 PRICE = "price-and-lead-time"
@@ -77,6 +76,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         picked=reading.picked,
         tube_quoted=reading.tube_quoted,
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
+        hinted=any(q.answer is not None for q in questions),
     )
     kind, why = classify_person(message, own, found)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
@@ -118,6 +118,11 @@ def process_reply(
     The sizes are judged anew and the reply is worded anew. Where the message changes no size and
     the earlier ones are answered, it is answered for itself.
     """
+    from .bare_answers import (
+        bare_answers,  # late, as what follows: one pasted message needs neither
+    )
+    from .carry_over import carry_over, to_confirm
+
     said = understand(message, templates.answers)
     joined = carry_over(before.requests, said.requests, said.own.text[said.own.body_start :])
     if not (joined.changes or joined.added or said.requests):
@@ -194,4 +199,5 @@ def _answered(
             spoken_of,
         ),
         notes=said.notes,
+        own_words=said.own.text,
     )

@@ -7,20 +7,21 @@ a question that none fits well enough is listed for a person, and counted by the
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import islice
 
 from . import words_questions as words
 from .answers import Answer
 from .late import Late
-from .matching import Match, matcher, says_little
+from .matching import Match, asks_apart, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
 
 _ASKS = Late(words.ASKS_WITHOUT_MARK, re.IGNORECASE)
 _ASKS_ANYWHERE = Late(words.ASKS_ANYWHERE, re.IGNORECASE)
 _ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
+_MIGHT_ASK = Late(words.MIGHT_ASK, re.IGNORECASE)
 _REQUEST = Late(words.REQUESTS, re.IGNORECASE)
 _PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
@@ -36,6 +37,7 @@ _YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
 _SERVICE = re.compile(words.SERVICE, re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)
+_OTHER_GOODS = re.compile(words.OTHER_GOODS, re.IGNORECASE)
 _TOOL = re.compile(
     rf"{_FIGURE.pattern}|\b(?:mandr|dorn|doorn|anima)",
     re.IGNORECASE,
@@ -53,13 +55,15 @@ _BREAK = re.compile(
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
     r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"
 )
-PLAIN = 80
+PLAIN = 84
 """From this score on the second half of a sentence asks without a question word of its own."""
 ITS_OWN = 70
 """From this score on a short question is answered by itself ("Do I need a mandrel?")."""
 MOST_ASKED = 60
 """Sentences that are looked at as questions; a message with more is no letter."""
 MOST_JOINTS = 3
+MOST_BEFORE = 3
+"""Sentences before a question that it may be about."""
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -76,28 +80,25 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
     # Asked in the subject and again in the body, or twice in the body: once is enough.
     said: set[str] = set()
     asked = 0
-    before: slice | None = None
-    for place in _sentences(own):
+    sentences = list(_sentences(own))
+    for number, place in enumerate(sentences):
         sentence = own.text[place]
         spaced = " ".join(sentence.split())
-        last, before = before, place
-        if spaced in said or not (_may_ask(spaced) or _ASKS_PRICE.search(spaced)):
+        openly = _asks_openly(spaced)
+        if spaced in said or not (openly or _MIGHT_ASK.search(spaced)):
             continue
         said.add(spaced)
         asked += 1
         if asked > MOST_ASKED:
             break
-        for part in _parts(sentence, known):
-            offer = _wants_an_offer(part)
-            match, surface = matcher(known).match(part, offer=offer), part
-            leans = says_little(part) and not (offer or _YOU.search(part))
-            if last is not None and leans and match.score < ITS_OWN:
-                # "It wrinkles inside. Why?" asks with the sentence before.
-                joined = own.text[last.start : place.stop]
-                both = matcher(known).match(joined)
-                better = both.answer is not None and both.score >= match.score
-                if "\n\n" not in joined and better:
-                    match, surface = both, joined
+        before = [one.start for one in sentences[max(0, number - MOST_BEFORE) : number]]
+        for part in _parts(sentence, known) if openly else [sentence]:
+            if openly:
+                match, surface = _matched(own.text, part, place.stop, before, known)
+            else:
+                match, surface = matcher(known).by_must(part), part
+                if not match.by_must:
+                    continue
             answer = match.answer
             if answer is not None and _SERVICE.match(" ".join(part.split())):
                 # "Can you anneal it for us?" is asked of the shop, not of the trade.
@@ -106,6 +107,31 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
                 found.append(Question(surface=surface, answer=answer, score=match.score))
                 said.add(answer or spaced)
     return tuple(found)
+
+
+def _matched(
+    text: str, part: str, stop: int, before: Sequence[int], known: tuple[Answer, ...]
+) -> tuple[Match, str]:
+    """What fits a question, by itself or with the sentences before it, and where that was said.
+
+    ``before``: where the sentences before it begin.
+    """
+    offer = _wants_an_offer(part)
+    match = matcher(known).match(part, offer=offer)
+    leans = says_little(part) and not (offer or _YOU.search(part))
+    if before and leans and match.score < ITS_OWN:
+        # "It wrinkles inside. Why?" asks with the sentence before.
+        joined = text[before[-1] : stop]
+        both = matcher(known).match(joined)
+        if "\n\n" not in joined and both.answer is not None and both.score >= match.score:
+            return both, joined
+    for start in reversed(before) if match.answer is None and not offer else ():
+        # "The balls broke off our last mandrel. It is a month old. What are we doing to it?"
+        joined = text[start:stop]
+        both = matcher(known).joined(joined, part)
+        if both.answer is not None:
+            return both, joined
+    return match, part
 
 
 def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:
@@ -170,6 +196,13 @@ def _without_lead_in(text: str, start: int, end: int) -> slice:
     return slice(start, end)
 
 
+def _asks_openly(spaced: str) -> bool:
+    """Whether a sentence may ask by its form alone, or asks for what is not our trade."""
+    if _may_ask(spaced) or _ASKS_PRICE.search(spaced):
+        return True
+    return _REQUEST.match(spaced) is not None and asks_apart(spaced)
+
+
 def _may_ask(spaced: str) -> bool:
     return (
         "?" in spaced
@@ -185,9 +218,14 @@ def _asks(spaced: str, match: Match) -> bool:
     if match.answer is not None:
         return True
     # Unmatched single words ("Tuesday?") and plain requests are settled by the sizes' own reply.
-    if len(_WORD.findall(spaced)) < 2 or not _may_ask(spaced):
+    if len(_WORD.findall(spaced)) < 2:
         return False
-    return not _requests(spaced) or not (_TOOL.search(spaced) or says_little(spaced))
+    apart = asks_apart(spaced) or _OTHER_GOODS.search(spaced) or _SERVICE.match(spaced)
+    if not _may_ask(spaced):
+        return bool(apart) and _REQUEST.match(spaced) is not None
+    if not _requests(spaced) or apart:
+        return True
+    return not (_TOOL.search(spaced) or says_little(spaced))
 
 
 def _wants_an_offer(part: str) -> bool:

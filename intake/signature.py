@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 from typing import Literal
 
 from . import words_signature as words
@@ -122,6 +123,7 @@ def _is_closing(line: str) -> bool:
     )
 
 
+@lru_cache(maxsize=256)
 def _is_contact(line: str) -> bool:
     """Phone, web, register or company, by a mark that no tube size carries."""
     if len(line) > LONGEST_LINE or _is_sentence(line, least=8):

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from sqlalchemy import Connection
 
     from .store_forget import Eraser
+    from .store_later import Later
     from .store_open import Place
     from .store_reader import Reader
     from .store_tally import TallyRead
@@ -71,6 +72,7 @@ class Store:
     ) -> None:
         self._place = place
         self._whole: Connection | None = None
+        self._later: Later | None = None
         engine, on_server = place.engine, place.file is None
         # On a server each statement would see the moment it runs in, not that of the transaction.
         one_moment = {"isolation_level": "REPEATABLE READ"} if on_server else {}
@@ -116,8 +118,8 @@ class Store:
         """One change of the store: whole when the ``with`` ends, undone when it raises."""
         from .store_writer import Writer
 
-        with self._transaction(writes=True) as connection:
-            yield Writer(connection, self.clock())
+        with self._transaction(writes=True, puts_off=True) as connection:
+            yield Writer(connection, self.clock(), self._later)
 
     @contextmanager
     def erasing(self) -> Iterator[Eraser]:
@@ -148,16 +150,23 @@ class Store:
         Each is still whole or undone by itself. Only for taking messages in: of the programs that
         do that, one at a time holds on to several inquiries.
         """
+        from .store_later import Later
+
         with self._transaction(writes=True) as self._whole:
+            self._later = Later(self._whole)
             try:
                 yield
+                self._later.write()
             finally:
-                self._whole = None
+                self._whole = self._later = None
 
     @contextmanager
-    def _transaction(self, *, writes: bool) -> Iterator[Connection]:
-        if self._whole is not None:
-            with _plainly(self.name), _part_of(self._whole):
+    def _transaction(self, *, writes: bool, puts_off: bool = False) -> Iterator[Connection]:
+        """``puts_off``: may leave rows for ``_later``, and has them written before it looks."""
+        if self._whole is not None and self._later is not None:
+            if not puts_off:
+                self._later.write()
+            with _plainly(self.name), _part_of(self._whole, self._later):
                 yield self._whole
             return
         engine = self._writes if writes else self._reads
@@ -166,16 +175,18 @@ class Store:
 
 
 @contextmanager
-def _part_of(whole: Connection) -> Iterator[None]:
+def _part_of(whole: Connection, later: Later) -> Iterator[None]:
     """A part of a transaction, undone by itself where it raises. SQLAlchemy's own way of saying
     this builds both statements anew each time, which takes longer than carrying them out.
     """
     from sqlalchemy.exc import DatabaseError
 
     whole.exec_driver_sql("SAVEPOINT part")
+    waiting = later.how_many()
     try:
         yield
     except BaseException:
+        later.undo(waiting)
         # A full disk undoes the whole by itself: then there is no part, and what counts is why.
         with suppress(DatabaseError):
             whole.exec_driver_sql("ROLLBACK TO SAVEPOINT part")

@@ -14,6 +14,7 @@ from .message_keys import key_of_its_own, usual_key
 from .model import Message
 from .store_board import BoardRead
 from .store_chat import ChatRead
+from .store_later import elsewhere
 from .store_marks import MarksRead
 from .store_schema import correction, draft, event, inquiry, message, reply, word
 from .store_threads import ThreadsRead
@@ -21,7 +22,7 @@ from .store_threads import ThreadsRead
 # Built once: building a statement takes longer than a small database takes to answer it.
 # The channel stands in both halves: before them, it alone would be looked up by its index, which
 # half of all messages are found by.
-_MESSAGES_LIKE = (
+_MESSAGES_LIKE = elsewhere(
     sa.select(message.c.inquiry_id, message.c.message)
     .where(
         sa.or_(
@@ -38,8 +39,24 @@ _MESSAGES_LIKE = (
     .order_by(message.c.id)
 )
 
+_ANY_OF_IDS = (
+    sa.select(message.c.id)
+    .where(
+        message.c.channel == sa.bindparam("through"),
+        message.c.message_id.in_(sa.bindparam("ids", expanding=True)),
+    )
+    .limit(1)
+)
+_ANY_OF_BYTES = (
+    sa.select(message.c.id)
+    .where(
+        message.c.channel == sa.bindparam("through"),
+        message.c.raw_sha256.in_(sa.bindparam("digests", expanding=True)),
+    )
+    .limit(1)
+)
 _INQUIRY = sa.select(inquiry).where(inquiry.c.id == sa.bindparam("number"))
-_STATE = sa.select(inquiry.c.state).where(inquiry.c.id == sa.bindparam("number"))
+_STATE = elsewhere(sa.select(inquiry.c.state).where(inquiry.c.id == sa.bindparam("number")))
 _ALL_OF = {
     one.name: sa.select(one).where(one.c.inquiry_id == sa.bindparam("number")).order_by(one.c.id)
     for one in (correction, draft, event, message, reply, word)
@@ -51,6 +68,20 @@ class Reader(MarksRead, ThreadsRead, ChatRead, BoardRead):
 
     def __init__(self, connection: sa.Connection) -> None:
         self._connection = connection
+
+    def has_any_like(self, came: Sequence[Message]) -> bool:
+        """Whether ``messages_like`` finds any for one of these."""
+        for through in {one.channel for one in came}:
+            those = [one for one in came if one.channel == through]
+            ids = {key for one in those for key in (usual_key(one), key_of_its_own(one))}
+            digests = {one.raw_sha256 for one in those if one.raw_sha256}
+            for query, asked in (
+                (_ANY_OF_IDS, {"through": through, "ids": list(ids)}),
+                (_ANY_OF_BYTES, {"through": through, "digests": list(digests)}),
+            ):
+                if self._connection.execute(query, asked).first() is not None:
+                    return True
+        return False
 
     def messages_like(self, came: Message) -> Iterator[tuple[int, Message]]:
         """(inquiry, message) of stored messages with its Message-ID, or with its very bytes."""

@@ -6,13 +6,13 @@ step of the migrations, which are taken in one transaction, all or none.
 
 from __future__ import annotations
 
-import ipaddress
 import re
 from contextlib import closing
 from typing import TYPE_CHECKING
 
 import sqlalchemy as sa
 
+from ..rules.shop_mailbox import is_loopback
 from .desk_errors import StoreError
 
 if TYPE_CHECKING:
@@ -101,13 +101,4 @@ def _on_this_machine(url: sa.URL) -> bool:
     """Several hosts may be named, also as ``?host=one:5432&host=[::1]:5433``."""
     named = (host for one in url.normalized_query.get("host", ()) for host in one.split(","))
     hosts = [url.host or "", *(re.sub(r"(?<=[^:]):\d+$", "", one).strip("[]") for one in named)]
-    return all(map(_is_loopback, hosts))
-
-
-def _is_loopback(host: str) -> bool:
-    if not host or host.startswith("/") or host == "localhost":
-        return True
-    try:
-        return ipaddress.ip_address(host).is_loopback
-    except ValueError:
-        return False
+    return all(not host or host.startswith("/") or is_loopback(host) for host in hosts)

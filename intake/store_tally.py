@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, datetime
 from decimal import Decimal
 from functools import lru_cache
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import sqlalchemy as sa
 
@@ -43,15 +43,14 @@ class TallyWrite:
 
     def tally_new(self, number: int, result: Result) -> None:
         """A new inquiry, counted when its message was received."""
-        self._connection.execute(
-            sa.insert(tally).values(
-                inquiry_id=number,
-                at=result.message.received_at or self.now,
-                customer=keepable(customer_of(result.message, number)),
-                kind=result.kind,
-                open_questions=open_questions(result.questions),
-            )
-        )
+        row = {
+            "inquiry_id": number,
+            "at": result.message.received_at or self.now,
+            "customer": keepable(customer_of(result.message, number)),
+            "kind": result.kind,
+            "open_questions": open_questions(result.questions),
+        }
+        self._put_all(tally, [row])
         self._tally_sizes(number, result)
 
     def tally_again(self, number: int, result: Result) -> None:
@@ -67,12 +66,15 @@ class TallyWrite:
     def _tally_sizes(self, number: int, result: Result) -> None:
         if not result.assessments:
             return
-        words = words_of(result.message)
+        words = words_of(result.message, result.own_words)
         rows = [
             {"inquiry_id": number, "request_index": index, **figures_of(assessment, words)}
             for index, assessment in enumerate(result.assessments)
         ]
-        self._connection.execute(sa.insert(asked), rows)
+        self._put_all(asked, rows)
+
+    def _put_all(self, table: sa.Table, rows: list[dict[str, Any]]) -> None:
+        raise NotImplementedError
 
 
 class TallyRead:

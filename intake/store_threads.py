@@ -13,6 +13,7 @@ from .letter import DraftId, digest_of
 from .message_keys import as_key
 from .model import Message
 from .store_json import keepable
+from .store_later import elsewhere
 from .store_schema import draft, inquiry, message, reply
 
 MOST_LOOKED_AT = 20
@@ -21,7 +22,7 @@ MOST_FORWARDS = 200
 
 
 # Built once: building a statement takes longer than a small database takes to answer it.
-_OF_IDS = (
+_OF_IDS = elsewhere(
     sa.select(message.c.message_id, message.c.inquiry_id)
     .join_from(message, inquiry, message.c.inquiry_id == inquiry.c.id)
     .where(
@@ -30,8 +31,10 @@ _OF_IDS = (
         inquiry.c.kind != "automatic",
     )
 )
-_OURS_OF_IDS = sa.select(reply.c.message_id, reply.c.inquiry_id).where(
-    reply.c.message_id.in_(sa.bindparam("ids", expanding=True))
+_OURS_OF_IDS = elsewhere(
+    sa.select(reply.c.message_id, reply.c.inquiry_id).where(
+        reply.c.message_id.in_(sa.bindparam("ids", expanding=True))
+    )
 )
 _FIRST_WITH_DRAFT = (
     sa.select(message.c.message)
@@ -44,7 +47,7 @@ _FIRST_WITH_DRAFT = (
     .limit(1)
 )
 _REPLY = sa.select(reply.c.id).where(reply.c.message_id == sa.bindparam("of_id"))
-_FROM_CUSTOMER = (
+_FROM_CUSTOMER = elsewhere(
     sa.select(message.c.id)
     .where(
         message.c.inquiry_id == sa.bindparam("of_inquiry"),
@@ -52,7 +55,7 @@ _FROM_CUSTOMER = (
     )
     .limit(1)
 )
-_ANSWERING = (
+_ANSWERING = elsewhere(
     sa.select(message.c.inquiry_id)
     .where(
         message.c.thread == sa.bindparam("of_id"),
@@ -63,7 +66,7 @@ _ANSWERING = (
     .order_by(message.c.id)
     .limit(1)
 )
-_LATELY_FROM = (
+_LATELY_FROM = elsewhere(
     sa.select(message.c.inquiry_id, message.c.message)
     .where(
         message.c.sender.in_(sa.bindparam("spelled", expanding=True)),
@@ -75,7 +78,7 @@ _LATELY_FROM = (
     .limit(MOST_LOOKED_AT)
 )
 # LIKE only narrows it down (its idea of case is ASCII); the caller compares the words.
-_WITH_TOPIC = (
+_WITH_TOPIC = elsewhere(
     sa.select(message.c.inquiry_id, message.c.message)
     .where(
         sa.func.lower(message.c.subject).like(sa.bindparam("ending"), escape="\\"),

@@ -14,23 +14,40 @@ from .message_keys import as_key, thread
 from .model import Draft, Result
 from .store_chat import ChatWrite
 from .store_json import keepable
+from .store_later import Later, elsewhere
 from .store_marks import MarksWrite
 from .store_reader import Reader
-from .store_schema import correction, draft, event, inquiry, message, reply, word
+from .store_schema import (
+    asked,
+    correction,
+    draft,
+    event,
+    inquiry,
+    message,
+    reply,
+    tally,
+    word,
+)
 from .store_tally import TallyWrite
 
 _INSERTS = {
-    one.name: sa.insert(one) for one in (correction, draft, event, inquiry, message, reply, word)
+    one.name: sa.insert(one)
+    for one in (asked, correction, draft, event, inquiry, message, reply, tally, word)
 }
+elsewhere(_INSERTS[inquiry.name])
+elsewhere(_INSERTS[message.name])
 
 
 class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
     """What can be written within one transaction. Made by ``Store.writing``."""
 
-    def __init__(self, connection: sa.Connection, now: datetime) -> None:
-        super().__init__(connection)
+    def __init__(
+        self, connection: sa.Connection, now: datetime, later: Later | None = None
+    ) -> None:
+        super().__init__(connection if later is None else later.before_looking())
         self.now = now
         """All that one transaction writes bears the same time."""
+        self._later = later
 
     def begin_collecting(self) -> None:
         """Let nobody else take messages in until this transaction ends; in a file nobody can."""
@@ -99,7 +116,7 @@ class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
 
     def add_draft(self, number: int, draft_number: int, words: Draft, *, by: str) -> None:
         """One more wording of the reply."""
-        self._insert(
+        self._put(
             draft,
             inquiry_id=number,
             number=draft_number,
@@ -159,7 +176,7 @@ class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
 
     def log(self, number: int, who: str, what: str, **detail: object) -> None:
         """A line of the history."""
-        self._insert(
+        self._put(
             event,
             inquiry_id=number,
             at=self.now,
@@ -193,6 +210,16 @@ class Writer(Reader, MarksWrite, ChatWrite, TallyWrite):
 
     def _insert(self, table: sa.Table, **values: Any) -> sa.Row[Any] | None:
         return self._connection.execute(_INSERTS[table.name], values).inserted_primary_key
+
+    def _put(self, table: sa.Table, **values: Any) -> None:
+        self._put_all(table, [values])
+
+    def _put_all(self, table: sa.Table, rows: list[dict[str, Any]]) -> None:
+        """Rows whose numbers nobody asks for: written with others where there are several."""
+        if self._later is None:
+            self._connection.execute(_INSERTS[table.name], rows)
+        else:
+            self._later.add(table, rows)
 
 
 def _kept(text: str | None) -> str | None:

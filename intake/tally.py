@@ -69,9 +69,12 @@ def figures_of(assessment: Assessment, words: bool | None) -> dict[str, Any]:
     }
 
 
-def words_of(message: Message) -> bool | None:
-    """Whether the customer's own words show that he means to buy, or only asks; None: neither."""
-    return means_to_buy(mask(message).text)
+def words_of(message: Message, own_words: str | None = None) -> bool | None:
+    """Whether the customer's own words show that he means to buy, or only asks; None: neither.
+
+    ``own_words``: the text as ``mask`` leaves it, where it is at hand.
+    """
+    return means_to_buy(mask(message).text if own_words is None else own_words)
 
 
 def prepared_to_buy(request: SizeRequest, words: bool | None) -> bool:

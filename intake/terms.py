@@ -23,7 +23,7 @@ _WITH_UNIT = re.compile(
     r"\s?(?:mm|cm|in|inch|inches|\"|''|clr|cl|od|id|radius|rad)(?!\w)"
 )
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
-_WHAT = re.compile(
+WHAT = re.compile(
     r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"
     r"|was(?= (?:ist|sind|kostet|kosten|bedeutet|heißt|heisst|versteht|für|genau|braucht|brauchen"
     r"|müssen)))(?!\w)"
@@ -50,12 +50,12 @@ def terms(text: str) -> tuple[str, ...]:
 
 
 def _term(found: re.Match[str]) -> str:
-    if d := found["d"]:
-        times = float(d.rstrip("d ").replace(",", "."))
+    kind, word = found.lastgroup, found.group()
+    if kind == "d":
+        times = float(word.rstrip("d ").replace(",", "."))
         return "1d" if times < 1.3 else "nd"
-    if found["dofbend"]:
+    if kind == "dofbend":
         return "dofbend"
-    word = found.group()
     word = words.SAME.get(word, word)
     return stem(word)
 
@@ -63,6 +63,8 @@ def _term(found: re.Match[str]) -> str:
 @lru_cache(maxsize=8192)
 def stem(word: str) -> str:
     """A word without its ending, cut alike in all languages: crude, but the same on both sides."""
+    if not word.endswith(_ENDINGS):
+        return word
     for ending in _ENDINGS:
         if word.endswith(ending) and len(word) - len(ending) >= _SHORTEST:
             return word.removesuffix(ending)
@@ -91,7 +93,7 @@ def plain_words(text: str) -> tuple[str, ...]:
 
 
 def _plain(text: str) -> str:
-    bare = _WHAT.sub("what", text.casefold().replace("’", "'"))
+    bare = WHAT.sub("what", text.casefold().replace("’", "'"))
     if not bare.isascii():
         folded = unicodedata.normalize("NFKD", bare)
         bare = "".join(c for c in folded if not unicodedata.combining(c)).replace("ß", "ss")

@@ -31,6 +31,8 @@ _COUNTED = 8.0
 """A whole size, mandrels counted: a question beside it changes nothing."""
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
+_SHORT = 300
+"""Characters of a mail that asks one thing and says little else."""
 _ANSWERED = 5.0
 """How much an approved answer that fits speaks for a question: about as much as a trade word."""
 
@@ -57,6 +59,9 @@ class Found:
     """Whether the tube stands in the quoted mail alone."""
     answered: bool = False
     """Whether an approved answer about bending fits one of the questions."""
+    hinted: bool = False
+    """Whether any does: also for price or time, which anybody may ask of anything, or one that
+    takes several sentences to fit."""
 
 
 def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
@@ -130,6 +135,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return Kind.QUESTION, question.why
     if elsewhere.weight:
         return other
+    if found.hinted and len(text) < _SHORT:
+        return Kind.QUESTION, "asks what an approved answer tells, and nothing else"
     if found.whole and not errand.only_mentioned and "?" not in text:
         return Kind.SIZES, "tells OD, wall and radius of a tube, and nothing else"
     if errand.sizes:

@@ -10,6 +10,10 @@ from __future__ import annotations
 
 import re
 
+from .late import Late
+from .late_pattern import late_pattern
+from .pattern_branches import branches_of
+
 _FITTED = (
     r"(?:lines?|pipes?|piping|pipework|tubes?|tubing|hoses?|hard\s?lines?|circuits?|systems?|mains?"
     r"|manifolds?|fittings?|rails?|services?|supply|burners?|trains?|oil|headers?|coils?)"
@@ -77,9 +81,9 @@ _SERVICES: dict[str, tuple[str, ...]] = {
 }
 
 
-def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
+def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, Late]:
     return {
-        use: re.compile(r"(?<!\w)(?:" + "|".join(words) + r")(?!\w)", re.IGNORECASE)
+        use: Late([rf"(?<!\w)(?:{one})(?!\w)" for one in branches_of("|".join(words))])
         for use, words in table.items()
     }
 
@@ -87,7 +91,7 @@ def _compiled(table: dict[str, tuple[str, ...]]) -> dict[str, re.Pattern[str]]:
 _USES, _OF_PRESSURE = _compiled(_WORDS), _compiled(_SERVICES)
 
 # What may stand before a match and takes the safety out of it: an animal's cage, or a "not".
-_HARMLESS_BEFORE = re.compile(
+_HARMLESS_BEFORE = late_pattern(
     r"(?:\b(?:bird|batting|rabbit|tool|chicken|dog|pet|animal|storage|shark|ball|bearing|bottle)"
     r"|\b(?:not|no|isn['’]t|never)(?:\s(?:for|in|on))?(?:\sa|\san|\sthe|\sany)?)[\s-]$",
     re.IGNORECASE,
@@ -113,7 +117,7 @@ def safety_uses(text: str) -> tuple[str, ...]:
     return (*uses, *services)
 
 
-def _named(words: re.Pattern[str], text: str) -> bool:
+def _named(words: Late, text: str) -> bool:
     return any(
         not _HARMLESS_BEFORE.search(text[max(0, found.start() - 24) : found.start()])
         for found in words.finditer(text)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from .late import Late
+
 BUYING = """
     i'll take | we'll take | i will take | we will take | want to buy | wants to buy | like to buy |
     ready to buy | looking to buy |
@@ -27,13 +29,13 @@ ASKING = """
 """
 
 
-def _pattern(phrases: str) -> re.Pattern[str]:
+def _pattern(phrases: str) -> Late:
     spelled = (
         r"\s+".join(map(re.escape, phrase.split()))
         for phrase in phrases.split("|")
         if phrase.strip()
     )
-    return re.compile(rf"(?<!\w)(?:{'|'.join(spelled)})(?!\w)", re.IGNORECASE)
+    return Late([rf"(?<!\w)(?:{one})(?!\w)" for one in spelled])
 
 
 _BUYING, _ASKING = _pattern(BUYING), _pattern(ASKING)

@@ -1,8 +1,8 @@
 """Words of business already under way: money, orders, deliveries, complaints, offers in hand.
 
-Data only; each errand is named in the words that triage gives as its reason. In front of each cue
-stands its weight: 5 tells the errand by itself, 2 is what such mail says besides ("we ordered",
-"your job"), enough only where nothing is asked for. Matched without regard to case.
+Data only; each errand is named as triage gives its reason. In front of each cue stands its weight:
+5 tells the errand by itself, 2 is what such mail says besides ("we ordered"), enough only where
+nothing is asked for. Matched without regard to case.
 """
 
 from __future__ import annotations
@@ -38,8 +38,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
             r"other) (?:delivery|shipping|ship-to) address\b"),
         (5, r"\b(?:neue|andere|geänderte) (?:liefer|versand)(?:adresse|anschrift)\b|\bnouvelle "
-            r"adresse de livraison\b|\bnueva dirección de (?:entrega|envío)\b|\bnuovo "
-            r"indirizzo di consegna\b|\b(?:nieuwe?|ander) (?:aflever)?adres\b"),
+            r"adresse de livraison\b|\bnueva dirección de (?:entrega|envío)\b|\bnuovo indirizzo"
+            r" di consegna\b|\b(?:nieuwe?|ander) (?:aflever)?adres\b"),
     )),
     Elsewhere("an order in hand: where it is", (
         (5, r"\b(?:order|po|p\.o\.|job|bestellung|commande|pedido|ordine)\s?(?:no\.?|#|nr\.?)?\s?"

@@ -11,10 +11,11 @@ _VERB = r"(?:is|are|was|does|do|did|can|could|would|should|will|shall|has|have|m
 ASKS_WITHOUT_MARK = (
     r"what(?:['’]?s\s|\s(?!(?:i|we|you|he|they|it)\b))",
     r"how\s(?!i\b|we\b|it\b)\w+",
+    r"does\s\w+|whether\s",
     r"(?:any|some)(?:one|body)\sknow|any\s(?:idea|tips|advice|chance)\b",
     rf"(?:when|where|who|why)\s{_VERB}\s(?:i|we|you|it|they|there|the|this|that|a|an|my|our|your)\b",
     rf"which\s(?!is\s(?:why|what|how|where)\b)(?:\w+\s){{0,3}}{_VERB}\b",
-    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|it|they|one|that|this|these"
+    r"(?:do|does|should|must|can|could|may|will|would|is|are)\s(?:i|we|you|u|ya|yall|some(?:body|one)|it|they|one|that|this|these"
     r"|those|there|the|an?|your|my|both|bends?|tubes?|mandrels?|\d\S*)\b",
     # German, French, Spanish, Italian, Dutch
     r"(?:was|wie|welche[rsnm]?|warum|wieso|wann|wo)\s(?:ist|sind|kann|können|muss|soll|kostet|viel|lange"
@@ -28,6 +29,7 @@ ASKS_WITHOUT_MARK = (
 )
 
 ASKS_ANYWHERE = (
+    r",\s(?:can|could)\s(?:some(?:body|one)|anyone|you|u)\b",
     r"(?:please|kindly|pls|plz)\s(?:\w+\s)?"
     r"(?:advi[sc]e|clarify|explain|suggest|recommend|mention|inform|confirm|tell\s(?:me|us)|let\s(?:me|us)\sknow)\b",
     r"(?:wonder(?:ing|ed)?|wanted\sto\s(?:know|ask)|(?:like|want|need)\sto\s(?:know|ask|understand))\b",
@@ -47,6 +49,20 @@ ASKS_ANYWHERE = (
     r"\b(?:vorrei|vorremmo)\ssapere|\bgraag\s(?:vernemen|horen)\s",
 )
 
+MIGHT_ASK = (
+    r"^(?:whether|is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
+    r"\b(?:wh?[ao]t|how|where|why|who)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
+    r"|kind|sort|type|gives|the|a|you|u|ya|i)\b",
+    r"\bhow\s(?:do|does|can|should|would|to|come|much|many|far|long|tight|thin|thick|big|is|are|deep|close|small|soon)\b",
+    r",\s(?:\w+\s)?(?:do|does|is|are|can|could|should|will|would|did|has|have|am|was)\s\w+|\bwhat\W*$|\bright\W*$|\bany\scure\b",
+    r"\bwhy\b|\bhelp\b|\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b|\bdo\s(?:i|we)\b",
+    r"\b(?:warum|wieso|pourquoi|comment|por\squé|cómo|perché|come\s(?:mai|si)|waarom|hoe|wie|brauch\w*|geht|reicht)\b",
+    r"\b(?:kann|können|soll|muss|lohnt|lässt|peut|faut|suffit|puede|puedo|hace\sfalta|serve|si\spuò|posso|kan|moet|nodig)\b",
+    r"\bwhere\s(?:do|should|can|did|is|are)\b|\b(?:please|kindly|pls)\s(?:let\sus\shave|indicate|inform|advise|clarify|suggest|state|guide)\b|\bwe\sneed\s(?:the|to\sknow)\b",
+    r"\b(?:hilfe|aide|ayuda|aiuto|hulp)\b|\b(?:not\ssure|no\sidea|wonder\w*|don['’]?t\sknow|want\sto\sknow|wants\sto\sknow)\b",
+)
+"""A sentence with one of these asks if the words that an answer must have are in it."""
+
 ASKS_PRICE = (
     r"\b(?:please|pls|kindly)\s(?:\w+\s){0,4}(?:price|pricing|lead\stime|delivery)\b",
     r"\b(?:price|pricing|lead\stime|delivery\stime)s?,?\s(?:please|pls|plz)\b",
@@ -64,6 +80,12 @@ SERVICE = (
     r"|suggest|quote|price|calculate|work|check|say|show|confirm))[^,;]*\sfor\s(?:us|me)\b"
 )
 """Work is asked for, not an answer."""
+
+OTHER_GOODS = (
+    r"\b(?:make|sell|supply|stock|offer|do|quote|provide|build|have)\s(?:you\s)?(?:\w+\s){0,2}(?:wipers?(?:\sdies)?|(?:bend|clamp"
+    r"|pressure)?\s?dies|die\ssets?|benders?|rods?|clamps?|collets?|tube|tubes|tubing|pipe|certificates?)\b(?!\s?(?:mandrel|bend))"
+)
+"""Something else than a mandrel is asked for."""
 
 REQUESTS = (
     r"(?:(?:and|so|also|then|hi|hello),?\s)?(?:(?:please|kindly)\s)?(?:can|could|would|will|do|are)\s"

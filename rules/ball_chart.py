@@ -157,40 +157,41 @@ def _said_by(held: list[BallRow]) -> BallsNeeded:
     )
 
 
-def ball_faults(chart: list[Mapping[str, str]]) -> BallFaults:
+def ball_faults() -> BallFaults:
     """What contradicts itself in a row of balls.csv, or an earlier row: (column, sentence)."""
+    earlier: list[tuple[str | None, list[Band | None]]] = []
 
     def faults(cells: Mapping[str, str]) -> Iterator[tuple[str, str]]:
-        for low, high in (
-            ("wall_factor_over", "wall_factor_to"),
-            ("d_over", "d_to"),
-            ("balls_low", "balls_high"),
-        ):
+        for low, high in (*_BANDS, ("balls_low", "balls_high")):
             least, most = _number(cells, low), _number(cells, high)
             if least is None or most is None:
                 continue
             if least > most or (least == most and low != "balls_low"):
                 than = "more than" if least > most else "no less than"
                 yield low, f"{cells[low]} is {than} {high} {cells[high]}"
-        if any(_overlap(cells, earlier) for earlier in chart):
+        tube, bands = cells.get("tube"), [_band(cells, *ends) for ends in _BANDS]
+        if any(tube == its_tube and _overlap(bands, its_bands) for its_tube, its_bands in earlier):
             yield "wall_factor_over", "this row covers bends that an earlier row covers already"
-        chart.append(cells)
+        earlier.append((tube, bands))
 
     return faults
 
 
-def _overlap(one: Mapping[str, str], other: Mapping[str, str]) -> bool:
+Band = tuple[Decimal, Decimal]
+_BANDS = (("wall_factor_over", "wall_factor_to"), ("d_over", "d_to"))
+
+
+def _band(cells: Mapping[str, str], low: str, high: str) -> Band | None:
+    over, to = _number(cells, low), _number(cells, high)
+    return None if over is None or to is None else (over, to)
+
+
+def _overlap(bands: list[Band | None], others: list[Band | None]) -> bool:
     """Whether two rows speak of the same bends; False where a figure can't be read."""
-    if one.get("tube") != other.get("tube"):
-        return False
-    for low, high in (("wall_factor_over", "wall_factor_to"), ("d_over", "d_to")):
-        ends = [_number(cells, column) for cells in (one, other) for column in (low, high)]
-        over, to, other_over, other_to = ends
-        if over is None or to is None or other_over is None or other_to is None:
-            return False
-        if min(to, other_to) <= max(over, other_over):
-            return False
-    return True
+    return all(
+        one is not None and other is not None and max(one[0], other[0]) < min(one[1], other[1])
+        for one, other in zip(bands, others, strict=True)
+    )
 
 
 def _number(cells: Mapping[str, str], column: str) -> Decimal | None:

@@ -155,6 +155,7 @@ def _by_inches() -> dict[Decimal, str]:
     return {_called(name): name for name in (*NPS_SIZES, *_COPPER_TRADE)}
 
 
+@lru_cache(maxsize=256)
 def _called(name: str) -> Decimal:
     """The number of inches in a size's name: 1.5 for '1-1/2'."""
     whole, _, fraction = name.rpartition("-")

@@ -16,7 +16,7 @@ LENGTH_FIELDS: tuple[Literal["od", "wall", "clr"], ...] = ("od", "wall", "clr")
 class Frozen(BaseModel):
     """Base of the value types: immutable, and no field that nobody declared."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
 
 class Shape(StrEnum):

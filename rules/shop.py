@@ -84,7 +84,7 @@ def load_shop(folder: Traversable) -> Shop:
     dies = _table(folder, DIES_CSV, Die, die_faults, faults)
     balls: tuple[BallRow, ...] = ()
     if folder.joinpath(BALLS_CSV).is_file():
-        balls = _table(folder, BALLS_CSV, BallRow, ball_faults([]), faults)
+        balls = _table(folder, BALLS_CSV, BallRow, ball_faults(), faults)
     if faults or settings is None:
         files = (SHOP_TOML, CATALOGUE_CSV, DIES_CSV, BALLS_CSV)
         raise ShopFaults(sorted(faults, key=lambda f: (files.index(f.file), f.row or 0)))

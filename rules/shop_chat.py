@@ -3,48 +3,18 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
 from datetime import date
-from typing import Annotated, Any, Literal, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, field_validator, model_validator
 
 from .request import Frozen
 from .shop_fields import Line
 from .shop_mailbox import is_loopback
-
-_NO_SECRET_HERE = {
-    "secret": "a secret doesn't belong in this file: name a variable (secret_env) or a command "
-    "(secret_command)",
-    "password": "a password doesn't belong in this file: name a variable (password_env) or a "
-    "command (password_command)",
-}
+from .shop_secrets import WithSecret
 
 
-class _WithSecret(Frozen):
-    """A part of the settings with a secret that stays outside."""
-
-    @model_validator(mode="before")
-    @classmethod
-    def _no_secret(cls, data: Any) -> Any:
-        if isinstance(data, Mapping):
-            for key, sentence in _NO_SECRET_HERE.items():
-                if key in data:
-                    raise ValueError(sentence)
-        return data
-
-    @model_validator(mode="after")
-    def _one_secret(self) -> Self:
-        keys = [key for key in type(self).model_fields if key.endswith(("_env", "_command"))]
-        given = [key for key in keys if getattr(self, key) is not None]
-        if len(given) != 1:
-            raise ValueError(f"give exactly one of {' and '.join(keys)}")
-        if getattr(self, given[0]) == ():
-            raise ValueError(f"{given[0]} is empty: give the command and its arguments")
-        return self
-
-
-class Hook(_WithSecret):
+class Hook(WithSecret):
     """``POST /messages``: what a chat system hands over has to be signed with this secret."""
 
     secret_env: Line | None = None
@@ -55,7 +25,7 @@ class Hook(_WithSecret):
     """How far the time that is signed may be from our clock, before and after."""
 
 
-class ChatAccount(_WithSecret):
+class ChatAccount(WithSecret):
     """An XMPP account (RFC 6120) that listens: it takes messages in and writes none."""
 
     jid: Line

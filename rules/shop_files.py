@@ -7,7 +7,6 @@ counted as a spreadsheet shows them: the header is row 1.
 from __future__ import annotations
 
 import csv
-import difflib
 import io
 import re
 import tomllib
@@ -280,6 +279,8 @@ def _sentence(detail: ErrorDetails, model: type[BaseModel]) -> str:
 
 def _near_key(detail: ErrorDetails, model: type[BaseModel]) -> str:
     """', did you mean people?' where a known key of the same section looks alike."""
+    import difflib  # late: most shop files have no fault
+
     *sections, key = (str(part) for part in detail["loc"] if isinstance(part, str))
     known: type[BaseModel] | None = model
     for section in sections:

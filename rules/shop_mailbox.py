@@ -3,25 +3,16 @@
 from __future__ import annotations
 
 import ipaddress
-from collections.abc import Mapping
 from datetime import date
-from typing import Annotated, Any, Literal, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
-from .request import Frozen
 from .shop_fields import Line
-
-SECRETS = ("password_env", "password_command", "token_env", "token_command")
-_NO_SECRET_HERE = {
-    "password": "a password doesn't belong in this file: name a variable (password_env) "
-    "or a command (password_command)",
-    "token": "a token doesn't belong in this file: name a variable (token_env) "
-    "or a command (token_command)",
-}
+from .shop_secrets import WithSecret
 
 
-class Mailbox(Frozen):
+class Mailbox(WithSecret):
     """Where the shop's mail lies. Secrets stay outside: a variable's name or a command."""
 
     host: Line
@@ -66,22 +57,8 @@ class Mailbox(Frozen):
         """Which mailbox this is, for what is remembered of it."""
         return f"{self.user}@{self.host}:{self.usual_port}"
 
-    @model_validator(mode="before")
-    @classmethod
-    def _no_secret(cls, data: Any) -> Any:
-        if isinstance(data, Mapping):
-            for key, sentence in _NO_SECRET_HERE.items():
-                if key in data:
-                    raise ValueError(sentence)
-        return data
-
     @model_validator(mode="after")
     def _whole(self) -> Self:
-        given = [key for key in SECRETS if getattr(self, key) is not None]
-        if len(given) != 1:
-            raise ValueError(f"give exactly one of {', '.join(SECRETS)}")
-        if getattr(self, given[0]) == ():
-            raise ValueError(f"{given[0]} is empty: give the command and its arguments")
         if not self.inboxes:
             raise ValueError("inbox names no folder")
         if self.security == "plain" and not is_loopback(self.host):

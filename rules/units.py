@@ -91,7 +91,9 @@ def _mm_per_by_pint(unit: str) -> Decimal:
 def _registry() -> UnitRegistry[Decimal]:
     import pint
 
-    return pint.UnitRegistry(non_int_type=Decimal, cache_folder=":auto:")
+    # Without its cache on disk: that remembers where pint lay when it was written, and fails
+    # where another installation has been removed since. Rare units cost 0.3 s once a run instead.
+    return pint.UnitRegistry(non_int_type=Decimal)
 
 
 def tidy(d: Decimal) -> Decimal:

@@ -12,6 +12,8 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from itertools import pairwise
 
+from ..late_pattern import late_pattern
+
 WHOLE_TURN = Decimal(360)
 _USUAL = frozenset(map(Decimal, (15, 30, 45, 60, 90, 120, 135, 180)))
 """Angles that stand without a word for degrees: '90 bend', 'two 45s'."""
@@ -27,7 +29,7 @@ _BEND = (
     r"|curv[ae]s?|codos?|gomiti|gomito|bocht(?:en)?|piegh?[ae])"
 )
 # A number is at most three digits and two decimals; nothing here can run away on a long text.
-_ANGLE = re.compile(
+_ANGLE = late_pattern(
     rf"""
     (?P<sign>\+/?-\s?|±\s?|[-–−](?=\d))?
     (?<![\w.,/])(?P<number>\d{{1,3}}(?:[.,]\d{{1,2}})?)
@@ -38,14 +40,14 @@ _ANGLE = re.compile(
     """,
     re.VERBOSE | re.IGNORECASE,
 )
-_AFTER_WORD = re.compile(
+_AFTER_WORD = late_pattern(
     rf"\b(?:{_BEND}|bent|bending|gebogen"
     r"|(?P<angle>(?:\w{0,8}winkel|angle|angolo|ángulo|angulo|hoek)))(?:\s?[:=]|\s)\s?(?:of\s|to\s|at\s|von\s|um\s|de\s|à\s|a\s|di\s|van\s|op\s)?"
     r"(?P<number>\d{1,3}(?:[.,]\d{1,2})?)(?!\s?(?:mm|cm|in\b|inch|\"|x\b|%|/)|\w|[.,/]\d)",
     re.IGNORECASE,
 )
 _WORDS: tuple[tuple[re.Pattern[str], Decimal], ...] = tuple(
-    (re.compile(rf"(?<!\w)(?:{words})(?!\w)", re.IGNORECASE), Decimal(angle))
+    (late_pattern(rf"(?<!\w)(?:{words})(?!\w)", re.IGNORECASE), Decimal(angle))
     for angle, words in (
         (90, r"quarter[\s-]turns?|right[\s-]angle\sbends?|viertelkreis|quart\sde\stour"),
         (
@@ -56,14 +58,14 @@ _WORDS: tuple[tuple[re.Pattern[str], Decimal], ...] = tuple(
     )
 )
 # What is no bend, right after the degrees or a little before the number.
-_NO_BEND_AFTER = re.compile(
+_NO_BEND_AFTER = late_pattern(
     r"\s?-?(?:[cfk]\b(?!\s?bend)|celsius|fahrenheit"
     r"|(?:included\s)?(?:flares?|flaring|cones?|chamfers?|bevels?|cuts?|mitres?|miters?|countersinks?"
     r"|tapers?|nose|twist|rotations?|plane|apart|weather|heat|outside|wedge|ball|per\sjoint|a\sjoint"
     r"|fasen?|konus|kegel|gehrung|chanfrein|bisel|smusso)\b)",
     re.IGNORECASE,
 )
-_NO_BEND_BEFORE = re.compile(
+_NO_BEND_BEFORE = late_pattern(
     r"(?:temperature|temp|preheat\w*|heat(?:ed)?\sto|rotat(?:ed?|ion|ing)(?:\sby|\sof)?|twist(?:ed)?"
     r"|tolerance(?:\sof)?|springback(?:\sof)?|plus\sor\sminus|within|chamfered|mitred|mitered"
     r"|flared|cut\sat|seam\sat|weld\sat|apart\sby|turned)\s?(?:to|at|of|is|:)?\s?$"

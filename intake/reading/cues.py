@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -57,7 +56,8 @@ def longest_cue(first: str) -> int:
     return len(known[0][0]) if known else 0
 
 
-def cues_of(words: Sequence[str]) -> tuple[int, tuple[Cue, ...]]:
+@lru_cache(maxsize=4096)
+def cues_of(words: tuple[str, ...]) -> tuple[int, tuple[Cue, ...]]:
     """How many words the longest phrase at their beginning takes, and every cue it gives."""
     length = 0
     found: list[Cue] = []

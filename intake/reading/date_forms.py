@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import date, timedelta
-from typing import Literal
 
 from dateutil.relativedelta import relativedelta, weekday
 
@@ -22,27 +21,17 @@ from .date_counted import (
     week,
     year_at,
 )
+from .date_written import Kind, Written
 from .phrases import Words
 
-Kind = Literal["figures", "short", "named", "counted"]
-"""With a year; without one; with a month's name; all else that counts from the mail."""
 _INCH_PARTS = frozenset((2, 4, 8, 16, 32, 64))
+BEGINS: frozenset[str] = frozenset().union(
+    d.WEEKDAYS, d.MONTHS, spelled.STARTS, ("week",), d.ENDS, d.MIDDLES, d.BEGINNINGS,
+    d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN,
+)  # fmt: skip
+"""Every word, besides figures, that a day can begin with."""
 _FAR_AHEAD = 1000
 """[days] A delivery further away was read in the wrong order."""
-
-
-@dataclass(frozen=True, slots=True)
-class Written:
-    """A day as written: words ``start`` to ``end``, and the days it may mean, likeliest first."""
-
-    start: int
-    end: int
-    kind: Kind
-    days: tuple[date, ...]
-    why: str = ""
-    """Why there is more than one."""
-    fraction: bool = False
-    """'1/8' may as well be an eighth of an inch."""
 
 
 @dataclass(slots=True)
@@ -88,7 +77,8 @@ class Calendar:
 
     def _glued(self, index: int) -> bool:
         """Whether a word follows the one before it without a space."""
-        return 0 < index < len(self.words) and self.words.start[index] == self.words.end[index - 1]
+        start = self.words.start
+        return 0 < index < len(start) and start[index] == self.words.end[index - 1]
 
     def _figures(self, at: int) -> Written | None:
         """'2026-12-04', '12/4/26', '04.12.2026', '12/4', '26.12.'."""

@@ -8,8 +8,9 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
-from .date_forms import Calendar, Written
+from .date_forms import BEGINS, Calendar
 from .date_owner import clause_before, is_anothers, leans_on_things
+from .date_written import Written
 from .figures import Layout
 from .groups import Group
 from .phrases import Words, words_of
@@ -84,16 +85,18 @@ def _by_line(
     starts = [text.rfind("\n", 0, place) + 1 for place in places]
     if len(set(starts)) < len(starts):
         return []
+    before = words_of(text[: text.find("\n", min(starts)) + 1 or len(text)])
+    if not any(before.phrase(at, d.DELIVERY) for at in range(len(before))):
+        return []
     found: list[Needed | None] = []
     for start in starts:
         end = text.find("\n", start)
         line = text[start : end if end >= 0 else len(text)]
-        found.append(_first(_calendar(line, sent_on, american=american)))
-    if not all(found):
-        return []
-    before = words_of(text[: text.find("\n", min(starts)) + 1 or len(text)])
-    named = any(before.phrase(at, d.DELIVERY) for at in range(len(before)))
-    return found if named else []
+        needed = _first(_calendar(line, sent_on, american=american))
+        if needed is None:
+            return []
+        found.append(needed)
+    return found
 
 
 def _first(calendar: Calendar) -> Needed | None:
@@ -143,9 +146,10 @@ def _habit(words: Words) -> bool | None:
 
 def _days(calendar: Calendar) -> list[Written]:
     found: list[Written] = []
-    at = 0
-    while at < len(calendar.words):
-        written = calendar.at(at)
+    at, size, text = 0, len(calendar.words), calendar.words.text
+    while at < size:
+        begins = text[at].isdecimal() or text[at] in BEGINS
+        written = calendar.at(at) if begins else None
         if written is None:
             at += 1
             continue

@@ -8,11 +8,12 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 from .roles import RADIUS_ROLES
 
-_DEFAULT = re.compile(
+_DEFAULT = late_pattern(
     r"\b"
     + any_of(
         r"(?:unless|if not) (?:otherwise )?(?:specified|noted|stated|shown|indicated|marked|given"

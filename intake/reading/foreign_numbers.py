@@ -7,7 +7,10 @@ from __future__ import annotations
 
 import re
 from decimal import Decimal
+from functools import lru_cache
+from itertools import islice
 
+from ..late_pattern import late_pattern
 from .numbers import Number
 from .patterns import any_of
 
@@ -74,54 +77,68 @@ _PARTS = {
 }
 
 
-def _compounds() -> dict[str, int]:
-    """'zweiundvierzig', 'cuarenta y dos', 'quarantadue', 'tweeënveertig': 21 to 99."""
-    found: dict[str, int] = {}
-    units = {w: v for w, v in _SMALL.items() if 0 < v < 10}
-    for ten, tens in ((word, value) for word, value in _TENS.items() if value < 100):
-        for word, value in units.items():
-            found[f"{word}und{ten}"] = found[f"{word}en{ten}"] = found[f"{word}ën{ten}"] = (
-                tens + value
-            )
-            found[f"{ten}-{word}"] = found[f"{ten} {word}"] = tens + value
-            found[f"{ten} y {word}"] = found[f"{ten} et {word}"] = tens + value
-            joined = ten[:-1] if word[0] in "aeiou" else ten
-            found[joined + word] = tens + value
-    return found
+_TEN = {word: value for word, value in _TENS.items() if value < 100}
+_ONE = {word: value for word, value in _SMALL.items() if 0 < value < 10}
+_COMPOUND = late_pattern(
+    # 'zweiundvierzig', 'tweeënveertig'
+    rf"(?P<one>{'|'.join(_ONE)})(?:und|en|ën)(?P<ten>{'|'.join(_TEN)})"
+    # 'cuarenta y dos', 'quarante-deux', 'quarantadue', 'quarantotto'
+    rf"|(?P<ten_before>{'|'.join(_TEN)})(?:-| | y | et |(?![aeiou]))"
+    rf"(?P<one_behind>{'|'.join(_ONE)})"
+    rf"|(?P<ten_cut>{'|'.join(word[:-1] for word in _TEN)})(?=[aeiou])"
+    rf"(?P<one_joined>{'|'.join(_ONE)})"
+)
+_WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
 
 
-_WHOLE: dict[str, Decimal] = {
-    **{word: Decimal(value) for word, value in {**_compounds(), **_TENS, **_SMALL}.items()},
-    **_HALVES,
-}
+@lru_cache(maxsize=4096)
+def _value_of(word: str) -> int | Decimal | None:
+    """The value of a number word in small letters, 21 to 99 also as put together."""
+    if (value := _WHOLE.get(word)) is not None:
+        return value
+    match = _COMPOUND.fullmatch(word)
+    if match is None:
+        return None
+    if match["ten_cut"]:
+        tens = next(value for ten, value in _TEN.items() if ten[:-1] == match["ten_cut"])
+        return tens + _ONE[match["one_joined"]]
+    return _TEN[match["ten"] or match["ten_before"]] + _ONE[match["one"] or match["one_behind"]]
+
+
+@lru_cache(maxsize=8192)
+def begins_length(word: str) -> bool:
+    """Whether a spelled length may begin with this word, in small letters."""
+    return (
+        word in _PARTS or word in _FIRST_WORDS or ("-" not in word and _value_of(word) is not None)
+    )
+
+
+_MOST_WORDS = 3
+"""'cuarenta y dos' is one number."""
+_LONGEST = max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
+_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE)
+_SPACE = late_pattern(r"\s")
 _UNIT = (
     r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"
     r"|(?P<inch>zoll|pouces?|pulgadas?|pollic[ei]|duims?|inch(?:es)?))"
 )
 _AND = any_of("und | et | y | e | en | ed")
 _PART = rf"(?:\s{_AND}\s(?:une?\s|una?\s|ein(?:e|en)?\s|een\s)?(?P<{{}}>{'|'.join(_PARTS)})\b)?"
-_SPELLED = re.compile(
-    rf"(?P<whole>{'|'.join(sorted(map(re.escape, _WHOLE), key=len, reverse=True))})\b"
-    + _PART.format("part")
-    + rf"\s{_UNIT}"
-    + _PART.format("after"),
+_BEHIND_WHOLE = late_pattern(
+    _PART.format("part") + rf"\s{_UNIT}" + _PART.format("after"),
     re.IGNORECASE,
 )
-_HALF_ALONE = re.compile(rf"(?P<whole>{'|'.join(_PARTS)})\s(?:de\s|di\s)?{_UNIT}", re.IGNORECASE)
-STARTS = frozenset(word.split()[0].split("-")[0] for word in (*_WHOLE, *_PARTS))
-"""The words that a spelled length may begin with."""
-
-
+_HALF_ALONE = late_pattern(rf"(?P<whole>{'|'.join(_PARTS)})\s(?:de\s|di\s)?{_UNIT}", re.IGNORECASE)
 _WALL_WORD = any_of(
     "dick | dik | stark | wand\\w* | di parete | de paroi | d'épaisseur | di spessore | de pared",
     "de espesor",
 )
-_WALL_BEFORE = re.compile(
+_WALL_BEFORE = late_pattern(
     r"\b(?:paroi|épaisseur|parete|spessore|pared|espesor|wand\w*)\s"
     r"(?:de |di |von |van |est |è |ist )?$",
     re.IGNORECASE,
 )
-_HALVED = re.compile(
+_HALVED = late_pattern(
     rf"(?:(?P<half>{'|'.join(_HALVES)})|(?P<whole>{'|'.join(w for w in _SMALL if w)})\s{_AND}\s"
     rf"(?:ein\s|een\s)?(?P<part>{'|'.join(_PARTS)}))\b(?=(?P<wall>\s{_WALL_WORD})?)",
     re.IGNORECASE,
@@ -142,19 +159,34 @@ def _halved_at(text: str, place: int) -> Number | None:
     return Number(match.start(), match.end(), (value,), "words", unit="mm")
 
 
+def _whole_at(text: str, place: int) -> tuple[int | Decimal, re.Match[str]] | None:
+    """The longest number word there that has a unit behind it, and what stands behind the word.
+
+    Looked up word by word: as one pattern, some four thousand words take longer to compile than
+    all other patterns together.
+    """
+    gaps = _SPACE.finditer(text, place, place + _LONGEST + 1)
+    ends = [gap.start() for gap in islice(gaps, _MOST_WORDS)]
+    for end in reversed(ends):
+        value = _value_of(text[place:end].casefold())
+        if value is not None and (behind := _BEHIND_WHOLE.match(text, end)) is not None:
+            return value, behind
+    return None
+
+
 def spelled_at(text: str, place: int) -> Number | None:
     """The length in words that starts there, unit and all, or None."""
-    match = _SPELLED.match(text, place)
-    if match is not None:
-        value = _WHOLE[" ".join(match["whole"].casefold().split())]
+    whole = _whole_at(text, place)
+    if whole is not None:
+        value, match = Decimal(whole[0]), whole[1]
         value += sum(
             (_PARTS[match[name].casefold()] for name in ("part", "after") if match[name]),
             Decimal(0),
         )
     else:
-        match = _HALF_ALONE.match(text, place)
-        if match is None:
+        half = _HALF_ALONE.match(text, place)
+        if half is None:
             return _halved_at(text, place)
-        value = _PARTS[match["whole"].casefold()]
+        value, match = _PARTS[half["whole"].casefold()], half
     unit = "mm" if match["mm"] else "in"
-    return Number(match.start(), match.end(), (value,), "words", unit=unit)
+    return Number(place, match.end(), (value,), "words", unit=unit)

@@ -7,15 +7,15 @@ alone may choose between two that are both wanted.
 
 from __future__ import annotations
 
-import re
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
 from .place_tests import is_diameter, is_thin
 from .roles import LENGTH_ROLES, NOMINAL_ROLES, RADIUS_ROLES, Role
 
-_FIRST = re.compile(
+_FIRST = late_pattern(
     r"\b"
     + any_of(
         r"(?:was|were) (?:\w+ )?(?:going to|gonna|planning|thinking|looking at|considering)",
@@ -33,11 +33,11 @@ _FIRST = re.compile(
     )
     + r"\b[^\d.;!?]{0,32}$"
 )
-_IN_MIND = re.compile(
+_IN_MIND = late_pattern(
     r"^[^\d.,;]{0,20}\b(?:in mind|was the (?:plan|idea)|was my (?:plan|idea)|im kopf|en tête"
     r"|en mente|in mente|in gedachten)\b"
 )
-_SETTLED = re.compile(
+_SETTLED = late_pattern(
     r"\b"
     + any_of(
         "make it | make that | go(?:ing)? (?:with|for|to) | went (?:with|for|to)",

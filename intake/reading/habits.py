@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-import re
-
+from ..late_pattern import late_pattern
 from ..model import Message
 from .choices import Unit
 from .figures import Layout
 
-_IN_MM = re.compile(r"\b(?:unit|units|all dim\w*|dimensions|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)")
-_IN_INCHES = re.compile(r"\bin inch(?:es)?\b|\(in(?:ches)?\.?\)")
+_IN_MM = late_pattern(
+    r"\b(?:unit|units|all dim\w*|dimensions|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)"
+)
+_IN_INCHES = late_pattern(r"\bin inch(?:es)?\b|\(in(?:ches)?\.?\)")
 _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
-_AMERICAN_ZONE = re.compile(r"-0[4-9]00|-1000")
-_ZONE = re.compile(r"[+-]\d{4}")
+_AMERICAN_ZONE = late_pattern(r"-0[4-9]00|-1000")
+_ZONE = late_pattern(r"[+-]\d{4}")
 
 
 def usual_unit(layout: Layout) -> Unit | None:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import re
-
+from ..late_pattern import late_pattern
 from .figures import Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
 
-_NOT = re.compile(
+_NOT = late_pattern(
     r"\b"
     + any_of(
         "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
@@ -27,7 +26,7 @@ _NOT = re.compile(
     )
     + r"?\s*(?:old\s)?$"
 )
-_EXCEPT = re.compile(
+_EXCEPT = late_pattern(
     r"\b"
     + any_of(
         "except(?: for)? | excepting | apart from | other than | außer | sauf | excepto | tranne",
@@ -36,14 +35,14 @@ _EXCEPT = re.compile(
     + r"\s*(?:the|on the|in the|for the|dem|der|das|le|la|el|il|de|het)?\s*$"
 )
 _EXCEPTED = "one size is an exception: which goes with which?"
-_PAST = re.compile(
+_PAST = late_pattern(
     r"^\W{0,3}(?:wall |od |clr |ones? )?"
     + any_of(
         r"(?:that )?(?:we|you|i) (?:quoted|made|sold|sent|bought|ordered|had)\b",
         "from last | like last | last time | we had before | we used to",
     )
 )
-_LIMIT_BEFORE = re.compile(
+_LIMIT_BEFORE = late_pattern(
     r"\b"
     + any_of(
         "no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than",
@@ -65,7 +64,7 @@ _LIMIT_BEFORE = re.compile(
     + r"\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*)"
     + r"{0,3}$"
 )
-_LIMIT_AFTER = re.compile(
+_LIMIT_AFTER = late_pattern(
     r"^(?:[\"']?\s?(?:mm|in|inch|od|wall)\s|\W{0,2})"
     + any_of(
         r"min\b | minimum | max\b | maximum",
@@ -84,9 +83,9 @@ _MIN_WALL = any_of(
     "minimale wand\\w* | minimalna grubość",
 )
 # How boiler tube is ordered: a minimum wall is the wall that it has, and no limit to be met.
-_MIN_WALL_BEFORE = re.compile(rf"\b{_MIN_WALL}\s?(?:of |is |von |de |di |van |=|:)?\s*$")
-_MIN_WALL_AFTER = re.compile(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
-_HEDGE_BEFORE = re.compile(
+_MIN_WALL_BEFORE = late_pattern(rf"\b{_MIN_WALL}\s?(?:of |is |von |de |di |van |=|:)?\s*$")
+_MIN_WALL_AFTER = late_pattern(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
+_HEDGE_BEFORE = late_pattern(
     r"(?:\b"
     + any_of(
         r"about | approx\.? | approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
@@ -102,7 +101,7 @@ _HEDGE_BEFORE = re.compile(
     + r"|od|clr|radius|at|to be|:|=)*"
     + r"\s*(?:a|an|the)?\s*$"
 )
-_HEDGE_AFTER = re.compile(
+_HEDGE_AFTER = late_pattern(
     r'^\W{0,3}(?:mm|in|inch|"|wall|od|o\.d\.|clr|radius|thick|dia|diameter)?\.?\s*'
     + any_of(
         r"\(\?\) | or so\b | ish\b | -ish\b | or thereabouts | i think\b | i believe\b | i guess\b",

@@ -4,20 +4,22 @@ from __future__ import annotations
 
 import re
 
+from ..late_pattern import late_pattern
+
 _ITEM = (
     r"(?:items?|lines?|pos(?:\.|itions?|itionen)?|zeilen?|lignes?|articles?|art[íi]culos?|"
     r"partidas?|righe|riga|voc[ei]|regels?)"
 )
 _JOINED = r"(?:\s?[,&+]\s?|\s(?:and|und|et|y|e|en)\s)"
 _NUMBERS = rf"{_ITEM}\s?#?(?P<numbers>\d{{1,2}}(?:{_JOINED}\d{{1,2}}){{0,5}})(?![\d.,/]\d|\s?mm)"
-_BEFORE = re.compile(
+_BEFORE = late_pattern(
     rf"\b{_NUMBERS}\s?(?:[:=-]\s?|\s(?:is|are|in|aus|ist|sind|en|est|sont|es|son|è|sono)\s)"
     r"(?:\w{1,8}\s){0,2}$",
     re.IGNORECASE,
 )
 _TO = r"\s(?:of|for|on|für|von|bei|zu|pour|de|para|per|di|voor|van)\s(?:the\s)?"
-_AFTER = re.compile(rf"{_TO}{_NUMBERS}", re.IGNORECASE)
-_OTHERS = re.compile(
+_AFTER = late_pattern(rf"{_TO}{_NUMBERS}", re.IGNORECASE)
+_OTHERS = late_pattern(
     rf"(?:{_TO}|\s)(?:each\s(?:of|for)\s)?(?:(?:all\s)?the\s)?(?:others?|rest|(?:die\s|den\s)?"
     r"(?:anderen|übrigen)|les\sautres|los\sdemás|gli\saltri|de\sandere)\b",
     re.IGNORECASE,

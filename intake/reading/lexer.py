@@ -7,8 +7,9 @@ from bisect import bisect_right
 from collections.abc import Collection
 from decimal import Decimal
 
-from .cues import WORD, Cue, cues_of, longest_cue, point_belongs
-from .foreign_numbers import STARTS, spelled_at
+from .cue_phrases import cue_phrase
+from .cues import WORD, Cue
+from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, multiple_at
 from .number_words import WORDS, words_at
@@ -45,7 +46,6 @@ _NAMED_SCHEDULE = re.compile(
 )
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
-_BETWEEN_CUE_WORDS = re.compile(r"[ .\-/'()·]{0,2}")
 
 
 def lex(plain: str, lengths: Collection[int] = ()) -> list[Token]:
@@ -234,7 +234,7 @@ class _Lexer:
             end = self._spoken(at)
             if end is not None:
                 return end
-        if folded in STARTS:
+        if begins_length(folded):
             number = spelled_at(self.text, at)
             if number is not None:
                 return self._with_unit(number, at).end
@@ -284,23 +284,9 @@ class _Lexer:
 
     def _cue(self, at: int, end: int, first: str) -> int | None:
         """The longest phrase that begins with the word at ``at`` and says what a number is."""
-        words, ends = [first.removesuffix("'s")], [end]
-        longest = longest_cue(words[0])
-        if not longest:
+        found = cue_phrase(self.text, end, first)
+        if found is None:
             return None
-        while len(words) < longest:
-            gap = _BETWEEN_CUE_WORDS.match(self.text, ends[-1])
-            word = WORD.match(self.text, gap.end() if gap is not None else ends[-1])
-            if word is None:
-                break
-            words.append(word[0].casefold().removesuffix("'s"))
-            ends.append(word.end())
-        used, cues = cues_of(words)
-        if not used:
-            return None
-        end = ends[used - 1]
-        if self.text[end : end + 1] == ".":
-            end += 1 if point_belongs(words[used - 1], self.text, end + 1) else 0
-        self._add("cue", at, end)
-        self.tokens[-1].cues = cues
-        return end
+        self._add("cue", at, found[0])
+        self.tokens[-1].cues = found[1]
+        return found[0]

@@ -9,6 +9,7 @@ import re
 from functools import lru_cache
 
 from ...rules.request import Material
+from ..late_pattern import late_pattern
 from .material_grades import Strength
 
 _BEFORE, _AFTER = 48, 40
@@ -27,25 +28,25 @@ _STREET = (
     r"Boulevard|Ln|Lane|"
     r"Way|Ct|Court|Hwy|Highway|Pkwy|Parkway|Pl|Place|Cir|Loop|Pike|Terrace|Sq|Square)(?![^\W_])"
 )
-_NO_GRADE_BEFORE = re.compile(
+_NO_GRADE_BEFORE = late_pattern(
     rf"[ ]?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|\s?[xX*]\s?\d|:\d|"
     rf"/\d(?!\d\dL?(?!\d))|"
     r"[-.\s)]{1,2}\d{3}[-.\s]\d{3,4}(?!\d)|@",
     re.I,
 )
-_BEFORE_STREET = re.compile(rf"\s{_STREET}")
-_NO_GRADE_AFTER = re.compile(
+_BEFORE_STREET = late_pattern(rf"\s{_STREET}")
+_NO_GRADE_AFTER = late_pattern(
     r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}\d{3}[\s-]$|"
     r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b"
     r"(?:[^\n.]|\.(?!\s[A-Z][a-z]+\s)){0,20}$",
     re.I,
 )
 # '724 304 0190' is a telephone number; in '.035 304 1500 pcs' the .035 is a wall.
-_AREA_CODE = re.compile(r"(?<![.\d])\d{3}[\s)-]{1,2}$")
-_LAST_FOUR = re.compile(r"[\s-]\d{4}(?!\d)")
-_MEASURED = re.compile(r"\s?(?:mm|cm|kg|pcs|pieces)(?![^\W_])|[.,]\d", re.I)
+_AREA_CODE = late_pattern(r"(?<![.\d])\d{3}[\s)-]{1,2}$")
+_LAST_FOUR = late_pattern(r"[\s-]\d{4}(?!\d)")
+_MEASURED = late_pattern(r"\s?(?:mm|cm|kg|pcs|pieces)(?![^\W_])|[.,]\d", re.I)
 # Cues that make figures something else, unless a material stands right beside them.
-_CUE_AFTER = re.compile(
+_CUE_AFTER = late_pattern(
     r"(?:\b(?:no|nr|num|number|qty|quantity|ext|extension|suite|ste|room|rm|part|item|pos|order|"
     r"po|rfq|inv|invoice|"
     r"tel|telephone|phone|ph|fax|mobile|cell|drawing|dwg|rev|page|box|bldg|building|hwy|route|"
@@ -55,20 +56,20 @@ _CUE_AFTER = re.compile(
     r"[\s.:#=-]{0,3}$|[Øø~^]\s?$|\d\s?[xX*]\s?$",
     re.I,
 )
-_SIZE_CUE = re.compile(
+_SIZE_CUE = late_pattern(
     r"\b(?:clr|radius|radii|rad|r|od|o\.d|id|i\.d|dia|diameter|length|long|lg|l|wall|"
     r"x)\b[\s.:#=-]{0,3}$",
     re.I,
 )
 # '1.500 x .065 1020 on a 4.500 CLR'
-_AFTER_WALL = re.compile(
+_AFTER_WALL = late_pattern(
     r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:wall|wt)\.?,?\s$"
     r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
     re.I,
 )
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
-_NUMBER_AFTER_WALL = re.compile(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
-_ENDS_IN_LENGTH = re.compile(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
+_NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
+_ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
 
 
 def strength_here(text: str, start: int, end: int, strength: Strength) -> Strength | None:
@@ -112,7 +113,7 @@ _FILLER = (
     r"l'|en|el|van|uit|"
     r"het|di|in|z|av|i|från|do|da)\s|\d{0,2}[.,]?\d{1,3}[\"']?\s){0,4}"
 )
-_REJECTS = re.compile(
+_REJECTS = late_pattern(
     rf"(?:\b(?:not|isn't|isnt|ain't|wasn't|never|no|without|nor|neither|except|but\snot|"
     rf"don't\s(?:want|need|use)|do\snot\s(?:want|need|use)|"
     rf"instead\sof|rather\sthan|other\sthan|in\splace\sof|in\slieu\sof|as\sopposed\sto|"
@@ -127,19 +128,19 @@ _REJECTS = re.compile(
     rf"nie|zamiast|inte|istället\sför|i\sstället\sför|não|nao|em\svez|ikke)\s{_FILLER})$",
     re.I,
 )
-_NOT_REJECTING = re.compile(
+_NOT_REJECTING = late_pattern(
     r"\b(?:not\s(?:sure|only|just|necessarily|certain|decided)|no\s(?:matter|preference|problem|"
     r"idea)|if\snot|"
     r"whether\sor\snot|nicht\snur|pas\ssûr)\b[^.;\n]{0,30}$|\bno\.\s?$",
     re.I,
 )
-_REJECTED_AFTER = re.compile(
+_REJECTED_AFTER = late_pattern(
     r"\s(?:is\sout|is\sno\sgood|is\swrong|won't\s(?:do|work)|will\snot\s(?:do|work)|no\slonger|"
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
     re.I,
 )
 # 'Also in red brass someday, not now'; '304, not yet in stock' is wanted.
-_NOT_NOW = re.compile(
+_NOT_NOW = late_pattern(
     r"(?:,?\s(?:maybe|perhaps|but|someday|some\sday|one\sday|later(?:\son)?|next\syear|vielleicht|"
     r"später|irgendwann|aber|plus\stard|mais|más\sadelante|pero|più\savanti|ma|maar)){0,3},?\s"
     r"(?:not\s(?:now|yet|this\stime)|jetzt\snoch\snicht|(?:jetzt|noch)\snicht|pas\s(?:maintenant|"
@@ -148,7 +149,7 @@ _NOT_NOW = re.compile(
 )
 _NO = r"(?:no|nope|nah|nein|non|nee|nej|nie|não)"
 # '4130? no - plain mild steel', 'brass, sorry, steel', 'Messing? nein, doch Stahl'
-_PUT_RIGHT = re.compile(
+_PUT_RIGHT = late_pattern(
     rf"\s?(?:\?\s*(?:\w{{2,4}}\s)?{_NO}\b|[\s,;:.(–—-]{{1,4}}(?:{_NO}\s?[,;:–—-]|(?:{_NO}\s)?(?:wait|sorry"
     r"|actually|correction|scratch\sthat|strike\sthat|make\sthat|i\smean|i\smeant|or\srather|pardon"
     r"|entschuldigung|korrektur|korrigiere|ich\smeine|vielmehr|besser\sgesagt|quatsch|plutôt"
@@ -157,22 +158,24 @@ _PUT_RIGHT = re.compile(
     re.I,
 )
 # 'Brass? No.', but not '304? No idea.'
-_DENIED = re.compile(rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I)
-_ANSWERS = re.compile(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
+_DENIED = late_pattern(
+    rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I
+)
+_ANSWERS = late_pattern(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
 # 'We switched from 304 to 316L': the second is the one wanted.
-_CHANGED_TO = re.compile(
+_CHANGED_TO = late_pattern(
     r"\b(?:from|von|de|da|van)\s\S{2,16}\s(?:steel\s)?(?:to|auf|zu|à|a|naar)\s(?:the\s)?$", re.I
 )
 _OR = (
     r"(?:or|and/or|oder|bzw\.?|beziehungsweise|ou|o|of|eller|lub|albo|oppure|vagy|nebo|"
     r"vs\.?|versus)"
 )
-_ALTERNATIVE = re.compile(
+_ALTERNATIVE = late_pattern(
     rf"\s?,\s?|\s?/\s?|,?\s?\(?(?:{_OR})\s(?:[^\W\d_'-]{{1,12}}\s){{0,3}}"
     rf"|[^.;:!?\n\d]{{0,45}}\b{_OR}\s(?:[^\W\d_]{{1,12}}\s){{0,2}}",
     re.I,
 )
-_LIST_OF_REJECTED = re.compile(rf",?\s(?:{_OR}|nor|and|und|et|e|y|en|noch)\s(?:the\s)?", re.I)
+_LIST_OF_REJECTED = late_pattern(rf",?\s(?:{_OR}|nor|and|und|et|e|y|en|noch)\s(?:the\s)?", re.I)
 
 
 def is_rejected(text: str, start: int, end: int) -> bool:
@@ -237,35 +240,35 @@ _OTHER_THING = (
     r"cable|rope|fittings?|nuts?)"
 )
 _KIND_OF_TOOL = r"(?:(?:bending|ball|plug|bend|hard|flexible|segmented)\s)?"
-_THING_AFTER = re.compile(
+_THING_AFTER = late_pattern(
     rf"[\s-]{{1,2}}{_KIND_OF_TOOL}(?:{_OTHER_TOOL}|{_OTHER_THING})(?![^\W_])", re.I
 )
 # 'stainless mandrel bends' are bends, 'steel mandrel' is a mandrel of steel.
-_MANDREL_AFTER = re.compile(
+_MANDREL_AFTER = late_pattern(
     rf"[\s-]{{1,2}}{_KIND_OF_TOOL}{_MANDREL}(?!\s(?:bend|bends|bent|bending|for|tubing|tube))"
     r"(?![^\W_])",
     re.I,
 )
 # 'Edelstahl Schmidt GmbH' sells it; the firm below a mail says nothing of the tube.
-_FIRM_AFTER = re.compile(
+_FIRM_AFTER = late_pattern(
     r"[ -](?:[A-ZÄÖÜ&][\w&.-]{0,20} ){1,3}(?:GmbH|AG|KG|OHG|e\. ?K\.|Ltd|Inc|LLC|Corp|B\.?V|SpA|"
     r"S\.p\.A|Srl|S\.r\.l|SARL|S\.L)(?![^\W_])"
 )
-_TOOL_STEEL = re.compile(
+_TOOL_STEEL = late_pattern(
     r"\b(?:tool|hardened|hard|chromed|chrome|hard-chrome|hard-chromed|chrome-plated|nitrided|"
     r"spring|"
     r"gehärteter|gehärtetem|verchromter|hartverchromter|high\sspeed|gehard|temprado|trempé|cast|"
     r"scrap|d2|a2|h13|o1|s7)[\s-]{1,2}$",
     re.I,
 )
-_MADE_OF = re.compile(
+_MADE_OF = late_pattern(
     rf"\b(?:{_MANDREL}|{_OTHER_TOOL})\s(?:(?:is|are|be|to|should|shall|must)\s){{0,3}}(?:made\s)?"
     r"(?:in|of|from|out\sof|aus|en|is|are|be|materials?)\s?:?\s"
     r"(?:(?:hardened|hard|chromed|either|the|bronze\sor)\s){0,2}$"
     r"|\bbronze\s(?:or|oder|ou|vs\.?|versus)\s(?:[^\W\d_]{3,12}\s){0,2}$",
     re.I,
 )
-_BRONZE = re.compile(
+_BRONZE = late_pattern(
     r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
 )
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.

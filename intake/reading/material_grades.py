@@ -14,6 +14,7 @@ from typing import Literal
 
 from ...rules.grades import family_of_designation, is_known_alone, written_forms
 from ...rules.request import Material
+from ..late_pattern import late_pattern
 
 Strength = Literal["sure", "bare", "weak"]
 _CS, _AS, _SS = Material.CARBON_STEEL, Material.ALLOY_STEEL, Material.STAINLESS_STEEL
@@ -47,11 +48,11 @@ _TEMPER = rf"(?:(?:\s?[-/]?\s?(?:T\d{{1,4}}|H\d{{2,3}})|\s?-\s?[O0F]){_END})?"
 _STAINLESS_TAIL = r"(?:LN|Ti|Cb|L|H|S|N|F)?(?:T[PKB]{1,2}(?:-?[A-Z])?)?"  # 'SUS304TP': JIS pipe
 
 
-_FIGURE_NEAR = re.compile(r"[^\W_][^\d\n]{0,17}\d")  # no designation is without figures
+_FIGURE_NEAR = late_pattern(r"[^\W_][^\d\n]{0,17}\d")  # no designation is without figures
 
 
 def _compile(pattern: str, *, case: bool = False) -> re.Pattern[str]:
-    return re.compile(pattern, re.VERBOSE if case else re.VERBOSE | re.IGNORECASE)
+    return late_pattern(pattern, re.VERBOSE if case else re.VERBOSE | re.IGNORECASE)
 
 
 _PREFIXED = _compile(
@@ -74,13 +75,13 @@ _NUMBER = _compile(
 )
 # '409 tubing' is a grade; '625 tube' is a size, and '1020 tubes' are many.
 _BY_NUMBER_AND_TUBE = (_SS, _CS, _AS, _AL)
-_ONE_TUBE = re.compile(r"\s(?:tube|tubing|pipe|alloy|aluminium|aluminum)(?![^\W_])", re.I)
+_ONE_TUBE = late_pattern(r"\s(?:tube|tubing|pipe|alloy|aluminium|aluminum)(?![^\W_])", re.I)
 _MODIFIED = _compile(rf"(?P<name>21-6-9|17-7\s?PH|904L|15-5\s?PH|17-4\s?PH){_END}")
 
 # --- designations that name their family themselves ---------------------------------------------
 
 # Exact numbers, not a range: '1.4375 OD' is 1-7/16 in and must not turn a tube into stainless.
-_WERKSTOFF_NUMBER = re.compile(
+_WERKSTOFF_NUMBER = late_pattern(
     rf"(?:EN\s?|W\.?-?Nr\.?:?\s?)?(?P<name>([1-3])[.,](\d{{4}}){_END})", re.I
 )
 
@@ -92,11 +93,11 @@ _ASTM_GRADE = _compile(
 )
 
 # "2 3/8 x .154 a53": who writes in small letters names the grade right behind the wall.
-_BEHIND_A_SIZE = re.compile(
+_BEHIND_A_SIZE = late_pattern(
     r"\d[\"”]?\s?(?:wall|wt|thk|mm|in|ga|gauge)?[,;]?\s$|\b(?:material|mat'?l)\W{1,12}$", re.I
 )
 
-_UNS_NUMBER = re.compile(r"(?P<name>(?:UNS\s?)?([SNRACGK])(\d{5}))(?![^\W_])")
+_UNS_NUMBER = late_pattern(r"(?P<name>(?:UNS\s?)?([SNRACGK])(\d{5}))(?![^\W_])")
 
 _NICKEL = _compile(
     rf"""(?:(?P<brand>{_NICKEL_WORDS})[\s-]{{0,2}})

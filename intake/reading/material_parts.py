@@ -15,6 +15,7 @@ from typing import Literal
 
 from ...rules.materials import MaterialWord, words
 from ...rules.request import Material
+from ..late_pattern import late_pattern
 from .material_context import strength_here
 from .material_grades import grade_at
 
@@ -32,7 +33,7 @@ class Part:
     names: tuple[tuple[int, int], ...] = ()
 
 
-_TOKEN = re.compile(r"[^\W_\u3040-\u30ff\u4e00-\u9fff]+|[\u3040-\u30ff\u4e00-\u9fff]+")
+_TOKEN = late_pattern(r"[^\W_\u3040-\u30ff\u4e00-\u9fff]+|[\u3040-\u30ff\u4e00-\u9fff]+")
 _EAST_ASIAN_FAMILY = {
     **dict.fromkeys(("ステンレス", "不锈钢", "不銹鋼"), Material.STAINLESS_STEEL),
     **dict.fromkeys(("炭素鋼", "碳钢", "鋼管", "钢管"), Material.CARBON_STEEL),
@@ -41,23 +42,23 @@ _EAST_ASIAN_FAMILY = {
     **dict.fromkeys(("真鍮", "黄铜"), Material.BRASS),
     **dict.fromkeys(("チタン", "钛"), Material.TITANIUM),
 }
-_EAST_ASIAN = re.compile("|".join(_EAST_ASIAN_FAMILY))
+_EAST_ASIAN = late_pattern("|".join(_EAST_ASIAN_FAMILY))
 # German, Dutch, Scandinavian senders glue the tube to its material: 'Edelstahlrohr', 'koperbuis'.
-_GLUED_TUBE = re.compile(r"(?:rohr(?:e|en|es|s)?|rör(?:et)?|rør(?:et)?|buis|buizen|pijp(?:en)?)$")
+_GLUED_TUBE = late_pattern(r"(?:rohr(?:e|en|es|s)?|rör(?:et)?|rør(?:et)?|buis|buizen|pijp(?:en)?)$")
 TUBE = (
     r"(?:tub(?:e|es|ing|ings|o|os|i|a)|pip(?:e|es|ing)|rohre?n?|rör|rør|buis|buizen|pijp|tuyaux?|"
     r"rur[ay]?|rurka|conduit|seamless|smls)"
 )
-_BEFORE_TUBE = re.compile(
+_BEFORE_TUBE = late_pattern(
     rf"[\s-]{{1,2}}(?:(?:seamless|welded|round|iron)\s)?{TUBE}(?![^\W_])", re.I
 )
 # 'Ti' also opens Italian sentences, and 'mild' may be the weather.
-_BEFORE_TUBE_OR_STOP = re.compile(
+_BEFORE_TUBE_OR_STOP = late_pattern(
     rf"[\s-]{{1,2}}(?:\w{{1,12}}[\s-])?{TUBE}(?![^\W_])"
     r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)",
     re.I,
 )
-_AFTER_MATERIAL = re.compile(
+_AFTER_MATERIAL = late_pattern(
     r"(?:material|mat'?l?|mtl|werkstoff|matière|matiere|materiale|materiaal|materiał)\.?"
     r"\s{0,8}[:=-]?\s{0,8}(?:is\s)?$",
     re.I,
@@ -149,7 +150,7 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
 
 
 # 'Grade 2 ti', 'x .035 ti,': typed in haste; 'ti mando' and 'para ti' are no metal.
-_BEFORE_SMALL_TI = re.compile(
+_BEFORE_SMALL_TI = late_pattern(
     r"(?:\bgr(?:ade|ado)?\.?\s?\d{1,2}|\bcp(?:[\s-]?[1-4])?|\d[\s-]?v|\b(?:the|in|of)"
     r"|\d[\"”]?(?:\s?(?:mm|wall|in))?,?)\s$",
     re.I,
@@ -174,7 +175,7 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
     return _BEFORE_TUBE.match(text, end) is not None
 
 
-_ADDRESS = re.compile(r"@|://|www\.", re.I)
+_ADDRESS = late_pattern(r"@|://|www\.", re.I)
 _REACH = 60
 
 

@@ -9,8 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from ...rules.request import Material
+from ..late_pattern import late_pattern
 from .material_context import (
     are_alternatives,
     is_about_tool,
@@ -46,14 +48,15 @@ STEELS = (Material.CARBON_STEEL, Material.ALLOY_STEEL, Material.STAINLESS_STEEL)
 
 
 # What may stand between two words for one and the same material.
-_JOINT = re.compile(r"[ -]{1,2}|[ ]?[/(,][ ]?|[ ]?\n[ ]?")
-_LOOSE_JOINT = re.compile(
+_JOINT = late_pattern(r"[ -]{1,2}|[ ]?[/(,][ ]?|[ ]?\n[ ]?")
+_LOOSE_JOINT = late_pattern(
     rf"[\s,:;()/=-]{{0,4}}(?:(?:round|welded|seamless)\s)?(?:{TUBE}[\s,:;()/=-]{{0,4}})?", re.I
 )
 _LONGEST_JOINT = 30
 _MOST_NAMES = 4
 
 
+@lru_cache(maxsize=4)
 def find_materials(text: str) -> tuple[MaterialMention, ...]:
     """Every tube material the text names, in order: the first 500 words for one.
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from itertools import groupby
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
@@ -24,7 +24,7 @@ _WHEN_IT_COMES = whole_words(
     r"livr\w+ | urgent | entrega\w* | urge | consegn\w+ | urgente | lever\w+ | haast | rechnung",
 )
 """It is the delivery that can wait, and not the size."""
-_REFUSED = re.compile(
+_REFUSED = late_pattern(
     r"\b"
     + any_of(
         r"(?:don'?t|do not|no need to|please don'?t|needn'?t|never)\s(?:quote|price|bother|include"
@@ -45,7 +45,7 @@ _NEED = whole_words(
     "brauche[n]? | fehlt | gesucht | bestellen | besoin | manque | falta | necesit\\w+ | serve",
     "manca | nodig | ontbreekt",
 )
-_ONLY_MARKS = re.compile(r"[\s|:;,.()<>=–—-]*")
+_ONLY_MARKS = late_pattern(r"[\s|:;,.()<>=–—-]*")
 """What may stand between a size and its status."""
 _BACK = 80
 """Characters before a figure in which a refusal stands."""

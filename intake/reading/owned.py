@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
@@ -23,7 +24,7 @@ _OWNED = whole_words(
 _STILL = whole_words(
     "already | from you | run fine | runs fine | works? fine | still | schon | déjà | ya | già | al"
 )
-_ONE = re.compile(
+_ONE = late_pattern(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
     + any_of("ones? | mandrels? | dorn | mandrin | mandrino | doorn | version | tool | set")
     + r"\b"
@@ -33,11 +34,11 @@ _WANTED = whole_words(
     r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
     "nodig | zoeken | offer | supply",
 )
-_REFUSES = re.compile(
+_REFUSES = late_pattern(
     r"\b(?:don'?t|do not|no need to|needn'?t|not|never|without|nicht|kein\w*|pas|no|non|niet)\s"
     r"(?:to\s|me\s|any\s)?$"
 )
-_OURS = re.compile(
+_OURS = late_pattern(
     r"\b"
     + any_of(
         "our | my | your | the old | the existing | the current | existing | current | unser",
@@ -65,7 +66,7 @@ _TODAY = whole_words(
 )
 _BUT = whole_words("but | aber | mais | pero | ma | maar")
 _IT = r"(?:it|that|this|these)"
-_LINE_OWNED = re.compile(
+_LINE_OWNED = late_pattern(
     r"\b"
     + any_of(
         "(?:we've|we have|i've|i have|got|have) (?:already )?(?:this|that|it|these|one)(?: one)? "
@@ -77,7 +78,7 @@ _LINE_OWNED = re.compile(
         "on l'a déjà | ce l'abbiamo già | hebben we al",
     )
 )
-_TOOL_OWNED = re.compile(
+_TOOL_OWNED = late_pattern(
     rf"\b{any_of('mandrels?', _MANDREL)}\b[^.;]{{0,12}}\b(?:for|für|pour|per|para|voor)\b"
     r"(?P<what>[^.;]{1,24}?)\s"
     + any_of(
@@ -86,18 +87,18 @@ _TOOL_OWNED = re.compile(
     )
     + r"\b"
 )
-_FOR = re.compile(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
+_FOR = late_pattern(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
 _A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
-_A_TOOL = re.compile(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
-_MANDREL_FOR = re.compile(
+_A_TOOL = late_pattern(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
+_MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
 )
-_DIE = re.compile(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
-_WITH_MANDREL = re.compile(
+_DIE = late_pattern(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+_WITH_MANDREL = late_pattern(
     r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
 )
-_OWNED_HEADING = re.compile(
+_OWNED_HEADING = late_pattern(
     r"^[ \t]*"
     + any_of(
         "(?:we |i )?(?:already )?(?:have|own|got)(?: already)? | (?:already )?(?:in stock|on hand)",
@@ -113,7 +114,7 @@ _OWNED_HEADING = re.compile(
     + r"\b[^:\n]{0,40}:[ \t]*\n\s*",
     re.IGNORECASE | re.MULTILINE,
 )
-_END_OF_LIST = re.compile(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
+_END_OF_LIST = late_pattern(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
 
 _Value = tuple[Decimal, str | None]

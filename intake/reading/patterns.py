@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 
-_BAR = re.compile(r"\s+\|\s+")
+from ..late_pattern import late_pattern
+
+_BAR = late_pattern(r"\s+\|\s+")
 
 
 def any_of(*lists: str) -> str:
@@ -18,7 +20,7 @@ def any_of(*lists: str) -> str:
 
 def whole_words(*lists: str) -> re.Pattern[str]:
     """Any phrase of the lists between word boundaries. The text searched is casefolded."""
-    return re.compile(rf"\b{any_of(*lists)}\b")
+    return late_pattern(rf"\b{any_of(*lists)}\b")
 
 
 def word_set(*lists: str) -> frozenset[str]:

@@ -77,7 +77,7 @@ def fold(word: str) -> str:
     return "".join(c for c in unicodedata.normalize("NFD", word) if not unicodedata.combining(c))
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def words_of(text: str) -> Words:
     """All words of ``text``. The last few texts are kept: several steps ask for the same."""
     found: list[str] = []
@@ -117,8 +117,7 @@ def phrases(*texts: str) -> PhraseTable:
     table: dict[str, list[tuple[str, ...]]] = {}
     for text in texts:
         for written in text.split("|"):
-            words = words_of(written.strip())
-            phrase = words.text[: len(words)]
+            phrase = tuple(map(fold, _WORD.findall(written.strip())))
             if phrase:
                 table.setdefault(phrase[0], []).append(phrase)
     return {first: tuple(sorted(found, key=len, reverse=True)) for first, found in table.items()}

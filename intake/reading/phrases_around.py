@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, stands_beside
@@ -23,7 +24,7 @@ _LEGS = whole_words(
     "benen | u-?bends? | u-?bogen | 180 | return bends? | hairpins? | épingles? | haarnadel\\w*",
     "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
 )
-_APART_AFTER = re.compile(
+_APART_AFTER = late_pattern(
     UNIT
     + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
     + any_of(
@@ -33,7 +34,7 @@ _APART_AFTER = re.compile(
         r"(?:von )?mitte\s(?:zu|auf|bis)\smitte | hart op hart | achse zu achse",
     )
 )
-_APART_BEFORE = re.compile(
+_APART_BEFORE = late_pattern(
     r"\b"
     + any_of(
         "distance | spacing | entraxe | interasse | achsabstand | mittenabstand | schenkelabstand",
@@ -51,7 +52,7 @@ _BENT = whole_words(
     r"radio | bieg\w* | bogen | straal | bocht | coude",
 )
 _WORD_OF_TUBE = whole_words("tube | od | dia(?:meter)? | ø | rohr | wall | wand | id | bore")
-_INSIDE_AFTER = re.compile(
+_INSIDE_AFTER = late_pattern(
     r"^[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
     + any_of(
         r"on the inside\b | in the bore\b",
@@ -59,7 +60,7 @@ _INSIDE_AFTER = re.compile(
         r"innen\b(?!radius) | à l'intérieur | all'interno | por dentro | van binnen | internally",
     )
 )
-_MEASURED_INSIDE = re.compile(
+_MEASURED_INSIDE = late_pattern(
     r"\b"
     + any_of(
         r"(?:rohre?|tubes?|tubos?|tubi|buis|buizen|pipe)\b[^.;\d]{0,16}\b(?:innen|inside|dentro"
@@ -71,14 +72,14 @@ _MEASURED_INSIDE = re.compile(
     )
     + r"\W{0,3}(?:about|ca\.?|circa)?\s*$"
 )
-_OUTSIDE_AFTER = re.compile(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
-_OF_A_SIZE = re.compile(r"^er\b(?!\s(?:reihe|jahre))")
+_OUTSIDE_AFTER = late_pattern(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
+_OF_A_SIZE = late_pattern(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
 _DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
 _ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
-_ER_RADIUS = re.compile(r"^er\s+(?:biege)?radi(?:us|en)")
-_ER_WALL = re.compile(r"^er\s+wand")
-_TO_EDGE_AFTER = re.compile(
+_ER_RADIUS = late_pattern(r"^er\s+(?:biege)?radi(?:us|en)")
+_ER_WALL = late_pattern(r"^er\s+wand")
+_TO_EDGE_AFTER = late_pattern(
     UNIT
     + r"(?:\w+\s)?(?:to|on|at|along|of|zur|an der|am|auf der|à|sur|au|al|alla|sul|aan de|tot de)\s"
     + r"(?:the\s|la\s|l['’]|el\s|de\s|der\s)?(?:very\s)?(?P<which>"
@@ -90,7 +91,7 @@ _TO_EDGE_AFTER = re.compile(
     )
     + r")\b(?!\s(?:dia|diameter|od\b))"
 )
-_OUTER_EDGE = re.compile(r"out|far|extr|auß|ext|exterior|est|buiten")
+_OUTER_EDGE = late_pattern(r"out|far|extr|auß|ext|exterior|est|buiten")
 _BORE_SHARE = Decimal("0.6")
 _PAIR_APART, _NEAR_BEHIND = 60, 32
 """Characters between OD and bore, and behind the bore, in which it is said which is which."""
@@ -98,8 +99,8 @@ _INNER_WORD = (
     r"(?:inside|inner|internal(?:ly)?|innen|innere[rn]?|(?:à )?l'intérieur|intérieure?|interior"
     r"|interno|interna|por dentro|dentro|binnen|bore)"
 )
-_INNER_BETWEEN = re.compile(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
-_INNER_BEHIND = re.compile(
+_INNER_BETWEEN = late_pattern(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
+_INNER_BEHIND = late_pattern(
     rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:à\s|all['’]|on the\s|van\s)?{_INNER_WORD}\b"
     r"(?!\s(?:rad|r\b|of))"
 )
@@ -109,14 +110,14 @@ _OUTER = whole_words(
     r"au(?:ß|ss)endurchmesser | buitendiameter",
     "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
 )
-_OUTER_BEFORE = re.compile(
+_OUTER_BEFORE = late_pattern(
     r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
     r"(?:is|ist|=|:)?\s*$"
 )
 _INNER = whole_words(
     "innen | inside | inner | à l'intérieur | intérieur | interior | interno | binnen | internal"
 )
-_AND_INNER = re.compile(
+_AND_INNER = late_pattern(
     r"(?:^|\W)(?:and|und|et|e|ed|y|en|,|/|;)?\s*"
     + any_of("innen | inside | inner | intérieur | interior | interno | binnen | internal")
     + r"\s*(?:is|ist|sind|dia\w*|ø|=|:)?\s*$"
@@ -127,11 +128,11 @@ _RADIUS_AS = re.compile(
     r"\b(?:as|at|mit|comme|como|come)\s*$"
 )
 _RADIUS_GIVEN = (
-    re.compile(
+    late_pattern(
         r"\b(?:radius|rayon|radio|raggio|straal|biegeradius)\b[^.;\d]{0,60}"
         r"\b(?:mit|with|as|at|avec|con|met|à)\s*$"
     ),
-    re.compile(
+    late_pattern(
         UNIT
         + any_of(
             "angegeben | genannt | vorgegeben | given | specified | stated | indicated | donné",

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import re
-
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
-_A_BODY = re.compile(
+_A_BODY = late_pattern(
     r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*(?:im\s|in\s|de\s|di\s)?"
     r"(?:durchmesser|diam\w*|di[áà]m\w*|dia\b|ø|body|long|lang)"
 )
 """A mandrel's own diameter; "the old one was 1.75 x .095" is a tube."""
-_FINISH = re.compile(r"^\s?(?:µm\s?|um\s?)?ra\b|^\s?hundred (?:block|and)\b")
+_FINISH = late_pattern(r"^\s?(?:µm\s?|um\s?)?ra\b|^\s?hundred (?:block|and)\b")
 """'0.8 Ra': how smooth it is."""
 UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
 """A unit that may stand between a number and the words behind it."""
@@ -20,24 +19,24 @@ _RADIUS_WORD = whole_words(
     "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
     "radio | biegeradius | bogen | straal | bocht",
 )
-_ACROSS = re.compile(UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
+_ACROSS = late_pattern(UNIT + r"(?:across|wide|tall|high|overall|end to end|von ende zu ende)\b")
 _ROUND = whole_words("circle | diameter | curve[ds]? | arc | radius | ring | half | bend | bent")
-_WHEELS = re.compile(
+_WHEELS = late_pattern(
     r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
     r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
 )
-_OLD_TOOL = re.compile(
+_OLD_TOOL = late_pattern(
     r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
     r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
 )
-_ON_A_MACHINE = re.compile(
+_ON_A_MACHINE = late_pattern(
     UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
 )
 TEMPERS = frozenset({220, 250, 290})
-_COPPER_BEFORE = re.compile(r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en 1057|cu-dhp)\w*\s*$")
-_ANGLE_BEFORE = re.compile(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
+_COPPER_BEFORE = late_pattern(r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en 1057|cu-dhp)\w*\s*$")
+_ANGLE_BEFORE = late_pattern(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
 _ANGLES = frozenset({45, 90, 135, 180, 360})
-_FROM_END = re.compile(
+_FROM_END = late_pattern(
     UNIT
     + r"(?:away\s)?(?:back\s)?"
     + any_of(
@@ -47,7 +46,7 @@ _FROM_END = re.compile(
         "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
     )
 )
-_OF_THESE = re.compile(
+_OF_THESE = late_pattern(
     r"^\s*(?:(?:or so|odd)\s)?"
     + any_of(
         r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
@@ -55,7 +54,7 @@ _OF_THESE = re.compile(
         "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
     )
 )
-_MACHINE_TO = re.compile(
+_MACHINE_TO = late_pattern(
     r"\b"
     + any_of(
         "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
@@ -64,7 +63,7 @@ _MACHINE_TO = re.compile(
     + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
     r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?\s*$"
 )
-_OTHER_THING = re.compile(
+_OTHER_THING = late_pattern(
     r"\b"
     + any_of(
         r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
@@ -76,14 +75,14 @@ _OTHER_THING = re.compile(
     )
     + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
-_ACROSS_A_HOOP = re.compile(
+_ACROSS_A_HOOP = late_pattern(
     r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
     r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
 )
-_BUILDING_WALL = re.compile(
+_BUILDING_WALL = late_pattern(
     r"\b(?:to|from|off|against|along|on|through) (?:the|a|my|our) wall\b[^.;,\d]{0,12}$"
 )
-_CUT_TO = re.compile(
+_CUT_TO = late_pattern(
     r"\b"
     + any_of(
         "cut (?:off )?(?:to|at)(?: length)? | trimmed to | cropped to | sheared to | sawn to",
@@ -92,7 +91,7 @@ _CUT_TO = re.compile(
     )
     + r"\s*(?:about|ca\.?)?\s*$"
 )
-_OF_TUBE = re.compile(
+_OF_TUBE = late_pattern(
     UNIT
     + any_of(
         r"of (?:straight |spare |raw )?(?:tube|tubing|pipe|material|stock|straight|length|hose)\b",
@@ -100,7 +99,7 @@ _OF_TUBE = re.compile(
         r"(?:is |ist )?(?:too short|enough|long enough|spare|left over|to hold)\b",
     )
 )
-_RATED = re.compile(
+_RATED = late_pattern(
     r"\b"
     + any_of(
         "rated(?: to| for| at)? | mill certs? (?:run|runs|say|show) | certs? (?:run|runs|say|show)",

@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group, Slot
 from .patterns import any_of, whole_words
@@ -27,7 +28,7 @@ _MARKED = any_of(
     "(?:die )?(?:mit|markiert mit|gekennzeichnet mit)(?: einem)?",
     "(?:marquée?s?|cochée?s?|avec|marcad[oa]s? con|con|segnat[ei] con|met(?: een)?)(?: une?| la)?",
 )
-_BY_MARK = re.compile(
+_BY_MARK = late_pattern(
     rf"\b(?i:{_ROWS})\s(?i:{_MARKED})\s[\"'“”„«‚‘]?(?P<mark>[A-Z]{{1,8}}|[xy]|(?<=[\"'“”„«‚‘])\w{{1,10}})"
     r"\b(?!-)"
 )
@@ -60,7 +61,7 @@ _ALL_TOO = whole_words(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
 _PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
-_RANKED = re.compile(
+_RANKED = late_pattern(
     r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen)\s(?:a mandrel for )?"
     r"(?:the|den|die|das|de|het)\s(?P<rank>big|bigg|larg|small|thick|thinn|thin|groß|größ|klein)"
     rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the two))?{ENDS}",

@@ -6,9 +6,8 @@ not say which is meant, the figure gets a note that becomes a doubt.
 
 from __future__ import annotations
 
-import re
-
 from ...rules import standards
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import whole_words
 
@@ -24,7 +23,7 @@ _SHEET = whole_words(
     "sheet(?: metal)? (?:gauge|ga) | gauge sheet | usg | us standard gauge",
     "manufacturer'?s standard",
 )
-_SWG = re.compile(r"\bs\.?w\.?g\b")
+_SWG = late_pattern(r"\bs\.?w\.?g\b")
 
 
 def note_names(layout: Layout) -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .patterns import any_of, whole_words
 from .place_names import (
     ARTICLE,
@@ -60,36 +61,36 @@ _TAKE = any_of(
     "prenons | prenez | voulons | necesitamos | queremos | tomamos | quiero | prendiamo | vogliamo",
     "serve | ci serve | nemen | willen | wil",
 )
-_ALONE = re.compile(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?(?P<list>{_NAMED})", re.IGNORECASE)
-_BEHIND = re.compile(rf"(?<![\w.,/-])(?P<list>{_NAMED})\s{_ONLY_BEHIND}\b", re.IGNORECASE)
-_ALONE_BARE = re.compile(
+_ALONE = late_pattern(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?(?P<list>{_NAMED})", re.IGNORECASE)
+_BEHIND = late_pattern(rf"(?<![\w.,/-])(?P<list>{_NAMED})\s{_ONLY_BEHIND}\b", re.IGNORECASE)
+_ALONE_BARE = late_pattern(
     rf"\b{_ONLY}\s(?:(?:for|für|per|pour|para|voor|quote|need|want|the)\s){{0,2}}"
     rf"(?P<list>{_SEVERAL}|{_LETTERED}){ENDS}",
     re.IGNORECASE,
 )
-_BEHIND_BARE = re.compile(
+_BEHIND_BARE = late_pattern(
     rf"(?<![\w.,/-])(?P<list>{_SEVERAL}|{_LETTERED})\s{_ONLY_BEHIND}\b{ENDS}", re.IGNORECASE
 )
-_ASKED = re.compile(
+_ASKED = late_pattern(
     rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED}){ENDS}", re.IGNORECASE
 )
-_TAKEN = re.compile(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
+_TAKEN = late_pattern(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
 _PLURAL = (
     r"(?:lines|items|rows|positions|positionen|pos\.?|nos\.?|numbers|lignes|repères|reperes|marks"
     r"|regels|righe|voci|l[ií]neas|filas|partidas|zeilen|sizes|entries)"
 )
-_IS_PLURAL = re.compile(rf"^{ARTICLE}{_PLURAL}\b", re.IGNORECASE)
-_TIGHT = re.compile(rf"\b{_PLURAL}\s?\d{{1,2}}(?:,\d{{1,2}})+(?![\d.])", re.IGNORECASE)
-_RANGE = re.compile(
+_IS_PLURAL = late_pattern(rf"^{ARTICLE}{_PLURAL}\b", re.IGNORECASE)
+_TIGHT = late_pattern(rf"\b{_PLURAL}\s?\d{{1,2}}(?:,\d{{1,2}})+(?![\d.])", re.IGNORECASE)
+_RANGE = late_pattern(
     rf"(?P<noun>\b{_PLURAL}\s?)(?P<first>\d{{1,2}})\s?(?:-|–|to|bis|through|thru|à|t/m|al?)\s?"
     r"(?P<last>\d{1,2})\b(?![\d.,]\d)",
     re.IGNORECASE,
 )
 _LONGEST = 20
 _JOINS = re.compile(rf"\s{_AND}\s")
-_HAS_NOUN = re.compile(rf"(?:{NOUN}|(?:them|these|those))$", re.IGNORECASE)
+_HAS_NOUN = late_pattern(rf"(?:{NOUN}|(?:them|these|those))$", re.IGNORECASE)
 _AT_END = re.compile(ENDS, re.IGNORECASE)
-_GOES_ON = re.compile(
+_GOES_ON = late_pattern(
     rf"\s?(?:,\s?)?(?:{_AND}|plus|or|oder|ou|o|of)\s(?!the rest|the other|the remaining)"
     r"(?:the|an?|one|two|maybe|der|die|das|le|la|les|un|el|los|il|de|het|een|\d)\b"
     r"|\s?(?:-|–|to|bis|à|t/m)\s?\d"
@@ -109,7 +110,7 @@ _OTHER_NEWS = whole_words(
     "problem | question | issue | difference | change | stock | sell | keep | trouble | doubt",
     "frage | unterschied | question | duda | dubbio | vraag | problema | probleem",
 )
-_TELLS = re.compile(
+_TELLS = late_pattern(
     r"\s(?:(?:is|are|was|were|has|have|had|will|can|ist|sind|hat|haben|est|sont|ont|es|tiene"
     r"|tienen|è|sono|hanno|heeft|hebben|zijn)\b"
     r"(?!\s(?:needed|required|wanted|for (?:you|us)|to be|of interest"

@@ -60,16 +60,29 @@ def flatten(text: str) -> Plain:
         return Plain(text, None)
     out: list[str] = []
     index: list[int] = []
-    last = ""
-    for position, char in enumerate(text):
-        plain = char if char < "\x7f" and char not in "\r\x0b\x0c`" else _plain_of(char)
+    last, done = "", 0
+    for found in _ODD.finditer(text):
+        position = found.start()
+        if position > done:
+            out.append(text[done:position])
+            index.extend(range(done, position))
+            last = text[position - 1]
+        plain = _plain_of(found[0])
         if len(plain) > 1 and plain[0].isdigit() and last.isdigit():
             plain = " " + plain  # "1½" is one and a half, not eleven halves
-        for one in plain:
-            out.append(one)
-            index.append(position)
-            last = one
-    return Plain("".join(out), tuple(index))
+        if plain:
+            out.append(plain)
+            index.extend([position] * len(plain))
+            last = plain[-1]
+        done = position + 1
+    out.append(text[done:])
+    index.extend(range(done, len(text)))
+    whole = "".join(out)
+    # Of a text that was plain already, letters of other languages and all, each place is its own.
+    return Plain(text, None) if whole == text else Plain(whole, tuple(index))
+
+
+_ODD = re.compile(r"[^\x00-\x7e]|[\r\x0b\x0c`]")
 
 
 _CSV_CELL = re.compile(r",(?=\S|$)")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 from .roles import Role
 
@@ -43,13 +44,13 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
         r"(?<![\w.)])-(?=\d{1,2}\s?(?:an\b|tub(?:e|ing)\b|line\b))",
     )),
 )  # fmt: skip
-_PREFIX = re.compile(
+_PREFIX = late_pattern(
     "|".join(f"(?P<{name}>{pattern})" for name, _, pattern in _PREFIXES), re.IGNORECASE
 )
 _ROLE: dict[str, Role] = {name: role for name, role, _ in _PREFIXES}
 PREFIX_STARTS = frozenset("bcdginorstwBCDGINORSTWØ-")
 """No prefix begins with another character."""
-_THICKNESS = re.compile(r"\d+[.,]\d|\d\s?mm")
+_THICKNESS = late_pattern(r"\d+[.,]\d|\d\s?mm")
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,9 @@ where none can begin. Each is bounded: 100 kB of anything is walked once.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 
 _MONTH = any_of(
@@ -177,14 +179,15 @@ _WITHOUT_ADDRESSES = (
     rf"|(?P<item_list>{_ITEM})"
 )
 _FLAGS = re.IGNORECASE | re.MULTILINE
-_PROTECTED = re.compile(_WITHOUT_ADDRESSES, _FLAGS)
-_WITH_ADDRESSES = re.compile(f"(?P<address_any>{_ADDRESS})|{_WITHOUT_ADDRESSES}", _FLAGS)
+_PROTECTED = late_pattern(_WITHOUT_ADDRESSES, _FLAGS)
+_WITH_ADDRESSES = late_pattern(f"(?P<address_any>{_ADDRESS})|{_WITHOUT_ADDRESSES}", _FLAGS)
 
 
-def protected_spans(text: str) -> list[tuple[int, int, str]]:
+@lru_cache(maxsize=4)
+def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     """(start, end, what) of every protected stretch, in order, not overlapping."""
     pattern = _WITH_ADDRESSES if "@" in text else _PROTECTED
-    return [
+    return tuple(
         (match.start(), match.end(), (match.lastgroup or "code_").partition("_")[0])
         for match in pattern.finditer(text)
-    ]
+    )

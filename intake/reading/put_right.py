@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 
 from ..late import Late
+from ..late_pattern import late_pattern
 from ..words_relying import CHANGES, CORRECTS
 from .figures import Figure, How, Layout
 from .patterns import any_of
@@ -20,18 +21,18 @@ _BACK = 60
 """Characters before a figure in which 'same but' stands."""
 _CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
 _LONGEST_REMARK = 120
-_SAME_BUT = re.compile(
+_SAME_BUT = late_pattern(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
     r"|\b(?:also|another|plus)\b[^.;\d]{0,24}$"
 )
 _NAMED: tuple[tuple[Role, re.Pattern[str]], ...] = (
-    ("wall", re.compile(any_of(
+    ("wall", late_pattern(any_of(
         "wall | thickness | gauge | gage | wandst | épaisseur | espesor | spessore | wanddikte"
     ))),
-    ("radius", re.compile(any_of(
+    ("radius", late_pattern(any_of(
         "clr | radius | centerline | centreline | rayon | radio | raggio | straal"
     ))),
-    ("od", re.compile(any_of(
+    ("od", late_pattern(any_of(
         r"\bod\b | o\.d | diameter | tube size | durchmesser | diamètre | diámetro | diametro"
     ))),
 )  # fmt: skip

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-
+from ..late_pattern import late_pattern
 from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
 from .patterns import whole_words
@@ -49,8 +48,8 @@ _REFERS_BACK = (
     "it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured",
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
-_BRACKET = re.compile(r"\s*\([^()\d]{1,60}\)")
-_DENIED = re.compile(
+_BRACKET = late_pattern(r"\s*\([^()\d]{1,60}\)")
+_DENIED = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"

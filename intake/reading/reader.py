@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 
 from ...rules.request import Frozen, SizeRequest
+from ..late_pattern import late_pattern
 from ..model import Message, OwnText
 from .attached import with_attached
 from .earlier import read_earlier
@@ -32,7 +33,7 @@ class Reading(Frozen):
     """Whether the tube stands in the quoted mail alone."""
 
 
-_ATTACHED = re.compile(
+_ATTACHED = late_pattern(
     r"\b"
     + any_of(
         "attached | attachment | enclosed | per (?:the )?(?:print|drawing) | as per drawing",
@@ -46,7 +47,7 @@ _ATTACHED = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
-_TOOLING = re.compile(
+_TOOLING = late_pattern(
     r"\b"
     + any_of(
         "mandrels? | mandrills? | dorne? | biegedorne? | mandrins? | mandrin[oi] | mandril(?:es)?",

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from decimal import Decimal
 
 from ...rules import standards
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
 from .roles import LENGTH_ROLES
@@ -18,7 +18,7 @@ _BACK = 80
 """Characters before a figure in which 'same radius as the' stands."""
 _SAME_PIPE = Decimal("0.01")
 _MOST_GAUGES_APART = 6
-_SAME_AS = re.compile(
+_SAME_AS = late_pattern(
     r"\b"
     + any_of(
         r"same | identical | equal | gleiche[rnms]? | selbe[rnms]? | même | mism[oa] | iguale?",

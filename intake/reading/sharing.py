@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
 from .patterns import whole_words
@@ -27,7 +26,7 @@ RESPECTIVELY = whole_words(
     "en este orden | nell'ordine | in die volgorde",
     "jeweils | respectivement | rispettivamente | respectivamente",
 )
-_TO_FOLLOW = re.compile(
+_TO_FOLLOW = late_pattern(
     r"[^.;\d]{0,16}\b(?:radius|clr|wall|rayon|radio|raggio|wand\w*)\s(?:is\s|folgt|noch\s)?"
     r"(?:to follow|to be (?:confirmed|decided|advised)|tb[acd]\b|later|unknown|open|not known"
     r"|not decided|offen|folgt|suit|da definire|por definir|à définir|volgt)"

@@ -53,14 +53,18 @@ def _are_tubes(
 ) -> bool:
     """'I run three tubes on the light bars: inch and a quarter and inch and a half': nothing but
     diameters in a sentence on tubes, before any OD was named."""
-    if any(f.role in ("od", "id", "nps") for f in layout.figures[: figures[-1].index + 1]):
-        return False
     first, last = layout.spans[sentence]
     roles = {cue.role for token in layout.tokens[first : last + 1] for cue in token.cues[:1]}
     tubes = "label" in roles and roles <= {"label", "quantity"}
-    return tubes and all(
-        is_diameter(figure) and not is_thin(figure) and figure.unit != "D"
-        for figure in open_figures
+    return (
+        tubes
+        and all(
+            is_diameter(figure) and not is_thin(figure) and figure.unit != "D"
+            for figure in open_figures
+        )
+        and not any(
+            figure.role in ("od", "id", "nps") for figure in layout.figures[: figures[-1].index + 1]
+        )
     )
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group, own_figures
 from .patterns import any_of
@@ -15,7 +16,7 @@ from .told import words_around
 
 TAKEN_BACK = "some size seems to be taken back or owned already"
 
-_TAKES_BACK = re.compile(
+_TAKES_BACK = late_pattern(
     r"\b"
     + any_of(
         r"leave (?:\w+ ){0,3}(?:out|off) | drop(?:ped)? | cancel\w* | strike | disregard | scrap",
@@ -58,7 +59,7 @@ _TAKES_BACK = re.compile(
     + r"\b",
     re.IGNORECASE,
 )
-_BY_PLACE = re.compile(
+_BY_PLACE = late_pattern(
     r"\b"
     + any_of(
         r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
@@ -82,19 +83,19 @@ _BY_PLACE = re.compile(
     re.IGNORECASE,
 )
 """A line of a list picked out; `withdrawn` knows the plain ways, and has heard them already."""
-_OLD_AND_NEW = re.compile(
+_OLD_AND_NEW = late_pattern(
     r"(?:^|\n)[ \t]*(?:was|old|before|alt|bisher|avant|antes|prima|oud)\b[ \t]*:"
     r"|\b(?:old|was|before|current|existing|alt|bisher|ancien|actuel|viejo|actual|vecchio|oud)"
     r"[ \t|;,]{2,}(?:new|is|after|proposed|revised|neu|nouveau|nuevo|nuovo|nieuw)\b",
     re.IGNORECASE,
 )
-_OF_OTHER_THINGS = re.compile(
+_OF_OTHER_THINGS = late_pattern(
     r"\s(?:the |our |all |both |my |die |les |los |i |de )?(?:dies?|formers?|benders?|wipers?|tube"
     r"|machine|clamps?|stock|drawings?|tooling|biegeformen|matrices|matrici|mallen)\b",
     re.IGNORECASE,
 )
 """'We already have the dies': no size is meant."""
-_OF_NO_SIZE = re.compile(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
+_OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
 
 
 def picks_out(text: str) -> bool:

@@ -7,9 +7,9 @@ of the sizes can be meant.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
@@ -95,7 +95,7 @@ _LINES = 2
 """A sentence over so many lines is a list, and each line speaks for itself."""
 
 
-_LABEL = re.compile(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+_LABEL = late_pattern(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
 """What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
 _NO_LABEL = whole_words(
     "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",

@@ -6,6 +6,7 @@ import re
 from collections.abc import Container
 from dataclasses import dataclass
 
+from ..late_pattern import late_pattern
 from .numbers import Number
 from .patterns import any_of, word_set
 
@@ -62,7 +63,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"kn\b | n\b(?=\s?/) | tpi\b | spm\b | mph\b | prozent\b",
     )),
 )  # fmt: skip
-_UNIT = re.compile(
+_UNIT = late_pattern(
     # A unit may be wrapped to the next line: "1.500\ninch OD".
     r"(?: ?-? ?| ?\n ?(?=(?:mm|cm|inch(?:es)?|gauge|ga)\b))(?:"
     + "|".join(f"(?P<{name}>{pattern})" for name, pattern in _UNITS)
@@ -70,7 +71,7 @@ _UNIT = re.compile(
     re.IGNORECASE,
 )
 # "640 hairpins", "4 more tubes": the number counts, it does not measure.
-_COUNTED = re.compile(
+_COUNTED = late_pattern(
     r" ?-?\s?"
     + any_of(
         r"more\s | such\s | of\s(?:these|those|them)\s? | identical\s | new\s | different\s",
@@ -94,18 +95,18 @@ _COUNTED = re.compile(
     re.IGNORECASE,
 )
 # Two spaces are the gap of a table: "1.000 in  1.2 mm".
-_PREPOSITION_IN = re.compile(r"\s?in(?:\s|\s?\n\s?)(?P<next>[\w.]+)", re.IGNORECASE)
+_PREPOSITION_IN = late_pattern(r"\s?in(?:\s|\s?\n\s?)(?P<next>[\w.]+)", re.IGNORECASE)
 _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )
-_SENTENCE_NEXT = re.compile(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
-_MEASURE_WORD = re.compile(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
-_NO_MEASURE = re.compile(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
-_WALL_BEHIND = re.compile(r"\s?-?(?:wall|thick|w\b)", re.IGNORECASE)
-_WALL_BEFORE = re.compile(
+_SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
+_MEASURE_WORD = late_pattern(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
+_NO_MEASURE = late_pattern(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
+_WALL_BEHIND = late_pattern(r"\s?-?(?:wall|thick|w\b)", re.IGNORECASE)
+_WALL_BEFORE = late_pattern(
     r"\b(?:wall|thickness|thk|wt)\b[ :=]{0,3}(?:is\W|of\W|about\W|approx\W{1,2})?$", re.IGNORECASE
 )
 _TO_WALL = 24

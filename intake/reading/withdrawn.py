@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 from .place_lists import wanted
 from .place_names import ARTICLE, BARE, COUNTED_PLACE, ENDS, NAME, NO_MEASURE, NOUN, places
@@ -34,11 +35,11 @@ _GONE = any_of(
     r"(?:queda |está )?(?:anulad[oa]|cancelad[oa])\b | ya no (?:es necesari[oa]|hace falta)",
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
-_DROPPED = re.compile(rf"\b{_DROP}\s{BARE}", re.IGNORECASE)
+_DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}", re.IGNORECASE)
 _NAMED = rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE}{ENDS})"
-_LEFT_OUT = re.compile(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
-_IS_GONE = re.compile(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
-_LABEL = re.compile(
+_LEFT_OUT = late_pattern(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
+_IS_GONE = late_pattern(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
+_LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
     r"(?P<sign>\s?[).:]|\s-|\t|\s{2,})"
     r"[^\n]{0,40}$",

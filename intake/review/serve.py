@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import ipaddress
 import socket
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ...rules.shop_mailbox import is_loopback
 from .guard import LOOPBACK_NAMES
 from .people import SHORTEST_SECRET
 
@@ -39,12 +39,7 @@ class Place:
     @property
     def on_loopback(self) -> bool:
         """Whether nobody but this machine can reach it."""
-        if self.host == "localhost":
-            return True
-        try:
-            return ipaddress.ip_address(self.host.strip("[]")).is_loopback
-        except ValueError:
-            return False
+        return is_loopback(self.host.strip("[]"))
 
     @property
     def hosts(self) -> frozenset[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import importlib
 import pkgutil
 import re
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -13,7 +14,9 @@ import pytest
 import bendreply.intake
 from bendreply.intake import late
 from bendreply.intake.late import Late
-from bendreply.intake.letters_needed import letters_of, needs_of
+from bendreply.intake.late_pattern import _Late
+from bendreply.intake.letters_needed import evened, needs_of
+from bendreply.intake.may_stand import that_may_stand, without_case
 from bendreply.intake.message import parse_message
 
 TREE = Path(__file__).parents[2]
@@ -59,6 +62,8 @@ def test_what_is_found_is_what_the_patterns_find_without_that(
         for text in said:
             wanted, found = one._compiled.search(text), one.search(text)
             assert (found and found.span()) == (wanted and wanted.span()), (place, text)
+            every = [match.span() for match in one._compiled.finditer(text)]
+            assert [match.span() for match in one.finditer(text)] == every, (place, text)
             checked += wanted is not None
     assert checked > 1000
 
@@ -89,10 +94,55 @@ def test_what_a_pattern_needs(pattern: str, there: str, not_there: str) -> None:
     needs = needs_of(pattern, FLAGS)
     assert needs is not None
     assert re.search(pattern, there, FLAGS) is not None
-    assert needs.met_by(letters_of(there))
-    assert not needs.met_by(letters_of(not_there))
+    assert any(letters in evened(there) for letters in needs)
+    assert not any(letters in evened(not_there) for letters in needs)
 
 
-@pytest.mark.parametrize("pattern", [r"\d+", "a|mandrel", "(?:mandrel)?", "od", "µm", r"[abc]{9}"])
+@pytest.mark.parametrize("pattern", [r"\w+", "(?:mandrel)?", "µ", r"[^a]{9}", "a*|mandrel"])
 def test_where_nothing_is_certain_all_texts_are_searched(pattern: str) -> None:
     assert needs_of(pattern, FLAGS) is None
+
+
+def test_what_is_left_of_a_pattern_finds_what_the_whole_finds() -> None:
+    """Groups and all, for every late pattern of the program that is searched in whole texts."""
+    said, checked = texts()[::3], 0
+    for place, pattern, flags in late_patterns():
+        whole = re.compile(pattern, flags)
+        for text in said:
+            wanted = [(m.regs, m.groupdict()) for m in whole.finditer(text)]
+            left = that_may_stand(pattern, without_case(text))
+            found = re.compile(left, flags).finditer(text) if left is not None else ()
+            assert [(m.regs, m.groupdict()) for m in found] == wanted, (place, text)
+            checked += bool(wanted)
+    assert checked > 500
+
+
+def late_patterns() -> Iterator[tuple[str, str, int]]:
+    """Each pattern that is cut down to a text before it is compiled."""
+    for place, one in all_patterns():
+        for pattern in one._patterns:
+            yield place, pattern, int(one._flags)
+    for module in list(sys.modules.values()):
+        for name, value in list(vars(module).items()):
+            if isinstance(value, _Late) and not value._flags & re.VERBOSE:
+                yield f"{module.__name__}.{name}", value._pattern, int(value._flags)
+
+
+@pytest.mark.parametrize(
+    ("pattern", "text", "left"),
+    [
+        (r"\b(?:wall|od)\b", "the od", r"\b(?:od)\b"),
+        (r"wall|od", "neither", None),
+        (r"(?:thick )?wall", "wall", "wall"),
+        (r"walls?", "a wall", "walls?"),
+        (r"(?P<what>wall|od) (?:\d+|none)", "od 5", r"(?P<what>od) (?:\d+)"),
+        (r"(?:(?P<a>wall)|od)", "od", "(?:(?P<a>(?!))|od)"),
+        (r"od(?! only| alone)", "od only", "od(?! only)"),
+        (r"od(?! only)", "od", "od"),
+        (r"[wall]{2,}\s*\(od\)", "wal (OD)", r"[wall]{2,}\s*\(od\)"),
+        (r"sick", "\u017fic\u212a", "sick"),
+        ("µm", "Μm", "µm"),
+    ],
+)
+def test_what_is_left_of_a_pattern(pattern: str, text: str, left: str | None) -> None:
+    assert that_may_stand(pattern, without_case(text)) == left

@@ -34,8 +34,12 @@ class Score:
 def rows(half: str) -> list[tuple[frozenset[str], str]]:
     lines = (FOLDER / f"{half}.tsv").read_text("utf-8").splitlines()
     labelled = (line.split("\t") for line in lines)
+    by_hand = {one.name for one in default_templates().answers if one.for_a_person}
     return [
-        (frozenset(filter(None, map(str.strip, names.split(",")))), words.replace("\\n", "\n"))
+        (
+            frozenset(filter(None, map(str.strip, names.split(",")))) - by_hand,
+            words.replace("\\n", "\n"),
+        )
         for names, words in labelled
     ]
 
@@ -60,11 +64,14 @@ def score(half: str) -> Score:
 @pytest.mark.parametrize(
     ("half", "right_pct", "wrong_pct", "reported_pct"),
     [
-        ("tuning", 98, 1, 90),
-        ("harder", 80, 1, 95),
-        ("evaluation", 84, 2, 92),
-        ("voices", 64, 2, 95),
-        ("nearby", 84, 14, 78),
+        ("closed", 77, 4, 87),
+        ("strangers", 87, 1, 97),
+        ("tuning", 96, 1, 95),
+        ("harder", 93, 1, 95),
+        ("evaluation", 94, 1, 95),
+        ("voices", 90, 1, 95),
+        ("nearby", 95, 0, 98),
+        ("imagined", 90, 2, 95),
     ],
 )
 def test_questions_get_the_right_answer_or_are_told(

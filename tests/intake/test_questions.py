@@ -10,8 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bendreply.intake.answers import Answer, parse_answer
-from bendreply.intake.matching import SMALL, matcher
+from bendreply.intake.matching import matcher
 from bendreply.intake.model import OwnText
+from bendreply.intake.near_phrases import SMALL
 from bendreply.intake.questions import find_questions
 from bendreply.intake.template_check import check_templates, overdue_answers
 from bendreply.intake.templates import default_templates

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 from decimal import Decimal
+from pathlib import Path
 from typing import Literal
 
 import pint
@@ -58,6 +60,17 @@ def test_each_everyday_unit_is_what_pint_says(
 
 def test_a_rare_unit_goes_through_pint() -> None:
     assert to_mm(Decimal(2), "yard") == Decimal("1828.8")  # 2 x 36 x 25.4
+
+
+def test_a_rare_unit_leaves_nothing_on_the_disk(tmp_path: Path) -> None:
+    """What another installation had left there once made every rare unit fail."""
+    script = "from bendreply.rules import units; print(units.to_mm(units.Decimal(2), 'yard'))"
+    homes = {"HOME": str(tmp_path), "XDG_CACHE_HOME": str(tmp_path / "cache")}
+    told = subprocess.run(
+        [sys.executable, "-c", script], env=os.environ | homes, capture_output=True, text=True
+    )
+    assert told.stdout.strip() == "1828.8", told.stderr
+    assert list(tmp_path.iterdir()) == []
 
 
 @pytest.mark.parametrize("unit", ["kg", "furlongish", "", "9**9**9", "mm; import os", "second"])
