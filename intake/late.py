@@ -11,7 +11,7 @@ import sys
 from collections.abc import Iterator, Sequence
 from functools import cached_property
 
-from .late_pattern import for_text
+from .late_pattern import LONG, for_text
 from .letters_seen import Seen, seen
 from .pattern_branches import Index
 
@@ -46,7 +46,7 @@ class Late:
         if self._asked < WORTH_IT:
             self._asked += 1
             return for_text(self._patterns, self._flags, text).search(text, start, end)
-        if end < len(text):
+        if end < len(text) or len(text) > LONG:
             return self._compiled.search(text, start, end)
         return self._next(seen(text), text, start)
 
@@ -62,6 +62,9 @@ class Late:
         if self._asked < WORTH_IT:
             self._asked += 1
             yield from for_text(self._patterns, self._flags, text).finditer(text)
+            return
+        if len(text) > LONG:
+            yield from self._compiled.finditer(text)
             return
         looked = seen(text)
         match = self._next(looked, text, 0)

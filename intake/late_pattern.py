@@ -14,7 +14,7 @@ _NOWHERE = re.compile(r"(?!)")
 _WORTH_IT = 10
 """Texts looked at for the words of a pattern; from then on it is cheaper to have all compiled."""
 
-_LONG = 20_000
+LONG = 20_000
 """Characters of a text in which looking for the words of a pattern costs more than compiling it."""
 
 
@@ -25,7 +25,7 @@ def late_pattern(pattern: str, flags: re.RegexFlag = re.NOFLAG) -> re.Pattern[st
 
 def for_text(patterns: Sequence[str], flags: re.RegexFlag, text: str) -> re.Pattern[str]:
     """A pattern that finds in this text what any of the patterns finds, quick to compile."""
-    if len(text) > _LONG:
+    if len(text) > LONG:
         return _compiled("|".join(f"(?:{one})" for one in patterns), flags)
     looked = without_case(text)
     there = [one for pattern in patterns if (one := that_may_stand(pattern, looked)) is not None]

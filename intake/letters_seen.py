@@ -103,9 +103,9 @@ class Seen:
             at = self.even.find(start, since)
             while at >= 0:
                 found.append(at)
+                if len(found) > _MOST_PLACES:
+                    return None
                 at = self.even.find(start, at + 1)
-            if len(found) > _MOST_PLACES:
-                return None
         found.sort()
         return found
 
