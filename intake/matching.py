@@ -47,10 +47,6 @@ BY_ITSELF, WELL = 90, 97
 """from these on one by its 'must' line alone, if the line tells much, or a good deal;"""
 MOSTLY = 86
 """from this on if it tells very much;"""
-JOINED = 75
-"""and from this on where the question and the sentences before it are read as one."""
-OF_SEVERAL = 59
-"""The score that is told then: not enough to tell what kind of message it is."""
 MUCH, GOOD_DEAL, VERY_MUCH = 5.0, 4.2, 6.5
 """What a 'must' line tells, by the weights of its words; a word of one answer weighs some 3.7."""
 TELLS_MORE = 1.0
@@ -60,8 +56,6 @@ AS_MUCH = 4
 RIVAL = 72
 """So near may a question come to another answer's phrase, and not nearer."""
 MOST_ODD, ODD_RIVAL = 1, 25
-OWN_SHARE = 40
-"""Per cent of a question's own words that an answer explains which it gets for the words before."""
 STRANGE_WEIGHT = 0.3
 APART_WEIGHT = 10.0
 """Weights against an answer: of a word it does not know, and of one that asks something else."""
@@ -85,8 +79,6 @@ class Match:
     """The name of the one that came nearest, whether or not it is used."""
     phrase: str = ""
     """The phrase or the 'must' line of it that came nearest."""
-    by_must: bool = False
-    """Whether it is used for the words that it must have."""
     strange: bool = False
     """Whether the question has words that no answer knows."""
 
@@ -111,17 +103,17 @@ class Matcher:
         self._answers = {answer.name: answer for answer in answers}
         self._phrases = Phrases(answers)
 
-    def match(self, question: str, *, offer: bool = False) -> Match:
+    def match(self, question: str, *, offer: bool = False, must: bool = True) -> Match:
         """The answer that fits ``question`` (one sentence). Never raises on any text.
 
         ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
-        tube') asks nothing.
+        tube') asks nothing. Without ``must`` only nearness to a phrase counts.
         """
         near = self._near(question, least=2 if offer else 0)
-        met = self._met(question)
+        met = self._met(question) if must and not offer else []
         if met and (name := self._settled(question, met, near)):
             best = met[0] if met[0].answer == name else next(m for m in met if m.answer == name)
-            return Match(name, min(round(best.score), 100), name, best.text, by_must=True)
+            return Match(name, min(round(best.score), 100), name, best.text)
         if not near:
             return Match(None, round(met[0].score), met[0].answer, met[0].text) if met else _NONE
         best_, behind = near[0], near[1].score if len(near) > 1 else 0.0
@@ -137,28 +129,6 @@ class Matcher:
             best_.phrase,
             strange=self._phrases.strange(self._phrases.told(question)),
         )
-
-    def by_must(self, question: str) -> Match:
-        """The answer that a question gets for the words that it must have, looked for first: what
-        hardly asks is rarely about anything."""
-        return self.match(question) if self._met(question) else _NONE
-
-    def joined(self, both: str, question: str) -> Match:
-        """The answer that ``question`` gets together with the sentences before it.
-
-        ``both`` are they all. Not where the question has a thing of its own.
-        """
-        heard = hear(question)
-        if heard.apart or self._met(question):
-            return _NONE
-        met = self._met(both)
-        near = _first(met)
-        if near is None or near.score < JOINED or near.mass < GOOD_DEAL:
-            return _NONE
-        share = self._share(near.answer, heard)
-        if not self._may_be_used(near.answer) or (share is not None and share < OWN_SHARE):
-            return _NONE
-        return Match(near.answer, OF_SEVERAL, near.answer, near.text, by_must=True)
 
     def _settled(self, question: str, met: Sequence[_Met], near: Sequence[Near]) -> str | None:
         """The answer whose 'must' line is met, if the nearness to phrases does not deny it."""

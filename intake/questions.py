@@ -7,7 +7,7 @@ a question that none fits well enough is listed for a person, and counted by the
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import islice
 
@@ -21,7 +21,7 @@ from .templates import default_templates
 _ASKS = Late(words.ASKS_WITHOUT_MARK, re.IGNORECASE)
 _ASKS_ANYWHERE = Late(words.ASKS_ANYWHERE, re.IGNORECASE)
 _ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
-_MIGHT_ASK = Late(words.MIGHT_ASK, re.IGNORECASE)
+_ASKS_WITHIN = Late(words.ASKS_WITHIN, re.IGNORECASE)
 _REQUEST = Late(words.REQUESTS, re.IGNORECASE)
 _PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
@@ -62,8 +62,6 @@ ITS_OWN = 70
 MOST_ASKED = 60
 """Sentences that are looked at as questions; a message with more is no letter."""
 MOST_JOINTS = 3
-MOST_BEFORE = 3
-"""Sentences before a question that it may be about."""
 LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
@@ -85,20 +83,18 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
         sentence = own.text[place]
         spaced = " ".join(sentence.split())
         openly = _asks_openly(spaced)
-        if spaced in said or not (openly or _MIGHT_ASK.search(spaced)):
+        # "We need a mandrel for this", "I don't know the radius": the words alone ask nothing.
+        if spaced in said or not (openly or _ASKS_WITHIN.search(spaced)):
             continue
         said.add(spaced)
         asked += 1
         if asked > MOST_ASKED:
             break
-        before = [one.start for one in sentences[max(0, number - MOST_BEFORE) : number]]
+        before = sentences[number - 1].start if number else None
         for part in _parts(sentence, known) if openly else [sentence]:
-            if openly:
-                match, surface = _matched(own.text, part, place.stop, before, known)
-            else:
-                match, surface = matcher(known).by_must(part), part
-                if not match.by_must:
-                    continue
+            match, surface = _matched(own.text, part, place.stop, before, known)
+            if not openly and match.answer is None:
+                continue
             answer = match.answer
             if answer is not None and _SERVICE.match(" ".join(part.split())):
                 # "Can you anneal it for us?" is asked of the shop, not of the trade.
@@ -110,28 +106,29 @@ def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tup
 
 
 def _matched(
-    text: str, part: str, stop: int, before: Sequence[int], known: tuple[Answer, ...]
+    text: str, part: str, stop: int, before: int | None, known: tuple[Answer, ...]
 ) -> tuple[Match, str]:
-    """What fits a question, by itself or with the sentences before it, and where that was said.
+    """What fits a question, by itself or with the sentence before it, and where that was said.
 
-    ``before``: where the sentences before it begin.
+    ``before``: where that sentence begins.
     """
     offer = _wants_an_offer(part)
-    match = matcher(known).match(part, offer=offer)
+    match = matcher(known).match(part, offer=offer, must=_asks_in_words(part))
     leans = says_little(part) and not (offer or _YOU.search(part))
-    if before and leans and match.score < ITS_OWN:
+    if before is not None and leans and match.score < ITS_OWN:
         # "It wrinkles inside. Why?" asks with the sentence before.
-        joined = text[before[-1] : stop]
+        joined = text[before:stop]
         both = matcher(known).match(joined)
         if "\n\n" not in joined and both.answer is not None and both.score >= match.score:
             return both, joined
-    for start in reversed(before) if match.answer is None and not offer else ():
-        # "The balls broke off our last mandrel. It is a month old. What are we doing to it?"
-        joined = text[start:stop]
-        both = matcher(known).joined(joined, part)
-        if both.answer is not None:
-            return both, joined
     return match, part
+
+
+def _asks_in_words(part: str) -> bool:
+    """Whether it asks by more than a mark behind a size: 'R 160 mm on centre?' names its own."""
+    spaced = " ".join(part.split())
+    asks = _ASKS.match(spaced) is not None or _ASKS_ANYWHERE.search(spaced) is not None
+    return asks or _FIGURE.search(spaced) is None
 
 
 def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:

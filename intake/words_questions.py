@@ -49,19 +49,14 @@ ASKS_ANYWHERE = (
     r"\b(?:vorrei|vorremmo)\ssapere|\bgraag\s(?:vernemen|horen)\s",
 )
 
-MIGHT_ASK = (
-    r"^(?:whether|is|are|am|does|do|did|can|could|would|should|will|has|must|may|any|would|shall|u|you)\s",
-    r"\b(?:wh?[ao]t|how|where|why|who)['’]?s\b|\bwh?at\s(?:all|do|does|is|am|are|can|should|would|to|causes?|makes?|else|size"
-    r"|kind|sort|type|gives|the|a|you|u|ya|i)\b",
-    r"\bhow\s(?:do|does|can|should|would|to|come|much|many|far|long|tight|thin|thick|big|is|are|deep|close|small|soon)\b",
-    r",\s(?:\w+\s)?(?:do|does|is|are|can|could|should|will|would|did|has|have|am|was)\s\w+|\bwhat\W*$|\bright\W*$|\bany\scure\b",
-    r"\bwhy\b|\bhelp\b|\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b|\bdo\s(?:i|we)\b",
-    r"\b(?:warum|wieso|pourquoi|comment|por\squé|cómo|perché|come\s(?:mai|si)|waarom|hoe|wie|brauch\w*|geht|reicht)\b",
-    r"\b(?:kann|können|soll|muss|lohnt|lässt|peut|faut|suffit|puede|puedo|hace\sfalta|serve|si\spuò|posso|kan|moet|nodig)\b",
-    r"\bwhere\s(?:do|should|can|did|is|are)\b|\b(?:please|kindly|pls)\s(?:let\sus\shave|indicate|inform|advise|clarify|suggest|state|guide)\b|\bwe\sneed\s(?:the|to\sknow)\b",
-    r"\b(?:hilfe|aide|ayuda|aiuto|hulp)\b|\b(?:not\ssure|no\sidea|wonder\w*|don['’]?t\sknow|want\sto\sknow|wants\sto\sknow)\b",
+ASKS_WITHIN = (
+    r"\b(?:how|what|why|where|which)\s(?:do|does|can|should|would|is|are|am)\s(?:i|we|you|it|the|a|an|my|our)\b",
+    r"\bhow\s(?:to|come|much|many|tight|thin|thick|deep|close)\b|\bwhat\s(?:causes?|makes?|size|kind|sort|type|gives)\b",
+    r"\b(?:any|some)\s(?:ideas?|tips?|advice|suggestions?|clue|help)\b",
+    r"\b(?:wie|warum)\s(?:kann|muss|messe|misst|viel|eng)\b|\b(?:comment|pourquoi)\s\w+|\b(?:cómo|por\squé)\s\w+",
+    r"\b(?:come|perché)\s(?:si|mai|fa)\b|\b(?:hoe|waarom)\s\w+\sik\b",
 )
-"""A sentence with one of these asks if the words that an answer must have are in it."""
+"""Words in the midst of a sentence without a question mark that ask all the same."""
 
 ASKS_PRICE = (
     r"\b(?:please|pls|kindly)\s(?:\w+\s){0,4}(?:price|pricing|lead\stime|delivery)\b",

@@ -64,14 +64,14 @@ def score(half: str) -> Score:
 @pytest.mark.parametrize(
     ("half", "right_pct", "wrong_pct", "reported_pct"),
     [
-        ("closed", 77, 4, 87),
-        ("strangers", 87, 1, 97),
-        ("tuning", 96, 1, 95),
-        ("harder", 93, 1, 95),
-        ("evaluation", 94, 1, 95),
-        ("voices", 90, 1, 95),
+        ("closed", 65, 2, 90),
+        ("strangers", 68, 1, 97),
+        ("tuning", 93, 1, 95),
+        ("harder", 90, 1, 95),
+        ("evaluation", 88, 1, 95),
+        ("voices", 80, 1, 95),
         ("nearby", 95, 0, 98),
-        ("imagined", 90, 2, 95),
+        ("imagined", 77, 2, 95),
     ],
 )
 def test_questions_get_the_right_answer_or_are_told(

@@ -277,6 +277,14 @@ def test_a_slip_of_the_pen_does_not_hide_a_question(wrong: str) -> None:
         "May I have one mandrel for each diameter?",
         "Can you send a quote on the subject item?",
         "Can I get a mandrel for 5/8 x .035 grade 2 titanium?",
+        "Brauchen dafür 1 Dorn.",
+        "Me hace falta un mandril.",
+        "Wir brauchen einen Dorn für Rohr 38 x 1,5, 1.4301.",
+        "Would need two mandrels as we run two benders.",
+        "Can you do me 2 mandrels to suit 63.5 OD x 1.6 wall mild steel, 95 mm CLR.",
+        "The radius is three inches on the centre, I can tell you that much for certain.",
+        "Delivery by January 15 is fine.",
+        "Il me faut un mandrin, et si possible avant les congés.",
     ],
 )
 def test_a_plain_request_is_given_no_lecture(request_: str) -> None:
