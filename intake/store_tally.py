@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from collections.abc import Iterator
 from datetime import date, datetime
 from decimal import Decimal
@@ -35,7 +36,7 @@ class Waiting(NamedTuple):
     """Of those that wait: with a size needed by the day asked about."""
 
 
-class TallyWrite:
+class TallyWrite(ABC):
     """Writing the tally. Part of ``store_writer.Writer``."""
 
     _connection: sa.Connection
@@ -73,8 +74,9 @@ class TallyWrite:
         ]
         self._put_all(asked, rows)
 
+    @abstractmethod
     def _put_all(self, table: sa.Table, rows: list[dict[str, Any]]) -> None:
-        raise NotImplementedError
+        """Rows of one table, written now or with those of the next messages."""
 
 
 class TallyRead:

@@ -1,8 +1,7 @@
 """Words of business already under way: money, orders, deliveries, complaints, offers in hand.
 
-Data only; each errand is named as triage gives its reason. In front of each cue stands its weight:
-5 tells the errand by itself, 2 is what such mail says besides ("we ordered"), enough only where
-nothing is asked for. Matched without regard to case.
+Data only, as in ``words_elsewhere``, which tells what the weights mean; here 5 tells the errand by
+itself, and 2 is enough only where nothing is asked for. Matched without regard to case.
 """
 
 from __future__ import annotations

@@ -75,6 +75,10 @@ _ASKED = late_pattern(
     rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED}){ENDS}", re.IGNORECASE
 )
 _TAKEN = late_pattern(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
+_PLACE_NAMED = late_pattern(
+    rf"\b{NOUN}\s?\(?{NAME}{NO_MEASURE}(?!\s?[:)–-]|\s[\dØø.])", re.IGNORECASE
+)
+"""'line 2' in running words, and not as the head of its own line."""
 _PLURAL = (
     r"(?:lines|items|rows|positions|positionen|pos\.?|nos\.?|numbers|lignes|repères|reperes|marks"
     r"|regels|righe|voci|l[ií]neas|filas|partidas|zeilen|sizes|entries)"
@@ -133,6 +137,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
     """
     said = _RANGE.sub(_counted_out, _TIGHT.sub(lambda m: m[0].replace(",", ", "), words))
     found: set[int] = set()
+    asked: set[int] = set()
     loose = () if _ALL_TOO.search(said.casefold()) else (_ASKED, _TAKEN)
     bare = (_ALONE_BARE, _BEHIND_BARE) if labelled else ()
     for pattern in (_ALONE, _BEHIND, *bare, *loose):
@@ -144,8 +149,19 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
             indexes = _listed(said, match.start("list"), match.end("list"), names)
             if indexes is None:
                 return set()
-            found.update(indexes)
-    return found
+            (asked if pattern in loose else found).update(indexes)
+    # "First quote line 1, then line 2": without an 'only', no other line may be named.
+    others = (
+        {
+            index
+            for match in _PLACE_NAMED.finditer(said)
+            if asked
+            for index in places(match["number"], None, names)
+        }
+        - asked
+        - found
+    )
+    return found if others else found | asked
 
 
 def _is_asked(words: str, match: re.Match[str]) -> bool:

@@ -44,7 +44,6 @@ COUNTED_PLACE = (
 )
 BARE = rf"{ARTICLE}(?:(?:{NOUN}\s?)?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})"
 """Perhaps a number alone: 'drop 5'."""
-PLACE = rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})"
 
 ENDS = (
     r"(?=\s*(?:$|[.,;:!()?–-]|please\b|pls\b|bitte\b|svp\b|s['’]il\b|por favor\b|per favore\b"

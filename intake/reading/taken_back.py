@@ -78,6 +78,11 @@ _BY_PLACE = late_pattern(
         r"seulement (?:la|les) (?:lignes?|positions?) | lignes? (?:marqu|surlign|coch)ées?",
         r"s[oó]lo (?:las?|los?) (?:líneas?|filas?|marcad\w+) | solo (?:le|la) (?:rig[ah]e?|voci?)",
         r"alleen (?:de )?(?:regels?|positie)",
+        r"(?:angebot|preis|dorne?|anfrage) für (?:die )?(?:pos\.?|position|zeile|nr\.?) ?\d{1,3}",
+        r"(?:devis|prix|offre|mandrin) pour (?:la |le )?(?:ligne|repère|poste|n°) ?\d{1,3}",
+        r"(?:precio|oferta|mandril) (?:de|para) (?:la |el )?(?:línea|fila|pos\.?|partida) ?\d{1,3}",
+        r"(?:prezzo|offerta|mandrino) per (?:la )?(?:riga|pos\.?|voce|linea) ?\d{1,3}",
+        r"(?:offerte|prijs|doorn) voor (?:de )?(?:regel|pos\.?|positie|nr\.?) ?\d{1,3}",
     )
     + r"\b",
     re.IGNORECASE,

@@ -83,6 +83,9 @@ MARKED_LINES = [  # a cell of the line is the mark
 ]  # fmt: skip
 
 NO_MARK = [
+    case("first-one-then-the-other", _PLAIN + "First quote line 1, then line 2.", *_doubted(3)),
+    case("another-line-named", _PLAIN + "Price for line 3? Line 1 is the urgent one.", *_doubted(3)),
+    case("erst-dann", _PLAIN + "Bitte Angebot für Pos. 1, danach für Pos. 3.", *_doubted(3)),
     case("a-mark-nobody-bears", _YES + "Only the rows marked T please.", *_doubted(3)),
     case("marked-are-owned", _YES + "We have the rows marked Y.", *_doubted(3)),
     case("in-red", _YES + "Only the rows marked red please.", *_doubted(3)),

@@ -47,9 +47,9 @@ ALL_ASKED_FOR = [  # words like those above, and yet no doubt
 
 BESIDE_A_BOX = [  # a round tube beside one that is not: each keeps its own cross-section
     case("square-first", "Square tube 2 x 2 x .120 on 8 CLR. Round tube 1.5 OD x .083 on 6 CLR.", inch(None, "0.120", "8", shape="square"), inch("1.5", "0.083", "6")),
-    case("round-first", "1. round, 22 x 1.5 mm, R 60\n2. rectangular, 40 x 20 x 1.5 mm, R 80", mm("22", "1.5", "60"), mm(None, "1.5", "80", "wall clr", shape="rectangular")),
+    case("round-first", "1. round, 22 x 1.5 mm, R 60\n2. rectangular, 40 x 20 x 1.5 mm, R 80", mm("22", "1.5", "60"), mm(None, "1.5", "80", shape="rectangular")),
     case("rectangular-first", "1. rectangular, 40 x 20 x 1.5 mm, R 80\n2. round, 22 x 1.5 mm, R 60", mm(None, "1.5", "80", shape="rectangular"), mm("22", "1.5", "60")),
-    case("rund-und-vierkant", "Rohr 30 x 2 mm, R 60\nVierkantrohr 30 x 30 x 2 mm, R 90", mm("30", "2", "60"), mm(None, "2", "90", "wall clr", shape="square")),
+    case("rund-und-vierkant", "Rohr 30 x 2 mm, R 60\nVierkantrohr 30 x 30 x 2 mm, R 90", mm("30", "2", "60"), mm(None, "2", "90", shape="square")),
 ]  # fmt: skip
 
 OWNED_LISTS = [  # a heading says that what stands below it is there already
