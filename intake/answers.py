@@ -7,7 +7,6 @@ answer as reply-template text::
     title = "Wall factor"
     applies = "asks what a wall factor is"
     phrases = ["what is wall factor", "explain wall factor"]
-    must = ["wall factor + what / mean / calculate but not maximum"]
     unless = ["limit"]
     needs = ["od", "wall"]
     source = "trade definition"
@@ -50,8 +49,6 @@ class Answer(Frozen):
     phrases: tuple[str, ...]
     """Ways people ask it, in any language; see ``matching.py`` for how a question is held against
     them."""
-    must: tuple[str, ...] = ()
-    """What a question must have in it to get this answer; see ``must.py``."""
     unless: tuple[str, ...] = ()
     """Words that show that something else is asked; with one of them the answer stays out."""
     needs: tuple[Need, ...] = ()
@@ -85,7 +82,7 @@ def parse_answer(name: str, text: str) -> Answer:
         raise BadAnswer("it has no text after its settings.")
     blank = next(i for i, line in enumerate(after) if line.strip())
     settings |= {"name": name, "body": body, "body_line": closing + 3 + blank}
-    for key in ("phrases", "must", "unless", "needs"):
+    for key in ("phrases", "unless", "needs"):
         if isinstance(settings.get(key), list):
             settings[key] = tuple(settings[key])
     try:

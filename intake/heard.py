@@ -19,8 +19,6 @@ from .terms import WHAT, nearest, stem
 
 APART = "APART"
 """The reading of what asks for something else than any answer tells."""
-_MOST_BETWEEN = 4
-"""Small words, asides and figures that may stand between two words that belong together."""
 _LONG = 8
 """Letters of a word that may be a compound."""
 _PART = 4
@@ -62,20 +60,18 @@ _RADIUS = re.compile(r"r(?!ou)|stra")
 
 _SMALL = frozenset(words_terms.SMALL_WORDS.split())
 _ASIDE = frozenset(words_terms.ASIDE.split())
-_BETWEEN = (_SMALL | _ASIDE) - {"no", "not"}
+_NOTHING_SAID = (_SMALL | _ASIDE) - {"no", "not"}
 _APART = frozenset(words_apart.APART.split())
 _ROWS = (words_alike_asking.ALIKE, words_alike_bends.ALIKE, words_alike_tools.ALIKE)
-
-Way = tuple[frozenset[str], ...]
-"""Words in a row, each by the readings that will do."""
 
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """A question's words, and at each place what is read there, with the place behind it."""
+    """A question's words, and what is read at each place."""
 
     words: tuple[str, ...]
-    at: tuple[tuple[tuple[str, int], ...], ...]
+    at: tuple[tuple[str, ...], ...]
+    """By word, itself in all its endings and the names of rows that begin with it."""
     present: frozenset[str]
     """All that is read in it, and '#mm', '#in', '#deg', '#pct', '#num' for its figures."""
 
@@ -83,33 +79,6 @@ class Heard:
     def apart(self) -> bool:
         """Whether some of it asks for what no answer tells."""
         return APART in self.present or not _APART.isdisjoint(self.words)
-
-    def has(self, wanted: Way) -> bool:
-        """Whether ``wanted`` stands in it, in order and together."""
-        if any(one.isdisjoint(self.present) for one in wanted):
-            return False
-        places = range(len(self.words))
-        return len(wanted) == 1 or any(self._from(wanted, 0, place) for place in places)
-
-    def readings(self) -> list[tuple[str, set[str]]]:
-        """Each word with all that it is part of."""
-        read = [{concept for concept, _ in here} for here in self.at]
-        for place, here in enumerate(self.at):
-            for concept, behind in here:
-                for within in range(place + 1, behind):
-                    read[within].add(concept)
-        return list(zip(self.words, read, strict=True))
-
-    def _from(self, wanted: Way, step: int, place: int) -> bool:
-        if step == len(wanted):
-            return True
-        for here in range(place, min(place + (_MOST_BETWEEN if step else 1), len(self.words))):
-            for concept, behind in self.at[here]:
-                if concept in wanted[step] and self._from(wanted, step + 1, behind):
-                    return True
-            if self.words[here] not in _BETWEEN and not self.words[here].startswith("#"):
-                return False
-        return False
 
 
 @lru_cache(maxsize=2048)
@@ -142,54 +111,26 @@ def hear(text: str) -> Heard:
     if len(numbers) > len(set(numbers)):
         marks.add("#twin")
     at = tuple(tuple(_read_at(words, place)) for place in range(len(words)))
-    present = marks.union(concept for here in at for concept, _ in here)
+    present = marks.union(*at)
     return Heard(tuple(words), at, frozenset(present))
-
-
-@lru_cache(maxsize=8192)
-def way(text: str) -> Way:
-    """One way to ask, as ``Heard.has`` wants it: the name of a row stands for all in the row, any
-    other word for itself in all its endings.
-
-    >>> way("pressure die long")
-    (frozenset({'PRESSURE DIE'}), frozenset({'long'}))
-    """
-    words = text.casefold().split()
-    found: list[frozenset[str]] = []
-    place = 0
-    while place < len(words):
-        length = next(
-            (n for n in (3, 2, 1) if " ".join(words[place : place + n]) in _names()), None
-        )
-        row = " ".join(words[place : place + (length or 1)])
-        found.append(frozenset({row.upper() if length else stem(row)}))
-        place += length or 1
-    return tuple(found)
-
-
-def is_apart(word: str) -> bool:
-    """Whether a word by itself asks for something else, for answers that don't know it."""
-    return word in _APART
 
 
 def is_small(word: str) -> bool:
     """Whether a word says nothing of what is asked, or is none."""
     short = len(word) < 2 or word.startswith("#")
-    return short or word in _BETWEEN or stem(word) in _SMALL_STEMS
+    return short or word in _NOTHING_SAID or stem(word) in _SMALL_STEMS
 
 
 _SMALL_STEMS = frozenset(stem(word) for word in _SMALL | _ASIDE)
 
 
-def _read_at(words: Sequence[str], place: int) -> Iterator[tuple[str, int]]:
+def _read_at(words: Sequence[str], place: int) -> Iterator[str]:
     rows, longest = _alike()
     word = words[place]
-    yield stem(word), place + 1
+    yield stem(word)
     for length in range(min(longest.get(word, 0), len(words) - place), 1, -1):
-        for name in rows.get(tuple(words[place : place + length]), ()):
-            yield name, place + length
-    for name in rows.get((word,)) or _of_one(word):
-        yield name, place + 1
+        yield from rows.get(tuple(words[place : place + length]), ())
+    yield from rows.get((word,)) or _of_one(word)
 
 
 @lru_cache(maxsize=4096)
@@ -236,11 +177,6 @@ def _rows() -> tuple[tuple[str, tuple[str, ...]], ...]:
 
 
 _UNWRAP = re.compile(r"\n +")
-
-
-@cache
-def _names() -> frozenset[str]:
-    return frozenset(name for name, _ in _rows())
 
 
 @cache

@@ -1,71 +1,35 @@
 """Which approved answer fits a question, and how well: a score from 0 to 100 that can be told.
 
-Two readings of a question have to agree. One asks whether the words are there that an answer must
-have (``must.py``), the other how near the question comes to one of its phrases
-(``near_phrases.py``). Where both name the same answer, it is used; where only the first does, its
-words must tell a lot and explain the question nearly whole; where only the second does, the
-question must at least be about the same thing. A word that asks for something else, or that
-nobody knows, speaks against. An answer without 'must' lines goes by its phrases alone.
-
-The score of words that must be there is 50 + half of how much of the question the answer
-explains, by weight, in per cent.
+Two readings. One is what labelled questions have taught (``learnt.py``), the other how near the
+question comes to a phrase of an answer (``near_phrases.py``). An answer is used where the first is
+sure of it, or where both name it. Of an answer that nothing was learnt about, because its owner
+added it, the phrases alone speak; and a question that is one of them word for word is settled.
 """
 
 from __future__ import annotations
 
-import math
-from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import lru_cache
 
 from .answers import Answer
-from .heard import APART, Heard, hear, is_apart, is_small
-from .must import Line, line
-from .near_phrases import LITTLE, Near, Phrases, is_barred, says_little
-from .terms import stem
-from .words_plain import PLAIN
+from .heard import hear
+from .learnt import Likeness, known_answers, likeness
+from .near_phrases import Near, Phrases, is_barred, says_little
 
 __all__ = ["Match", "Matcher", "asks_apart", "matcher", "says_little"]
 
-# Read off the open question sets; see tests/corpus/questions/README.md.
+# Read off the open question sets, each scored by what the others teach; see the README there.
+SURE = 0.1
+"""From this likeness on an answer is used."""
 ENOUGH = 58
-"""From this nearness on an answer without 'must' lines is used,"""
-ABOUT = 78
-"""from this on one whose 'must' lines are met as far as what the question is about,"""
-ANYHOW = 100
-"""from this on any."""
+"""From this nearness on a phrase counts,"""
+NEARLY = 92
+"""from this on as if it were the question word for word."""
 AHEAD = 8
 """By so much the nearest answer has to be ahead of the next."""
-AGREES = 40
-"""So near has a phrase to come to agree with the words that must be there."""
-ODD = 15
-"""So much nearer for each word that nobody knows."""
-EXPLAINED = 76
-"""From this score on an answer on which both readings agree is used;"""
-BY_ITSELF, WELL = 90, 97
-"""from these on one by its 'must' line alone, if the line tells much, or a good deal;"""
-MOSTLY = 86
-"""from this on if it tells very much;"""
-MUCH, GOOD_DEAL, VERY_MUCH = 5.0, 4.2, 6.5
-"""What a 'must' line tells, by the weights of its words; a word of one answer weighs some 3.7."""
-TELLS_MORE = 1.0
-"""By so much a line has to tell more than another answer's, where both explain as much."""
-AS_MUCH = 4
-"""Scores that differ by less explain as much."""
-RIVAL = 72
-"""So near may a question come to another answer's phrase, and not nearer."""
-MOST_ODD, ODD_RIVAL = 1, 25
-STRANGE_WEIGHT = 0.3
-APART_WEIGHT = 10.0
-"""Weights against an answer: of a word it does not know, and of one that asks something else."""
-
-_EVERYDAY = frozenset(map(stem, PLAIN.split()))
-_GENERAL = frozenset(
-    "CAN SHOULD NEED NECESSARY WHAT WHY STOP EXPLAIN MEAN OTHER ALSO SAME ONE TWO SKIP CALCULATE"
-    .split()
-)  # fmt: skip
-"""Readings that say what is asked, and not of what."""
+MIDDLE, SPREAD = 50, 50
+"""The score that is told: so much at a likeness of 0, and so much more at 1."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,19 +42,9 @@ class Match:
     best: str | None
     """The name of the one that came nearest, whether or not it is used."""
     phrase: str = ""
-    """The phrase or the 'must' line of it that came nearest."""
-    strange: bool = False
-    """Whether the question has words that no answer knows."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Met:
-    """A 'must' line that is met: how well its answer explains the question, what the line tells."""
-
-    score: float
-    mass: float
-    answer: str
-    text: str
+    """Its phrase that came nearest, or the words that spoke for it."""
+    asks: float = 0.0
+    """How much more it is like questions that no answer tells than like what asks nothing."""
 
 
 _NONE = Match(None, 0, None)
@@ -103,135 +57,52 @@ class Matcher:
         self._answers = {answer.name: answer for answer in answers}
         self._phrases = Phrases(answers)
 
-    def match(self, question: str, *, offer: bool = False, must: bool = True) -> Match:
-        """The answer that fits ``question`` (one sentence). Never raises on any text.
+    def match(self, question: str, *, offer: bool = False, around: str = "") -> Match:
+        """The answer that fits ``question``, one sentence or a few. Never raises on any text.
 
         ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
-        tube') asks nothing. Without ``must`` only nearness to a phrase counts.
+        tube') is near to no phrase.
         """
         near = self._near(question, least=2 if offer else 0)
-        met = self._met(question) if must and not offer else []
-        if met and (name := self._settled(question, met, near)):
-            best = met[0] if met[0].answer == name else next(m for m in met if m.answer == name)
-            return Match(name, min(round(best.score), 100), name, best.text)
-        if not near:
-            return Match(None, round(met[0].score), met[0].answer, met[0].text) if met else _NONE
-        best_, behind = near[0], near[1].score if len(near) > 1 else 0.0
-        verbatim = self._phrases.verbatim(question) == best_.answer
-        enough = ENOUGH if verbatim else self._enough(best_.answer, question)
-        fits = best_.score >= enough and best_.score - behind >= AHEAD
-        fits = fits and (verbatim or not met or met[0].answer == best_.answer)
-        fits = fits and self._may_be_used(best_.answer)
-        return Match(
-            best_.answer if fits else None,
-            min(round(best_.score), 100),
-            best_.answer,
-            best_.phrase,
-            strange=self._phrases.strange(self._phrases.told(question)),
-        )
+        nearest = near[0] if near else None
+        if nearest and self._settles(nearest, near, question):
+            return self._told(nearest.answer, nearest.score, nearest.phrase)
+        alike = likeness(around or question)
+        name = self._likeliest(alike, question)
+        if name is None:
+            # Nothing was learnt that could be asked: the phrases have to be near indeed.
+            return Match(None, min(round(nearest.score), 100), nearest.answer) if nearest else _NONE
+        score, words = _score(alike.scores[name]), ", ".join(alike.telling.get(name, ()))
+        if alike.scores[name] >= SURE:
+            return self._told(name, score, words)
+        return Match(None, score, name, words, alike.asks)
 
-    def _settled(self, question: str, met: Sequence[_Met], near: Sequence[Near]) -> str | None:
-        """The answer whose 'must' line is met, if the nearness to phrases does not deny it."""
-        first = _first(met)
-        if first is None or not self._may_be_used(first.answer):
-            return None
-        odd = self._odd(hear(question))
-        if near and near[0].answer == first.answer and near[0].score >= AGREES + ODD * odd:
-            return first.answer if first.score >= EXPLAINED else None
-        rival = max((one.score for one in near if one.answer != first.answer), default=0.0)
-        tells = (
-            (first.score >= BY_ITSELF and first.mass >= MUCH)
-            or (first.score >= WELL and first.mass >= GOOD_DEAL)
-            or (first.score >= MOSTLY and first.mass >= VERY_MUCH)
-        )
-        most = RIVAL - ODD_RIVAL * odd
-        return first.answer if tells and rival < most and odd <= MOST_ODD else None
+    def _told(self, name: str, score: float, why: str) -> Match:
+        used = None if self._answers[name].for_a_person else name
+        return Match(used, min(round(score), 100), name, why)
 
     def _near(self, question: str, least: int) -> list[Near]:
         near = self._phrases.near(self._phrases.told(question), least)
         return [one for one in near if not is_barred(self._answers[one.answer], question)]
 
-    def _met(self, question: str) -> list[_Met]:
-        """By answer the 'must' line that is met and tells most, best explained first."""
-        heard = hear(question)
-        found = []
-        for name, lines in self._lines.items():
-            told = [(one.mass(heard, self._weights), one) for one in lines if one.met(heard)]
-            if told and not is_barred(self._answers[name], question):
-                mass, best = max(told, key=lambda m: (m[0], m[1].text))
-                score = 50 + (self._share(name, heard) or 0.0) / 2
-                found.append(_Met(score, mass, name, best.text))
-        return sorted(found, key=lambda m: (-m.score, -m.mass, m.answer))
+    def _settles(self, nearest: Near, near: Sequence[Near], question: str) -> bool:
+        """Whether the nearest phrase alone says which answer it is."""
+        behind = near[1].score if len(near) > 1 else 0.0
+        if nearest.score < ENOUGH or nearest.score - behind < AHEAD:
+            return False
+        if self._phrases.verbatim(question) == nearest.answer:
+            return True
+        if nearest.score >= NEARLY and not hear(question).apart:
+            return True
+        return nearest.answer not in known_answers()
 
-    def _share(self, name: str, heard: Heard) -> float | None:
-        """How much of a question an answer explains, in per cent; None where nothing tells."""
-        vocabulary = self._vocabulary[name]
-        shared = against = 0.0
-        for word, read in heard.readings():
-            known = read & vocabulary
-            if APART in read or (is_apart(word) and not known):
-                against += APART_WEIGHT
-            elif known:
-                shared += max(self._weights[one] for one in known)
-            elif not is_small(word):
-                others = [self._weights[one] for one in read & self._topics]
-                against += min(others, default=STRANGE_WEIGHT)
-        return 100 * shared / (shared + against) if shared + against else None
-
-    def _enough(self, name: str, question: str) -> float:
-        """How near a phrase has to be where the words that must be there are not."""
-        if not self._lines[name]:
-            return ENOUGH
-        heard = hear(question)
-        about = any(one.about(heard) for one in self._lines[name])
-        return ABOUT + ODD * self._odd(heard) if about and not heard.apart else ANYHOW
-
-    def _odd(self, heard: Heard) -> int:
-        """How many words no answer knows, everyday ones aside: what is asked may lie in them."""
-        return sum(
-            len(word) > 3
-            and stem(word) not in _EVERYDAY
-            and not is_small(word)
-            and not any(concept in self._weights for concept, _ in here)
-            for word, here in zip(heard.words, heard.at, strict=True)
-        )
-
-    def _may_be_used(self, name: str) -> bool:
-        return not self._answers[name].for_a_person
-
-    @cached_property
-    def _lines(self) -> Mapping[str, tuple[Line, ...]]:
-        return {name: tuple(map(line, answer.must)) for name, answer in self._answers.items()}
-
-    @cached_property
-    def _vocabulary(self) -> Mapping[str, frozenset[str]]:
-        """All that the phrases and 'must' lines of each answer name."""
-        return {
-            name: self._phrases.vocabulary[name].union(*(one.concepts for one in lines))
-            for name, lines in self._lines.items()
-        }
-
-    @cached_property
-    def _weights(self) -> Mapping[str, float]:
-        used = Counter(one for known in self._vocabulary.values() for one in known)
-        return {one: math.log(1 + len(self._answers) / n) for one, n in used.items()}
-
-    @cached_property
-    def _topics(self) -> frozenset[str]:
-        """What questions are about: the first groups of all 'must' lines."""
-        lines = (one for lines_ in self._lines.values() for one in lines_)
-        firsts = (word for one in lines for way in one.groups[0] for word in way)
-        return frozenset().union(*firsts) - LITTLE - _GENERAL
+    def _likeliest(self, alike: Likeness, question: str) -> str | None:
+        known = (name for name in alike.best if name in self._answers)
+        return next((n for n in known if not is_barred(self._answers[n], question)), None)
 
 
-def _first(met: Sequence[_Met]) -> _Met | None:
-    """The one that explains most; of those that explain as much, the one that tells most; None
-    where two tell alike."""
-    near = [one for one in met if met[0].score - one.score < AS_MUCH]
-    near.sort(key=lambda m: -m.mass)
-    if not near or (len(near) > 1 and near[0].mass - near[1].mass < TELLS_MORE):
-        return None
-    return near[0]
+def _score(alike: float) -> int:
+    return round(max(0.0, min(100.0, MIDDLE + SPREAD * alike)))
 
 
 def asks_apart(sentence: str) -> bool:

@@ -68,10 +68,6 @@ class Phrases:
         known = self._known(terms(question))
         return [term for term in dict.fromkeys(known) if term not in SMALL]
 
-    def strange(self, told: Iterable[str]) -> bool:
-        """Whether some of the terms are in no phrase."""
-        return any(t not in self._weights and t not in ASIDE and len(t) > 3 for t in told)
-
     def verbatim(self, question: str) -> str | None:
         """The answer that has a question word for word among its phrases."""
         return self._word_for_word.get(plain_words(question))

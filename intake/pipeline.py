@@ -66,10 +66,11 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     sizes = reading.requests
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
-    questions = find_questions(own, answers)
+    whole = any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes)
+    questions = find_questions(own, answers, statements=not whole)
     found = Found(
         sizes=len(sizes),
-        whole=any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes),
+        whole=whole,
         in_files=in_files > 0,
         radius_only=bool(sizes) and radii,
         completes=reading.completes,

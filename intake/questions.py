@@ -7,8 +7,9 @@ a question that none fits well enough is listed for a person, and counted by the
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from enum import Enum
 from itertools import islice
 
 from . import words_questions as words
@@ -32,8 +33,6 @@ _LEAD_IN = re.compile(
     r"|(?:one\s(?:more\s)?|another\s|quick\s|first\s|second\s)?question:?\s+)",
     re.IGNORECASE,
 )
-_YOU = re.compile(r"\b(?:you|y'?all|ihr|sie|vous|ustedes|vosotros|voi|jullie|u)\b", re.IGNORECASE)
-"""What is asked of us ("what will you do?") is not about the sentence before it."""
 _FIGURE = re.compile(r"\d\s?(?:x|×|mm|in|\"|od|ga)|[./]\d", re.IGNORECASE)
 _SERVICE = re.compile(words.SERVICE, re.IGNORECASE)
 _OFFER = re.compile(words.OFFER, re.IGNORECASE)
@@ -57,8 +56,10 @@ _BREAK = re.compile(
 )
 PLAIN = 84
 """From this score on the second half of a sentence asks without a question word of its own."""
-ITS_OWN = 70
-"""From this score on a short question is answered by itself ("Do I need a mandrel?")."""
+MOST_AROUND = 3
+"""Sentences told around one that asks,"""
+LONGEST_AROUND = 400
+"""and characters of all of them."""
 MOST_ASKED = 60
 """Sentences that are looked at as questions; a message with more is no letter."""
 MOST_JOINTS = 3
@@ -66,69 +67,111 @@ LONGEST_SENTENCE = 600
 """Characters; a longer stretch without a stop is a table or a list, not a question."""
 
 
-def find_questions(own: OwnText, answers: Iterable[Answer] | None = None) -> tuple[Question, ...]:
+def find_questions(
+    own: OwnText, answers: Iterable[Answer] | None = None, *, statements: bool = False
+) -> tuple[Question, ...]:
     """The questions in the sender's own words, in order; ``surface`` is a slice of ``own.text``.
 
     The plain request ("can you make a mandrel for ...?") and pleasantries are no questions.
-    ``answers`` are the approved answers to look among, those of the package by default. Never
-    raises on any text.
+    ``answers`` are the approved answers to look among, those of the package by default. With
+    ``statements`` what asks nothing openly is answered, too, where it surely wants an answer ("the
+    inside of my bend is all ripples"). Never raises on any text.
     """
     known = tuple(default_templates().answers if answers is None else answers)
     found: list[Question] = []
     # Asked in the subject and again in the body, or twice in the body: once is enough.
     said: set[str] = set()
-    asked = 0
     sentences = list(_sentences(own))
-    for number, place in enumerate(sentences):
-        sentence = own.text[place]
+    asking = [_asking(" ".join(own.text[place].split())) for place in sentences]
+    for number in _worth_a_look(asking, statements=statements):
+        sentence, ask = own.text[sentences[number]], asking[number]
         spaced = " ".join(sentence.split())
-        openly = _asks_openly(spaced)
-        # "We need a mandrel for this", "I don't know the radius": the words alone ask nothing.
-        if spaced in said or not (openly or _ASKS_WITHIN.search(spaced)):
+        if spaced in said:
             continue
         said.add(spaced)
-        asked += 1
-        if asked > MOST_ASKED:
-            break
-        before = sentences[number - 1].start if number else None
-        for part in _parts(sentence, known) if openly else [sentence]:
-            match, surface = _matched(own.text, part, place.stop, before, known)
-            if not openly and match.answer is None:
+        around = _around(own.text, sentences, asking, number)
+        for part in _parts(sentence, known) if ask is Asking.OPENLY else [sentence]:
+            whole = around if part == sentence else ""
+            match = matcher(known).match(part, offer=_wants_an_offer(part), around=whole)
+            if not _counts(ask, match):
                 continue
             answer = match.answer
             if answer is not None and _SERVICE.match(" ".join(part.split())):
                 # "Can you anneal it for us?" is asked of the shop, not of the trade.
                 match, answer = replace(match, answer=None), None
             if _asks(" ".join(part.split()), match) and (answer is None or answer not in said):
-                found.append(Question(surface=surface, answer=answer, score=match.score))
+                found.append(Question(surface=part, answer=answer, score=match.score))
                 said.add(answer or spaced)
     return tuple(found)
 
 
-def _matched(
-    text: str, part: str, stop: int, before: int | None, known: tuple[Answer, ...]
-) -> tuple[Match, str]:
-    """What fits a question, by itself or with the sentence before it, and where that was said.
+class Asking(Enum):
+    """How a sentence asks."""
 
-    ``before``: where that sentence begins.
+    OPENLY = "by its form"
+    WITHIN = "by a word in it"
+    NOT = "not at all"
+
+
+LEAST = {Asking.OPENLY: 0, Asking.WITHIN: 50, Asking.NOT: 75}
+"""From these scores on a sentence that asks so is given an answer."""
+ASKS = 0.2
+"""So much more like a question without an answer than like plain mail is told as one."""
+
+
+def _asking(spaced: str) -> Asking:
+    # "We need a mandrel for this", "I don't know the radius": the words alone ask nothing.
+    if _asks_openly(spaced):
+        return Asking.OPENLY
+    return Asking.WITHIN if _ASKS_WITHIN.search(spaced) else Asking.NOT
+
+
+def _counts(ask: Asking, match: Match) -> bool:
+    """Whether what asks like that is a question, by what is known of its words."""
+    if match.answer is None:
+        return ask is Asking.OPENLY or match.asks >= ASKS
+    return match.score >= LEAST[ask]
+
+
+def _worth_a_look(asking: Sequence[Asking], *, statements: bool) -> Iterator[int]:
+    """The numbers of the sentences that are looked at, in order."""
+    asks = [number for number, ask in enumerate(asking) if ask is not Asking.NOT]
+    if statements and not asks:
+        asks = list(range(len(asking)))
+    yield from asks[:MOST_ASKED]
+
+
+def _around(text: str, sentences: Sequence[slice], asking: Sequence[Asking], number: int) -> str:
+    """A sentence that asks, with what is told before it, or behind the last one that asks.
+
+    "There are small waves inside. What is the first thing to check?" asks with both sentences.
     """
-    offer = _wants_an_offer(part)
-    match = matcher(known).match(part, offer=offer, must=_asks_in_words(part))
-    leans = says_little(part) and not (offer or _YOU.search(part))
-    if before is not None and leans and match.score < ITS_OWN:
-        # "It wrinkles inside. Why?" asks with the sentence before.
-        joined = text[before:stop]
-        both = matcher(known).match(joined)
-        if "\n\n" not in joined and both.answer is not None and both.score >= match.score:
-            return both, joined
-    return match, part
+    first = last = number
+    while first > 0 and _belongs(text, sentences, asking, first - 1, (first - 1, last)):
+        first -= 1
+    behind = range(number + 1, len(sentences))
+    if all(asking[n] is Asking.NOT for n in behind):
+        while last + 1 < len(sentences) and _belongs(
+            text, sentences, asking, last + 1, (first, last + 1)
+        ):
+            last += 1
+    return text[sentences[first].start : sentences[last].stop]
 
 
-def _asks_in_words(part: str) -> bool:
-    """Whether it asks by more than a mark behind a size: 'R 160 mm on centre?' names its own."""
-    spaced = " ".join(part.split())
-    asks = _ASKS.match(spaced) is not None or _ASKS_ANYWHERE.search(spaced) is not None
-    return asks or _FIGURE.search(spaced) is None
+def _belongs(
+    text: str,
+    sentences: Sequence[slice],
+    asking: Sequence[Asking],
+    number: int,
+    span: tuple[int, int],
+) -> bool:
+    whole = text[sentences[span[0]].start : sentences[span[1]].stop]
+    return (
+        asking[number] is Asking.NOT
+        and span[1] - span[0] <= MOST_AROUND
+        and len(whole) <= LONGEST_AROUND
+        and "\n\n" not in whole
+    )
 
 
 def _parts(sentence: str, known: tuple[Answer, ...]) -> list[str]:

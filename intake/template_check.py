@@ -23,7 +23,6 @@ from ..rules.assessment import (
 from ..rules.request import Doubt, Material, SizeRequest
 from .drafting import draft
 from .model import Address, Attachment, Kind, Message, OwnText, Question
-from .must import line
 from .near_phrases import phrase_terms, tells_something
 from .reply_facts import Facts
 from .templates import (
@@ -116,11 +115,6 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
             continue
         if not answer.phrases:
             yield BadTemplate(file, None, "it has no phrases, so no question would find it.")
-        for asked in answer.must:
-            try:
-                line(asked)
-            except ValueError as error:
-                yield BadTemplate(file, None, f"'must' line {asked!r} {error}.")
         for phrase in answer.phrases:
             keys = phrase_terms(phrase)
             if not tells_something(phrase):
