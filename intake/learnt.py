@@ -112,7 +112,7 @@ class _Fitted:
         lines = (one for one in text.split("\n") if one and not one.startswith("//"))
         self._names = next(lines).split()
         self._lines = dict(one.split("\t", 1) for one in lines)
-        self.start = self._weights(self._lines.pop(""))
+        self.start = dict.fromkeys(self._names, 0.0) | self._weights(self._lines.pop(""))
         self._read: dict[str, tuple[float, Mapping[str, float]]] = {}
 
     def trait(self, name: str) -> tuple[float, Mapping[str, float]] | None:

@@ -20,8 +20,9 @@ from .near_phrases import Near, Phrases, is_barred, says_little
 __all__ = ["Match", "Matcher", "asks_apart", "matcher", "says_little"]
 
 # Read off the open question sets, each scored by what the others teach; see the README there.
-SURE = 0.1
-"""From this likeness on an answer is used."""
+SURE, OFFERED = 0.1, 0.7
+"""From these likenesses on an answer is used: for a question, for what asks for a price or piece.
+"""
 ENOUGH = 58
 """From this nearness on a phrase counts,"""
 NEARLY = 92
@@ -65,15 +66,14 @@ class Matcher:
         """
         near = self._near(question, least=2 if offer else 0)
         nearest = near[0] if near else None
-        if nearest and self._settles(nearest, near, question):
+        if nearest and self._settles(nearest, near, question, offer):
             return self._told(nearest.answer, nearest.score, nearest.phrase)
         alike = likeness(around or question)
         name = self._likeliest(alike, question)
         if name is None:
-            # Nothing was learnt that could be asked: the phrases have to be near indeed.
-            return Match(None, min(round(nearest.score), 100), nearest.answer) if nearest else _NONE
+            return _NONE
         score, words = _score(alike.scores[name]), ", ".join(alike.telling.get(name, ()))
-        if alike.scores[name] >= SURE:
+        if alike.scores[name] >= (OFFERED if offer else SURE):
             return self._told(name, score, words)
         return Match(None, score, name, words, alike.asks)
 
@@ -85,12 +85,12 @@ class Matcher:
         near = self._phrases.near(self._phrases.told(question), least)
         return [one for one in near if not is_barred(self._answers[one.answer], question)]
 
-    def _settles(self, nearest: Near, near: Sequence[Near], question: str) -> bool:
+    def _settles(self, nearest: Near, near: Sequence[Near], question: str, offer: bool) -> bool:
         """Whether the nearest phrase alone says which answer it is."""
         behind = near[1].score if len(near) > 1 else 0.0
         if nearest.score < ENOUGH or nearest.score - behind < AHEAD:
             return False
-        if self._phrases.verbatim(question) == nearest.answer:
+        if offer or self._phrases.verbatim(question) == nearest.answer:
             return True
         if nearest.score >= NEARLY and not hear(question).apart:
             return True

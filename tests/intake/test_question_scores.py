@@ -1,7 +1,7 @@
 """How well questions get their answers, over the labelled ones of tests/corpus/questions.
 
-Right is what stands in the draft; a question without an answer has to be told as one. The bars are
-what is reached; see the README beside the rows for what they are worth.
+Right is what stands in the draft; a question without an answer has to be told as one. See the
+README beside the rows for what the figures are worth.
 """
 
 from __future__ import annotations
@@ -45,10 +45,10 @@ def rows(half: str) -> list[tuple[frozenset[str], str]]:
 
 
 @lru_cache
-def score(half: str) -> Score:
+def score(half: str, each: int = 1) -> Score:
     shop, templates = sample_shop(), default_templates()
     wanted = right = wrong = unknown = reported = messages = 0
-    for names, words in rows(half):
+    for names, words in rows(half)[::each]:
         result = process(text_message(words, date(2026, 11, 25)), shop, templates)
         told = set(result.draft.answers) if result.draft else set()
         messages += 1
@@ -61,26 +61,23 @@ def score(half: str) -> Score:
     return Score(wanted, right, messages, wrong, unknown, reported)
 
 
-@pytest.mark.parametrize(
-    ("half", "right_pct", "wrong_pct", "reported_pct"),
-    [
-        ("closed", 65, 2, 90),
-        ("strangers", 68, 1, 97),
-        ("tuning", 93, 1, 95),
-        ("harder", 90, 1, 95),
-        ("evaluation", 88, 1, 95),
-        ("voices", 80, 1, 95),
-        ("nearby", 95, 0, 98),
-        ("imagined", 77, 2, 95),
-    ],
-)
-def test_questions_get_the_right_answer_or_are_told(
-    half: str, right_pct: int, wrong_pct: int, reported_pct: int
-) -> None:
-    found = score(half)
-    assert 100 * found.right >= right_pct * found.wanted
-    assert 100 * found.wrong <= wrong_pct * found.messages
-    assert 100 * found.reported >= reported_pct * found.unknown
+def test_unread_questions_get_the_right_answer_or_are_told() -> None:
+    # What is aimed at: 90 % right, 2 % of messages wrong, 90 % of the others told.
+    found = [score("closed"), score("closed2")]
+    assert sum(one.wanted for one in found) >= 150
+    assert sum(one.unknown for one in found) >= 60
+    assert sum(one.right for one in found) >= 0.9 * sum(one.wanted for one in found)
+    assert sum(one.wrong for one in found) <= 0.02 * sum(one.messages for one in found)
+    assert sum(one.reported for one in found) >= 0.9 * sum(one.unknown for one in found)
+
+
+# Learnt from, so that these say only whether the rest of the way does its part.
+@pytest.mark.parametrize("half", ["strangers", "tuning", "evaluation", "voices", "nearby"])
+def test_questions_that_were_learnt_from_get_their_answers(half: str) -> None:
+    found = score(half, each=3)
+    assert found.right >= 0.9 * found.wanted
+    assert found.wrong <= 0.03 * found.messages
+    assert found.reported >= 0.85 * found.unknown
 
 
 def test_there_are_questions_enough_and_each_answer_is_asked_for() -> None:
