@@ -13,6 +13,7 @@ from itertools import pairwise
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
+from .plainly_asked import borrowed, told_apart
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
@@ -33,6 +34,24 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     if len(groups) < 2:
         return
+    said = told_apart(layout, groups)
+    if said is not None:
+        for group, part in zip(groups, said, strict=True):
+            if part.told:
+                _doubt(group, ONLY_TOLD)
+            else:
+                group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
+        _doubt_further(layout, [g for g, part in zip(groups, said, strict=True) if not part.told])
+        return
+    _doubt_further(layout, groups)
+    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
+    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
+    one = [False] * len(groups) if _is_list(layout, groups) else of_one(layout, groups)
+    _doubt_those(groups, one, ONE_OF_THESE)
+
+
+def _doubt_further(layout: Layout, groups: list[Group]) -> None:
+    """Doubt further sizes that nothing ties to the one before."""
     for number, group in enumerate(groups):
         before = groups[number - 1] if number else None
         tied = before is None or _is_tied(layout, before, group)
@@ -41,10 +60,6 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
-    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
-    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    one = [False] * len(groups) if _is_list(layout, groups) else of_one(layout, groups)
-    _doubt_those(groups, one, ONE_OF_THESE)
 
 
 def _doubt_those(groups: Sequence[Group], which: Sequence[bool], why: str) -> None:
