@@ -34,7 +34,8 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     if len(groups) < 2:
         return
-    said = told_apart(layout, groups)
+    listed = _is_list(layout, groups)
+    said = None if listed else told_apart(layout, groups)
     if said is not None:
         for group, part in zip(groups, said, strict=True):
             if part.told:
@@ -46,7 +47,7 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     _doubt_further(layout, groups)
     _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
     _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    one = [False] * len(groups) if _is_list(layout, groups) else of_one(layout, groups)
+    one = [False] * len(groups) if listed else of_one(layout, groups)
     _doubt_those(groups, one, ONE_OF_THESE)
 
 

@@ -13,7 +13,8 @@ _TAKE_BACK = (
     r"(?:disregard|ignore|forget|skip|scrap|drop|cancel|don'?t|do not|leave|hold|note|confirm)"
 )
 ASKS = whole_words(
-    r"needs? | wants? | pric(?:e|es|ing) | how much | pls | looking (?:for|to)",
+    r"needs? | wants? | pric(?:e|es|ing) | how much | what (?:would|does|will) | pls",
+    r"looking (?:for|to)",
     rf"please(?! {_TAKE_BACK})",
     r"(?<!the )(?<!your )(?<!last )(?<!for )quot(?:e|es|ation)(?! q?-?\d)",
     r"(?:i'm|we're|am|are) after | would like | we'd like | i'd like | ask(?:ing)? for | offer",
@@ -45,14 +46,15 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"now | new(?! year| season) | this time | next one | mine is | ours is | final | separately",
+    r"(?<!until )(?<!till )now | new(?! year| season) | this time | next one | mine is",
+    r"ours is | final | separately",
     r"lightweight | changed to | gone to | went up to | switched to | moved to | picked up",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | is what | is the one | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
-    r"jetzt | nun | neu\w* | diesmal | bei uns ist | sondern",
+    r"(?<!bis )jetzt | nun | neu\w* | diesmal | bei uns ist | sondern",
     r"maintenant | cette fois | nouve\w+ | désormais | le mien",
-    r"ahora | nuev[oa]s? | esta vez | lo mío | sino",
-    r"adesso | ora | nuov[oa] | questa volta | il mio | bensì | nu | nieuwe? | deze keer",
+    r"(?<!hasta )ahora | nuev[oa]s? | esta vez | lo mío | sino",
+    r"adesso | ora | nuov[oa] | questa volta | il mio | bensì | (?<!tot )nu | nieuwe? | deze keer",
     r"de mijne",
 )
 """What the sender has come to now; said before the figures."""
@@ -70,7 +72,8 @@ TROUBLE = whole_words(
 
 OWN_JOB = whole_words(
     "(?:i|we) (?:run|have|bend|do|use) | (?:i've|we've) got | i'd | we'd | i'm | we're | mine | my",
-    "our | ours | doing | building | it's | (?:this|the) (?:part|job|one) | (?:the )?tube is | so",
+    "our | ours | doing | building | it's | these are | got | (?:this|the) (?:part|job|one)",
+    "(?:the )?tube is | so",
     "wir (?:haben|biegen) | ich (?:habe|biege) | unser\\w* | mein\\w* | bei uns",
     "(?:das )?rohr ist",
     "nous avons | j'ai | notre | mon | il s'agit | le tube (?:est|fait)",
@@ -96,8 +99,8 @@ AGAIN = whole_words(
 
 BY_PLACE = whole_words(
     r"(?:the )?(?:first|second|third|former|latter|other|last|upper|lower|old|top|bottom|middle)"
-    r" (?:one|size|tube|of)",
-    r"the (?:former|latter|first|second|other)(?! (?:mail|message|e-?mail|time|quote|order|drawing))",
+    r" (?:one|size|tube|of) | the former(?=\s*(?:[.,;!?]|$|please))",
+    r"the (?:latter|first|second|other)(?! (?:mail|message|e-?mail|time|quote|order|drawing))",
     r"den (?:ersten|zweiten|anderen|alten) | (?:das|dem) (?:erste|zweite|andere|alte)n?",
     r"le (?:premier|deuxième|second|dernier|autre) | el (?:primero|segundo|otro|último)",
     r"il (?:primo|secondo) | l'altro | de (?:eerste|tweede)",

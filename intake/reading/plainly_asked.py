@@ -49,11 +49,13 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
         part.told = _is_told(part) and not _is_asked(part)
     told = [part for part in found.sizes if part.told]
     rest = [part for part in found.sizes if not part.told]
-    if not told or not rest or not _all_asked(rest, found.loose):
-        return None
     if AGAIN.search(" ".join([*found.loose, *(part.words for part in told)])):
         return None
     if BY_PLACE.search(" ".join([*found.loose, *(part.words for part in rest)])):
+        return None
+    if not rest:
+        return found.sizes
+    if not told or not _all_asked(rest, found.loose):
         return None
     if not _is_whole(groups, found.sizes) or _rank_says_otherwise(groups, found.sizes, found.loose):
         return None
@@ -78,11 +80,11 @@ def _all_asked(rest: Sequence[Said], loose: Sequence[str]) -> bool:
     if any(_is_told(part) for part in rest):
         return False
     wanted = any(_has(ASKS, words) for words in loose)
-    named = wanted or any(TOOL.search(words) for words in loose)
+    named = wanted or any(TOOL.search(words) for words in [*loose, *(p.words for p in rest)])
     asked = {
         (part.begin, part.end)
         for part in rest
-        if _asks(part) or ASKS_FOR.search(part.words) or (named and _is_new(part))
+        if _asks(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
     }
     if not asked and wanted and OWN_JOB.search(rest[0].words):
         asked = {(rest[0].begin, rest[0].end)}
@@ -98,7 +100,7 @@ def _is_told(part: Said) -> bool:
 
 def _is_asked(part: Said) -> bool:
     """Whether its words, or those behind that point to it, ask for it or say that it is new."""
-    return _asks(part) or _is_new(part)
+    return _asks(part) or _is_new(part, part.ahead)
 
 
 def _asks(part: Said) -> bool:
@@ -107,8 +109,9 @@ def _asks(part: Said) -> bool:
     return any(REFERS.search(words) and _has(ASKS, words) for words in part.behind)
 
 
-def _is_new(part: Said) -> bool:
-    return _has(NEWLY, part.ahead) or _has(TROUBLE, part.words)
+def _is_new(part: Said, where: str) -> bool:
+    """Whether it is what the sender has come to now: of a size told of, said before its figures."""
+    return _has(NEWLY, where) or _has(TROUBLE, part.words)
 
 
 def _tells(words: str) -> bool:

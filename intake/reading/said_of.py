@@ -16,7 +16,8 @@ from .told_words import TELLS
 
 _SHORT = 24
 """Characters of a label before the first figure of a line: 'IS:  1.25 x .065'."""
-_STOP = re.compile(r"\.\s+(?=[A-ZÄÖÜÉ])")
+_STOP = re.compile(r"[.!?]\s+(?=[A-ZÄÖÜÉ\d])")
+_ENDS = re.compile(r"[.!?]\s")
 _JOINED = re.compile(
     r"\W*(?:(?:mm|in|inch|od|wall|clr|ga|gauge|tube|rohr|mild|dom|steel)\b\W*)*"
     r"(?:(?:and|und|et|y|e|ed|en|n|or|plus)\b\W*)?(?:(?:the|an?|die|le|la|el|il|de|un|une)\b\W*)?"
@@ -60,6 +61,7 @@ def split(layout: Layout, groups: Sequence[Group]) -> Split | None:
         return None
     bundles = _bundles(layout, ordered)
     edges = [_edge(layout, one[-1], other[0]) for one, other in pairwise(bundles)]
+    loose: list[str] = []
     for number, bundle in enumerate(bundles):
         left = layout.sentence_start(bundle[0].figures[0].sentence)
         right = _sentence_end(layout, bundle[-1].figures[-1].sentence)
@@ -68,11 +70,15 @@ def split(layout: Layout, groups: Sequence[Group]) -> Split | None:
         if before is None or after is None:
             return None
         left, right = max(left, before), min(right, after)
+        stops = list(_STOP.finditer(layout.text, left, bundle[0].figures[0].start))
+        if stops:  # "... einen Dorn. 42 x 2": the digit hid the end of a sentence
+            loose.append(plain(layout.text[left : stops[-1].end()]))
+            left = stops[-1].end()
         last = bundle[-1].figures[-1].end
         for part in bundle:
             part.ahead, part.words = plain(layout.text[left:last]), plain(layout.text[left:right])
             part.begin, part.end = left, right
-    loose = _other_sentences(layout, bundles)
+    loose += _other_sentences(layout, bundles)
     for one, other in pairwise(bundles):
         _move_back(layout, one, other)
     for bundle in bundles:
@@ -134,7 +140,8 @@ def _bundles(layout: Layout, parts: Sequence[Said]) -> list[list[Said]]:
         first = part.figures[0]
         if last is not None and last.sentence == first.sentence:
             between = layout.text[last.end : first.start].casefold()
-            if "\n" not in between.strip(" ") and _JOINED.fullmatch(between):
+            apart = "\n" in between.strip(" ") or _ENDS.search(between)
+            if not apart and _JOINED.fullmatch(between):
                 bundles[-1].append(part)
                 continue
         bundles.append([part])

@@ -129,8 +129,8 @@ NO = late_pattern(
 """Right before a word of ``TELLS``: it doesn't count."""
 
 ABOUT_DIE = late_pattern(
-    r"\b(?:dies?|die set|formers?|machine|bender|matrices?|matriz|biege(?:form|block)\w*"
-    r"|matrijs|mal|macchina|máquina)\b"
+    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*"
+    r"|matrijs|mal)\b"
 )
 HAD_ALREADY = whole_words(
     "already | in stock | on hand | owned | came with | arrived | schon | bereits | vorhanden",
