@@ -13,7 +13,7 @@ from itertools import pairwise
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
-from .plainly_asked import borrowed, told_apart
+from .plainly_asked import borrowed, told_apart, words_of_others
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
@@ -42,6 +42,7 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
                 _doubt(group, ONLY_TOLD)
             else:
                 group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
+                group.others_words = words_of_others(part, said)
         _doubt_further(layout, [g for g, part in zip(groups, said, strict=True) if not part.told])
         return
     _doubt_further(layout, groups)

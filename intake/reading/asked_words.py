@@ -179,5 +179,9 @@ SAME_TOOL: dict[Slot, re.Pattern[str]] = {
         "matrice | matriz | mal | matrijs",
     ),
 }
+SAME_MATERIAL = _kept(
+    "material | grade | alloy | stuff | steel | stainless | werkstoff | stahl | matière | acier",
+    "material | acero | materiale | acciaio | materiaal | staal | tube | rohr | tubo | buis",
+)
 SAME_TOOL["id"] = SAME_TOOL["od"]
 """'Same R50 die', 'CLR 90 stays': what is told of the other size holds for this one too."""

@@ -19,6 +19,7 @@ from .asked_words import (
     OWN_JOB,
     RANKED,
     REFERS,
+    SAME_MATERIAL,
     SAME_TOOL,
     TOOL,
     TROUBLE,
@@ -72,6 +73,13 @@ def borrowed(group: Group, said: Said, others: Sequence[Said]) -> list[Slot]:
         if any(other.told and other.begin <= figure.start < other.end for other in others)
         and not SAME_TOOL[slot].search(" ".join([said.words, *said.behind]))
     ]
+
+
+def words_of_others(said: Said, others: Sequence[Said]) -> list[tuple[int, int]]:
+    """Where sizes only told of are spoken of, but where this one has the same material."""
+    if SAME_MATERIAL.search(" ".join([said.words, *said.behind])):
+        return []
+    return [(other.begin, other.end) for other in others if other.told]
 
 
 def _all_asked(rest: Sequence[Said], loose: Sequence[str]) -> bool:

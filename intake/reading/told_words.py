@@ -38,7 +38,8 @@ _HAD = (
     r"came (?:in )?(?:yesterday|today|last|on|with) | in service",
     r"(?:you|they|he|she|we|i)(?: guys)?(?:'ve|'d)? (?:made|sold|supplied|built|delivered|shipped"
     r"|furnished|ordered|did|asked for|mentioned|quoted|fixed|set) | (?:off|from) you",
-    r"one of (?:yours|your mandrels) | po \d+ | (?:your )?(?:quote|quotation) q?-?\d+",
+    r"one of (?:yours|your mandrels) | po \d+",
+    r"(?:your )?(?:quote|quotation) q?-?\d{3,}(?!\s?(?:x|mm|[,.]\d))",
     r"bereits | schon | vorhanden | geliefert | von ihnen | bei ihnen | (?:ist|sind) (?:\w+ )?da",
     r"déjà | fourni\w* | livré\w* | reçu | équipés?",
     r"ya | hicisteis | hicieron | nos (?:vendi|suminis)\w+",
