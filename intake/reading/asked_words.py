@@ -13,24 +13,29 @@ _TAKE_BACK = (
     r"(?:disregard|ignore|forget|skip|scrap|drop|cancel|don'?t|do not|leave|hold|note|confirm)"
 )
 ASKS = whole_words(
-    r"needs? | wants? | pric(?:e|es|ing) | how much | what (?:would|does|will) | pls",
+    r"needs? | needed | wants? | pric(?:e|es|ing) | how much | what (?:would|does|will)",
+    r"what's the | pls",
     r"looking (?:for|to)",
     rf"please(?! {_TAKE_BACK})",
     r"(?<!the )(?<!your )(?<!last )(?<!for )quot(?:e|es|ation)(?! q?-?\d)",
     r"(?:i'm|we're|am|are) after | would like | we'd like | i'd like | ask(?:ing)? for | offer",
     r"(?:can|could|would|will) (?:you|i|we|u) | make me | make us | send me | interested in",
-    r"another one | missing | we lack | to (?:order|buy) | require[sd]?",
+    r"another one | requirements? (?:for|is) | missing | we lack | to (?:order|buy) | require[sd]?",
     r"can'?t (?:find|get)(?! at\b| to\b| in\b)",
     r"brauch\w* | bräucht\w* | benötig\w* | bitte | such(?:e|en) | gesucht | möcht\w+ | hätte\w*",
-    r"(?<!ihr )(?<!das )(?<!im )(?<!dem )angebot\w* | anbiet\w* | was kostet | fehlt | soll",
+    r"(?<!ihr )(?<!das )(?<!im )(?<!dem )angebot\w* | anbiet\w* | was (?:kostet|würde) | fehlt",
+    r"soll",
     r"sollen | wollen",
-    r"il (?:nous|me) faut | besoin | cherch\w+ | (?<!le )(?<!votre )(?<!du )devis | chiffrer",
+    r"il (?:nous|me) faut | coter | besoin | cherch\w+ | (?<!le )(?<!votre )(?<!du )devis",
+    r"chiffrer",
     r"prix | voudr\w+ | souhait\w+ | combien | pourri\w+ | pouvez | manque",
-    r"necesit\w+ | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+ | quer(?:emos|ría\w*)",
+    r"necesit\w+ | pasadme | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+",
+    r"quer(?:emos|ría\w*)",
     r"quiero | busc\w+ | hace falta | falta | podéis | pueden | podrían",
     r"serve | servono | bisogno | preventiv\w+ | prezz\w+ | vorre\w+ | cerchiam\w+ | cerco",
     r"chiediamo | (?<!la )(?<!vostra )offerta | manca | potete",
-    r"nodig | zoek\w* | (?<!de )(?<!uw )offerte\w* | prijs\w* | graag | kunnen jullie | kunt u",
+    r"nodig | wat kost | zoek\w* | (?<!de )(?<!uw )offerte\w* | prijs\w* | graag",
+    r"kunnen jullie | kunt u",
 )
 ASKS_FOR = whole_words(
     r"(?:an?|one|1|two|2) (?:\w+ )?(?:mandrels?) (?:for|to suit|to fit) | after an? | one for",
@@ -47,14 +52,16 @@ TOOL = whole_words(
 
 NEWLY = whole_words(
     r"(?<!until )(?<!till )now | new(?! year| season) | this time | next one | mine is",
-    r"ours is | final | separately",
+    r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
+    r"should (?:be|read) | switched (?:me|us) to",
     r"lightweight | changed to | gone to | went up to | switched to | moved to | picked up",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | is what | is the one | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
-    r"(?<!bis )jetzt | nun | neu\w* | diesmal | bei uns ist | sondern",
-    r"maintenant | cette fois | nouve\w+ | désormais | le mien",
-    r"(?<!hasta )ahora | nuev[oa]s? | esta vez | lo mío | sino",
-    r"adesso | ora | nuov[oa] | questa volta | il mio | bensì | (?<!tot )nu | nieuwe? | deze keer",
+    r"(?<!bis )jetzt | nun | neu\w* | diesmal | richtig ist | bei uns ist | sondern",
+    r"maintenant | cette fois | nouve\w+ | désormais | a retenu | cette année | le mien",
+    r"(?<!hasta )ahora | nuev[oa]s? | esta vez | este año | lo mío | sino",
+    r"adesso | ora | nuov[oa] | questa volta | quest'anno | il mio | bensì | (?<!tot )nu",
+    r"nieuwe? | deze keer",
     r"de mijne",
 )
 """What the sender has come to now; said before the figures."""

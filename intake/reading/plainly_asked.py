@@ -26,7 +26,8 @@ from .asked_words import (
 )
 from .figures import Layout
 from .groups import SLOTS, Group, Slot
-from .said_of import Said, split
+from .said_of import Said, Split, split
+from .told import only_told
 from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT
 
 _MOST = 6
@@ -46,21 +47,33 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
     found = split(layout, groups)
     if found is None:
         return None
-    for part in found.sizes:
-        part.told = _is_told(part) and not _is_asked(part)
+    if BY_PLACE.search(" ".join(found.loose)):
+        return None
+    nothing = [False] * len(groups)
+    for weakly in (nothing, only_told(layout, groups)):
+        for part, tells in zip(found.sizes, weakly, strict=True):
+            part.told = (tells or _is_told(part)) and not _is_asked(part)
+        if _is_plain(groups, found, plainly=weakly is nothing):
+            return found.sizes
+    return None
+
+
+def _is_plain(groups: Sequence[Group], found: Split, *, plainly: bool) -> bool:
+    """Whether the sizes not marked as told are asked for, and nothing speaks against it;
+    ``plainly`` tells that the others are not only said to be."""
     told = [part for part in found.sizes if part.told]
     rest = [part for part in found.sizes if not part.told]
     if AGAIN.search(" ".join([*found.loose, *(part.words for part in told)])):
-        return None
-    if BY_PLACE.search(" ".join([*found.loose, *(part.words for part in rest)])):
-        return None
+        return False
     if not rest:
-        return found.sizes
-    if not told or not _all_asked(rest, found.loose):
-        return None
-    if not _is_whole(groups, found.sizes) or _rank_says_otherwise(groups, found.sizes, found.loose):
-        return None
-    return found.sizes
+        return plainly
+    if not told or BY_PLACE.search(" ".join(part.words for part in rest)):
+        return False
+    return (
+        _all_asked(rest, found.loose, plainly=plainly)
+        and _is_whole(groups, found.sizes)
+        and not _rank_says_otherwise(groups, found.sizes, found.loose)
+    )
 
 
 def borrowed(group: Group, said: Said, others: Sequence[Said]) -> list[Slot]:
@@ -82,9 +95,10 @@ def words_of_others(said: Said, others: Sequence[Said]) -> list[tuple[int, int]]
     return [(other.begin, other.end) for other in others if other.told]
 
 
-def _all_asked(rest: Sequence[Said], loose: Sequence[str]) -> bool:
+def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool) -> bool:
     """Whether nothing told of the sizes left speaks against them, and each is asked for: by its
-    own words, by being new where a mandrel is named, or by a request that can mean no other."""
+    own words, by being new where a mandrel is named, or, where all others are ``plainly`` only told
+    of, by a request that can mean no other."""
     if any(_is_told(part) for part in rest):
         return False
     wanted = any(_has(ASKS, words) for words in loose)
@@ -94,7 +108,7 @@ def _all_asked(rest: Sequence[Said], loose: Sequence[str]) -> bool:
         for part in rest
         if _asks(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
     }
-    if not asked and wanted and OWN_JOB.search(rest[0].words):
+    if not asked and wanted and plainly and OWN_JOB.search(rest[0].words):
         asked = {(rest[0].begin, rest[0].end)}
     return all((part.begin, part.end) in asked for part in rest)
 

@@ -32,7 +32,7 @@ _SOMEBODY_ELSES = (
 )
 _HAD = (
     r"already | (?:is|are|been|got|have)(?: \S+){0,6}? (?:covered|sorted|settled|taken care of)",
-    r"all set | in stock | on hand | (?:my|our) own | owned | lend\w* | lent | borrow\w*",
+    r"all set | in stock | on hand | (?:my|our|its) own | owned | lend\w* | lent | borrow\w*",
     r"found one",
     r"bought | purchased | arrived | received | (?:turned|showed) up | thanks for | thank you for",
     r"came (?:in )?(?:yesterday|today|last|on|with) | in service",
@@ -41,8 +41,8 @@ _HAD = (
     r"one of (?:yours|your mandrels) | po \d+",
     r"(?:your )?(?:quote|quotation) q?-?\d{3,}(?!\s?(?:x|mm|[,.]\d))",
     r"bereits | schon | vorhanden | geliefert | von ihnen | bei ihnen | (?:ist|sind) (?:\w+ )?da",
-    r"déjà | fourni\w* | livré\w* | reçu | équipés?",
-    r"ya | hicisteis | hicieron | nos (?:vendi|suminis)\w+",
+    r"déjà | fourni\w* | vendu | livré\w* | reçu | équipés?",
+    r"ya | hicisteis | hicieron | os compramos | nos (?:vendi|suminis)\w+",
     r"già | avete fatto | fornito | a posto | attrezzati",
     r"(?:hebben|heb|is) (?:we|ik|er)? ?(?:al|alles) | (?:die|er) (?:al|nog) | geleverd | gekocht",
 )
@@ -56,7 +56,8 @@ _LONG_AGO = (
     r"last (?:year|month|week|time|spring|summer|autumn|fall|winter|order|january|february|march"
     r"|april|may|june|july|august|september|october|november|december)",
     r"in the past | years? (?:ago|back) | for years | since \d{4} | all day | every day | so far",
-    r"previous(?:ly)? | used to | until now | originally | initially | at first | formerly",
+    r"previous(?:ly)? | used to | until (?:now|this|last) | originally | initially | at first",
+    r"formerly",
     r"before",
     r"first (?:we|i|it) (?:said|drew|had|thought|asked|wanted) | first (?:drew|said|spec\w*|had)",
     r"then the (?:\w+ )(?:wanted|said) | started (?:out|off) | prototype | was",
@@ -95,22 +96,30 @@ _NOT_NOW = (
     r"più avanti | l'anno prossimo | annullat[oa] | scartat[oa] | invece di",
     r"volgend jaar | vervalt | vervallen | geannuleerd | in plaats van",
 )
+_WRONG = (
+    r"by mistake | in error | mistakenly | void | wrong(?:ly)? | aus versehen | irrtümlich",
+    r"falsch",
+    "par erreur | por error | per errore | per ongeluk | dans un premier temps | avions demandé",
+)
 _BY_THE_WAY = (
-    r"for (?:reference|comparison) | fyi | in case (?:it matters|you) | standard | typical",
+    r"for (?:reference|comparison) | for what it's worth | fyi | in case (?:it matters|you)",
+    r"standard | typical",
     r"default",
     r"unless | title block | apparently",
     r"(?:catalog(?:ue)?|brochure|sample) (?:\w+ )?(?:shows?|says?)",
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
 TELLS = whole_words(
-    *_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_BY_THE_WAY
+    *_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
 )
 TELLS_NOT = whole_words(
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
     r"(?: \w+){0,3}",
-    r"no (?:mandrels?|issues?|trouble|problems?|drama|bother|complaints?|worries|wrinkles"
+    r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",
+    r"no (?:issues?|trouble|problems?|drama|bother|complaints?|worries|wrinkles"
     r"|(?:immediate |current )?need(?: to \w+)?|budget)",
     r"never (?:a|any|had|needed|used|been|given|gives?|gave|caused?|causes)",
+    r"(?:was|were) (?:going|fixing|about|hoping|planning) to \w+",
     r"(?:don'?t|do not|no need to|needn'?t|not|please don'?t) (?:price|quote|bother|include|worry"
     r"|to be priced|to be quoted|want) | nothing (?:inside|in it|to do|wrong)",
     r"ohne (?:\w*dorn|probleme|weiteres|klagen|beanstandung\w*|alles)",
@@ -118,7 +127,8 @@ TELLS_NOT = whole_words(
     r"sans (?:mandrin|rien|problème|souci) | pas besoin | n'est plus | ne changez rien",
     r"sin (?:mandril|nada) | ningún problema | no (?:le |les )?hace falta | no necesit\w+",
     r"non più | senza (?:mandrino|anima|problemi|nulla|niente) | nessun problema | non serve",
-    r"zonder (?:doorn|probleem|problemen|iets) | geen (?:doorn|probleem|problemen)",
+    r"zonder (?:doorn|probleem|problemen|iets) | doen we zonder",
+    r"geen (?:doorn|probleem|problemen)",
     r"niet (?:meer|nodig) | hoeft niet",
 )
 """Words that hold a 'no' of their own."""
