@@ -30,6 +30,8 @@ from .said_of import Said, Split, split
 from .told import only_told
 from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT
 
+_WHOLE = 3
+"""OD, wall and radius."""
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _AHEAD = 32
@@ -70,7 +72,7 @@ def _is_plain(groups: Sequence[Group], found: Split, *, plainly: bool) -> bool:
     if not told or BY_PLACE.search(" ".join(part.words for part in rest)):
         return False
     return (
-        _all_asked(rest, found.loose, plainly=plainly)
+        _all_asked(rest, found.loose, plainly=plainly, alone=_is_alone_whole(groups, found.sizes))
         and _is_whole(groups, found.sizes)
         and not _rank_says_otherwise(groups, found.sizes, found.loose)
     )
@@ -95,10 +97,11 @@ def words_of_others(said: Said, others: Sequence[Said]) -> list[tuple[int, int]]
     return [(other.begin, other.end) for other in others if other.told]
 
 
-def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool) -> bool:
+def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool, alone: bool) -> bool:
     """Whether nothing told of the sizes left speaks against them, and each is asked for: by its
     own words, by being new where a mandrel is named, or, where all others are ``plainly`` only told
-    of, by a request that can mean no other."""
+    of, by a request that can mean no other: that is what the sender has to do, or ``alone`` of all
+    a size with a radius."""
     if any(_is_told(part) for part in rest):
         return False
     wanted = any(_has(ASKS, words) for words in loose)
@@ -108,7 +111,7 @@ def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool) -> 
         for part in rest
         if _asks(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
     }
-    if not asked and wanted and plainly and OWN_JOB.search(rest[0].words):
+    if not asked and wanted and plainly and (alone or OWN_JOB.search(rest[0].words)):
         asked = {(rest[0].begin, rest[0].end)}
     return all((part.begin, part.end) in asked for part in rest)
 
@@ -178,6 +181,15 @@ def _is_whole(groups: Sequence[Group], said: Sequence[Said]) -> bool:
             for slot in ("wall", "clr")
             for other in told
         ):
+            return False
+    return True
+
+
+def _is_alone_whole(groups: Sequence[Group], said: Sequence[Said]) -> bool:
+    """Whether the size asked for has OD, wall and radius of its own, and no other has a radius."""
+    for group, part in zip(groups, said, strict=True):
+        own = [slot for slot in ("od", "wall", "clr") if slot in group.slots.keys() - group.shared]
+        if ("clr" in own) if part.told else len(own) < _WHOLE:
             return False
     return True
 

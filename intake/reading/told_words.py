@@ -40,7 +40,8 @@ _HAD = (
     r"|furnished|ordered|did|asked for|mentioned|quoted|fixed|set) | (?:off|from) you",
     r"one of (?:yours|your mandrels) | po \d+",
     r"(?:your )?(?:quote|quotation) q?-?\d{3,}(?!\s?(?:x|mm|[,.]\d))",
-    r"bereits | schon | vorhanden | geliefert | von ihnen | bei ihnen | (?:ist|sind) (?:\w+ )?da",
+    r"bereits | schon | vorhanden | erhalten | geliefert | von ihnen | bei ihnen",
+    r"(?:ist|sind) (?:\w+ )?da",
     r"déjà | fourni\w* | vendu | livré\w* | reçu | équipés?",
     r"ya | hicisteis | hicieron | os compramos | nos (?:vendi|suminis)\w+",
     r"già | avete fatto | fornito | a posto | attrezzati",
@@ -57,6 +58,7 @@ _LONG_AGO = (
     r"|april|may|june|july|august|september|october|november|december)",
     r"in the past | years? (?:ago|back) | for years | since \d{4} | all day | every day | so far",
     r"previous(?:ly)? | used to | until (?:now|this|last) | originally | initially | at first",
+    r"(?:on )?(?:the|our|a) sample",
     r"formerly",
     r"before",
     r"first (?:we|i|it) (?:said|drew|had|thought|asked|wanted) | first (?:drew|said|spec\w*|had)",
@@ -78,6 +80,7 @@ _GOES_WELL = (
     r"beautifully | like (?:butter|a dream) | a (?:treat|charm) | (?:get|gets|getting) by",
     r"make do",
     r"dry | by hand | with (?:sand|a spring)",
+    r"zand | sand(?:füllung)? | au sable | con arena | con sabbia | (?:leave|left) straight",
     r"ging | lief | läuft | ist top | zufrieden | gehen gut | geht gut | immer gut | klappt",
     r"passe (?:très )?bien | va (?:très )?bien | marche bien | (?:se cintre )?bien tel quel",
     r"sigue bien | va (?:muy )?bien | perfecto | sin problemas? | tal cual",
@@ -97,9 +100,11 @@ _NOT_NOW = (
     r"volgend jaar | vervalt | vervallen | geannuleerd | in plaats van",
 )
 _WRONG = (
-    r"by mistake | in error | mistakenly | void | wrong(?:ly)? | aus versehen | irrtümlich",
+    r"by mistake | in error | mistakenly | outdated | obsolete | out of date | void",
+    r"wrong(?:ly)? | aus versehen | irrtümlich",
     r"falsch",
-    "par erreur | por error | per errore | per ongeluk | dans un premier temps | avions demandé",
+    "überholt | veraltet | par erreur | une erreur | périmé | obsoleto | verouderd | superato",
+    "por error | per errore | per ongeluk | dans un premier temps | avions demandé",
 )
 _BY_THE_WAY = (
     r"for (?:reference|comparison) | for what it's worth | fyi | in case (?:it matters|you)",
@@ -107,6 +112,7 @@ _BY_THE_WAY = (
     r"default",
     r"unless | title block | apparently",
     r"(?:catalog(?:ue)?|brochure|sample) (?:\w+ )?(?:shows?|says?)",
+    r"on your (?:site|website|page) | (?:the|an) example",
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
 TELLS = whole_words(
