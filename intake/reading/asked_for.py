@@ -133,10 +133,21 @@ def _is_next_line(layout: Layout, before: Group, group: Group) -> bool:
     own, others = _own(group, before), _own(before, None)
     if len(own) < _PAIR or not others:
         return False
+    if group.shape and own[0].line != others[-1].line:
+        return _opens_as_box(layout, own[0]) and own[0].line - others[-1].line <= _LINES
     slot = slot_of(own[0])
     last = before.slots[slot][0] if slot is not None and slot in before.slots else others[0]
     opens = all(opens_line(layout, first) for first in (own[0], last))
     return opens and own[0].line - last.line <= _LINES
+
+
+def _opens_as_box(layout: Layout, wall: Figure) -> bool:
+    """'2. rectangular, 40 x 20 x 1.5': a line that begins with the sides of a box."""
+    line = [
+        f for f in layout.near_in_sentence(wall) if f.line == wall.line and f.index <= wall.index
+    ]
+    sides = [figure for figure in line if figure is not wall]
+    return bool(sides) and all(side.shape for side in sides) and opens_line(layout, sides[0])
 
 
 def _is_next_radius(own: Sequence[Figure], before: Group) -> bool:

@@ -118,6 +118,8 @@ _BY_THE_WAY = (
 TELLS = whole_words(
     *_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
 )
+NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_NOT_NOW)
+"""There already, or had from elsewhere, or not now."""
 TELLS_NOT = whole_words(
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
     r"(?: \w+){0,3}",
