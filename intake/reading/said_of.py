@@ -22,6 +22,8 @@ _JOINED = re.compile(
     r"\W*(?:(?:mm|in|inch|od|wall|clr|ga|gauge|tube|rohr|mild|dom|steel)\b\W*)*"
     r"(?:(?:and|und|et|y|e|ed|en|n|or|plus)\b\W*)?(?:(?:the|an?|die|le|la|el|il|de|un|une)\b\W*)?"
 )
+_MOST_ASIDE = 40
+"""Where more is put aside, no sentence is told apart."""
 _BUT = 1
 """Which of ``CONTRAST`` are words like 'but'."""
 
@@ -56,8 +58,9 @@ def split(layout: Layout, groups: Sequence[Group]) -> Split | None:
     found = _figures(groups)
     if found is None:
         return None
-    ordered = sorted([*found, *_set_aside(layout, found)], key=lambda part: part.begin)
-    if any(one.end > other.begin for one, other in pairwise(ordered)):
+    aside = _set_aside(layout, found)
+    ordered = sorted([*found, *aside], key=lambda part: part.begin)
+    if len(aside) > _MOST_ASIDE or any(one.end > other.begin for one, other in pairwise(ordered)):
         return None
     bundles = _bundles(layout, ordered)
     edges = [_edge(layout, one[-1], other[0]) for one, other in pairwise(bundles)]
