@@ -59,7 +59,7 @@ NEWLY = whole_words(
     r"should (?:be|read) | what we're actually | actually | expanding into | moving to | valid",
     r"switched (?:me|us) to",
     r"lightweight | changed to | gone to | went up to | switched to | moved to | picked up",
-    r"turns out | (?:it'?s|this is) (?:the|a) | we only do | is what | is the one | replacing it",
+    r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
     r"(?<!bis )jetzt | nun | neu\w* | diesmal | als nächstes | gültig | aktuell ist",
     r"richtig ist | bei uns ist | sondern",
@@ -83,17 +83,18 @@ TROUBLE = whole_words(
 """What a mandrel is wanted for."""
 
 OWN_JOB = whole_words(
-    "(?:i|we) (?:run|have|bend|do|use) | (?:i've|we've) got | i'd | we'd | i'm | we're | mine | my",
-    "our | ours | doing | building | it's | these are | got",
-    "(?:production|wall|tube|tubing|pipe|od|size|radius) (?:is|are)",
-    "(?:this|the) (?:part|job|one)",
-    "(?:the )?tube is | so",
-    "wir (?:haben|biegen) | ich (?:habe|biege) | unser\\w* | mein\\w* | bei uns",
-    "(?:das )?rohr ist",
-    "nous avons | j'ai | notre | mon | il s'agit | le tube (?:est|fait)",
-    "tenemos | tengo | nuestro | mi | es | el tubo (?:es|mide)",
-    "abbiamo | ho | nostro | mio | si tratta | il tubo è",
-    "wij hebben | we hebben | ik heb | onze | mijn | het gaat om | de buis is",
+    r"(?:i|we) (?:run|bend|use|only do) | (?:i|we) have(?: an?| the| some)?(?= \W?\d)",
+    r"(?:i've|we've) got(?= \d) | ^got | i'd | we'd | i'm | we're | mine | ours | doing | building",
+    r"(?:my|our) (?:\w+ ){0,2}(?:is|are) | it's | these are | so | (?:this|the) (?:part|job|one)",
+    r"(?:production|wall|tube|tubing|pipe|od|size|radius) (?:is|are)",
+    r"(?:wir haben|ich habe) (?:ein \w+ )?(?=\d) | (?:wir|ich) biegen? | bei uns",
+    r"rohr(?:e)? (?:ist|sind)",
+    r"unser\w* (?:\w+ )?(?:ist|hat|sind)",
+    r"(?:nous avons|j'ai) (?:du |un |le )?(?=\d) | (?:notre|mon) (?:\w+ )?(?:est|fait) | il s'agit",
+    r"le tube (?:est|fait) | (?:tenemos|tengo) (?:el |un )?(?=\d) | (?:nuestro|mi) \w+ (?:es|mide)",
+    r"el tubo (?:es|mide) | (?:abbiamo|ho) (?:il |un )?(?=\d) | (?:nostro|mio) \w+ è | si tratta",
+    r"il tubo è | (?:wij|we) hebben (?=\d) | ik heb (?=\d) | (?:onze|mijn) \w+ is | het gaat om",
+    "de buis is",
 )
 """What the sender has to do: with a request for a mandrel behind it, that is for this size."""
 
