@@ -147,7 +147,7 @@ POINTS = late_pattern(r"(?:that|it|this|which|those|they|das|der|die|ça|cela|es
 TOO = whole_words("too | also | as well | auch | aussi | también | anche | ook")
 
 CONTRAST = (
-    late_pattern(r"[;–—]|\s-{1,2}\s|:(?=\s)"),
+    late_pattern(r"[;–—]|\s-{1,2}\s"),
     late_pattern(
         r"\b"
         + any_of(
@@ -156,6 +156,7 @@ CONTRAST = (
         )
         + r"\b"
     ),
+    late_pattern(r":(?=\s)"),
     late_pattern(
         r"\b"
         + any_of(
