@@ -10,9 +10,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
+from .plainly_asked import borrowed, told_apart, words_of_others
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
@@ -27,24 +29,47 @@ _ASKS = whole_words(
     "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
     "same (?:wall|radius|tube|od|die|clr|size|material|thing|but)",
 )
+_RADII = whole_words(
+    r"(?:each|every|per|either) radius | (?:both|two|three|all) radii | (?:je|pro|jeden) radius",
+    r"(?:zwei|drei|beide) radien | chaque rayon | (?:deux|trois|les) rayons | cada radio",
+    r"(?:dos|tres) radios | ogni raggio | (?:due|tre) raggi | elke (?:radius|straal)",
+    r"(?:twee|drie) (?:radii|stralen)",
+)
+"""Where several radii are spoken of, a further one needs no other word."""
 
 
 def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     if len(groups) < 2:
         return
+    listed = _is_list(layout, [g for g in groups if g.has_tube or g.shape] or groups)
+    said = None if listed else told_apart(layout, groups)
+    if said is not None:
+        for group, part in zip(groups, said, strict=True):
+            if part.told:
+                _doubt(group, ONLY_TOLD)
+            else:
+                group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
+                group.others_words = words_of_others(part, said)
+        _doubt_further(layout, [g for g, part in zip(groups, said, strict=True) if not part.told])
+        return
+    _doubt_further(layout, groups)
+    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
+    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
+    one = [False] * len(groups) if listed else of_one(layout, groups)
+    _doubt_those(groups, one, ONE_OF_THESE)
+
+
+def _doubt_further(layout: Layout, groups: list[Group]) -> None:
+    """Doubt further sizes that nothing ties to the one before."""
     for number, group in enumerate(groups):
         before = groups[number - 1] if number else None
         tied = before is None or _is_tied(layout, before, group)
         listed = before is not None and _is_next_line(layout, before, group)
-        if not tied or (not listed and _is_straggler(groups, group)):
+        if not tied or (not listed and _is_straggler(layout, groups, group)):
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
-    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
-    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    one = [False] * len(groups) if _is_list(layout, groups) else of_one(layout, groups)
-    _doubt_those(groups, one, ONE_OF_THESE)
 
 
 def _doubt_those(groups: Sequence[Group], which: Sequence[bool], why: str) -> None:
@@ -78,7 +103,7 @@ def _doubt_choice(layout: Layout, before: Group, group: Group) -> None:
     _doubt(group, _EITHER)
 
 
-def _is_straggler(groups: Sequence[Group], group: Group) -> bool:
+def _is_straggler(layout: Layout, groups: Sequence[Group], group: Group) -> bool:
     """A further OD that no word names, with no radius of its own beside sizes that have theirs,
     may be a box, a machine or a length."""
     figure = group.slots["od"][0] if "od" in group.slots else None
@@ -90,7 +115,12 @@ def _is_straggler(groups: Sequence[Group], group: Group) -> bool:
     beside = any(
         other.slots["od"][0].sentence == figure.sentence for other in others if "od" in other.slots
     )
-    return poor and richer and not beside
+    return poor and richer and not beside and not _points_to_radius(layout, figure)
+
+
+def _points_to_radius(layout: Layout, figure: Figure) -> bool:
+    """'48.3, same radius as the 42.4': no radius of its own, and yet one."""
+    return SAME_TOOL["clr"].search(words_around(layout, [figure])[0]) is not None
 
 
 def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
@@ -108,18 +138,31 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
         return not before.doubtful
     if _is_next_line(layout, before, group) or _is_next_radius(own, before):
         return True
+    if slot_of(figure) == "clr" and _RADII.search(layout.text.casefold()):
+        return True
     return _ASKS.search(words_around(layout, [figure])[0]) is not None
 
 
 def _is_next_line(layout: Layout, before: Group, group: Group) -> bool:
     """Whether two sizes stand on lines of one list."""
     own, others = _own(group, before), _own(before, None)
-    if len(own) < _PAIR or not others:
+    if not others or (len(own) < _PAIR and not (own and _points_to_radius(layout, own[0]))):
         return False
+    if group.shape and own[0].line != others[-1].line:
+        return _opens_as_box(layout, own[0]) and own[0].line - others[-1].line <= _LINES
     slot = slot_of(own[0])
     last = before.slots[slot][0] if slot is not None and slot in before.slots else others[0]
     opens = all(opens_line(layout, first) for first in (own[0], last))
     return opens and own[0].line - last.line <= _LINES
+
+
+def _opens_as_box(layout: Layout, wall: Figure) -> bool:
+    """'2. rectangular, 40 x 20 x 1.5': a line that begins with the sides of a box."""
+    line = [
+        f for f in layout.near_in_sentence(wall) if f.line == wall.line and f.index <= wall.index
+    ]
+    sides = [figure for figure in line if figure is not wall]
+    return bool(sides) and all(side.shape for side in sides) and opens_line(layout, sides[0])
 
 
 def _is_next_radius(own: Sequence[Figure], before: Group) -> bool:

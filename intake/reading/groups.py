@@ -40,6 +40,9 @@ class Group:
     """Doubts that arise from grouping: the slot, and why."""
     doubtful: str = ""
     """Why it may not be asked for at all: then its count and material are doubted too."""
+    others_words: list[tuple[int, int]] = field(default_factory=list)
+    """Where in the text sizes are told of that are not asked for: a material named there only may
+    be theirs."""
 
     def copy(self) -> Group:
         """An independent copy whose slots can be replaced."""

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 
 from ..late_pattern import late_pattern
+from .asked_words import ASKS
 from .patterns import any_of, whole_words
 from .place_names import (
     ARTICLE,
@@ -23,6 +24,7 @@ from .place_names import (
     NOUN,
     places,
 )
+from .told_words import NOT_HERE
 
 _AND = r"(?:and|und|et|y|e|en|sowie|&|\+)"
 _THEN = rf"(?:\s?,\s?(?:{_AND}\s)?|\s?/\s?|\s{_AND}\s)"
@@ -150,18 +152,25 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
             if indexes is None:
                 return set()
             (asked if pattern in loose else found).update(indexes)
-    # "First quote line 1, then line 2": without an 'only', no other line may be named.
+    # "First quote line 1, then line 2": without an 'only', no other line may be named, but for
+    # what is said of it: "line 4 is rolled by someone else".
     others = (
         {
             index
             for match in _PLACE_NAMED.finditer(said)
-            if asked
+            if asked and not _is_told_of(said, match)
             for index in places(match["number"], None, names)
         }
         - asked
         - found
     )
     return found if others else found | asked
+
+
+def _is_told_of(words: str, match: re.Match[str]) -> bool:
+    """Whether a line is named only to say that it is bought elsewhere, there already, for later."""
+    clause = clause_of(words, match.start(), match.end())
+    return NOT_HERE.search(clause) is not None and ASKS.search(clause) is None
 
 
 def _is_asked(words: str, match: re.Match[str]) -> bool:

@@ -22,6 +22,7 @@ from .shapes import shape_around
 from .stretch import Stretch
 
 _TOOL = Late(words_errand.TOOL)
+_ANOTHERS = "the material is named beside another size"
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 _BEHIND = 24
@@ -130,10 +131,29 @@ def _finished(
         _finish(stretch, request, materials[n], counts.quantity(places[first[n]]), days[n] or whole)
         for n, request in enumerate(requests)
     ]
+    finished = [
+        _of_another(request) if _is_of_others(material, group) else request
+        for request, material, group in zip(finished, materials, groups, strict=True)
+    ]
     return [
         wholly_doubted(request, group.doubtful) if group.doubtful else request
         for request, group in zip(finished, groups, strict=True)
     ]
+
+
+def _is_of_others(material: MaterialChoice, group: Group) -> bool:
+    """Whether the material is named only among words on sizes that are not asked for."""
+    return bool(group.others_words and material.evidence) and all(
+        any(begin <= item.start < end for begin, end in group.others_words)
+        for item in material.evidence
+    )
+
+
+def _of_another(request: SizeRequest) -> SizeRequest:
+    if request.material is None or request.doubt_on("material"):
+        return request
+    doubt = Doubt(field="material", readings=(request.material.value,), why=_ANOTHERS)
+    return request.model_copy(update={"doubts": (*request.doubts, doubt)})
 
 
 def _first_said(requests: list[SizeRequest]) -> list[int]:

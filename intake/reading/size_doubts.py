@@ -112,6 +112,8 @@ def _doubt_tight(size: Sizing) -> None:
     od, clr = size.lengths["od"], size.lengths["clr"]
     if od is None or clr is None or size.radius_role == "times_d":
         return
+    if any(figure.role == "times_d" for figure in size.slots["clr"]):
+        return  # "1D bend, the die is 3 in to the centre": meant so
     if clr <= od * _TIGHTEST:
         size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
 

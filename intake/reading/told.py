@@ -59,7 +59,17 @@ _ONE = whole_words(
     r"(?:einen|ein|einem) (?:\w+)?dorn | un (?:seul )?mandrin | un (?:solo )?mandril",
     r"un (?:solo )?mandrino | un'anima | (?:één|een) doorn",
 )
+_ONE_AND_ONE = (
+    r"one for the [^.;]{1,40}? and one for",
+    r"one mandrel for the [^.;]{1,40}? and (?:one|another) for",
+    r"einen (?:\w*dorn )?für [^.;]{1,40}? und einen für",
+    r"un (?:mandrin )?pour [^.;]{1,40}? et un pour",
+    r"un(?:o| mandril) para [^.;]{1,40}? y (?:otro|uno) para",
+    r"un(?:o| mandrino) per [^.;]{1,40}? e uno per",
+    r"een (?:doorn )?voor [^.;]{1,40}? en een voor",
+)
 _SEVERAL = whole_words(
+    *_ONE_AND_ONE,
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
     r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
     r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
@@ -70,6 +80,7 @@ _SEVERAL = whole_words(
     r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
     r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
     r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
+    r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
     r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
@@ -80,8 +91,9 @@ _THAT_ONE = whole_words(
     r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
 )
 _OF_EACH = whole_words(
+    *_ONE_AND_ONE,
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
-    r"je | jeweils | beide[rn]? | chacun\w* | cada | ambos | ognuno | entrambi",
+    r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
     r"ciascun\w* | elk | elke | beide",
 )
 _ITEM = whole_words(

@@ -42,11 +42,18 @@ SEVERAL_PLACES = [  # several places in one breath
     case("angebot-fuer", _LIST + "Wir bitten um ein Angebot für Pos. 2 und 5.", *_of(2, 5)),
     case("the-middle-one", _PLAIN + "I need the middle one.", *_of(2)),
     case("the-second-on-the-list", _PLAIN + "We want the second one on the list.", *_of(2)),
+    case("line-rolled-elsewhere", _LIST + "Line 4 is rolled by someone else. Please quote for line 3.", *_of(3)),
+    case("owned-and-elsewhere", _LIST + "We have tooling for 1 and 2, line 4 goes to another supplier. Could you quote for lines 3 and 5?", *_of(3, 5)),
+    case("pos-ist-vorhanden", _LIST + "Pos. 1 ist bereits vorhanden. Bitte Angebot für Pos. 2 und 3.", *_of(2, 3)),
+    case("ligne-annulee", _LIST + "Merci de faire un devis pour la ligne 2, la ligne 5 est annulée.", *_of(2)),
     case("only-line-needs", _LIST + "Only line 3 needs a mandrel, the rest is rolled.", *_of(3)),
 ]  # fmt: skip
 
 NO_PLACES = [  # near misses: every line doubted, or all taken
     case("and-the-biggest", _PLAIN + "Only line 1 and the thin one.", *_doubted(3)),
+    case("another-line-has-a-seam", _LIST + "Please quote for line 3. Line 4 has a seam.", *_doubted(5)),
+    case("another-line-is-black", _LIST + "Please quote for line 3. Line 4 is ok in black steel.", *_doubted(5)),
+    case("another-line-wanted-too", _LIST + "Please quote for line 3. My colleague would like line 4.", *_doubted(5)),
     case("two-of-what", _LIST + "only 2 please", *_doubted(5)),
     case("line-and-figure", _PLAIN + "Only line 1, 2 if cheap.", *_doubted(3)),
     case("middle-of-four", _LIST.replace("5) 40 x 2 mm, R 80\n", "") + "I need the middle one.", *_doubted(4)),

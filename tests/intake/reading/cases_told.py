@@ -27,6 +27,8 @@ ONLY_TOLD = [  # 35 x 1.5 or 1.75 x .095 is asked for, the other one is not
 ONE_OF_SEVERAL = [  # one mandrel for more than one size: which?
     case("two-tubes-one-mandrel", "My tubes are 1.75 x .095 on 5.25 CLR and 2 x .120 on 6 CLR. I'll take one mandrel.", inch("1.75", "0.095", "5.25", _ALL), _TOLD),
     case("ein-dorn", "Rohre 35 x 1,5 mm R 70 und 30 x 3 mm R 90. Was kostet ein Dorn?", mm("35", "1.5", "70", _ALL), _MM_TOLD),
+    case("one-for-the-frame", "My tubes are 1.75 x .095 on 5.25 CLR and 2 x .120 on 6 CLR. One mandrel for the frame please.", inch("1.75", "0.095", "5.25", _ALL), _TOLD),
+    case("radius-of-the-frame", "Please quote one mandrel for 42.4 x 2.6 mm, radius 130 mm. The corner of the frame is at 200 mm radius.", mm("42.4", "2.6", "130")),
     case("un-mandrin", "Tubes 35 x 1,5 mm rayon 70 et 30 x 3 mm rayon 90. Prix pour un mandrin ?", mm("35", "1.5", "70", _ALL), _MM_TOLD),
 ]  # fmt: skip
 
@@ -40,6 +42,13 @@ ALL_ASKED_FOR = [  # words like those above, and yet no doubt
     case("one-of-each", "Our tubes are 1.75 x .095 on 5.25 CLR and 2 x .120 on 6 CLR. One mandrel of each, please.", _SIZE, inch("2", "0.120", "6")),
     case("one-in-each-line", "1) 1.75 x .095, 5.25 CLR, 1 pc\n2) 2 x .120, 6 CLR, 1 pc", _SIZE, inch("2", "0.120", "6")),
     case("both-told", "We bend 1.75 x .095 on 5.25 CLR. We bend 2 x .120 on 6 CLR. Need mandrels.", _SIZE, inch("2", "0.120", "6")),
+    case("one-for-the-and-one-for-the", "Backbone is 1.75 x .095, 5.25 CLR, it's thick I know. Downtubes 2 x .120, 6 CLR. One mandrel for the downtubes and one for the backbone.", _SIZE, inch("2", "0.120", "6")),
+    case("einen-fuer-und-einen-fuer", "Der Holm ist 35 x 1,5 mm, R 70. Die Strebe hat 30 x 3 mm, R 90. Einen Dorn für den Holm und einen für die Strebe bitte.", _MM, mm("30", "3", "90")),
+    case("each-radius", "We build frames from 42.4 x 2.6 mm tube. Some bends are made at radius 130 mm, others at 200 mm. One mandrel for each radius please.", mm("42.4", "2.6", "130"), mm("42.4", "2.6", "200")),
+    case("zwei-radien", "Gleiches Rohr, zwei Radien: 42,4 x 2,0 mm, einmal R 64 und einmal R 106. Geht das mit einem Dorn?", mm("42.4", "2", "64"), mm("42.4", "2", "106")),
+    case("les-deux-rayons", "Tube 42,4 x 2 mm. Certains coudes sont au rayon 64 mm, d'autres au rayon 106 mm. Un mandrin pour chaque rayon.", mm("42.4", "2", "64"), mm("42.4", "2", "106")),
+    case("meme-rayon-que", "- Ø 33,7, rayon 50\n- Ø 42,4, rayon 65\n- Ø 48,3, même rayon que le 42,4\n\nÉpaisseur 1,5 mm, rayons à l'axe.", mm("33.7", "1.5", "50"), mm("42.4", "1.5", "65"), mm("48.3", "1.5", "65")),
+    case("same-radius-as-the-first", "- 2 mandrels for 26.9 x 2.3 mm, R 60\n- 1 mandrel for 33.7 x 2.6 mm, R 70\n\nOh and also 1 for 21.3 x 2.0 mm, same radius as the 26.9.", mm("26.9", "2.3", "60"), mm("33.7", "2.6", "70"), mm("21.3", "2", "60")),
     case("also", "Quote 1.75 x .095 on 5.25 CLR. We also have 2 x .120 on 6 CLR to do.", _SIZE, inch("2", "0.120", "6")),
     case("two-lines-one-told", "Item 1: 1.75 x .095, 5.25 CLR, it is DOM\nItem 2: 2 x .120, 6 CLR", _SIZE, inch("2", "0.120", "6")),
     case("jeweils", "Wir biegen 35 x 1,5 mm R 70. Wir biegen 30 x 3 mm R 90. Bitte jeweils einen Dorn anbieten.", _MM, mm("30", "3", "90")),
@@ -50,6 +59,10 @@ BESIDE_A_BOX = [  # a round tube beside one that is not: each keeps its own cros
     case("round-first", "1. round, 22 x 1.5 mm, R 60\n2. rectangular, 40 x 20 x 1.5 mm, R 80", mm("22", "1.5", "60"), mm(None, "1.5", "80", shape="rectangular")),
     case("rectangular-first", "1. rectangular, 40 x 20 x 1.5 mm, R 80\n2. round, 22 x 1.5 mm, R 60", mm(None, "1.5", "80", shape="rectangular"), mm("22", "1.5", "60")),
     case("rund-und-vierkant", "Rohr 30 x 2 mm, R 60\nVierkantrohr 30 x 30 x 2 mm, R 90", mm("30", "2", "60"), mm(None, "2", "90", shape="square")),
+    case("round-a-box-b", "a) round 32 x 1.5, radius 80 to the centre line\nb) square 30 x 30 x 2, radius 120 to the centre line", mm("32", "1.5", "80"), mm(None, "2", "120", shape="square")),
+    case("tubo-quadro-sotto", "- tondo 30 x 2, raggio asse 60\n- quadro 40 x 40 x 2, raggio asse 120", mm("30", "2", "60"), mm(None, "2", "120", shape="square")),
+    case("box-in-passing", "Please quote 30 x 2 mm, R 60.\nOur customer's frame is a square tube 40 x 40 x 2 on R 120.", mm("30", "2", "60"), mm(None, "2", "120", "wall clr", shape="square")),
+    case("box-of-the-machine", "Please quote 30 x 2 mm tube, R 60.\nThe tank is 600 x 300 x 2 mm.", mm("30", "2", "60"), mm(None, "2", None, "wall", shape="rectangular")),
 ]  # fmt: skip
 
 OWNED_LISTS = [  # a heading says that what stands below it is there already

@@ -1,0 +1,159 @@
+"""Words that only tell of the size beside them: bought, borrowed, somebody else's, put off, given
+up, bent well enough without. Each list holds one family, in six languages."""
+
+from __future__ import annotations
+
+from ..late_pattern import late_pattern
+from .patterns import whole_words
+
+_PEOPLE = (
+    r"friend | buddy | pal | mate | neighbou?r | brother | sister | dad | father | uncle | cousin",
+    "son | colleague | coworker | competitors? | competition | predecessor | boss",
+)
+_KIN = "|".join(person.strip() for people in _PEOPLE for person in people.split("|"))
+_NO_PERSON = (
+    r"client|customer|architect|engineer|job|tube|tubing|pipe|part|drawing|print|die|bender|machine"
+    r"|former|line|frame|bike|car|project|size|chassis|one|rail|wall"
+)
+
+_SOMEBODY_ELSES = (
+    rf"(?:my|his|her|our|a|your) (?:\w+[ -])?(?:{_KIN})(?:'?s|ies)?(?:-in-law)? | my buddies",
+    r"(?:some|any)(?:body|one) else\w* | before me | another (?:vendor|supplier|shop|order|quote)",
+    r"a firm (?:that|which|using) | (?:the )?(?:guys?|fellow|chap|bloke|lad|lads)",
+    r"across the street | round the corner | (?:sister|other) (?:plant|company|site|shop)",
+    rf"(?:my|our|a|the) (?!(?:\w+ )?(?:{_NO_PERSON})s?\b)(?:[a-z-]+ ){{1,3}}"
+    r"(?:runs|uses|bends|swears|makes|owns)",
+    r"nachbar\w* | kolleg\w+ | freund\w* | bekannte[rn]? | schwager | kumpel | bruder",
+    r"wettbewerber | konkurren\w+",
+    "collègue | voisin | mon ami | un ami | copain | beau-frère | mon frère | concurrent\\w*",
+    "vecino | amigo | compañero | colega | cuñado | hermano | competencia",
+    "collega | amico | vicino | cognato | fratello | concorren\\w+",
+    "buurman | vriend | zwager | maat | broer | concurrent\\w*",
+)
+_HAD = (
+    r"already | (?:is|are|been|got|have)(?: \S+){0,6}? (?:covered|sorted|settled|taken care of)",
+    r"all set | in stock | on hand | (?:my|our|its) own | owned | lend\w* | lent | borrow\w*",
+    r"found one",
+    r"bought | purchased | arrived | received | (?:turned|showed) up | thanks for | thank you for",
+    r"came (?:in )?(?:yesterday|today|last|on|with) | in service",
+    r"(?:you|they|he|she|we|i)(?: guys)?(?:'ve|'d)? (?:made|sold|supplied|built|delivered|shipped"
+    r"|furnished|ordered|did|asked for|mentioned|quoted|fixed|set) | (?:off|from) you",
+    r"one of (?:yours|your mandrels) | po \d+",
+    r"(?:your )?(?:quote|quotation) q?-?\d{3,}(?!\s?(?:x|mm|[,.]\d))",
+    r"bereits | schon | vorhanden | erhalten | geliefert | von ihnen | bei ihnen",
+    r"(?:ist|sind) (?:\w+ )?da",
+    r"déjà | fourni\w* | vendu | livré\w* | reçu | équipés?",
+    r"ya | hicisteis | hicieron | os compramos | nos (?:vendi|suminis)\w+",
+    r"già | avete fatto | fornito | a posto | attrezzati",
+    r"(?:hebben|heb|is) (?:we|ik|er)? ?(?:al|alles) | (?:die|er) (?:al|nog) | geleverd | gekocht",
+)
+_BOUGHT_IN = (
+    r"(?:doing|does|bends?) (?:\S+ ){1,8}for (?:us|me) | farmed out | (?:sent|goes?) out",
+    r"sub-?contract\w* | bending house | buy(?:ing)? in | bought in | (?:ready|pre)[- ]?bent",
+    r"fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons | subcontrat\w*",
+    r"compramos | compriamo | terzista | kopen we | uitbested\w*",
+)
+_LONG_AGO = (
+    r"last (?:year|month|week|time|spring|summer|autumn|fall|winter|order|january|february|march"
+    r"|april|may|june|july|august|september|october|november|december)",
+    r"in the past | years? (?:ago|back) | for years | since \d{4} | all day | every day | so far",
+    r"previous(?:ly)? | used to | until (?:now|this|last) | originally | initially | at first",
+    r"(?:on )?(?:the|our|a) sample",
+    r"formerly",
+    r"before",
+    r"first (?:we|i|it) (?:said|drew|had|thought|asked|wanted) | first (?:drew|said|spec\w*|had)",
+    r"then the (?:\w+ )(?:wanted|said) | started (?:out|off) | prototype | was",
+    r"(?:the )?old (?:one|size|tube|spec|job|line|model|bike|drawing|order|numbers?|design|stuff"
+    r"|version|oven|frame) | from the old | on schedule | current production",
+    r"bisher | früher | zuvor | ursprünglich | zuerst | vorjahr | im (?:frühjahr|sommer|herbst"
+    r"|winter) | letzte[sn]? (?:jahr|monat|woche|mal) | seit (?:\w+) | alte[snrm]? | prototyp\w*",
+    r"l'an dernier | l'année dernière | la dernière fois | avant | auparavant | ancien\w*",
+    r"el año pasado | la última vez | antes | hasta ahora | viej[oa]s? | prototipo",
+    r"l'anno scorso | l'ultima volta | prima | finora | (?:abbiamo|ho) sempre | vecchi[oa]",
+    r"vorig jaar | vorige keer | vroeger | eerst | oude | tot nu toe",
+)
+_GOES_WELL = (
+    r"(?:has|have) been (?:faultless|great|fine|perfect|good) | going strong | still good",
+    r"holding up | doing (?:fine|well|great) | fine | ok | okay | good enough | good as is",
+    r"alright",
+    r"all right | perfectly | very well | works? (?:well|great) | (?:run|go)(?:es)? well | nicely",
+    r"beautifully | like (?:butter|a dream) | a (?:treat|charm) | (?:get|gets|getting) by",
+    r"make do",
+    r"dry | by hand | with (?:sand|a spring)",
+    r"zand | sand(?:füllung)? | au sable | con arena | con sabbia | (?:leave|left) straight",
+    r"ging | lief | läuft | ist top | zufrieden | gehen gut | geht gut | immer gut | klappt",
+    r"passe (?:très )?bien | va (?:très )?bien | marche bien | (?:se cintre )?bien tel quel",
+    r"sigue bien | va (?:muy )?bien | perfecto | sin problemas? | tal cual",
+    r"lavora bene | va bene | viene bene | gaat (?:goed|prima) | loopt (?:goed|prima)",
+)
+_NOT_NOW = (
+    r"later | someday | down the (?:road|line) | (?:next|new) (?:year|season) | one day",
+    r"(?:may|might) (?:be|come|want|need|follow) | to follow | on (?:ice|hold)",
+    r"(?:can|will|must) (?:wait|sit) | supersed\w+ | cancel\w* | pulled | withdrawn | dropped",
+    r"finished | replaced | disregard | ignore | forget | skip | scrap | scratch | strike",
+    r"instead of | rather than | no longer",
+    r"später | nächstes jahr | irgendwann | warten wir | wartet | erledigt | hinfällig",
+    r"gestrichen | entfällt | storniert | statt",
+    r"plus tard | l'an prochain | attendra | annul\w+ | abandonn\w+ | au lieu de",
+    r"el año que | más adelante | anulad[oa] | cancelad[oa] | descartad[oa] | en lugar de",
+    r"più avanti | l'anno prossimo | annullat[oa] | scartat[oa] | invece di",
+    r"volgend jaar | vervalt | vervallen | geannuleerd | in plaats van",
+)
+_WRONG = (
+    r"by mistake | in error | mistakenly | outdated | obsolete | out of date | void",
+    r"wrong(?:ly)? | aus versehen | irrtümlich",
+    r"falsch",
+    "überholt | veraltet | par erreur | une erreur | périmé | obsoleto | verouderd | superato",
+    "por error | per errore | per ongeluk | dans un premier temps | avions demandé",
+)
+_BY_THE_WAY = (
+    r"for (?:reference|comparison) | for what it's worth | fyi | in case (?:it matters|you)",
+    r"standard | typical",
+    r"default",
+    r"unless | title block | apparently",
+    r"(?:catalog(?:ue)?|brochure|sample) (?:\w+ )?(?:shows?|says?)",
+    r"on your (?:site|website|page) | (?:the|an) example",
+    r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
+)
+TELLS = whole_words(
+    *_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
+)
+NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_NOT_NOW)
+"""There already, or had from elsewhere, or not now."""
+TELLS_NOT = whole_words(
+    r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
+    r"(?: \w+){0,3}",
+    r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",
+    r"no (?:issues?|trouble|problems?|drama|bother|complaints?|worries|wrinkles"
+    r"|(?:immediate |current )?need(?: to \w+)?|budget)",
+    r"never (?:a|any|had|needed|used|been|given|gives?|gave|caused?|causes)",
+    r"(?:was|were) (?:going|fixing|about|hoping|planning) to \w+",
+    r"(?:don'?t|do not|no need to|needn'?t|not|please don'?t) (?:price|quote|bother|include|worry"
+    r"|to be priced|to be quoted|want) | nothing (?:inside|in it|to do|wrong)",
+    r"ohne (?:\w*dorn|probleme|weiteres|klagen|beanstandung\w*|alles)",
+    r"kein\w* (?:\w*dorn|problem\w*) | nicht (?:anbieten|mehr|nötig)",
+    r"sans (?:mandrin|rien|problème|souci) | pas besoin | n'est plus | ne changez rien",
+    r"sin (?:mandril|nada) | ningún problema | no (?:le |les )?hace falta | no necesit\w+",
+    r"non più | senza (?:mandrino|anima|problemi|nulla|niente) | nessun problema | non serve",
+    r"zonder (?:doorn|probleem|problemen|iets) | doen we zonder",
+    r"geen (?:doorn|probleem|problemen)",
+    r"niet (?:meer|nodig) | hoeft niet",
+)
+"""Words that hold a 'no' of their own."""
+
+NO = late_pattern(
+    r"(?:\b(?:not|never|no|nothing|without|nicht|nie|kein\w*|pas|plus|non|niet|geen|sin|senza"
+    r"|sans|zonder|ohne|needn't)|n'?t)\s(?:[^\W\d]+\s){0,2}$"
+)
+"""Right before a word of ``TELLS``: it doesn't count."""
+
+ABOUT_DIE = late_pattern(
+    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*"
+    r"|matrijs|mal)\b"
+)
+HAD_ALREADY = whole_words(
+    "already | in stock | on hand | owned | came with | arrived | schon | bereits | vorhanden",
+    "déjà | ya | già | hebben we al | al",
+)
+"""Of a die it says nothing about the mandrel: 'Biegeblock ist vorhanden'."""
+HAS_MANDREL = whole_words("mandrels? | dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | doorn")
