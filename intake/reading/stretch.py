@@ -23,6 +23,7 @@ from .layout import lay_out
 from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
+from .named_order import assign_named_order
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -106,6 +107,7 @@ def _read(
     layout.earlier = earlier
     set_angles_aside(layout)
     hear_phrases(layout)
+    assign_named_order(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)

@@ -137,6 +137,8 @@ class _Tables:
             if len(cells) == len(columns) - 1 and self._ends_with_bar(at):
                 return list(zip(columns, cells, strict=False))
             return _by_offset(cells, columns)
+        if len(cells) == len(columns) + 1 and self._is_remark(cells[-1]):
+            return list(zip([*columns, Column("", None, cells[-1].offset)], cells, strict=True))
         flat = [i for i in self.lines[at] if tokens[i].kind in ("number", "material", "block")]
         if len(cells) <= 1 and len(flat) == len(columns):
             return [
@@ -144,6 +146,11 @@ class _Tables:
                 for column, index in zip(columns, flat, strict=True)
             ]
         return None
+
+    def _is_remark(self, cell: Cell) -> bool:
+        """'<-- wall .083 here': words behind the last column, which no head names."""
+        words = [self.layout.tokens[index] for index in cell.tokens]
+        return bool(words) and words[0].number is None and words[0].kind != "material"
 
     def _ends_with_bar(self, at: int) -> bool:
         """'25 | 1.5 | 50 |', with no bar before it: the last cell is empty."""
