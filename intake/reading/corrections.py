@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from .figures import Layout
+from .figures import LISTED, Layout
 from .patterns import whole_words
 
 _CORRECTION = whole_words(
+    r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,) | no(?=,? (?:\d|\.\d|it's|make|sorry|that's))",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
@@ -38,6 +39,8 @@ def hear_corrections(layout: Layout) -> None:
         start = first if place is None else place
         replaces = correcting if first_size is not None else place is not None and first < start
         if replaces:
+            if figures[0].start >= start and figures[0].link in LISTED:
+                figures[0].link = "apart"  # "CLR 4. No, 4.5"
             for figure in figures:
                 figure.corrects = figure.corrects or figure.start >= start
         first_size = sentence if first_size is None else first_size

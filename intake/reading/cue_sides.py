@@ -94,6 +94,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     at = figure.token - 1
     while at >= 0 and distance <= _FARTHEST_LEFT:
         token = layout.tokens[at]
+        if token.text == "up to" and figure.link == "range":
+            return None  # "walls from .049 up to .065"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
                 return None
@@ -238,6 +240,9 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
         following = layout.tokens[at + 1] if at + 1 < len(layout.tokens) else None
         after = following.text if following is not None else ""
         if token.kind == "cue":
+            joined = layout.after(figure) if token.text == "up to" else None
+            if joined is not None and joined.link == "range":
+                return None
             cue = next((cue for cue in token.cues if cue.side != "before"), None)
             bracket = layout.tokens[at - 1].text == "("  # "Ø38 (tol. ±0.2)"
             if cue is None or (cue.role == "noise" and (distance or bracket)):

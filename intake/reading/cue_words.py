@@ -231,6 +231,7 @@ OTHER_CUES: CueWords = (
         rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
         asta | stang | angle | angles | winkel |
         biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        stroke | strokes | hub | corsa | carrera | verfahrweg | slag |
         wall factor | wall ratio | wandfaktor | facteur de paroi | factor de pared |
         fattore di parete | wandfactor | wall to diameter ratio |
         springback | rückfederung | tolerance | tolerances | toleranz | tol | tolérance |

@@ -63,6 +63,8 @@ def _in_bracket(tokens: list[Token], index: int) -> bool:
 
 
 def _ends_sentence(tokens: list[Token], index: int) -> bool:
+    if index + 1 < len(tokens) and tokens[index + 1].text == ":":
+        return False  # "Biegeradius m.: 70"
     if index and tokens[index - 1].text.strip(".") in _ABBREVIATIONS:
         after = tokens[index + 1] if index + 1 < len(tokens) else None
         return after is None or after.kind in ("para", "line")

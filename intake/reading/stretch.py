@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .angle_behind import set_angles_aside
 from .chains import assign_by_chain
+from .changed_from import hear_changes
 from .choices import Unit
 from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
@@ -108,6 +109,7 @@ def _read(
     set_angles_aside(layout)
     hear_phrases(layout)
     assign_named_order(layout)
+    hear_changes(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)

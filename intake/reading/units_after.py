@@ -27,7 +27,7 @@ _NO_MULTIPLE = any_of(
 )
 _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
-        "of an inch\\b | de (?:un )?pouces?\\b | d'un pouce\\b | de pulgadas?\\b | di pollic[ei]\\b",
+        "of an inch\\b | d(?:e|'un) pouces?\\b | de pulgadas?\\b | di pollic[ei]\\b",
         "'' | \" | in(?:ch(?:es)?|ches)?s?\\b\\.?(?!\\s?/) | zoll\\b | pouces?\\b | po\\b",
         r"in(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b)",
         r"pulgadas?\b | pulg\b\.? | plg\b\.? | polegadas?\b | pol\b\.?",

@@ -36,3 +36,57 @@ REMARKS = [
     case("remark-length", "OD    Wall   CLR   Notes\n38    1.5    57    legs 300 long\n50    2      100   needs 2 balls", mm("38", "1.5", "57"), mm("50", "2", "100")),
     case("remark-job", "OD    Wall   CLR\n38    1.5    57    for job 4471\n50    2      100   for job 4472", mm("38", "1.5", "57"), mm("50", "2", "100")),
 ]  # fmt: skip
+
+_TWO = (inch("1.5", "0.065", "4.5"), inch("2", "0.083", "6"))
+_TWO_MM = (mm("40", "2", "100"), mm("25", "1.5", "50"))
+
+TIED = [
+    case("tied-the-od", "Mandrels for 1.5 x .065 and 2 x .083. The 1.5 is on a 4.5 CLR, the 2 on a 6 CLR.", *_TWO),
+    case("tied-for-the-od", "Mandrels for 1.5 x .065 and 2 x .083. 4.5 CLR for the 1.5, 6 CLR for the 2.", *_TWO),
+    case("tied-de-er", "Rohr 40 x 2 und 25 x 1,5. Für das 40er R 100, für das 25er R 50 mm.", *_TWO_MM),
+    case("tied-parts", "Hoops are 1.5 OD x .065, braces 2 x .083; hoop die 4.5 CLR, brace die 6 CLR.", *_TWO),
+    case("tied-radius-of", "Handrail 40 x 2, posts 25 x 1.5. Handrail radius 100, post radius 50 mm", *_TWO_MM),
+    case("tied-radius-for", "Handrail is 40 x 2 and the posts are 25 x 1.5. Radius is 100 for the handrail and 50 for the posts.", *_TWO_MM),
+    case("tied-for-parts", "1-1/2 x .065 for the frame, 2 x .083 for the stays. Frame radius 4.5, stays radius 6", *_TWO),
+    case("tied-de-parts", "Holm 40 x 2, Sprosse 25 x 1,5. Radius Holm 100, Radius Sprosse 50 mm", *_TWO_MM),
+    case("tied-fr-parts", "Montant 40 x 2, barreau 25 x 1,5. Rayon du montant 100, rayon du barreau 50 mm", *_TWO_MM),
+    case("tied-one-open", "Main hoop is 1-3/4 in 11 gauge, the braces are 1-1/2 in 13 gauge. The hoop die is 5-1/2 CLR. For the braces I still have to buy a die.", inch("1.75", "0.12", "5.5"), inch("1.5", "0.095")),
+    # Said for both.
+    case("tied-both", "1-1/2 x .065 frame, 2 x .083 stays. Both on 6 CLR", inch("1.5", "0.065", "6"), inch("2", "0.083", "6")),
+    case("tied-not-named", "Main hoop is 1.5 x .065, braces 2 x .083. Bend radius 6.", inch("1.5", "0.065", "6"), inch("2", "0.083", "6")),
+    case("tied-urgent", "tube 30x2 and 40x2, all on 3D. The 40 is urgent.", mm("30", "2", "90"), mm("40", "2", "120")),
+]  # fmt: skip
+
+PLACES_OF_ONE_TUBE = [
+    case("place-back-front", "22 x 1.5 mm tube, 60 mm radius in the back and 45 mm in the front. One of each.", mm("22", "1.5", "60"), mm("22", "1.5", "45")),
+    case("place-before", "22 x 1.5 mm. In the back it bends with 60 mm radius and in the front 45 mm.", mm("22", "1.5", "60"), mm("22", "1.5", "45")),
+    case("place-top", "22 x 1.5 mm tube, radius 60 at the top and 45 at the bottom", mm("22", "1.5", "60"), mm("22", "1.5", "45")),
+]  # fmt: skip
+
+CHANGED = [
+    case("changed-wall", "We changed the wall from .095 to .120. Tube 1.75, 5.25 CLR", inch("1.75", "0.12", "5.25")),
+    case("changed-has-gone", "The radius has gone from 150 to 76 mm. Tube 38 x 2 mm.", _TUBE),
+    case("changed-switched", "We switched from 1.5 to 1.75 OD, .095 wall, 5.25 CLR", _SIZE),
+    case("changed-de", "Der Radius ändert sich von 100 auf 76 mm. Rohr 38 x 2 mm.", _TUBE),
+    case("changed-it", "tubo 38 x 2, il raggio passa da 100 a 76 (asse)", _TUBE),
+    case("changed-fr", "tube 38 x 2, le rayon passe de 100 à 76 mm", _TUBE),
+    case("changed-es", "tubo 38 x 2 mm, el radio cambia de 100 a 76 mm", _TUBE),
+    case("changed-nl", "buis 38 x 2 mm, straal gaat van 100 naar 76 mm", _TUBE),
+    case("changed-not-a-range", "Walls from .049 up to .065, 1.5 OD, 3 CLR", inch("1.5", "0.049", "3", "wall"), inch("1.5", "0.065", "3", "wall")),
+    case("changed-angle", "The bend goes from 45 to 90 degrees. Tube 38 x 2 mm, R 76", _TUBE),
+]  # fmt: skip
+
+UNITS_FOR_ALL = [
+    case("all-mm-first", "All sizes mm:\n- 6 x 1, R18\n- 8 x 1, R24", mm("6", "1", "18"), mm("8", "1", "24")),
+    case("all-mm-last", "Please price (all bends 3 x OD to the centre line):\n\n- 6 x 1\n- 8 x 1\n\nAll mm.", mm("6", "1", "18"), mm("8", "1", "24")),
+    case("everything-mm", "6 x 1 R 18 and 8 x 1 R 24, everything in millimetres", mm("6", "1", "18"), mm("8", "1", "24")),
+    case("alle-masse-mm", "6 x 1, R18. Alle Maße mm.", mm("6", "1", "18")),
+    case("m-point-colon", "Aussen-Ø: 38\nWandung: 2\nBiegeradius m.: 76", _TUBE),
+]  # fmt: skip
+
+MACHINES = [
+    case("stroke", "Machine: 76 x 3 max capacity, stroke 3000 mm, draw bar M20. Tube: 38 x 2, R 76.", _TUBE),
+    case("stroke-after", "Tube: 38 x 2 mm, R 76 mm. Stroke 3000 mm, rod M20", _TUBE),
+    case("stroke-de", "Rohr 38 x 2, R 76 mm, Hub 2500 mm", _TUBE),
+    case("inner-edge", "38 x 2 mm with 57 mm to the inner edge", _TUBE),
+]  # fmt: skip

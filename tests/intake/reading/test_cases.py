@@ -67,7 +67,8 @@ FAMILIES = (
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
-    order.NAMED_ORDER, order.REMARKS,
+    order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
+    order.UNITS_FOR_ALL, order.MACHINES,
 )  # fmt: skip
 
 
