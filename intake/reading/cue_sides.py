@@ -152,6 +152,9 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     if cue.role == "noise":
         if passed & _COPULA and _is_complement(layout, at):
             return None
+        counted = at > 0 and layout.tokens[at - 1].block == "count"
+        if counted and passed & _OF:
+            return None  # "400 lengths of 20 x 1.5"
         if passed & _LOOSE or ("of" in passed and layout.tokens[at].text.startswith("wall ")):
             return None  # "bends in 2 inch sch 40", "the wall factor of 1.75 x .083"
         if cue.side == "before" and passed - _NUMBERED:

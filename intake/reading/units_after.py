@@ -34,7 +34,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"cale?\b(?!\s?\.?\s?\d) | pollic[ei]\b | duim\b | tommer\b | tum\b",
     )),
     ("mm", any_of(
-        r"mm\b | mm(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b|r\b)",
+        r"mm\b | мм\b | mm(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b|r\b)",
         r"m\.m\. | millimet(?:er|re)s?\b | milímetros?\b | millimètres?\b",
         r"millimetri\b | mms\b",
     )),

@@ -90,3 +90,30 @@ MACHINES = [
     case("stroke-de", "Rohr 38 x 2, R 76 mm, Hub 2500 mm", _TUBE),
     case("inner-edge", "38 x 2 mm with 57 mm to the inner edge", _TUBE),
 ]  # fmt: skip
+
+_ONE = inch("1.5", "0.065", "4.5")
+_METRIC = mm("25", "1.5", "50")
+
+PRICES_AND_TOOLS = [
+    case("price-on", "1.5 x .065 on 4.5 CLR. Price on 1 and on 3?", _ONE),
+    case("price-break", "1.5 x .065 on 4.5 CLR. What's the break at 5?", _ONE),
+    case("pricing-at", "1.5 x .065 on 4.5 CLR, pricing at 1, 3 and 5 please", _ONE),
+    case("preis-bei", "Rohr 25 x 1,5, R 50 mm. Preis bei 1 und bei 3 Stück?", _METRIC),
+    case("prix-pour", "tube 25 x 1,5, R 50 mm. Prix pour 1 et pour 3 ?", _METRIC),
+    case("price-for-tube", "price for 2, .083 wall, 6 clr", inch("2", "0.083", "6")),
+    case("quote-on-tube", "Quote on 2 OD, .083 wall, 6 CLR", inch("2", "0.083", "6")),
+    case("price-on-two", "Price on 2 inch and 3 inch, .083 wall, both 6 CLR", inch("2", "0.083", "6"), inch("3", "0.083", "6")),
+    case("ball-mandrel-dia", "Need a ball mandrel 1.360 dia? tube is 1.5 x .065, 4.5 clr", _ONE),
+    case("after-bending", "Tube 25 x 1.5 R 50, the wall must not go under 1.2 mm after bending", _METRIC),
+    case("nach-dem-biegen", "Rohr 25 x 1,5 R 50, Wandstärke nach dem Biegen mind. 1,2 mm", _METRIC),
+    case("lengths-of", "We have 400 lengths of 25 x 1.5 mild steel in the yard, each bent twice at R50 (centre).", _METRIC),
+    case("we-own", "We bend 1.5 x .083 and 1.5 x .065, both at 4.5 CLR. Mandrel for the .083 we own. Please quote one for the .065.", _ONE),
+]  # fmt: skip
+
+MORE_LANGUAGES = [
+    case("turkish", "Boru dış çap 25 mm, et kalınlığı 1,5 mm, büküm yarıçapı 50 mm (eksen)", _METRIC),
+    case("finnish", "putki 25 x 1,5 mm, taivutussäde 50 mm keskilinja", _METRIC),
+    case("romanian", "țeavă 25 x 1,5 mm, rază de îndoire 50 mm pe ax", _METRIC),
+    case("russian", "труба 25 x 1,5 мм, радиус гиба 50 мм по оси", _METRIC),
+    case("pouces", "tube de 1/2 de pouce, paroi 1/16 de pouce, rayon 2 pouces", inch("0.5", "0.0625", "2")),
+]  # fmt: skip

@@ -68,7 +68,7 @@ FAMILIES = (
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
-    order.UNITS_FOR_ALL, order.MACHINES,
+    order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
 )  # fmt: skip
 
 
