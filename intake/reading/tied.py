@@ -42,7 +42,24 @@ def find_ties(layout: Layout) -> Ties:
     tubes = [f for f in layout.figures if f.role == "od" and f.is_measure and f.row is None]
     if len({(f.number.value, f.unit) for f in tubes}) < 2:
         return []
-    return _by_value(layout, tubes) or _by_name(layout, tubes)
+    ties = _by_value(layout, tubes) or _by_name(layout, tubes)
+    for figure in tubes[1:]:
+        again = any(_same(tube, figure) and tube.index < figure.index for tube in tubes)
+        if again and figure.role == "od" and _names_material(layout, figure):
+            figure.give("noise", "same")
+    return ties
+
+
+def _names_material(layout: Layout, figure: Figure) -> bool:
+    """'304 for the 1.5', 'das 38er ist 1.4301': an OD said again, with nothing but a material."""
+    near = layout.tokens_before(figure, _REACH) + layout.tokens_after(figure, _REACH)
+    after, before = layout.after(figure), layout.before(figure)
+    whole = after is not None and (after.link == "times" or after.is_gauge or after.role == "wall")
+    held = [f for f in (before, after) if f is not None and f.sentence == figure.sentence]
+    if whole and after in held:
+        return False
+    alone = not any(slot_of(f) in ("wall", "clr") for f in held)
+    return alone and any(token.kind == "material" for token in near)
 
 
 def tie(groups: list[Group], ties: Ties) -> None:
@@ -134,13 +151,13 @@ def _has_own(layout: Layout, tube: Figure, tubes: list[Figure], radius: Figure, 
 
 def _by_name(layout: Layout, tubes: list[Figure]) -> Ties:
     """'Handrail 42.4 x 2, posts 48.3 x 2.5. Handrail radius 85, post radius 120.'"""
-    called = [(tube, _names_of(layout, tube)) for tube in tubes]
+    called = [(tube, names_of(layout, tube)) for tube in tubes]
     ties: Ties = []
     for figure in layout.figures[tubes[1].index + 1 :]:
         role = _radius_role(layout, figure, ties)
         if role is None or figure.row is not None:
             continue
-        names = _names_for(layout, figure)
+        names = names_at(layout, figure.token)
         meant = [tube for tube, own in called if own & names and tube.index < figure.index]
         if len(meant) == 1 and not _has_own(layout, meant[0], tubes, figure, ties):
             figure.role = role
@@ -164,7 +181,7 @@ def _radius_role(layout: Layout, figure: Figure, ties: Ties) -> Role | None:
     return last.role if goes_on and last is not None and last.sentence == figure.sentence else None
 
 
-def _names_of(layout: Layout, tube: Figure) -> frozenset[str]:
+def names_of(layout: Layout, tube: Figure) -> frozenset[str]:
     """What a tube is called right before it, 'main hoop is', or right behind its figures."""
     begin = tube.token - 1
     names = _last_name(_back(layout, begin))
@@ -177,9 +194,9 @@ def _names_of(layout: Layout, tube: Figure) -> frozenset[str]:
     return names | _next_name(layout, end.token + 1)
 
 
-def _names_for(layout: Layout, figure: Figure) -> frozenset[str]:
-    """What a radius is said to belong to: 'the hoop die is', '85 for the handrail'."""
-    return _last_name(_back(layout, figure.token - 1)) | _next_name(layout, figure.token + 1)
+def names_at(layout: Layout, at: int) -> frozenset[str]:
+    """What a token is said to belong to: 'the hoop die is 6', '85 for the handrail'."""
+    return _last_name(_back(layout, at - 1)) | _next_name(layout, at + 1)
 
 
 def _back(layout: Layout, at: int) -> list[Token]:
