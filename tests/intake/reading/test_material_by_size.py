@@ -23,7 +23,7 @@ GIVEN: list[tuple[str, tuple[Material, Material]]] = [
         (CS, AS),
     ),
     ("2 x .065 304 on 6 clr, 1.5 x .065 6061 on 4.5 clr", (SS, AL)),
-    ("The 2.5 x .065 aluminized is for 5 clr. And one for 3 x .065 304, 4.5 clr.", (CS, SS)),
+    ("One for 2.5 x .065 aluminized on 5 clr. And one for 3 x .065 304, 4.5 clr.", (CS, SS)),
 ]
 
 
