@@ -170,11 +170,16 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
+    alike = figure.unit == after.unit and figure.number.style == "integer"
+    thin = role == "wall" and alike and after.number.value * 3 < figure.number.value
+    if thin and own is not None and own.cue.role in RADIUS_ROLES:
+        whole = True  # "da 25 sp. 1,5 curva raggio 50": no radius is that small
     if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):
         return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
-    thousandths = figure.unit is None and figure.number.style != "decimal"
+    metric = "," in layout.text[after.start : after.end]  # "da 25 sp. 1,5"
+    thousandths = figure.unit is None and figure.number.style != "decimal" and not metric
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"
     if role == "wall":

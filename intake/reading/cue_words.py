@@ -250,7 +250,8 @@ OTHER_CUES: CueWords = (
         between bends | abstand | pitch | offset | gap between | grit | finish | ra | polish |
         polished to | korn | grain | weight | weighs | gewicht | poids | peso | load | rated |
         tons | ton | pressure | druck | pression | presión | pressione | druk | yield |
-        tensile | hardness | old mandrel | mandrel body | mandrel dia | mandrel diameter |
+        tensile | hardness | hardness rb | rb | hrb | hrc | hv | rockwell | rockwell b |
+        old mandrel | mandrel body | mandrel dia | mandrel diameter |
         target | budget | rebate |
         corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire |
         tires | engine | rim | axle | axles | hole spacing | bolt circle | apt | suite |

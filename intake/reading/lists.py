@@ -122,7 +122,13 @@ def _share(layout: Layout, run: list[Figure]) -> None:
     role = next(iter(roles)) if len(roles) == 1 else None
     strict = role in RADIUS_ROLES or role == "wall"
     open_roles = (
-        {None, role, *(("radius",) if role == "clr" else ())} if strict else {*_GIVES_WAY, role}
+        {
+            None,
+            role,
+            *(("radius", "die") if role == "clr" else ("die",) if role == "radius" else ()),
+        }
+        if strict
+        else {*_GIVES_WAY, role}
     )
     alike = role is not None and _within(min(values), max(values), 6)
     if alike and all(figure.role in open_roles for figure in run):

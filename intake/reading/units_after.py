@@ -53,7 +53,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
-        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?=|\s?\d)",
+        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?[=:]|\s?\d)",
         r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | weeks?\b | wks?\b",
         r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b(?!\.?\s?(?:wall|wt|thk|od\b|clr))",
         r"tage?n?\b | wochen?\b",

@@ -117,3 +117,38 @@ MORE_LANGUAGES = [
     case("russian", "труба 25 x 1,5 мм, радиус гиба 50 мм по оси", _METRIC),
     case("pouces", "tube de 1/2 de pouce, paroi 1/16 de pouce, rayon 2 pouces", inch("0.5", "0.0625", "2")),
 ]  # fmt: skip
+
+_MM_TWO = (mm("38", "1.5", "57"), mm("42.4", "2", "85"))
+
+TIED_BY_PLACE = [
+    case("place-items", "Item 1: 38 x 1.5\nItem 2: 42.4 x 2\nItem 3: 48.3 x 2.6\n\nCLR 57 for items 1 and 2, 100 for item 3.", mm("38", "1.5", "57"), mm("42.4", "2", "57"), mm("48.3", "2.6", "100")),
+    case("place-pos", "Pos. 1: 38 x 1,5\nPos. 2: 42,4 x 2\n\nRadius Pos. 1: 57 mm, Pos. 2: 85 mm", *_MM_TWO),
+    case("place-item-on", "1. 38 x 1.5\n2. 42.4 x 2\n\nItem 1 on 57 mm CLR, item 2 on 85 mm.", *_MM_TWO),
+    case("place-letters", "a) 38 x 1.5\nb) 42.4 x 2\nRadius a) 57, b) 85 mm", *_MM_TWO),
+    case("place-teil", "Teil A: 38 x 1,5\nTeil B: 42,4 x 2\nA mit R 57, B mit R 85 mm", *_MM_TWO),
+    case("place-inline", "1) 38x1.5, 2) 42.4x2, 3) 48.3x2.6; radius 57 for 1) and 2), 100 mm for 3)", mm("38", "1.5", "57"), mm("42.4", "2", "57"), mm("48.3", "2.6", "100")),
+    case("place-first", "38 x 1.5\n42.4 x 2\n\nThe first on 57 CLR, the second on 85", *_MM_TWO),
+    case("place-others", "38 x 1.5\n42.4 x 2\n48.3 x 2.6\n\nCLR 57 on the first, 85 on the others", mm("38", "1.5", "57"), mm("42.4", "2", "85"), mm("48.3", "2.6", "85")),
+    case("place-fr", "1) 38 x 1.5\n2) 42.4 x 2\nRayon 57 pour 1) et 85 pour 2)", *_MM_TWO),
+    case("place-ahead", "Radius 4.5 on the first and 6 on the second: 1.5 x .065, 2 x .083", *_TWO),
+    # No radius, or one for all.
+    case("place-parts", "1) 38 x 1.5, R 57\n2) 42.4 x 2, R 85\n\nItem 2 is for 100 parts", *_MM_TWO),
+    case("place-weeks", "1) 38 x 1.5\n2) 42.4 x 2\nBoth on R 100. Item 2 in 2 weeks please.", mm("38", "1.5", "100"), mm("42.4", "2", "100")),
+    case("place-dash-lines", "-12 line (3/4\" OD) .095 wall, 2-1/4\" CLR\n-16 line (1\" OD) .120 wall, 3\" CLR", inch("0.75", "0.095", "2.25"), inch("1", "0.12", "3")),
+]  # fmt: skip
+
+RADIUS_FIRST = [
+    case("radius-first-two", "For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2", mm("38", "1.5", "57"), mm("38", "2", "57"), mm("42.4", "2", "85")),
+    case("radius-first-lines", "R57: 38 x 1.5\nR85: 42.4 x 2", *_MM_TWO),
+    case("dies-list", "ODs are 1\", 1-1/4\" and 1-1/2\".  Wall is 16 ga on all of them and the dies are 3\", 3-3/4\" and 4-1/2\" CLR.", *(inch(od, "0.065", clr, "clr") for od, clr in (("1", "3"), ("1.25", "3.75"), ("1.5", "4.5")))),
+]  # fmt: skip
+
+SMALL_SIGNS = [
+    case("t-colon", "OD:Φ25 T:1.5 R:50 please quote", _METRIC),
+    case("pipe-size-star", "Pipe size 25*1.5, CLR 50", _METRIC),
+    case("sp-comma", "tubo da 25 sp. 1,5 curva raggio 50", _METRIC),
+    case("oh-nine-five", "one point seven five by oh nine five, clr five and a quarter", _SIZE),
+    case("edit-colon", "1.75 x .095 on 5 CLR (edit: 5.25)", _SIZE),
+    case("ignore-its", "Ignore the 4 inch CLR I gave on the phone, it's 5.25. Tube 1.75 x .095", _SIZE),
+    case("hardness", "25 x 1.5, CLR 50 mm, hardness Rb 70 max, yield 35 ksi", _METRIC),
+]  # fmt: skip

@@ -69,6 +69,7 @@ FAMILIES = (
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
+    order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS,
 )  # fmt: skip
 
 
