@@ -140,6 +140,9 @@ def _lacks_first(layout: Layout, chain: list[Figure]) -> bool:
     before = layout.tokens[chain[0].token - 1] if chain[0].token else None
     if before is None or before.text not in ("x", "×", "*") or len(chain) > 2:
         return False
+    counted = layout.before(chain[0])
+    if counted is not None and counted.how == "count" and counted.line == chain[0].line:
+        return False  # "2x 42,4x2"
     set_role(chain[0], "wall")
     set_role(chain[-1], "radius")
     return True

@@ -16,6 +16,7 @@ _CORRECTION = whole_words(
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
     "not .{1,18}, (?:it's|its|but)",
     r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
+    "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
     "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",

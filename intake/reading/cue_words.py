@@ -17,7 +17,8 @@ CueWords = tuple[tuple[Role, Side, str], ...]
 # What measures a tube or its bend.
 SIZE_CUES: CueWords = (
     ("od", "both", """
-        od | ods | o ds | o d | outside diameters | outside diameter | outside dia |
+        od | ods | tubeod | pipeod | o ds | o d | outside diameters |
+        outside diameter | outside dia |
         outer diameter | outer dia | outside diam |
         outer diam | outside diametre | outside size | on the caliper | on the calipers |
         by the caliper | by calipers | tube od | o diameter | external diameter | external dia |

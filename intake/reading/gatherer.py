@@ -19,7 +19,9 @@ from .sharing import BOTH, COMBINED, EACH, EITHER, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
-_CLAUSE = late_pattern(r"[,;]|\b(?:and|und|et|y|e|en)\b(?=\s(?:the|die|der|les|los|las|i|le|de)\s)")
+_CLAUSE = late_pattern(
+    r"[,;\n]|\b(?:and|und|et|y|e|en)\b(?=\s(?:the|die|der|les|los|las|i|le|de)\s)"
+)
 _RIGHT_AFTER = 40
 """Characters within which 'not 1.5' says which figure takes its place."""
 

@@ -78,7 +78,10 @@ def _assign(layout: Layout, cues: list[Cue], first: Figure) -> Figure | None:
         return None
     run = [first]
     after = layout.after(first)
+    slashed = after is not None and after.link in ("slash", "times")
     while after is not None and after.link in _JOINED:
+        if slashed and after.link == "list" and len(run) == len(cues):
+            break  # "38/1.5/57, 42.4/2/85"
         if any(token.cues for token in layout.between(run[-1], after)):
             return None  # "OD and wall: 1.5, radius 4.5"
         run.append(after)
@@ -97,5 +100,10 @@ def _assign(layout: Layout, cues: list[Cue], first: Figure) -> Figure | None:
         figure.unit = figure.unit or shared
     for figure in run[1:]:
         figure.link = "apart"
-    below = after is not None and after.line == run[-1].line + 1
-    return after if below and not layout.tokens[after.token].cues else None
+    if after is None or layout.tokens[after.token].cues:
+        return None
+    below = after.line == run[-1].line + 1
+    beside = slashed and after.link == "list"
+    if beside:
+        after.link = "apart"
+    return after if below or beside else None

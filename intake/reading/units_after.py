@@ -90,7 +90,8 @@ _COUNTED = late_pattern(
         "holes | machines | benders | sizes | sets | jobs | orders | cars | trucks | bikes",
         "trailers | customers | passes | turns | coils | samples | drawings | dorne | rohre",
         "teile | tubos | tubi | buizen | bochten | cintrages | coudes | curve | curvas",
-        r"mal(?!\s?\d) | times | fach | -?\s?off | apiece | to\s\d",
+        r"mal(?!\s?\d) | times(?!\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?(?:o\.?d|d\b|dia))",
+        r"fach | -?\s?off | apiece | to\s\d",
     )
     + r"\b",
     re.IGNORECASE,

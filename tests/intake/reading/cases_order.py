@@ -152,3 +152,29 @@ SMALL_SIGNS = [
     case("ignore-its", "Ignore the 4 inch CLR I gave on the phone, it's 5.25. Tube 1.75 x .095", _SIZE),
     case("hardness", "25 x 1.5, CLR 50 mm, hardness Rb 70 max, yield 35 ksi", _METRIC),
 ]  # fmt: skip
+
+MULTIPLIED = [
+    case("times-size", "1x 38x1,5 R57\n2x 42,4x2 R85", *_MM_TWO),
+    case("times-size-after-colon", "Bitte anbieten: 2x 42,4x2 R85", mm("42.4", "2", "85")),
+    case("times-size-spaced", "2 x 42,4 x 2 mm R85", mm("42.4", "2", "85")),
+    case("times-dorn", "1x Dorn 38x1,5 R57\n2x Dorn 42,4x2 R85", *_MM_TWO),
+    case("times-inches", "2x 1.5x.065 4.5 clr", _ONE),
+    case("times-box", "2 x 2 x .120 wall", inch(wall="0.12", shape="square")),
+    case("times-box-mm", "40x20x2, R 60", mm(None, "2", "60", shape="rectangular")),
+]  # fmt: skip
+
+TENTHS = [
+    case("tenths-paroi", "Ø 25 mm, paroi 15/10, rayon 50", _METRIC),
+    case("tenths-en", "tube 25 en 15/10, cintré R50", _METRIC),
+    case("tenths-spessore", "tubo fi 25 spessore 15/10 raggio 50", _METRIC),
+    case("tenths-times", "tube 25 x 15/10 R50", _METRIC),
+    case("tenths-no-date", "Need it by 10/15. Tube 25 x 1.5 R50", _METRIC),
+]  # fmt: skip
+
+MORE_ORDERS = [
+    case("order-slashes-listed", "Mandrel for tube OD/wall/CLR mm: 38/1.5/57, 42.4/2/85", *_MM_TWO),
+    case("lists-one-for-all", "ODs: 1.5, 2.0\nWall: .065 all\nRadius: 4.5, 6.0", inch("1.5", "0.065", "4.5", "clr"), inch("2", "0.065", "6", "clr")),
+    case("three-times-the-diameter", "The radius is 3 times the diameter, tube 2 x .083", inch("2", "0.083", "6")),
+    case("but-we-run", "The drawing says 1.5 wall but we run 2.0. 42.4 OD, R 85 mm", mm("42.4", "2", "85")),
+    case("tubeod", "tubeOD:1.75 wall:.095 clr:5.25 qty:1", _SIZE),
+]  # fmt: skip

@@ -69,7 +69,8 @@ FAMILIES = (
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
-    order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS,
+    order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,
+    order.MORE_ORDERS,
 )  # fmt: skip
 
 
