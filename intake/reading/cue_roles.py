@@ -138,6 +138,10 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     second = layout.after_in_sentence(figure)
     if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
         return True  # "the hoop is 1-3/4 in 11 gauge"
+    if left.cue == Cue("noise", "before") and second is not None and second.link == "times":
+        thin = second.number.style == "decimal" and second.number.value * 3 < figure.number.value
+        if thin and layout.tokens[left.token].text == "line":
+            return True  # "hydraulic line 12 x 1.5"
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
         return False

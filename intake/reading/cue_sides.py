@@ -63,6 +63,7 @@ _LIMITED = word_set(
     "pasar superar de ser mayor que dépasser superare über überschreiten größer kleiner als sein",
     "darf nicht groter kleiner dan zijn",
 )
+_ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
 _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
@@ -247,6 +248,8 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
             if joined is not None and joined.link == "range":
                 return None
             cue = next((cue for cue in token.cues if cue.side != "before"), None)
+            if token.text == "only" and layout.tokens[figure.token - 1].text in _ON:
+                return None  # "48.3 x 2 on 120 only"
             bracket = layout.tokens[at - 1].text == "("  # "Ø38 (tol. ±0.2)"
             if cue is None or (cue.role == "noise" and (distance or bracket)):
                 return None  # '0.058" - the weight guys say': not a weight

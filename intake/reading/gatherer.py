@@ -96,7 +96,7 @@ class Gatherer:
             self._new(first.row)  # "2 x 2 x .120 square. Round tube 1.5 OD": another one
         if slot is None:
             self._take_side(first)
-        elif slot == "clr" and opens_next(self._ahead()) and self._radii_come_first():
+        elif slot in ("clr", "wall") and self._heads_next(slot):
             self._new(first.row)
             self._fill(slot, run)
         elif not any(slot in group.slots for group in self.open):
@@ -104,10 +104,18 @@ class Gatherer:
         elif not self._restate_list(slot, run):
             self._take_again(slot, run)
 
-    def _radii_come_first(self) -> bool:
-        """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': a tube is waited for no more."""
-        first = next((g for g in (*self.done, *self.open) if "clr" in g.slots), None)
-        return first is not None and first.place("clr") < first.place("od")
+    def _heads_next(self, slot: Slot) -> bool:
+        """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': where radii come first, or walls
+        head their lines, a tube waits for none."""
+        first = next((g for g in (*self.done, *self.open) if slot in g.slots), None)
+        if first is None or first.place(slot) > first.place("od"):
+            return False
+        ahead = self._ahead()
+        if slot == "clr":
+            return opens_next(ahead)
+        last = self.figures[self.at - 1]
+        tube = len(ahead) > 1 and slot_of(ahead[1]) == "od" and ahead[0].row is None
+        return tube and ahead[0].line > last.line and self.open[-1].has_tube
 
     def _take_side(self, figure: Figure) -> None:
         if any(group.slots.get("od") for group in self.open):

@@ -68,11 +68,10 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
     bare = _part(names, 0, needs_and=False)
     if bare and (names[0] != "half" or names[1:2] in (["inch"], ["an"])):
         return number(bare[0], bare[1], "words")
-    led = next((at for at, name in enumerate(names) if name not in ("oh", "zero", "o")), 0)
-    digits = _whole(names[led:]) if 0 < led < len(names) and names[0] != "o" else None
-    if digits is not None and 10 <= digits[1] < 1000 and led == 1:
-        value = Decimal(digits[1]).scaleb(-3)
-        return number(led + digits[0], value, "decimal")  # "oh nine five", "zero sixty five"
+    behind_oh = _whole(names[1:]) if names[0] in ("oh", "zero") else None
+    if behind_oh is not None and 10 <= behind_oh[1] < 1000:
+        thousandths = Decimal(behind_oh[1]).scaleb(-3)
+        return number(1 + behind_oh[0], thousandths, "decimal")  # "oh nine five"
     whole = _whole(names)
     if whole is None:
         return None

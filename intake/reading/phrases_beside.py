@@ -93,6 +93,8 @@ _CUT_TO = late_pattern(
     )
     + r"\s*(?:about|ca\.?)?\s*$"
 )
+_OF_A_TUBE = late_pattern(UNIT + r"(?:round\s)?(?:tub(?:e|ing)|pipe|rohr|tubo|buis|tuyau)\b")
+"""'a soap box racer with 3/4 inch tubing'"""
 _OF_TUBE = late_pattern(
     UNIT
     + any_of(
@@ -159,10 +161,8 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_of_machine(before, after)
         or _counts(figure, after)
         or _counts_bends(layout, figure)
-        or any(
-            words.search(before)
-            for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED, _OTHER_THING)
-        )
+        or any(words.search(before) for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED))
+        or (_OTHER_THING.search(before) is not None and _OF_A_TUBE.match(after) is None)
         or _is_price_break(layout, figure, before)
         or _is_left_after_bending(before, after)
         or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)

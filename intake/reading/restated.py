@@ -8,7 +8,7 @@ from ...rules import standards
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
-from .roles import LENGTH_ROLES
+from .roles import LENGTH_ROLES, RADIUS_ROLES
 
 _INCH = Decimal("25.4")
 _LIKE = (Decimal("0.6"), Decimal("1.7"))
@@ -52,6 +52,8 @@ def join_names(layout: Layout) -> None:
         if figure.role != "od" or figure.negated:
             continue
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
+            if after.row != figure.row or after.role in RADIUS_ROLES:
+                break  # the next line's tube, or the next size
             if after.role == "od" and not after.negated and _names(figure, after):
                 figure.role, after.link = "nps", "restate"
 

@@ -178,3 +178,16 @@ MORE_ORDERS = [
     case("but-we-run", "The drawing says 1.5 wall but we run 2.0. 42.4 OD, R 85 mm", mm("42.4", "2", "85")),
     case("tubeod", "tubeOD:1.75 wall:.095 clr:5.25 qty:1", _SIZE),
 ]  # fmt: skip
+
+HEADS_OF_LINES = [
+    case("walls-head-lines", "Wall 2 mm: 42.4 (R100), 48.3 (R120)\nWall 3 mm: 60.3 (R150)", mm("42.4", "2", "100"), mm("48.3", "2", "120"), mm("60.3", "3", "150")),
+    case("radii-head-lines", "CLR 100: 42.4 x 2, 48.3 x 2\nCLR 150: 60.3 x 2", mm("42.4", "2", "100"), mm("48.3", "2", "100"), mm("60.3", "2", "150")),
+    case("labels-without-head", "   OD    ID    R\na  38    35    57\nb  42.4  38.4  85", *_MM_TWO),
+    case("pipe-names-in-rows", "Two jobs:\n\n      OD      GA    CLR    QTY\nA     2\"      14    7\"     1\nB     2-3/8\"  11    9\"     1\n", inch("2", "0.083", "7"), inch("2.375", "0.12", "9")),
+    case("head-rc", "Ø ext. | ép. | Rc | Qté\n38 | 1,5 | 57 | 1\n42,4 | 2 | 85 | 2", *_MM_TWO),
+    case("on-one-only", "38 x 1.5 on 57 CLR, 42.4 x 2 on 85 only", *_MM_TWO),
+    case("die-by-its-tube", "Mandrel for a 1.75\" die, 5.25\" CLR, wall .095", _SIZE),
+    case("hydraulic-line", "Hydraulic line 25 x 1.5, R 50 mm, stainless", _METRIC),
+    case("times-d-equals", "101.6 x 2 mm, 1.5D = 152.4", mm("101.6", "2", "152.4")),
+    case("soap-box", "A soap box racer with 3/4 inch tubing, .065 wall, 2 inch radius", inch("0.75", "0.065", "2")),
+]  # fmt: skip
