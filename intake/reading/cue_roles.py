@@ -190,6 +190,8 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         inches = figure.unit == "in" and after.unit == "mm"  # 'da 1" spessore 1,65 mm'
         scale = Decimal("25.4") if inches else 1
         return after.number.value * 2 < figure.number.value * scale
+    if after.unit == "D" and figure.link == "times":
+        return True  # "33,7 x 2,6 Radius = 3 x D"
     if after.link in LISTED and after.unit == figure.unit:
         return after.number.value > figure.number.value * 6
     return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"

@@ -26,6 +26,9 @@ def share_lists(layout: Layout) -> None:
     radii = False
     for figure in layout.figures:
         joined = run and figure.link in LISTED and _alike(run[-1], figure)
+        after = layout.after(figure)
+        if joined and run[-1].role == "noise" and after is not None and after.link == "times":
+            joined = False  # "12 in long, tube 2 x .065"
         if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
             _share(layout, run)
             run, radii = [], False

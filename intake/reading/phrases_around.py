@@ -156,6 +156,9 @@ def hear_phrases(layout: Layout) -> None:
                 figure.give(role, "cue")
             after = layout.after(figure)
             cut = role == "noise" and after is not None and after.link in LISTED
+            second = layout.after(after) if after is not None else None
+            if second is not None and second.link == "times":
+                cut = False  # "12 in long, tube 2 x .065"
             if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
 

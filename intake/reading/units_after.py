@@ -45,7 +45,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),
     ("d", any_of(
-        r"(?<=\d)[dD](?=\s?=\s?\d)",
+        r"(?<=\d)[dD](?=\s?=\s?\d) | [x*]\s?[dD](?=\s?=\s?\d)",
         f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
         r"diameters?\s(?=bend|radius|clr)",
     )),

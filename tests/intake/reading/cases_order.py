@@ -191,3 +191,10 @@ HEADS_OF_LINES = [
     case("times-d-equals", "101.6 x 2 mm, 1.5D = 152.4", mm("101.6", "2", "152.4")),
     case("soap-box", "A soap box racer with 3/4 inch tubing, .065 wall, 2 inch radius", inch("0.75", "0.065", "2")),
 ]  # fmt: skip
+
+BESIDE_LIMITS = [
+    case("max-ends-sentence", "Our bender will only take 2 inch max. Tube 1.5 x .065, radius 4.5", _ONE),
+    case("long-before-tube", "pressure die 12 in long, tube 1.5 x .065, CLR 4.5", _ONE),
+    case("radius-equals-times-d", "Rohr 33,7x2,6 Radius = 3 x D = 101,1", mm("33.7", "2.6", "101.1")),
+    case("max-goes-on", "Tube 1.5 OD max., wall .065, 4.5 CLR", inch("1.5", "0.065", "4.5", "od")),
+]  # fmt: skip

@@ -70,7 +70,7 @@ FAMILIES = (
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,
-    order.MORE_ORDERS, order.HEADS_OF_LINES,
+    order.MORE_ORDERS, order.HEADS_OF_LINES, order.BESIDE_LIMITS,
 )  # fmt: skip
 
 
