@@ -32,7 +32,11 @@ def choose_materials(
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
     mentions = _wanted(layout, groups)
-    return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
+    by_size = materials_by_size(layout, groups, mentions)
+    apart = not by_size and tells_two_apart(layout, groups, mentions)
+    return [
+        _choose(layout, groups, n, mentions, rows, by_size, apart=apart) for n in range(len(groups))
+    ]
 
 
 def sole_material(layout: Layout) -> MaterialChoice:
@@ -71,6 +75,9 @@ def _choose(
     number: int,
     mentions: list[MaterialMention],
     rows: dict[tuple[str, int, int], RowFacts],
+    by_size: dict[int, MaterialMention],
+    *,
+    apart: bool,
 ) -> MaterialChoice:
     group = groups[number]
     facts = rows.get(group.row) if group.row is not None else None
@@ -86,10 +93,9 @@ def _choose(
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
-    by_size = materials_by_size(layout, groups, mentions)
     if number in by_size:
         return _of([by_size[number]])
-    if not by_size and tells_two_apart(layout, groups, mentions):
+    if apart:
         return _of(list(mentions))
     mentions = [m for m in mentions if m not in by_size.values()] or mentions
     by_item = _by_item(layout, groups, number, mentions)

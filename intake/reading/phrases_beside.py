@@ -176,10 +176,16 @@ def _is_left_after_bending(before: str, after: str) -> bool:
     return wall or (_LEFT_AFTER.match(after) is not None and not _RADIUS_WORD.search(before))
 
 
+_MOST_BREAKS = 6
+"""Counts that a price is asked for in one breath."""
+
+
 def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
     """'Price on 1 and on 3?': whole numbers that end a sentence about prices count mandrels."""
-    counts = layout.in_sentence(figure.sentence)
-    counts = [other for other in counts if other.index >= figure.index]
+    ahead = layout.figures[figure.index : figure.index + _MOST_BREAKS + 1]
+    counts = [other for other in ahead if other.sentence == figure.sentence]
+    if len(counts) > _MOST_BREAKS:
+        return False
     if not all(other.unit is None and other.number.style == "integer" for other in counts):
         return False
     last = layout.spans[figure.sentence][1]

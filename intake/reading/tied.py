@@ -35,13 +35,17 @@ _REACH = 4
 """Tokens between a name and the figure or word that it belongs to."""
 
 
+_MOST_TUBES = 60
+"""Of longer lists nobody says in prose which radius is whose."""
+
+
 def find_ties(layout: Layout) -> Ties:
     """Radii and walls that later words give to one of several tubes, with its OD.
 
     An OD that is only said again to point there measures nothing from then on.
     """
     tubes = [f for f in layout.figures if f.role == "od" and f.is_measure and f.row is None]
-    if len({(f.number.value, f.unit) for f in tubes}) < 2:
+    if len(tubes) > _MOST_TUBES or len({(f.number.value, f.unit) for f in tubes}) < 2:
         return []
     ties = _by_value(layout, tubes) or _by_name(layout, tubes) or find_item_ties(layout, tubes)
     for figure in tubes[1:]:

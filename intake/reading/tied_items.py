@@ -35,7 +35,8 @@ _EACH = late_pattern(r"\d{1,2}|[a-h](?![a-z])", re.IGNORECASE)
 _LETTER = late_pattern(r"\b([A-H])\s?[:=)-]\s*$")
 """'Teil A: 38 x 1,5'"""
 _FAR = 60
-"""Characters before and behind a figure in which its clause is looked for."""
+"""Characters before and behind a figure in which its clause is looked for, and tokens before it
+for the word that says what it is."""
 
 
 def find_item_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figure, Figure]]:
@@ -87,7 +88,7 @@ def _role(layout: Layout, figure: Figure, ties: Sequence[tuple[Figure, Figure]])
         return figure.role
     if figure.role is not None:
         return None
-    first, _ = layout.spans[figure.sentence]
+    first = max(layout.spans[figure.sentence][0], figure.token - _FAR)
     for at in range(figure.token - 1, first - 1, -1):
         cue = next((c for c in layout.tokens[at].cues if c.side != "after"), None)
         if cue is not None and (cue.role in RADIUS_ROLES or cue.role == "wall"):
