@@ -70,6 +70,14 @@ def _doubt_further(layout: Layout, groups: list[Group]) -> None:
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
+<<<<<<< HEAD
+=======
+    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
+    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
+    apart = _is_list(layout, groups) or _is_range(groups)
+    one = [False] * len(groups) if apart else of_one(layout, groups)
+    _doubt_those(groups, one, ONE_OF_THESE)
+>>>>>>> r2
 
 
 def _doubt_those(groups: Sequence[Group], which: Sequence[bool], why: str) -> None:
@@ -84,6 +92,14 @@ def _is_list(layout: Layout, groups: Sequence[Group]) -> bool:
         group.row is not None or _is_next_line(layout, before, group)
         for before, group in pairwise(groups)
     )
+
+
+def _is_range(groups: Sequence[Group]) -> bool:
+    """Whether the sizes are the ends of one range: 'walls from .049 up to .065, 1.5 OD'."""
+    ends = all(
+        any("range" in f.notes for figures in g.slots.values() for f in figures) for g in groups
+    )
+    return ends and len({group.place("od") for group in groups}) == 1
 
 
 def _doubt(group: Group, why: str) -> None:

@@ -13,6 +13,7 @@ from .shapes import shape_near
 
 _JOINTS = frozenset({"times", "punct", "gap", "line"})
 _HEADER_WORDS = frozenset(("x", "is", "are", "by"))
+_LARGEST_NPS = 12
 _STUFF = word_set(
     "flat bar plate sheet strap washer washers o-ring o-rings gasket hex rebar wire screw screws",
     "bolt bolts",
@@ -109,6 +110,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if _lacks_first(layout, chain):
         return
     _drop_prepositions(chain)
+    _size_of_tube(chain)
     _share_unit_of_last(chain)
     if _read_butted(chain) or _read_sides(layout, chain):
         return
@@ -138,9 +140,19 @@ def _lacks_first(layout: Layout, chain: list[Figure]) -> bool:
     before = layout.tokens[chain[0].token - 1] if chain[0].token else None
     if before is None or before.text not in ("x", "×", "*") or len(chain) > 2:
         return False
+    counted = layout.before(chain[0])
+    if counted is not None and counted.how == "count" and counted.line == chain[0].line:
+        return False  # "2x 42,4x2"
     set_role(chain[0], "wall")
     set_role(chain[-1], "radius")
     return True
+
+
+def _size_of_tube(chain: list[Figure]) -> None:
+    """'Pipe size 32 * 2': what is multiplied by a wall is measured in mm, not called so."""
+    first, second = chain[:2]
+    if first.role == "nps" and second.unit != "sch" and first.number.value > _LARGEST_NPS:
+        first.give("od", "chain")
 
 
 def _drop_prepositions(chain: list[Figure]) -> None:

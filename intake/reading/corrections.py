@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from .figures import Layout
+from .figures import LISTED, Layout
 from .patterns import whole_words
 
 _CORRECTION = whole_words(
+    r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,) | no(?=,? (?:\d|\.\d|it's|make|sorry|that's))",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
     "laten we zeggen",
-    "my bad | oops | whoops | edit: | typo | make that | make it | actually",
+    "my bad | oops | whoops | edit(?=:) | typo | make that | make it | actually",
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
     "not .{1,18}, (?:it's|its|but)",
+    r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
+    "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
     "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
@@ -38,6 +41,8 @@ def hear_corrections(layout: Layout) -> None:
         start = first if place is None else place
         replaces = correcting if first_size is not None else place is not None and first < start
         if replaces:
+            if figures[0].start >= start and figures[0].link in LISTED:
+                figures[0].link = "apart"  # "CLR 4. No, 4.5"
             for figure in figures:
                 figure.corrects = figure.corrects or figure.start >= start
         first_size = sentence if first_size is None else first_size

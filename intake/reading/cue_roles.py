@@ -138,6 +138,10 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     second = layout.after_in_sentence(figure)
     if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
         return True  # "the hoop is 1-3/4 in 11 gauge"
+    if left.cue == Cue("noise", "before") and second is not None and second.link == "times":
+        thin = second.number.style == "decimal" and second.number.value * 3 < figure.number.value
+        if thin and layout.tokens[left.token].text == "line":
+            return True  # "hydraulic line 12 x 1.5"
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
         return False
@@ -170,17 +174,24 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
+    alike = figure.unit == after.unit and figure.number.style == "integer"
+    thin = role == "wall" and alike and after.number.value * 3 < figure.number.value
+    if thin and own is not None and own.cue.role in RADIUS_ROLES:
+        whole = True  # "da 25 sp. 1,5 curva raggio 50": no radius is that small
     if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):
         return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
-    thousandths = figure.unit is None and figure.number.style != "decimal"
+    metric = "," in layout.text[after.start : after.end]  # "da 25 sp. 1,5"
+    thousandths = figure.unit is None and figure.number.style != "decimal" and not metric
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"
     if role == "wall":
         inches = figure.unit == "in" and after.unit == "mm"  # 'da 1" spessore 1,65 mm'
         scale = Decimal("25.4") if inches else 1
         return after.number.value * 2 < figure.number.value * scale
+    if after.unit == "D" and figure.link == "times":
+        return True  # "33,7 x 2,6 Radius = 3 x D"
     if after.link in LISTED and after.unit == figure.unit:
         return after.number.value > figure.number.value * 6
     return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"

@@ -63,6 +63,7 @@ _LIMITED = word_set(
     "pasar superar de ser mayor que dépasser superare über überschreiten größer kleiner als sein",
     "darf nicht groter kleiner dan zijn",
 )
+_ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
 _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
@@ -94,6 +95,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
     at = figure.token - 1
     while at >= 0 and distance <= _FARTHEST_LEFT:
         token = layout.tokens[at]
+        if token.text == "up to" and figure.link == "range":
+            return None  # "walls from .049 up to .065"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
                 return None
@@ -150,6 +153,9 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     if cue.role == "noise":
         if passed & _COPULA and _is_complement(layout, at):
             return None
+        counted = at > 0 and layout.tokens[at - 1].block == "count"
+        if counted and passed & _OF:
+            return None  # "400 lengths of 20 x 1.5"
         if passed & _LOOSE or ("of" in passed and layout.tokens[at].text.startswith("wall ")):
             return None  # "bends in 2 inch sch 40", "the wall factor of 1.75 x .083"
         if cue.side == "before" and passed - _NUMBERED:
@@ -238,7 +244,12 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
         following = layout.tokens[at + 1] if at + 1 < len(layout.tokens) else None
         after = following.text if following is not None else ""
         if token.kind == "cue":
+            joined = layout.after(figure) if token.text == "up to" else None
+            if joined is not None and joined.link == "range":
+                return None
             cue = next((cue for cue in token.cues if cue.side != "before"), None)
+            if token.text == "only" and layout.tokens[figure.token - 1].text in _ON:
+                return None  # "48.3 x 2 on 120 only"
             bracket = layout.tokens[at - 1].text == "("  # "Ø38 (tol. ±0.2)"
             if cue is None or (cue.role == "noise" and (distance or bracket)):
                 return None  # '0.058" - the weight guys say': not a weight

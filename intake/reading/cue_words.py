@@ -17,7 +17,8 @@ CueWords = tuple[tuple[Role, Side, str], ...]
 # What measures a tube or its bend.
 SIZE_CUES: CueWords = (
     ("od", "both", """
-        od | ods | o ds | o d | outside diameters | outside diameter | outside dia |
+        od | ods | tubeod | pipeod | o ds | o d | outside diameters |
+        outside diameter | outside dia |
         outer diameter | outer dia | outside diam |
         outer diam | outside diametre | outside size | on the caliper | on the calipers |
         by the caliper | by calipers | tube od | o diameter | external diameter | external dia |
@@ -31,7 +32,8 @@ SIZE_CUES: CueWords = (
         buitendiameter | uitwendige diameter | uitwendig | buitenmaat | ytterdiameter |
         utvändig diameter | udvendig diameter | utvendig diameter | średnica zewnętrzna |
         srednica zewnetrzna | średnica | diâmetro externo | diametro externo | vnější průměr |
-        külső átmérő | fi | 外径 | パイプ径 | 管外径
+        külső átmérő | dış çap | dış çapı | ulkohalkaisija | halkaisija | diametru exterior |
+        diametru | наружный диаметр | диаметр | fi | 外径 | パイプ径 | 管外径
     """),
     ("od", "both", "outside | outer"),
     ("od", "after", """
@@ -67,7 +69,9 @@ SIZE_CUES: CueWords = (
         spessore parete | parete | spessore di parete | wanddikte | wanddik | muurdikte |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
-        tloušťka stěny | falvastagság | 肉厚 | 板厚 | 厚み | 厚さ | 管厚
+        tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |
+        seinämäpaksuus | perete | grosime perete | grosime | стенка | толщина стенки | толщина |
+        肉厚 | 板厚 | 厚み | 厚さ | 管厚
     """),
     ("wall", "both", """
         thick | dick | dik | w | d'épaisseur | de pared | di spessore | d epaisseur | tykk
@@ -111,7 +115,9 @@ SIZE_CUES: CueWords = (
         from centre | from center | at the centre | at center | center | centre | al centro |
         a centro | au centre | sur l'axe | sull'asse | sur l'axe du tube | mittig | zur mitte |
         in het hart | middle axis | in mezzeria |
-        eje | al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
+        eje | eksen | eksende | merkez | keskilinja | keskilinjalla | pe ax | na osu | na ose |
+        po osi | по оси | w osi rury |
+        al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """
@@ -130,7 +136,9 @@ SIZE_CUES: CueWords = (
         radio de doblado | buigradius | buigstraal | straal | bochtstraal | bochtradius |
         radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
         promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |
-        hajlítási sugár | 曲げ半径 | 曲げR | 曲率半径
+        hajlítási sugár | yarıçap | yarıçapı | büküm yarıçapı | taivutussäde | säde | rază |
+        rază de îndoire | raza | raza de indoire | polumer | радиус | радиус гиба | радиус гибки |
+        polumjer | polmer | lenkimo spindulys | ακτίνα | 曲げ半径 | 曲げR | 曲率半径
     """),
     ("inside_r", "both", """
         intrados radius | inside radius | inner radius | inside rad | inside bend radius |
@@ -202,6 +210,7 @@ OTHER_CUES: CueWords = (
         tuyau | tuyaux | caño | caños | tubería | tuberías | cañería | tubazione | tubazioni |
         buis | buizen | rör | röret | rören | rør |
         røret | rørene | rura | rury | trubka | stainless tube |
+        boru | putki | țeavă | teava | труба | трубы | cső |
         handrail | size | sizes | rohrabmessung | abmessung | abmessungen | dimension |
         dimensions | dimensione | dimensioni | medidas | medida | afmeting | maat | tubeset |
         チューブ | パイプ | stock | material size
@@ -231,6 +240,7 @@ OTHER_CUES: CueWords = (
         rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
         asta | stang | angle | angles | winkel |
         biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        stroke | strokes | hub | corsa | carrera | verfahrweg | slag |
         wall factor | wall ratio | wandfaktor | facteur de paroi | factor de pared |
         fattore di parete | wandfactor | wall to diameter ratio |
         springback | rückfederung | tolerance | tolerances | toleranz | tol | tolérance |
@@ -241,7 +251,8 @@ OTHER_CUES: CueWords = (
         between bends | abstand | pitch | offset | gap between | grit | finish | ra | polish |
         polished to | korn | grain | weight | weighs | gewicht | poids | peso | load | rated |
         tons | ton | pressure | druck | pression | presión | pressione | druk | yield |
-        tensile | hardness | old mandrel | mandrel body | mandrel dia | mandrel diameter |
+        tensile | hardness | hardness rb | rb | hrb | hrc | hv | rockwell | rockwell b |
+        old mandrel | mandrel body | mandrel dia | mandrel diameter |
         target | budget | rebate |
         corner radius | corner rad | corner r | eckradius | wheelbase | wheel | wheels | tire |
         tires | engine | rim | axle | axles | hole spacing | bolt circle | apt | suite |

@@ -12,6 +12,7 @@ from .groups import Group, Slot, slot_of
 from .patterns import any_of
 from .picked import lines_of_only, picked
 from .sharing import share
+from .tied import find_ties, tie
 from .withdrawn import label_before, label_place, left_over
 
 _OWN_ONE = re.compile(
@@ -26,10 +27,13 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     ``told`` are words beside the text that may pick out its lines, and then its own don't; None
     where lines that are not wanted have been taken out already.
     """
+    ties = find_ties(layout)
+    tied = {figure.index for figure, _ in ties}
     figures = [
         figure
         for figure in layout.figures
-        if (slot_of(figure) or figure.shape)
+        if figure.index not in tied
+        and (slot_of(figure) or figure.shape)
         and figure.is_measure
         and not figure.context_only
         and not figure.put_off
@@ -37,6 +41,7 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     groups = Gatherer(layout, _by_column(figures)).run()
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
+    tie(groups, ties)
     groups = _without_owned(layout, groups)
     if told is not None:
         groups = _without_withdrawn(layout, groups, told)

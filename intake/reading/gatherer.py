@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..late_pattern import late_pattern
 from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
@@ -18,6 +19,9 @@ from .sharing import BOTH, COMBINED, EACH, EITHER, RESPECTIVELY
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
+_CLAUSE = late_pattern(
+    r"[,;\n]|\b(?:and|und|et|y|e|en)\b(?=\s(?:the|die|der|les|los|las|i|le|de)\s)"
+)
 _RIGHT_AFTER = 40
 """Characters within which 'not 1.5' says which figure takes its place."""
 
@@ -92,10 +96,26 @@ class Gatherer:
             self._new(first.row)  # "2 x 2 x .120 square. Round tube 1.5 OD": another one
         if slot is None:
             self._take_side(first)
+        elif slot in ("clr", "wall") and self._heads_next(slot):
+            self._new(first.row)
+            self._fill(slot, run)
         elif not any(slot in group.slots for group in self.open):
             self._fill(slot, run)
         elif not self._restate_list(slot, run):
             self._take_again(slot, run)
+
+    def _heads_next(self, slot: Slot) -> bool:
+        """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': where radii come first, or walls
+        head their lines, a tube waits for none."""
+        first = next((g for g in (*self.done, *self.open) if slot in g.slots), None)
+        if first is None or first.place(slot) > first.place("od"):
+            return False
+        ahead = self._ahead()
+        if slot == "clr":
+            return opens_next(ahead)
+        last = self.figures[self.at - 1]
+        tube = len(ahead) > 1 and slot_of(ahead[1]) == "od" and ahead[0].row is None
+        return tube and ahead[0].line > last.line and self.open[-1].has_tube
 
     def _take_side(self, figure: Figure) -> None:
         if any(group.slots.get("od") for group in self.open):
@@ -183,7 +203,7 @@ class Gatherer:
             return
         sentence = run[0].sentence
         respectively = self.layout.says(sentence, RESPECTIVELY)
-        each = self.layout.says(sentence, EACH) or self.layout.says(sentence + 1, COMBINED)
+        each = self._says_each(run) or self.layout.says(sentence + 1, COMBINED)
         if len(run) == len(self.open) and (respectively or not each):
             sure = respectively or says_which(self.layout, run)
             for group, figure in zip(self.open, run, strict=True):
@@ -192,6 +212,17 @@ class Gatherer:
                     group.notes.append((slot, "two lists side by side: which goes with which?"))
             return
         self.open = self._spread(self.open, slot, run)
+
+    def _says_each(self, run: list[Figure]) -> bool:
+        """Whether the clause of a list says 'each', 'both': not that of the wall before it, '16 ga
+        on all of them and the dies are 3 and 4'."""
+        if not self.layout.says(run[0].sentence, EACH):
+            return False
+        text, begin = self.layout.text, self.layout.sentence_start(run[0].sentence)
+        last = self.layout.tokens[self.layout.spans[run[0].sentence][1]].end
+        ahead = text[begin : run[0].start].casefold()
+        cut = max((m.end() for m in _CLAUSE.finditer(ahead)), default=0)
+        return EACH.search(ahead[cut:] + " " + text[run[0].start : last].casefold()) is not None
 
     def _spread(self, bases: list[Group], slot: Slot, run: list[Figure]) -> list[Group]:
         """Every base with every value of the list."""

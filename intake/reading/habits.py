@@ -9,8 +9,15 @@ from .figures import Layout
 
 _IN_MM = late_pattern(
     r"\b(?:unit|units|all dim\w*|dimensions|masse)\b.{0,12}\bmm\b|\bin mm\b|\(mm\)"
+    r"|\b(?:all(?:e|es)?|everything|both|tout(?:es)?|todas?|todos?|tutt[eio]|sizes?|measures|figures"
+    r"|values|maße|abmessungen|medidas|misure|cotes|maten|afmetingen|dims?\.?)\b[^.;:\d\n]{0,24}"
+    r"\b(?:mm|millimet\w+|metric)\b|\bmm (?:throughout|everywhere|durchweg|überall)\b"
 )
-_IN_INCHES = late_pattern(r"\bin inch(?:es)?\b|\(in(?:ches)?\.?\)")
+_IN_INCHES = late_pattern(
+    r"\bin inch(?:es)?\b|\(in(?:ches)?\.?\)"
+    r"|\b(?:all|everything|sizes|dims?|dimensions|figures|values)\b[^.;:\d\n]{0,24}\binch(?:es)?\b"
+    r"|\binches throughout\b"
+)
 _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
 _AMERICAN_ZONE = late_pattern(r"-0[4-9]00|-1000")
@@ -30,7 +37,7 @@ def usual_unit(layout: Layout) -> Unit | None:
         metric += "," in layout.text[figure.start : figure.end]
     # The plain search first: it is quick, and most messages have neither.
     text = layout.text.casefold()
-    if "mm" in text and _IN_MM.search(text):
+    if ("mm" in text or "met" in text) and _IN_MM.search(text):
         metric += _SAID
     if "in" in text and _IN_INCHES.search(text):
         inch += _SAID

@@ -156,6 +156,9 @@ def hear_capacity(layout: Layout) -> None:
         if not _MACHINE.search(before):
             continue
         figure.role = "noise"
+        widest = layout.before(figure) if figure.link == "times" else None
+        if widest is not None:
+            widest.role = "noise"  # "76 x 3 max capacity"
         other = layout.after_in_sentence(figure) if "(" in before else None
         while other is not None and other.start - figure.end < _SAME_BRACKET:
             if other.start > figure.end and ")" not in layout.text[figure.end : other.start]:

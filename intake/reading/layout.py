@@ -35,7 +35,7 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
         elif token.kind == "line":
             line += 1
         elif (token.text in ("!", "?") and not _in_bracket(tokens, index)) or (
-            token.text == "." and _ends_sentence(tokens, index)
+            token.text == "." and _ends_sentence(tokens, index, text)
         ):
             sentence += 1
     link_figures(layout)
@@ -62,8 +62,13 @@ def _in_bracket(tokens: list[Token], index: int) -> bool:
     return tuple(token.text for token in around) == ("(", ")")
 
 
-def _ends_sentence(tokens: list[Token], index: int) -> bool:
+def _ends_sentence(tokens: list[Token], index: int, text: str) -> bool:
+    if index + 1 < len(tokens) and tokens[index + 1].text == ":":
+        return False  # "Biegeradius m.: 70"
     if index and tokens[index - 1].text.strip(".") in _ABBREVIATIONS:
         after = tokens[index + 1] if index + 1 < len(tokens) else None
+        limit = tokens[index - 1].text in ("max", "min") and index > 1
+        if limit and after is not None and tokens[index - 2].number is not None:
+            return text[after.start].isupper()  # "takes 2 inch max. Tube is 1.5"
         return after is None or after.kind in ("para", "line")
     return True

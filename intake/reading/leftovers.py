@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from decimal import Decimal
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .patterns import whole_words
 from .place_tests import is_diameter, is_radius_of, is_thin
 from .roles import NOMINAL_ROLES, RADIUS_ROLES, Role
@@ -23,6 +23,7 @@ _BENT = whole_words(
 )
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
+_SHORTEST_LIST = 2
 _NEAR = 16
 """Characters before a figure in which a word of bending speaks of it."""
 
@@ -42,6 +43,7 @@ def assign_leftovers(layout: Layout) -> None:
                 "od",
                 lambda f: _is_tube(f, walls, radii) and not _is_bent(layout, f),
             )
+            _take_list(figures, lambda f: _is_tube(f, walls, []))
         tubes = [f for f in figures if f.role == "od"]
     if len(tubes) != 1 or tubes[0].shape:
         return
@@ -65,6 +67,22 @@ def _take(
     if len(found) == 1 and not layout.tokens[found[0].token].cues:
         found[0].give(role, "place")
         found[0].notes.append(_TAKEN.format(_NAMES[role]))
+
+
+def _take_list(figures: list[Figure], fits: Callable[[Figure], bool]) -> None:
+    """'1", 1-1/4" and 1-1/2". Wall is 16 ga on all of them': the one list that nothing names."""
+    open_ones = [f for f in figures if f.role is None]
+    first = next((at for at, f in enumerate(open_ones) if f.link not in LISTED), 0)
+    run = open_ones[first : first + 1]
+    for figure in open_ones[first + 1 :]:
+        if figure.link not in LISTED or figure.index != run[-1].index + 1:
+            return
+        run.append(figure)
+    if len(run) < _SHORTEST_LIST or not all(f.is_measured and fits(f) for f in run):
+        return
+    for figure in run:
+        figure.give("od", "list")
+        figure.notes.append(_TAKEN.format(_NAMES["od"]))
 
 
 def _is_bent(layout: Layout, figure: Figure) -> bool:

@@ -16,6 +16,7 @@ from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
+from .tenths import tenths_at
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
 
@@ -107,6 +108,11 @@ class _Lexer:
             end = self._add("material", at, self.materials[at].end)
             self.tokens[-1].material = self.materials[at]
             return end
+        tenths = tenths_at(self.text, at) if char.isdigit() else None
+        if tenths is not None:
+            token = self._with_unit(tenths, at)
+            token.cues = (Cue("wall", "before"),)
+            return token.end
         if at in self.blocks:
             end, what = self.blocks[at]
             self._add("block", at, end)

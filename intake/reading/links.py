@@ -30,8 +30,12 @@ _WHICH = word_set(
     "grand pequeño grande chico piccolo kleine kleinen große großen kleinste grote erste ersten",
     "zweite zweiten primero segundo primo secondo",
 )
-_FOR_THE = word_set("on for pour para für per voor bei sur")
-_THE = word_set("the le la el il den das die de het lo")
+_WHICH |= word_set(
+    "front back rear top bottom left right upper lower start end vorne hinten oben unten links",
+    "rechts avant arrière davanti dietro delante detrás voorkant achterkant",
+)
+_FOR_THE = word_set("on for in at pour para für per voor bei sur à en auf")
+_THE = word_set("the le la l' el il den das die de dem der het lo")
 _ONE = word_set("one tube rohr tubo")
 _FAR_GAUGES = 6
 """Gauges that one sender wavers between, or lists, lie no further apart."""
@@ -61,6 +65,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     joining = _without_one(between)
     for previous, token in zip((None, *joining), joining, strict=False):
         if token.kind in ("gap", "material", "cue"):
+            if token.text == "up to" and _says_from(layout, left):
+                marks.append("to")
             continue
         if token.kind in ("para", "block", "number"):
             return "apart"
@@ -128,6 +134,12 @@ def _says_between(layout: Layout, figure: Figure) -> bool:
     """'between 16 and 14 gauge' is a range."""
     before = layout.tokens[max(0, figure.token - 2) : figure.token]
     return any(token.text in _BETWEEN for token in before)
+
+
+def _says_from(layout: Layout, figure: Figure) -> bool:
+    """'walls from .049 up to .065' is a range; 'a .049, up to 2 in OD' is none."""
+    before = layout.tokens[max(0, figure.token - 1) : figure.token]
+    return any(token.text == "from" for token in before)
 
 
 def _without_one(tokens: list[Token]) -> list[Token]:

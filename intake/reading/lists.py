@@ -26,6 +26,9 @@ def share_lists(layout: Layout) -> None:
     radii = False
     for figure in layout.figures:
         joined = run and figure.link in LISTED and _alike(run[-1], figure)
+        after = layout.after(figure)
+        if joined and run[-1].role == "noise" and after is not None and after.link == "times":
+            joined = False  # "12 in long, tube 2 x .065"
         if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
             _share(layout, run)
             run, radii = [], False
@@ -124,6 +127,8 @@ def _share(layout: Layout, run: list[Figure]) -> None:
     open_roles = (
         {None, role, *(("radius",) if role == "clr" else ())} if strict else {*_GIVES_WAY, role}
     )
+    if role in RADIUS_ROLES and not any(_names_die(layout, figure) for figure in run):
+        open_roles.add("die")  # "the dies are 3, 3-3/4 and 4-1/2 CLR"
     alike = role is not None and _within(min(values), max(values), 6)
     if alike and all(figure.role in open_roles for figure in run):
         units = {figure.unit for figure in run if figure.unit}
@@ -136,6 +141,12 @@ def _share(layout: Layout, run: list[Figure]) -> None:
     for left, right in pairwise(run):
         if left.role is not None and right.role is not None and left.role != right.role:
             right.link = "apart"
+
+
+def _names_die(layout: Layout, figure: Figure) -> bool:
+    """'A 1 in die, 3 in CLR': the die is called by its tube."""
+    after = layout.tokens_after(figure, 1)
+    return bool(after) and any(cue.role == "die" for cue in after[0].cues)
 
 
 def _is_named_between(layout: Layout, left: Figure, right: Figure) -> bool:

@@ -10,6 +10,7 @@ from ...rules.request import Evidence, Material
 from .figures import Layout
 from .groups import Group
 from .item_numbers import items_after, items_before
+from .material_by_size import materials_by_size, tells_two_apart
 from .materials import STEELS, MaterialMention
 from .patterns import any_of
 from .text_tables import RowFacts
@@ -31,7 +32,11 @@ def choose_materials(
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
     mentions = _wanted(layout, groups)
-    return [_choose(layout, groups, n, mentions, rows) for n in range(len(groups))]
+    by_size = materials_by_size(layout, groups, mentions)
+    apart = not by_size and tells_two_apart(layout, groups, mentions)
+    return [
+        _choose(layout, groups, n, mentions, rows, by_size, apart=apart) for n in range(len(groups))
+    ]
 
 
 def sole_material(layout: Layout) -> MaterialChoice:
@@ -70,6 +75,9 @@ def _choose(
     number: int,
     mentions: list[MaterialMention],
     rows: dict[tuple[str, int, int], RowFacts],
+    by_size: dict[int, MaterialMention],
+    *,
+    apart: bool,
 ) -> MaterialChoice:
     group = groups[number]
     facts = rows.get(group.row) if group.row is not None else None
@@ -85,6 +93,11 @@ def _choose(
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
+    if number in by_size:
+        return _of([by_size[number]])
+    if apart:
+        return _of(list(mentions))
+    mentions = [m for m in mentions if m not in by_size.values()] or mentions
     by_item = _by_item(layout, groups, number, mentions)
     if by_item is not None:
         return _of([by_item])
@@ -149,11 +162,22 @@ def _nearest(
         )
         begin = max(begin, last)
     own = [m for m in mentions if begin <= m.start < end]
+    first, last = _sentence_around(layout, groups[number], starts[number])
+    own = [m for m in own if first <= m.start < last] or own
     if own:
-        first = [m for m in own if m.family == own[0].family or m.alternative]
-        return list(first)
+        return [m for m in own if m.family == own[0].family or m.alternative]
     before = [m for m in mentions if m.start < starts[number]]
     return [before[-1]] if before else [mentions[0]]
+
+
+def _sentence_around(layout: Layout, group: Group, place: int) -> tuple[int, int]:
+    """Where the sentence begins and ends in which a group's own words stand."""
+    figures = (f for held in group.slots.values() for f in held if f.start == place)
+    sentence = next((figure.sentence for figure in figures), None)
+    if sentence is None:
+        return 0, len(layout.text)
+    first, last = layout.spans[sentence]
+    return layout.tokens[first].start, layout.tokens[last].end
 
 
 def _own_place(group: Group) -> int:

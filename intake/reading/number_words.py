@@ -68,6 +68,10 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
     bare = _part(names, 0, needs_and=False)
     if bare and (names[0] != "half" or names[1:2] in (["inch"], ["an"])):
         return number(bare[0], bare[1], "words")
+    behind_oh = _whole(names[1:]) if names[0] in ("oh", "zero") else None
+    if behind_oh is not None and 10 <= behind_oh[1] < 1000:
+        thousandths = Decimal(behind_oh[1]).scaleb(-3)
+        return number(1 + behind_oh[0], thousandths, "decimal")  # "oh nine five"
     whole = _whole(names)
     if whole is None:
         return None

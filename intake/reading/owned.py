@@ -80,9 +80,10 @@ _LINE_OWNED = late_pattern(
 )
 _TOOL_OWNED = late_pattern(
     rf"\b{any_of('mandrels?', _MANDREL)}\b[^.;]{{0,12}}\b(?:for|für|pour|per|para|voor)\b"
-    r"(?P<what>[^.;]{1,24}?)\s"
+    r"(?P<what>(?:[^.;]|\.\d){1,24}?)\s"
     + any_of(
-        "we (?:already )?have | is here | haben wir | ist vorhanden | on a déjà | we've got",
+        "(?:we|i) (?:already )?(?:have|own) | is here | haben wir | ist vorhanden",
+        "on a déjà | we've got",
         "already have | hebben we | lo tenemos | ce l'abbiamo",
     )
     + r"\b"

@@ -89,7 +89,7 @@ _TO_EDGE_AFTER = late_pattern(
         "außenseite | innenseite | außenkante | innenkante | extérieur | intérieur | exterior",
         "interior | esterno | interno | buitenkant | binnenkant | buitenzijde | binnenzijde",
     )
-    + r")\b(?!\s(?:dia|diameter|od\b))"
+    + r")\b(?P<edge>\s(?:edge|face|line|kante))?(?!\s(?:dia|diameter|od\b))"
 )
 _OUTER_EDGE = late_pattern(r"out|far|extr|auß|ext|exterior|est|buiten")
 _BORE_SHARE = Decimal("0.6")
@@ -156,6 +156,9 @@ def hear_phrases(layout: Layout) -> None:
                 figure.give(role, "cue")
             after = layout.after(figure)
             cut = role == "noise" and after is not None and after.link in LISTED
+            second = layout.after(after) if after is not None else None
+            if second is not None and second.link == "times":
+                cut = False  # "12 in long, tube 2 x .065"
             if cut and after is not None and (after.link == "range" or after.role is None):
                 after.give("noise", "cue")
 
@@ -215,7 +218,7 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     edge = _TO_EDGE_AFTER.match(after)
     if (
         edge
-        and layout.says(figure.sentence, _BENT)
+        and (edge["edge"] or layout.says(figure.sentence, _BENT))
         and not _WORD_OF_TUBE.search(before.rpartition(",")[2])
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
@@ -91,6 +93,8 @@ _CUT_TO = late_pattern(
     )
     + r"\s*(?:about|ca\.?)?\s*$"
 )
+_OF_A_TUBE = late_pattern(UNIT + r"(?:round\s)?(?:tub(?:e|ing)|pipe|rohr|tubo|buis|tuyau)\b")
+"""'a soap box racer with 3/4 inch tubing'"""
 _OF_TUBE = late_pattern(
     UNIT
     + any_of(
@@ -111,6 +115,42 @@ _LONG_MM, _LONG_IN = 120, 8
 """A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 
 
+_PRICE_AT = late_pattern(
+    r"\b"
+    + any_of(
+        r"pric(?:e|es|ing)d? | quot(?:e|es|ation)d? | costs? | breaks?(?: point)? | discounts?",
+        r"(?:staffel)?preise? | rabatt | staffel\w* | prix | remise | precios? | descuento",
+        "prezz[oi] | sconto | prij(?:s|zen) | staffel | korting",
+    )
+    + r"\b[^.;:\d]{0,12}\b(?:on|at|for|of|bei|für|ab|à|pour|por|para|per|a|da|bij|voor|op|von)\s*"
+    r"(?:(?:qty|quantit\w+|lots of|menge|mengen)\s*)?(?:of\s*)?$"
+)
+_ENDS_COUNT = late_pattern(
+    r"^\W*(?:pcs?|pieces?|off|mandrels?|each|stück|stk|pièces?|piezas?|pezzi|stuks?|please)?\W*$"
+)
+_NEXT_COUNT = late_pattern(
+    r"^\W{0,3}(?:and|or|und|oder|et|ou|y|o|e|en|of|&)?\W{0,2}"
+    r"(?:(?:on|at|for|of|bei|für|ab|pour|por|per|bij|voor|op)\s)?\s*$"
+)
+_TOOL_BEFORE = late_pattern(
+    r"\b(?:mandrel|plug|dorn|mandrin|mandrino|mandril|doorn)\s(?:is\s|of\s)?$"
+)
+_TOOL_ACROSS = late_pattern(
+    r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*(?:durchmesser|diam\w*|di[áà]m\w*|dia\b|ø)"
+    r"(?!\W{0,3}(?:tube|tubing|pipe|rohr|tubo|buis|tuyau))"
+)
+_AFTER_BENDING = any_of(
+    r"(?:after|once|when) (?:it is |it's )?(?:bending|bent|the bend) | nach dem biegen",
+    "après (?:le )?cintrage | después del? (?:curvado|doblado) | dopo (?:la )?(?:curvatura|piega)",
+    "na (?:het )?buigen | (?:at|on|in) the (?:extrados|outside of the bend) | an der außenfaser",
+)
+_LEFT_AFTER = late_pattern(rf"^[^.;\d]{{0,20}}\b{_AFTER_BENDING}\b")
+_LEFT_BEFORE = late_pattern(
+    rf"\b(?:wall|thickness|thinning|wand\w*|épaisseur|paroi|espesor|pared|spessore|parete)\b"
+    rf"[^.;,\d]{{0,16}}\b{_AFTER_BENDING}\b[^.;,\d]{{0,24}}$"
+)
+
+
 def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     """Whether the words around a figure, casefolded, say that it measures another thing."""
     return (
@@ -121,11 +161,47 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_of_machine(before, after)
         or _counts(figure, after)
         or _counts_bends(layout, figure)
-        or any(
-            words.search(before)
-            for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED, _OTHER_THING)
-        )
+        or any(words.search(before) for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED))
+        or (_OTHER_THING.search(before) is not None and _OF_A_TUBE.match(after) is None)
+        or _is_price_break(layout, figure, before)
+        or _is_left_after_bending(before, after)
+        or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)
         or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
+    )
+
+
+def _is_left_after_bending(before: str, after: str) -> bool:
+    """'The wall must not go under 1.2 mm after bending': what is left, not what is bought."""
+    wall = _LEFT_BEFORE.search(before) is not None
+    return wall or (_LEFT_AFTER.match(after) is not None and not _RADIUS_WORD.search(before))
+
+
+_MOST_BREAKS = 6
+"""Counts that a price is asked for in one breath."""
+
+
+def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
+    """'Price on 1 and on 3?': whole numbers that end a sentence about prices count mandrels."""
+    ahead = layout.figures[figure.index : figure.index + _MOST_BREAKS + 1]
+    counts = [other for other in ahead if other.sentence == figure.sentence]
+    if len(counts) > _MOST_BREAKS:
+        return False
+    if not all(other.unit is None and other.number.style == "integer" for other in counts):
+        return False
+    last = layout.spans[figure.sentence][1]
+    behind = layout.text[counts[-1].end : layout.tokens[last].end].casefold()
+    if not _ENDS_COUNT.match(behind):
+        return False
+    between = (layout.text[a.end : b.start].casefold() for a, b in pairwise(counts))
+    if not all(_NEXT_COUNT.match(words) for words in between):
+        return False
+    earlier = layout.before(figure)
+    goes_on = earlier is not None and earlier.how == "cue" and earlier.role == "noise"
+    return _PRICE_AT.search(before) is not None or (
+        goes_on
+        and earlier is not None
+        and earlier.sentence == figure.sentence
+        and _NEXT_COUNT.match(layout.text[earlier.end : figure.start].casefold()) is not None
     )
 
 

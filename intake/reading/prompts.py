@@ -44,6 +44,10 @@ def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequenc
         put_right = [figure for figure in answers if figure.corrects]
         for figure in put_right[-1:] or answers[:1]:
             _answer(layout, figure, cue)
+            if figure.how == "asked":
+                for other in answers[: answers.index(figure)]:
+                    if other.role in _OPEN:
+                        other.give("noise", "asked")  # "63.5. No, hang on, make that 70 mm."
 
 
 def count_answered(own: OwnText) -> int | None:

@@ -7,6 +7,7 @@ where none can begin. Each is bounded: 100 kB of anything is walked once.
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from functools import lru_cache
 
 from ..late_pattern import late_pattern
@@ -183,11 +184,41 @@ _PROTECTED = late_pattern(_WITHOUT_ADDRESSES, _FLAGS)
 _WITH_ADDRESSES = late_pattern(f"(?P<address_any>{_ADDRESS})|{_WITHOUT_ADDRESSES}", _FLAGS)
 
 
+_INLINE = late_pattern(r"(?<![\w.,/(\"-])(?<!\d )(\d{1,2})\)(?!\d)")
+_BRACKET = 40
+"""Characters before a ')' in which its '(' stands."""
+
+
+def _inline_items(text: str) -> list[tuple[int, int, str]]:
+    """'1) 38 x 1.5, 2) 42 x 2; R 57 for 1)': numbers of a list that runs on in one line."""
+    if "1)" not in text or "2)" not in text:
+        return []
+    found = [
+        match
+        for match in _INLINE.finditer(text)
+        if text.count("(", max(0, match.start() - _BRACKET), match.start())
+        <= text.count(")", max(0, match.start() - _BRACKET), match.start())
+    ]
+    numbers = [int(match[1]) for match in found]
+    counts_up = 1 in numbers and 2 in numbers and numbers.index(1) < numbers.index(2)
+    return [(match.start(), match.end(), "item") for match in found] if counts_up else []
+
+
 @lru_cache(maxsize=4)
 def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     """(start, end, what) of every protected stretch, in order, not overlapping."""
     pattern = _WITH_ADDRESSES if "@" in text else _PROTECTED
-    return tuple(
+    spans = [
         (match.start(), match.end(), (match.lastgroup or "code_").partition("_")[0])
         for match in pattern.finditer(text)
-    )
+    ]
+    inline = _inline_items(text)
+    if inline:
+        found: list[tuple[int, int, str]] = []
+        begins = [begin for begin, _, _ in spans]
+        for item in inline:
+            at = bisect_right(begins, item[1] - 1)
+            if at == 0 or spans[at - 1][1] <= item[0]:
+                found.append(item)
+        spans = sorted([*spans, *found])
+    return tuple(spans)

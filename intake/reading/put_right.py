@@ -21,6 +21,9 @@ _BACK = 60
 """Characters before a figure in which 'same but' stands."""
 _CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
 _LONGEST_REMARK = 120
+_ITS = late_pattern(
+    r"\b(?:it'?s|it is|its|should be|make it|es ist|ist|c'est|es|è|is|het is)\s(?:an?\s|the\s)?$"
+)
 _SAME_BUT = late_pattern(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
     r"|\b(?:also|another|plus)\b[^.;\d]{0,24}$"
@@ -42,6 +45,18 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
     """'6.5, not 6': give the figure the role of the value it puts right; False where none is."""
     changes = figure.corrects or _changes_quoted(layout, figure)
     if changes and figure.is_measured and _corrects_named(layout, figure):
+        return True
+    before = layout.before(figure)
+    if (
+        before is not None
+        and before.negated
+        and before.role in _CHANGED
+        and before.sentence == figure.sentence
+        and figure.is_measured
+        and _share_of(figure, before, Decimal("0.3"), Decimal("3.4"))
+        and _ITS.search(layout.text[before.end : figure.start].casefold())
+    ):
+        figure.give(before.role, "place")  # "ignore the 4 inch CLR I gave, it's 4.5"
         return True
     denied = [other for other in layout.near_in_sentence(figure, _FAR) if other.negated]
     if not denied:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
+from .multiplied import sets_size_apart
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
@@ -76,16 +77,17 @@ def set_counts_aside(layout: Layout) -> None:
     ]
     at = 0
     for figure in layout.figures:
+        if sets_size_apart(layout, figure):
+            continue
         while at < len(counts) and counts[at].number_end <= figure.start:
             at += 1
-        if at == len(counts):
-            return
         after = layout.after(figure)
         if _is_wall_in_chain(layout, figure):
             continue
         if after is not None and after.link == "times":
             continue  # "one mandrel: 4 by .120": the 4 is a diameter
-        if counts[at].start <= figure.start and figure.unit is None and figure.role is None:
+        counted = at < len(counts) and counts[at].start <= figure.start
+        if counted and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
 
 

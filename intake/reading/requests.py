@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
-from ...rules.request import Doubt, Evidence, FieldName, SizeRequest
+from ...rules.request import Doubt, Evidence, FieldName, Shape, SizeRequest
 from .. import words_errand
 from ..late import Late
 from ..model import Message, OwnText
@@ -172,6 +172,7 @@ def wholly_doubted(request: SizeRequest, why: str) -> SizeRequest:
         ("od", request.od_mm),
         ("wall", request.wall_mm),
         ("clr", request.clr_mm),
+        ("shape", None if request.shape is Shape.ROUND else request.shape.value),
         ("material", None if request.material is None else request.material.value),
         ("quantity", None if request.quantity is None else str(request.quantity)),
         ("needed_by", None if request.needed_by is None else request.needed_by.isoformat()),

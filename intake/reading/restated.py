@@ -8,7 +8,7 @@ from ...rules import standards
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
-from .roles import LENGTH_ROLES
+from .roles import LENGTH_ROLES, RADIUS_ROLES
 
 _INCH = Decimal("25.4")
 _LIKE = (Decimal("0.6"), Decimal("1.7"))
@@ -52,8 +52,18 @@ def join_names(layout: Layout) -> None:
         if figure.role != "od" or figure.negated:
             continue
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
+            if after.row != figure.row or _has_wall_beside_radius(layout, figure, after):
+                break  # the next line's tube
             if after.role == "od" and not after.negated and _names(figure, after):
                 figure.role, after.link = "nps", "restate"
+
+
+def _has_wall_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bool:
+    """Whether an OD brings a wall along, and a radius stands before it: it is the next size's."""
+    wall = layout.after(after)
+    between = layout.figures[figure.index + 1 : after.index]
+    whole = wall is not None and wall.role == "wall" and wall.link == "times"
+    return whole and any(other.role in RADIUS_ROLES for other in between)
 
 
 def join_restated(layout: Layout) -> None:

@@ -104,10 +104,9 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list
         before = next((g for g in reversed(groups[:number]) if slot in g.slots), None)
         if before is not None:
             return before.slots[slot]
-    first = groups[0]
-    ahead = slot in first.slots and first.place(slot) < first.place("od")
-    if number and ahead and first.row is None:
-        return first.slots[slot]  # ".065 wall: 1.5, 1.75 and 2 in"
+    heads = [g for g in groups[:number] if slot in g.slots and slot not in g.shared]
+    if heads and all(g.place(slot) < g.place("od") and g.row is None for g in heads):
+        return heads[-1].slots[slot]  # ".065 wall: 1.5, 1.75 and 2 in"
     closing = _said_at_the_end(groups, slot)
     if closing is not None:
         figure = closing.slots[slot][0]

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .angle_behind import set_angles_aside
 from .chains import assign_by_chain
+from .changed_from import hear_changes
 from .choices import Unit
 from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
@@ -23,6 +24,7 @@ from .layout import lay_out
 from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
+from .named_order import assign_named_order
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -106,6 +108,8 @@ def _read(
     layout.earlier = earlier
     set_angles_aside(layout)
     hear_phrases(layout)
+    assign_named_order(layout)
+    hear_changes(layout)
     assign_by_cue(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)

@@ -36,6 +36,7 @@ _WHEN_WORDS = word_set(
 _LETTERS: dict[str, Role] = {
     "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
     "w": "wall", "wt": "wall", "ep": "wall", "ép": "wall", "di": "id",
+    "rc": "radius", "ri": "inside_r",
 }  # fmt: skip
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _GAUGE_WORDS = word_set("ga gauge gage")

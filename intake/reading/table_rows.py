@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from ...rules.grades import family_of_designation
 from .figures import LISTED, Figure, Layout, Row
 from .materials import MaterialMention
-from .roles import LENGTH_ROLES, Role
+from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .table_cells import SIZE_ROLE_OF, Cell, Column
 from .tokens import Token
 
@@ -54,8 +54,22 @@ def fill_row(
             continue
         elif column.role == "label" and len(figures) <= _LONGEST_SIZE:
             _take_size(column, figures)
+        elif column.role == "" and _is_remark(layout, placed, cell, figures):
+            continue
         else:
             _set_aside(column, figures)
+
+
+def _is_remark(layout: Layout, placed: Placed, cell: Cell, figures: list[Figure]) -> bool:
+    """Whether a cell of remarks names a wall or a radius: 'wall is .083', 'use R 80'; a radius only
+    where no column has one."""
+    if len(figures) != 1:
+        return False
+    roles = {cue.role for index in cell.tokens for cue in layout.tokens[index].cues} & LENGTH_ROLES
+    if roles == {"wall"}:
+        return True
+    has_radius = any(column.role in RADIUS_ROLES and c.tokens for column, c in placed)
+    return bool(roles) and roles <= RADIUS_ROLES and not has_radius
 
 
 def _note_lengths(layout: Layout, cell: Cell) -> None:

@@ -18,6 +18,7 @@ _WIDEST = 60
 _LINES_BELOW_HEAD = 2
 """A rule of dashes and a row of units may stand between the head and the first row."""
 _MOST_EMPTY = 3
+_LONGEST_LABEL = 3
 _NAMES_SIZE = LENGTH_ROLES | {"nps", "label"}
 _OWNED_ROW = whole_words(
     "vorhanden | nichts anbieten | already have | we have | have this | have one | not required",
@@ -137,6 +138,10 @@ class _Tables:
             if len(cells) == len(columns) - 1 and self._ends_with_bar(at):
                 return list(zip(columns, cells, strict=False))
             return _by_offset(cells, columns)
+        if len(cells) == len(columns) + 1 and self._is_remark(cells[-1]):
+            return list(zip([*columns, Column("", None, cells[-1].offset)], cells, strict=True))
+        if len(cells) == len(columns) + 1 and self._is_label(cells[0], columns[0]):
+            return list(zip(columns, cells[1:], strict=True))
         flat = [i for i in self.lines[at] if tokens[i].kind in ("number", "material", "block")]
         if len(cells) <= 1 and len(flat) == len(columns):
             return [
@@ -144,6 +149,17 @@ class _Tables:
                 for column, index in zip(columns, flat, strict=True)
             ]
         return None
+
+    def _is_label(self, cell: Cell, column: Column) -> bool:
+        """'A', '1)', 'hoop' before the first column, which no head names."""
+        words = [self.layout.tokens[index] for index in cell.tokens]
+        short = len(words) <= _LONGEST_LABEL and cell.offset <= column.offset
+        return short and all(word.number is None or word.block for word in words)
+
+    def _is_remark(self, cell: Cell) -> bool:
+        """'<-- wall .083 here': words behind the last column, which no head names."""
+        words = [self.layout.tokens[index] for index in cell.tokens]
+        return bool(words) and words[0].number is None and words[0].kind != "material"
 
     def _ends_with_bar(self, at: int) -> bool:
         """'25 | 1.5 | 50 |', with no bar before it: the last cell is empty."""

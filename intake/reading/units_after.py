@@ -27,13 +27,14 @@ _NO_MULTIPLE = any_of(
 )
 _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
+        "of an inch\\b | d(?:e|'un) pouces?\\b | de pulgadas?\\b | di pollic[ei]\\b",
         "'' | \" | in(?:ch(?:es)?|ches)?s?\\b\\.?(?!\\s?/) | zoll\\b | pouces?\\b | po\\b",
         r"in(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b)",
         r"pulgadas?\b | pulg\b\.? | plg\b\.? | polegadas?\b | pol\b\.?",
         r"cale?\b(?!\s?\.?\s?\d) | pollic[ei]\b | duim\b | tommer\b | tum\b",
     )),
     ("mm", any_of(
-        r"mm\b | mm(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b|r\b)",
+        r"mm\b | мм\b | mm(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b|r\b)",
         r"m\.m\. | millimet(?:er|re)s?\b | milímetros?\b | millimètres?\b",
         r"millimetri\b | mms\b",
     )),
@@ -44,6 +45,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),
     ("d", any_of(
+        r"(?<=\d)[dD](?=\s?=\s?\d) | [x*]\s?[dD](?=\s?=\s?\d)",
         f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
         r"diameters?\s(?=bend|radius|clr)",
     )),
@@ -52,7 +54,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
-        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?=|\s?\d)",
+        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?[=:]|\s?\d)",
         r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | weeks?\b | wks?\b",
         r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b(?!\.?\s?(?:wall|wt|thk|od\b|clr))",
         r"tage?n?\b | wochen?\b",
@@ -89,7 +91,8 @@ _COUNTED = late_pattern(
         "holes | machines | benders | sizes | sets | jobs | orders | cars | trucks | bikes",
         "trailers | customers | passes | turns | coils | samples | drawings | dorne | rohre",
         "teile | tubos | tubi | buizen | bochten | cintrages | coudes | curve | curvas",
-        r"mal(?!\s?\d) | times | fach | -?\s?off | apiece | to\s\d",
+        r"mal(?!\s?\d) | times(?!\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?(?:o\.?d|d\b|dia))",
+        r"fach | -?\s?off | apiece | to\s\d",
     )
     + r"\b",
     re.IGNORECASE,

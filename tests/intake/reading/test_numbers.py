@@ -149,8 +149,17 @@ SPOKEN_DIGITS = [
     ("ninety-five", exact("95")),
     ("sixty five", exact("65")),
     ("one thirty four", exact("134")),
-    ("oh eighty three", exact("83")),
 ]
+
+
+LED_BY_OH = [("oh eighty three", "0.083"), ("oh nine five", "0.095"), ("zero sixty five", "0.065")]
+
+
+@pytest.mark.parametrize(("text", "value"), LED_BY_OH)
+def test_spoken_digits_behind_an_oh_are_thousandths(text: str, value: str) -> None:
+    number = words_at(text, 0)
+    assert number is not None
+    assert number.values == (exact(value),)
 
 
 @pytest.mark.parametrize(("text", "value"), SPOKEN_DIGITS, ids=[t for t, _ in SPOKEN_DIGITS])

@@ -1,0 +1,57 @@
+"""'The radius has gone from 150 to 120': the first figure is past, the second is what is wanted."""
+
+from __future__ import annotations
+
+from ..late_pattern import late_pattern
+from .cue_roles import fits
+from .cue_sides import cue_right
+from .cues import Cue
+from .figures import Figure, Layout
+from .patterns import any_of, word_set
+from .roles import LENGTH_ROLES
+
+_FROM = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:chang|switch|mov|reduc|increas|dropp?|went|gone)(?:es|ed|e|s)?\b[^.;,:\d]{0,24}\bfrom",
+        r"(?:ändert|geändert|wechselt|wandert|reduziert|erhöht)\w*\b[^.;,:\d]{0,24}\bvon",
+        r"(?:passé?e?|chang[eé]e?|réduit)\b[^.;,:\d]{0,16}\bde",
+        r"(?:pasa|pasó|cambia|cambió|cambiad[oa])\b[^.;,:\d]{0,16}\bde",
+        r"(?:passa|passat[oa]|cambia|cambiat[oa]|ridott[oa])\b[^.;,:\d]{0,16}\bda",
+        r"(?:gaat|wijzigt|gewijzigd|veranderd?t?)\b[^.;,:\d]{0,24}\bvan",
+    )
+    + r"\s*(?:an?|the|our|the old)?\s*$"
+)
+_TO = word_set("to auf zu a à naar")
+_LEAD = 64
+"""Characters before the first figure in which the words stand."""
+
+
+def hear_changes(layout: Layout) -> None:
+    """Deny the first figure of 'changed from A to B', and give B what the sentence speaks of."""
+    for old in layout.figures:
+        new = layout.after_in_sentence(old)
+        if new is None or not any(t.text in _TO for t in layout.between(old, new)):
+            continue
+        begin = max(layout.sentence_start(old.sentence), old.start - _LEAD)
+        if not _FROM.search(layout.text[begin : old.start].casefold()):
+            continue
+        old.negated = True
+        new.link = "apart"
+        cue = _spoken_of(layout, old)
+        own = cue_right(layout, new)
+        if cue is not None and new.role is None and own is None and fits(new, cue):
+            new.give(cue.role, "cue")
+
+
+def _spoken_of(layout: Layout, figure: Figure) -> Cue | None:
+    """The last length that the sentence names before a figure."""
+    first, _ = layout.spans[figure.sentence]
+    for at in range(figure.token - 1, first - 1, -1):
+        token = layout.tokens[at]
+        if token.number is not None:
+            return None
+        cue = next((cue for cue in token.cues if cue.side != "after"), None)
+        if cue is not None and cue.role in LENGTH_ROLES:
+            return cue
+    return None
