@@ -84,9 +84,7 @@ class Late:
         return self._index if self._asked >= WORTH_IT else None
 
 
-def _first(
-    branches: Sequence[Branch], looked: Seen, text: str, start: int
-) -> re.Match[str] | None:
+def _first(branches: Sequence[Branch], looked: Seen, text: str, start: int) -> re.Match[str] | None:
     """The leftmost match of any of the branches; of several there, the first one's."""
     found: re.Match[str] | None = None
     for branch in branches:

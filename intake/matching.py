@@ -155,7 +155,11 @@ class Matcher:
         """By answer the 'must' line that is met and tells most, best explained first."""
         heard = hear(question)
         found = []
-        for name, lines in self._lines.items():
+        by_answer: dict[str, list[Line]] = {}
+        for word in self._lines_by_word.keys() & heard.present:
+            for name, one in self._lines_by_word[word]:
+                by_answer.setdefault(name, []).append(one)
+        for name, lines in by_answer.items():
             told = [(one.mass(heard, self._weights), one) for one in lines if one.met(heard)]
             if told and not is_barred(self._answers[name], question):
                 mass, best = max(told, key=lambda m: (m[0], m[1].text))
@@ -202,6 +206,16 @@ class Matcher:
     @cached_property
     def _lines(self) -> Mapping[str, tuple[Line, ...]]:
         return {name: tuple(map(line, answer.must)) for name, answer in self._answers.items()}
+
+    @cached_property
+    def _lines_by_word(self) -> Mapping[str, list[tuple[str, Line]]]:
+        """'Must' lines with the names of their answers, by words one of which has to be there."""
+        found: dict[str, list[tuple[str, Line]]] = {}
+        for name, lines in self._lines.items():
+            for one in lines:
+                for word in one.needs:
+                    found.setdefault(word, []).append((name, one))
+        return found
 
     @cached_property
     def _vocabulary(self) -> Mapping[str, frozenset[str]]:

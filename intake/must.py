@@ -55,6 +55,11 @@ class Line:
         return frozenset().union(*(word for group in self.groups for way in group for word in way))
 
     @cached_property
+    def needs(self) -> frozenset[str]:
+        """A few words of which one must be present for it to be met."""
+        return min(self._last_words, key=len)
+
+    @cached_property
     def _last_words(self) -> tuple[frozenset[str], ...]:
         """By group, the last words of its ways: where none is present, it can't be met."""
         return tuple(frozenset().union(*(way[-1] for way in group)) for group in self.groups)
