@@ -7,8 +7,6 @@ that gets a draft costs a glance, a customer who gets none is lost.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from . import words_automatic as words
 from . import words_machine
 from .late import Late

@@ -1,4 +1,4 @@
-"""Many word patterns of which a text has few or none: all are asked at once which may stand in it."""
+"""Many word patterns of which a text has few or none: all are asked at once which may stand."""
 
 from __future__ import annotations
 

@@ -25,8 +25,6 @@ _LEARNS_FROM = 300
 _MOST_WHOLES = 3
 """Texts lately looked up of which the next may be a piece: the message, its body, its sender."""
 
-_NONE: Mapping[Branch, Sequence[str]] = {}
-
 
 class _Table:
     """What the branches of every pattern need, by a few of the letters."""
@@ -92,7 +90,7 @@ _wholes: tuple[_Whole, ...] = ()
 
 def _whole_of(flat: str) -> _Whole:
     """A text looked up in the table lately that has all of this one, or this one looked up."""
-    global _wholes  # noqa: PLW0603 - replaced, never changed: several threads may read
+    global _wholes
     for whole in _wholes:
         if flat in whole.flat:
             return whole
@@ -116,13 +114,19 @@ class Seen:
 
     def branches(self, index: Index) -> set[Branch]:
         """The branches of a pattern of which letters in the table do stand in the text."""
-        found = self.found.get(index, _NONE)
+        found = self.found.get(index)
+        if found is None:
+            return set()
         if not self._is_piece:
             return set(found)
         flat = self.flat
-        return {
-            branch for branch, needs in found.items() if any(letters in flat for letters in needs)
-        }
+        there = set()
+        for branch, needs in found.items():
+            for letters in needs:
+                if letters in flat:
+                    there.add(branch)
+                    break
+        return there
 
     def places(self, starts: Starts, since: int) -> list[int] | None:
         """Where, from ``since`` on, any of ``starts`` stands; None where that is in many places."""
@@ -179,6 +183,6 @@ def seen(text: str) -> Seen:
 
 def forget() -> None:
     """What was looked up before the table had all that it has now is looked up again."""
-    global _wholes  # noqa: PLW0603
+    global _wholes
     _wholes = ()
     seen.cache_clear()

@@ -11,8 +11,7 @@ from operator import attrgetter
 from .letters_needed import Letters, needs_of, starts_of
 from .letters_seen import GRAM, TABLE, Seen, Starts, flattened, forget
 
-
-_SHORT = 0
+_SHORT = 500
 """Characters of a text that is searched sooner than it is found where a branch could begin."""
 
 
@@ -77,15 +76,13 @@ class Index:
 
     def to_search(self, looked: Seen) -> Sequence[Branch]:
         """The branches that may be found in a text, in their order."""
-        if self.plain:
-            if self not in looked.found:
-                return ()
-            return sorted(looked.branches(self), key=_number)
-        found = looked.branches(self) | self._always
-        for short, branches in self._by_short.items():
-            if short in looked.flat:
-                found.update(branches)
-        return sorted(found, key=_number)
+        found = looked.branches(self)
+        if not self.plain:
+            found |= self._always
+            for short, branches in self._by_short.items():
+                if short in looked.flat:
+                    found.update(branches)
+        return sorted(found, key=_number) if len(found) > 1 else tuple(found)
 
 
 _PIECE = re.compile(
