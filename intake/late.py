@@ -19,6 +19,12 @@ WORTH_IT = 30
 """Searches after which it pays to know which letters a pattern needs."""
 
 
+def much_mail_comes() -> None:
+    """Say that there is so much to read that it pays to know at once what each pattern needs."""
+    global WORTH_IT
+    WORTH_IT = 0
+
+
 class Late:
     """Any of several patterns, without regard to case; matches as the one pattern they form.
 
