@@ -181,6 +181,12 @@ def seen(text: str) -> Seen:
     return Seen(text)
 
 
+def look_at_first(text: str) -> None:
+    """Look up the whole of what is about to be looked at in pieces."""
+    if TABLE.by_gram:
+        seen(text)
+
+
 def forget() -> None:
     """What was looked up before the table had all that it has now is looked up again."""
     global _wholes

@@ -35,10 +35,10 @@ class Branch:
         """As ``re.Pattern.search``."""
         if self._compiled is None:
             self._compiled = re.compile(self._pattern, self._flags)
-            starts = starts_of(self._pattern, self._flags)
-            self._starts = None if starts is None else Starts(starts)
-        starts = self._starts
-        places = looked.places(starts, start) if starts and len(text) > _SHORT else None
+            begun = starts_of(self._pattern, self._flags)
+            self._starts = None if begun is None else Starts(begun)
+        starts = self._starts if len(text) > _SHORT else None
+        places = None if starts is None else looked.places(starts, start)
         if places is None:
             return self._compiled.search(text, start)
         for place in places:
