@@ -84,7 +84,7 @@ def test_in_a_piece_of_a_text_is_found_what_the_patterns_find_there(
                 wanted, found = one._compiled.search(piece), one.search(piece)
                 assert (found and found.span()) == (wanted and wanted.span()), (place, piece)
                 checked += wanted is not None
-    assert checked > 1000
+    assert checked > 300
 
 
 def test_no_cue_that_is_found_is_left_out(monkeypatch: pytest.MonkeyPatch) -> None:
