@@ -48,8 +48,10 @@ def one_line(text: str, longest: int) -> str:
     """``text`` on one line: line breaks and runs of spaces to one space, control and invisible
     characters dropped, cut to ``longest`` characters (with an ellipsis).
     """
-    visible = "".join(c for c in " ".join(text.split()) if unicodedata.category(c)[0] != "C")
-    visible = " ".join(visible.split())
+    visible = " ".join(text.split())
+    if not visible.isprintable():
+        visible = "".join(c for c in visible if unicodedata.category(c)[0] != "C")
+        visible = " ".join(visible.split())
     return visible if len(visible) <= longest else visible[: longest - 1].rstrip() + "…"
 
 
@@ -102,6 +104,9 @@ def _is_name(word: str) -> bool:
 
 def _signs(body: str, word: str) -> bool:
     """Whether one of the body's lines is this word alone, as people sign ('Gil', '- Bev x')."""
-    if len(word) < 2 or word.endswith("."):
+    if len(word) < 2 or word.endswith(".") or word not in body:
         return False
-    return bool(re.search(rf"^[ \t>*~–—-]*{re.escape(word)}[ \t\r.!,x:)]*$", body, re.MULTILINE))
+    return any(
+        line.startswith(word) and not line[len(word) :].strip(" \t\r.!,x:)")
+        for line in (one.lstrip(" \t>*~–—-") for one in body.split("\n") if word in one)
+    )

@@ -7,12 +7,10 @@ that gets a draft costs a glance, a customer who gets none is lost.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from . import words_automatic as words
 from . import words_machine
 from .late import Late
-from .letters_seen import seen
+from .late_cues import Cues
 from .model import Message, OwnText
 from .quote_lines import subject_prefixes
 from .words_errand import TUBE_FIGURES
@@ -69,8 +67,8 @@ _NO_REPLY = Late([words.NO_REPLY_SENDER])
 _SYSTEM_SENDER = Late([words.SYSTEM_SENDER])
 _ROLE_SENDER = Late([words.ROLE_SENDER])
 _SIZE = Late([TUBE_FIGURES])
-_BULK = [(weight, Late([cue])) for weight, cue in words_machine.BULK]
-_NOTICE = [(weight, Late([cue])) for weight, cue in words_machine.NOTICE]
+_BULK = Cues((weight, Late([cue])) for weight, cue in words_machine.BULK)
+_NOTICE = Cues((weight, Late([cue])) for weight, cue in words_machine.NOTICE)
 
 
 def automatic(message: Message, own: OwnText) -> str | None:
@@ -225,12 +223,11 @@ _PROOF = 3
 """A cue of this weight stands in no person's mail."""
 
 
-def _weigh(cues: Sequence[tuple[int, Late]], text: str) -> tuple[int, int, str]:
+def _weigh(cues: Cues, text: str) -> tuple[int, int, str]:
     """The sum of the weights of all cues found, the heaviest, and its words."""
     total, heaviest, said = 0, 0, ""
-    looked = seen(text)
-    for weight, pattern in cues:
-        match = None if pattern.stands_nowhere_in(looked) else pattern.search(text)
+    for _, (weight, pattern) in cues.that_may_stand(text):
+        match = pattern.search(text)
         if match is not None:
             total += weight
             if weight > heaviest:

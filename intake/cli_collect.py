@@ -111,6 +111,7 @@ def collect_into(
     time: what a kill leaves out, the next run finds again.
     """
     from .desk_chat import ChatReading
+    from .late import much_mail_comes
     from .sources import read_paths
 
     collected, reading = Collected(), ChatReading.of(shop, templates)
@@ -119,6 +120,8 @@ def collect_into(
     joining = _joining(shop, templates)
     if jobs == 1:
         for group in groups:
+            if len(group) == AT_A_TIME:
+                much_mail_comes()
             _write_down(
                 store,
                 collected,

@@ -13,12 +13,12 @@ import re
 from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import accumulate
+from itertools import accumulate, groupby
 
 from . import words_asking, words_errand
 from .asking import Sentence, act, counting, said_words
 from .late import Late
-from .letters_seen import seen
+from .late_cues import Cues
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_selling import SELLING
@@ -51,10 +51,9 @@ _SOLID = Late(words_errand.SOLID)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
 _TRADE = Late(words_errand.TRADE)
 _ASKING = Late(words_errand.ASKING)
-_ELSEWHERE = [
-    (group, [(weight, Late([cue])) for weight, cue in group.cues])
-    for group in (*ORDERS, *SELLING, *ELSEWHERE, *UNWANTED)
-]
+_GROUPS = (*ORDERS, *SELLING, *ELSEWHERE, *UNWANTED)
+_GROUP_OF = [group for group in _GROUPS for _ in group.cues]
+_ELSEWHERE = Cues((weight, Late([cue])) for group in _GROUPS for weight, cue in group.cues)
 _MOST_OF_ONE_ERRAND = 10
 """A long pitch is no more a pitch than a short one."""
 _HARDLY_A_WORD = 8
@@ -221,14 +220,12 @@ def _elsewhere(
     starts = [0, *accumulate(len(said) + 1 for said in spoken)]
     best = Leaning(0.0, "")
     business: dict[int, int] = {}
-    looked = seen(whole)
-    for group, cues in _ELSEWHERE:
+    may_stand = groupby(_ELSEWHERE.that_may_stand(whole), key=lambda one: _GROUP_OF[one[0]])
+    for group, cues in may_stand:
         if group.only_without_tool and names_tool:
             continue
         total, heaviest, said = 0, 0, ""
-        for weight, cue in cues:
-            if cue.stands_nowhere_in(looked):
-                continue
+        for _, (weight, cue) in cues:
             matches = list(cue.finditer(whole))
             for match in matches:
                 number = bisect_right(starts, match.start()) - 1

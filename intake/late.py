@@ -13,10 +13,16 @@ from functools import cached_property
 
 from .late_pattern import LONG, for_text
 from .letters_seen import Seen, seen
-from .pattern_branches import Index
+from .pattern_branches import Branch, Index
 
 WORTH_IT = 30
 """Searches after which it pays to know which letters a pattern needs."""
+
+
+def much_mail_comes() -> None:
+    """Say that there is so much to read that it pays to know at once what each pattern needs."""
+    global WORTH_IT
+    WORTH_IT = 0
 
 
 class Late:
@@ -48,7 +54,12 @@ class Late:
             return for_text(self._patterns, self._flags, text).search(text, start, end)
         if end < len(text) or len(text) > LONG:
             return self._compiled.search(text, start, end)
-        return self._next(seen(text), text, start)
+        index = self._index  # known before the text is looked up for it
+        looked = seen(text)
+        if index.plain and index not in looked.found:
+            return None
+        branches = index.to_search(looked)
+        return _first(branches, looked, text, start) if branches else None
 
     def match(self, text: str, start: int = 0, end: int = sys.maxsize) -> re.Match[str] | None:
         """As ``re.Pattern.match``."""
@@ -66,20 +77,24 @@ class Late:
         if len(text) > LONG:
             yield from self._compiled.finditer(text)
             return
+        index = self._index  # known before the text is looked up for it
         looked = seen(text)
-        match = self._next(looked, text, 0)
+        branches = index.to_search(looked)
+        match = _first(branches, looked, text, 0)
         while match is not None:
             yield match
-            match = self._next(looked, text, match.end())
+            match = _first(branches, looked, text, match.end())
 
-    def stands_nowhere_in(self, looked: Seen) -> bool:
-        """Whether it is certain, before any search, that nothing is found."""
-        return self._asked >= WORTH_IT and not self._index.to_search(looked)
+    def index_if_known(self) -> Index | None:
+        """What its branches need of a text; None before it is worth finding out."""
+        return self._index if self._asked >= WORTH_IT else None
 
-    def _next(self, looked: Seen, text: str, start: int) -> re.Match[str] | None:
-        found: re.Match[str] | None = None
-        for branch in self._index.to_search(looked):
-            match = branch.search(looked, text, start)
-            if match is not None and (found is None or match.start() < found.start()):
-                found = match
-        return found
+
+def _first(branches: Sequence[Branch], looked: Seen, text: str, start: int) -> re.Match[str] | None:
+    """The leftmost match of any of the branches; of several there, the first one's."""
+    found: re.Match[str] | None = None
+    for branch in branches:
+        match = branch.search(looked, text, start)
+        if match is not None and (found is None or match.start() < found.start()):
+            found = match
+    return found

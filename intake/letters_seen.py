@@ -2,13 +2,14 @@
 
 Of all patterns a text has the letters for a few dozen. To ask each of hundreds for itself costs
 more than to search those; so the letters of all are kept in one table, and the text is looked up in
-it once.
+it once. What is looked at next is mostly a piece of the same message, a sentence of it or a line:
+such a piece has no letters but those of the whole, and is not looked up again.
 """
 
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -17,19 +18,18 @@ from .letters_needed import Letters, evened
 if TYPE_CHECKING:
     from .pattern_branches import Branch, Index
 
-_NONE: set[Branch] = set()
-
 GRAM = 4
 """Letters looked up together."""
 _MOST_PLACES = 40
-_LEARNS_FROM = 1000
+_LEARNS_FROM = 300
+_MOST_WHOLES = 3
+"""Texts lately looked up of which the next may be a piece: the message, its body, its sender."""
 
 
 class _Table:
     """What the branches of every pattern need, by a few of the letters."""
 
     def __init__(self) -> None:
-        self.version = 0
         self.by_gram: dict[str, list[tuple[str, Index, Branch]]] = defaultdict(list)
         self.to_learn_from = _LEARNS_FROM
         """Texts still to be counted."""
@@ -45,7 +45,6 @@ class _Table:
             self._common.update(grams)
         rarest = min(grams, key=self._common.__getitem__)
         self.by_gram[rarest].append((letters, index, branch))
-        self.version += 1
 
     def learn(self, grams: Iterable[str]) -> None:
         """Count what stands in a text; after the last one all is put in its best place."""
@@ -61,42 +60,78 @@ class _Table:
 TABLE = _Table()
 
 
+class _Whole:
+    """A text that has been looked up in the table."""
+
+    __slots__ = ("flat", "found", "grams")
+
+    def __init__(self, flat: str) -> None:
+        # Blanks at both ends: there is more to be found in it than in any piece.
+        self.flat = flat = f" {flat.strip(' ')} "
+        self.grams = frozenset(grams_of(flat))
+        if TABLE.to_learn_from:
+            TABLE.learn(self.grams)
+        self.found: dict[Index, dict[Branch, list[str]]] = {}
+        """The branches of which letters in the table stand in the text, by their pattern."""
+        found, by_gram = self.found, TABLE.by_gram
+        for gram in by_gram.keys() & self.grams:
+            for letters, index, branch in by_gram[gram]:
+                if letters in flat:
+                    if index not in found:
+                        found[index] = {branch: [letters]}
+                    elif branch in found[index]:
+                        found[index][branch].append(letters)
+                    else:
+                        found[index][branch] = [letters]
+
+
+_wholes: tuple[_Whole, ...] = ()
+
+
+def _whole_of(flat: str) -> _Whole:
+    """A text looked up in the table lately that has all of this one, or this one looked up."""
+    global _wholes
+    for whole in _wholes:
+        if flat in whole.flat:
+            return whole
+    whole = _Whole(flat)
+    _wholes = (whole, *_wholes[: _MOST_WHOLES - 1])
+    return whole
+
+
 class Seen:
     """A text as the patterns see it."""
 
-    __slots__ = ("_found", "_version", "even", "grams")
+    __slots__ = ("_is_piece", "_whole", "even", "flat", "found")
 
     def __init__(self, text: str) -> None:
         self.even = evened(text)
-        self.grams = frozenset(grams_of(self.even))
-        self._version = -1
-        self._found: dict[Index, set[Branch]] = {}
+        self.flat = flattened(self.even)
+        self._whole = _whole_of(self.flat)
+        self._is_piece = len(self.flat) + 2 < len(self._whole.flat)
+        self.found: Mapping[Index, Mapping[Branch, Sequence[str]]] = self._whole.found
+        """The branches of which letters in the table may stand in the text, by their pattern."""
 
     def branches(self, index: Index) -> set[Branch]:
-        """The branches of a pattern of which letters in the table stand in the text."""
-        if self._version != TABLE.version:
-            self._look()
-        return self._found.get(index, _NONE)
-
-    def _look(self) -> None:
-        if TABLE.to_learn_from:
-            TABLE.learn(self.grams)
-        found: dict[Index, set[Branch]] = {}
-        even, by_gram = self.even, TABLE.by_gram
-        for gram in by_gram.keys() & self.grams:
-            for letters, index, branch in by_gram[gram]:
-                if letters in even:
-                    if index in found:
-                        found[index].add(branch)
-                    else:
-                        found[index] = {branch}
-        self._found = found
-        self._version = TABLE.version
+        """The branches of a pattern of which letters in the table do stand in the text."""
+        found = self.found.get(index)
+        if found is None:
+            return set()
+        if not self._is_piece:
+            return set(found)
+        flat = self.flat
+        there = set()
+        for branch, needs in found.items():
+            for letters in needs:
+                if letters in flat:
+                    there.add(branch)
+                    break
+        return there
 
     def places(self, starts: Starts, since: int) -> list[int] | None:
         """Where, from ``since`` on, any of ``starts`` stands; None where that is in many places."""
         here = starts.short
-        for gram in starts.grams & self.grams:
+        for gram in starts.grams & self._whole.grams:
             here = here + starts.by_gram[gram]
         found: list[int] = []
         for start in here:
@@ -116,20 +151,44 @@ class Starts:
     __slots__ = ("by_gram", "grams", "short")
 
     def __init__(self, starts: Letters) -> None:
-        self.short = [one for one in starts if len(one) < GRAM]
+        self.short: list[str] = []
         self.by_gram: dict[str, list[str]] = {}
         for one in starts:
-            if len(one) >= GRAM:
-                self.by_gram.setdefault(one[:GRAM], []).append(one)
+            gram = one[:GRAM]
+            if len(gram) < GRAM or "  " in gram:
+                self.short.append(one)
+            else:
+                self.by_gram.setdefault(gram, []).append(one)
         self.grams = frozenset(self.by_gram)
 
 
-def grams_of(even: str) -> list[str]:
+def flattened(even: str) -> str:
+    """An evened text with one blank for several: what stands in one stands in the other, too."""
+    if "  " not in even:
+        return even
+    inner = " ".join(even.split())
+    return f"{' ' * even.startswith(' ')}{inner}{' ' * (even.endswith(' ') and bool(inner))}"
+
+
+def grams_of(flat: str) -> list[str]:
     """Every ``GRAM`` letters that stand together."""
-    return [even[at : at + GRAM] for at in range(len(even) - GRAM + 1)]
+    return [flat[at : at + GRAM] for at in range(len(flat) - GRAM + 1)]
 
 
 @lru_cache(maxsize=256)
 def seen(text: str) -> Seen:
     """A text as the patterns see it, the last few remembered."""
     return Seen(text)
+
+
+def look_at_first(text: str) -> None:
+    """Look up the whole of what is about to be looked at in pieces."""
+    if TABLE.by_gram:
+        seen(text)
+
+
+def forget() -> None:
+    """What was looked up before the table had all that it has now is looked up again."""
+    global _wholes
+    _wholes = ()
+    seen.cache_clear()

@@ -77,7 +77,8 @@ class Phrases:
 
         ``least``: so many words of its own must the question have of a phrase.
         """
-        found = (self._nearest(answer.name, told, least) for answer in self._answers)
+        names = set().union(*(self._naming.get(term, ()) for term in told))
+        found = (self._nearest(name, told, least) for name in names)
         return sorted((n for n in found if n.score), key=lambda n: (-n.score, n.answer))
 
     def _nearest(self, name: str, told: Sequence[str], least: int) -> Near:
@@ -90,7 +91,9 @@ class Phrases:
         )
         best, best_text = 0.0, ""
         present = frozenset(told)
-        for phrase in self._phrases[name] if shared else ():
+        phrases, by_term = self._phrases[name], self._by_term[name]
+        having = set().union(*(by_term.get(term, ()) for term in told))
+        for phrase in (phrases[at] for at in sorted(having)):
             if phrase.own.isdisjoint(present) and not phrase.terms <= present:
                 # "clr 4.875" is no question of what a CLR is, nor "can you make a mandrel?" one of
                 # what mandrels are made of.
@@ -159,6 +162,26 @@ class Phrases:
         }
 
     @cached_property
+    def _naming(self) -> Mapping[str, frozenset[str]]:
+        """By term the answers that have it in a phrase."""
+        found: dict[str, set[str]] = {}
+        for name, vocabulary in self.vocabulary.items():
+            for term in vocabulary:
+                found.setdefault(term, set()).add(name)
+        return {term: frozenset(names) for term, names in found.items()}
+
+    @cached_property
+    def _by_term(self) -> Mapping[str, Mapping[str, list[int]]]:
+        """By answer and term, which of its phrases have the term."""
+        found: dict[str, dict[str, list[int]]] = {}
+        for name, phrases in self._phrases.items():
+            here = found[name] = {}
+            for at, phrase in enumerate(phrases):
+                for term in phrase.terms:
+                    here.setdefault(term, []).append(at)
+        return found
+
+    @cached_property
     def _by_letter(self) -> Mapping[str, tuple[str, ...]]:
         """The terms of all phrases by their first letter."""
         found: dict[str, list[str]] = {}
@@ -187,5 +210,12 @@ def tells_something(phrase: str) -> bool:
 
 def is_barred(answer: Answer, question: str) -> bool:
     """Whether one of the answer's 'unless' words stands in the question."""
-    said = f" {' '.join(plain_words(question))} "
-    return any(f" {' '.join(plain_words(one))} " in said for one in answer.unless)
+    if not answer.unless:
+        return False
+    said = _spaced(question)
+    return any(_spaced(one) in said for one in answer.unless)
+
+
+@lru_cache(maxsize=1024)
+def _spaced(text: str) -> str:
+    return f" {' '.join(plain_words(text))} "

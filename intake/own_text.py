@@ -15,6 +15,8 @@ from typing import Literal
 from . import words_quoting as words
 from .files.words import attached_texts
 from .late import Late
+from .late_pattern import LONG
+from .letters_seen import look_at_first
 from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
 from .quoted_mails import find_mails, find_prompts, kept_words
@@ -73,6 +75,7 @@ def mask(message: Message) -> OwnText:
     reply_prefix, forward, earlier_at = subject_prefixes(message.subject)
     answers = reply_prefix or bool(message.in_reply_to or message.references)
     lines = message.body.split("\n")
+    look_at_first(message.text[:LONG])  # each line of it is a piece
     stretch = _separate(lines, answers, forward, depth=0)
     shown = _shown_text(stretch)
     quotes_others = any(kind in ("quoted", "forwarded") for kind in stretch.kinds)

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Collection, Iterable
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from operator import attrgetter
 
 from .letters_needed import Letters, needs_of, starts_of
-from .letters_seen import GRAM, TABLE, Seen, Starts
+from .letters_seen import GRAM, TABLE, Seen, Starts, flattened, forget
+
+_SHORT = 500
+"""Characters of a text that is searched sooner than it is found where a branch could begin."""
 
 
 class Branch:
@@ -32,9 +35,10 @@ class Branch:
         """As ``re.Pattern.search``."""
         if self._compiled is None:
             self._compiled = re.compile(self._pattern, self._flags)
-            starts = starts_of(self._pattern, self._flags)
-            self._starts = None if starts is None else Starts(starts)
-        places = None if self._starts is None else looked.places(self._starts, start)
+            begun = starts_of(self._pattern, self._flags)
+            self._starts = None if begun is None else Starts(begun)
+        starts = self._starts if len(text) > _SHORT else None
+        places = None if starts is None else looked.places(starts, start)
         if places is None:
             return self._compiled.search(text, start)
         for place in places:
@@ -60,24 +64,25 @@ class Index:
             if needs is None:
                 self._always.add(branch)
                 continue
-            for letters in needs:
+            for letters in map(flattened, needs):
                 if len(letters) < GRAM:
                     self._by_short[letters].append(branch)
                 else:
                     TABLE.add(letters, self, branch)
-        self._plain = not self._always and not self._by_short
+        self.plain = not self._always and not self._by_short
+        """Whether all that its branches need stands in the table."""
 
-    def to_search(self, looked: Seen) -> Collection[Branch]:
+        forget()
+
+    def to_search(self, looked: Seen) -> Sequence[Branch]:
         """The branches that may be found in a text, in their order."""
         found = looked.branches(self)
-        if self._plain and len(found) < 2:
-            return found
-        if self._always:
-            found = found | self._always
-        for short, branches in self._by_short.items():
-            if short in looked.even:
-                found = found.union(branches)
-        return sorted(found, key=_number) if len(found) > 1 else found
+        if not self.plain:
+            found |= self._always
+            for short, branches in self._by_short.items():
+                if short in looked.flat:
+                    found.update(branches)
+        return sorted(found, key=_number) if len(found) > 1 else tuple(found)
 
 
 _PIECE = re.compile(

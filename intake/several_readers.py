@@ -10,6 +10,8 @@ import multiprocessing
 from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from queue import SimpleQueue
+from threading import Thread
 from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
     from .model import Message, Result
 
 Group = Sequence["Message"]
+
+GROUPS_AT_A_TIME = 2
+"""Groups that one reader has, or has read without its answer being fetched."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,21 +75,21 @@ class Readers:
     def read(self, groups: Iterable[Group]) -> Iterator[list[Result | Unread]]:
         """What is made of each message of each group. Raises ReaderStoppedError.
 
-        A reader has one group at a time, and gets the next before the answer to the last is used:
-        it need not wait for whoever writes things down.
+        A reader has two groups at a time: it goes on with the second while the answer to the first
+        waits for that of an earlier group, or for whoever writes things down.
         """
-        idle = deque(self._ends)
         busy: deque[Connection[Group, list[Result | Unread]]] = deque()
         for group in groups:
             done = None
-            if not idle:
-                idle.append(busy.popleft())
-                done = _answer(idle[0])
+            end = min(self._ends, key=busy.count)
+            if busy.count(end) == GROUPS_AT_A_TIME:
+                end = busy.popleft()
+                done = _answer(end)
             try:
-                idle[0].send(group)
+                end.send(group)
             except ConnectionError as error:
                 raise ReaderStoppedError from error
-            busy.append(idle.popleft())
+            busy.append(end)
             if done is not None:
                 yield done
         while busy:
@@ -101,9 +106,11 @@ def _answer(end: Connection[Group, list[Result | Unread]]) -> list[Result | Unre
 def _work(end: Connection[list[Result | Unread], Group], shop: Shop) -> None:
     import signal
 
+    from .late import much_mail_comes
     from .pipeline import process
     from .templates import BadTemplate, Templates
 
+    much_mail_comes()
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # whoever started us ends us
     templates = Templates(shop.folder)
 
@@ -115,8 +122,22 @@ def _work(end: Connection[list[Result | Unread], Group], shop: Shop) -> None:
         except Exception as error:  # noqa: BLE001 - our fault with one message must not stop the rest
             return Unread(f"internal fault ({type(error).__name__}: {error}); left out")
 
+    came: SimpleQueue[Group | None] = SimpleQueue()
+    # What comes is taken in beside the reading: else both ends of the pipe might wait until the
+    # other takes what it has sent.
+    Thread(target=_take_in, args=(end, came), daemon=True).start()
+    try:
+        while (group := came.get()) is not None:
+            end.send([made_of(message) for message in group])
+    except ConnectionError:
+        return  # nobody wants to know any more
+
+
+def _take_in(
+    end: Connection[list[Result | Unread], Group], came: SimpleQueue[Group | None]
+) -> None:
     try:
         while True:
-            end.send([made_of(message) for message in end.recv()])
-    except (EOFError, ConnectionError):
-        return  # nothing more to read
+            came.put(end.recv())
+    except (EOFError, OSError):
+        came.put(None)  # nothing more to read

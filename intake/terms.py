@@ -22,6 +22,7 @@ _WITH_UNIT = re.compile(
     r"(?<!\w)[\d.,/-]+\s?(?:mm|cm|in|inch|inches|\"|'')?"
     r"\s?(?:mm|cm|in|inch|inches|\"|''|clr|cl|od|id|radius|rad)(?!\w)"
 )
+_WORD = re.compile(r"[^\W_]+")
 _CENTRE_LINE = re.compile(r"cent(?:er|re)[ -]line")
 WHAT = re.compile(
     r"(?<!\w)(?:qué|(?:di|a|con) che|che cosa"
@@ -87,11 +88,13 @@ def nearest(term: str, known: Sequence[str]) -> str | None:
     return found[0] if found else None
 
 
+@lru_cache(maxsize=1024)
 def plain_words(text: str) -> tuple[str, ...]:
     """The words and figures of ``text`` as they stand, in small letters and without accents."""
-    return tuple(re.findall(r"[^\W_]+", _plain(text)))
+    return tuple(_WORD.findall(_plain(text)))
 
 
+@lru_cache(maxsize=256)
 def _plain(text: str) -> str:
     bare = WHAT.sub("what", text.casefold().replace("’", "'"))
     if not bare.isascii():

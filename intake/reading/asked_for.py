@@ -56,7 +56,8 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     _doubt_further(layout, groups)
     _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
     _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    one = [False] * len(groups) if listed else of_one(layout, groups)
+    apart = listed or _is_range(groups)
+    one = [False] * len(groups) if apart else of_one(layout, groups)
     _doubt_those(groups, one, ONE_OF_THESE)
 
 
@@ -70,14 +71,6 @@ def _doubt_further(layout: Layout, groups: list[Group]) -> None:
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
-<<<<<<< HEAD
-=======
-    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
-    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    apart = _is_list(layout, groups) or _is_range(groups)
-    one = [False] * len(groups) if apart else of_one(layout, groups)
-    _doubt_those(groups, one, ONE_OF_THESE)
->>>>>>> r2
 
 
 def _doubt_those(groups: Sequence[Group], which: Sequence[bool], why: str) -> None:

@@ -9,6 +9,7 @@ from decimal import Decimal
 
 from .cue_phrases import cue_phrase
 from .cues import WORD, Cue
+from .everyday import says_nothing
 from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, multiple_at
@@ -223,6 +224,8 @@ class _Lexer:
         if word is None:
             return self._add("punct", at, at + 1)
         folded = word[0].casefold()
+        if says_nothing(folded):
+            return self._add("word", at, word.end())
         first = folded[0]
         if first in "xbmps":
             times = _TIMES.match(self.text, at)

@@ -78,6 +78,17 @@ def _by_first_word() -> dict[str, tuple[MaterialWord, ...]]:
     }
 
 
+@lru_cache(maxsize=8192)
+def _words_like(first: str) -> tuple[tuple[MaterialWord, ...], MaterialWord | None]:
+    """The material words that begin with a word, and the one that is glued to a tube in it."""
+    group = _by_first_word().get(first)
+    if group is not None:
+        return group, None
+    glued = _GLUED_TUBE.search(first)
+    group = _by_first_word().get(first[: glued.start()], ()) if glued else ()
+    return (), next((word for word in group if len(word.words) == 1), None)
+
+
 def parts_of(text: str) -> Iterator[Part]:
     """Every word or designation of plain text, in order; the first 500."""
     tokens = [(match.start(), match.end()) for match in _TOKEN.finditer(text)]
@@ -115,15 +126,9 @@ def _designation(text: str, start: int) -> Part | None:
 
 
 def _phrase(text: str, tokens: list[tuple[int, int]], folded: list[str], at: int) -> Part | None:
-    first = folded[at]
-    group = _by_first_word().get(first)
-    if group is None:
-        glued = _GLUED_TUBE.search(first)
-        group = _by_first_word().get(first[: glued.start()]) if glued else None
-        if group is None or glued is None:
-            return None
-        word = next((word for word in group if len(word.words) == 1), None)
-        return Part(*tokens[at], word.family, word.kind) if word else None
+    group, glued = _words_like(folded[at])
+    if glued is not None:
+        return Part(*tokens[at], glued.family, glued.kind)
     for word in group:
         count = len(word.words)
         if folded[at : at + count] != list(word.words):

@@ -80,36 +80,35 @@ def fold(word: str) -> str:
 @lru_cache(maxsize=16)
 def words_of(text: str) -> Words:
     """All words of ``text``. The last few texts are kept: several steps ask for the same."""
-    found: list[str] = []
-    start: list[int] = []
-    end: list[int] = []
+    matches = list(_WORD.finditer(text))
+    start = tuple([match.start() for match in matches])
+    end = tuple([match.end() for match in matches])
+    found = [
+        fold(written) if written[0] != "\n" else "\n\n" if written.count("\n") > 1 else "\n"
+        for written in [match[0] for match in matches]
+    ]
     first: list[int] = []
     behind: list[int] = []
     begin = 0
-    for match in _WORD.finditer(text):
-        written = match[0]
-        word = fold(written) if written[0] != "\n" else "\n"
-        if word == "\n" and written.count("\n") > 1:
-            word = "\n\n"
-        found.append(word)
-        start.append(match.start())
-        end.append(match.end())
-        first.append(begin)
-        if word in _ENDS or (word == "." and _closes(found, text, match.end())):
-            behind.extend([len(found)] * (len(found) - begin))
-            begin = len(found)
-    behind.extend([len(found)] * (len(found) - begin))
-    padded = (*found, *_PADDING)
-    return Words(padded, tuple(start), tuple(end), tuple(first), tuple(behind))
+    for at, word in enumerate(found):
+        if word in _ENDS or (word == "." and _closes(found, at, text, end[at])):
+            many = at + 1 - begin
+            first += [begin] * many
+            behind += [at + 1] * many
+            begin = at + 1
+    many = len(found) - begin
+    first += [begin] * many
+    behind += [len(found)] * many
+    return Words((*found, *_PADDING), start, end, tuple(first), tuple(behind))
 
 
-def _closes(found: list[str], text: str, after: int) -> bool:
+def _closes(found: list[str], at: int, text: str, after: int) -> bool:
     following = text[after : after + 2]
     if following[:1] not in ("", " ", "\n", "\t", ")"):
         return False
-    if len(found) > 1 and found[-2] == ".":
+    if at and found[at - 1] == ".":
         return False  # dots that lead from a label to its value
-    return not (len(found) > 1 and found[-2] in _ABBREVIATED and not following[1:].isupper())
+    return not (at and found[at - 1] in _ABBREVIATED and not following[1:].isupper())
 
 
 def phrases(*texts: str) -> PhraseTable:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from . import quantity_verbs as v
 from . import quantity_words as w
 from .figures import Layout
+from .phrases import words_of
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
@@ -58,9 +60,10 @@ class _Finder:
 
     def run(self) -> list[Mention]:
         found: list[Mention] = []
-        index = 0
-        size = len(self.words)
-        while index < size:
+        reached = 0
+        for index in _worth_a_look(self.numbers.plain):
+            if index < reached:
+                continue
             word = self.text[index]
             mention = None
             number = word.isdecimal() or word in w.COUNTS or word == "half"
@@ -76,7 +79,7 @@ class _Finder:
             if mention is not None:
                 found.append(mention)
                 self.last = index
-            index = max(index + 1, count.after if count is not None and mention else 0)
+            reached = count.after if count is not None and mention else 0
         return found
 
     def _counted(self, count: Count) -> Mention | None:
@@ -192,3 +195,23 @@ class _Finder:
         if not self.context.asks_for(at, noun):
             return None
         return self._mention(count, noun, ARTICLE)
+
+
+@lru_cache(maxsize=16)
+def _worth_a_look(text: str) -> tuple[int, ...]:
+    """Indexes of the words that may count a mandrel; the last few texts are kept."""
+    words = words_of(text)
+    return tuple([at for at in range(len(words)) if _may_count(words.text[at])])
+
+
+@lru_cache(maxsize=8192)
+def _may_count(word: str) -> bool:
+    return (
+        word.isdecimal()
+        or word in w.COUNTS
+        or word == "half"
+        or word in w.SOLE_PIECE
+        or word in w.SOLE_PHRASES
+        or word in w.ARTICLES
+        or w.is_mandrel(word)
+    )

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from bisect import bisect_left
+from functools import lru_cache
 
 from . import quantity_verbs as v
 from . import quantity_words as w
+from .phrases import words_of
 from .quantity_context import Context
 from .quantity_numbers import Count, Numbers
 
@@ -24,7 +26,7 @@ class Nouns:
         self.context = context
         self.words = numbers.words
         self.text = self.words.text
-        self.places = [at for at in range(len(self.words)) if w.names_tool(self.text[at])]
+        self.places = _tools(numbers.plain)
         """Indexes of the nouns that name mandrels."""
 
     def behind(self, count: Count) -> tuple[int, bool]:
@@ -175,3 +177,10 @@ class Nouns:
         if self.words.at(at) not in w.SPARE or self.words.at(at + 1) in w.OTHERS:
             return 0
         return added
+
+
+@lru_cache(maxsize=16)
+def _tools(text: str) -> tuple[int, ...]:
+    """Indexes of the nouns that name mandrels or tools; the last few texts are kept."""
+    words = words_of(text)
+    return tuple([at for at in range(len(words)) if w.names_tool(words.text[at])])

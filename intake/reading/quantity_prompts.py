@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from . import quantity_verbs as v
 from . import quantity_words as w
+from .phrases import words_of
 from .quantity_context import Context
 from .quantity_nouns import ENDS, MARKS, Nouns
 from .quantity_numbers import Count, Numbers
@@ -29,23 +32,7 @@ class Prompts:
         self.nouns = nouns
         self.words = numbers.words
         self.text = self.words.text
-        self.label_at: dict[int, int] = {}
-        """Index behind a label: index of its first word."""
-        self.asked: set[int] = set()
-        """Indexes behind 'just', 'I'd take', 'price for'."""
-        for index in range(len(self.words)):
-            if self.text[index] not in _STARTERS:
-                continue
-            label = self.words.phrase(index, w.LABELS) or self.words.phrase(index, _LABEL_TABLE)
-            if label:
-                self.label_at.setdefault(index + label, index)
-            asks = self.words.phrase(index, w.ASKS_BARE)
-            if asks:
-                self.asked.add(index + asks)
-        for index, word in enumerate(self.text):
-            # "u do mandrels? after 2", "call me after 2"
-            if word == "after" and self.words.at(index - 1) in _CLAUSE_ENDS:
-                self.asked.add(index + 1)
+        self.label_at, self.asked = _prompts(numbers.plain)
 
     def is_labelled(self, count: Count) -> bool:
         """'Qty: 2', 'Quantity required ...... three (3)', 'Anzahl Dorne: 2'."""
@@ -168,3 +155,25 @@ class Prompts:
             and self.words.start[behind] > self.words.end[count.after]
             and self.numbers.is_size(behind)
         )
+
+
+@lru_cache(maxsize=16)
+def _prompts(text: str) -> tuple[dict[int, int], set[int]]:
+    """Index behind a label: index of its first word; and the indexes behind 'just', 'I'd take',
+    'price for'. The last few texts are kept."""
+    words = words_of(text)
+    label_at: dict[int, int] = {}
+    asked: set[int] = set()
+    for index in range(len(words)):
+        word = words.text[index]
+        if word == "after" and words.at(index - 1) in _CLAUSE_ENDS:
+            asked.add(index + 1)  # "u do mandrels? after 2", "call me after 2"
+        if word not in _STARTERS:
+            continue
+        label = words.phrase(index, w.LABELS) or words.phrase(index, _LABEL_TABLE)
+        if label:
+            label_at.setdefault(index + label, index)
+        asks = words.phrase(index, w.ASKS_BARE)
+        if asks:
+            asked.add(index + asks)
+    return label_at, asked

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from .phrases import PhraseTable, phrases, word_set
 
 _COUNTS = """
@@ -267,6 +269,7 @@ def is_mandrel(word: str) -> bool:
     )
 
 
+@lru_cache(maxsize=8192)
 def names_tool(word: str) -> bool:
     """Whether a folded word names mandrels or tools at large."""
     return word in TOOLS or is_mandrel(word)

@@ -14,6 +14,7 @@ import pytest
 import bendreply.intake
 from bendreply.intake import late
 from bendreply.intake.late import Late
+from bendreply.intake.late_cues import Cues
 from bendreply.intake.late_pattern import _Late
 from bendreply.intake.letters_needed import evened, needs_of
 from bendreply.intake.may_stand import that_may_stand, without_case
@@ -66,6 +67,37 @@ def test_what_is_found_is_what_the_patterns_find_without_that(
             assert [match.span() for match in one.finditer(text)] == every, (place, text)
             checked += wanted is not None
     assert checked > 1000
+
+
+def test_in_a_piece_of_a_text_is_found_what_the_patterns_find_there(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Lines of a text that was looked at before, with blanks made one, as sentences have them."""
+    monkeypatch.setattr(late, "WORTH_IT", 0)
+    patterns, checked = list(all_patterns()), 0
+    for text in texts()[::8]:
+        lines = [line for line in text.split("\n") if line.strip()][:8]
+        pieces = [*lines, " ".join(text.split())[:200], f"\n\n  {lines[-1]}  \n"]
+        for place, one in patterns:
+            one.search(text)
+            for piece in pieces:
+                wanted, found = one._compiled.search(piece), one.search(piece)
+                assert (found and found.span()) == (wanted and wanted.span()), (place, piece)
+                checked += wanted is not None
+    assert checked > 300
+
+
+def test_no_cue_that_is_found_is_left_out(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(late, "WORTH_IT", 0)
+    cues = [Late([pattern]) for _, one in all_patterns() for pattern in one._patterns]
+    together = Cues((1, cue) for cue in cues)
+    for text in texts()[::6]:
+        asked = [number for number, _ in together.that_may_stand(text)]
+        found = [number for number, cue in enumerate(cues) if cue._compiled.search(text)]
+        assert found
+        assert asked == sorted(asked)
+        assert set(found) <= set(asked)
+        assert len(asked) < len(cues) / 4
 
 
 def test_no_pattern_among_several_counts_its_groups() -> None:

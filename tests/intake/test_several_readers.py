@@ -69,6 +69,17 @@ def test_the_mailbox_is_read_by_one(tmp_path: Path, capsys) -> None:
     assert "--jobs is for files" in capsys.readouterr().err
 
 
+def test_groups_larger_than_any_pipe_block_nobody() -> None:
+    """Each reader has a second group sent to it while it may be sending the answer to the first."""
+    head = b"From: a@example.com\nAuto-Submitted: auto-generated\n\n"
+    groups = [[parse_message(head + b"%d" % n * 300_000)] for n in range(8)]
+    with Readers(2, sample_shop()) as readers:
+        done = list(readers.read(groups))
+    assert [[one.message.body for one in group] for group in done] == [
+        [one.body for one in group] for group in groups
+    ]
+
+
 def test_a_reader_that_is_stopped_is_told_of() -> None:
     message = parse_message(next(iter(sorted(MAILBOX.glob("*.eml")))).read_bytes())
 
