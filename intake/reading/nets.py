@@ -1,0 +1,180 @@
+"""Nets below the reading: signs that a size was misread, whatever misled it. Each raises a doubt.
+
+How a message can be misread has no end. What a misread looks like afterwards has: a figure with
+its name beside it is in no size, a list holds two kinds of length, somebody says 'that was wrong'
+and nothing was put right. Nothing here reads anything anew; the reply asks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from ..late_pattern import late_pattern
+from .figures import LISTED, Figure, Layout
+from .groups import Group, Slot, own_figures, slot_of
+from .patterns import any_of, whole_words
+from .roles import LENGTH_ROLES, Role
+from .told import opens_line
+
+UNREAD = "a figure with its name beside it was not understood"
+TWO_KINDS = "one list holds what was read as a radius and as an OD"
+PUT_RIGHT = "the message puts a figure right, and it is not clear which"
+WEAKLY_TOLD = "no word says that this is a further size"
+TUBE_OF_ANOTHER = "its tube is told on another line of the list"
+
+_UNNAMED = frozenset({"place", "chain"})
+_MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
+_FAR = 160
+"""Characters between two figures of one kind in which a word takes the first back."""
+_TAKES_BACK = late_pattern(
+    r"(?<![\w-])"
+    + any_of(
+        r"no(?!\. ?\d) | not | nope | wrong | scratch | oops | sorry | mistake | error | wait | hang on",
+        r"actually | instead | rather | i mean | i meant | should (?:be|have|read) | correction",
+        r"corrected | my bad | misread | typo | nein | nicht | falsch | sondern | statt | fehler",
+        r"korrektur | moment | verschrieben | vertippt | richtig ist | non | faux | pardon | erreur",
+        r"plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+ | en vez",
+        r"sbagliat\w* | anzi | scusi | scusate | errore | invece | nee | niet | fout | foutje",
+        r"in plaats | vergis\w* | verkeerd\w* | klopt niet | stimmt nicht",
+    )
+    + r"(?![\w-])"
+)
+_OTHER_THINGS = whole_words(
+    r"washers? | o-?rings? | bars? | rods? | bolts? | shafts? | pins? | threads? | flanges? | fittings?",
+    "scheiben? | stangen? | wellen? | bolzen | gewinde | rondelles? | arandelas? | rondell[ae]",
+)
+_PUTS_RIGHT = late_pattern(
+    r"(?<![\w-])"
+    + any_of(
+        r"(?:was|is|were|are|had|got|have|gave|wrote|said|sent|put|quoted|typed) (?:\w+ ){0,3}wrong",
+        r"wrong (?:radius|wall|size|od|diameter|clr|number|figure|tube|gauge|thickness|info)",
+        r"(?:my|a|the|made an?) (?:mistake|error|typo) | correction to | misread | mis-read",
+        r"(?:that|this|it)(?:'s| is| was)? wrong | falsche[nrms]? (?:radius|wand\w*|maß\w*|angabe\w*)",
+        r"falsch (?:angegeben|geschrieben|gemessen|notiert) | (?:mein|ein) fehler | korrektur",
+        r"vertippt | verschrieben | (?:me suis|je me suis) trompée? | mauvais (?:rayon|diamètre)",
+        r"mauvaise épaisseur | une erreur | mon erreur | me equivoqué | (?:radio|espesor) equivocado",
+        r"un error | me he equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
+        r"un errore | verkeerde (?:straal|wanddikte|maat|diameter) | vergist | een fout",
+    )
+    + r"(?![\w-])"
+)
+
+
+def cast_nets(layout: Layout, groups: list[Group]) -> None:
+    """Note on each group what looks like a misread; see the module."""
+    for net in (_two_kinds, _taken_back, _unmended, _tube_of_another, _weakly_told, _unread):
+        for group, why in net(layout, groups):
+            if not group.doubtful:
+                group.doubtful = why
+                group.notes += [(slot, why) for slot in group.slots]
+
+
+def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2-1/2, 3-3/4 and 5 CLR': an OD that hangs on a radius by an 'and' is likelier a radius."""
+    for figure in layout.figures:
+        before = layout.before(figure)
+        if before is None or figure.link not in LISTED or figure.how not in _UNNAMED:
+            continue
+        if slot_of(before) != "clr" or slot_of(figure) != "od" or figure.row is not None:
+            continue
+        after = layout.after(figure)
+        if after is not None and (after.link in ("times", "slash") or slot_of(after) == "wall"):
+            continue  # "1 in bars, 3 in CLR, and 7/8 in bars, .095 wall": a tube of its own
+        for group in groups:
+            if any(figure in figures or before in figures for figures in group.slots.values()):
+                yield group, TWO_KINDS
+
+
+def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'Quarter inch wall?? no, an eighth': two sizes that differ in one figure, and a word of
+    taking back between the two."""
+    for first, second in pairwise(groups):
+        slot = _only_difference(first, second)
+        if slot is None:
+            continue
+        one, two = first.slots[slot][0], second.slots[slot][0]
+        between = layout.text[one.end : two.start]
+        if len(between) <= _FAR and _TAKES_BACK.search(between.casefold()):
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
+    if len(groups) < 2 or not _PUTS_RIGHT.search(" ".join(layout.text.casefold().split())):
+        return
+    for first, second in pairwise(groups):
+        if _only_difference(first, second) is not None:
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _only_difference(first: Group, second: Group) -> Slot | None:
+    """The one slot in which two groups have different figures; None where there are more."""
+    if set(first.slots) != set(second.slots):
+        return None
+    slots = [slot for slot in first.slots if not _alike(first, second, slot)]
+    return slots[0] if len(slots) == 1 else None
+
+
+def _alike(first: Group, second: Group, slot: Slot) -> bool:
+    one, two = first.slots[slot][0], second.slots[slot][0]
+    return one is two or (one.number.value == two.number.value and one.unit == two.unit)
+
+
+def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'- the frame ..., 9 inch CLR / - the scroll 3/4 x .065, 2-1/4 CLR': the first has taken the
+    tube of an item behind its own."""
+    for group in groups:
+        if group.row is not None or "clr" not in group.slots or "od" not in group.slots:
+            continue
+        od, radius = group.slots["od"][0], group.slots["clr"][0]
+        if radius.role == "times_d" or not radius.item < od.item or not radius.line < od.line:
+            continue
+        if _is_item(layout, od) and _is_item(layout, radius):
+            yield group, TUBE_OF_ANOTHER
+
+
+def _is_item(layout: Layout, figure: Figure) -> bool:
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    return _MARK.match(layout.text, begin) is not None
+
+
+def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """A further size whose OD no word names, without a wall of its own beside one that has it."""
+    for number, group in enumerate(groups):
+        own = own_figures(group)
+        od = group.slots["od"][0] if "od" in group.slots else None
+        if not number or od is None or od not in own or od.how != "place" or od.row is not None:
+            continue
+        if od.link in LISTED or any(slot_of(f) == "wall" for f in own):
+            continue
+        named = any(slot_of(f) == "clr" and f.how not in _UNNAMED for f in own)
+        if opens_line(layout, od) and (named or _is_item(layout, od)):
+            continue  # a line of a list: '2" on a 4" CLR'
+        if any("wall" in other.slots and "wall" not in other.shared for other in groups[:number]):
+            yield group, WEAKLY_TOLD
+
+
+def _unread(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2-3/8 OD x .154 wall' that is in no size at all, though two figures say what they are."""
+    held = {f.index for group in groups for figures in group.slots.values() for f in figures}
+    lost: dict[int, set[Role]] = {}
+    for figure in layout.figures:
+        if figure.index in held or figure.negated or figure.context_only or figure.put_off:
+            continue
+        if figure.role is None or figure.role == "noise":
+            lost.setdefault(figure.sentence, set()).update(_named(layout, figure))
+    for sentence, roles in lost.items():
+        if len(roles) > 1 and not layout.says(sentence, _OTHER_THINGS):
+            for group in groups:
+                yield group, UNREAD
+            return
+
+
+def _named(layout: Layout, figure: Figure) -> set[Role]:
+    """What the word right behind a figure calls it; nothing where there is no such word."""
+    following = layout.tokens_after(figure, 1)
+    cues = following[0].cues if following else ()
+    return {cue.role for cue in cues if cue.role in LENGTH_ROLES and cue.side != "before"}
