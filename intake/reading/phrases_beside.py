@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
@@ -71,10 +73,21 @@ _OTHER_THING = late_pattern(
         r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
         r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
         r"ringen? | kartons? | kisten?",
-        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
     )
     + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
+_MADE_THING = late_pattern(
+    r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
+    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+)
+"""'The rack is 400 x 300'; but 'the frame is 2-3/8 OD x .154' and 'the frame is 38 x 2' are tubes."""
+_OF_A_TUBE = late_pattern(
+    UNIT
+    + r"(?:o\.?d\b|outside dia|outer dia|outside diameter|diameter|dia\b|wall\b|tub(?:e|ing)\b|pipe\b"
+    r"|sch\b|schedule\b|\d{1,2} ?ga\b)"
+)
+_THIN = Decimal("0.25")
+"""A wall is less than that share of its OD."""
 _ACROSS_A_HOOP = late_pattern(
     r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
     r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
@@ -125,8 +138,18 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
             words.search(before)
             for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED, _OTHER_THING)
         )
+        or _is_of_made_thing(layout, figure, before, after)
         or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
     )
+
+
+def _is_of_made_thing(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    if not _MADE_THING.search(before) or _OF_A_TUBE.match(after):
+        return False
+    second = layout.after_in_sentence(figure)
+    if second is None or second.link != "times":
+        return second is None or not second.is_gauge
+    return second.number.value >= figure.number.value * _THIN
 
 
 def _is_angle(figure: Figure, before: str, after: str) -> bool:
