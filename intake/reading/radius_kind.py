@@ -16,12 +16,17 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("inside_r", (
         "to the inside", "inside of the bend", "inside rad", "inner radius", "intrados",
         "por dentro", "inside edge", "inside of the curve", "on the inside", "inside face",
+        "inside of bend", "inside bend", "inside of curve", "inside curve", "inside of arc",
+        "inner wall", "inside wall", "inner side", "inner face", "inner surface", "inner curve",
+        "concave side", "hollow side",
         "inner edge", "inside the bend", "innen", "intérieur", "interieur", "binnen", "interno",
         "interior",
     )),
     ("outside_r", (
         "to the outside", "outside of the bend", "outside rad", "outer radius", "extrados",
         "por fuera", "outer edge", "outside edge", "outside of the curve", "on the outside of",
+        "outside of bend", "outside bend", "outside of curve", "outer wall", "outer side",
+        "outer face", "outer surface", "outer curve", "convex side",
         "it is outside", "radius outside", "outside the bend", "aussenseite", "aussen gemessen",
         "aussenradius", "außenradius", "extérieur", "esterno", "exterior", "buitenzijde",
         "buitenkant", "buitenradius",
@@ -54,6 +59,12 @@ _DENIED = late_pattern(
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
 )
+_SOME_SIDE = late_pattern(
+    r"\b(?P<side>inside|inner|inward|outside|outer)\b"
+    r"(?!\s(?:dia|od\b|the (?:tube|pipe|line|box|garage|house|shop)|my|our|your|diam|bore|weld|bead"
+    r"|and|tube|pipe|rail|frame|it\b|of (?:the )?(?:tube|pipe|mandrel)))"
+)
+"""A side named in words that no list here has: then it may be any radius."""
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
@@ -125,6 +136,11 @@ def _refine(figure: Figure, around: str) -> None:
             figure.role = stated[0]
     elif stated:
         figure.role = stated[0]
+    elif not kinds:
+        side = _SOME_SIDE.search(around)
+        if side is not None:
+            inner = side["side"].startswith("in")
+            figure.notes.append(f"{'inside' if inner else 'outside'} or centreline radius")
 
 
 def _words_around(layout: Layout, figure: Figure) -> str:
