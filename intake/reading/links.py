@@ -33,6 +33,8 @@ _WHICH = word_set(
 _FOR_THE = word_set("on for pour para für per voor bei sur")
 _THE = word_set("the le la el il den das die de het lo")
 _ONE = word_set("one tube rohr tubo")
+_STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
+_TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
 """Gauges that one sender wavers between, or lists, lie no further apart."""
 _WIDEST_OD = 6
@@ -56,6 +58,9 @@ def link_figures(layout: Layout) -> None:
 def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
     if left.role == "noise" or right.role == "noise":
         return "apart"
+    words = {token.text for token in between}
+    if words & _STEP and words <= _TO_A_STEP:
+        return "list"  # stepped headers: "1.75 then step to 1.875"
     marks: list[_Mark] = []
     loose = False
     joining = _without_one(between)

@@ -121,9 +121,9 @@ def _share(layout: Layout, run: list[Figure]) -> None:
         roles = {"clr"}  # "dies of 4.5, 5 and 6 centerline"
     role = next(iter(roles)) if len(roles) == 1 else None
     strict = role in RADIUS_ROLES or role == "wall"
-    open_roles = (
-        {None, role, *(("radius",) if role == "clr" else ())} if strict else {*_GIVES_WAY, role}
-    )
+    open_roles: set[Role | None] = {None, role} if strict else {*_GIVES_WAY, role}
+    if role == "clr":
+        open_roles |= {"radius", "die"}  # "three dies: 2-1/2, 3-3/4 and 5 in CLR"
     alike = role is not None and _within(min(values), max(values), 6)
     if alike and all(figure.role in open_roles for figure in run):
         units = {figure.unit for figure in run if figure.unit}

@@ -8,6 +8,7 @@ and nothing was put right. Nothing here reads anything anew; the reply asks.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 from itertools import pairwise
 
 from ..late_pattern import late_pattern
@@ -19,10 +20,12 @@ from .told import opens_line
 
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
+TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
 TUBE_OF_ANOTHER = "its tube is told on another line of the list"
 
+_TIGHTEST = Decimal("1.3")
 _UNNAMED = frozenset({"place", "chain"})
 _MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
 _FAR = 160
@@ -63,7 +66,7 @@ _PUTS_RIGHT = late_pattern(
 
 def cast_nets(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what looks like a misread; see the module."""
-    for net in (_two_kinds, _taken_back, _unmended, _tube_of_another, _weakly_told, _unread):
+    for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:
                 group.doubtful = why
@@ -84,6 +87,17 @@ def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group,
         for group in groups:
             if any(figure in figures or before in figures for figures in group.slots.values()):
                 yield group, TWO_KINDS
+
+
+def _two_diameters(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'1.75, 1.875, both on 2.625 CLR': what no word calls a radius, hardly larger than the OD, is
+    likelier another OD."""
+    for group in groups:
+        od, radius = group.slots.get("od"), group.slots.get("clr")
+        if not od or not radius or radius[0].how not in _UNNAMED or od[0].unit != radius[0].unit:
+            continue
+        if radius[0].role != "times_d" and radius[0].number.value < od[0].number.value * _TIGHTEST:
+            yield group, TWO_DIAMETERS
 
 
 def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -178,3 +192,14 @@ def _named(layout: Layout, figure: Figure) -> set[Role]:
     following = layout.tokens_after(figure, 1)
     cues = following[0].cues if following else ()
     return {cue.role for cue in cues if cue.role in LENGTH_ROLES and cue.side != "before"}
+
+
+_NETS = (
+    _two_kinds,
+    _two_diameters,
+    _taken_back,
+    _unmended,
+    _tube_of_another,
+    _weakly_told,
+    _unread,
+)

@@ -56,7 +56,9 @@ _LABEL = late_pattern(
     r"\b(?:q|qt?y|qtt?y|quantity|menge|anzahl|stückzahl|stk|quantité|qté|nombre|nbre|cantidad|cant"
     r"|quantità|q\.tà|qta|aantal|pcs|pieces|mandrels?|need|order|for)\b[^\w\n]{0,8}$"
 )
-_MEASURED = late_pattern(r"(?:\b(?:cl)?r|\brad(?:ius)?|rayon|radio|raggio|straal|ø|\bwall)[^\w\n]{0,3}$")
+_MEASURED = late_pattern(
+    r"(?:\b(?:cl)?r|\brad(?:ius)?|rayon|radio|raggio|straal|ø|\bwall)[^\w\n]{0,3}$"
+)
 _CELLS = late_pattern(r"[\t;|,]| {3,}")
 
 
