@@ -33,30 +33,34 @@ _FAR = 160
 _TAKES_BACK = late_pattern(
     r"(?<![\w-])"
     + any_of(
-        r"no(?!\. ?\d) | not | nope | wrong | scratch | oops | sorry | mistake | error | wait | hang on",
-        r"actually | instead | rather | i mean | i meant | should (?:be|have|read) | correction",
+        r"no(?!\. ?\d) | not | nope | wrong | scratch | oops | sorry | mistake | error | wait",
+        r"hang on | actually | instead | rather | i mean | i meant | should (?:be|have|read) | correction",
         r"corrected | my bad | misread | typo | nein | nicht | falsch | sondern | statt | fehler",
-        r"korrektur | moment | verschrieben | vertippt | richtig ist | non | faux | pardon | erreur",
-        r"plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+ | en vez",
+        r"korrektur | moment | verschrieben | vertippt | richtig ist | non | faux | pardon",
+        r"erreur | plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+ | en vez",
         r"sbagliat\w* | anzi | scusi | scusate | errore | invece | nee | niet | fout | foutje",
         r"in plaats | vergis\w* | verkeerd\w* | klopt niet | stimmt nicht",
     )
     + r"(?![\w-])"
 )
 _OTHER_THINGS = whole_words(
-    r"washers? | o-?rings? | bars? | rods? | bolts? | shafts? | pins? | threads? | flanges? | fittings?",
+    r"washers? | o-?rings? | bars? | rods? | bolts? | shafts? | pins? | threads? | flanges?",
+    r"fittings?",
     "scheiben? | stangen? | wellen? | bolzen | gewinde | rondelles? | arandelas? | rondell[ae]",
 )
 _PUTS_RIGHT = late_pattern(
     r"(?<![\w-])"
     + any_of(
-        r"(?:was|is|were|are|had|got|have|gave|wrote|said|sent|put|quoted|typed) (?:\w+ ){0,3}wrong",
+        r"(?:was|is|were|are|had|got|have|gave|wrote|said|sent|put|quoted|typed)"
+        r" (?:\w+ ){0,3}wrong",
         r"wrong (?:radius|wall|size|od|diameter|clr|number|figure|tube|gauge|thickness|info)",
         r"(?:my|a|the|made an?) (?:mistake|error|typo) | correction to | misread | mis-read",
-        r"(?:that|this|it)(?:'s| is| was)? wrong | falsche[nrms]? (?:radius|wand\w*|maß\w*|angabe\w*)",
+        r"(?:that|this|it)(?:'s| is| was)? wrong",
+        r"falsche[nrms]? (?:radius|wand\w*|maß\w*|angabe\w*)",
         r"falsch (?:angegeben|geschrieben|gemessen|notiert) | (?:mein|ein) fehler | korrektur",
         r"vertippt | verschrieben | (?:me suis|je me suis) trompée? | mauvais (?:rayon|diamètre)",
-        r"mauvaise épaisseur | une erreur | mon erreur | me equivoqué | (?:radio|espesor) equivocado",
+        r"mauvaise épaisseur | une erreur | mon erreur | me equivoqué",
+        r"(?:radio|espesor) equivocado",
         r"un error | me he equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
         r"un errore | verkeerde (?:straal|wanddikte|maat|diameter) | vergist | een fout",
     )
@@ -89,7 +93,7 @@ def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group,
                 yield group, TWO_KINDS
 
 
-def _two_diameters(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+def _two_diameters(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'1.75, 1.875, both on 2.625 CLR': what no word calls a radius, hardly larger than the OD, is
     likelier another OD."""
     for group in groups:

@@ -80,10 +80,10 @@ _MADE_THING = late_pattern(
     r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
-"""'The rack is 400 x 300'; but 'the frame is 2-3/8 OD x .154' and 'the frame is 38 x 2' are tubes."""
+"""'The rack is 400 x 300'; but 'the frame is 2-3/8 OD x .154' and 'the frame is 38 x 2' are
+tubes."""
 _OF_A_TUBE = late_pattern(
-    UNIT
-    + r"(?:o\.?d\b|outside dia|outer dia|outside diameter|diameter|dia\b|wall\b|tub(?:e|ing)\b|pipe\b"
+    UNIT + r"(?:o\.?d\b|outside dia|outer dia|diameter|dia\b|wall\b|tub(?:e|ing)\b|pipe\b"
     r"|sch\b|schedule\b|\d{1,2} ?ga\b)"
 )
 _THIN = Decimal("0.25")
