@@ -21,6 +21,7 @@ from .told import opens_line
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
 TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
+ONLY_ONE = "the message seems to ask for one of its sizes only"
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
 TUBE_OF_ANOTHER = "its tube is told on another line of the list"
@@ -34,15 +35,25 @@ _TAKES_BACK = late_pattern(
     r"(?<![\w-])"
     + any_of(
         r"no(?!\. ?\d) | not | nope | wrong | scratch | oops | sorry | mistake | error | wait",
-        r"hang on | actually | instead | rather | i mean | i meant | should (?:be|have|read) | correction",
-        r"corrected | my bad | misread | typo | nein | nicht | falsch | sondern | statt | fehler",
+        r"hang on | actually | instead | rather | i mean | i meant | should (?:be|have|read)",
+        r"correction | corrected | my bad | misread | typo | nein | nicht | falsch | sondern | statt | fehler",
         r"korrektur | moment | verschrieben | vertippt | richtig ist | non | faux | pardon",
-        r"erreur | plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+ | en vez",
+        r"erreur | plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+",
+        r"en vez",
         r"sbagliat\w* | anzi | scusi | scusate | errore | invece | nee | niet | fout | foutje",
         r"in plaats | vergis\w* | verkeerd\w* | klopt niet | stimmt nicht",
     )
     + r"(?![\w-])"
 )
+_ONLY = whole_words(
+    "only | just | nur | bloß | lediglich | seulement | uniquement | que pour | solo | sólo",
+    "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
+)
+_WANTED = whole_words(
+    r"need\w* | want\w* | quot\w+ | mandrels? | after | brauch\w+ | benötig\w+ | dorne? | mandrins?",
+    r"besoin | faut | mandril(?:es)? | necesit\w+ | mandrin[oi] | serv\w+ | doorn(?:en)? | nodig",
+)
+_ONLY_FAR = 60
 _OTHER_THINGS = whole_words(
     r"washers? | o-?rings? | bars? | rods? | bolts? | shafts? | pins? | threads? | flanges?",
     r"fittings?",
@@ -175,6 +186,30 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
             yield group, WEAKLY_TOLD
 
 
+def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
+    for figure in layout.figures:
+        if figure.sentence not in layout.spans or not layout.says(figure.sentence, _WANTED):
+            continue
+        begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
+        before = layout.before(figure)
+        begin = max(begin, before.end if before is not None else 0)
+        if not _ONLY.search(layout.text[begin : figure.start].casefold()):
+            continue
+        meant = [group for group in groups if _has(group, figure)]
+        if 0 < len(meant) < len(groups):
+            yield from ((group, ONLY_ONE) for group in groups if group not in meant)
+
+
+def _has(group: Group, figure: Figure) -> bool:
+    """Whether a figure names a size by its OD or its wall."""
+    return any(
+        held.number.value == figure.number.value
+        for slot in ("od", "wall")
+        for held in group.slots.get(slot, [])
+    )
+
+
 def _unread(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'2-3/8 OD x .154 wall' that is in no size at all, though two figures say what they are."""
     held = {f.index for group in groups for figures in group.slots.values() for f in figures}
@@ -205,5 +240,6 @@ _NETS = (
     _unmended,
     _tube_of_another,
     _weakly_told,
+    _not_that,
     _unread,
 )
