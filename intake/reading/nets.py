@@ -7,6 +7,7 @@ and nothing was put right. Nothing here reads anything anew; the reply asks.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from itertools import pairwise
@@ -194,7 +195,8 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
         begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
-        if not _ONLY.search(layout.text[begin : figure.start].casefold()):
+        said = re.split(r"[,.;:?!\n]", layout.text[begin : figure.start].casefold())[-1]
+        if not _ONLY.search(said):
             continue
         meant = [group for group in groups if _has(group, figure)]
         if 0 < len(meant) < len(groups):
