@@ -13,7 +13,7 @@ from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, stands_beside
-from .roles import Role
+from .roles import RADIUS_ROLES, Role
 
 _CENTRES = whole_words(
     r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
@@ -101,7 +101,8 @@ _INNER_WORD = (
 )
 _INNER_BETWEEN = late_pattern(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
 _INNER_BEHIND = late_pattern(
-    rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:à\s|all['’]|on the\s|van\s)?{_INNER_WORD}\b"
+    rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:measured\s)?(?:à\s|all['’]|van\s|"
+    rf"(?:on|across|over|at|sur|su|op)\s(?:the\s|le\s|la\s|l['’]|de\s)?)?{_INNER_WORD}\b"
     r"(?!\s(?:rad|r\b|of))"
 )
 
@@ -109,6 +110,9 @@ _INNER_BEHIND = late_pattern(
 _OUTER = whole_words(
     r"au(?:ß|ss)endurchmesser | buitendiameter",
     "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
+)
+_OUTER_WORD = whole_words(
+    "outside | outer | au(?:ß|ss)en | extérieur | exterior | esterno | buiten"
 )
 _OUTER_BEFORE = late_pattern(
     r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
@@ -184,6 +188,7 @@ def _hear_pairs(layout: Layout) -> None:
         left = layout.figures[right.index - 1]
         if left.sentence != right.sentence or {left.role, right.role} - {None, "od", "id"}:
             continue
+        signs = {cue.role for f in (left, right) for cue in layout.tokens[f.token].cues}
         a, b = left.number.value, right.number.value
         if left.negated or right.negated or not a or not _BORE_SHARE < b / a < 1:
             continue
@@ -193,9 +198,15 @@ def _hear_pairs(layout: Layout) -> None:
         behind = " ".join(layout.text[right.end : right.end + _NEAR_BEHIND].casefold().split())
         inner = _INNER_BETWEEN.search(between) or _INNER_BEHIND.match(behind)
         said = re.split(r"[,;.]", behind, maxsplit=1)[0]
-        ahead = layout.text[max(0, left.start - 16) : left.start].casefold()
+        far = layout.figures[left.index - 1].end if left.index else 0
+        ahead = layout.text[max(far, left.start - 24) : left.start].casefold()
         of_radii = any(_RADIUS_WORD.search(words) for words in (between, said, ahead))
-        if inner and len(between) < _PAIR_APART and not of_radii:
+        if not inner or len(between) >= _PAIR_APART:
+            continue
+        if signs & RADIUS_ROLES or (of_radii and _OUTER_WORD.search(ahead + between)):
+            left.give("outside_r", "cue")  # "R 100 on the outside and R 62 on the inside"
+            right.give("noise", "cue")
+        elif not of_radii:
             left.give("od", "cue")
             right.give("id", "cue")
 
