@@ -59,6 +59,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if left.role == "noise" or right.role == "noise":
         return "apart"
     words = {token.text for token in between}
+    if left.unit == "D" and words == {":"}:
+        return "restate"  # "radius 3D: 145 mm"
     if words & _STEP and words <= _TO_A_STEP:
         return "list"  # stepped headers: "1.75 then step to 1.875"
     marks: list[_Mark] = []

@@ -41,6 +41,8 @@ _INCH_MARK = (
     r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)"
     r"\s?(?:and\s|-\s?)?"
 )
+_TWO_MARKED = re.compile(r"\d{1,3}\s?(?:\"|'')\s?and\s\d{1,2}/\d{1,2}\s?(?:\"|'')")
+"""'1" and 7/8"' are two lengths."""
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
 _NUMBER = re.compile(
     r"(?P<whole>\d{1,3})"
@@ -76,7 +78,7 @@ def _mixed(match: re.Match[str]) -> Number | None:
     if under not in INCH_FRACTIONS or not 0 < top < under:
         return None
     value = int(match["whole"]) + exact(Fraction(top, under))
-    if int(match["whole"]) > 99:
+    if int(match["whole"]) > 99 or _TWO_MARKED.match(match.string, match.start()):
         return None
     unit = "in" if match["mark"] else None
     return Number(match.start(), match.end(), (value,), "mixed", unit=unit)

@@ -45,6 +45,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     ("bwg", r"b\.?w\.?g\b\.?"),
     ("d", any_of(
         f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
+        r"(?:(?<=\b\d)|(?<=\b\d[.,]\d))[dD]\b(?=\s?[:=]\s?\d)",  # "radius 3D: 145 mm"
         r"diameters?\s(?=bend|radius|clr)",
     )),
     ("noise", any_of(
