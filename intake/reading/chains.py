@@ -28,8 +28,8 @@ _SECOND_IS_RADIUS = whole_words(
     r"tweede (?:getal|cijfer|maat) (?:\w+ ){0,4}straal",
 )
 _DIE_MARKED = whole_words(
-    r"(?:dies?|formers?|shoes?) (?:\w+ ){0,3}(?:marked|stamped|say|says|read|reads|labelled|labeled)",
-    r"(?:dies?|formers?), (?:\w+ ){0,3}(?:marked|stamped|say|says|read|reads)",
+    r"(?:dies?|formers?|shoes?) (?:\w+ ){0,3}(?:marked|stamped|says?|reads?|labell?ed)",
+    r"(?:dies?|formers?), (?:\w+ ){0,3}(?:marked|stamped|says?|reads?)",
     r"(?:werkzeuge?|biegeformen?|matrizen?) (?:\w+ ){0,3}(?:beschriftet|gestempelt|steht)",
     r"(?:matrices?|galets?|formes?) (?:\w+ ){0,3}(?:marquées?|gravées?)",
     r"(?:matrices?) (?:\w+ ){0,3}(?:marcad[ao]s?) | matrici (?:\w+ ){0,3}(?:marcat[ei])",

@@ -17,10 +17,11 @@ _CORRECTION = whole_words(
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
     "that(?:'?s| is| was)? (?:wrong|not right|incorrect) | thats not (?:it|right)",
-    r"(?:gave|told|sent|quoted|wrote|put|typed) (?:you |down )?(?:the |a )?wrong (?:\w+ )?(?:radius"
-    r"|wall|size|od|diameter|clr|number|figure|gauge|thickness|dimension|one)",
-    r"(?:had|got|have) (?:the \w+|it|that|them) wrong | i misread | misread (?:it|that|the)",
-    r"das (?:ist|war|stimmt) (?:falsch|nicht) | stimmt nicht | falsche[nrs]? (?:radius|wand\w*|maß)",
+    r"(?:gave|told|sent|quoted|wrote|put|typed) (?:you |down )?(?:the |a )?wrong (?:\w+ )?"
+    r"(?:radius|wall|size|od|diameter|clr|number|figure|gauge|thickness|dimension|one)",
+    r"(?:i|we) (?:had|got) (?:the \w+|it|that|them) wrong | i misread | misread (?:it|that|the)",
+    r"das (?:ist|war|stimmt) (?:falsch|nicht) | stimmt nicht",
+    r"falsche[nrs]? (?:radius|wand\w*|maß)",
     r"vertippt | verschrieben | hab(?:e)? mich (?:geirrt|vertan) | c'est faux | me suis trompée?",
     r"mauvais (?:rayon|diamètre) | mauvaise épaisseur | me (?:he )?equivo(?:qué|cado)",
     r"(?:radio|espesor|diámetro) equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",

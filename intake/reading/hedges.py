@@ -113,9 +113,9 @@ _HEDGE_AFTER = late_pattern(
     )
 )
 _DENYING = late_pattern(
-    r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el|no la)\s"
-    r"(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet|known|only"
-    r"|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^()\d]{0,24}$"
+    r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
+    r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^()\d]{0,24}$"
 )
 _IN_BRACKET = 36
 _MACHINE = whole_words(

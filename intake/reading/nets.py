@@ -15,14 +15,15 @@ from itertools import pairwise
 from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
-from .patterns import any_of, whole_words
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line
+from .words_nets import ONLY, OTHER_THINGS, PERHAPS, PUTS_RIGHT, TAKES_BACK, WANTED
 
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
 TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
 ONLY_ONE = "the message seems to ask for one of its sizes only"
+OFFERED = "the message is not sure of it"
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
 TUBE_OF_ANOTHER = "its tube is told on another line of the list"
@@ -32,61 +33,42 @@ _UNNAMED = frozenset({"place", "chain"})
 _MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
 _FAR = 160
 """Characters between two figures of one kind in which a word takes the first back."""
-_TAKES_BACK = late_pattern(
-    r"(?<![\w-])"
-    + any_of(
-        r"no(?!\. ?\d) | not | nope | wrong | scratch | oops | sorry | mistake | error | wait",
-        r"hang on | actually | instead | rather | i mean | i meant | should (?:be|have|read)",
-        r"correction | corrected | my bad | misread | typo | nein | nicht | falsch | sondern | statt | fehler",
-        r"korrektur | moment | verschrieben | vertippt | richtig ist | non | faux | pardon",
-        r"erreur | plutôt | au lieu | je voulais dire | perdón | error | mejor dicho | equivoc\w+",
-        r"en vez",
-        r"sbagliat\w* | anzi | scusi | scusate | errore | invece | nee | niet | fout | foutje",
-        r"in plaats | vergis\w* | verkeerd\w* | klopt niet | stimmt nicht",
-    )
-    + r"(?![\w-])"
-)
-_ONLY = whole_words(
-    "only | just | nur | bloß | lediglich | seulement | uniquement | que pour | solo | sólo",
-    "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
-)
-_WANTED = whole_words(
-    r"need\w* | want\w* | quot\w+ | mandrels? | after | brauch\w+ | benötig\w+ | dorne? | mandrins?",
-    r"besoin | faut | mandril(?:es)? | necesit\w+ | mandrin[oi] | serv\w+ | doorn(?:en)? | nodig",
-)
+_OFFERED_FAR, _HALF = 40, Decimal("0.55")
+"""Characters between a figure and one offered instead, which is at least that share of it."""
 _ONLY_FAR = 60
-_OTHER_THINGS = whole_words(
-    r"washers? | o-?rings? | bars? | rods? | bolts? | shafts? | pins? | threads? | flanges?",
-    r"fittings?",
-    "scheiben? | stangen? | wellen? | bolzen | gewinde | rondelles? | arandelas? | rondell[ae]",
-)
-_PUTS_RIGHT = late_pattern(
-    r"(?<![\w-])"
-    + any_of(
-        r"(?:was|is|were|are|had|got|have|gave|wrote|said|sent|put|quoted|typed)"
-        r" (?:\w+ ){0,3}wrong",
-        r"wrong (?:radius|wall|size|od|diameter|clr|number|figure|tube|gauge|thickness|info)",
-        r"(?:my|a|the|made an?) (?:mistake|error|typo) | correction to | misread | mis-read",
-        r"(?:that|this|it)(?:'s| is| was)? wrong",
-        r"falsche[nrms]? (?:radius|wand\w*|maß\w*|angabe\w*)",
-        r"falsch (?:angegeben|geschrieben|gemessen|notiert) | (?:mein|ein) fehler | korrektur",
-        r"vertippt | verschrieben | (?:me suis|je me suis) trompée? | mauvais (?:rayon|diamètre)",
-        r"mauvaise épaisseur | une erreur | mon erreur | me equivoqué",
-        r"(?:radio|espesor) equivocado",
-        r"un error | me he equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
-        r"un errore | verkeerde (?:straal|wanddikte|maat|diameter) | vergist | een fout",
-    )
-    + r"(?![\w-])"
-)
 
 
 def cast_nets(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what looks like a misread; see the module."""
+    _doubt_offered(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:
                 group.doubtful = why
                 group.notes += [(slot, why) for slot in group.slots]
+
+
+def _doubt_offered(layout: Layout, groups: Sequence[Group]) -> None:
+    """'38 mm (maybe 40)', 'R 100 (could also be 105)': the figure before it is in doubt, too."""
+    holders: dict[int, list[tuple[Group, Slot]]] = {}
+    for group in groups:
+        for slot, figures in group.slots.items():
+            for held in figures:
+                holders.setdefault(held.index, []).append((group, slot))
+    for figure in layout.figures[1:]:
+        if figure.role is not None or figure.index in holders or figure.negated:
+            continue
+        before = layout.figures[figure.index - 1]
+        if before.sentence != figure.sentence:
+            continue
+        between = layout.text[before.end : figure.start].casefold()
+        if len(between) > _OFFERED_FAR or not PERHAPS.search(between) or figure.unit == "D":
+            continue
+        a, b = before.number.value, figure.number.value
+        units = {before.unit, figure.unit} - {None}
+        if a and b != a and len(units) < 2 and _HALF < b / a < 1 / _HALF:
+            for group, slot in holders.get(before.index, ()):
+                group.notes.append((slot, OFFERED))
 
 
 def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -125,14 +107,14 @@ def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
             continue
         one, two = first.slots[slot][0], second.slots[slot][0]
         between = layout.text[one.end : two.start]
-        if len(between) <= _FAR and _TAKES_BACK.search(between.casefold()):
+        if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):
             yield first, PUT_RIGHT
             yield second, PUT_RIGHT
 
 
 def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
-    if len(groups) < 2 or not _PUTS_RIGHT.search(" ".join(layout.text.casefold().split())):
+    if len(groups) < 2 or not PUTS_RIGHT.search(" ".join(layout.text.casefold().split())):
         return
     for first, second in pairwise(groups):
         if _only_difference(first, second) is not None:
@@ -190,13 +172,13 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
 def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
     for figure in layout.figures:
-        if figure.sentence not in layout.spans or not layout.says(figure.sentence, _WANTED):
+        if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
             continue
         begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
         said = re.split(r"[,.;:?!\n]", layout.text[begin : figure.start].casefold())[-1]
-        if not _ONLY.search(said):
+        if not ONLY.search(said):
             continue
         meant = [group for group in groups if _has(group, figure)]
         if 0 < len(meant) < len(groups):
@@ -222,7 +204,7 @@ def _unread(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, st
         if figure.role is None or figure.role == "noise":
             lost.setdefault(figure.sentence, set()).update(_named(layout, figure))
     for sentence, roles in lost.items():
-        if len(roles) > 1 and not layout.says(sentence, _OTHER_THINGS):
+        if len(roles) > 1 and not layout.says(sentence, OTHER_THINGS):
             for group in groups:
                 yield group, UNREAD
             return
