@@ -56,7 +56,8 @@ def _is_multiple_in_figures(layout: Layout, figure: Figure) -> bool:
     if before is None or before.unit != "D" or figure.unit == "D":
         return False
     after = layout.after(figure)
-    return after is None or after.link not in LISTED
+    bracket = "(" in layout.text[before.end : figure.start]
+    return not bracket or after is None or after.link not in LISTED
 
 
 def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:

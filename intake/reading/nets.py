@@ -80,8 +80,11 @@ def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group,
         if slot_of(before) != "clr" or slot_of(figure) != "od" or figure.row is not None:
             continue
         after = layout.after(figure)
-        if after is not None and (after.link in ("times", "slash") or slot_of(after) == "wall"):
-            continue  # "1 in bars, 3 in CLR, and 7/8 in bars, .095 wall": a tube of its own
+        apart = after is not None and after.link not in LISTED
+        if after is not None and (
+            slot_of(after) == "wall" or (apart and slot_of(after) == "clr") or after.link == "times"
+        ):
+            continue  # "1 in on 3 CLR, and 7/8 in on 2.5 CLR": a tube of its own
         for group in groups:
             if any(figure in figures or before in figures for figures in group.slots.values()):
                 yield group, TWO_KINDS

@@ -17,7 +17,8 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
         "to the inside", "inside of the bend", "inside rad", "inner radius", "intrados",
         "por dentro", "inside edge", "inside of the curve", "on the inside", "inside face",
         "inside of bend", "inside bend", "inside of curve", "inside curve", "inside of arc",
-        "inner wall", "inside wall", "inner side", "inner face", "inner surface", "inner curve",
+        "to the inner", "inner wall", "inside wall", "inner side", "inner face",
+        "inner surface", "inner curve",
         "concave side", "hollow side",
         "inner edge", "inside the bend", "innen", "intérieur", "interieur", "binnen", "interno",
         "interior",
@@ -25,8 +26,8 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("outside_r", (
         "to the outside", "outside of the bend", "outside rad", "outer radius", "extrados",
         "por fuera", "outer edge", "outside edge", "outside of the curve", "on the outside of",
-        "outside of bend", "outside bend", "outside of curve", "outer wall", "outer side",
-        "outer face", "outer surface", "outer curve", "convex side",
+        "outside of bend", "outside bend", "outside of curve", "to the outer", "outer wall",
+        "outer side", "outer face", "outer surface", "outer curve", "convex side",
         "it is outside", "radius outside", "outside the bend", "aussenseite", "aussen gemessen",
         "aussenradius", "außenradius", "extérieur", "esterno", "exterior", "buitenzijde",
         "buitenkant", "buitenradius",
@@ -62,7 +63,7 @@ _DENIED = late_pattern(
 _SOME_SIDE = late_pattern(
     r"\b(?P<side>inside|inner|inward|outside|outer)\b"
     r"(?!\s(?:dia|od\b|the (?:tube|pipe|line|box|garage|house|shop)|my|our|your|diam|bore|weld|bead"
-    r"|and|tube|pipe|rail|frame|it\b|of (?:the )?(?:tube|pipe|mandrel)))"
+    r"|and|tube|pipe|rail|frame|it\b|of (?:the |a |my |our )?(?!bend|curve|arc|radius|the |a )\w+))"
 )
 """A side named in words that no list here has: then it may be any radius."""
 _LONGEST_REMARK = 300

@@ -14,6 +14,7 @@ from ...rules.request import Doubt, SizeRequest
 from ..late_pattern import late_pattern
 from . import quantity_words as w
 from .patterns import any_of
+from .phrases import fold
 from .requests import wholly_doubted
 
 _MANY = 12
@@ -32,7 +33,7 @@ _SIZES = late_pattern(
     + any_of(
         r"(?:different |separate |tube |bend |mandrel )?(?:sizes|radii)",
         r"(?:different|separate) (?:tubes|radiuses|diameters)",
-        r"(?:verschiedene )?(?:größen|radien|rohrgrößen|abmessungen)",
+        r"(?:verschiedene )?(?:(?:rohr)?größen|(?:rohr)?grössen|radien|abmessungen)",
         r"verschiedene (?:rohre|durchmesser) | (?:tailles|rayons|dimensions)(?: différent\w+)?",
         r"tubes différents | diamètres différents",
         r"(?:medidas|radios|tamaños)(?: distint\w+| diferentes)? | tubos (?:distintos|diferentes)",
@@ -53,20 +54,20 @@ _PIECES = late_pattern(
     + r"|\w*d(?:orn|orne|ornen|oorn|oorns)|sets?)\b"
 )
 _LABEL = late_pattern(
-    r"\b(?:q|qt?y|qtt?y|quantity|menge|anzahl|stückzahl|stk|quantité|qté|nombre|nbre|cantidad|cant"
-    r"|quantità|q\.tà|qta|aantal|pcs|pieces|mandrels?|need|order|for)\b[^\w\n]{0,8}$"
+    r"\b(?:q|qt?y|qtt?y|quantity|menge|anzahl|stuckzahl|stk|quantite|qte|nombre|nbre|cantidad|cant"
+    r"|quantita|q\.ta|qta|aantal|pcs|pieces|mandrels?|need|order|for)\b[^\w\n]{0,8}$"
 )
 _MEASURED = late_pattern(
-    r"(?:\b(?:cl)?r|\brad(?:ius)?|rayon|radio|raggio|straal|ø|\bwall)[^\w\n]{0,3}$"
+    r"(?:\b(?:cl)?r|\brad(?:ius)?|rayon|radio|raggio|straal|ø|\bwall)[^\w\n,;.]{0,3}$"
 )
-_CELLS = late_pattern(r"[\t;|,]| {3,}")
+_CELLS = late_pattern(r"[\t;|]|,(?! )| {3,}")
 
 
 def with_tallies(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:
     """The requests with doubts where the text counts otherwise. ``text`` is the sender's own."""
-    said = " ".join(text.casefold().split(" "))
-    counted = _sizes_said(said)
-    held = [_with_sure_count(request, said) for request in requests]
+    counted = _sizes_said(text.casefold())
+    folded = fold(text)
+    held = [_with_sure_count(request, folded) for request in requests]
     sure = sum(all(doubt.about != "size" for doubt in request.doubts) for request in requests)
     if counted and sure > 1 and sure not in counted:
         why = f"the message speaks of {counted[0]} sizes, and {sure} were read"

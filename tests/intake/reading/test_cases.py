@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_nets as nets
 from . import cases_said as said
 from .cases_asked_for import (
     BESIDE,
@@ -66,6 +67,7 @@ FAMILIES = (
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
+    *nets.FAMILIES,
 )  # fmt: skip
 
 
