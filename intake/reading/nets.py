@@ -17,12 +17,13 @@ from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line
-from .words_nets import ONLY, OTHER_THINGS, PERHAPS, PUTS_RIGHT, TAKES_BACK, WANTED
+from .words_nets import OF_WHICH, ONLY, OTHER_THINGS, PERHAPS, PUTS_RIGHT, TAKES_BACK, WANTED
 
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
 TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
 ONLY_ONE = "the message seems to ask for one of its sizes only"
+OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
 OFFERED = "the message is not sure of it"
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
@@ -36,6 +37,8 @@ _FAR = 160
 _OFFERED_FAR, _HALF = 40, Decimal("0.55")
 """Characters between a figure and one offered instead, which is at least that share of it."""
 _ONLY_FAR = 60
+_LEAST_BORE = Decimal("0.8")
+"""The bore of most tubes that are bent is at least that share of the OD."""
 
 
 def cast_nets(layout: Layout, groups: list[Group]) -> None:
@@ -188,6 +191,37 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
             yield from ((group, ONLY_ONE) for group in groups if group not in meant)
 
 
+def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'One with R 95 and one with R 127. The mandrel is needed for the second': which is meant was
+    not heard where all are left."""
+    if len(groups) > 1 and not layout.left_out:
+        text = " ".join(layout.text.casefold().split())
+        if len({found[0] for found in OF_WHICH.finditer(text)}) == 1:
+            yield from ((group, ONLY_ONE) for group in groups)
+
+
+def _bore_of_another(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2.25 OD 16 ga ... the one I have is 2.085 diameter': nearly the bore of another tube and
+    without a wall is likelier a mandrel's diameter than a tube's."""
+    for group in groups:
+        od = group.slots.get("od")
+        if not od or "od" in group.shared or od[0].row is not None or _owns(group, "wall"):
+            continue
+        for other in groups:
+            tube, wall = other.slots.get("od"), other.slots.get("wall")
+            if other is group or not tube or not wall or tube[0] is od[0]:
+                continue
+            if tube[0].unit not in (od[0].unit, None) and od[0].unit is not None:
+                continue
+            whole, part = tube[0].number.value, od[0].number.value
+            if whole * _LEAST_BORE < part < whole and not _owns(group, "clr"):
+                yield group, OF_MANDREL
+
+
+def _owns(group: Group, slot: Slot) -> bool:
+    return slot in group.slots and slot not in group.shared
+
+
 def _has(group: Group, figure: Figure) -> bool:
     """Whether a figure names a size by its OD or its wall."""
     return any(
@@ -228,5 +262,7 @@ _NETS = (
     _tube_of_another,
     _weakly_told,
     _not_that,
+    _of_which,
+    _bore_of_another,
     _unread,
 )

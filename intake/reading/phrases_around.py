@@ -14,6 +14,7 @@ from .figures import LISTED, Figure, Layout
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, stands_beside
 from .roles import RADIUS_ROLES, Role
+from .tokens import Token
 
 _CENTRES = whole_words(
     r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
@@ -47,6 +48,7 @@ _RADIUS_WORD = whole_words(
     "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
     "radio | biegeradius | bogen | straal | bocht",
 )
+_RADIUS_NAME = whole_words(r"\w*radi(?:us|i|en) | clr | rayons? | raggi[o]? | radio | straal")
 _BENT = whole_words(
     r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
     r"radio | bieg\w* | bogen | straal | bocht | coude",
@@ -171,10 +173,15 @@ def _is_listed_angle(layout: Layout, before: Figure, figure: Figure) -> bool:
     )
     if not degrees or before.role is not None or before.unit is not None:
         return False
-    if layout.tokens[before.token].cues:
-        return False  # "R57, 180°"
+    ahead = layout.tokens_before(before, 1)
+    if layout.tokens[before.token].cues or (ahead and _names_radius(ahead[0])):
+        return False  # "R57, 180°", "Radius 63, 90°"
     joint = layout.text[before.end : figure.start].strip().casefold()
     return before.number.style == "integer" and joint in _ANDS and before.number.value <= 180
+
+
+def _names_radius(token: Token) -> bool:
+    return any(cue.role in RADIUS_ROLES and cue.side != "after" for cue in token.cues)
 
 
 def _may_be_heard(layout: Layout, figure: Figure) -> bool:
@@ -200,7 +207,8 @@ def _hear_pairs(layout: Layout) -> None:
         said = re.split(r"[,;.]", behind, maxsplit=1)[0]
         far = layout.figures[left.index - 1].end if left.index else 0
         ahead = layout.text[max(far, left.start - 24) : left.start].casefold()
-        of_radii = any(_RADIUS_WORD.search(words) for words in (between, said, ahead))
+        named = _RADIUS_NAME.search(ahead) is not None
+        of_radii = named or any(_RADIUS_WORD.search(words) for words in (between, said))
         if not inner or len(between) >= _PAIR_APART:
             continue
         if signs & RADIUS_ROLES or (of_radii and _OUTER_WORD.search(ahead + between)):

@@ -66,6 +66,13 @@ _SOME_SIDE = late_pattern(
     r"|and|tube|pipe|rail|frame|it\b|of (?:the |a |my |our )?(?!bend|curve|arc|radius|the |a )\w+))"
 )
 """A side named in words that no list here has: then it may be any radius."""
+_SIDE_BEHIND = late_pattern(
+    r"\W{0,2}(?:mm|cm|in|inch(?:es)?)?\s?(?:radius\b|rad\b\.?|clr\b)?\W{0,2}"
+    r"(?:that'?s\s|that is\s|is\s)?(?:measured\s)?(?:(?:to|on|at)\s)?(?:the\s)?"
+    r"(?P<side>inside|outside)\b(?=\W{0,2}(?:$|[.,;)\n!?]|please))"
+)
+"""'Bend radius 2.50 inside', '48 mm radius, that's to inside'."""
+_NEAR = 56
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
@@ -121,6 +128,10 @@ def refine_radii(layout: Layout) -> None:
             figure.notes.append("limit")
         if figure.role == "radius":
             _refine(figure, around)
+        behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
+        if figure.role == "radius" and behind is not None and not _UNSURE.search(around):
+            figure.role = "inside_r" if behind["side"].startswith("in") else "outside_r"
+            figure.notes = [note for note in figure.notes if "or centreline" not in note]
 
 
 def _refine(figure: Figure, around: str) -> None:

@@ -60,3 +60,15 @@ PUTS_RIGHT = late_pattern(
     )
     + r"(?![\w-])"
 )
+OF_WHICH = whole_words(
+    r"(?:need\w*|want\w*|quote|price|mandrel|one|it)(?: is)?(?: only)? for (?:the|that) "
+    r"(?:second|first|third|latter|former|bigger|smaller|larger|other|last|big|small)",
+    r"(?:dorn|brauch\w+|benötig\w+|angebot)\b[^.;\n]{0,24}\bfür (?:den|die|das)"
+    r" (?:zweite|erste|letzte|größere|kleinere|grosse|große|kleine)[nrs]?",
+    r"mandrin\b[^.;\n]{0,24}\bpour (?:le|la) (?:second|deuxième|premi(?:er|ère)|dernière?"
+    r"|plus (?:grand|petit)e?)",
+    r"mandril\b[^.;\n]{0,24}\bpara (?:el|la) (?:segund[oa]|primer[oa]?|últim[oa]|más \w+)",
+    r"(?:mandrino|anima)\b[^.;\n]{0,24}\bper (?:il|la) (?:second[oa]|prim[oa]|ultim[oa]|più \w+)",
+    r"doorn\b[^.;\n]{0,24}\bvoor (?:de|het) (?:tweede|eerste|laatste|grootste|kleinste)",
+)
+"""Which of the sizes is meant, by its place or its rank."""
