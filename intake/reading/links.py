@@ -12,7 +12,7 @@ from .tokens import Token
 
 _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
 
-_AND = word_set("and & und et y e en och og i plus ,")
+_AND = word_set("and & bzw resp und et y e en och og i plus ,")
 _OR = word_set(
     "or oder ou o u of eller lub ó might could may maybe perhaps misschien vielleicht eventuell",
     "peut-être quizá quizás forse possibly",

@@ -8,7 +8,7 @@ from itertools import pairwise
 from .chain_parts import LONGEST_RATIO, set_role
 from .figures import LISTED, Figure, Layout
 from .patterns import word_set
-from .place_tests import is_diameter, is_thin
+from .place_tests import follows_on, is_diameter, is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
@@ -25,6 +25,8 @@ def share_lists(layout: Layout) -> None:
     run: list[Figure] = []
     radii = False
     for figure in layout.figures:
+        if run and figure.link in LISTED and _begins_next(layout, run[-1], figure):
+            figure.link = "apart"  # "1.5 x .065 on 4.5, 1.75 x .065 on 5.25"
         joined = run and figure.link in LISTED and _alike(run[-1], figure)
         if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
             _share(layout, run)
@@ -80,6 +82,17 @@ def _begins_pair(layout: Layout, figure: Figure) -> bool:
     if after is None or after.role not in RADIUS_ROLES or after.link in LISTED:
         return False
     return any(token.text in _BEFORE_RADIUS for token in layout.between(figure, after))
+
+
+def _begins_next(layout: Layout, radius: Figure, figure: Figure) -> bool:
+    """Whether a figure with its wall behind it opens the next tube, after the radius that the tube
+    before stands 'on'."""
+    after, before = layout.after_in_sentence(figure), layout.before(radius)
+    if after is None or not (after.link == "times" or after.role == "wall" or after.is_gauge):
+        return False
+    if before is None or before.role != "wall":
+        return False
+    return radius.role is None and follows_on(layout, radius)
 
 
 def _begins_tube(layout: Layout, figure: Figure) -> bool:

@@ -17,13 +17,24 @@ from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line
-from .words_nets import OF_WHICH, ONLY, OTHER_THINGS, PERHAPS, PUTS_RIGHT, TAKES_BACK, WANTED
+from .words_nets import (
+    ASKED_BEFORE,
+    CHANGED,
+    OF_WHICH,
+    ONLY,
+    OTHER_THINGS,
+    PERHAPS,
+    PUTS_RIGHT,
+    TAKES_BACK,
+    WANTED,
+)
 
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
 TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
 ONLY_ONE = "the message seems to ask for one of its sizes only"
 OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
+OF_BEFORE = "it seems to be of an earlier time"
 OFFERED = "the message is not sure of it"
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
@@ -120,12 +131,32 @@ def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
 
 def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
-    if len(groups) < 2 or not PUTS_RIGHT.search(" ".join(layout.text.casefold().split())):
+    text = " ".join(layout.text.casefold().split()) if len(groups) > 1 else ""
+    if not (PUTS_RIGHT.search(text) or CHANGED.search(text)):
         return
     for first, second in pairwise(groups):
         if _only_difference(first, second) is not None:
             yield first, PUT_RIGHT
             yield second, PUT_RIGHT
+
+
+def _asked_before(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'... we previously asked for 51 x 2': a size of another time, beside the one of now."""
+    if len(groups) < 2:
+        return
+    told = [group for group in groups if _is_of_before(layout, group)]
+    if len(told) < len(groups):
+        yield from ((group, OF_BEFORE) for group in told)
+
+
+def _is_of_before(layout: Layout, group: Group) -> bool:
+    own = own_figures(group)
+    if not own or own[0].row is not None:
+        return False
+    first = own[0]
+    far = layout.figures[first.index - 1].end if first.index else 0
+    begin = max(far, layout.sentence_start(first.sentence), first.start - _OFFERED_FAR)
+    return ASKED_BEFORE.search(layout.text[begin : first.start].casefold()) is not None
 
 
 def _only_difference(first: Group, second: Group) -> Slot | None:
@@ -259,6 +290,7 @@ _NETS = (
     _two_diameters,
     _taken_back,
     _unmended,
+    _asked_before,
     _tube_of_another,
     _weakly_told,
     _not_that,

@@ -99,13 +99,24 @@ _PAIR_APART, _NEAR_BEHIND = 60, 32
 """Characters between OD and bore, and behind the bore, in which it is said which is which."""
 _INNER_WORD = (
     r"(?:inside|inner|internal(?:ly)?|innen|innere[rn]?|(?:à )?l'intérieur|intérieure?|interior"
-    r"|interno|interna|por dentro|dentro|binnen|bore)"
+    r"|int\b|interno|interna|por dentro|dentro|binnen|bore)"
 )
 _INNER_BETWEEN = late_pattern(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
 _INNER_BEHIND = late_pattern(
     rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:measured\s)?(?:à\s|all['’]|van\s|"
     rf"(?:on|across|over|at|sur|su|op)\s(?:the\s|le\s|la\s|l['’]|de\s)?)?{_INNER_WORD}\b"
     r"(?!\s(?:rad|r\b|of))"
+)
+
+
+_INT_BETWEEN = late_pattern(
+    r"[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s?"
+    r"(?:int(?:ern[oa]?|érieur|erior)?|inner|inside|innen|binnen|inw)\b\.?[\s/,x-]{1,4}"
+    r"(?:(?:and|und|et|e|y|en)\s)?[øØ]?\s?$"
+)
+_EXT_BEHIND = late_pattern(
+    r"[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s?"
+    r"(?:ext(?:ern[oa]?|érieur|erior)?|est(?:erno)?|outer|outside|au(?:ß|ss)en|buiten|uitw)\b"
 )
 
 
@@ -151,6 +162,7 @@ _RADIUS_GIVEN = (
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
     _hear_pairs(layout)
+    _hear_bore_first(layout)
     for figure in reversed(layout.figures):
         before = layout.before(figure)
         if before is not None and _is_listed_angle(layout, before, figure):
@@ -217,6 +229,27 @@ def _hear_pairs(layout: Layout) -> None:
         elif not of_radii:
             left.give("od", "cue")
             right.give("id", "cue")
+
+
+def _hear_bore_first(layout: Layout) -> None:
+    """'Ø 20 int. / 25 ext.', 'inside 20, outside 25' have the bore first."""
+    for right in layout.figures[1:]:
+        left = layout.figures[right.index - 1]
+        a, b = left.number.value, right.number.value
+        if left.sentence != right.sentence or {left.role, right.role} - {None, "od", "id"}:
+            continue
+        if left.negated or right.negated or not b or not _BORE_SHARE < a / b < 1:
+            continue
+        between = layout.text[left.end : right.start].casefold()
+        behind = layout.text[right.end : right.end + _NEAR_BEHIND].casefold()
+        if not (_INT_BETWEEN.match(between) and _EXT_BEHIND.match(behind)):
+            continue
+        far = layout.figures[left.index - 1].end if left.index else 0
+        of_radii = _RADIUS_NAME.search(
+            layout.text[max(far, left.start - 24) : left.start].casefold()
+        )
+        left.give("inside_r" if of_radii else "id", "cue")
+        right.give("noise" if of_radii else "od", "cue")
 
 
 def _role(layout: Layout, figure: Figure) -> Role | None:

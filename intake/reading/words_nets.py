@@ -72,3 +72,19 @@ OF_WHICH = whole_words(
     r"doorn\b[^.;\n]{0,24}\bvoor (?:de|het) (?:tweede|eerste|laatste|grootste|kleinste)",
 )
 """Which of the sizes is meant, by its place or its rank."""
+CHANGED = whole_words(
+    "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from | instead",
+    "geändert\\w* | änder(?:t|ung|n)\\w* | statt | anstatt | stattdessen | umgestellt",
+    "chang(?:é|er|ement)\\w* | modifi\\w+ | au lieu | passe de | en vez",
+    "cambi(?:o|a|ado|ato|amo)\\w*",
+    "invece | passa da | pasa de | gewijzigd\\w* | wijzig\\w* | in plaats | verander\\w*",
+)
+"""The message changes a size: two that differ in one figure are the old and the new one."""
+ASKED_BEFORE = whole_words(
+    "previously | originally | earlier | at first | first asked | formerly | in the past",
+    "last time | used to | bisher | früher | ursprünglich | zuerst | vorher",
+    "avant | précédemment | auparavant",
+    "d'abord | antes | anteriormente | al principio | prima | in precedenza | precedentemente",
+    "all'inizio | vroeger | eerder | voorheen | aanvankelijk",
+)
+"""Shortly before a figure: it was asked for, or used, at another time."""
