@@ -48,6 +48,8 @@ _FAR = 160
 _OFFERED_FAR, _HALF = 40, Decimal("0.55")
 """Characters between a figure and one offered instead, which is at least that share of it."""
 _ONLY_FAR = 60
+_BESIDE = 4
+"""So many sizes to either side are compared: it keeps a long list linear."""
 _LEAST_BORE = Decimal("0.8")
 """The bore of most tubes that are bent is at least that share of the OD."""
 
@@ -208,6 +210,11 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
 
 def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
+    named: dict[Decimal, set[int]] = {}
+    for number, group in enumerate(groups):
+        for held in (*group.slots.get("od", ()), *group.slots.get("wall", ())):
+            named.setdefault(held.number.value, set()).add(number)
+    meant: set[int] = set()
     for figure in layout.figures:
         if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
             continue
@@ -215,11 +222,10 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
         said = re.split(r"[,.;:?!\n]", layout.text[begin : figure.start].casefold())[-1]
-        if not ONLY.search(said):
-            continue
-        meant = [group for group in groups if _has(group, figure)]
-        if 0 < len(meant) < len(groups):
-            yield from ((group, ONLY_ONE) for group in groups if group not in meant)
+        if ONLY.search(said):
+            meant |= named.get(figure.number.value, set())
+    if meant:
+        yield from ((g, ONLY_ONE) for number, g in enumerate(groups) if number not in meant)
 
 
 def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -234,11 +240,11 @@ def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
 def _bore_of_another(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'2.25 OD 16 ga ... the one I have is 2.085 diameter': nearly the bore of another tube and
     without a wall is likelier a mandrel's diameter than a tube's."""
-    for group in groups:
+    for number, group in enumerate(groups):
         od = group.slots.get("od")
         if not od or "od" in group.shared or od[0].row is not None or _owns(group, "wall"):
             continue
-        for other in groups:
+        for other in groups[max(0, number - _BESIDE) : number + _BESIDE + 1]:
             tube, wall = other.slots.get("od"), other.slots.get("wall")
             if other is group or not tube or not wall or tube[0] is od[0]:
                 continue
@@ -251,15 +257,6 @@ def _bore_of_another(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
 
 def _owns(group: Group, slot: Slot) -> bool:
     return slot in group.slots and slot not in group.shared
-
-
-def _has(group: Group, figure: Figure) -> bool:
-    """Whether a figure names a size by its OD or its wall."""
-    return any(
-        held.number.value == figure.number.value
-        for slot in ("od", "wall")
-        for held in group.slots.get(slot, [])
-    )
 
 
 def _unread(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
