@@ -28,7 +28,10 @@ ASKS_PRICE = (
     r"(?:price|offer|rate)s?\b|\bprice\b[^.?\n]{0,20}\?|\b(?:inform|advise|tell|know|give|send|"
     r"need|want) (?:\w+ ){0,3}(?:price|cost|rate)s?\b|\b(?:number|figure|ballpark) (?:on|for) (?:a|"
     r"an|one|the|two|\d)\b",
-    r"\bhow much\b(?! (?:smaller|bigger|larger|less|more|clearance|play|room|wear|springback))|"
+    r"\bhow much\b(?! (?:smaller|bigger|larger|less|more|clearance|play|room|wear|springback|"
+    r"further|forward|past|gap|space|stretch|thinning|overlap|advance|lubricant|oil|does it (?:go|"
+    r"stick|spring)|(?:should|must|may|can|do|does)\b(?![^?\n]{0,60}\b(?:costs?|pay|run|be|charge|"
+    r"expect|want|asking|go for)\b)))|"
     r"\bhow many (?:dollars|bucks|euros?)\b|\bwhat (?:do )?(?:i|we)(?:'d|’d| would|"
     r"'ll| will)? owe\b|\bknow the damage\b|\bwhat(?:'s|’s| is) an? new (?:one|mandrel)\b|\b(?:and|"
     r"with) (?:the|a|your) bill\b|\b(?:was|wie ?viel) (?:schulde|bin) ich\b|\bcombien (?:je )?vous "

@@ -20,6 +20,25 @@ class Elsewhere(NamedTuple):
 
 
 ELSEWHERE: tuple[Elsewhere, ...] = (
+    Elsewhere("an order in hand: another address", (
+        (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^?\n]{0,80}\b(?:new|other|"
+            r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
+            r"other) (?:delivery|shipping|ship-to) address\b"),
+        # An order should go to another place: "order 3188 should go to our new building".
+        (5, r"\b(?:order|po|p\.o\.|bestellung|commande|pedido|ordine|bestelling)\b[^?\n]{0,80}\b"
+            r"(?:should|must|needs? to|has to|please|soll|muss|doit|debe|deve|moet)\b"
+            r"[^?\n]{0,20}\b(?:go|be (?:sent|shipped|delivered)|ship|geliefert|geschickt|gehen|"
+            r"être livrée?|enviarse|ir|andare|essere (?:spedito|consegnato)|gestuurd|geleverd)\b"
+            r"[^?\n]{0,20}\b(?:our|the|my|an?) (?:new|other|different|second)\b"),
+        (5, r"\b(?:bestellung|auftrag)\b[^?\n]{0,80}\ban (?:unsere|die|eine) (?:neue|andere)\b|"
+            r"\bcommande\b[^?\n]{0,80}\bà (?:notre|la|une) (?:nouvel|nouvelle|autre)\b|"
+            r"\bpedido\b[^?\n]{0,80}\ba (?:nuestra|la|una) (?:nueva|otra)\b|"
+            r"\bordine\b[^?\n]{0,80}\b(?:alla|nella|presso la) (?:nostra )?(?:nuova|altra)\b|"
+            r"\bbestelling\b[^?\n]{0,80}\bnaar (?:onze|het|de|een) (?:nieuwe|andere)\b"),
+        (5, r"\b(?:neue|andere|geänderte) (?:liefer|versand)(?:adresse|anschrift)\b|\bnouvelle "
+            r"adresse de livraison\b|\bnueva dirección de (?:entrega|envío)\b|\bnuovo indirizzo"
+            r" di consegna\b|\b(?:nieuwe?|ander) (?:aflever)?adres\b"),
+    )),
     Elsewhere("a supplier's quotation to us", (
         (5, r"\b(?:we are |we're )?pleased to (?:quote|offer|submit|provide)\b|\b(?:find|"
             r"attached|enclosed|is|see) (?:\w+ ){0,2}our (?:quotation|quote|offer|price list)\b|"

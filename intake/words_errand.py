@@ -108,7 +108,8 @@ SOLID = (
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.
 WANTS_TOOL = (
     r"(?<!\byou )(?<!\bdo i )(?<!\bdo we )(?<!\bif i )(?<!\bif we )(?<!minimum )(?<!\bmin "
-    r")(?<!\bto )(?<!does it )\b(?:need|want|require|order|buy|purchase|looking for|in the market "
+    r")(?<!\bto )(?<!does it )(?<!n't )(?<!n’t )(?<!\bnot )(?<!\bnever )"
+    r"\b(?:need|want|require|order|buy|purchase|looking for|in the market "
     r"for|quote(?: me)?(?: for| on)?|rfq for|price on|after) (?!to )(?:a|an|one|two|three|another|"
     r"some|the|\d{1,2}|new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
     r"\b(?:i'd|we'd|i'll|we'll|i would|we would|let me|let's) (?:start|begin|go|kick off) with "

@@ -32,14 +32,6 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\bfactuur\b|\bbetalingsherinnering\b|\bovergemaakt\b|\bcreditnota\b|\bbetaald\b"),
         (5, r"\bfaktur[aęy]\b|\bprzelew|\bfaktura\b|\bbetalning\b|\bfatura\b|\bzapłaci|\bbetalat"),
     )),
-    Elsewhere("an order in hand: another address", (
-        (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^?\n]{0,80}\b(?:new|other|"
-            r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
-            r"other) (?:delivery|shipping|ship-to) address\b"),
-        (5, r"\b(?:neue|andere|geänderte) (?:liefer|versand)(?:adresse|anschrift)\b|\bnouvelle "
-            r"adresse de livraison\b|\bnueva dirección de (?:entrega|envío)\b|\bnuovo indirizzo"
-            r" di consegna\b|\b(?:nieuwe?|ander) (?:aflever)?adres\b"),
-    )),
     Elsewhere("an order in hand: where it is", (
         (5, r"\b(?:order|po|p\.o\.|job|bestellung|commande|pedido|ordine)\s?(?:no\.?|#|nr\.?)?\s?"
             r"\d{3,}\b[^.?\n]{0,24}\b(?:ships?|where is it|late|due|you said|status|delayed)\b|"
@@ -65,6 +57,14 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"months) (?:now|late|later|and (?:counting|nothing)|ago)\b|\b(?:was|were|been|you) "
             r"promised\b|\bpromised (?:for|by|me|us)\b|\bwas due\b|\bsupposed to (?:ship|be here|"
             r"arrive|have)\b"),
+        # The number of an order with what was ordered in brackets.
+        (3, r"\b(?:order|po|p\.o\.|bestellung|commande|pedido|ordine|bestelling)\s?"
+            r"(?:no\.?|nr\.?|n[°º]|núm\.?|#)?\s?[a-z]{0,3}-?\d{3,}\s?\((?=[^()\n]{0,60}\d)"),
+        (5, r"\bnovedad(?:es)? (?:de|del|con|sobre) (?:el |mi |nuestro )?pedido\b|\bneue?s? "
+            r"(?:zu|von) (?:unserer |meiner |der )?bestellung\b|\bnouvelles (?:de|sur) (?:ma|la|"
+            r"notre) commande\b|\bnovità sull?['’ ](?:nostro |mio )?ordine\b|\bnieuws over "
+            r"(?:mijn |onze |de )?(?:bestelling|order)\b"),
+        (3, r"\b(?:nos|me) prometieron\b|\bci (?:avete|era stat[oa]) promess[oa]\b"),
         (2, r"\b(?:my|our|your|that|the|this) (?:last |open )?(?:order|po|p\.o\.|purchase order|"
             r"shipment|job)\b(?! (?:form|is attached|attached|for|of))|\b(?:order|po|job|"
             r"purchase order)(?: no\.?| number|:)? ?#?[a-z]{0,2}-?\d{3,}"),

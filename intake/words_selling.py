@@ -97,6 +97,12 @@ SELLING: tuple[Elsewhere, ...] = (
             r"für)\b|\bsuchen sie (?:noch )?(?:einen )?(?:lieferant|partner|zulieferer)|\bbei "
             r"interesse\b|\bab lager\b(?! lieferbar\?)|\bpreise auf anfrage\b|\bdarf ich (?:sie|"
             r"ihnen) (?:anrufen|zusenden|vorstellen|besuchen)"),
+        (3, r"\bwir (?:fertigen|drehen|fräsen|produzieren|liefern) (?:\w+ )?(?:cnc[- ]?)?"
+            r"(?:dreh|fräs|guss|stanz|schmiede|blech|frästeile und dreh)teile\b"),
+        (2, r"\bich (?:rufe|melde mich|besuche)\b[^.?\n]{0,20}\b(?:sie|bei ihnen)\b[^.?\n]{0,40}\b"
+            r"(?:an|woche)\b|\bi(?:'ll| will) (?:call|ring|phone) you (?:next|this) week\b|"
+            r"\bje vous (?:appelle|rappelle|contacte)\b[^.?\n]{0,20}\bsemaine\b|\bles? llamaré\b|"
+            r"\bvi (?:chiamo|richiamo)\b|\bik bel u\b"),
         (5, r"\bnous sommes (?:un |le )?(?:fabricant|fournisseur|leader)|\bnous (?:vous "
             r")?(?:proposons|fabriquons|fournissons|offrons)\b|\bnos (?:produits|services|"
             r"tarifs)\b|\bà vendre\b|\bnous sommes spécialis|\bdepuis \d+ ans\b|\bcherchez-vous un "

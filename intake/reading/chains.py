@@ -7,7 +7,7 @@ from decimal import Decimal
 from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
 from .figures import Figure, Layout
 from .likeness import same_size
-from .patterns import word_set
+from .patterns import whole_words, word_set
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .shapes import shape_near
 
@@ -18,6 +18,24 @@ _STUFF = word_set(
     "flat bar plate sheet strap washer washers o-ring o-rings gasket hex rebar wire screw screws",
     "bolt bolts",
 ) | {"flat bar"}
+_LEAST_BEND, _LARGEST_BEND = Decimal("1.3"), Decimal(6)
+_SECOND_IS_RADIUS = whole_words(
+    r"(?:second|2nd|last|other) (?:number|figure|one|dimension|value|digit) (?:\w+ ){0,2}(?:the )?"
+    r"(?:\w+ ){0,3}(?:radius|clr)",
+    r"zweite (?:zahl|maß|wert|ziffer) (?:\w+ ){0,4}(?:radius|biegeradius)",
+    r"(?:deuxième|second) (?:chiffre|nombre) (?:\w+ ){0,4}rayon",
+    r"segundo (?:número|dato|valor) (?:\w+ ){0,4}radio",
+    r"secondo (?:numero|valore) (?:\w+ ){0,4}raggio",
+    r"tweede (?:getal|cijfer|maat) (?:\w+ ){0,4}straal",
+)
+_DIE_MARKED = whole_words(
+    r"(?:dies?|formers?|shoes?) (?:\w+ ){0,3}(?:marked|stamped|says?|reads?|labell?ed)",
+    r"(?:dies?|formers?), (?:\w+ ){0,3}(?:marked|stamped|says?|reads?)",
+    r"(?:werkzeuge?|biegeformen?|matrizen?) (?:\w+ ){0,3}(?:beschriftet|gestempelt|steht)",
+    r"(?:matrices?|galets?|formes?) (?:\w+ ){0,3}(?:marquées?|gravées?)",
+    r"(?:matrices?) (?:\w+ ){0,3}(?:marcad[ao]s?) | matrici (?:\w+ ){0,3}(?:marcat[ei])",
+    r"(?:mallen) (?:\w+ ){0,3}(?:gemarkeerd|gestempeld)",
+)
 
 
 def assign_by_chain(layout: Layout) -> None:
@@ -122,11 +140,35 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if not any(_is_open(figure) for figure in chain):
         return
     if len(chain) == 2:
-        read_pair(chain)
+        if not _read_die_pair(layout, chain):
+            read_pair(chain)
     elif len(chain) == 3:
         read_triple(layout, chain)
     else:
         read_four(layout, chain)
+
+
+def _read_die_pair(layout: Layout, chain: list[Figure]) -> bool:
+    """'The dies say 1 x 3, 1-1/2 x 4-1/2 (the second number is the radius)': a bend die is marked
+    with its tube and its radius."""
+    first, second = chain
+    a, b = comparable(first, chain), comparable(second, chain)
+    if (
+        not a
+        or not _LEAST_BEND <= b / a <= _LARGEST_BEND
+        or first.role not in (None, "die", "label")
+    ):
+        return False
+    if second.role is not None or first.unit != second.unit:
+        return False
+    told = any(layout.says(first.sentence + n, _SECOND_IS_RADIUS) for n in (-1, 0, 1))
+    if not told and not layout.says(first.sentence, _DIE_MARKED):
+        return False
+    first.give("od", "chain")
+    second.give("clr", "header" if told else "chain")
+    if not told:
+        second.notes.append("the second figure may be the radius or a length")
+    return True
 
 
 def _is_open(figure: Figure) -> bool:

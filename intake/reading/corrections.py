@@ -19,8 +19,25 @@ _CORRECTION = whole_words(
     "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
+    "that(?:'?s| is| was)? (?:wrong|not right|incorrect) | thats not (?:it|right)",
+    r"(?:gave|told|sent|quoted|wrote|put|typed) (?:you |down )?(?:the |a )?wrong (?:\w+ )?"
+    r"(?:radius|wall|size|od|diameter|clr|number|figure|gauge|thickness|dimension|one)",
+    r"(?:i|we) (?:had|got) (?:the \w+|it|that|them) wrong | i misread | misread (?:it|that|the)",
+    r"das (?:ist|war|stimmt) (?:falsch|nicht) | stimmt nicht",
+    r"falsche[nrs]? (?:radius|wand\w*|maß)",
+    r"vertippt | verschrieben | hab(?:e)? mich (?:geirrt|vertan) | c'est faux | me suis trompée?",
+    r"mauvais (?:rayon|diamètre) | mauvaise épaisseur | me (?:he )?equivo(?:qué|cado)",
+    r"(?:radio|espesor|diámetro) equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
+    r"dat klopt niet | (?:ik heb me|heb me) vergist | verkeerde (?:straal|wanddikte|maat|diameter)",
     "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
 )
+_ADDS = whole_words(
+    "also | another | add | adding | plus | additional | additionally | forgot | in addition",
+    "auch | noch | zusätzlich | außerdem | vergessen | ergänzend | aussi | ajout\\w+ | également",
+    "oublié | también | además | añad\\w+ | agreg\\w+ | olvid\\w+ | anche | inoltre | aggiung\\w+",
+    "dimenticat\\w+ | ook | nog | bovendien | toevoegen | vergeten",
+)
+"""'Oops, forgot: another for 2 x .065' adds a size and replaces none."""
 _LONGEST_REMARK = 120
 """'No wait. It is 1.75.': a correcting sentence without figures is short."""
 
@@ -38,6 +55,8 @@ def hear_corrections(layout: Layout) -> None:
         place = _correction_in(layout, sentence, first)
         if place is not None or _corrected_before(layout, sentence, first_size):
             correcting = True
+        if _adds(layout, sentence, place):
+            correcting, place = False, None
         start = first if place is None else place
         replaces = correcting if first_size is not None else place is not None and first < start
         if replaces:
@@ -46,6 +65,13 @@ def hear_corrections(layout: Layout) -> None:
             for figure in figures:
                 figure.corrects = figure.corrects or figure.start >= start
         first_size = sentence if first_size is None else first_size
+
+
+def _adds(layout: Layout, sentence: int, place: int | None) -> bool:
+    """Whether the words before the next figure add something, from the mark on if there is one."""
+    begin = layout.sentence_start(sentence) if place is None else place
+    after = next((f.start for f in layout.in_sentence(sentence) if f.start >= begin), begin)
+    return _ADDS.search(layout.text[begin:after].casefold()) is not None
 
 
 def _correction_in(layout: Layout, sentence: int, first: int) -> int | None:

@@ -39,13 +39,25 @@ def assign_by_cue(layout: Layout) -> None:
         if figure.role is not None and figure.role != "noise":
             continue
         signs = layout.tokens[figure.token].cues
-        if signs and figure.role is None:
+        if not signs and _is_multiple_in_figures(layout, figure):
+            figure.give("radius", "same")  # "radius 3D: 150 mm" is what the length says
+        elif signs and figure.role is None:
             _take(figure, signs[0], "sign")
             _inner_or_outer(layout, figure, used)
         elif figure.unit == "noise:m" and figure.number.value < 4:
             _metres(layout, figure, used)
         else:
             _by_neighbours(layout, figure, used)
+
+
+def _is_multiple_in_figures(layout: Layout, figure: Figure) -> bool:
+    """'3D: 150 mm'; not '3D (54 and 66)', which is one for each of two tubes."""
+    before = layout.before(figure) if figure.link == "restate" else None
+    if before is None or before.unit != "D" or figure.unit == "D":
+        return False
+    after = layout.after(figure)
+    bracket = "(" in layout.text[before.end : figure.start]
+    return not bracket or after is None or after.link not in LISTED
 
 
 def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:

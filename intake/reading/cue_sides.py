@@ -23,6 +23,7 @@ class Found:
 
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
+_LONGEST_BRACKET = 6
 _WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
@@ -112,6 +113,9 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 crossed = True
         elif token.kind == "gap" or token.text in (":", "="):
             pass
+        elif token.text == ")" and (bracket := _bracket_before(layout, at)):
+            distance += 1  # "radio de curvatura (a eje) de 67 mm"
+            at = bracket
         elif token.text == "," and distance == 0 and _opens_clause(layout, at - 1):
             distance += 2  # "its true outside size, five eighths"
         elif token.kind in ("word", "punct") and token.text in FILLER_LEFT:
@@ -123,6 +127,17 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             return None
         at -= 1
     return None
+
+
+def _bracket_before(layout: Layout, at: int) -> int:
+    """Where the bracket that closes at ``at`` opens, if it holds a few words and no number; 0."""
+    for back in range(at - 1, max(0, at - _LONGEST_BRACKET), -1):
+        token = layout.tokens[back]
+        if token.text == "(":
+            return back
+        if token.number is not None or token.kind in ("line", "para", "material"):
+            break
+    return 0
 
 
 def _is_aside(layout: Layout, at: int, passed: set[str]) -> bool:

@@ -9,6 +9,7 @@ from .asked_for import doubt_unasked
 from .figures import Figure, Layout
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
+from .nets import cast_nets
 from .patterns import any_of
 from .picked import lines_of_only, picked
 from .sharing import share
@@ -46,6 +47,7 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     if told is not None:
         groups = _without_withdrawn(layout, groups, told)
     doubt_unasked(layout, groups)
+    cast_nets(layout, groups)
     return groups
 
 

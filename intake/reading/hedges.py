@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..late_pattern import late_pattern
-from .figures import Layout
+from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
 
@@ -112,6 +112,12 @@ _HEDGE_AFTER = late_pattern(
         ", not sure",
     )
 )
+_DENYING = late_pattern(
+    r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
+    r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^()\d]{0,24}$"
+)
+_IN_BRACKET = 36
 _MACHINE = whole_words(
     "machine | bender | bending machine | capacity | press | maschine | biegemaschine | cintreuse",
     "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
@@ -133,10 +139,16 @@ def hear_hedges(layout: Layout) -> None:
             figure.negated = True
             for other in layout.near_in_sentence(figure):
                 other.notes.append(_EXCEPTED)
-        elif _NOT.search(before) or _PAST.match(after):
+        elif _NOT.search(before) or _PAST.match(after) or _in_denying_bracket(layout, figure):
             figure.negated = True
         if _is_hedged(before, after):
             figure.notes.append("hedged")
+
+
+def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
+    """'32 mm (non il gas da 1" 1/4!)': a bracket that opens with a 'not' names what isn't meant."""
+    opened = layout.text.rfind("(", max(0, figure.start - _IN_BRACKET), figure.start)
+    return opened >= 0 and _DENYING.match(layout.text[opened : figure.start].casefold()) is not None
 
 
 def _is_hedged(before: str, after: str) -> bool:

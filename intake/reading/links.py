@@ -12,7 +12,7 @@ from .tokens import Token
 
 _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
 
-_AND = word_set("and & und et y e en och og i plus ,")
+_AND = word_set("and & bzw resp und et y e en och og i plus ,")
 _OR = word_set(
     "or oder ou o u of eller lub ó might could may maybe perhaps misschien vielleicht eventuell",
     "peut-être quizá quizás forse possibly",
@@ -37,6 +37,8 @@ _WHICH |= word_set(
 _FOR_THE = word_set("on for in at pour para für per voor bei sur à en auf")
 _THE = word_set("the le la l' el il den das die de dem der het lo")
 _ONE = word_set("one tube rohr tubo")
+_STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
+_TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
 """Gauges that one sender wavers between, or lists, lie no further apart."""
 _WIDEST_OD = 6
@@ -60,6 +62,11 @@ def link_figures(layout: Layout) -> None:
 def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
     if left.role == "noise" or right.role == "noise":
         return "apart"
+    words = {token.text for token in between}
+    if left.unit == "D" and words == {":"}:
+        return "restate"  # "radius 3D: 145 mm"
+    if words & _STEP and words <= _TO_A_STEP:
+        return "list"  # stepped headers: "1.75 then step to 1.875"
     marks: list[_Mark] = []
     loose = False
     joining = _without_one(between)

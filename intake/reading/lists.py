@@ -8,7 +8,7 @@ from itertools import pairwise
 from .chain_parts import LONGEST_RATIO, set_role
 from .figures import LISTED, Figure, Layout
 from .patterns import word_set
-from .place_tests import is_diameter, is_thin
+from .place_tests import follows_on, is_diameter, is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
@@ -25,6 +25,8 @@ def share_lists(layout: Layout) -> None:
     run: list[Figure] = []
     radii = False
     for figure in layout.figures:
+        if run and figure.link in LISTED and _begins_next(layout, run[-1], figure):
+            figure.link = "apart"  # "1.5 x .065 on 4.5, 1.75 x .065 on 5.25"
         joined = run and figure.link in LISTED and _alike(run[-1], figure)
         after = layout.after(figure)
         if joined and run[-1].role == "noise" and after is not None and after.link == "times":
@@ -85,6 +87,17 @@ def _begins_pair(layout: Layout, figure: Figure) -> bool:
     return any(token.text in _BEFORE_RADIUS for token in layout.between(figure, after))
 
 
+def _begins_next(layout: Layout, radius: Figure, figure: Figure) -> bool:
+    """Whether a figure with its wall behind it opens the next tube, after the radius that the tube
+    before stands 'on'."""
+    after, before = layout.after_in_sentence(figure), layout.before(radius)
+    if after is None or not (after.link == "times" or after.role == "wall" or after.is_gauge):
+        return False
+    if before is None or before.role != "wall":
+        return False
+    return radius.role is None and follows_on(layout, radius)
+
+
 def _begins_tube(layout: Layout, figure: Figure) -> bool:
     """'CLR 3.25, 1.000 in x 14 gauge': what stands before a wall is no second radius."""
     after = layout.after_in_sentence(figure) if figure.role is None else None
@@ -124,9 +137,9 @@ def _share(layout: Layout, run: list[Figure]) -> None:
         roles = {"clr"}  # "dies of 4.5, 5 and 6 centerline"
     role = next(iter(roles)) if len(roles) == 1 else None
     strict = role in RADIUS_ROLES or role == "wall"
-    open_roles = (
-        {None, role, *(("radius",) if role == "clr" else ())} if strict else {*_GIVES_WAY, role}
-    )
+    open_roles: set[Role | None] = {None, role} if strict else {*_GIVES_WAY, role}
+    if role == "clr":
+        open_roles.add("radius")
     if role in RADIUS_ROLES and not any(_names_die(layout, figure) for figure in run):
         open_roles.add("die")  # "the dies are 3, 3-3/4 and 4-1/2 CLR"
     alike = role is not None and _within(min(values), max(values), 6)

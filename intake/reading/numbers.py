@@ -41,6 +41,8 @@ _INCH_MARK = (
     r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)"
     r"\s?(?:and\s|-\s?)?"
 )
+_TWO_MARKED = re.compile(r"\d{1,3}\s?(?:\"|'')\s?and\s\d{1,2}/\d{1,2}\s?(?:\"|'')")
+"""'1" and 7/8"' are two lengths."""
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
 _NUMBER = re.compile(
     r"(?P<whole>\d{1,3})"
@@ -53,8 +55,39 @@ _NUMBER = re.compile(
 )
 
 
+_PART_OF_INCH = {
+    "0.5": "half | mezzo | mezza | media | medio | demi | halb\\w* | halve? | meia",
+    "0.25": "quarter | quarto | cuarto | quart | viertel | kwart",
+    "0.125": "eighth | ottavo | octavo | huitième | achtel | achtste",
+    "0.75": "three[ -]quarters? | tre quarti | tres cuartos | trois quarts | dreiviertel",
+}
+_WITH_PART = re.compile(
+    r"(?P<whole>\d{1,2})\s?(?:inch(?:es)?|pollic[ei]|pulgadas?|pouces?|zoll|duim|polegadas?)\s"
+    r"(?:and|e|y|et|und|en)\s(?:an?\s|une?\s|uno?\s|una\s|eine?\s|een\s)?(?:"
+    + "|".join(
+        f"(?P<p{number}>{words.replace(' | ', '|')})"
+        for number, words in enumerate(_PART_OF_INCH.values())
+    )
+    + r")\b(?!\s(?:dozen|of\b))",
+    re.IGNORECASE,
+)
+"""'1 inch and a half', '1 pollice e mezzo', '1 Zoll und ein Viertel'."""
+
+
+def _with_part(text: str, position: int) -> Number | None:
+    match = _WITH_PART.match(text, position)
+    if match is None:
+        return None
+    parts = [part for n, part in enumerate(_PART_OF_INCH) if match[f"p{n}"] is not None]
+    value = int(match["whole"]) + Decimal(parts[0])
+    return Number(match.start(), match.end(), (value,), "mixed", unit="in")
+
+
 def number_at(text: str, position: int) -> Number | None:
     """The number that starts exactly at ``position``, or None."""
+    spoken = _with_part(text, position)
+    if spoken is not None:
+        return spoken
     match = _NUMBER.match(text, position)
     if match is None:
         return None
@@ -76,7 +109,7 @@ def _mixed(match: re.Match[str]) -> Number | None:
     if under not in INCH_FRACTIONS or not 0 < top < under:
         return None
     value = int(match["whole"]) + exact(Fraction(top, under))
-    if int(match["whole"]) > 99:
+    if int(match["whole"]) > 99 or _TWO_MARKED.match(match.string, match.start()):
         return None
     unit = "in" if match["mark"] else None
     return Number(match.start(), match.end(), (value,), "mixed", unit=unit)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from itertools import pairwise
 
 from ..late_pattern import late_pattern
@@ -73,10 +74,21 @@ _OTHER_THING = late_pattern(
         r"angle iron | scheiben? | unterlegscheiben? | dichtungen? | rondelles?",
         r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
         r"ringen? | kartons? | kisten?",
-        r"(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)",
     )
     + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
+_MADE_THING = late_pattern(
+    r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
+    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+)
+"""'The rack is 400 x 300'; but 'the frame is 2-3/8 OD x .154' and 'the frame is 38 x 2' are
+tubes."""
+_AS_A_TUBE = late_pattern(
+    UNIT + r"(?:o\.?d\b|outside dia|outer dia|diameter|dia\b|wall\b|tub(?:e|ing)\b|pipe\b"
+    r"|sch\b|schedule\b|\d{1,2} ?ga\b)"
+)
+_THIN = Decimal("0.25")
+"""A wall is less than that share of its OD."""
 _ACROSS_A_HOOP = late_pattern(
     r"\b(?:outside|overall|width|wide|across|span|total)\b[^.;\d]{0,16}"
     r"\b(?:hoop|loop|arch|frame|bow|ring|u|piece|part|bügel|bogen|cintre|arco)\b[^.;,\d]{0,10}$"
@@ -166,6 +178,7 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_price_break(layout, figure, before)
         or _is_left_after_bending(before, after)
         or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)
+        or _is_of_made_thing(layout, figure, before, after)
         or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
     )
 
@@ -203,6 +216,15 @@ def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
         and earlier.sentence == figure.sentence
         and _NEXT_COUNT.match(layout.text[earlier.end : figure.start].casefold()) is not None
     )
+
+
+def _is_of_made_thing(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    if not _MADE_THING.search(before) or _AS_A_TUBE.match(after):
+        return False
+    second = layout.after_in_sentence(figure)
+    if second is None or second.link != "times":
+        return second is None or not second.is_gauge
+    return second.number.value >= figure.number.value * _THIN
 
 
 def _is_angle(figure: Figure, before: str, after: str) -> bool:

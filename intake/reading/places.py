@@ -187,6 +187,8 @@ def _beside_od(layout: Layout, figure: Figure) -> bool:
     if is_wall_of(layout, figure, od):
         figure.give("wall", "place")
         return True
+    if figure.link in LISTED and layout.before(figure) is od:
+        return False  # "1.75 then step to 1.875": two of one thing
     if (third_of_three(layout, figure) or follows_on(layout, figure)) and is_radius_of(figure, od):
         figure.give("radius", "place")
         return True

@@ -10,6 +10,7 @@ from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .multiplied import sets_size_apart
+from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
@@ -144,7 +145,7 @@ class _Several:
         own = self._from_rows()
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
-        own = self._by_item() or self._one_a_gap() or self._by_line()
+        own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
         whole = self._whole(own)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
@@ -245,6 +246,11 @@ class _Several:
                 used.append(mention)
         lone = len(own) == 1 and (used[0].each or self._closes(used[0]))
         return {} if lone else own
+
+    def _by_name(self) -> Own:
+        spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]
+        named = counts_by_name(self.layout.text, spans, [self.places[n] for n in self.order])
+        return {self.order[at]: count for at, count in named.items()}
 
     def _above(self, mention: Mention) -> list[int]:
         """The size above a line that only says 'Qty 2'."""

@@ -87,6 +87,8 @@ class Nouns:
                 return 0  # "one of your mandrels"
         if self.words.at(at) == "-":
             at += 1
+            if self.words.at(at).isdecimal() and w.names_tool(self.words.at(at + 1)):
+                return 0  # "rayon 50 - 1 mandrin": the second counts
         if self.words.at(at) in ("ball", "balls", "kugel", "billes", "bolas") and count.value > 1:
             return 0  # "a two ball mandrel", and "2 ball mandrels" may be either
         if self.words.at(at) == "\n" and not self.text[count.first].isdecimal():

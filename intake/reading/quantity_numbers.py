@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from . import quantity_words as w
 from .figures import Layout
 from .phrases import words_of
+from .roles import LENGTH_ROLES
 
 _GLUED_BEFORE = frozenset("-/:.,+")
 _ITEMS = frozenset(
@@ -155,4 +156,6 @@ class Numbers:
             return False
         if number.start != start or (digits and number.end != end):
             return False
+        if token.cues and token.cues[0].role in LENGTH_ROLES:
+            return False  # "R 100 tool"
         return number.value == number.value.to_integral_value()

@@ -20,6 +20,7 @@ _LABEL_TABLE = w.labelled_pieces()
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
+_OF_THEM = frozenset("them these those em it his hers theirs mine ours yours".split())
 _BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 
 
@@ -80,7 +81,7 @@ class Prompts:
         before, after = self.words.at(count.first - 1), self.words.at(behind)
         open_end = after in MARKS or after in w.FOLLOWERS
         if after == "of":
-            open_end = self.words.at(behind + 1) in w.EACH | {"them", "these", "those", "em", "it"}
+            open_end = self.words.at(behind + 1) in w.EACH | _OF_THEM
             if self.words.at(behind + 1) in _CLAUSE_ENDS:
                 return BARE  # "one of, please": a slip for "off"
         if before in w.CLOCK and not self.is_asked(count.first):

@@ -16,12 +16,18 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("inside_r", (
         "to the inside", "inside of the bend", "inside rad", "inner radius", "intrados",
         "por dentro", "inside edge", "inside of the curve", "on the inside", "inside face",
+        "inside of bend", "inside bend", "inside of curve", "inside curve", "inside of arc",
+        "to the inner", "inner wall", "inside wall", "inner side", "inner face",
+        "inner surface", "inner curve",
+        "concave side", "hollow side",
         "inner edge", "inside the bend", "innen", "intérieur", "interieur", "binnen", "interno",
         "interior",
     )),
     ("outside_r", (
         "to the outside", "outside of the bend", "outside rad", "outer radius", "extrados",
         "por fuera", "outer edge", "outside edge", "outside of the curve", "on the outside of",
+        "outside of bend", "outside bend", "outside of curve", "to the outer", "outer wall",
+        "outer side", "outer face", "outer surface", "outer curve", "convex side",
         "it is outside", "radius outside", "outside the bend", "aussenseite", "aussen gemessen",
         "aussenradius", "außenradius", "extérieur", "esterno", "exterior", "buitenzijde",
         "buitenkant", "buitenradius",
@@ -54,6 +60,19 @@ _DENIED = late_pattern(
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
 )
+_SOME_SIDE = late_pattern(
+    r"\b(?P<side>inside|inner|inward|outside|outer)\b"
+    r"(?!\s(?:dia|od\b|the (?:tube|pipe|line|box|garage|house|shop)|my|our|your|diam|bore|weld|bead"
+    r"|and|tube|pipe|rail|frame|it\b|of (?:the |a |my |our )?(?!bend|curve|arc|radius|the |a )\w+))"
+)
+"""A side named in words that no list here has: then it may be any radius."""
+_SIDE_BEHIND = late_pattern(
+    r"\W{0,2}(?:mm|cm|in|inch(?:es)?)?\s?(?:radius\b|rad\b\.?|clr\b)?\W{0,2}"
+    r"(?:that'?s\s|that is\s|is\s)?(?:measured\s)?(?:(?:to|on|at)\s)?(?:the\s)?"
+    r"(?P<side>inside|outside)\b(?=\W{0,2}(?:$|[.,;)\n!?]|please))"
+)
+"""'Bend radius 2.50 inside', '48 mm radius, that's to inside'."""
+_NEAR = 56
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
@@ -109,6 +128,10 @@ def refine_radii(layout: Layout) -> None:
             figure.notes.append("limit")
         if figure.role == "radius":
             _refine(figure, around)
+        behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
+        if figure.role == "radius" and behind is not None and not _UNSURE.search(around):
+            figure.role = "inside_r" if behind["side"].startswith("in") else "outside_r"
+            figure.notes = [note for note in figure.notes if "or centreline" not in note]
 
 
 def _refine(figure: Figure, around: str) -> None:
@@ -125,6 +148,11 @@ def _refine(figure: Figure, around: str) -> None:
             figure.role = stated[0]
     elif stated:
         figure.role = stated[0]
+    elif not kinds:
+        side = _SOME_SIDE.search(around)
+        if side is not None:
+            inner = side["side"].startswith("in")
+            figure.notes.append(f"{'inside' if inner else 'outside'} or centreline radius")
 
 
 def _words_around(layout: Layout, figure: Figure) -> str:

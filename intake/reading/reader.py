@@ -17,6 +17,7 @@ from .quoted import Relied, answers_asked, taken_lines, unread
 from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
+from .tallies import with_tallies
 
 
 class Reading(Frozen):
@@ -90,6 +91,8 @@ def read(own: OwnText, message: Message) -> Reading:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
+    if not body.layout.left_out:
+        requests = with_tallies(requests, own.text)
     requests, told = with_attached(requests, own, message, body)
     notes += told
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):

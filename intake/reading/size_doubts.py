@@ -20,6 +20,8 @@ _SAME_OD = Decimal("0.004")
 """ODs nearer than this are one size in two units (38 mm / 1-1/2 in differ by 0.26 %)."""
 _TIGHTEST = Decimal("1.05")
 """No mandrel bends tube on so small a multiple of its OD (common practice, no source)."""
+_TIGHT_UNNAMED = Decimal("1.35")
+"""Where no word says that a figure is the radius, it is doubted up to that multiple."""
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
@@ -114,7 +116,8 @@ def _doubt_tight(size: Sizing) -> None:
         return
     if any(figure.role == "times_d" for figure in size.slots["clr"]):
         return  # "1D bend, the die is 3 in to the centre": meant so
-    if clr <= od * _TIGHTEST:
+    unnamed = size.radius is not None and size.radius.how in ("place", "chain")
+    if clr <= od * (_TIGHT_UNNAMED if unnamed else _TIGHTEST):
         size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
 
 

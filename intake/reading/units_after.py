@@ -47,6 +47,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     ("d", any_of(
         r"(?<=\d)[dD](?=\s?=\s?\d) | [x*]\s?[dD](?=\s?=\s?\d)",
         f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
+        r"(?:(?<=\b\d)|(?<=\b\d[.,]\d))[dD]\b(?=\s?[:=]\s?\d)",  # "radius 3D: 145 mm"
         r"diameters?\s(?=bend|radius|clr)",
     )),
     ("noise", any_of(

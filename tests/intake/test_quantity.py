@@ -95,6 +95,7 @@ def test_mandrels_wanted_of_one_size(text: str, count: int | None) -> None:
 
 
 _LIST = "1) 1.9 x .145, 7 clr\n2) 2.375 x .154, 9 clr\n\n"
+_NAMED = "- main hoop 1.75 x .120, 6 clr\n- braces 1.5 x .095, 4.5 clr\n\n"
 TWO_SIZES = [
     ("by-item", f"{_LIST}Two mandrels of item 1, one of each of the others.", [2, 1]),
     ("by-both-items", f"{_LIST}2 mandrels for line 1. 3 mandrels for line 2.", [2, 3]),
@@ -112,6 +113,28 @@ TWO_SIZES = [
         [1, 1],
     ),
     ("not-said", "Mandrels for 1.5 x .065, 4.5 clr and 2 x .083, 6 clr?", [None, None]),
+    (
+        "dash",
+        "- Ø 25,4 ép. 1,2 - rayon 50 - 1 mandrin\n- Ø 38 ép. 1,5 - rayon 76 - 2 mandrins",
+        [1, 2],
+    ),
+    (
+        "dash-de",
+        "- Rohr 25 x 1,5 - Radius 50 - 1 Dorn\n- Rohr 38 x 2 - Radius 76 - 3 Dorne",
+        [1, 3],
+    ),
+    ("by-name", f"{_NAMED}Two mandrels for the hoop, and one for the braces.", [2, 1]),
+    (
+        "by-name-ahead",
+        f"{_NAMED}For the braces I want three mandrels, for the hoop one mandrel.",
+        [1, 3],
+    ),
+    (
+        "two-of-his",
+        f"{_NAMED}One mandrel for the hoop, and the brace guy wants two of his.",
+        [1, 2],
+    ),
+    ("one-each", f"{_NAMED}One mandrel each. The hoop guy has two dies.", [1, 1]),
 ]
 
 
@@ -125,3 +148,25 @@ def test_mandrels_wanted_of_two_sizes(text: str, counts: list[int | None]) -> No
 def test_tooling_that_is_owned_is_not_counted_among_what_is_asked_for() -> None:
     text = 'Got your mandrels for 1" and 1-1/2", both .065. Now I need one for 1-1/4 x .049, 4 clr.'
     assert quantities(text) == [1]
+
+
+@pytest.mark.parametrize(
+    ("text", "count", "sure"),
+    [
+        row("qty-many-radius", "Rohr 38 x 2. Ein R 100 Werkzeug, brauche einen Dorn.", 1, True),
+        row("qty-many-named", f"We need 20 mandrels for {_IN}.", 20, True),
+        row("qty-many-label", f"Mandrel {_IN}\nQty: 25", 25, True),
+        row("qty-many-pieces", f"Mandrel {_IN}, 15 pcs", 15, True),
+        row("qty-many-stueck", "Dorn für Rohr 38 x 2, R 90, 15 Stück bitte.", 15, True),
+        row("qty-many-cell", "OD;Wall;CLR;Qty\n1.5;.065;4.5;24", 24, True),
+        row("qty-many-bare", f"Mandrel for {_IN}. I'd like 20, please.", 20, False),
+    ],
+)
+def test_many_mandrels_are_asked_back_where_no_word_counts_them(
+    text: str, count: int, *, sure: bool
+) -> None:
+    message = Message(message_id="q@example.com", sender=Address(name="", address=""), body=text)
+    own = OwnText(text=message.text, body_start=message.body_start, subject_counts=True)
+    (request,) = read(own, message).requests
+    assert request.quantity == count
+    assert bool(request.doubt_on("quantity")) is not sure

@@ -252,4 +252,26 @@ MESSAGES_LAST: list[tuple[str, str, int, str]] = [
     ("", "Need a mandrel for the lower tube only, 1.625 x .083 on 4.875 CLR.", 1, S),
     ("one more", "Can't find 1.375 x .065 on a 4-1/8 CLR anywhere. Make me one of those.", 1, S),
     ("bed frames", "400 lengths of 20 x 1.5, R60. I'd start with 2 mandrels. Lead time?", 1, S),
+    # -- an order in hand, told with its content
+    ("", "Order 4471 (2 mandrels, 1.5 x .065, CLR 4.5) must be shipped to our new shop.", 1, N),
+    ("", "PO 3188 (mandrel 2.00 x .065, 1 pc) should go to our new building. Rest stays.", 1, N),
+    ("", "Unsere Bestellung 4471 (1 Dorn 38 x 2, R 90) soll an unsere neue Anschrift gehen.", 1, N),
+    ("", "La commande 4471 (mandrin 38 x 2) doit être livrée à notre nouvel atelier.", 1, N),
+    ("", "¿Alguna novedad del pedido 3318 (mandril 33,7 x 2)? Necesito una fecha firme hoy.", 1, N),
+    ("", "Gibt es Neues zu unserer Bestellung 4471 (Dorn 38 x 2)? Ich brauche den Termin.", 1, N),
+    ("", "Avez-vous des nouvelles de notre commande 4471 (mandrin 38 x 2, rayon 90) ?", 1, N),
+    ("", "Please quote the same as order 4471 (1.5 x .065, 4.5 CLR), one more mandrel.", 1, S),
+    ("", "Please quote a mandrel for our PO 4471 (1.5 x .065, 4.5 CLR), 1 pc.", 1, S),
+    ("", "Bitte Angebot für einen Dorn, Auftrag 4711 (Rohr 22 x 1, R 44).", 1, S),
+    # -- how much of what
+    ("", "How much clearance is between mandrel and tube? We decide the tube later.", 0, Q),
+    ("", "How much should the mandrel go forward over the tangent point?", 0, Q),
+    ("", "How much further past tangent does a ball mandrel go than a plug?", 0, Q),
+    ("", "Is there a point where you don't need a mandrel at all?", 0, Q),
+    ("", "How much should a mandrel for 1.5 x .065 on 4.5 CLR cost?", 1, S),
+    ("", "How much does a mandrel cost for 1.5 x .065 on 4.5 CLR?", 1, S),
+    ("", "We don't need a mandrel for the 1 inch, we need a mandrel for 1.5 x .065, 4 CLR.", 1, S),
+    # -- makers of parts: one sells, the other asks
+    ("", "Wir fertigen CNC-Drehteile bis Ø 65 mm. Dürfen wir Ihnen ein Angebot machen?", 1, N),
+    ("", "Wir fertigen Rahmenteile und brauchen ein Angebot: Dorn für 38 x 2, R 90.", 1, S),
 ]

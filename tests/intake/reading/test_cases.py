@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_nets as nets
 from . import cases_order as order
 from . import cases_said as said
 from .cases_asked_for import (
@@ -67,6 +68,7 @@ FAMILIES = (
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
+    *nets.FAMILIES,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,

@@ -1,0 +1,297 @@
+"""Nets below the reading: signs that a size was misread, whatever misled it. Each raises a doubt.
+
+How a message can be misread has no end. What a misread looks like afterwards has: a figure with
+its name beside it is in no size, a list holds two kinds of length, somebody says 'that was wrong'
+and nothing was put right. Nothing here reads anything anew; the reply asks.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+from itertools import pairwise
+
+from ..late_pattern import late_pattern
+from .figures import LISTED, Figure, Layout
+from .groups import Group, Slot, own_figures, slot_of
+from .roles import LENGTH_ROLES, Role
+from .told import opens_line
+from .words_nets import (
+    ASKED_BEFORE,
+    CHANGED,
+    OF_WHICH,
+    ONLY,
+    OTHER_THINGS,
+    PERHAPS,
+    PUTS_RIGHT,
+    TAKES_BACK,
+    WANTED,
+)
+
+UNREAD = "a figure with its name beside it was not understood"
+TWO_KINDS = "one list holds what was read as a radius and as an OD"
+TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
+ONLY_ONE = "the message seems to ask for one of its sizes only"
+OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
+OF_BEFORE = "it seems to be of an earlier time"
+OFFERED = "the message is not sure of it"
+PUT_RIGHT = "the message puts a figure right, and it is not clear which"
+WEAKLY_TOLD = "no word says that this is a further size"
+TUBE_OF_ANOTHER = "its tube is told on another line of the list"
+
+_TIGHTEST = Decimal("1.3")
+_UNNAMED = frozenset({"place", "chain"})
+_MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
+_FAR = 160
+"""Characters between two figures of one kind in which a word takes the first back."""
+_OFFERED_FAR, _HALF = 40, Decimal("0.55")
+"""Characters between a figure and one offered instead, which is at least that share of it."""
+_ONLY_FAR = 60
+_BESIDE = 4
+"""So many sizes to either side are compared: it keeps a long list linear."""
+_LEAST_BORE = Decimal("0.8")
+"""The bore of most tubes that are bent is at least that share of the OD."""
+
+
+def cast_nets(layout: Layout, groups: list[Group]) -> None:
+    """Note on each group what looks like a misread; see the module."""
+    _doubt_offered(layout, groups)
+    for net in _NETS:
+        for group, why in net(layout, groups):
+            if not group.doubtful:
+                group.doubtful = why
+                group.notes += [(slot, why) for slot in group.slots]
+
+
+def _doubt_offered(layout: Layout, groups: Sequence[Group]) -> None:
+    """'38 mm (maybe 40)', 'R 100 (could also be 105)': the figure before it is in doubt, too."""
+    holders: dict[int, list[tuple[Group, Slot]]] = {}
+    for group in groups:
+        for slot, figures in group.slots.items():
+            for held in figures:
+                holders.setdefault(held.index, []).append((group, slot))
+    for figure in layout.figures[1:]:
+        if figure.role is not None or figure.index in holders or figure.negated:
+            continue
+        before = layout.figures[figure.index - 1]
+        if before.sentence != figure.sentence:
+            continue
+        between = layout.text[before.end : figure.start].casefold()
+        if len(between) > _OFFERED_FAR or not PERHAPS.search(between) or figure.unit == "D":
+            continue
+        a, b = before.number.value, figure.number.value
+        units = {before.unit, figure.unit} - {None}
+        if a and b != a and len(units) < 2 and _HALF < b / a < 1 / _HALF:
+            for group, slot in holders.get(before.index, ()):
+                group.notes.append((slot, OFFERED))
+
+
+def _two_kinds(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2-1/2, 3-3/4 and 5 CLR': an OD that hangs on a radius by an 'and' is likelier a radius."""
+    for figure in layout.figures:
+        before = layout.before(figure)
+        if before is None or figure.link not in LISTED or figure.how not in _UNNAMED:
+            continue
+        if slot_of(before) != "clr" or slot_of(figure) != "od" or figure.row is not None:
+            continue
+        after = layout.after(figure)
+        apart = after is not None and after.link not in LISTED
+        if after is not None and (
+            slot_of(after) == "wall" or (apart and slot_of(after) == "clr") or after.link == "times"
+        ):
+            continue  # "1 in on 3 CLR, and 7/8 in on 2.5 CLR": a tube of its own
+        for group in groups:
+            if any(figure in figures or before in figures for figures in group.slots.values()):
+                yield group, TWO_KINDS
+
+
+def _two_diameters(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'1.75, 1.875, both on 2.625 CLR': what no word calls a radius, hardly larger than the OD, is
+    likelier another OD."""
+    for group in groups:
+        od, radius = group.slots.get("od"), group.slots.get("clr")
+        if not od or not radius or radius[0].how not in _UNNAMED or od[0].unit != radius[0].unit:
+            continue
+        if radius[0].role != "times_d" and radius[0].number.value < od[0].number.value * _TIGHTEST:
+            yield group, TWO_DIAMETERS
+
+
+def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'Quarter inch wall?? no, an eighth': two sizes that differ in one figure, and a word of
+    taking back between the two."""
+    for first, second in pairwise(groups):
+        slot = _only_difference(first, second)
+        if slot is None:
+            continue
+        one, two = first.slots[slot][0], second.slots[slot][0]
+        between = layout.text[one.end : two.start]
+        if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
+    text = " ".join(layout.text.casefold().split()) if len(groups) > 1 else ""
+    if not (PUTS_RIGHT.search(text) or CHANGED.search(text)):
+        return
+    for first, second in pairwise(groups):
+        if _only_difference(first, second) is not None:
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _asked_before(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'... we previously asked for 51 x 2': a size of another time, beside the one of now."""
+    if len(groups) < 2:
+        return
+    told = [group for group in groups if _is_of_before(layout, group)]
+    if len(told) < len(groups):
+        yield from ((group, OF_BEFORE) for group in told)
+
+
+def _is_of_before(layout: Layout, group: Group) -> bool:
+    own = own_figures(group)
+    if not own or own[0].row is not None:
+        return False
+    first = own[0]
+    far = layout.figures[first.index - 1].end if first.index else 0
+    begin = max(far, layout.sentence_start(first.sentence), first.start - _OFFERED_FAR)
+    return ASKED_BEFORE.search(layout.text[begin : first.start].casefold()) is not None
+
+
+def _only_difference(first: Group, second: Group) -> Slot | None:
+    """The one slot in which two groups have different figures; None where there are more."""
+    if set(first.slots) != set(second.slots):
+        return None
+    slots = [slot for slot in first.slots if not _alike(first, second, slot)]
+    return slots[0] if len(slots) == 1 else None
+
+
+def _alike(first: Group, second: Group, slot: Slot) -> bool:
+    one, two = first.slots[slot][0], second.slots[slot][0]
+    return one is two or (one.number.value == two.number.value and one.unit == two.unit)
+
+
+def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'- the frame ..., 9 inch CLR / - the scroll 3/4 x .065, 2-1/4 CLR': the first has taken the
+    tube of an item behind its own."""
+    for group in groups:
+        if group.row is not None or "clr" not in group.slots or "od" not in group.slots:
+            continue
+        od, radius = group.slots["od"][0], group.slots["clr"][0]
+        if radius.role == "times_d" or not radius.item < od.item or not radius.line < od.line:
+            continue
+        if _is_item(layout, od) and _is_item(layout, radius):
+            yield group, TUBE_OF_ANOTHER
+
+
+def _is_item(layout: Layout, figure: Figure) -> bool:
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    return _MARK.match(layout.text, begin) is not None
+
+
+def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """A further size whose OD no word names, without a wall of its own beside one that has it."""
+    for number, group in enumerate(groups):
+        own = own_figures(group)
+        od = group.slots["od"][0] if "od" in group.slots else None
+        if not number or od is None or od not in own or od.how != "place" or od.row is not None:
+            continue
+        if od.link in LISTED or any(slot_of(f) == "wall" for f in own):
+            continue
+        named = any(slot_of(f) == "clr" and f.how not in _UNNAMED for f in own)
+        if opens_line(layout, od) and (named or _is_item(layout, od)):
+            continue  # a line of a list: '2" on a 4" CLR'
+        if any("wall" in other.slots and "wall" not in other.shared for other in groups[:number]):
+            yield group, WEAKLY_TOLD
+
+
+def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
+    named: dict[Decimal, set[int]] = {}
+    for number, group in enumerate(groups):
+        for held in (*group.slots.get("od", ()), *group.slots.get("wall", ())):
+            named.setdefault(held.number.value, set()).add(number)
+    meant: set[int] = set()
+    for figure in layout.figures:
+        if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
+            continue
+        begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
+        before = layout.before(figure)
+        begin = max(begin, before.end if before is not None else 0)
+        said = re.split(r"[,.;:?!\n]", layout.text[begin : figure.start].casefold())[-1]
+        if ONLY.search(said):
+            meant |= named.get(figure.number.value, set())
+    if meant:
+        yield from ((g, ONLY_ONE) for number, g in enumerate(groups) if number not in meant)
+
+
+def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'One with R 95 and one with R 127. The mandrel is needed for the second': which is meant was
+    not heard where all are left."""
+    if len(groups) > 1 and not layout.left_out:
+        text = " ".join(layout.text.casefold().split())
+        if len({found[0] for found in OF_WHICH.finditer(text)}) == 1:
+            yield from ((group, ONLY_ONE) for group in groups)
+
+
+def _bore_of_another(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2.25 OD 16 ga ... the one I have is 2.085 diameter': nearly the bore of another tube and
+    without a wall is likelier a mandrel's diameter than a tube's."""
+    for number, group in enumerate(groups):
+        od = group.slots.get("od")
+        if not od or "od" in group.shared or od[0].row is not None or _owns(group, "wall"):
+            continue
+        for other in groups[max(0, number - _BESIDE) : number + _BESIDE + 1]:
+            tube, wall = other.slots.get("od"), other.slots.get("wall")
+            if other is group or not tube or not wall or tube[0] is od[0]:
+                continue
+            if tube[0].unit not in (od[0].unit, None) and od[0].unit is not None:
+                continue
+            whole, part = tube[0].number.value, od[0].number.value
+            if whole * _LEAST_BORE < part < whole and not _owns(group, "clr"):
+                yield group, OF_MANDREL
+
+
+def _owns(group: Group, slot: Slot) -> bool:
+    return slot in group.slots and slot not in group.shared
+
+
+def _unread(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'2-3/8 OD x .154 wall' that is in no size at all, though two figures say what they are."""
+    held = {f.index for group in groups for figures in group.slots.values() for f in figures}
+    lost: dict[int, set[Role]] = {}
+    for figure in layout.figures:
+        if figure.index in held or figure.negated or figure.context_only or figure.put_off:
+            continue
+        if figure.role is None or figure.role == "noise":
+            lost.setdefault(figure.sentence, set()).update(_named(layout, figure))
+    for sentence, roles in lost.items():
+        if len(roles) > 1 and not layout.says(sentence, OTHER_THINGS):
+            for group in groups:
+                yield group, UNREAD
+            return
+
+
+def _named(layout: Layout, figure: Figure) -> set[Role]:
+    """What the word right behind a figure calls it; nothing where there is no such word."""
+    following = layout.tokens_after(figure, 1)
+    cues = following[0].cues if following else ()
+    return {cue.role for cue in cues if cue.role in LENGTH_ROLES and cue.side != "before"}
+
+
+_NETS = (
+    _two_kinds,
+    _two_diameters,
+    _taken_back,
+    _unmended,
+    _asked_before,
+    _tube_of_another,
+    _weakly_told,
+    _not_that,
+    _of_which,
+    _bore_of_another,
+    _unread,
+)

@@ -1,0 +1,105 @@
+"""What a message counts, held against what was read: how many sizes, how many mandrels.
+
+Two nets below the reading, each raising a doubt only. 'Two sizes' where four were read, or one:
+some size may be made up, or lost. And more than some ten mandrels are asked for so seldom that the
+count must have its noun or its label beside it: in 'R 100 tool' the 100 is a radius.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from ...rules.request import Doubt, SizeRequest
+from ..late_pattern import late_pattern
+from . import quantity_words as w
+from .patterns import any_of
+from .phrases import fold
+from .requests import wholly_doubted
+
+_MANY = 12
+"""More mandrels than that are seldom asked for at once."""
+_UNSURE = "so many mandrels are seldom asked for, and no word beside the figure counts them"
+_NUMBERS = {
+    2: "two | 2 | zwei | deux | dos | due | twee",
+    3: "three | 3 | drei | trois | tres | tre | drie",
+    4: "four | 4 | vier | quatre | cuatro | quattro",
+    5: "five | 5 | fünf | cinq | cinco | cinque | vijf",
+    6: "six | 6 | sechs | seis | sei | zes",
+}
+_VALUE = {word.strip(): n for n, words in _NUMBERS.items() for word in words.split("|")}
+_SIZES = late_pattern(
+    rf"(?<![\d./,-])\b(?P<number>{any_of(*_NUMBERS.values())})\s"
+    + any_of(
+        r"(?:different |separate |tube |bend |mandrel )?(?:sizes|radii)",
+        r"(?:different|separate) (?:tubes|radiuses|diameters)",
+        r"(?:verschiedene )?(?:(?:rohr)?größen|(?:rohr)?grössen|radien|abmessungen)",
+        r"verschiedene (?:rohre|durchmesser) | (?:tailles|rayons|dimensions)(?: différent\w+)?",
+        r"tubes différents | diamètres différents",
+        r"(?:medidas|radios|tamaños)(?: distint\w+| diferentes)? | tubos (?:distintos|diferentes)",
+        r"(?:misure|raggi)(?: divers\w+)? | tubi diversi",
+        r"(?:verschillende )?(?:maten|stralen|afmetingen) | verschillende buizen",
+    )
+    + r"\b"
+)
+_PIECES = late_pattern(
+    r"\W{0,3}\b(?:[^\W\d]+[ -]){0,3}?(?:"
+    + "|".join(
+        sorted(
+            {re.escape(" ".join(phrase)) for found in w.PIECES.values() for phrase in found}
+            - w.SHY_PIECES
+            | {re.escape(word) for word in w.MANDRELS}
+        )
+    )
+    + r"|\w*d(?:orn|orne|ornen|oorn|oorns)|sets?)\b"
+)
+_LABEL = late_pattern(
+    r"\b(?:q|qt?y|qtt?y|quantity|menge|anzahl|stuckzahl|stk|quantite|qte|nombre|nbre|cantidad|cant"
+    r"|quantita|q\.ta|qta|aantal|pcs|pieces|mandrels?|need|order|for)\b[^\w\n]{0,8}$"
+)
+_MEASURED = late_pattern(
+    r"(?:\b(?:cl)?r|\brad(?:ius)?|rayon|radio|raggio|straal|ø|\bwall)[^\w\n,;.]{0,3}$"
+)
+_CELLS = late_pattern(r"[\t;|]|,(?! )| {3,}")
+
+
+def with_tallies(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:
+    """The requests with doubts where the text counts otherwise. ``text`` is the sender's own."""
+    counted = _sizes_said(text.casefold())
+    folded = fold(text)
+    held = [_with_sure_count(request, folded) for request in requests]
+    sure = sum(all(doubt.about != "size" for doubt in request.doubts) for request in requests)
+    if counted and sure > 1 and sure not in counted:
+        why = f"the message speaks of {counted[0]} sizes, and {sure} were read"
+        return [wholly_doubted(request, why) for request in held]
+    return held
+
+
+def _sizes_said(text: str) -> list[int]:
+    """How many sizes the text says there are."""
+    return [_VALUE[found["number"]] for found in _SIZES.finditer(text)]
+
+
+def _with_sure_count(request: SizeRequest, text: str) -> SizeRequest:
+    many = request.quantity
+    if many is None or many <= _MANY or request.doubt_on("quantity"):
+        return request
+    places = list(re.finditer(rf"(?<![\w.,/]){many}(?![\w/]|[.,]\d)", text))
+    if not places or any(_counts(text, place) for place in places):
+        return request
+    doubt = Doubt(field="quantity", readings=(str(many),), why=_UNSURE)
+    return request.model_copy(update={"doubts": (*request.doubts, doubt)})
+
+
+def _counts(text: str, place: re.Match[str]) -> bool:
+    """Whether the number there has a label, a noun, or a cell of a table."""
+    before = text[max(0, place.start() - 40) : place.start()]
+    if _MEASURED.search(before):
+        return False
+    begin, end = text.rfind("\n", 0, place.start()) + 1, text.find("\n", place.end())
+    line = text[begin : end if end >= 0 else len(text)]
+    return (
+        _PIECES.match(text, place.end()) is not None
+        or _LABEL.search(before) is not None
+        or len(_CELLS.findall(line)) > 1
+    )
