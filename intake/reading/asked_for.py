@@ -14,7 +14,7 @@ from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
-from .plainly_asked import borrowed, told_apart, words_of_others
+from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
@@ -55,6 +55,8 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
         return
     _doubt_further(layout, groups)
     _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
+    if not listed:
+        _doubt_those(groups, strongly_told(layout, groups), ONLY_TOLD)
     _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
     apart = listed or _is_range(groups)
     one = [False] * len(groups) if apart else of_one(layout, groups)

@@ -24,14 +24,16 @@ from .asked_words import (
     TOOL,
     TROUBLE,
 )
-from .figures import Layout
+from .figures import Figure, Layout
 from .groups import SLOTS, Group, Slot
 from .said_of import Said, Split, split
-from .told import only_told
+from .told import OF_EACH, only_told
 from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT
 
 _WHOLE = 3
 """OD, wall and radius."""
+_PAIR = 2
+"""So many lengths of its own has what may be asked for beside a size that is told of."""
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _AHEAD = 32
@@ -60,6 +62,22 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
     return None
 
 
+def strongly_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """Where nothing is plain: which sizes the words still tell of, and never ask for, beside one
+    of which they don't and that has a tube of its own."""
+    none = [False] * len(groups)
+    if not 1 < len(groups) <= _MOST or any(group.row is not None for group in groups):
+        return none
+    found = split(layout, groups)
+    if found is None or any(OF_EACH.search(words) and _has(ASKS, words) for words in found.loose):
+        return none
+    told = [_is_told(part) and not _is_asked(part) for part in found.sizes]
+    left = [group for group, tells in zip(groups, told, strict=True) if not tells]
+    own = [group for group in left if len(group.slots.keys() - group.shared) >= _PAIR]
+    apart = bool(own) and not any("od" in group.shared for group in left)
+    return told if apart else none
+
+
 def _is_plain(groups: Sequence[Group], found: Split, *, plainly: bool) -> bool:
     """Whether the sizes not marked as told are asked for, and nothing speaks against it;
     ``plainly`` tells that the others are not only said to be."""
@@ -85,16 +103,24 @@ def borrowed(group: Group, said: Said, others: Sequence[Said]) -> list[Slot]:
         slot
         for slot in SLOTS
         for figure in group.slots.get(slot, [])[:1]
-        if any(other.told and other.begin <= figure.start < other.end for other in others)
+        if any(other.told and _is_within(figure, said, other) for other in others)
         and not SAME_TOOL[slot].search(" ".join([said.words, *said.behind]))
     ]
+
+
+def _is_within(figure: Figure, said: Said, other: Said) -> bool:
+    """Whether a figure stands among the words on another size; those of two that were named in one
+    breath, and told apart elsewhere, are no more the one's than the other's."""
+    together = (said.begin, said.end) == (other.begin, other.end)
+    return not together and other.begin <= figure.start < other.end
 
 
 def words_of_others(said: Said, others: Sequence[Said]) -> list[tuple[int, int]]:
     """Where sizes only told of are spoken of, but where this one has the same material."""
     if SAME_MATERIAL.search(" ".join([said.words, *said.behind])):
         return []
-    return [(other.begin, other.end) for other in others if other.told]
+    here = (said.begin, said.end)
+    return [(o.begin, o.end) for o in others if o.told and (o.begin, o.end) != here]
 
 
 def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool, alone: bool) -> bool:

@@ -90,7 +90,7 @@ _THAT_ONE = whole_words(
     r"(?:dafür|hierfür|davon) | für (?:dieses|das neue|diese) | pour (?:celui|ce nouveau|cela)",
     r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
 )
-_OF_EACH = whole_words(
+OF_EACH = whole_words(
     *_ONE_AND_ONE,
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
     r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
@@ -117,7 +117,7 @@ _NO_LABEL = whole_words(
 
 def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
-    if _OF_EACH.search(layout.text.casefold()):
+    if OF_EACH.search(layout.text.casefold()):
         return [False] * len(groups)
     said = [words_around(layout, _first_figures(group)) for group in groups]
     tells = [

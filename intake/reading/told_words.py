@@ -21,7 +21,7 @@ _SOMEBODY_ELSES = (
     r"(?:some|any)(?:body|one) else\w* | before me | another (?:vendor|supplier|shop|order|quote)",
     r"a firm (?:that|which|using) | (?:the )?(?:guys?|fellow|chap|bloke|lad|lads)",
     r"across the street | round the corner | (?:sister|other) (?:plant|company|site|shop)",
-    rf"(?:my|our|a|the) (?!(?:\w+ )?(?:{_NO_PERSON})s?\b)(?:[a-z-]+ ){{1,3}}"
+    rf"(?:my|our|a|the) (?!(?:\w+ )?(?:{_NO_PERSON})s?\b)(?:(?!(?:it|we|i|they) )[a-z-]+ ){{1,3}}"
     r"(?:runs|uses|bends|swears|makes|owns)",
     r"nachbar\w* | kolleg\w+ | freund\w* | bekannte[rn]? | schwager | kumpel | bruder",
     r"wettbewerber | konkurren\w+",
@@ -47,6 +47,23 @@ _HAD = (
     r"già | avete fatto | fornito | a posto | attrezzati",
     r"(?:hebben|heb|is) (?:we|ik|er)? ?(?:al|alles) | (?:die|er) (?:al|nog) | geleverd | gekocht",
 )
+_CAME_ALONG = (
+    r"(?:was|is|were|are) (?:\w+ )?in (?:the|that) (?:box|crate|lot|deal|set|package|bundle|drawer)",
+    r"came (?:along |in )?with (?:it|them|the \w+) | (?:was|is) included | (?:comes?|came) with it",
+    r"(?:i|we)(?:'ve)? (?:already |still )?(?:have|got|own|found) (?:the|a|your) (?:\w+ )?mandrels?"
+    r" (?:for|in|to)",
+    r"(?:war|ist|waren|sind|lag) (?:\w+ )?(?:dabei|mit drin|im (?:karton|paket|kasten|set))",
+    r"dorn (?:für|fürs|zum) [^.;,]{1,24} (?:hab(?:e|en)? (?:ich|wir)|liegt|ist hier|lag dabei)",
+    r"(?:ich habe?|wir haben) (?:den|einen) (?:\w*dorn )?(?:für|fürs)",
+    r"(?:était|est) (?:\w+ )?(?:dans (?:le|la) (?:lot|carton|boîte|caisse)|fourni avec|inclus)",
+    r"(?:j'ai|on a|nous avons) (?:le|un|celui) (?:mandrin )?(?:pour|du|de)",
+    r"(?:venía|estaba|viene|está) (?:\w+ )?(?:con (?:ella|el lote|la máquina)|en la caja"
+    r"|incluid[oa]) | (?:tengo|tenemos) (?:el|un) (?:mandril )?(?:de|para) | (?:era|è) "
+    r"(?:\w+ )?(?:nella (?:scatola|cassa)|inclus[oa]|compres[oa]|nel lotto)",
+    r"(?:ho|abbiamo) (?:il|un|quello) (?:mandrino )?(?:per|del|da) | zat (?:er ?bij|in de doos)",
+    r"(?:ik heb|we hebben|wij hebben) (?:de|een) (?:doorn )?voor",
+)
+"""Of a mandrel: it was among what was bought with the die, or found."""
 _BOUGHT_IN = (
     r"(?:doing|does|bends?) (?:\S+ ){1,8}for (?:us|me) | farmed out | (?:sent|goes?) out",
     r"sub-?contract\w* | bending house | buy(?:ing)? in | bought in | (?:ready|pre)[- ]?bent",
@@ -116,9 +133,9 @@ _BY_THE_WAY = (
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
 TELLS = whole_words(
-    *_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
+    *_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
 )
-NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_BOUGHT_IN, *_NOT_NOW)
+NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_NOW)
 """There already, or had from elsewhere, or not now."""
 TELLS_NOT = whole_words(
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
