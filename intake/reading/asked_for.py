@@ -14,6 +14,7 @@ from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
+from .picked_by_name import OTHER_PICKED, picked_by_name
 from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
@@ -57,8 +58,11 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
     if not listed:
         _doubt_those(groups, strongly_told(layout, groups), ONLY_TOLD)
-    _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    apart = listed or _is_range(groups)
+    named = picked_by_name(layout, groups)
+    _doubt_those(groups, named, OTHER_PICKED)
+    if not any(named):  # 'the other one later' is said of those that are not picked
+        _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
+    apart = listed or any(named) or _is_range(groups)
     one = [False] * len(groups) if apart else of_one(layout, groups)
     _doubt_those(groups, one, ONE_OF_THESE)
 

@@ -19,6 +19,7 @@ _LINKING = word_set(
 _LINKING |= word_set("sur avec à es son con en è sono su met op zijn a an the in inch")
 _ARTICLES = word_set("the our my a an der die das den dem le la les el los il lo i de het un une")
 _FOR = word_set("for on pour für per para voor bei sur")
+_IS = word_set("is takes gets uses ist bekommt est es è krijgt")
 _NO_NAMES = word_set(
     """and or but with for the mandrel mandrels tooling tool need want quote price have run bend
     both all each same one ones two three that this it them these those also then please size
@@ -114,8 +115,10 @@ def _is_bare(figure: Figure) -> bool:
 
 
 def _is_pointed_at(layout: Layout, figure: Figure) -> bool:
-    """'the 1.5 is', 'for the 2'"""
-    before = layout.tokens_before(figure, 1)
+    """'the 1.5 is', 'for the 2', '1.75 is 5.5 clr'"""
+    before, after = layout.tokens_before(figure, 1), layout.tokens_after(figure, 1)
+    if after and after[0].text in _IS:
+        return True
     return bool(before) and before[0].text in _ARTICLES | _FOR
 
 

@@ -133,7 +133,15 @@ _BY_THE_WAY = (
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
 TELLS = whole_words(
-    *_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_LONG_AGO, *_GOES_WELL, *_NOT_NOW, *_WRONG, *_BY_THE_WAY
+    *_SOMEBODY_ELSES,
+    *_HAD,
+    *_CAME_ALONG,
+    *_BOUGHT_IN,
+    *_LONG_AGO,
+    *_GOES_WELL,
+    *_NOT_NOW,
+    *_WRONG,
+    *_BY_THE_WAY,
 )
 NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_NOW)
 """There already, or had from elsewhere, or not now."""
