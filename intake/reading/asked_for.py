@@ -60,9 +60,9 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
         _doubt_those(groups, strongly_told(layout, groups), ONLY_TOLD)
     named = picked_by_name(layout, groups)
     _doubt_those(groups, named, OTHER_PICKED)
-    if not any(named):  # 'the other one later' is said of those that are not picked
+    if named.count(False) != 1:  # 'the other one later' is said of those that are not picked
         _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    apart = listed or any(named) or _is_range(groups)
+    apart = listed or named.count(False) == 1 or _is_range(groups)
     one = [False] * len(groups) if apart else of_one(layout, groups)
     _doubt_those(groups, one, ONE_OF_THESE)
 

@@ -25,7 +25,8 @@ _PICKS = whole_words(
     r"vorerst | zunächst | nur (?:den |einen |ein )?(?:\w*dorn|angebot|preis)",
     r"commen\w+ par | pour (?:l'instant|le moment) | (?:seulement|uniquement) (?:le |un )?mandrin",
     r"juste (?:le |un )?mandrin | emp(?:ez|iez|ec)\w+ (?:con|por) | por (?:ahora|el momento)",
-    r"de momento | s[oó]lo (?:el |un )?mandril | (?:cominci|inizi|partir|partiam)\w* (?:con|da|dal)",
+    r"de momento | s[oó]lo (?:el |un )?mandril",
+    r"(?:cominci|inizi|partir|partiam)\w* (?:con|da|dal)",
     r"per (?:ora|adesso|il momento) | solo (?:il |un )?mandrino | (?:beginnen|starten) (?:we )?met",
     r"voorlopig | alleen (?:de |een )?doorn",
 )

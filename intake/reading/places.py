@@ -37,6 +37,7 @@ _INCH = Decimal("25.4")
 _TWIN_LEAST = Decimal("0.8")
 """Further apart, two lengths in mm and inch are not one length with a slip in it."""
 _LEAST_OD = Decimal("0.12")
+_LEAST_OD_MM = 4
 _OD_WALL_RADIUS: tuple[Role, Role, Role] = ("od", "wall", "clr")
 
 
@@ -103,7 +104,8 @@ def _read_labelled(figure: Figure) -> None:
     elif is_thin(figure) and figure.unit is None:
         figure.give("wall", "place")  # "tube is .120 dom"
     elif figure.is_measured or 12 <= value <= 200 or figure.how == "sign":
-        figure.give("od" if value >= _LEAST_OD else "wall", "place")
+        least = _LEAST_OD_MM if figure.unit == "mm" else _LEAST_OD
+        figure.give("od" if value >= least else "wall", "place")  # 'unser Rohr hat 1,0 mm'
     elif figure.number.style in ("integer", "words") and 1 <= value <= 8 and figure.unit is None:
         figure.give(None, "")  # "2 tubes" or a 2 in tube: its neighbours tell
     else:

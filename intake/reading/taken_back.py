@@ -41,7 +41,8 @@ _TAKES_BACK = late_pattern(
         r"mijn (?:vriend|buurman|broer|vader)",
         r"have (?:\w+ ){0,2}(?:tooling|mandrels?|one|tools) for (?:this|that|it|these|those|them)",
         r"(?:be|come|get|write|circle) back (?:to you )?(?:for|on|about) (?:the|that|those)",
-        r"(?:order|do|get|buy|want|need) the (?:others?|rest) (?:\w+ )?(?:later|in|next|when|after)",
+        r"(?:order|do|get|buy|want|need) the (?:others?|rest)"
+        r" (?:\w+ )?(?:later|in|next|when|after)",
         r"(?:den|die|das) (?:anderen?|zweiten?|rest)\b[^.;\n]{0,24}\b(?:später|dann|im (?:frühjahr"
         r"|sommer|herbst|winter))",
         r"rev(?:ien|en)\w+ (?:vers vous )?pour (?:l'autre|les autres|le second)",

@@ -48,7 +48,8 @@ _HAD = (
     r"(?:hebben|heb|is) (?:we|ik|er)? ?(?:al|alles) | (?:die|er) (?:al|nog) | geleverd | gekocht",
 )
 _CAME_ALONG = (
-    r"(?:was|is|were|are) (?:\w+ )?in (?:the|that) (?:box|crate|lot|deal|set|package|bundle|drawer)",
+    r"(?:was|is|were|are) (?:\w+ )?in (?:the|that)"
+    r" (?:box|crate|lot|deal|set|package|bundle|drawer)",
     r"came (?:along |in )?with (?:it|them|the \w+) | (?:was|is) included | (?:comes?|came) with it",
     r"(?:i|we)(?:'ve)? (?:already |still )?(?:have|got|own|found) (?:the|a|your) (?:\w+ )?mandrels?"
     r" (?:for|in|to)",
