@@ -73,7 +73,8 @@ _SEVERAL = whole_words(
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
     r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
     r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
-    r"either",
+    r"either | (?:two|2|three|3) (?:ways|options|alternatives|variants|versions) | option",
+    r"variante? | alternative | varianten | opción | opzione | optie",
     r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
     r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
     r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
@@ -119,7 +120,7 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
     if OF_EACH.search(layout.text.casefold()):
         return [False] * len(groups)
-    said = [words_around(layout, _first_figures(group)) for group in groups]
+    said = [words_around(layout, _first_figures(group, groups)) for group in groups]
     tells = [
         group.row is None
         and any(map(_only_tells, sentences))
@@ -129,9 +130,18 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     return [False] * len(groups) if all(tells) else tells
 
 
-def _first_figures(group: Group) -> list[Figure]:
-    """The OD, or where that is shared whatever is a size's own: a wall may be told for all."""
-    own = own_figures(group)
+def _first_figures(group: Group, groups: Sequence[Group]) -> list[Figure]:
+    """The OD, or where that is shared whatever is a size's own: a wall may be told for all. 'OD is
+    38. Option A: wall 2, option B: wall 3': the first has no more of the OD than the second."""
+    lent = {
+        figure.index
+        for other in groups
+        for slot in other.shared & other.slots.keys()
+        for figure in other.slots[slot]
+        if other is not group
+    }
+    held = own_figures(group)
+    own = [figure for figure in held if figure.index not in lent] or held
     return [figure for figure in own if slot_of(figure) == "od"] or own
 
 

@@ -66,6 +66,22 @@ PLAINLY_ASKED = [  # the size that is asked for; any other is doubted
     row("un-terzista", "Il 28 x 1,5 lo piega un terzista. Noi dobbiamo piegare 28 x 1, raggio medio 56, rame. Quanto costa un mandrino?", mm("28", "1", "56")),
     row("we-gebruiken-zand", "Voor de 60,3 x 2,9 gebruiken we zand. Dat werkt niet bij 60,3 x 2, radius 150 hart. Kunt u een doorn aanbieden?", mm("60.3", "2", "150")),
     row("expanding-into", "Our 38.1 x 1.2 line has been on your mandrels since 2015. Expanding into 44.5 x 1.2, R 89, 304. Please quote one.", mm("44.5", "1.2", "89")),
+    row("fourni-l-an-dernier", "Vous nous avez fourni l'an dernier un mandrin pour du tube 60 x 2 (R 120), très contents. Il nous faudrait maintenant le même genre pour du 55 x 1,5 en alu, rayon 110 à la fibre neutre. Un seul suffit.", mm("55", "1.5", "110")),
+    row("il-nous-en-faudrait", "Il y a deux ans vous nous aviez fourni un mandrin pour du 60 x 2, R 120. Il nous en faudrait un pour du 55 x 1,5, R 110.", mm("55", "1.5", "110")),
+    row("same-kind", "You supplied a mandrel for 2 x .083 tube on 4 CLR last year. We would now need the same kind for 1.75 x .065, 3.5 CLR. One is enough.", inch("1.75", "0.065", "3.5")),
+    row("came-with-it", "There were two dies in the crate, 1.5 tube 4.5 clr and 1.75 tube 5.25 clr, tubing is .083 wall. The mandrel for the 1.75 came with it so I'm short the 1.5. Price for one?", inch("1.5", "0.083", "4.5")),
+    row("have-the-mandrel-for", "Two dies here, 2 tube 3 clr and 2 1/2 tube 3.75 clr, all .065 wall. I have the mandrel for the 2. How much for the 2 1/2?", inch("2.5", "0.065", "3.75")),
+    row("war-dabei", "Zwei Biegeformen gekauft, 30 x 2 mit R 60 und 35 x 2 mit R 70. Der Dorn für das 30 war dabei, mir fehlt also der für 35. Was kostet einer?", mm("35", "2", "70")),
+    row("dans-le-lot", "Deux matrices achetées, tube 30 x 2 R 60 et tube 35 x 2 R 70. Le mandrin du 30 était dans le lot, il me manque celui du 35. Combien pour un ?", mm("35", "2", "70")),
+    row("venia-incluido", "Dos matrices compradas, tubo 30 x 2 radio 60 y tubo 35 x 2 radio 70. El mandril del 30 venía incluido, me falta el del 35. ¿Precio de uno?", mm("35", "2", "70")),
+    row("era-compreso", "Il mandrino per il 30 era compreso, mi serve quello per il 35. Tubi 30 x 2 raggio 60 e 35 x 2 raggio 70.", mm("35", "2", "70")),
+    row("zat-erbij", "Twee matrijzen gekocht, buis 30 x 2 straal 60 en buis 35 x 2 straal 70. De doorn voor de 30 zat erbij, ik zoek die voor de 35. Prijs?", mm("35", "2", "70")),
+    row("start-with-the-front", "Front is 1.75 x .120 on 5.5 clr, rear is 1.5 x .120 on 4.5 clr. Let's start with a mandrel for the front.", inch("1.75", "0.12", "5.5")),
+    row("just-the-braces", "Main hoop is 1.75 x .095, 5.25 CLR, braces are 1.5 x .083, 4.5 CLR. Just the mandrel for the braces for now please.", inch("1.5", "0.083", "4.5")),
+    row("back-for-the-other", "Main hoop is 1.75 x .095, 5.25 CLR, braces are 1.5 x .083, 4.5 CLR. We'd like to start with the hoop and come back for the other one later.", inch("1.75", "0.095", "5.25")),
+    row("fangen-vorne-an", "Vorne 42 x 2 mit R 84, hinten 38 x 2 mit R 76. Wir fangen mit dem Dorn für vorne an, den anderen bestellen wir im Frühjahr.", mm("42", "2", "84")),
+    row("per-ora-i-montanti", "Telaio 40 x 2, raggio 80, montanti 30 x 2, raggio 60. Per ora solo un mandrino per i montanti.", mm("30", "2", "60")),
+    row("de-momento-el-asa", "Bastidor 40 x 2, radio 80, asa 25 x 1,5, radio 50. De momento solo el mandril para el asa, el otro más adelante.", mm("25", "1.5", "50")),
 ]  # fmt: skip
 
 NOT_PLAINLY = [  # the only ODs in mm that may stand without a doubt
@@ -99,6 +115,11 @@ NOT_PLAINLY = [  # the only ODs in mm that may stand without a doubt
     row("zwei-die-fehlen", "Für 35 x 1,5 mm, R 70 fehlt uns ein Dorn. Der für 42 x 2 mm, R 84 ist verschlissen, bitte noch einmal.", "35 42"),
     row("spare-for-the-owned", "We already have one for 1.75 x .095 on 5.25 CLR and want a spare. 2 x .120 on 6 CLR goes fine without.", "44.45"),
     row("either-will-do", "Last year it was 1.75 x .095, 5.25 CLR. The new job may be 2 x .120, 6 CLR. Quote a mandrel for either.", ""),
+    row("came-along-bent", "Two tubes, 30 x 2 on R 60 and 35 x 2 on R 70. The mandrel for the 30 broke, and the one for the 35 we never had. How much for one of each?", "30 35"),
+    row("intake-first-then-exhaust", "Intake 3.5 x .083, 5.25 CLR, exhaust 4 x .065, 6 CLR. Start with the intake, then the exhaust, price both please.", "88.9 101.6"),
+    row("only-the-rail-needs-a-wiper", "Hoop 42.4 x 2.6, R 85, rail 33.7 x 2, R 68. Only the rail needs a wiper. One mandrel for each.", "42.4 33.7"),
+    row("not-for-now", "Main hoop is 1.75 x .095, 5.25 CLR, braces are 1.5 x .083, 4.5 CLR. The braces can wait. Quote one mandrel.", "44.45"),
+    row("the-other-later", "Le grand tube fait 42 x 2, R 84, le petit 38 x 2, R 76. On commence par un mandrin pour le grand, on reviendra pour l'autre au printemps.", "42"),
 ]  # fmt: skip
 
 OF_ANOTHER = [  # fields that are not this size's own by its words: named beside the other one only

@@ -83,3 +83,23 @@ HEADS = [  # heads of columns, shortened
     case("durchm-aussen", "Durchm. außen | Wand | Radius\n30 | 2 | 60\n40 | 2 | 80", mm("30", "2", "60"), mm("40", "2", "80")),
     case("diam-est", "Diam. est.;Spessore;Raggio\n42,4;2;85\n48,3;2;97", mm("42.4", "2", "85"), mm("48.3", "2", "97")),
 ]  # fmt: skip
+
+TWO_WAYS = [  # one tube with two walls or radii, said to be options: both are asked for
+    case("option-a-and-b", "OD is 1.750, die is 6.00 CLR, DOM. Could you quote a mandrel two ways please:\n\nOption A - .095 wall\nOption B - .120 wall\n\nWe will only buy one of them.", inch("1.75", "0.095", "6"), inch("1.75", "0.12", "6")),
+    case("variante-1-und-2", "Unser Rohr ist 42,4 mm, Radius ist 84 mm. Bitte zwei Angebote:\nVariante 1: Wand 2,0 mm\nVariante 2: Wand 2,6 mm", mm("42.4", "2", "84"), mm("42.4", "2.6", "84")),
+    case("deux-variantes", "Le tube fait 42,4 mm, rayon 84. Merci de chiffrer deux variantes :\n- variante 1 : épaisseur 2 mm\n- variante 2 : épaisseur 2,6 mm", mm("42.4", "2", "84"), mm("42.4", "2.6", "84")),
+    case("with-and-with", "Our tube is 42.4 mm OD, radius is 84 mm. Please quote with 2 mm wall and with 2.6 mm wall.", mm("42.4", "2", "84"), mm("42.4", "2.6", "84")),
+]  # fmt: skip
+
+WALL_OF_A_TUBE = [  # no tube is 1 mm across: it is the wall that is told of it
+    case("und-nicht", "Die Wandstärke ist leider falsch, unser Rohr hat 1,0 mm und nicht 1,5 mm. Durchmesser 38 und Radius 76 stimmen.", mm("38", "1", "76")),
+    case("and-not", "The wall is wrong, our tube has 1.0 mm and not 1.5 mm. Diameter 38 and radius 76 are right.", mm("38", "1", "76")),
+    case("et-non", "Notre tube fait 1,0 mm d'épaisseur et non 1,5 mm. Diamètre 38 et rayon 76 sont corrects.", mm("38", "1", "76")),
+    case("tube-of-six-mm", "Our tube is 6 mm, wall 1 mm, radius 18 mm to the centre.", mm("6", "1", "18")),
+]  # fmt: skip
+
+SAID_AGAIN = [  # an OD said again points to its tube, whatever stands before it
+    case("is-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120, all steel. 1.75 is 5.5 clr and the 1.5 is 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
+    case("takes-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120. 1.75 takes a 5.5 clr and 1.5 takes a 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
+    case("ist-r", "Vorne 42 x 2, hinten 38 x 2. 42 ist R 84 und 38 ist R 76. Bitte beide anbieten.", mm("42", "2", "84"), mm("38", "2", "76")),
+]  # fmt: skip
