@@ -21,6 +21,7 @@ from .asked_words import (
     REFERS,
     SAME_MATERIAL,
     SAME_TOOL,
+    TOO,
     TOOL,
     TROUBLE,
 )
@@ -28,7 +29,7 @@ from .figures import Figure, Layout
 from .groups import SLOTS, Group, Slot
 from .said_of import Said, Split, split
 from .told import OF_EACH, only_told
-from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT
+from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT, WAS_GOING_TO
 
 _WHOLE = 3
 """OD, wall and radius."""
@@ -71,11 +72,19 @@ def strongly_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     found = split(layout, groups)
     if found is None or any(OF_EACH.search(words) and _has(ASKS, words) for words in found.loose):
         return none
-    told = [_is_told(part) and not _is_asked(part) for part in found.sizes]
+    told = [
+        _is_told(part) and not _is_asked(part) and not _went_on(part, found.sizes)
+        for part in found.sizes
+    ]
     left = [group for group, tells in zip(groups, told, strict=True) if not tells]
     own = [group for group in left if len(group.slots.keys() - group.shared) >= _PAIR]
     apart = bool(own) and not any("od" in group.shared for group in left)
     return told if apart else none
+
+
+def _went_on(part: Said, parts: Sequence[Said]) -> bool:
+    behind = [other.words for other in parts if other.begin >= part.end]
+    return bool(behind) and bool(TOO.match(behind[0]) and WAS_GOING_TO.search(part.words))
 
 
 def _is_plain(groups: Sequence[Group], found: Split, *, plainly: bool) -> bool:

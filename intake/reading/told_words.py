@@ -106,7 +106,8 @@ _GOES_WELL = (
 )
 _NOT_NOW = (
     r"later | someday | down the (?:road|line) | (?:next|new) (?:year|season) | one day",
-    r"(?:may|might) (?:be|come|want|need|follow) | to follow | on (?:ice|hold)",
+    r"(?:may|might) (?:be|come|want|need|follow) | on (?:ice|hold)",
+    r"(?<!radius )(?<!clr )(?<!drawing )(?<!qty )to follow",
     r"(?:can|will|must) (?:wait|sit) | supersed\w+ | cancel\w* | pulled | withdrawn | dropped",
     r"finished | replaced | disregard | ignore | forget | skip | scrap | scratch | strike",
     r"instead of | rather than | no longer",
@@ -173,6 +174,8 @@ NO = late_pattern(
 )
 """Right before a word of ``TELLS``: it doesn't count."""
 
+WAS_GOING_TO = whole_words(r"(?:was|were) (?:going|about|hoping|planning) to \w+")
+"""With an 'also' behind it, it was done after all: 'I was going to ask for ... Also ...'."""
 ABOUT_DIE = late_pattern(
     r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*"
     r"|matrijs|mal)\b"
