@@ -117,6 +117,10 @@ def _read_die(layout: Layout, figure: Figure) -> None:
     if figure.unit in ("ga", "sch"):
         figure.role = None
         return
+    right = layout.tokens_after(figure, 1)
+    if right and right[0].text in _TUBE_AFTER and is_diameter(figure):
+        figure.give("od", "place")  # "two dies, 1.5 tube 4.5 clr and 1.75 tube 5.25 clr"
+        return
     left = layout.tokens_before(figure, 3)
     if any(cue.role == "die" for token in left for cue in token.cues):
         figure.give("radius", "place")  # "a former of 4 inches"

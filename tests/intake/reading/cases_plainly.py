@@ -70,7 +70,7 @@ PLAINLY_ASKED = [  # the size that is asked for; any other is doubted
     row("il-nous-en-faudrait", "Il y a deux ans vous nous aviez fourni un mandrin pour du 60 x 2, R 120. Il nous en faudrait un pour du 55 x 1,5, R 110.", mm("55", "1.5", "110")),
     row("same-kind", "You supplied a mandrel for 2 x .083 tube on 4 CLR last year. We would now need the same kind for 1.75 x .065, 3.5 CLR. One is enough.", inch("1.75", "0.065", "3.5")),
     row("came-with-it", "There were two dies in the crate, 1.5 tube 4.5 clr and 1.75 tube 5.25 clr, tubing is .083 wall. The mandrel for the 1.75 came with it so I'm short the 1.5. Price for one?", inch("1.5", "0.083", "4.5")),
-    row("have-the-mandrel-for", "Two dies here, 2 1/4 tube 3.375 clr and 2 1/2 tube 3.75 clr, all .065 wall. I have the mandrel for the 2 1/4. How much for the 2 1/2?", inch("2.5", "0.065", "3.75")),
+    row("have-the-mandrel-for", "Two dies here, 2 1/4 tube 3.375 clr and 2 1/2 tube 3.75 clr, 16 ga mild. I have the mandrel for the 2 1/4. How much for the 2 1/2?", inch("2.5", "0.065", "3.75")),
     row("war-dabei", "Zwei Biegeformen gekauft, 30 x 2 mit R 60 und 35 x 2 mit R 70. Der Dorn für das 30 war dabei, mir fehlt also der für 35. Was kostet einer?", mm("35", "2", "70")),
     row("dans-le-lot", "Deux matrices achetées, tube 30 x 2 R 60 et tube 35 x 2 R 70. Le mandrin du 30 était dans le lot, il me manque celui du 35. Combien pour un ?", mm("35", "2", "70")),
     row("venia-incluido", "Dos matrices compradas, tubo 30 x 2 radio 60 y tubo 35 x 2 radio 70. El mandril del 30 venía incluido, me falta el del 35. ¿Precio de uno?", mm("35", "2", "70")),

@@ -98,6 +98,13 @@ WALL_OF_A_TUBE = [  # no tube is 1 mm across: it is the wall that is told of it
     case("tube-of-six-mm", "Our tube is 6 mm, wall 1 mm, radius 18 mm to the centre.", mm("6", "1", "18")),
 ]  # fmt: skip
 
+DIES_OF_TUBES = [  # behind 'die' stands a tube, as its name says: no radius
+    case("two-dies", "Two dies, 1.5 tube 4.5 clr and 1.75 tube 5.25 clr, all .083 wall. Quote one for each die.", inch("1.5", "0.083", "4.5"), inch("1.75", "0.083", "5.25")),
+    case("die-is", "Bought a die set, 1.5 tube on 4.5 clr. Wall .083.", inch("1.5", "0.083", "4.5")),
+    case("form-fuer", "Biegeform 42,4 Rohr, R 84, Wand 2 mm. Bitte ein Dorn.", mm("42.4", "2", "84")),
+    case("die-of-radius", "1.5 x .083 tube on a 4.5 inch die, one mandrel please.", inch("1.5", "0.083", "4.5")),
+]  # fmt: skip
+
 SAID_AGAIN = [  # an OD said again points to its tube, whatever stands before it
     case("is-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120, all steel. 1.75 is 5.5 clr and the 1.5 is 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
     case("takes-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120. 1.75 takes a 5.5 clr and 1.5 takes a 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
