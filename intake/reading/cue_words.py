@@ -168,6 +168,19 @@ SIZE_CUES: CueWords = (
     """),
     ("bend_dia", "both", "circle | half circle"),
     ("bend_dia", "after", """
+        diameter measured to the middle of the groove | diameter to the middle of the groove |
+        diameter to the centre of the groove | diameter to the center of the groove |
+        diameter measured to the centre of the groove |
+        diameter measured to the center of the groove | diameter at the middle of the groove |
+        diameter at the centre of the groove | diameter at the center of the groove |
+        diameter in the groove centre | diameter to groove centre | diameter to groove center |
+        diameter at groove centre | dia to groove centre | durchmesser bis rillenmitte |
+        durchmesser bis mitte rille | durchmesser auf rillenmitte | durchmesser rillenmitte |
+        diamètre à mi gorge | diamètre au milieu de la gorge | diamètre au centre de la gorge |
+        diametro al centro della gola | diámetro al centro de la garganta |
+        diámetro al centro de la ranura | diameter tot hart groef
+    """),
+    ("bend_dia", "after", """
         diameter half circle | diameter half circles | diameter arc | hoop |
         diameter hoop | dia hoop | diameter circle | dia circle | diameter ring |
         diameter u bend | dia u bend

@@ -105,6 +105,13 @@ DIES_OF_TUBES = [  # behind 'die' stands a tube, as its name says: no radius
     case("die-of-radius", "1.5 x .083 tube on a 4.5 inch die, one mandrel please.", inch("1.5", "0.083", "4.5")),
 ]  # fmt: skip
 
+GROOVE = [  # a die by its diameter to the middle of the groove: half of it is the radius
+    case("middle-of-the-groove", "Tube 60,3 x 2 mm. We have a die with groove Ø60,3 and it has 240 mm diameter measured to the middle of the groove. 1 piece.", mm("60.3", "2", "120", "clr")),
+    case("centre-of-the-groove", "Tube 60.3 x 2 mm. The die has 240 mm diameter to the centre of the groove. One mandrel.", mm("60.3", "2", "120", "clr")),
+    case("bis-rillenmitte", "Rohr 60,3 x 2 mm. Die Biegeform hat 240 mm Durchmesser bis Rillenmitte. Ein Dorn bitte.", mm("60.3", "2", "120", "clr")),
+    case("milieu-de-la-gorge", "Tube 60,3 x 2 mm, la matrice fait 240 mm de diamètre au milieu de la gorge. Un mandrin.", mm("60.3", "2", "120", "clr")),
+]  # fmt: skip
+
 SAID_AGAIN = [  # an OD said again points to its tube, whatever stands before it
     case("is-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120, all steel. 1.75 is 5.5 clr and the 1.5 is 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
     case("takes-its-radius", "Front is 1.75 x .120, rear is 1.5 x .120. 1.75 takes a 5.5 clr and 1.5 takes a 4.5 clr. Price for both?", inch("1.75", "0.12", "5.5"), inch("1.5", "0.12", "4.5")),
