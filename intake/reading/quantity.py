@@ -12,6 +12,7 @@ from .item_numbers import items_after, speaks_of_others
 from .multiplied import sets_size_apart
 from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
+from .quantity_spares import spares_by_size
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
 from .text_tables import RowFacts
 from .units_after import counted_after
@@ -141,6 +142,16 @@ class _Several:
         self.found = self._without_numbering(found)
 
     def counts(self) -> Counts:
+        counts = self._without_spares()
+        spares = spares_by_size(self.layout, self.groups)
+        if not spares:
+            return counts
+        own = [counts.quantity(n) for n in range(len(self.groups))]
+        more = (spares.get(n, 0) for n in range(len(own)))
+        sums = (None if n is None else n + add for n, add in zip(own, more, strict=True))
+        return Counts(tuple(sums), None)
+
+    def _without_spares(self) -> Counts:
         number = len(self.groups)
         own = self._from_rows()
         if own:
