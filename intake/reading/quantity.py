@@ -12,8 +12,8 @@ from .item_numbers import items_after, speaks_of_others
 from .multiplied import sets_size_apart
 from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
-from .quantity_spares import spares_by_size
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
+from .quantity_spares import spares_by_size
 from .text_tables import RowFacts
 from .units_after import counted_after
 

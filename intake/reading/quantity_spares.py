@@ -21,9 +21,7 @@ _SPARE = any_of(
 )
 _FOR = any_of("for | of | für | zu | pour | de | para | per | voor | van")
 _THE = r"(?:(?:the|das|den|die|le|la|el|il|de|het)\s)?(?:de\s|da\s|van\s|[øØ]\s?)?"
-_SPARES = late_pattern(
-    rf"(?<![\w.,/-]){_COUNT}\s{_SPARE}\s{_FOR}\s{_THE}(?=\d)", re.IGNORECASE
-)
+_SPARES = late_pattern(rf"(?<![\w.,/-]){_COUNT}\s{_SPARE}\s{_FOR}\s{_THE}(?=\d)", re.IGNORECASE)
 _NO_SIZE = late_pattern(r"\s?(?:sets?|pcs|pieces|balls?|links?|stück|kugeln?)\b")
 
 
