@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 
+from ..late_pattern import late_pattern
 from .figures import Layout, Row
 from .groups import Group, own_figures
 from .text_tables import RowFacts
 
+_STOCK = late_pattern(
+    r"\b(?:qty|quantity|pcs|anzahl|menge|stück|qté|quantité|cant|cantidad|q\.?tà|aantal)\b\.?[ (]{1,2}"
+    r"(?:on hand|in stock|in house|available|owned|in store|lager|auf lager|vorhanden|en stock)\b"
+    r"|\b(?:on[- ]hand|stock|inventory|lager|bestand|shelf)[ _-]?(?:qty|quantity|menge|count)\b",
+    re.IGNORECASE,
+)
+"""The head of a column that counts what is there, not what is wanted."""
 ALL_NONE = "every count in the list is 0"
 
 
@@ -18,9 +27,10 @@ def without_none_wanted(
 
     Where no row wants any, none is left out and each is in doubt. No count of 0 is left.
     """
-    none = [_wants_none(group, rows) for group in groups]
+    there = bool(rows) and _STOCK.search(layout.text) is not None
+    none = [not there and _wants_none(group, rows) for group in groups]
     for facts in rows.values():
-        if facts.quantity is not None and facts.quantity <= 0:
+        if facts.quantity is not None and (there or facts.quantity <= 0):
             facts.quantity = None
     if not any(none):
         return list(groups)
