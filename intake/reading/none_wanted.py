@@ -11,7 +11,7 @@ from .groups import Group, own_figures
 from .text_tables import RowFacts
 
 _STOCK = late_pattern(
-    r"\b(?:qty|quantity|pcs|anzahl|menge|stück|qté|quantité|cant|cantidad|q\.?tà|aantal)\b\.?[ (]{1,2}"
+    r"\b(?:qty|quantity|pcs|anzahl|menge|stück|qté|quantité|cant|cantidad|aantal)\b\.?[ (]{1,2}"
     r"(?:on hand|in stock|in house|available|owned|in store|lager|auf lager|vorhanden|en stock)\b"
     r"|\b(?:on[- ]hand|stock|inventory|lager|bestand|shelf)[ _-]?(?:qty|quantity|menge|count)\b",
     re.IGNORECASE,

@@ -171,6 +171,7 @@ class Nouns:
         at = end + soon + 1
         while self.words.at(at) in w.JOINING:
             at += 1
+        joined = [self.words.at(index) for index in range(end + soon, at)]
         count = self.numbers.at(at)
         if count is not None:
             added, at = count.value, count.after
@@ -179,6 +180,8 @@ class Nouns:
         else:
             return 0, end
         shelf = self.words.phrase(at, w.FOR_THE_SHELF)
+        if shelf and joined == [","]:
+            return 0, end  # "two mandrels, one as a spare": one of the two
         if shelf:
             return added, at + shelf
         if self.words.at(at) not in w.SPARE or self.words.at(at + 1) in w.OTHERS:

@@ -233,7 +233,8 @@ MORE = word_set("more additional further extra mehr weitere weiterer autres más
 SPARE = word_set("spare spares backup backups reserve ersatz ersatzdorn rechange repuesto scorta")
 AT_ONCE = phrases(
     "now | right now | for now | right away | straight away | asap | at once | immediately",
-    "today | sofort | jetzt | gleich | tout de suite | maintenant | ahora | ya | subito | ora | meteen | nu",
+    "today | sofort | jetzt | gleich | tout de suite | maintenant | ahora | ya | subito | ora",
+    "meteen | nu",
 )
 FOR_THE_SHELF = phrases(
     "for the shelf | for our shelf | for stock | for spare | as spare | as a spare | as backup",
