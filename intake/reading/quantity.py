@@ -6,6 +6,7 @@ import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
@@ -21,6 +22,13 @@ Own = dict[int, int | None]
 _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _SEPARATORS = ("", "\n", ",", ";", "|", "\t")
+_FAR = 48
+"""Characters before a count in which 'if not' makes it hang on an answer."""
+_IF_NOT = late_pattern(
+    r"\b(?:if not|otherwise|or else|wenn nicht|falls nicht|sonst|andernfalls|sinon|si no|se no"
+    r"|de lo contrario|altrimenti|zo niet|zo nee|anders)\b[^.?!\n]*$",
+    re.IGNORECASE,
+)
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
 
@@ -279,8 +287,8 @@ class _Several:
     def _whole(self, own: Own) -> int | None:
         """The count for every size that has none of its own."""
         each = [m for m in self.found if m.each]
-        if own:
-            return None
+        if own or any(_IF_NOT.search(self.layout.text[: m.start][-_FAR:]) for m in each):
+            return None  # "One does for both? If not, one for each": it depends on the answer
         if each:
             return _settled(each)
         count = _settled(self.found)
