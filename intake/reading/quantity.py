@@ -14,7 +14,7 @@ from .multiplied import sets_size_apart
 from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
-from .quantity_spares import spares_by_size
+from .quantity_spares import is_spare, spares_by_size
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -147,6 +147,7 @@ class _Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
+        found = [m for m in found if not is_spare(layout, m.start)]
         self.found = self._without_numbering(found)
 
     def counts(self) -> Counts:

@@ -45,5 +45,10 @@ def spares_by_size(layout: Layout, groups: Sequence[Group]) -> dict[int, int]:
     return found
 
 
+def is_spare(layout: Layout, start: int) -> bool:
+    """Whether a count that begins there counts spares of one size, and nothing else."""
+    return any(m.start() <= start < m.end() for m in _SPARES.finditer(layout.text))
+
+
 def _is_od(group: Group, value: Decimal) -> bool:
     return any(figure.number.value == value for figure in group.slots.get("od", ()))
