@@ -14,7 +14,7 @@ from .patterns import any_of
 _ONE = {"two": 2, "zwei": 2, "deux": 2, "dos": 2, "due": 2, "twee": 2}
 _COUNT = rf"(?P<count>\d{{1,2}}|{'|'.join(_ONE)}|one|an?|eine?n?|une?|uno|een|één)"
 _SPARE = any_of(
-    r"(?:spare|extra|additional|backup|back-up)(?:\s(?:one|mandrel))?",
+    r"(?:spare|extra|additional|backup|back-up)(?:\s(?:one|mandrel)s?)?",
     r"(?:ersatz|reserve)(?:dorn)?(?:\sdazu)? | zum ersatz | als (?:ersatz|reserve)",
     r"(?:mandrin\s)?de (?:rechange|secours) | (?:mandril\s)?de (?:repuesto|recambio)",
     r"(?:mandrino\s)?di (?:scorta|ricambio) | als reserve | reservedoorn",

@@ -10,7 +10,10 @@ from .reading.support import read_text
 @pytest.mark.parametrize(
     ("text", "material"),
     [
-        ('5" od, .065 wall, 304, 7.5" clr. machine is rated 6" x .083 mild', "stainless_steel"),
+        (
+            '5" od, .065 wall, 304, 7.5" clr, one please. machine is rated 6" x .083 mild',
+            "stainless_steel",
+        ),
         ('1.5 x .065, 4.5 clr. Our bender is good for 2" x .120 mild steel.', None),
         ("Rohr 38 x 2, 1.4301, R 76. Maschine biegt maximal 60 x 3 mm in S235.", "stainless_steel"),
         (
