@@ -7,6 +7,7 @@ figure and no word took it back. Nothing is read anew: what was read beside it i
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 
 from .figures import Figure, Layout
 from .groups import Group, slot_of
@@ -23,7 +24,11 @@ def doubt_lost(layout: Layout, groups: Sequence[Group]) -> None:
     held = {figure.index for g in groups for figures in g.slots.values() for figure in figures}
     values = {(f.number.value, f.unit) for f in layout.figures if f.index in held}
     values |= {(value, None) for value, _ in values}
-    if any(_is_lost(layout, f, held) and _is_new(f, values) for f in layout.figures):
+    ods = {f.number.value for g in groups for f in g.slots.get("od", ())}
+    told_twice = any(_is_other_wall(layout, f, ods, values) for f in layout.figures)
+    if told_twice or any(
+        _is_lost(layout, f, held) and _is_new(layout, f, values) for f in layout.figures
+    ):
         for group in groups:
             if not group.doubtful:
                 group.doubtful = LOST
@@ -42,6 +47,18 @@ def _is_lost(layout: Layout, figure: Figure, held: set[int]) -> bool:
     return any(wall.role == "wall" for wall in _beside(layout, figure))
 
 
+def _is_other_wall(
+    layout: Layout, figure: Figure, ods: set[Decimal], values: set[tuple[object, str | None]]
+) -> bool:
+    """'Drawing 35 x 2' beside a 35 x 1.5: taken for a drawing's number, and yet that OD."""
+    if figure.role != "noise" or figure.how != "cue" or figure.number.value not in ods:
+        return False
+    after = layout.after(figure)
+    if after is None or after.link != "times" or after.number.value * 3 > figure.number.value:
+        return False
+    return not figure.negated and (after.number.value, after.unit) not in values
+
+
 def _beside(layout: Layout, figure: Figure) -> Iterator[Figure]:
     """The wall that is joined to an OD by a times sign."""
     after = layout.after(figure)
@@ -49,8 +66,10 @@ def _beside(layout: Layout, figure: Figure) -> Iterator[Figure]:
         yield after
 
 
-def _is_new(figure: Figure, values: set[tuple[object, str | None]]) -> bool:
-    return (figure.number.value, figure.unit) not in values
+def _is_new(layout: Layout, figure: Figure, values: set[tuple[object, str | None]]) -> bool:
+    """Whether no size has the OD or the wall: 'per drawing 35 x 2, per parts list 35 x 1.5'."""
+    pair = (figure, *_beside(layout, figure))
+    return any((one.number.value, one.unit) not in values for one in pair)
 
 
 def _is_put_right(layout: Layout, figure: Figure) -> bool:

@@ -46,4 +46,15 @@ NONE_WANTED = [  # a row with a count of 0 is not asked for
     case("on-hand-0", "Mandrels please\nOD,wall,CLR,qty on hand\n1.5,.065,4.5,10\n2,.065,6,0", inch("1.5", "0.065", "4.5"), inch("2", "0.065", "6")),
 ]  # fmt: skip
 
-FAMILIES = (OWNED_BESIDE, NAMED_AGAIN, OTHER_LATER, INCH_BY_MM, NONE_WANTED)
+BY_ITEM = [  # a figure behind the numbers of items is none of them
+    case("wall-of-item-3", "Please quote three mandrels:\n1) 38 mm OD, R 76\n2) 42 mm OD, R 84\n3) 60 mm OD, R 120\nWall 1.5 for items 1 and 2, 2.6 for item 3.", mm("38", "1.5", "76"), mm("42", "1.5", "84"), mm("60", "2.6", "120")),
+    case("wand-pos-3", "1) 38 mm, R 76\n2) 42 mm, R 84\n3) 60 mm, R 120\nWand 1,5 für Pos. 1 und 2, 2,6 für Pos. 3. Je ein Dorn.", mm("38", "1.5", "76"), mm("42", "1.5", "84"), mm("60", "2.6", "120")),
+]  # fmt: skip
+
+TOLD_TWICE = [  # two sources that do not agree: both are asked about
+    case("zeichnung-stueckliste", "Ein Dorn bitte: laut Zeichnung 35 x 2, laut Stückliste 35 x 1,5, R 70.", mm("35", "1.5", "70", _ALL)),
+    case("drawing-bom", "One mandrel: drawing 38 x 2, parts list 38 x 1.5, R 76.", mm("38", "1.5", "76", _ALL)),
+    case("drawing-number", "One mandrel: drawing 35, 38 x 1.5, R 76.", mm("38", "1.5", "76")),
+]  # fmt: skip
+
+FAMILIES = (BY_ITEM, TOLD_TWICE, OWNED_BESIDE, NAMED_AGAIN, OTHER_LATER, INCH_BY_MM, NONE_WANTED)
