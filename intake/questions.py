@@ -93,7 +93,7 @@ def find_questions(
         for part in _parts(sentence, known) if ask is Asking.OPENLY else [sentence]:
             whole = around if part == sentence else ""
             match = matcher(known).match(part, offer=_wants_an_offer(part), around=whole)
-            if not _counts(ask, match):
+            if not _counts(ask, match, part):
                 continue
             answer = match.answer
             if answer is not None and _SERVICE.match(" ".join(part.split())):
@@ -115,6 +115,8 @@ class Asking(Enum):
 
 LEAST = {Asking.OPENLY: 0, Asking.WITHIN: 50, Asking.NOT: 75}
 """From these scores on a sentence that asks so is given an answer."""
+FEWEST_TOLD = 3
+"""Words of a statement that wants an answer."""
 ASKS = 0.2
 """So much more like a question without an answer than like plain mail is told as one."""
 
@@ -126,8 +128,10 @@ def _asking(spaced: str) -> Asking:
     return Asking.WITHIN if _ASKS_WITHIN.search(spaced) else Asking.NOT
 
 
-def _counts(ask: Asking, match: Match) -> bool:
+def _counts(ask: Asking, match: Match, part: str) -> bool:
     """Whether what asks like that is a question, by what is known of its words."""
+    if ask is Asking.NOT and len(_WORD.findall(part)) < FEWEST_TOLD:
+        return False  # a subject: "retour", "Wiper die"
     if match.answer is None:
         return ask is Asking.OPENLY or match.asks >= ASKS
     return match.score >= LEAST[ask]

@@ -13,10 +13,11 @@ from decimal import Decimal
 from itertools import pairwise
 
 from ..late_pattern import late_pattern
+from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .roles import LENGTH_ROLES, Role
-from .told import opens_line
+from .told import opens_line, words_around
 from .words_nets import (
     ASKED_BEFORE,
     CHANGED,
@@ -123,8 +124,8 @@ def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
     taking back between the two."""
     for first, second in pairwise(groups):
         slot = _only_difference(first, second)
-        if slot is None:
-            continue
+        if slot is None or first.doubtful or second.doubtful:
+            continue  # which of the two is meant, or that it isn't known, was heard
         one, two = first.slots[slot][0], second.slots[slot][0]
         between = layout.text[one.end : two.start]
         if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):
@@ -138,7 +139,8 @@ def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
     if not (PUTS_RIGHT.search(text) or CHANGED.search(text)):
         return
     for first, second in pairwise(groups):
-        if _only_difference(first, second) is not None:
+        known = first.doubtful or second.doubtful
+        if not known and _only_difference(first, second) is not None:
             yield first, PUT_RIGHT
             yield second, PUT_RIGHT
 
@@ -184,7 +186,8 @@ def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[
         od, radius = group.slots["od"][0], group.slots["clr"][0]
         if radius.role == "times_d" or not radius.item < od.item or not radius.line < od.line:
             continue
-        if _is_item(layout, od) and _is_item(layout, radius):
+        same = SAME_TOOL["clr"].search(words_around(layout, [od])[0])  # "same radius as the 42.4"
+        if _is_item(layout, od) and _is_item(layout, radius) and not same:
             yield group, TUBE_OF_ANOTHER
 
 
@@ -202,6 +205,8 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
             continue
         if od.link in LISTED or any(slot_of(f) == "wall" for f in own):
             continue
+        if any(f.line == od.line and f.index < od.index for f in group.slots.get("wall", ())):
+            continue  # "Wall 2 mm: 42.4 (R100), 48.3 (R120)"
         named = any(slot_of(f) == "clr" and f.how not in _UNNAMED for f in own)
         if opens_line(layout, od) and (named or _is_item(layout, od)):
             continue  # a line of a list: '2" on a 4" CLR'

@@ -38,9 +38,9 @@ def lacking(sentence: str) -> None:
     pytest.skip(sentence)
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def driver() -> Iterator[Any]:
-    """What drives the browser."""
+    """What drives the browser. Ended with these tests: its loop would be in the way of others."""
     try:
         from playwright.sync_api import sync_playwright
     except ImportError:
@@ -63,7 +63,7 @@ def launched(driver: Any, *switches: str) -> Iterator[Browser]:
         browser.close()
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def chromium(driver: Any) -> Iterator[Browser]:
     """One browser for all tests; each has windows of its own."""
     with launched(driver) as browser:
@@ -124,14 +124,14 @@ def windows(chromium: Browser, page: Page) -> Iterator[Windows]:
     assert made.faults == []
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def dovecot() -> Iterator[Dovecot]:
     """A real IMAP server."""
     with running_dovecot() as server:
         yield server
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def axe() -> str:
     """The checker of accessibility, as a script."""
     named = os.environ.get("BENDREPLY_AXE", "")

@@ -61,8 +61,8 @@ BESIDE_A_BOX = [  # a round tube beside one that is not: each keeps its own cros
     case("rund-und-vierkant", "Rohr 30 x 2 mm, R 60\nVierkantrohr 30 x 30 x 2 mm, R 90", mm("30", "2", "60"), mm(None, "2", "90", shape="square")),
     case("round-a-box-b", "a) round 32 x 1.5, radius 80 to the centre line\nb) square 30 x 30 x 2, radius 120 to the centre line", mm("32", "1.5", "80"), mm(None, "2", "120", shape="square")),
     case("tubo-quadro-sotto", "- tondo 30 x 2, raggio asse 60\n- quadro 40 x 40 x 2, raggio asse 120", mm("30", "2", "60"), mm(None, "2", "120", shape="square")),
-    case("box-in-passing", "Please quote 30 x 2 mm, R 60.\nOur customer's frame is a square tube 40 x 40 x 2 on R 120.", mm("30", "2", "60"), mm(None, "2", "120", "wall clr", shape="square")),
-    case("box-of-the-machine", "Please quote 30 x 2 mm tube, R 60.\nThe tank is 600 x 300 x 2 mm.", mm("30", "2", "60"), mm(None, "2", None, "wall", shape="rectangular")),
+    case("box-in-passing", "Please quote 30 x 2 mm, R 60.\nOur customer's frame is a square tube 40 x 40 x 2 on R 120.", mm("30", "2", "60"), mm(None, "2", "120", "shape wall clr", shape="square")),
+    case("box-of-the-machine", "Please quote 30 x 2 mm tube, R 60.\nThe tank is 600 x 300 x 2 mm.", mm("30", "2", "60"), mm(None, "2", None, "shape wall", shape="rectangular")),
 ]  # fmt: skip
 
 OWNED_LISTS = [  # a heading says that what stands below it is there already
