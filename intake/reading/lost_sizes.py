@@ -48,7 +48,7 @@ def _is_lost(layout: Layout, figure: Figure, held: set[int]) -> bool:
 
 
 def _is_other_wall(
-    layout: Layout, figure: Figure, ods: set[Decimal], values: set[tuple[object, str | None]]
+    layout: Layout, figure: Figure, ods: set[Decimal], values: set[tuple[Decimal, str | None]]
 ) -> bool:
     """'Drawing 35 x 2' beside a 35 x 1.5: taken for a drawing's number, and yet that OD."""
     if figure.role != "noise" or figure.how != "cue" or figure.number.value not in ods:
@@ -66,7 +66,7 @@ def _beside(layout: Layout, figure: Figure) -> Iterator[Figure]:
         yield after
 
 
-def _is_new(layout: Layout, figure: Figure, values: set[tuple[object, str | None]]) -> bool:
+def _is_new(layout: Layout, figure: Figure, values: set[tuple[Decimal, str | None]]) -> bool:
     """Whether no size has the OD or the wall: 'per drawing 35 x 2, per parts list 35 x 1.5'."""
     pair = (figure, *_beside(layout, figure))
     return any((one.number.value, one.unit) not in values for one in pair)
