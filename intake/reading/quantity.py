@@ -14,7 +14,7 @@ from .multiplied import sets_size_apart
 from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
-from .quantity_spares import is_spare, spares_by_size
+from .quantity_spares import spares_by_size, without_spares
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -147,8 +147,7 @@ class _Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
-        found = [m for m in found if not is_spare(layout, m.start)]
-        self.found = self._without_numbering(found)
+        self.found = self._without_numbering(without_spares(layout, found))
 
     def counts(self) -> Counts:
         counts = self._without_spares()
@@ -288,7 +287,9 @@ class _Several:
     def _whole(self, own: Own) -> int | None:
         """The count for every size that has none of its own."""
         each = [m for m in self.found if m.each]
-        if own or any(_IF_NOT.search(self.layout.text[: m.start][-_FAR:]) for m in each):
+        if own or any(
+            _IF_NOT.search(self.layout.text[max(0, m.start - _FAR) : m.start]) for m in each
+        ):
             return None  # "One does for both? If not, one for each": it depends on the answer
         if each:
             return _settled(each)

@@ -10,6 +10,7 @@ from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group
 from .patterns import any_of
+from .quantity_mentions import Mention
 
 _ONE = {"two": 2, "zwei": 2, "deux": 2, "dos": 2, "due": 2, "twee": 2}
 _COUNT = rf"(?P<count>\d{{1,2}}|{'|'.join(_ONE)}|one|an?|eine?n?|une?|uno|een|één)"
@@ -45,9 +46,10 @@ def spares_by_size(layout: Layout, groups: Sequence[Group]) -> dict[int, int]:
     return found
 
 
-def is_spare(layout: Layout, start: int) -> bool:
-    """Whether a count that begins there counts spares of one size, and nothing else."""
-    return any(m.start() <= start < m.end() for m in _SPARES.finditer(layout.text))
+def without_spares(layout: Layout, found: list[Mention]) -> list[Mention]:
+    """The counts without those that only count spares of one size."""
+    spans = [match.span() for match in _SPARES.finditer(layout.text)]
+    return [m for m in found if not any(begin <= m.start < end for begin, end in spans)]
 
 
 def _is_od(group: Group, value: Decimal) -> bool:
