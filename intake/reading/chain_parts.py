@@ -17,6 +17,7 @@ _LIKELY_RATIO = 6
 """Bends beyond 6 x OD are rare enough to ask whether the figure is a length."""
 _LARGEST_IN, _LARGEST_MM = 9, 330
 _THICKEST = Decimal("0.15")
+_THICKEST_MM = 4
 _THIN_SHARE = Decimal("0.3")
 _LENGTH_WORDS = word_set("long lg length pieces lang longueur tall")
 
@@ -158,7 +159,7 @@ def _make_sides(first: Figure, second: Figure, shape: str) -> None:
 
 def _near(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     """'12 x 14' is a bore and an OD; '22 x 15' may have lost a decimal comma."""
-    if b > a:
+    if b > a and not _is_metric_wall(first, second):
         set_role(first, "id")
         set_role(second, "od")
         second.notes.append("bore and OD, or the two sides of a rectangle")
@@ -166,6 +167,12 @@ def _near(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     set_role(first, "od")
     set_role(second, "wall")
     second.notes.append("lost decimal")
+
+
+def _is_metric_wall(first: Figure, second: Figure) -> bool:
+    """'1" x 1.6': tube sold by the inch with its wall in millimetres, as dairy tube is."""
+    marked = first.unit == "in" and not first.weak_unit and second.unit is None
+    return marked and second.number.style == "decimal" and 1 <= second.number.value <= _THICKEST_MM
 
 
 # --- three and more -----------------------------------------------------------------------------

@@ -62,6 +62,8 @@ class Figure:
     notes: list[str] = field(default_factory=list)
     """Why its value is in doubt: 'limit', 'hedged', 'range' ... in a customer's words."""
     negated: bool = False
+    owned: bool = False
+    """Negated because it is there already: no other figure takes its place."""
     context_only: bool = False
     """In a sentence about tooling already owned: names the die, asks for nothing."""
     put_off: bool = False

@@ -9,6 +9,7 @@ from .asked_for import doubt_unasked
 from .figures import Figure, Layout
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
+from .lost_sizes import doubt_lost
 from .nets import cast_nets
 from .patterns import any_of
 from .picked import lines_of_only, picked
@@ -43,6 +44,7 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     _fill_from_context(groups, [f for f in layout.figures if f.context_only])
     share(layout, groups)
     tie(groups, ties)
+    doubt_lost(layout, groups)
     groups = _without_owned(layout, groups)
     if told is not None:
         groups = _without_withdrawn(layout, groups, told)

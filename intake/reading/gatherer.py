@@ -262,6 +262,7 @@ class Gatherer:
         """'It is 1.75, not 1.5': the value that stands where a negated one is named."""
         return any(
             other.negated
+            and not other.owned
             and other.role in (None, figure.role)
             and other.line == figure.line
             and abs(other.start - figure.start) < _RIGHT_AFTER

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 from itertools import pairwise
 
+from ..late_pattern import late_pattern
 from .chain_parts import LONGEST_RATIO, set_role
 from .figures import LISTED, Figure, Layout
 from .patterns import word_set
@@ -14,6 +15,11 @@ from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
 _SHARED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "noise"}
 _GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "die"})
+_WORD = 16
+_ITEMS = late_pattern(
+    r"\b(?:items?|lines?|rows?|pos|positions?|positionen|nos?|nr|parts?|teile?|postes?|partidas?"
+    r"|posizion[ei]|regels?|posities?)\b\.?[\s#]*$"
+)
 _OD_WALL_RADIUS: tuple[Role, Role, Role] = ("od", "wall", "clr")
 
 
@@ -31,6 +37,8 @@ def share_lists(layout: Layout) -> None:
         after = layout.after(figure)
         if joined and run[-1].role == "noise" and after is not None and after.link == "times":
             joined = False  # "12 in long, tube 2 x .065"
+        if joined and _is_behind_items(layout, run, figure):
+            joined = False  # "wall 1.5 for items 1 and 2, 2.6 for item 3"
         if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
             _share(layout, run)
             run, radii = [], False
@@ -38,6 +46,16 @@ def share_lists(layout: Layout) -> None:
         radii = radii or figure.role in RADIUS_ROLES
     _share(layout, run)
     _read_triples(layout)
+
+
+def _is_behind_items(layout: Layout, run: list[Figure], figure: Figure) -> bool:
+    """Whether a figure with a part behind its point stands behind the numbers of items."""
+    first = run[0]
+    if first.role != "noise" or any(one.number.value % 1 for one in run):
+        return False
+    begin = max(0, first.start - _WORD)
+    said = layout.text[begin : first.start].casefold()
+    return figure.number.value % 1 != 0 and _ITEMS.search(said) is not None
 
 
 def join_lines(layout: Layout) -> None:

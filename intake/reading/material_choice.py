@@ -12,8 +12,19 @@ from .groups import Group
 from .item_numbers import items_after, items_before
 from .material_by_size import materials_by_size, tells_two_apart
 from .materials import STEELS, MaterialMention
-from .patterns import any_of
+from .patterns import any_of, whole_words
 from .text_tables import RowFacts
+
+_MACHINE = whole_words(
+    "machine | bender | press | maschine | biegemaschine | cintreuse | curvadora | dobladora",
+    "curvatubi | macchina | buigmachine",
+)
+_CAN = whole_words(
+    "rated | max | maximum | capacity | good for | good to | up to | can do | can take | handles",
+    "maximal | kapazität | bis | schafft | capacité | jusqu'à | capacidad | hasta | máximo",
+    "capacità | fino a | massimo | capaciteit | maximaal | tot",
+)
+"""Of a machine: what it can bend."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +67,8 @@ def _wanted(layout: Layout, groups: Sequence[Group] = ()) -> list[MaterialMentio
         if material is None or material.rejected or material.about_tool:
             continue
         sentence = layout.sentence_of[at]
+        if sentence not in ours and _speaks_of_machine(layout, sentence):
+            continue
         left_out = sentence not in ours and _speaks_of_size_left_out(layout, sentence)
         (others if left_out else found).append(material)
     return found or others
@@ -67,6 +80,12 @@ def _speaks_of_size_left_out(layout: Layout, sentence: int) -> bool:
         figure.is_measured and (figure.negated or figure.context_only or figure.put_off)
         for figure in layout.in_sentence(sentence)
     )
+
+
+def _speaks_of_machine(layout: Layout, sentence: int) -> bool:
+    """'Machine is rated 2" x .120 mild': what a machine can bend says nothing of the tube."""
+    measured = [figure for figure in layout.in_sentence(sentence) if figure.is_measured]
+    return bool(measured) and layout.says(sentence, _MACHINE) and layout.says(sentence, _CAN)
 
 
 def _choose(

@@ -23,6 +23,7 @@ from .words_nets import (
     CHANGED,
     OF_WHICH,
     ONLY,
+    OTHER_LATER,
     OTHER_THINGS,
     PERHAPS,
     PUTS_RIGHT,
@@ -234,11 +235,12 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
 
 
 def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
-    """'One with R 95 and one with R 127. The mandrel is needed for the second': which is meant was
-    not heard where all are left."""
+    """'One with R 95 and one with R 127. The mandrel is needed for the second', 'start with the
+    front, I will be back for the other': which is meant was not heard where all are left."""
     if len(groups) > 1 and not layout.left_out:
         text = " ".join(layout.text.casefold().split())
-        if len({found[0] for found in OF_WHICH.finditer(text)}) == 1:
+        one = len({found[0] for found in OF_WHICH.finditer(text)}) == 1
+        if one or OTHER_LATER.search(text):
             yield from ((group, ONLY_ONE) for group in groups)
 
 

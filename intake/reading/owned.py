@@ -166,7 +166,7 @@ def _owned_behind(
         if not owned.start() <= place <= end:
             continue
         if kept or _ONE.match(words_nearby(layout, figure)[1]):
-            figure.negated = True
+            figure.negated = figure.owned = True
         elif named is not None and named.end() <= place:
             # "the .120 one for our 1-3/4 die (6 CLR)": the die is still the one meant.
             figure.context_only = figure.context_only or has_die
@@ -201,7 +201,7 @@ def hear_ours(layout: Layout) -> None:
             and not _REPLACES.search(text)
         ):
             for figure in chain:
-                figure.negated = True
+                figure.negated = figure.owned = True
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
         elif _OLD.search(text[: max(0, figures[0].start - begin)]):
@@ -261,4 +261,4 @@ def hear_owned_lines(layout: Layout) -> None:
         after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
         if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
             for figure in figures:
-                figure.negated = True
+                figure.negated = figure.owned = True

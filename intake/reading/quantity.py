@@ -6,6 +6,7 @@ import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
@@ -13,6 +14,7 @@ from .multiplied import sets_size_apart
 from .quantity_by_name import counts_by_name
 from .quantity_mentions import Mention, mentions
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED, PROMPTED
+from .quantity_spares import spares_by_size, without_spares
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -20,6 +22,13 @@ Own = dict[int, int | None]
 _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _SEPARATORS = ("", "\n", ",", ";", "|", "\t")
+_FAR = 48
+"""Characters before a count in which 'if not' makes it hang on an answer."""
+_IF_NOT = late_pattern(
+    r"\b(?:if not|otherwise|or else|wenn nicht|falls nicht|sonst|andernfalls|sinon|si no|se no"
+    r"|de lo contrario|altrimenti|zo niet|zo nee|anders)\b[^.?!\n]*$",
+    re.IGNORECASE,
+)
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
 
@@ -138,9 +147,19 @@ class _Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
-        self.found = self._without_numbering(found)
+        self.found = self._without_numbering(without_spares(layout, found))
 
     def counts(self) -> Counts:
+        counts = self._without_spares()
+        spares = spares_by_size(self.layout, self.groups)
+        if not spares:
+            return counts
+        own = [counts.quantity(n) for n in range(len(self.groups))]
+        more = (spares.get(n, 0) for n in range(len(own)))
+        sums = (None if n is None else n + add for n, add in zip(own, more, strict=True))
+        return Counts(tuple(sums), None)
+
+    def _without_spares(self) -> Counts:
         number = len(self.groups)
         own = self._from_rows()
         if own:
@@ -268,8 +287,10 @@ class _Several:
     def _whole(self, own: Own) -> int | None:
         """The count for every size that has none of its own."""
         each = [m for m in self.found if m.each]
-        if own:
-            return None
+        if own or any(
+            _IF_NOT.search(self.layout.text[max(0, m.start - _FAR) : m.start]) for m in each
+        ):
+            return None  # "One does for both? If not, one for each": it depends on the answer
         if each:
             return _settled(each)
         count = _settled(self.found)

@@ -57,6 +57,8 @@ class _Finder:
         self.prompts = Prompts(self.numbers, self.context, self.nouns)
         self.last = -1
         """Index of the last number that counted a mandrel."""
+        self.past = 0
+        """Index behind the last count and the spares that were added to it."""
 
     def run(self) -> list[Mention]:
         found: list[Mention] = []
@@ -79,11 +81,11 @@ class _Finder:
             if mention is not None:
                 found.append(mention)
                 self.last = index
-            reached = count.after if count is not None and mention else 0
+            reached = max(count.after, self.past) if count is not None and mention else 0
         return found
 
     def _counted(self, count: Count) -> Mention | None:
-        if count.value > _MOST:
+        if not 0 < count.value <= _MOST:
             return None
         if self.prompts.is_labelled(count):
             end = self.nouns.behind(count)[0] or count.after
@@ -121,7 +123,8 @@ class _Finder:
 
     def _mention(self, count: Count, end: int, rank: int) -> Mention:
         several = self.nouns.is_one_of_several(count, end)
-        value = None if several else count.value + self.nouns.spares(end)
+        more, self.past = self.nouns.spares(end)
+        value = None if several else count.value + more
         if rank < LABELLED and self.context.is_conditional(count, end):
             rank -= 1
         return Mention(

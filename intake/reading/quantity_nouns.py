@@ -162,23 +162,31 @@ class Nouns:
             return self.words.at(other.after) == "," or self.numbers.ends_at(other.after + 2)
         return self.words.at(other.after) in ENDS or bool(self.behind(other)[0])
 
-    def spares(self, end: int) -> int:
-        """'One mandrel and one spare' are two."""
-        if self.words.at(end) not in w.JOINING:
-            return 0
-        at = end + 1
+    def spares(self, end: int) -> tuple[int, int]:
+        """'One mandrel and one spare', '1 right away and 1 for the shelf' are two: how many more,
+        and the index behind the words."""
+        soon = self.words.phrase(end, w.AT_ONCE)
+        if self.words.at(end + soon) not in w.JOINING:
+            return 0, end
+        at = end + soon + 1
         while self.words.at(at) in w.JOINING:
             at += 1
+        joined = [self.words.at(index) for index in range(end + soon, at)]
         count = self.numbers.at(at)
         if count is not None:
             added, at = count.value, count.after
         elif self.words.at(at) in w.ARTICLES:
             added, at = 1, at + 1
         else:
-            return 0
+            return 0, end
+        shelf = self.words.phrase(at, w.FOR_THE_SHELF)
+        if shelf and joined == [","]:
+            return 0, end  # "two mandrels, one as a spare": one of the two
+        if shelf:
+            return added, at + shelf
         if self.words.at(at) not in w.SPARE or self.words.at(at + 1) in w.OTHERS:
-            return 0
-        return added
+            return 0, end
+        return added, at + 1
 
 
 @lru_cache(maxsize=16)

@@ -231,6 +231,19 @@ SOLE_PHRASES = phrases(
 )
 MORE = word_set("more additional further extra mehr weitere weiterer autres más altri meer mais")
 SPARE = word_set("spare spares backup backups reserve ersatz ersatzdorn rechange repuesto scorta")
+AT_ONCE = phrases(
+    "now | right now | for now | right away | straight away | asap | at once | immediately",
+    "today | sofort | jetzt | gleich | tout de suite | maintenant | ahora | ya | subito | ora",
+    "meteen | nu",
+)
+FOR_THE_SHELF = phrases(
+    "for the shelf | for our shelf | for stock | for spare | as spare | as a spare | as backup",
+    "as a backup | to keep on the shelf | to keep as a spare | on the shelf | for the tool crib",
+    "fürs lager | für das lager | aufs lager | auf lager | als ersatz | als reserve",
+    "pour le stock | en réserve | de rechange | para stock | de repuesto | de reserva",
+    "di scorta | per scorta | di riserva | per il magazzino | voor op de plank | voor de plank",
+    "voor voorraad",
+)
 JOINING = word_set("and plus und et y e en och samt") | {"&", "+", ","}
 ANY_OF = word_set("and or to und oder et ou y o e en of bzw resp vs versus") | {"&", "/", ",", "-"}
 NOT_LABEL = word_set(

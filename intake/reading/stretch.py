@@ -25,6 +25,7 @@ from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
 from .named_order import assign_named_order
+from .none_wanted import without_none_wanted
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -131,7 +132,7 @@ def _read(
     mark_changes(layout)
     if left_out:
         layout.left_out[:] = left_out
-    groups = gather(layout, told)
+    groups = without_none_wanted(layout, gather(layout, told), rows)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
 

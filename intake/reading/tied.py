@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .groups import Group, slot_of
 from .patterns import word_set
 from .roles import RADIUS_ROLES, Role
@@ -17,6 +17,7 @@ _LINKING = word_set(
     "is are : = - on at gets takes uses with has of ist sind bekommt mit auf est sont"
 )
 _LINKING |= word_set("sur avec à es son con en è sono su met op zijn a an the in inch")
+_HAS = word_set("er hat tiene heeft ha runs wants needs un una une een ein einen")
 _ARTICLES = word_set("the our my a an der die das den dem le la les el los il lo i de het un une")
 _FOR = word_set("for on pour für per para voor bei sur")
 _IS = word_set("is takes gets uses ist bekommt est es è krijgt")
@@ -89,8 +90,11 @@ def _by_value(layout: Layout, tubes: list[Figure]) -> Ties:
     pointers = [
         figure
         for figure in layout.figures[tubes[0].index + 1 :]
-        if (figure.role == "od" or (_is_bare(figure) and _is_pointed_at(layout, figure)))
-        and figure.is_measure
+        if (
+            (figure.role == "od" and figure.is_measure)
+            or (_is_bare(figure) and figure.is_measure and _is_pointed_at(layout, figure))
+            or _leads_to_radius(layout, figure)
+        )
         and any(_same(tube, figure) and tube.index < figure.index for tube in tubes)
     ]
     ties: Ties = []
@@ -120,6 +124,23 @@ def _is_pointed_at(layout: Layout, figure: Figure) -> bool:
     if after and after[0].text in _IS:
         return True
     return bool(before) and before[0].text in _ARTICLES | _FOR
+
+
+def _leads_to_radius(layout: Layout, figure: Figure) -> bool:
+    """'1.75 is 5.5 clr and 1.5 is 4.5', '42er Radius 84': what stands there in place of a name is
+    no radius, though a word or a list has made it one."""
+    radius = layout.after_in_sentence(figure)
+    if radius is None or not _is_radius(radius) or radius.link in (*LISTED, "times", "slash"):
+        return False
+    repeats = figure.role == "noise" and figure.how == "same" and not figure.points
+    if not (_is_bare(figure) or figure.role == "radius" or repeats):
+        return False
+    if figure.row is not None or figure.negated:
+        return False
+    between = [token for token in layout.between(figure, radius) if token.kind != "gap"]
+    roles = {cue.role for token in between for cue in token.cues}
+    plain = all(token.text in _LINKING | _HAS or token.cues for token in between)
+    return bool(between) and plain and roles <= RADIUS_ROLES
 
 
 def _radius_before(layout: Layout, pointer: Figure) -> Figure | None:

@@ -72,6 +72,18 @@ OF_WHICH = whole_words(
     r"doorn\b[^.;\n]{0,24}\bvoor (?:de|het) (?:tweede|eerste|laatste|grootste|kleinste)",
 )
 """Which of the sizes is meant, by its place or its rank."""
+OTHER_LATER = whole_words(
+    r"start (?:off )?with (?:a|one|the|just|only)\b[^.;\n]{0,30}\bfor the \w+",
+    r"(?:be )?back for the (?:other|others|rest|second)",
+    r"(?:order|get|buy|do|take) the (?:other|others|rest|second)(?: one)? (?:later|next|after)",
+    r"the (?:other|others|rest|second)(?: one)? (?:can wait|comes? later|will follow|later on)",
+    r"(?:fangen|anfangen) (?:wir )?mit dem | (?:der|die|das) andere[nr]? (?:kommt )?später",
+    r"commenc\w+ par (?:le|la|un) | l'autre (?:viendra )?plus tard | les autres plus tard",
+    r"empe(?:zar|zamos|cemos) (?:con|por) (?:el|la|uno) | (?:el otro|la otra) más adelante",
+    r"(?:cominciamo|iniziamo) con (?:il|la|uno) | l'altr[oa] più avanti",
+    r"(?:beginnen|starten) (?:we )?met de | de andere (?:komt )?later",
+)
+"""Only one of the sizes is wanted for now."""
 CHANGED = whole_words(
     "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from | instead",
     "geändert\\w* | änder(?:t|ung|n)\\w* | statt | anstatt | stattdessen | umgestellt",

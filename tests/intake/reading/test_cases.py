@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
 from . import cases_said as said
@@ -71,6 +72,7 @@ FAMILIES = (
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
     SEVERAL_PLACES, NO_PLACES, MARKED_LINES, NO_MARK, NAMED_LINES, NO_NAME,
+    *lost.FAMILIES,
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,

@@ -1,0 +1,58 @@
+"""Rows of a list whose count is 0: the customer asks for the others."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from ..late_pattern import late_pattern
+from .figures import Layout, Row
+from .groups import Group, own_figures
+from .text_tables import RowFacts
+
+_STOCK = late_pattern(
+    r"\b(?:qty|quantity|pcs|anzahl|menge|stück|qté|quantité|cant|cantidad|aantal)\b\.?[ (]{1,2}"
+    r"(?:on hand|in stock|in house|available|owned|in store|lager|auf lager|vorhanden|en stock)\b"
+    r"|\b(?:on[- ]hand|stock|inventory|lager|bestand|shelf)[ _-]?(?:qty|quantity|menge|count)\b",
+    re.IGNORECASE,
+)
+"""The head of a column that counts what is there, not what is wanted."""
+ALL_NONE = "every count in the list is 0"
+
+
+def without_none_wanted(
+    layout: Layout, groups: Sequence[Group], rows: Mapping[Row, RowFacts]
+) -> list[Group]:
+    """The sizes without those of rows that want none; what they were is told to the person.
+
+    Where no row wants any, none is left out and each is in doubt. No count of 0 is left.
+    """
+    there = bool(rows) and _STOCK.search(layout.text) is not None
+    none = [not there and _wants_none(group, rows) for group in groups]
+    for facts in rows.values():
+        if facts.quantity is not None and (there or facts.quantity <= 0):
+            facts.quantity = None
+    if not any(none):
+        return list(groups)
+    if all(none):
+        for group in groups:
+            group.doubtful = group.doubtful or ALL_NONE
+            group.notes += [(slot, ALL_NONE) for slot in group.slots]
+        return list(groups)
+    for group, gone in zip(groups, none, strict=True):
+        if gone:
+            layout.left_out.append(_words_of(layout, group))
+    return [group for group, gone in zip(groups, none, strict=True) if not gone]
+
+
+def _wants_none(group: Group, rows: Mapping[Row, RowFacts]) -> bool:
+    facts = rows.get(group.row) if group.row is not None else None
+    return facts is not None and facts.quantity == 0
+
+
+def _words_of(layout: Layout, group: Group) -> str:
+    own = own_figures(group)
+    if not own:
+        return ""
+    begin, end = min(f.start for f in own), max(f.end for f in own)
+    return " ".join(layout.text[begin:end].split())
