@@ -58,15 +58,18 @@ class Matcher:
         self._answers = {answer.name: answer for answer in answers}
         self._phrases = Phrases(answers)
 
-    def match(self, question: str, *, offer: bool = False, around: str = "") -> Match:
+    def match(
+        self, question: str, *, offer: bool = False, around: str = "", phrases: bool = True
+    ) -> Match:
         """The answer that fits ``question``, one sentence or a few. Never raises on any text.
 
         ``offer``: it asks for a price or a piece, so that one word of a topic in it ('a titanium
-        tube') is near to no phrase.
+        tube') is near to no phrase. ``around``: what it is told with. Without ``phrases`` what was
+        learnt counts alone.
         """
         near = self._near(question, least=2 if offer else 0)
         nearest = near[0] if near else None
-        if nearest and self._settles(nearest, near, question, offer):
+        if nearest and phrases and self._settles(nearest, near, question, offer):
             return self._told(nearest.answer, nearest.score, nearest.phrase)
         alike = likeness(around or question)
         name = self._likeliest(alike, question)

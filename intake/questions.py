@@ -26,7 +26,7 @@ _ASKS_WITHIN = Late(words.ASKS_WITHIN, re.IGNORECASE)
 _REQUEST = Late(words.REQUESTS, re.IGNORECASE)
 _PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
 _GREETING = re.compile(
-    rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:][ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
+    rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:](?!\d)[ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
 )
 _LEAD_IN = re.compile(
     r"\s*(?:[-*•–>]\s+|\(?\d{1,2}[.)]\s+|[a-h]\)\s+|(?:and|also|so|but|ok|oh|well|then|und|et|y|e|en)\b,?\s+"
@@ -42,6 +42,7 @@ _TOOL = re.compile(
     re.IGNORECASE,
 )
 """What a plain request for tooling has in it: figures, or the tool."""
+_NEEDS_NONE = re.compile(words.NEEDS_NONE, re.IGNORECASE)
 _WORD = re.compile(r"[^\W\d_]{2,}")
 
 _ABBREVIATIONS = frozenset(words.ABBREVIATIONS.split())
@@ -92,7 +93,10 @@ def find_questions(
         around = _around(own.text, sentences, asking, number)
         for part in _parts(sentence, known) if ask is Asking.OPENLY else [sentence]:
             whole = around if part == sentence else ""
-            match = matcher(known).match(part, offer=_wants_an_offer(part), around=whole)
+            offer = _wants_an_offer(part)
+            # A phrase in a statement asks nothing: "We won't need a wiper".
+            asks = ask is not Asking.NOT
+            match = matcher(known).match(part, offer=offer, around=whole, phrases=asks)
             if not _counts(ask, match, part):
                 continue
             answer = match.answer
@@ -130,8 +134,8 @@ def _asking(spaced: str) -> Asking:
 
 def _counts(ask: Asking, match: Match, part: str) -> bool:
     """Whether what asks like that is a question, by what is known of its words."""
-    if ask is Asking.NOT and len(_WORD.findall(part)) < FEWEST_TOLD:
-        return False  # a subject: "retour", "Wiper die"
+    if ask is Asking.NOT and (len(_WORD.findall(part)) < FEWEST_TOLD or _NEEDS_NONE.search(part)):
+        return False  # a subject: "retour", "Wiper die"; "we won't need a wiper"
     if match.answer is None:
         return ask is Asking.OPENLY or match.asks >= ASKS
     return match.score >= LEAST[ask]

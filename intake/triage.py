@@ -72,6 +72,21 @@ def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     return classify_person(message, own, found)
 
 
+_ASKS_TOO = re.compile(
+    r",?\s(?:and|und|et|y|e|en|also|plus)\b(?=\s"
+    r"(?:(?:also|auch|aussi|también|anche|ook)\s)?"
+    r"(?:(?:can|could|would|will|do) (?:you|u|ya)\s(?:please\s)?"
+    r"(?:quote|make|have|do|supply|price|offer)"
+    r"|what (?:would|does|will) (?:a|one|the)\b[^.?!\n]{0,60}\bcost"
+    r"|how much (?:is|for|would)|(?:können|könnt|haben|habt) (?:sie|ihr)"
+    r"|pouvez[- ]vous|avez[- ]vous"
+    r"|(?:pueden|puede|tienen|tiene)\b|(?:potete|può|avete)\b|(?:kunt|heeft) u))",
+    re.IGNORECASE,
+)
+"""Where a second question of one sentence asks for the piece: 'What is a wall factor, and can you
+quote 1.5 x .083?'"""
+
+
 def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
@@ -108,6 +123,7 @@ def _business(text: str) -> float:
 
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
+    text = _ASKS_TOO.sub("?", text)
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, elsewhere = errand.tooling, errand.elsewhere
     question = _with_answer(errand.question) if found.answered else errand.question

@@ -121,3 +121,13 @@ ABBREVIATIONS = """
     sch mat matl mrs dipl bzw evtl inkl zzgl ggf usw vgl env art núm esp aprox circa
 """
 """A full stop behind one of these ends no sentence ("dia. 38", "approx. 5")."""
+
+NEEDS_NONE = (
+    r"\b(?:won['’]?t|don['’]?t|doesn['’]?t|do not|does not|will not|no longer|never)\b"
+    r"[^.?!\n]{0,20}\b(?:need|want|use|require)"
+    r"|\bno\b[^.?!\n]{0,16}\bneed(?:ed)?\b|\bno need\b"
+    r"|\b(?:brauch\w*|benötig\w*)\b[^.?!\n]{0,16}\bkein|\b(?:pas|plus) besoin\b"
+    r"|\bno (?:necesit\w*|hace falta)|\bnon (?:ci |mi )?(?:serve|occorre)"
+    r"|\bgeen\b[^.?!\n]{0,24}\bnodig\b|\bniet nodig\b"
+)
+"""What says that a thing is not wanted: nothing is asked about it."""

@@ -240,7 +240,8 @@ def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
     if len(groups) > 1 and not layout.left_out:
         text = " ".join(layout.text.casefold().split())
         one = len({found[0] for found in OF_WHICH.finditer(text)}) == 1
-        if one or OTHER_LATER.search(text):
+        picked = sum(not group.doubtful for group in groups) == 1
+        if one or (not picked and OTHER_LATER.search(text)):
             yield from ((group, ONLY_ONE) for group in groups)
 
 

@@ -127,3 +127,19 @@ def test_lines_of_tooling_without_a_size_are_a_request() -> None:
 def test_a_signature_alone_says_nothing() -> None:
     original = message("", "\n-- \nToby\nTube bending to 2.0 x .120, 1.5D\nT 555-0118\n")
     assert classify(original, mask(original), Found())[0] is Kind.OTHER
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "What is a wall factor and can you quote 1.5 x .083 DOM on 4.5 clr?",
+        "How do I measure the CLR, and do you have a mandrel for 1.75 x .095 DOM 5.25 clr?",
+        "Was ist ein Wandfaktor, und können Sie einen Dorn für 38 x 1,5, R 100 anbieten?",
+        "Which lubricant is best, and how much is a mandrel for 2 x .065 304 on a 4 CLR?",
+    ],
+)
+def test_a_size_asked_for_behind_a_question_is_a_request(body: str) -> None:
+    said = understand(message("", body))
+    assert said.kind.value == "sizes"
+    assert len(said.requests) == 1
+    assert said.questions
