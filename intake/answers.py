@@ -19,6 +19,7 @@ answer as reply-template text::
 
 from __future__ import annotations
 
+import re
 import tomllib
 from datetime import date
 from typing import Literal
@@ -29,6 +30,13 @@ from ..rules.request import Frozen
 
 FENCE = "+++"
 Need = Literal["od", "wall", "clr", "material", "angle"]
+
+
+_WHY = {
+    "extra_forbidden": "there is no setting of that name",
+    "tuple_type": "a list in square brackets is wanted",
+}
+"""Faults of a setting in words for its owner, by pydantic's name."""
 
 
 class BadAnswer(ValueError):
@@ -75,7 +83,9 @@ def parse_answer(name: str, text: str) -> Answer:
     try:
         settings = tomllib.loads("\n".join(rest[:closing]))
     except tomllib.TOMLDecodeError as error:
-        raise BadAnswer(f"its settings can't be read: {error}.") from error
+        # The block is read without its opening line: the file's own line is one more.
+        told = re.sub(r"(?<=at line )\d+", lambda line: str(int(line.group()) + 1), str(error))
+        raise BadAnswer(f"its settings can't be read: {told}.") from error
     after = rest[closing + 1 :]
     body = "\n".join(after).strip()
     if not body:
@@ -90,4 +100,5 @@ def parse_answer(name: str, text: str) -> Answer:
     except ValidationError as error:
         first = error.errors()[0]
         where = ".".join(str(part) for part in first["loc"])
-        raise BadAnswer(f"setting '{where}': {first['msg'].lower()}.") from error
+        why = _WHY.get(first["type"], first["msg"].lower())
+        raise BadAnswer(f"setting '{where}': {why}.") from error

@@ -1,9 +1,9 @@
 """Which approved answer fits a question, and how well: a score from 0 to 100 that can be told.
 
-Two readings. One is what labelled questions have taught (``learnt.py``), the other how near the
-question comes to a phrase of an answer (``near_phrases.py``). An answer is used where the first is
-sure of it, or where both name it. Of an answer that nothing was learnt about, because its owner
-added it, the phrases alone speak; and a question that is one of them word for word is settled.
+Two readings. One is how near the question comes to a phrase of an answer (``near_phrases.py``):
+word for word, or nearly so, settles it, and of an answer that nothing was learnt about, because its
+owner added it, the phrases alone speak. Otherwise the other is asked, what labelled questions have
+taught (``learnt.py``).
 """
 
 from __future__ import annotations

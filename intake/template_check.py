@@ -106,7 +106,7 @@ def _owners(shop_folder: Path | None) -> Iterator[str]:
 
 def _answers(templates: Templates) -> Iterator[BadTemplate]:
     """Faults of the answers' settings: unreadable, too vague a phrase, a phrase claimed twice."""
-    claimed: dict[frozenset[str], str] = {}
+    claimed: dict[frozenset[str], tuple[str, str]] = {}
     for file in templates.files(ANSWER_SUFFIX, ANSWERS):
         try:
             answer = templates.answer(file)
@@ -119,9 +119,12 @@ def _answers(templates: Templates) -> Iterator[BadTemplate]:
             keys = phrase_terms(phrase)
             if not tells_something(phrase):
                 yield BadTemplate(file, None, f"phrase {phrase!r} has no word that tells it apart.")
-            elif claimed.setdefault(keys, file) != file:
+            elif (first := claimed.setdefault(keys, (file, phrase)))[0] != file:
                 yield BadTemplate(
-                    file, None, f"phrase {phrase!r} asks the same as one in {claimed[keys]}."
+                    file,
+                    None,
+                    f"phrase {phrase!r} asks the same as {first[1]!r} in {first[0]}: take one out"
+                    " (of an answer of ours in a copy of its file in your folder).",
                 )
 
 

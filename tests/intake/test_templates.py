@@ -157,6 +157,10 @@ def test_a_slip_in_an_answers_text_names_the_files_own_line(tmp_path: Path) -> N
         (ANSWER.replace('"Pat"', "Pat"), "settings can't be read"),
         (ANSWER.replace("review_by", "reviw_by"), "setting 'review_by': field required"),
         (ANSWER.replace("2027-09-01", '"soon"'), "setting 'review_by'"),
+        (
+            ANSWER.replace("review_by", 'must = ["wiper"]\nreview_by'),
+            "setting 'must': there is no setting of that name",
+        ),
         (ANSWER.split("\n\n")[0], "no text after its settings"),
         (ANSWER.replace("can you engrave a name", "is it"), "no word that tells it apart"),
         (ANSWER.replace("can you engrave a name", "what is wall factor"), "wall-factor.md"),
