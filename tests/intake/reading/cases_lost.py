@@ -26,7 +26,7 @@ NAMED_AGAIN = [  # one sentence gives both radii, each behind its OD
 ]  # fmt: skip
 
 OTHER_LATER = [  # one to start with, the other another time: both are asked back
-    case("start-with-front", "Front 1.75 x .120, 5.5 clr, rear 1.5 x .120, 4.5 clr. Lets start with a mandrel for the front. I will be back for the other in the spring.", inch("1.75", "0.120", "5.5", _ALL), inch("1.5", "0.120", "4.5", _ALL)),
+    case("start-with-front", "Front 1.75 x .120, 5.5 clr, rear 1.5 x .120, 4.5 clr. Lets start with a mandrel for the front. I will be back for the other in the spring.", inch("1.75", "0.120", "5.5"), inch("1.5", "0.120", "4.5", _ALL)),
     case("other-can-wait", "1.75 x .120, 5.5 clr and 1.5 x .120, 4.5 clr. Need a mandrel, the other can wait.", inch("1.75", "0.120", "5.5", _ALL), inch("1.5", "0.120", "4.5", _ALL)),
     case("get-the-other-later", "1.75 x .120, 5.5 clr and 1.5 x .120, 4.5 clr. Price both, we might order the other later.", inch("1.75", "0.120", "5.5", _ALL), inch("1.5", "0.120", "4.5", _ALL)),
     case("back-next-week", "1.75 x .120, 5.5 clr and 1.5 x .120, 4.5 clr. A mandrel for each. I am back next week.", inch("1.75", "0.120", "5.5"), inch("1.5", "0.120", "4.5")),
