@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from .figures import LISTED, Layout
+from collections.abc import Sequence
+from itertools import pairwise
+from re import Pattern
+
+from .figures import LISTED, Figure, Layout
 from .patterns import whole_words
 
 _CORRECTION = whole_words(
-    r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,) | no(?=,? (?:\d|\.\d|it's|make|sorry|that's))",
+    r"(?<![a-z] )no(?=, (?:\d|\.\d))",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
@@ -15,10 +19,15 @@ _CORRECTION = whole_words(
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
     "not .{1,18}, (?:it's|its|but)",
-    r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
-    "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
+    "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
+)
+_WEAK = whole_words(
+    r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,)",
+    r"(?<![a-z] )no(?= (?:\d|\.\d)) | no(?=,? (?:it's|make|sorry|that's))",
+    r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
+    "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "that(?:'?s| is| was)? (?:wrong|not right|incorrect) | thats not (?:it|right)",
     r"(?:gave|told|sent|quoted|wrote|put|typed) (?:you |down )?(?:the |a )?wrong (?:\w+ )?"
     r"(?:radius|wall|size|od|diameter|clr|number|figure|gauge|thickness|dimension|one)",
@@ -29,8 +38,8 @@ _CORRECTION = whole_words(
     r"mauvais (?:rayon|diamètre) | mauvaise épaisseur | me (?:he )?equivo(?:qué|cado)",
     r"(?:radio|espesor|diámetro) equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
     r"dat klopt niet | (?:ik heb me|heb me) vergist | verkeerde (?:straal|wanddikte|maat|diameter)",
-    "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
 )
+"""What often corrects, and as often goes on to another tube: 'but we use 1.75 x .095 on gates'."""
 _ADDS = whole_words(
     "also | another | add | adding | plus | additional | additionally | forgot | in addition",
     "auch | noch | zusätzlich | außerdem | vergessen | ergänzend | aussi | ajout\\w+ | également",
@@ -44,21 +53,27 @@ _LONGEST_REMARK = 120
 
 def hear_corrections(layout: Layout) -> None:
     """After 'no wait' a figure replaces the one of its role, until the paragraph ends."""
-    correcting = False
+    correcting = doubtful = False
     paragraph = -1
     first_size: int | None = None
     for sentence, figures in sorted(layout.by_sentence.items()):
         if figures[0].paragraph != paragraph:
             paragraph = figures[0].paragraph
-            correcting = False
+            correcting = doubtful = False
         first = figures[0].start
-        place = _correction_in(layout, sentence, first)
-        if place is not None or _corrected_before(layout, sentence, first_size):
+        place = _mark_in(layout, sentence, first, _CORRECTION)
+        if place is not None or _marked_before(layout, sentence, first_size, _CORRECTION):
             correcting = True
+        elif not correcting:
+            place = _mark_in(layout, sentence, first, _WEAK)
+            doubtful = (
+                doubtful or place is not None or _marked_before(layout, sentence, first_size, _WEAK)
+            )
         if _adds(layout, sentence, place):
-            correcting, place = False, None
+            correcting, doubtful, place = False, False, None
         start = first if place is None else place
-        replaces = correcting if first_size is not None else place is not None and first < start
+        said = correcting or (doubtful and not _names_another(layout, figures, start))
+        replaces = said if first_size is not None else place is not None and first < start and said
         if replaces:
             if figures[0].start >= start and figures[0].link in LISTED:
                 figures[0].link = "apart"  # "CLR 4. No, 4.5"
@@ -74,20 +89,32 @@ def _adds(layout: Layout, sentence: int, place: int | None) -> bool:
     return _ADDS.search(layout.text[begin:after].casefold()) is not None
 
 
-def _correction_in(layout: Layout, sentence: int, first: int) -> int | None:
+def _names_another(layout: Layout, figures: Sequence[Figure], start: int) -> bool:
+    """Whether the figures from a place on name a whole tube of an OD that was not said before: a
+    further size, and no figure put right."""
+    behind = [figure for figure in figures if figure.start >= start]
+    tube = next((a for a, b in pairwise(behind) if b.link == "times"), None)
+    if tube is None:
+        return False
+    return all(f.number.value != tube.number.value for f in layout.figures[: tube.index])
+
+
+def _mark_in(layout: Layout, sentence: int, first: int, marks: Pattern[str]) -> int | None:
     """Where in the text the sentence corrects itself; ``first`` is where its first figure is.
 
     'Sorry I said .095, it should be .083': the mark that follows a figure is the one.
     """
     begin = layout.sentence_start(sentence)
-    places = [begin + mark.start() for mark in _CORRECTION.finditer(layout.sentence_text(sentence))]
+    places = [begin + mark.start() for mark in marks.finditer(layout.sentence_text(sentence))]
     return next((place for place in places if place > first), places[0] if places else None)
 
 
-def _corrected_before(layout: Layout, sentence: int, first_size: int | None) -> bool:
+def _marked_before(
+    layout: Layout, sentence: int, first_size: int | None, marks: Pattern[str]
+) -> bool:
     """A correcting sentence without figures of its own: 'No wait. It is 1.75.'"""
     before = sentence - 1
     if first_size is None or before <= first_size or layout.in_sentence(before):
         return False
     short = len(layout.sentence_text(before)) < _LONGEST_REMARK
-    return short and layout.says(before, _CORRECTION)
+    return short and layout.says(before, marks)

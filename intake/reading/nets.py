@@ -10,24 +10,21 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
-from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
+from .nets_putting_right import PUTTING_RIGHT
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line, words_around
 from .words_nets import (
     ASKED_BEFORE,
-    CHANGED,
     OF_WHICH,
     ONLY,
     OTHER_LATER,
     OTHER_THINGS,
     PERHAPS,
-    PUTS_RIGHT,
-    TAKES_BACK,
     WANTED,
 )
 
@@ -38,15 +35,12 @@ ONLY_ONE = "the message seems to ask for one of its sizes only"
 OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
 OF_BEFORE = "it seems to be of an earlier time"
 OFFERED = "the message is not sure of it"
-PUT_RIGHT = "the message puts a figure right, and it is not clear which"
 WEAKLY_TOLD = "no word says that this is a further size"
 TUBE_OF_ANOTHER = "its tube is told on another line of the list"
 
 _TIGHTEST = Decimal("1.3")
 _UNNAMED = frozenset({"place", "chain"})
 _MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
-_FAR = 160
-"""Characters between two figures of one kind in which a word takes the first back."""
 _OFFERED_FAR, _HALF = 40, Decimal("0.55")
 """Characters between a figure and one offered instead, which is at least that share of it."""
 _ONLY_FAR = 60
@@ -119,32 +113,6 @@ def _two_diameters(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
             yield group, TWO_DIAMETERS
 
 
-def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
-    """'Quarter inch wall?? no, an eighth': two sizes that differ in one figure, and a word of
-    taking back between the two."""
-    for first, second in pairwise(groups):
-        slot = _only_difference(first, second)
-        if slot is None or first.doubtful or second.doubtful:
-            continue  # which of the two is meant, or that it isn't known, was heard
-        one, two = first.slots[slot][0], second.slots[slot][0]
-        between = layout.text[one.end : two.start]
-        if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):
-            yield first, PUT_RIGHT
-            yield second, PUT_RIGHT
-
-
-def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
-    """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
-    text = " ".join(layout.text.casefold().split()) if len(groups) > 1 else ""
-    if not (PUTS_RIGHT.search(text) or CHANGED.search(text)):
-        return
-    for first, second in pairwise(groups):
-        known = first.doubtful or second.doubtful
-        if not known and _only_difference(first, second) is not None:
-            yield first, PUT_RIGHT
-            yield second, PUT_RIGHT
-
-
 def _asked_before(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'... we previously asked for 51 x 2': a size of another time, beside the one of now."""
     if len(groups) < 2:
@@ -162,19 +130,6 @@ def _is_of_before(layout: Layout, group: Group) -> bool:
     far = layout.figures[first.index - 1].end if first.index else 0
     begin = max(far, layout.sentence_start(first.sentence), first.start - _OFFERED_FAR)
     return ASKED_BEFORE.search(layout.text[begin : first.start].casefold()) is not None
-
-
-def _only_difference(first: Group, second: Group) -> Slot | None:
-    """The one slot in which two groups have different figures; None where there are more."""
-    if set(first.slots) != set(second.slots):
-        return None
-    slots = [slot for slot in first.slots if not _alike(first, second, slot)]
-    return slots[0] if len(slots) == 1 else None
-
-
-def _alike(first: Group, second: Group, slot: Slot) -> bool:
-    one, two = first.slots[slot][0], second.slots[slot][0]
-    return one is two or (one.number.value == two.number.value and one.unit == two.unit)
 
 
 def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -293,8 +248,7 @@ def _named(layout: Layout, figure: Figure) -> set[Role]:
 _NETS = (
     _two_kinds,
     _two_diameters,
-    _taken_back,
-    _unmended,
+    *PUTTING_RIGHT,
     _asked_before,
     _tube_of_another,
     _weakly_told,
