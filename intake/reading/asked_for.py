@@ -63,7 +63,7 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     _doubt_those(groups, named, OTHER_PICKED)
     if named.count(False) != 1:  # 'the other one later' is said of those that are not picked
         _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    apart = listed or named.count(False) == 1 or _is_range(groups)
+    apart = listed or named.count(False) == 1
     one = [False] * len(groups) if apart else of_one(layout, groups)
     _doubt_those(groups, one, ONE_OF_THESE)
 
@@ -92,14 +92,6 @@ def _is_list(layout: Layout, groups: Sequence[Group]) -> bool:
         group.row is not None or _is_next_line(layout, before, group)
         for before, group in pairwise(groups)
     )
-
-
-def _is_range(groups: Sequence[Group]) -> bool:
-    """Whether the sizes are the ends of one range: 'walls from .049 up to .065, 1.5 OD'."""
-    ends = all(
-        any("range" in f.notes for figures in g.slots.values() for f in figures) for g in groups
-    )
-    return ends and len({group.place("od") for group in groups}) == 1
 
 
 def _doubt(group: Group, why: str) -> None:
