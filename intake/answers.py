@@ -30,8 +30,6 @@ from ..rules.request import Frozen
 
 FENCE = "+++"
 Need = Literal["od", "wall", "clr", "material", "angle"]
-
-
 _WHY = {
     "extra_forbidden": "there is no setting of that name",
     "tuple_type": "a list in square brackets is wanted",

@@ -69,8 +69,8 @@ def likeness(question: str) -> Likeness:
 def traits(question: str) -> dict[str, float]:
     """The traits of a question, each with what it counts.
 
-    >>> sorted(traits("why?"))
-    ['+WHY', '?', 'why']
+    >>> traits("do ripples matter?")["?"]
+    0.5
     """
     return dict(_traits(hear(question), asks="?" in question))
 

@@ -14,7 +14,7 @@ from .date_written import Written
 from .figures import Layout
 from .groups import Group
 from .phrases import Words, words_of
-from .quantity import places_of
+from .quantity_several import places_of
 from .text_tables import RowFacts
 
 _FAR = 40

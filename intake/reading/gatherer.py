@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from ..late_pattern import late_pattern
 from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
@@ -15,13 +14,10 @@ from .retelling import (
     says_which,
     was_carried_over,
 )
-from .sharing import BOTH, COMBINED, EACH, EITHER, RESPECTIVELY
+from .sharing import BOTH, COMBINED, EITHER, RESPECTIVELY, says_each
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
-_CLAUSE = late_pattern(
-    r"[,;\n]|\b(?:and|und|et|y|e|en)\b(?=\s(?:the|die|der|les|los|las|i|le|de)\s)"
-)
 _RIGHT_AFTER = 40
 """Characters within which 'not 1.5' says which figure takes its place."""
 
@@ -203,7 +199,7 @@ class Gatherer:
             return
         sentence = run[0].sentence
         respectively = self.layout.says(sentence, RESPECTIVELY)
-        each = self._says_each(run) or self.layout.says(sentence + 1, COMBINED)
+        each = says_each(self.layout, run) or self.layout.says(sentence + 1, COMBINED)
         if len(run) == len(self.open) and (respectively or not each):
             sure = respectively or says_which(self.layout, run)
             for group, figure in zip(self.open, run, strict=True):
@@ -212,17 +208,6 @@ class Gatherer:
                     group.notes.append((slot, "two lists side by side: which goes with which?"))
             return
         self.open = self._spread(self.open, slot, run)
-
-    def _says_each(self, run: list[Figure]) -> bool:
-        """Whether the clause of a list says 'each', 'both': not that of the wall before it, '16 ga
-        on all of them and the dies are 3 and 4'."""
-        if not self.layout.says(run[0].sentence, EACH):
-            return False
-        text, begin = self.layout.text, self.layout.sentence_start(run[0].sentence)
-        last = self.layout.tokens[self.layout.spans[run[0].sentence][1]].end
-        ahead = text[begin : run[0].start].casefold()
-        cut = max((m.end() for m in _CLAUSE.finditer(ahead)), default=0)
-        return EACH.search(ahead[cut:] + " " + text[run[0].start : last].casefold()) is not None
 
     def _spread(self, bases: list[Group], slot: Slot, run: list[Figure]) -> list[Group]:
         """Every base with every value of the list."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
@@ -161,3 +163,20 @@ def _said_of_each(layout: Layout, groups: list[Group], slot: Slot) -> list[Figur
         if slot in group.slots and layout.says(group.slots[slot][0].sentence, EACH)
     ]  # fmt: skip
     return each[0] if len({figures[0].start for figures in each}) == 1 else None
+
+
+_CLAUSE = late_pattern(
+    r"[,;\n]|\b(?:and|und|et|y|e|en)\b(?=\s(?:the|die|der|les|los|las|i|le|de)\s)"
+)
+
+
+def says_each(layout: Layout, run: Sequence[Figure]) -> bool:
+    """Whether the clause of a list says 'each', 'both': not that of the wall before it, '16 ga
+    on all of them and the dies are 3 and 4'."""
+    if not layout.says(run[0].sentence, EACH):
+        return False
+    text, begin = layout.text, layout.sentence_start(run[0].sentence)
+    last = layout.tokens[layout.spans[run[0].sentence][1]].end
+    ahead = text[begin : run[0].start].casefold()
+    cut = max((m.end() for m in _CLAUSE.finditer(ahead)), default=0)
+    return EACH.search(ahead[cut:] + " " + text[run[0].start : last].casefold()) is not None

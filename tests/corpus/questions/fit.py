@@ -103,10 +103,7 @@ def fit(rows: list[tuple[str, str]]) -> str:
         "\t" + _row(machine.intercept_),
     ]
     for trait, rare, column in zip(vectors.feature_names_, seldom, weights.T, strict=True):
-        if row := _row(column):
-            lines.append(f"{trait}\t{round(rare * 100)}\t{row}")
-        else:
-            lines.append(f"{trait}\t{round(rare * 100)}\t")
+        lines.append(f"{trait}\t{round(rare * 100)}\t{_row(column)}")
     return "\n".join(lines) + "\n"
 
 
