@@ -10,7 +10,7 @@ owner adds are not in it: for them the phrases alone count.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
@@ -36,13 +36,21 @@ class Likeness:
     """By answer: above 0 is more like those than like all others, and 1 is typical."""
     asks: float
     """The same for 'a question that no answer tells', less that for 'asks nothing'."""
-    telling: Mapping[str, tuple[str, ...]]
-    """By answer the words that speak for it most, the weightiest first."""
+    _met: Sequence[tuple[str, float, Mapping[str, float]]]
+    """Each trait of the question that is known, what it counts here, its weight by answer."""
 
     @property
     def best(self) -> list[str]:
         """The answers, the likeliest first."""
         return sorted(self.scores, key=lambda name: (-self.scores[name], name))
+
+    def telling(self, answer: str) -> tuple[str, ...]:
+        """The words that speak for an answer most, the weightiest first."""
+        shares: dict[str, float] = {}
+        for trait, amount, weights in self._met:
+            if (share := weights.get(answer, 0.0) * amount) > 0:
+                shares[_shown(trait)] = share
+        return tuple(sorted(shares, key=lambda one: (-shares[one], one))[:3])
 
 
 def likeness(question: str) -> Likeness:
@@ -52,18 +60,12 @@ def likeness(question: str) -> Likeness:
            if (found := fitted.trait(trait))]  # fmt: skip
     length = math.sqrt(sum(amount * amount for _, amount, _ in met)) or 1.0
     scores = dict(fitted.start)
-    told: dict[str, dict[str, float]] = {}
-    for trait, amount, weights in met:
+    for _, amount, weights in met:
+        counted = amount / length
         for name, weight in weights.items():
-            scores[name] += (share := weight * amount / length)
-            if share > 0:
-                told.setdefault(name, {})[_shown(trait)] = share
-    telling = {
-        name: tuple(sorted(shares, key=lambda one: (-shares[one], one))[:3])
-        for name, shares in told.items()
-    }
+            scores[name] += weight * counted
     asks = scores.pop(NOTHING) - scores.pop(PLAIN)
-    return Likeness(scores, asks, telling)
+    return Likeness(scores, asks, met)
 
 
 def traits(question: str) -> dict[str, float]:

@@ -75,7 +75,7 @@ class Matcher:
         name = self._likeliest(alike, question)
         if name is None:
             return _NONE
-        score, words = _score(alike.scores[name]), ", ".join(alike.telling.get(name, ()))
+        score, words = _score(alike.scores[name]), ", ".join(alike.telling(name))
         if alike.scores[name] >= (OFFERED if offer else SURE):
             return self._told(name, score, words)
         return Match(None, score, name, words, alike.asks)
