@@ -13,6 +13,7 @@ from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
 from .prompts import count_answered
+from .quantity_choices import with_choices
 from .quoted import Relied, answers_asked, taken_lines, unread
 from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
@@ -91,6 +92,7 @@ def read(own: OwnText, message: Message) -> Reading:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
+    requests = with_choices(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text)
     requests, told = with_attached(requests, own, message, body)
