@@ -20,28 +20,15 @@ _IN_INCHES = late_pattern(
 )
 _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
-_AMERICAN_DAY_FIRST_ZONE = late_pattern(r"\+0[1-3]00|\+0530|\+1[0-3][03]0")
-"""Clocks of Europe, Africa, India, Australia and New Zealand. Britain's winter clock is that of many
-a server, too, and that of Perth is that of Manila, where the month comes first."""
-_BRITISH = late_pattern(
-    r"\b(?:centres?|centreline|centred|aluminium|metres?|millimetres?|colour\w*|grey|tyres?|favour\w*"
-    r"|galvanised|anodised|normalised|aluminised|organis\w+|apologis\w+|programme|cheque|enquir\w+"
-    r"|o/d|c/l|i/d|swg|vat|ltd|plc|cheers|mould\w*|catalogue|tonnes?|fortnight|colleague|whilst"
-    r"|exhaust centre|bhp)\b|£|\.uk\b|\.ie\b|\.au\b|\.nz\b|\.za\b|\b0(?:1\d{3}|7\d{3}) ?\d{6}\b"
-)
-_AMERICAN = late_pattern(
-    r"\b(?:centers?|centerline|centered|aluminum|gray|colors?|tires?|galvanized|anodized|zip code"
-    r"|llc|inc)\b|[\s(]\$\s?\d"
-)
-_ZONE = late_pattern(r"-0[4-9]00|-1000")
+_AMERICAN_ZONE = late_pattern(r"-0[4-9]00|-1000")
 _DAY_FIRST_ZONE = late_pattern(r"\+0[1-3]00|\+0530|\+1[0-3][03]0")
 """Clocks of Europe, Africa, India, Australia and New Zealand. Britain's winter clock is that of many
 a server, too, and that of Perth is that of Manila, where the month comes first."""
 _BRITISH = late_pattern(
     r"\b(?:centres?|centreline|centred|aluminium|metres?|millimetres?|colour\w*|grey|tyres?|favour\w*"
-    r"|galvanised|anodised|normalised|aluminised|organis\w+|apologis\w+|programme|cheque|enquir\w+"
-    r"|o/d|c/l|i/d|swg|vat|ltd|plc|cheers|mould\w*|catalogue|tonnes?|fortnight|colleague|whilst"
-    r"|exhaust centre|bhp)\b|£|\.uk\b|\.ie\b|\.au\b|\.nz\b|\.za\b|\b0(?:1\d{3}|7\d{3}) ?\d{6}\b"
+    r"|galvanised|anodised|normalised|aluminised|apologis\w+|programme|cheque|enquir\w+|o/d|c/l|i/d"
+    r"|swg|vat|ltd|plc|cheers|mould\w*|catalogue|tonnes?|fortnight|colleague|whilst)\b|£"
+    r"|\.(?:uk|ie|au|nz|za)\b|\b0(?:1\d{3}|7\d{3}) ?\d{6}\b"
 )
 _AMERICAN = late_pattern(
     r"\b(?:centers?|centerline|centered|aluminum|gray|colors?|tires?|galvanized|anodized|zip code"
