@@ -9,6 +9,7 @@ from ...rules.request import Frozen, SizeRequest
 from ..late_pattern import late_pattern
 from ..model import Message, OwnText
 from .attached import with_attached
+from .bare_replies import bare_replies
 from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
@@ -73,7 +74,8 @@ def read(own: OwnText, message: Message) -> Reading:
         # A tube in the subject is asked for itself: what is quoted below has another.
         relied = None if any(group.has_tube for group in subject.groups) else relied
     known = relied.figures if relied is not None else ()
-    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
+    prompts = own.prompts or bare_replies(own, relied)
+    body = read_stretch(own.text[own.body_start :], own.body_start, known, prompts)
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
     requests = with_material_of(requests, subject)
