@@ -49,7 +49,9 @@ class _Governed:
     corrects: bool
 
 
-def find_needed_by(text: str, sent_on: date | None, *, american: bool, day_first: bool = False) -> Needed:
+def find_needed_by(
+    text: str, sent_on: date | None, *, american: bool, day_first: bool = False
+) -> Needed:
     """The day by which the tooling is wanted, or nothing. ``sent_on`` is the mail's own day.
 
     ``american`` and ``day_first`` say that the sender surely writes 4/5 for April 5, or for May 4;
@@ -83,10 +85,17 @@ def needed_by_size(
     for group in groups:
         facts = rows.get(group.row) if group.row is not None else None
         when = facts.when if facts is not None else ""
-        found.append(_first(_calendar(when, sent_on, american=american, day_first=day_first)) if when else None)
+        found.append(
+            _first(_calendar(when, sent_on, american=american, day_first=day_first))
+            if when
+            else None
+        )
     if len(groups) < 2 or any(found):
         return found
-    return _by_line(layout.text, places_of(groups), sent_on, american=american, day_first=day_first) or found
+    return (
+        _by_line(layout.text, places_of(groups), sent_on, american=american, day_first=day_first)
+        or found
+    )
 
 
 def _by_line(
@@ -129,7 +138,9 @@ def _needed(written: Written) -> Needed:
     return Needed(written.days[0], Doubt(field="needed_by", readings=readings, why=written.why))
 
 
-def _calendar(text: str, sent_on: date | None, *, american: bool, day_first: bool = False) -> Calendar:
+def _calendar(
+    text: str, sent_on: date | None, *, american: bool, day_first: bool = False
+) -> Calendar:
     words = words_of(text)
     if sent_on is not None and not _FIRST_YEAR <= sent_on.year <= _LAST_YEAR:
         sent_on = None  # a clock that is wrong by centuries: nothing can be counted from it

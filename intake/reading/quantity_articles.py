@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from . import quantity_verbs as v
-from . import quantity_words as w
 from . import quantity_wishes as wishes
+from . import quantity_words as w
 from .quantity_context import Context
 from .quantity_nouns import MARKS
 from .quantity_prompts import ARTICLE
@@ -67,6 +67,8 @@ class Articles:
         wanted = self.words.phrase(at, v.WANTS)
         if wanted and at + wanted <= article:
             refused = self.context.ends_with(at, v.NEGATIONS)
+            if {self.words.at(at - 1), self.words.at(at - 2)} & v.WHETHER_BEFORE:
+                return 0  # "he asked me whether we need a mandrel"
             return 0 if refused or self.context.ends_with(at, v.ADVISES) else ARTICLE
         if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):
             return ARTICLE
@@ -92,7 +94,9 @@ class Articles:
             return ARTICLE
         later = self.words.after(noun, _FAR)
         this = any(self.words.phrase(at, wishes.FOR_THIS) for at in later)
-        return ARTICLE if this or any(self.words.phrase(at, wishes.COST_OF_IT) for at in later) else 0
+        return (
+            ARTICLE if this or any(self.words.phrase(at, wishes.COST_OF_IT) for at in later) else 0
+        )
 
     def _is_offer(self, behind: int, article: int, noun: int) -> bool:
         """'Could you quote a mandrel', 'könnt ihr einen Dorn anbieten'."""
@@ -132,9 +136,13 @@ class Articles:
         after = self.words.at(noun)
         if after not in MARKS | w.FOLLOWERS | v.PLEASE | wishes.BEHIND_NEW_ONE:
             return 0
-        for at in range(article - 1, max(-1, article - _NAMED_BEFORE), -1):
+        return noun if self.stands_for_mandrel(article) else 0
+
+    def stands_for_mandrel(self, place: int) -> bool:
+        """Whether what was named last before a place is a mandrel: not a bender or a die."""
+        for at in range(place - 1, max(-1, place - _NAMED_BEFORE), -1):
             if self.text[at] in wishes.OTHER_THINGS:
-                return 0
+                return False
             if w.is_mandrel(self.text[at]):
-                return noun
-        return 0
+                return True
+        return False

@@ -34,7 +34,9 @@ _PRICED = any_of(
     r"offerta | quantità | prij(?:s|zen) | offerte | aantal(?:len)?",
 )
 _AND = r"(?:\s?[,/&]\s?|,?\s(?:and|or|vs|versus|und|oder|bzw\.?|sowie|et|ou|y|e|o|en|of)\s)"
-_FOR = any_of("for | on | at | of | für | bei | von | pour | par | para | por | per | da | voor | bij")
+_FOR = any_of(
+    "for | on | at | of | für | bei | von | pour | par | para | por | per | da | voor | bij"
+)
 _ALSO = rf"(?:(?:also|auch|aussi|también|anche|ook)\s)?(?:(?:the\s|a\s|de\s|den\s)?{_PRICED}\s)?"
 _ENDS = (
     r"(?=\s?(?:$|[.?!;)\n]|,\s|(?:please|pls|thanks|bitte|s'il|svp|por favor|per favore|graag"
@@ -102,9 +104,7 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
     if request.quantity is not None and request.quantity not in counts:
         return [request]
     doubt = Doubt(field="quantity", readings=tuple(map(str, counts)), why=_WHY)
-    return [
-        request.model_copy(update={"quantity": counts[0], "doubts": (*request.doubts, doubt)})
-    ]
+    return [request.model_copy(update={"quantity": counts[0], "doubts": (*request.doubts, doubt)})]
 
 
 def _choices(text: str) -> list[int]:

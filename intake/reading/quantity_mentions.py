@@ -14,6 +14,7 @@ from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
 from .quantity_prompts import ALONE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
+from .quantity_wishes import OTHER_THINGS
 
 _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
@@ -102,6 +103,8 @@ class _Finder:
             return self._mention(count, end, COUNTED if named else PIECES)
         if count.value > _MOST_BARE:
             return None
+        if self.words.at(count.first - 1) == "new" and not self._is_new_mandrel(count):
+            return None
         if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
             return self._mention(count, count.after, COUNTED)  # "a mandrel (1)"
         if count.shy and self.words.at(count.first - 1) not in w.ASKS_SHYLY:
@@ -115,6 +118,11 @@ class _Finder:
             mention = self._mention(count, count.after, ALONE)
             return replace(mention, bracket=True)
         return None
+
+    def _is_new_mandrel(self, count: Count) -> bool:
+        """'The bender broke, we need a new one': no mandrel. Where nothing was named, it is."""
+        named = self.text[max(0, count.first - 60) : count.first]
+        return not set(named) & OTHER_THINGS or self.articles.stands_for_mandrel(count.first)
 
     def _follows_mandrel(self, count: Count) -> bool:
         """'Bending mandrel 2 pcs', 'Dorn: 2 Stück'."""
