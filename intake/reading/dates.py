@@ -8,6 +8,7 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
+from .date_calendar import calendar_of
 from .date_forms import BEGINS, Calendar
 from .date_owner import (
     clause_before,
@@ -26,7 +27,6 @@ from .text_tables import RowFacts
 _FAR = 40
 """Words looked back for what governs a day; keeps the search linear."""
 _AHEAD = 8
-_FIRST_YEAR, _LAST_YEAR = 1970, 2999
 _LEANS = 12
 _NEAR = 6
 """Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
@@ -57,7 +57,7 @@ def find_needed_by(
     ``american`` and ``day_first`` say that the sender surely writes 4/5 for April 5, or for May 4;
     where neither does, May 4 is likelier.
     """
-    calendar = _calendar(text, sent_on, american=american, day_first=day_first)
+    calendar = calendar_of(text, sent_on, american=american, day_first=day_first)
     best: _Governed | None = None
     last: _Governed | None = None
     behind = 0
@@ -86,7 +86,7 @@ def needed_by_size(
         facts = rows.get(group.row) if group.row is not None else None
         when = facts.when if facts is not None else ""
         found.append(
-            _first(_calendar(when, sent_on, american=american, day_first=day_first))
+            _first(calendar_of(when, sent_on, american=american, day_first=day_first))
             if when
             else None
         )
@@ -112,7 +112,7 @@ def _by_line(
     for start in starts:
         end = text.find("\n", start)
         line = text[start : end if end >= 0 else len(text)]
-        needed = _first(_calendar(line, sent_on, american=american, day_first=day_first))
+        needed = _first(calendar_of(line, sent_on, american=american, day_first=day_first))
         if needed is None:
             return []
         found.append(needed)
@@ -136,34 +136,6 @@ def _needed(written: Written) -> Needed:
         return Needed(written.days[0])
     readings = tuple(day.isoformat() for day in written.days)
     return Needed(written.days[0], Doubt(field="needed_by", readings=readings, why=written.why))
-
-
-def _calendar(
-    text: str, sent_on: date | None, *, american: bool, day_first: bool = False
-) -> Calendar:
-    words = words_of(text)
-    if sent_on is not None and not _FIRST_YEAR <= sent_on.year <= _LAST_YEAR:
-        sent_on = None  # a clock that is wrong by centuries: nothing can be counted from it
-    habit = _habit(words)
-    english = d.speaks_english(words.text)
-    month_first = american and english if habit is None else habit
-    sure = habit is not None or american or day_first or not english
-    return Calendar(words, sent_on, month_first, sure, text)
-
-
-def _habit(words: Words) -> bool | None:
-    """Whether other days in the mail put the month first ('5/15/2026'), or None."""
-    seen: set[bool] = set()
-    for at, mark in enumerate(words.text):
-        if mark not in ("/", "-") or words.at(at + 2) != mark:
-            continue
-        first, second = words.at(at - 1), words.at(at + 1)
-        if first.isdecimal() and second.isdecimal() and max(len(first), len(second)) <= 2:
-            if 12 < int(first) <= 31 and int(second) <= 12:
-                seen.add(False)
-            if 12 < int(second) <= 31 and int(first) <= 12:
-                seen.add(True)
-    return seen.pop() if len(seen) == 1 else None
 
 
 def _days(calendar: Calendar) -> list[Written]:

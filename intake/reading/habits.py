@@ -22,8 +22,8 @@ _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
 _AMERICAN_ZONE = late_pattern(r"-0[4-9]00|-1000")
 _DAY_FIRST_ZONE = late_pattern(r"\+0[1-3]00|\+0530|\+1[0-3][03]0")
-"""Clocks of Europe, Africa, India, Australia and New Zealand. Britain's winter clock is that of many
-a server, too, and that of Perth is that of Manila, where the month comes first."""
+"""Clocks of Europe, Africa, India, Australia and New Zealand. Britain's winter clock is that of
+many a server, too, and that of Perth is that of Manila, where the month comes first."""
 _BRITISH = late_pattern(
     r"\b(?:centres?|centreline|centred|aluminium|metres?|millimetres?|colour\w*|grey|tyres?|favour\w*"
     r"|galvanised|anodised|normalised|aluminised|apologis\w+|programme|cheque|enquir\w+|o/d|c/l|i/d"

@@ -16,7 +16,8 @@ _LATER = late_pattern(
         "später | irgendwann | künftig | in zukunft | nächstes jahr | eines tages",
         "plus tard | à l'avenir | l'an prochain | l'année prochaine | un jour",
         "más adelante | en (?:el )?futuro | el año que viene | el próximo año | algún día",
-        "più avanti | in futuro | l'anno prossimo | un domani | in de toekomst | volgend jaar | ooit",
+        "più avanti | in futuro | l'anno prossimo | un domani | in de toekomst",
+        "volgend jaar | ooit",
     )
     + r"(?![^\W_])",
     re.IGNORECASE,
@@ -24,7 +25,8 @@ _LATER = late_pattern(
 _THOUGHT_OF = late_pattern(
     r"\b"
     + any_of(
-        "maybe | perhaps | possibly | might | may | could | would like | 'd like | want | hope | plan",
+        "maybe | perhaps | possibly | might | may | could | would like | 'd like",
+        "want | hope | plan",
         "thinking | vielleicht | eventuell | evtl | wollen | möchten | möglicherweise | könnte[n]?",
         "peut-être | éventuellement | voudrions | pourrait | quizás? | tal vez | puede que",
         "posiblemente | querríamos | forse | magari | eventualmente | vorremmo | potrebbe",
@@ -36,9 +38,11 @@ _THOUGHT_OF = late_pattern(
 _STILL_MEANT = late_pattern(
     r"\d\s?(?:mm|in\b|x|[\"'])|\b"
     + any_of(
-        "must | has to | have to | needs? to | should | so (?:make|build|it) | same (?:mandrel|tool)",
+        "must | has to | have to | needs? to | should | so (?:make|build|it)",
+        "same (?:mandrel|tool)",
         "both | as well as now | muss | müssen | soll(?:te)? | gleichen? (?:dorn|werkzeug) | beide",
-        "doit | même (?:mandrin|outil) | debe | mismo mandril | deve | stesso (?:mandrino|utensile)",
+        "doit | même (?:mandrin|outil) | debe | mismo mandril | deve",
+        "stesso (?:mandrino|utensile)",
         "moet | dezelfde doorn | instead | stattdessen | wider | quote | price | angebot | devis",
     )
     + r"(?![^\W_])",

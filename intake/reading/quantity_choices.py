@@ -51,8 +51,10 @@ _IF = any_of(
 )
 _BARGAIN = any_of(
     r"price | prices | (?:price )?breaks? | discount\w* | cheap\w* | deal | saving | saves? | cost",
-    r"\w*rabatt\w* | staffel\w* | günstig\w* | preis\w* | prix | remise | dégress\w+ | intéressant\w*",
-    r"précio | precios? | descuento | barat\w+ | prezz[io] | scont[oi] | conviene | prijs | prijzen",
+    r"\w*rabatt\w* | staffel\w* | günstig\w* | preis\w* | prix | remise | dégress\w+",
+    r"intéressant\w*",
+    r"précio | precios? | descuento | barat\w+ | prezz[io] | scont[oi] | conviene",
+    r"prijs | prijzen",
     r"korting | goedkop\w+ | voordelig\w* | worth | budget | nachlass",
 )
 _ELSE = any_of(

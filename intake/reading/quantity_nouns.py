@@ -38,9 +38,9 @@ class Nouns:
             at += 1
         while self.words.at(at) in w.MORE or self.words.at(at) in ("separate", "identical", "new"):
             at += 1
-        if self.words.at(at) in w.ONES and not self.counts_others(at):
-            if at > count.after or self.words.at(at + 1) in MARKS:
-                return at + 1, True  # "two new ones", "uno nuevo"
+        stands_for_it = at > count.after or self.words.at(at + 1) in MARKS
+        if self.words.at(at) in w.ONES and stands_for_it and not self.counts_others(at):
+            return at + 1, True  # "two new ones", "uno nuevo"
         if self.words.at(at) == "-" and self.words.at(at + 1) == "off":
             return (at + 2, True) if self._is_sole(count, at + 2) else (0, False)
         used = self.words.phrase(at, w.PIECES)

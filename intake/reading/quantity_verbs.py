@@ -182,7 +182,8 @@ PRODUCES = word_set(
 )
 """Pieces that these govern are bent parts."""
 OF_A_BEND = word_set(
-    "radius radii rad r die dies line lines angle angles clr mandrel mandrels centerline centreline",
+    "radius radii rad r die dies line lines angle angles clr mandrel mandrels centerline",
+    "centreline",
 )
 """Behind 'bend' these name a part of the size: 'bend radius 32 mm - 2 nos'."""
 SHARING = word_set(

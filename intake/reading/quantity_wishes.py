@@ -41,7 +41,8 @@ FOR_THIS = phrases(
     "to suit it | to suit them | to do it | to do this | to do that | dafür | hierfür | dazu",
     "für dieses | für diese | für diesen | für das | pour ça | pour cela | pour ceci | pour ce",
     "pour cette | pour ces | para esto | para eso | para este | para esta | para ello | per questo",
-    "per questa | per quello | voor dit | voor deze | voor dat | daarvoor | hiervoor | daar | for me",
+    "per questa | per quello | voor dit | voor deze | voor dat | daarvoor | hiervoor",
+    "daar | for me",
     "for us",
 )
 """'Can you make a mandrel for this?' asks for one; of a tube named there, it only asks whether."""
@@ -49,13 +50,15 @@ FOR_US = word_set("me us mir uns nous nos ons mij ci mi")
 """'Can you make us a mandrel', '¿nos podéis hacer un mandril?'."""
 COST_OF_IT = phrases(
     "what does it | what would it | what will it | what s it | how much is it | how much would it",
-    "how much does it | how much will it | was kostet | was würde | wie viel kostet | was macht das",
+    "how much does it | how much will it | was kostet | was würde | wie viel kostet",
+    "was macht das",
     "combien coûte | combien ça | combien cela | cuánto cuesta | cuánto costaría | cuánto sale",
     "quanto costa | quanto costerebbe | quanto viene | wat kost | wat zou | hoeveel kost",
 )
 """'Can you make a mandrel that big and what does it run': the price of one is asked."""
 STILL = word_set(
-    "still again toujours encore weiterhin wieder nochmals nochmal siempre nuevamente sempre ancora",
+    "still again toujours encore weiterhin wieder nochmals nochmal siempre nuevamente",
+    "sempre ancora",
     "steeds altijd weer opnieuw just only nur bloss seulement juste solo sólo soltanto slechts",
     "dringend urgent urgente",
 )
@@ -65,6 +68,7 @@ SO = word_set("so also donc alors dus quindi allora entonces pues just then dann
 OTHER_THINGS = word_set(
     "bender machine die dies former wiper clamp saw rod maschine biegemaschine matrize biegekopf",
     "schablone faltenglätter cintreuse matrice forme galet máquina dobladora matriz macchina",
-    "curvatrice matrice buigmachine machine mal print drawing zeichnung plan plano disegno tekening",
+    "curvatrice matrice buigmachine machine mal print drawing zeichnung plan plano",
+    "disegno tekening",
 )
 """Where one of these was named last, 'a new one' is no mandrel."""
