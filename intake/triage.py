@@ -32,6 +32,7 @@ _COUNTED = 8.0
 """A whole size, mandrels counted: a question beside it changes nothing."""
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
+_TAKEN_BACK = "a request taken back"
 _GENERAL = 3.0
 """A question of the trade, where nothing is asked for by name."""
 _WISHED = 8.0
@@ -127,7 +128,8 @@ def _only_asks(text: str, found: Found, errand: Errand, question: Leaning) -> bo
     in general, or says that nothing is to be quoted."""
     if found.sizes or found.tooling_lines or not question.weight:
         return False
-    if errand.elsewhere.weight > question.weight:
+    takes_back = errand.elsewhere.why.startswith(_TAKEN_BACK)  # "kein Angebot nötig: wie ..."
+    if errand.elsewhere.weight > question.weight and not takes_back:
         return False
     if wants_no_quotation(text):
         return True

@@ -66,9 +66,9 @@ _COUNT_HEADS = frozenset(
     head.strip()
     for head in """how many | how many mandrels | how many off | how many needed | count | amount |
     q ty | q'ty | tools | no of tools | number of tools | number wanted | to make | to order |
-    wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre | combien | combien de mandrins |
-    nb | cuántos | cuantos | cuántas | cuantas | n.º mandriles | quanti | quante | quanti mandrini |
-    hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer | da fare""".split("|")
+    wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre | combien |
+    combien de mandrins | nb | cuántos | cuantos | cuántas | cuantas | n.º mandriles | quanti | quante |
+    quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer | da fare""".split("|")
 )
 """Heads that count the mandrels of a row; 'number' alone may number the rows."""
 
