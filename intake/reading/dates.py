@@ -227,7 +227,7 @@ def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
         return 0
     if cue == "delivery":
         return 4
-    if words.phrase(written.end, d.DELIVERED) and cue != "delivery":
+    if words.phrase(written.end, d.DELIVERED):
         return 3
     if cue == "other":
         return 0

@@ -67,7 +67,8 @@ class Articles:
         wanted = self.words.phrase(at, v.WANTS)
         if wanted and at + wanted <= article:
             refused = self.context.ends_with(at, v.NEGATIONS)
-            if {self.words.at(at - 1), self.words.at(at - 2)} & v.WHETHER_BEFORE:
+            asked = self.words.at(at - 1) in v.WISHES_FOR
+            if asked and self.words.at(at - 2) in v.WHETHER_BEFORE:
                 return 0  # "he asked me whether we need a mandrel"
             return 0 if refused or self.context.ends_with(at, v.ADVISES) else ARTICLE
         if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):

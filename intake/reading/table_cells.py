@@ -64,11 +64,12 @@ class Column:
 _POINTS = ".?:'’"
 _COUNT_HEADS = frozenset(
     head.strip()
-    for head in """how many | how many mandrels | how many off | how many needed | count | amount |
-    q ty | q'ty | tools | no of tools | number of tools | number wanted | to make | to order |
-    wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre | combien |
-    combien de mandrins | nb | cuántos | cuantos | cuántas | cuantas | n.º mandriles | quanti | quante |
-    quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer | da fare""".split("|")
+    for head in """how many | how many mandrels | how many off | how many needed | count |
+    amount | q ty | q'ty | tools | no of tools | number of tools | number wanted | to make |
+    to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
+    combien | combien de mandrins | nb | cuántos | cuantos | cuántas | cuantas | quanti |
+    quante | quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
+    da fare""".split("|")
 )
 """Heads that count the mandrels of a row; 'number' alone may number the rows."""
 
