@@ -202,11 +202,6 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"the (?:tube|web|internet|bend|radius)))|\b(?:stop|drop|swing|pop|come) (?:by|in|"
             r"round|over)\b[^.?!\n]{0,30}\b(?:see|look|visit|tour)\b|\b(?:see|view) (?:your|the) "
             r"(?:place|shop|works|factory|workshop|premises)\b"),
-        (5, r"\b(?:visit|tour)s?\b[^.?!\n]{0,24}\b(?:your|the) (?:shop|works|factory"
-            r"|plant|facility|"
-            r"workshop|premises)\b|\b(?:shop|factory|works|plant|guided) (?:visit|tour)s?\b|"
-            r"\b(?:arrange|offer|organi[sz]e|do) (?:a |any )?(?:visits?|tours?)\b|\bvisit you\b"
-            r"(?! to (?:pick|collect|order))"),
         (5, r"\b(?:werks|betriebs|firmen)(?:besichtigung|führung|besuch)|\bbesichtig(?:en|ung)\b|"
             r"\b(?:ihren betrieb|eure werkstatt|ihre werkstatt|bei (?:ihnen|euch)) (?:\w+ ){0,3}"
             r"(?:besuchen|anschauen|ansehen|vorbeikommen)\b|\bvisiter (?:votre|vos|l'atelier)|"

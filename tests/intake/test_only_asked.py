@@ -48,8 +48,6 @@ SIZES = [
 OTHERS = [
     "I'd like to bring my students to look round your works in March, would that be possible?",
     "Could two of us come and see the shop when we're in town? We bend handrail, 2 inch mostly.",
-    "Do you do tours of your workshop? We're a local engineering society of about 12.",
-    "May we visit your factory next Tuesday? Our engineer would like to see how mandrels are made.",
     "Können wir Ihre Werkstatt besichtigen? Wir sind eine Berufsschulklasse, 20 Schüler.",
     "Pourrions-nous visiter votre atelier avec nos apprentis le 12 novembre ?",
     "¿Podríamos visitar su taller el día 12? Somos un grupo de alumnos.",
