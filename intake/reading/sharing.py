@@ -56,7 +56,7 @@ def share(layout: Layout, groups: list[Group]) -> None:
         while number < len(groups):
             group = groups[number]
             number += 1
-            if slot in group.slots or not (group.has_tube or slot == "wall"):
+            if slot in group.slots or not group.slots or not (group.has_tube or slot == "wall"):
                 continue
             if _is_left_open(layout, group):
                 continue
