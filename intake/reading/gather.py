@@ -41,7 +41,9 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
         and not figure.put_off
     ]
     groups = Gatherer(layout, _by_column(figures)).run()
-    _fill_from_context(groups, [f for f in layout.figures if f.context_only])
+    context = [f for f in layout.figures if f.context_only]
+    groups = groups or _of_tooling(layout, [f for f in context if slot_of(f) and f.is_measure])
+    _fill_from_context(groups, context)
     share(layout, groups)
     tie(groups, ties)
     doubt_lost(layout, groups)
@@ -101,6 +103,16 @@ def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:
         if slot is not None:
             for group in groups:
                 group.slots.setdefault(slot, [figure])
+
+
+def _of_tooling(layout: Layout, figures: list[Figure]) -> list[Group]:
+    """'We have dies for both: 1.75 x .095 and 1.5 x .065. Need the mandrels.'"""
+    groups = [g for g in Gatherer(layout, figures).run() if g.has_tube]
+    for group in groups:
+        group.notes += [
+            (slot, "named as the size of tooling that is there") for slot in group.slots
+        ]
+    return groups
 
 
 def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:

@@ -21,8 +21,8 @@ from .tenths import tenths_at
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
 
-MOST_NUMBERS = 3000
-"""The text is read up to that many numbers: a table of a thousand sizes."""
+MOST_NUMBERS = 1000
+"""So many numbers of a text are read, some 250 sizes; that there are more is told."""
 
 _TIMES = re.compile(
     r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",

@@ -95,7 +95,11 @@ _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
 )
-_DIE = late_pattern(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+_DIE = late_pattern(
+    r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b"
+    r"|\b(?:have|got|own)\s(?:already\s)?(?:(?:both|two|three|some|these|all|of)\s)*(?:\w+\s)?"
+    r"(?:dies?|die sets?|formers?)\b"
+)
 _WITH_MANDREL = late_pattern(
     r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
 )

@@ -11,6 +11,7 @@ import re
 from ..late_pattern import late_pattern
 from .bores import RADIUS_WORD, hear_bores
 from .figures import LISTED, Figure, Layout
+from .other_things import hear_other_things
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, stands_beside
 from .roles import RADIUS_ROLES, Role
@@ -127,6 +128,7 @@ _RADIUS_GIVEN = (
 
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
+    hear_other_things(layout)
     hear_bores(layout)
     for figure in reversed(layout.figures):
         before = layout.before(figure)

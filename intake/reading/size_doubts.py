@@ -25,6 +25,10 @@ _TIGHT_UNNAMED = Decimal("1.35")
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
+_WIDE, _THICK = Decimal(170), Decimal(13)
+"""Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
+_THIN = Decimal("0.5")
+"""A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
     "limit": "given as a limit, not as a value",
     "hedged": "the message is not sure of it",
@@ -40,6 +44,7 @@ def doubt_size(size: Sizing) -> None:
     if size.choices:
         _doubt_repairs(size)
         _doubt_other_choices(size)
+        _doubt_large(size)
     _doubt_notes(size)
     _doubt_restatements(size)
     if size.best.od is not None and size.lengths["od"] is not None:
@@ -60,6 +65,26 @@ def _doubt_repairs(size: Sizing) -> None:
     if not best.repaired:
         for field in (name for name in best.mixed if not _is_confirmed(size, name)):
             size.doubt(field, "its unit is not given, and only another than the rest fits")
+
+
+def _doubt_large(size: Sizing) -> None:
+    """A tube that is large only because a figure without a unit was taken for inches."""
+    bare = {
+        field: value.mm / _INCH
+        for field in LENGTH_FIELDS
+        if (value := size.best.value(field)) is not None
+        and value.assumed
+        and value.system == "in"
+        and size.lengths[field] is not None
+    }
+    od, wall = bare.get("od"), bare.get("wall")
+    large = (od is not None and od * _INCH > _WIDE) or (wall is not None and wall * _INCH > _THICK)
+    if not large or (wall is not None and wall < _THIN):
+        return
+    for field in LENGTH_FIELDS:
+        if size.lengths[field] is not None:
+            why = "so large a tube is rare: in mm, or in inches?"
+            size.doubt(field, why, bare.get(field))
 
 
 def _is_confirmed(size: Sizing, field: Length) -> bool:

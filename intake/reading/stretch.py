@@ -40,8 +40,8 @@ from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
 
-MOST_CHARACTERS = 40_000
-"""So much of one text is read, some twenty pages: nobody writes more about a tube."""
+MOST_CHARACTERS = 20_000
+"""So much of one text is read, some ten pages: nobody writes more about a tube."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
-    "only-plate": "another round or flat thing is taken for a tube",
     "form-w-9": "the tax form W-9 gives a wall of .09, though doubted",
     "removed-od-times-d": "a bare radius beside '3 x D' is taken for the OD: silent",
     "units-semicolons": "'1.75 in; .095 in; 5.25 in': the third is not taken for the radius",
