@@ -6,10 +6,12 @@ from decimal import Decimal
 
 from ...rules import standards
 from ...rules.request import LENGTH_FIELDS
+from .across_bend import BETWEEN_LEGS
 from .choices import Choice, Length, centreline_radius
 from .evidence import LENGTH_OF
 from .figures import Figure
 from .pipes import CONDUIT, COPPER, PIPE
+from .plain_units import is_plainly_in
 from .sizing import Sizing
 from .values import readings
 from .weigh import CLOSE
@@ -58,7 +60,9 @@ def _doubt_repairs(size: Sizing) -> None:
         if value is not None and value.why:
             size.doubt(field, value.why)
     if not best.repaired:
-        for field in (name for name in best.mixed if not _is_confirmed(size, name)):
+        for field in best.mixed:
+            if _is_confirmed(size, field) or is_plainly_in(size, field):
+                continue
             size.doubt(field, "its unit is not given, and only another than the rest fits")
 
 
@@ -132,6 +136,8 @@ def _doubt_note(size: Sizing, note: str, field: Length) -> None:
         size.doubt("wall", note)
     elif note.startswith("outside or") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value - od / 2)
+    elif note == BETWEEN_LEGS and value is not None and od is not None:
+        size.doubt("clr", note, value - od / 2)
     elif note.startswith("inside") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value + od / 2)
     elif note not in _NO_DOUBT and not note.isupper():

@@ -15,6 +15,7 @@ from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
 from .drawing_defaults import set_defaults_aside
 from .figures import Figure, Layout, Row
+from .form_radius import doubt_forms
 from .gather import gather
 from .gatherer import MOST_GROUPS
 from .given_up import name_settled
@@ -128,6 +129,7 @@ def _read(
     set_defaults_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
+    doubt_forms(layout)
     note_names(layout)
     mark_changes(layout)
     if left_out:
