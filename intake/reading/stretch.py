@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from ..model import Prompt
 from .angle_behind import set_angles_aside
+from .bands import hear_bands
 from .chains import assign_by_chain
 from .changed_from import hear_changes
 from .choices import Unit
@@ -120,6 +121,7 @@ def _read(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    hear_bands(layout)
     name_settled(layout)
     share_lists(layout)
     join_restated(layout)
