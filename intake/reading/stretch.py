@@ -26,6 +26,7 @@ from .layout import lay_out
 from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
+from .made_things import set_made_things_aside
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .phrases_around import hear_phrases
@@ -110,6 +111,7 @@ def _read(
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
     set_angles_aside(layout)
+    set_made_things_aside(layout)
     hear_phrases(layout)
     assign_named_order(layout)
     hear_changes(layout)
