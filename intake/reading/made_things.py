@@ -20,15 +20,15 @@ _THING = any_of(
     "regale? | rahmen | schränke? | schrank | türe?n? | stühle? | stuhl | käfige? | plattform",
     "chariots? | portails? | bancs? | lits? | remorques? | cadres? | étagères? | châssis | portes?",
     "mesas? | carros? | puertas? | portón | bancos? | camas? | remolques? | marcos?",
-    "bastidor(?:es)? | estantes? | tavol[oi] | carrell[oi] | cancell[oi] | panc[ah]e? | lett[oi] | rimorchi[o]?",
-    "tela[io]{1,2} | scaffal[ei] | tafels? | karr?(?:en)? | hek(?:ken)? | aanhangers?",
-    "rek(?:ken)? | poort(?:en)? | plateaus?",
+    "bastidor(?:es)? | estantes? | tavol[oi] | carrell[oi] | cancell[oi] | panc[ah]e?",
+    "lett[oi] | rimorchi[o]? | tela[io]{1,2} | scaffal[ei] | tafels? | karr?(?:en)? | hek(?:ken)?",
+    "aanhangers? | rek(?:ken)? | poort(?:en)? | plateaus?",
 )
 _MEASURES = any_of(
     "is | are | was | be | being | measures | measuring | of | size | will | about | roughly",
-    "approx | around | ca | circa | overall | outside | = | : | has to be | needs? to be | it's | at",
-    "comes out | ends up | ist | sind | wird | misst | messen | maße | fait | font | mesure | est",
-    "mide | miden | es | son | misura | misurano | è | sono | meet | meten | zijn | van",
+    "approx | around | ca | circa | overall | outside | = | : | has to be | needs? to be | it's",
+    "at | comes out | ends up | ist | sind | wird | misst | messen | maße | fait | font | mesure",
+    "est | mide | miden | es | son | misura | misurano | è | sono | meet | meten | zijn | van",
     "von | de | di",
 )
 _THING_BEFORE = late_pattern(rf"\b{_THING}(?:\W{{1,3}}(?:{_MEASURES})){{0,3}}\W{{0,3}}$")

@@ -29,6 +29,7 @@ from .lists import join_lines, share_lists
 from .made_things import set_made_things_aside
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
+from .on_lines import hear_on_lines
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -113,6 +114,7 @@ def _read(
     set_angles_aside(layout)
     set_made_things_aside(layout)
     hear_phrases(layout)
+    hear_on_lines(layout)
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
