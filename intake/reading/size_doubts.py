@@ -193,13 +193,22 @@ def _doubt_names(size: Sizing, figure: Figure) -> None:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots
         named = standards.pipe_od_mm(nominal)
-        if walled and wall is not None and not standards.is_pipe_wall(nominal, wall):
+        if walled and wall is not None and not _is_of_pipe(nominal, wall):
             # "1-1/2 pipe, 3 mm wall" is likelier tube called pipe: no schedule has that wall.
             size.doubts.add("od", [written, named], "trade or nominal size, or real OD?")
             return
     if named is not None:
         size.lengths["od"] = named
         size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
+
+
+def _is_of_pipe(nominal: str, wall: Decimal) -> bool:
+    """Whether a pipe is called so that has this wall; one of schedule 5 is rare, and tube of .065
+    common."""
+    thin = standards.pipe_wall_mm(nominal, "5S")
+    if thin is not None and abs(wall - thin) <= Decimal("0.1"):
+        return False
+    return standards.is_pipe_wall(nominal, wall)
 
 
 def _doubt_nominal(size: Sizing) -> None:
