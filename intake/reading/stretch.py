@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .angle_behind import set_angles_aside
 from .bands import hear_bands
+from .called_by_wall import hear_called_by_wall
 from .chains import assign_by_chain
 from .changed_from import hear_changes
 from .choices import Unit
@@ -113,6 +114,7 @@ def _read(
     layout.earlier = earlier
     set_angles_aside(layout)
     set_made_things_aside(layout)
+    hear_called_by_wall(layout)
     hear_phrases(layout)
     hear_on_lines(layout)
     assign_named_order(layout)
