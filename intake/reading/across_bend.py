@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from decimal import Decimal
+from functools import lru_cache
 
 from .across_words import (
     A_PIPE_AFTER,
@@ -30,6 +31,7 @@ from .across_words import (
     NAMED_RADIUS,
     OUTSIDE,
     OUTSIDE_PROPER,
+    RADIUS_WORD,
     ROUND_A,
     ROUND_THING,
     ROUND_THING_AFTER,
@@ -49,6 +51,8 @@ _CLAUSE = re.compile(r"[,;:]")
 _LEAST, _MOST = Decimal("1.4"), Decimal(26)
 """How many ODs a bend is across."""
 _LEAST_OD_MM = 5
+_FAR = 40
+"""Figures to either side among which the tube's OD is."""
 _INCH = Decimal("25.4")
 _INCHES_TO = 8
 """A bare number up to that is likelier inches beside figures in inches."""
@@ -97,8 +101,7 @@ def _between_legs(layout: Layout, figure: Figure, before: str, after: str) -> Ro
     if not (measured or gap) or not _speaks_of(layout, figure, LEGS):
         return None
     side = _side(before, after)
-    text = layout.text.casefold()
-    if side != "centres" and (NAMED_RADIUS.search(text) or not _is_of_u(text)):
+    if side != "centres" and (_names_radius(layout.text) or not _is_of_u(layout.text)):
         return "noise"  # a table's legs
     if side is not None:
         return side
@@ -112,6 +115,8 @@ def _between_legs(layout: Layout, figure: Figure, before: str, after: str) -> Ro
 def _diameter(before: str, after: str) -> Role | None:
     """'The bend should have a diameter of 140 mm', 'rings of 240 mm inside diameter'."""
     ahead, behind = DIAMETER_BEFORE.search(before), DIAMETER_AFTER.match(after)
+    if behind and RADIUS_WORD.search(before):
+        behind = None  # "Bend radius = 0.5 in / Outside diameter = 0.25 in"
     words = ahead[0] if ahead else before if behind and BENT_THING.search(before) else ""
     if not words:
         named = BEND_DIAMETER.search(before)
@@ -129,7 +134,7 @@ def _around_thing(layout: Layout, figure: Figure, before: str, after: str) -> Ro
     wrapped = WRAPPED.search(before) and A_PIPE_AFTER.match(after)
     if not wrapped and not (ROUND_A.search(before) and ROUND_THING_AFTER.match(after)):
         return None
-    if NAMED_RADIUS.search(layout.text.casefold()):
+    if _names_radius(layout.text):
         return "noise"
     side = _side("", after)
     if side is None:
@@ -145,7 +150,7 @@ def _width(layout: Layout, figure: Figure, before: str, after: str) -> Role | No
     side = _side(before, after)
     if not _speaks_of(layout, figure, ROUND_THING, *((LEGS, A_U) if side else ())):
         return None
-    if NAMED_RADIUS.search(layout.text.casefold()):
+    if _names_radius(layout.text):
         return None
     if side == "outside_d" and not OUTSIDE_PROPER.search(f"{before} {after[:60]}"):
         figure.notes.append(OVERALL)
@@ -165,7 +170,14 @@ def signed_diameter(layout: Layout, figure: Figure, before: str, after: str) -> 
     return role if _has_tube(layout, figure) else None
 
 
+@lru_cache(maxsize=4)
+def _names_radius(text: str) -> bool:
+    return NAMED_RADIUS.search(text.casefold()) is not None
+
+
+@lru_cache(maxsize=4)
 def _is_of_u(text: str) -> bool:
+    text = text.casefold()
     return ROUND_THING.search(text) is not None or A_U.search(text) is not None
 
 
@@ -186,7 +198,8 @@ def _speaks_of(layout: Layout, figure: Figure, *things: re.Pattern[str]) -> bool
 def _has_tube(layout: Layout, figure: Figure) -> bool:
     """Whether another figure can be the OD of the tube: so wide a thing is no tube then."""
     across = _mm(figure, figure)
-    for other in layout.figures:
+    near = layout.figures[max(0, figure.index - _FAR) : figure.index + _FAR]
+    for other in near:
         if other is figure or other.role not in (None, "od") or other.is_gauge or other.negated:
             continue
         od = _mm(other, figure)

@@ -233,3 +233,4 @@ NAMED_RADIUS = late_pattern(
     rf"(?:bend\s|bending\s|die\s)?{_RADIUS}\b"
 )
 """A radius with its figure."""
+RADIUS_WORD = late_pattern(r"radi(?:us|i)\b|\bclr\b|\brayon|\braggi|\bradio\b|\bstraal")

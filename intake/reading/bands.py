@@ -23,6 +23,8 @@ _WIDEST_UNSAID = Decimal("1.012")
 _BESIDE = Decimal("0.012")
 _BESIDE_WALL = Decimal("0.12")
 """How far from the band the size lies that it is of."""
+_FAR = 40
+"""Figures to either side among which the size is that a band is of."""
 _INCHES_TO = 8
 _INCH = Decimal("25.4")
 _MEASURED = late_pattern(
@@ -97,7 +99,8 @@ def _nominal(layout: Layout, left: Figure, right: Figure) -> Figure | None:
     """The size that the band is of, where another figure names it."""
     share = _BESIDE_WALL if _is_wall(left, right) else _BESIDE
     low, high = left.number.value * (1 - share), right.number.value * (1 + share)
-    for other in layout.figures:
+    near = layout.figures[max(0, left.index - _FAR) : left.index + _FAR]
+    for other in near:
         if other in (left, right) or other.negated or other.role not in ("od", "id", "wall"):
             continue
         if left.role is not None and (other.role == "wall") != (left.role == "wall"):

@@ -15,6 +15,8 @@ from .place_tests import is_thin
 
 _WALLS = Decimal(6)
 """A tube is at least so many walls across where its wall is taken for its name."""
+_MOST = 60
+"""So many walls are compared with what may be one of them."""
 _CALLED_BEFORE = late_pattern(
     r"(?:^|\W)(?:the|our|my|this|that|a|in|for|das|die|der|dem|den|im|fürs|le|la|du|el|il|de|het"
     r"|quello da|quella da|el de|la de|celui de|tube de|tubo da|tubo de)\s$"
@@ -46,11 +48,13 @@ _ASKS = late_pattern(rf"(?:^|\W)(?:{_QUESTION})\b")
 
 def hear_called_by_wall(layout: Layout) -> None:
     """Set figures aside that only name a tube by its wall."""
-    walls = _walls(layout)
-    if not walls:
+    found = _walls(layout)
+    if not found:
         return
+    of_sizes = {figure.sentence for figure in found}
+    walls = list({figure.number.value: figure for figure in found}.values())[:_MOST]
     for sentence, figures in layout.by_sentence.items():
-        if any(figure in walls for figure in figures):
+        if sentence in of_sizes:
             continue
         loose = [figure for figure in figures if figure.role != "noise"]
         if not loose or not all(_may_be_wall(figure, walls) for figure in loose):

@@ -10,9 +10,10 @@ from .patterns import any_of
 
 _GROUPED = re.compile(r"[1-9]\d{0,2}\.\d{3}")
 _PIECES = any_of(
-    r"pcs? | pieces | parts | units | bends | pi[eè]ces | piezas | pezzi | pz | stk | st(?:ü|ue)ck",
-    "teile | bögen | biegungen | stuks | szt | uds | unidades | bochten | cintrages | coudes",
-    "curvas | pieghe | bauteile | werkstücke | onderdelen",
+    r"pcs? | pieces | parts | units(?!\sin) | bends(?!\s(?:on|at|in|to|with)\b) | pi[eè]ces",
+    "piezas | pezzi | pz | stk | st(?:ü|ue)ck | teile | bögen | biegungen | stuks | szt | uds",
+    "unidades | bochten | cintrages | coudes | curvas | pieghe | bauteile | werkstücke",
+    "onderdelen",
 )
 _TUBES = any_of(
     r"tubes? | pipes? | rohre?n? | tubos? | tubi | buizen | tuyaux | rails? | handles? | frames?",

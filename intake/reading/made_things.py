@@ -42,6 +42,8 @@ _TUBE_BEHIND = late_pattern(
 )
 _WALLS = Decimal(4)
 """A tube is at least so many walls across; two sides of a thing are nearer each other."""
+_FAR = 60
+"""Figures to either side among which a tube is named."""
 _LEAST_SIDE = Decimal("1.5")
 
 
@@ -82,7 +84,8 @@ def _is_thing(layout: Layout, sides: list[Figure]) -> bool:
 
 def _names_tube(layout: Layout, sides: list[Figure]) -> bool:
     """Whether an OD with its wall stands elsewhere: else the two may be what is asked for."""
-    for figure in layout.figures:
+    first = sides[0].index
+    for figure in layout.figures[max(0, first - _FAR) : first + _FAR]:
         if figure in sides or figure.role == "noise":
             continue
         wall = layout.after(figure)

@@ -22,7 +22,7 @@ _LATER = whole_words(
 _BUT_NOT_NOW = late_pattern(
     r"\b"
     + any_of(
-        r"but not (?:for now|now|yet|right now|just yet|at the moment|today|this time|in this order)",
+        r"but not (?:for now|now|yet|right now|just yet|at the moment|today|this time)",
         "aber (?:vorerst|jetzt(?: noch)?|momentan|im moment|noch|heute|zunächst|derzeit) nicht",
         "mais pas (?:pour le moment|pour l'instant|encore|maintenant|tout de suite|cette fois)",
         "pero (?:por ahora|de momento|por el momento|ahora|todavía|aún) no",

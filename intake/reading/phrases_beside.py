@@ -135,6 +135,7 @@ _RATED = late_pattern(
     )
     + r"\s*(?:about|ca\.?)?\s*$"
 )
+_LARGEST_IN = 4
 _LONG_MM, _LONG_IN = 120, 8
 """A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 
@@ -245,6 +246,8 @@ def _is_of_made_thing(layout: Layout, figure: Figure, before: str, after: str) -
     if not _MADE_THING.search(before) or _AS_A_TUBE.match(after):
         return False
     second = layout.after_in_sentence(figure)
+    if figure.number.style in ("decimal", "mixed") and figure.number.value <= _LARGEST_IN:
+        return False  # "the frame is 1.5 and the rack 1.25, both .065 wall"
     if second is None or second.link != "times":
         return second is None or not second.is_gauge
     return second.number.value >= figure.number.value * _THIN

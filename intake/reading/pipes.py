@@ -6,6 +6,9 @@ not say which is meant, the figure gets a note that becomes a doubt.
 
 from __future__ import annotations
 
+from bisect import bisect_left
+from decimal import Decimal
+
 from ...rules import standards
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
@@ -45,12 +48,13 @@ def note_names(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.unit == "sch" and _is_denied(figure, denials):
             figure.give("noise", "cue")  # "It's sch 40 right? No. It's tube, not pipe"
+    measured = {figure.number.value for figure in layout.figures if _is_measured(layout, figure)}
     scheduled = any(figure.unit == "sch" and figure.role != "noise" for figure in layout.figures)
     for figure in layout.figures:
         if figure.unit == "ga" and gauge is not None:
             figure.notes.append(gauge)
         if figure.role == "od" and figure.unit in ("in", None) and not _is_denied(figure, denials):
-            name = _name_of(layout, figure, scheduled=scheduled)
+            name = _name_of(layout, figure, measured, scheduled=scheduled)
             if name is not None:
                 figure.notes.append(name)
 
@@ -63,11 +67,13 @@ def _gauge_of(layout: Layout) -> str | None:
     return "sheet" if _SHEET.search(text) else None
 
 
-def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:
+def _name_of(
+    layout: Layout, figure: Figure, measured: set[Decimal], *, scheduled: bool
+) -> str | None:
     """Which kind of name the figure may be, or None where it is a diameter."""
     if standards.nps_of_inches(figure.number.value) is None:
         return None
-    if any(_is_measured(layout, other, figure) for other in layout.figures):
+    if figure.number.value in measured:
         return None  # "mic says 1.500"
     after: list[str] = []
     for token in layout.tokens_after(figure, 4):
@@ -86,13 +92,15 @@ def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:
     return PIPE if _NOMINAL_WORDS.search(words) and not scheduled else None
 
 
-def _is_measured(layout: Layout, figure: Figure, named: Figure) -> bool:
-    """Whether a figure is said to be measured, and is what the name says in inches."""
-    if figure.number.value != named.number.value or figure.unit not in ("in", None):
+def _is_measured(layout: Layout, figure: Figure) -> bool:
+    """Whether a figure is said to be measured in inches."""
+    if figure.unit not in ("in", None):
         return False
     ahead = layout.text[max(0, figure.start - _BACK) : figure.start].casefold()
     return _MEASURED.search(ahead) is not None
 
 
 def _is_denied(figure: Figure, denials: list[int]) -> bool:
-    return any(0 <= start - figure.end <= _DENIED_WITHIN for start in denials)
+    """Whether one of ``denials``, places in order, stands a little behind the figure."""
+    following = bisect_left(denials, figure.end)
+    return following < len(denials) and denials[following] - figure.end <= _DENIED_WITHIN

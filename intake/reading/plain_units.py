@@ -27,6 +27,8 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     value = size.best.value(field)
     if value is None or not value.assumed or value.why or not value.system:
         return False
+    if any(length is None for length in size.lengths.values()):
+        return False  # what is left out may be what this is
     if _differ(size.best.od, size.best.wall):
         return False  # "1.5 x 1.2, R 80 mm": one of the two may be a slip
     other = value.mm * _INCH if value.system == "mm" else value.mm / _INCH
