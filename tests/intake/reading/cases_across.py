@@ -112,6 +112,8 @@ WRITTEN = [
     case("star-marks", "25.4 x 2.0, CLR 100\n* 38.1 x 1.6, CLR 90\n50.8 x 2.5, CLR 200", mm("25.4", "2", "100"), mm("38.1", "1.6", "90"), mm("50.8", "2.5", "200")),
     case("tube-not-pipe", "1-1/2 OD tube? It's sch 40 right? No. It's tube not pipe, mic says 1.500. Wall .125, 6 CLR.", inch("1.5", "0.125", "6")),
     case("pipe-measured", "1-1/2 pipe, .125 wall, 6 CLR. Calipers say 1.500.", inch("1.5", "0.125", "6")),
+    case("die-says", '2" OD, 1.5 mm wall, and the die says 4" on it, centre line.', mm("50.8", "1.5", "101.6")),
+    case("die-says-bare", '2" OD, 1.5 mm wall, die marked 4 in.', mm("50.8", "1.5", "101.6", "clr")),
     case("pipe-thin", '1-1/2" pipe, .065 wall, 4" radius', inch("1.5", "0.065", "4", "od")),
     case("but-not-now", "Tubo 28 x 1,5 mm, raggio medio 90 mm. Più avanti anche 32 x 1,5 ma per ora no.", mm("28", "1.5", "90")),
 ]  # fmt: skip
