@@ -18,8 +18,8 @@ RADII: frozenset[Role] = frozenset(
     {"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "inside_d", "outside_d"}
 )
 """What gives a bend in a length."""
-LENGTH_ROLES: frozenset[Role] = frozenset({"od", "id", "wall"} | RADII)
-RADIUS_ROLES: frozenset[Role] = frozenset(RADII | {"times_d"})
+LENGTH_ROLES: frozenset[Role] = RADII.union(("od", "id", "wall"))
+RADIUS_ROLES: frozenset[Role] = RADII.union(("times_d",))
 NOMINAL_ROLES: frozenset[Role] = frozenset({"nps", "dn", "dash"})
 """Sizes that are names: the OD stands in a table."""
 
