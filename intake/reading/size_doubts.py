@@ -6,10 +6,12 @@ from decimal import Decimal
 
 from ...rules import standards
 from ...rules.request import LENGTH_FIELDS
+from .across_bend import BETWEEN_LEGS
 from .choices import Choice, Length, centreline_radius
 from .evidence import LENGTH_OF
 from .figures import Figure
 from .pipes import CONDUIT, COPPER, PIPE
+from .plain_units import is_plainly_in
 from .sizing import Sizing
 from .values import readings
 from .weigh import CLOSE
@@ -63,7 +65,9 @@ def _doubt_repairs(size: Sizing) -> None:
         if value is not None and value.why:
             size.doubt(field, value.why)
     if not best.repaired:
-        for field in (name for name in best.mixed if not _is_confirmed(size, name)):
+        for field in best.mixed:
+            if _is_confirmed(size, field) or is_plainly_in(size, field):
+                continue
             size.doubt(field, "its unit is not given, and only another than the rest fits")
 
 
@@ -157,6 +161,8 @@ def _doubt_note(size: Sizing, note: str, field: Length) -> None:
         size.doubt("wall", note)
     elif note.startswith("outside or") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value - od / 2)
+    elif note == BETWEEN_LEGS and value is not None and od is not None:
+        size.doubt("clr", note, value - od / 2)
     elif note.startswith("inside") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value + od / 2)
     elif note not in _NO_DOUBT and not note.isupper():
@@ -212,13 +218,22 @@ def _doubt_names(size: Sizing, figure: Figure) -> None:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots
         named = standards.pipe_od_mm(nominal)
-        if walled and wall is not None and not standards.is_pipe_wall(nominal, wall):
+        if walled and wall is not None and not _is_of_pipe(nominal, wall):
             # "1-1/2 pipe, 3 mm wall" is likelier tube called pipe: no schedule has that wall.
             size.doubts.add("od", [written, named], "trade or nominal size, or real OD?")
             return
     if named is not None:
         size.lengths["od"] = named
         size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
+
+
+def _is_of_pipe(nominal: str, wall: Decimal) -> bool:
+    """Whether a pipe is called so that has this wall; one of schedule 5 is rare, and tube of .065
+    common."""
+    thin = standards.pipe_wall_mm(nominal, "5S")
+    if thin is not None and abs(wall - thin) <= Decimal("0.1"):
+        return False
+    return standards.is_pipe_wall(nominal, wall)
 
 
 def _doubt_nominal(size: Sizing) -> None:

@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_across as across
 from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
@@ -77,6 +78,7 @@ FAMILIES = (
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
     *nets.FAMILIES,
+    *across.FAMILIES,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,
