@@ -65,7 +65,7 @@ _CELLS = late_pattern(r"[\t;|]|,(?! )| {3,}")
 
 def with_tallies(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:
     """The requests with doubts where the text counts otherwise. ``text`` is the sender's own."""
-    counted = _sizes_said(text.casefold())
+    counted = sizes_said(text.casefold())
     folded = fold(text)
     held = [_with_sure_count(request, folded) for request in requests]
     sure = sum(all(doubt.about != "size" for doubt in request.doubts) for request in requests)
@@ -75,7 +75,7 @@ def with_tallies(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
     return held
 
 
-def _sizes_said(text: str) -> list[int]:
+def sizes_said(text: str) -> list[int]:
     """How many sizes the text says there are."""
     return [_VALUE[found["number"]] for found in _SIZES.finditer(text)]
 
