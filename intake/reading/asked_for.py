@@ -70,7 +70,9 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
         heard = bool(layout.left_out) or len(left) < len(groups)
         _doubt_those(left, taken_back(layout, left, picked=heard), TAKEN_BACK)
     if not listed and named.count(False) != 1 and len(left) > 1:
-        _doubt_those(left, of_one(layout, left), ONE_OF_THESE)
+        there = [part for part in apart.said if part.told] if apart is not None else []
+        words = [said for part in there for said in (part.words, *part.elsewhere)]
+        _doubt_those(left, of_one(layout, left, words), ONE_OF_THESE)
 
 
 def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:

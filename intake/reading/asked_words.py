@@ -56,7 +56,7 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"(?<!until )(?<!till )now | new(?! year| season) | this time | next one | mine(?:'s| is)",
+    r"(?<!until )(?<!till )now | new(?! year| season) | this time | next (?:one|job|project|up) | mine(?:'s| is)",
     r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
     r"should (?:be|read) | what we're actually | actually | expanding into | moving to | valid",
     r"switched (?:me|us) to",

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from .cues import Cue
 from .figures import Figure, Layout
+from .hedges import MOVING
 from .patterns import word_set
 from .roles import LENGTH_ROLES, RADIUS_ROLES
 
@@ -98,6 +99,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         token = layout.tokens[at]
         if token.text == "up to" and figure.link == "range":
             return None  # "walls from .049 up to .065"
+        if token.text == "up to" and at and layout.tokens[at - 1].text in MOVING:
+            return None  # "now I'm moving up to 1.5 x .095"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
                 return None

@@ -42,6 +42,9 @@ _PAST = late_pattern(
         "from last | like last | last time | we had before | we used to",
     )
 )
+MOVING = frozenset("moving moved move stepping stepped step bumping bumped jumping jumped".split())
+"""'Moving up to 1.5 x .095' is no limit."""
+_NOT_MOVING = "".join(rf"(?<!\b{word} )" for word in sorted(MOVING))
 _LIMIT_BEFORE = late_pattern(
     r"\b"
     + any_of(
@@ -54,7 +57,7 @@ _LIMIT_BEFORE = late_pattern(
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
         "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
-        "below | above | up to | down to | rated to | rated for | limited to | good for",
+        rf"below | above | {_NOT_MOVING}(?:up|down) to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
         "au minimum(?: de)? | au moins | au maximum",
         "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",

@@ -95,7 +95,7 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += told
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     if not body.layout.left_out:
-        requests = with_tallies(requests, own.text)
+        requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)
     notes += of_files
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):

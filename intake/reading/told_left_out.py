@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ...rules.request import SizeRequest
-from .tallies import sizes_said
+from ...rules.request import LENGTH_FIELDS, SizeRequest
+from .tallies import counts_more
 from .told_plainly import PLAINLY_TOLD
 
 
@@ -19,9 +19,11 @@ def without_told(requests: Sequence[SizeRequest], text: str) -> tuple[list[SizeR
     rest = [request for request in requests if not _is_told(request)]
     if not told or not any(map(_is_sure, rest)):
         return list(requests), []
-    if any(said > len(rest) for said in sizes_said(text.casefold())):
+    if counts_more(text, left=len(rest), read=len(requests)):
         return list(requests), []
-    return rest, [f"a size was taken as only told of, not asked for: {_words(r)}" for r in told]
+    return rest, [
+        f"a size was taken as only told of, not asked for: {_words(r, rest)}" for r in told
+    ]
 
 
 def _is_told(request: SizeRequest) -> bool:
@@ -34,6 +36,9 @@ def _is_sure(request: SizeRequest) -> bool:
     return None not in lengths and all(doubt.about != "size" for doubt in request.doubts)
 
 
-def _words(request: SizeRequest) -> str:
-    """Its figures as the sender wrote them."""
-    return ", ".join(evidence.surface for evidence in request.evidence if evidence.surface)
+def _words(request: SizeRequest, others: Sequence[SizeRequest]) -> str:
+    """Its lengths as the sender wrote them, but for those that it may have of the others."""
+    lengths = [evidence for evidence in request.evidence if evidence.field in LENGTH_FIELDS]
+    theirs = {evidence.start for other in others for evidence in other.evidence}
+    own = [evidence for evidence in lengths if evidence.start not in theirs]
+    return ", ".join(evidence.surface for evidence in own or lengths)

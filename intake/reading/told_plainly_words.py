@@ -7,12 +7,15 @@ in casefolded words on one size.
 
 from __future__ import annotations
 
+from ..late_pattern import late_pattern
 from .patterns import whole_words
 
 _A_TOOL = (
     r"(?:mandrels?|plugs?|tool|ball mandrel|dorne?|\w+dorn|mandrin|mandril|mandrino|anima|doorn)"
 )
 _ONE = rf"(?:(?:an?|the|one|your|our|my|1|this|that) (?:\S+ ){{0,3}}?(?:{_A_TOOL}|one))"
+
+_GAP = r"(?:[^.;]|[.]\d){0,60}"
 
 DELIVERED = whole_words(
     r"(?:you|y'all|you guys|you folks|you lot|your shop|your company)(?:'ve| have| had| already)?"
@@ -23,16 +26,18 @@ DELIVERED = whole_words(
     r"|july|august|september|october|november|december|spring|summer|autumn|fall|winter|year"
     r"|month|week) (?:was|were)",
     rf"your {_A_TOOL} (?:for|in) | one of your {_A_TOOL} (?:for|in)",
-    r"(?:den|der|die|welchen) sie (?:uns|mir) [^.;\d]{0,40}(?:geliefert|gefertigt|gebaut|gemacht)",
-    r"(?:haben|hatten) sie (?:uns|mir) [^.;]{0,60}(?:geliefert|gefertigt|gebaut|gemacht)",
+    rf"(?:den|der|die|welchen) sie (?:uns|mir) {_GAP}(?:geliefert|gefertigt|gebaut|gemacht)",
+    rf"(?:(?:haben|hatten) sie|sie haben|sie hatten) (?:uns|mir) {_GAP}"
+    r"(?:geliefert|gefertigt|gebaut|gemacht|verkauft)",
     r"von ihnen (?:haben|hatten|bekommen|erhalten|gekauft|bezogen)",
     rf"ihr (?:\w*dorn) (?:für|läuft)",
     r"vous (?:nous |m')?(?:avez|aviez) (?:déjà )?(?:fourni|livré|fait|fabriqué|vendu)",
     r"(?:acheté|reçu|eu) chez vous | votre mandrin (?:pour|en)",
-    r"(?:nos|me) (?:hicist|hicieron|suministr|vendi|fabric|entreg)\w+ | vuestro mandril (?:de|para)",
+    r"(?:nos|me) (?:hici|suministr|vendi|fabric|entreg)\w+ | vuestro mandril (?:de|para)",
     r"(?:ci|mi) avete (?:già )?(?:fatto|fornito|venduto|consegnato|costruito)",
     r"(?:comprato|preso) da voi | il vostro mandrino (?:per|da)",
-    r"(?:hebben|heeft) (?:jullie|u) (?:ons|mij) [^.;]{0,60}(?:geleverd|gemaakt|verkocht)",
+    rf"(?:(?:hebben|heeft) (?:jullie|u)|(?:jullie|u) (?:hebben|heeft|hebt)) (?:ons|mij) {_GAP}"
+    r"(?:geleverd|gemaakt|verkocht)",
     r"(?:jullie|u) (?:ons|mij) (?:\S+ ){0,4}(?:geleverd|gemaakt|verkocht) (?:hebben|heeft)",
     r"van jullie (?:gekocht|gekregen)",
 )
@@ -67,7 +72,7 @@ SOMEBODY_ELSES = whole_words(
     rf"(?:my|a|our) {_KIN}(?: \S+){{0,2}}? (?:has|have|got) (?:one of yours|your)",
     rf"(?:made|built|did|sold|turned) (?:\S+ ){{0,4}}(?:for )?(?:my|a|one of my) {_KIN}",
     r"(?:mein|ein|unser)\w* (?:freund|kumpel|nachbar|bekannter|schwager|bruder)\w*"
-    r" (?:fährt|biegt|nimmt|benutzt)",
+    r"(?: von (?:mir|uns))? (?:fährt|biegt|nimmt|benutzt)",
     r"(?:mon|un|notre) (?:ami|voisin|copain|frère|beau-frère) (?:cintre|utilise)",
     r"(?:mi|un|nuestro) (?:amigo|vecino|cuñado|hermano) (?:usa|curva|dobla)",
     r"(?:il mio|mio|un) (?:amico|vicino|cognato|fratello) (?:usa|piega|curva)",
@@ -109,40 +114,77 @@ BOUGHT_PARTS = whole_words(
 )
 """'... ferrules, but those are bought parts'."""
 FOR_SALE = whole_words(
-    r"(?:can|could|will|would|want to|like to|wanna|willing to|happy to) sell(?: you| it| them| that)?",
-    r"sell (?:you|it|them|that) | to sell | selling | for sale | trade[- ]?in | buy it back",
-    r"(?:zu verkaufen|verkaufen) | à vendre | vendre | en venta | se vende | vendo | in vendita",
-    r"te koop | verkopen",
+    r"sell (?:you|it|that|this|them|one)(?: back)?",
+    rf"(?:set|one|{_A_TOOL})\b[^.;]{{0,40}}\b(?:for sale|to sell|selling|zu verkaufen|abzugeben|à vendre"
+    r"|en venta|in vendita|da vendere|te koop)",
+    r"trade[- ]?in | buy it back",
 )
 """'I have a 63.5 x 3 set here I can sell you back'."""
 
+NO_MANDREL = whole_words(
+    r"(?:made|built|sold|supplied|shipped|delivered|furnished|turned|did|got|bought|ordered|have|own"
+    r"|sell|selling)(?: (?!(?:for|on|to|with|in|of|from|off|mandrels?|plugs?)\b)\S+){0,7}?"
+    r" (?:dies?|formers?|benders?|machines?|wipers?|tub(?:e|es|ing)|pipes?|stock|jobs?|hoops?|rails?"
+    r"|orders? for)",
+    r"(?:biegeform|matrize|matrice|matriz|matrijs|maschine|machine|macchina|máquina|cintreuse)\w*"
+    r" (?:geliefert|fourni\w*|livré\w*|fornit\w+|geleverd)",
+)
+"""What was delivered, or is owned or sold, is no mandrel: a die, a bender, tube."""
 AGAIN_HARMLESS = whole_words(
     r"(?:hey|hello|hi|hallo|morning|evening|afternoon|thanks|thank you|me|us|you) again",
     r"(?:pric\w+|cost\w*|terms|delivery|finish|lead time|quality|paid|pay|deal|discount|rate)"
     r"(?: \w+)?(?: the)? same(?: as)? | same (?:pric\w+|terms|delivery|finish|deal|discount|way"
     r"|thread|machine|bender|quality|tube material|material|grade)",
-    r"(?:never|not|don't want to \w+(?: \w+)?) again | once again",
+    r"(?:never|not) again | once again",
+    r"(?:bestellung|auftrag|po|order|commande|pedido|ordine|bestelling)"
+    r" (?:will |is to |shall )?(?:follows?|folgt|suit|suivra|sigue|segue|seguirá|seguirà|volgt)",
+    r"same(?: thing| one| mandrel| again)? (?:but|only|just|in|for|at)(?: the| a)?(?= \W?\d)",
+    r"another(?: one| mandrel)? (?:for|in|at|to suit|to fit|size)",
+    r"(?:noch|noch mal) ein(?:en)?(?: \w*dorn)? (?:für|in) | un autre(?: mandrin)? (?:pour|en)",
+    r"(?:one|two|\d) more(?: \w+)? (?:as|for|in|to)(?! (?:that|this|it|those|them))",
+    r"otro(?: mandril)? (?:para|de|en) | un altro(?: mandrino)? (?:per|da|in)",
+    r"nog een(?: doorn)? (?:voor|in)",
 )
 """Words that only look as if a tool were wanted once more."""
 WANTED_ALL_THE_SAME = whole_words(
     r"both | each | all (?:of )?(?:them|these|those|three|two) | either | every one | the pair",
-    r"as well | too(?= ?(?:[.,;!?]|$)) | (?:one|two|three|\d) more(?! mandrel as)",
+    r"as well | too(?= ?(?:[.,;!?]|$)) | (?:one|two|three|\d) more",
     r"more of (?:those|them|that|it) | re-?quote | re-?order\w* | renew\w* | still (?:valid|good for)",
     r"accept\w* | go(?:ing)? ahead | proceed | confirm\w* | we'?ll take | i'?ll take | po (?:is )?attached",
     r"attached (?:our |the )?po | damaged | cracked | stolen | gone | missing | chipped | galled",
     r"seized | dead | shot | chew\w* | (?:is|it's|got) (?:now )?bent | lost | broke\w* | worn | spare",
+    r"never (?:arrived|came|got here) | (?:not|hasn't|haven't|still) (?:arrived|received|waiting)",
+    r"too (?:long|short|big|small|tight|loose) | does(?:n't| not) fit | wrong | redo | return\w* | swap\w*",
     r"(?:for|and) (?:him|her|them|us both)(?: too| as well)? | like (?:his|hers|theirs)",
-    r"(?:two|2|three|3|four|4) (?:\w+ )?(?:mandrels|sizes|tubes|tools) | instead | return\w* | swap\w*",
-    r"same (?:here|for me|as (?:his|mine|ours)) | me too | mine(?:'s| is) (?:the )?same | so do (?:i|we)",
-    r"the two | on our (?:bender|machine|shop) | our (?:bender|machine)",
-    r"on his behalf | on behalf | for the two of us | for my (?:friend|buddy|mate|brother|neighbou?r)",
-    r"beide[nrs]? | jeweils | je einen? | ebenfalls | kaputt | gebrochen | verschlissen | bestellen wir",
-    r"les deux | chacun\w* | également | cassé | usé | ambos | cada uno | los dos | también | roto",
-    r"entrambi | tutti e due | ciascuno | anche | rotto | allebei | elk | ook | kapot | versleten",
-    r"akzeptier\w* | bestätig\w* | accept\w+ | confirm\w+ | bestell\w+ | command\w+ | pedimos",
-    r"ordiniamo",
+    r"(?:two|2|three|3|four|4) (?:\w+ )?(?:mandrels|sizes|tubes|tools) | instead",
+    r"same (?:here|for me|as (?:his|mine|ours)) | me too | mine(?:'s| is) (?:the )?same",
+    r"so do (?:i|we) | (?:our|my) (?:bender|machine|shop) | the two(?: of (?:us|them))?",
+    r"on (?:his|her|their) behalf | for my (?:friend|buddy|mate|brother|neighbou?r)",
+    r"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another|a second)(?: one| mandrel)?",
+    r"the (?:first|old|other|previous|last) (?:one|size|mandrel)",
+    r"beide[nrs]? | jeweils | je einen? | ebenfalls | kaputt | gebrochen | verschlissen",
+    r"davon | noch ein(?:en)? | les deux | chacun\w* | également | cassé | usé | un (?:autre|deuxième)",
+    r"ambos | cada uno | los dos | también | roto | otro | un segundo | eso y",
+    r"entrambi | tutti e due | ciascuno | anche | rotto | un (?:altro|secondo) | quello e",
+    r"allebei | elk | ook | kapot | versleten | nog een | een tweede",
+    r"akzeptier\w* | bestätig\w* | bestell\w+ | command\w+ | pedimos | ordiniamo | repeat | encore un",
 )
 """Said of a size that is there, quoted or another's: it may be wanted all the same."""
+OF_SEVERAL = whole_words(
+    r"the other (?:two|2|three|3|four|4|ones) | the others | the rest | the remaining(?: \w+)?",
+    r"die (?:anderen|übrigen|restlichen) | les (?:\w+ )?autres | l[ao]s otr[ao]s | gli altri",
+    r"le altre | de andere(?: \w+)?",
+    r"both | each | the two | the pair | all (?:of )?(?:them|these|those) | beide[nrs]? | jeweils",
+    r"je einen? | les deux | chacun\w* | ambos | cada uno | los dos | entrambi | tutti e due",
+    "ciascuno | allebei | elk",
+)
+"""Said where several sizes are left, it may be said of those."""
+THIS_ONE = late_pattern(
+    r"[,;]\s(?:(?:but |and )?(?:this|the new) (?:one|time|tube|mandrel)|dieser|dieses|celui-ci|este"
+    r"|questo|deze)\s(?:should|must|shall|needs? to|has to|is to|soll\w*|muss|doit|debe|deve|moet)\b"
+)
+"""'In stock we have the same with wall 1.5, this one should have ...': here the other begins."""
+ONE_AGAIN = late_pattern(r"(?:just |only )?(?:one|1|two|2)(?: piece| off| pc)? again\W*")
 PLURAL_TOOLS = whole_words(
     "mandrels | plugs | dorne | biegedorne | mandrins | mandriles | mandrini | doornen",
 )
