@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
@@ -65,6 +65,22 @@ _TODAY = whole_words(
     "zurzeit | actuellement | actualmente | attualmente | nu",
 )
 _BUT = whole_words("but | aber | mais | pero | ma | maar")
+_WORN = whole_words(
+    r"worn(?: out)? | brok\w+ | snapped | cracked | damaged | galled | seized | chatters? | shot | bent",
+    r"verschlissen | abgenutzt | kaputt | gebrochen | usée? | cassée? | gastado | roto | consumato",
+    "rotto | versleten | kapot | gebroken",
+)
+_ANEW = whole_words(
+    "a new one | new ones? | another(?: one)? | a spare | replac\\w+ | a second(?: one)? | einen neuen",
+    "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
+)
+_TUBE = whole_words("tube | tubing | pipe | rohr(?:e)? | tubo | tubos | tubi | buis | lengths")
+_ANY_TOOL = whole_words(
+    _MANDREL,
+    _TOOLING,
+    r"mandrels? | \w+dorn | ball | plug | ones? | dies? | covered | sorted | version | set | einen?",
+    "une? | uno | una",
+)
 _IT = r"(?:it|that|this|these)"
 _LINE_OWNED = late_pattern(
     r"\b"
@@ -127,11 +143,25 @@ def hear_owned(layout: Layout) -> None:
     for sentence, figures in layout.by_sentence.items():
         text = layout.sentence_text(sentence)
         owned = _OWNED.search(text)
-        if owned is not None:
+        if owned is not None and not _is_wanted_anew(text, owned, figures, layout):
             begin = layout.sentence_start(sentence)
             gone.update(_owned_before(text, begin, owned, figures))
             _owned_behind(layout, text, begin, owned, figures)
     _drop(layout, gone)
+
+
+def _is_wanted_anew(
+    text: str, owned: re.Match[str], figures: Sequence[Figure], layout: Layout
+) -> bool:
+    """'I have one for 1.5 x .083, but it is worn', '... would like a new one': what is there may be
+    wanted all the same. And 'we have already 1.5 x .065 tube' owns no tool."""
+    if _WORN.search(text, owned.end()):
+        return True
+    anew = _ANEW.search(text, owned.end())
+    last = figures[-1].end - layout.sentence_start(figures[-1].sentence)
+    if anew is not None and anew.start() > last:
+        return True
+    return _TUBE.search(text, owned.end()) is not None and not _ANY_TOOL.search(text)
 
 
 def _owned_before(

@@ -14,6 +14,7 @@ from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group, Slot
 from .patterns import any_of, whole_words
+from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
 
@@ -103,7 +104,12 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     for line in () if told else lines:
         text = text[: line.start] + " " * (line.end - line.start) + text[line.end :]
     words = _BLANK_LINE.sub(". ", text)
-    found = _by_mark(words, lines) or _by_name(words, lines) or _by_rank(words, groups)
+    found = (
+        picked_by_sign(text, [line.text for line in lines])
+        or _by_mark(words, lines)
+        or _by_name(words, lines)
+        or _by_rank(words, groups)
+    )
     return sorted(found) if 0 < len(found) < len(groups) else everything
 
 

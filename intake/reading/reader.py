@@ -93,6 +93,7 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = with_subject(requests, with_material_of(of_subject, body))
     requests, told = without_told(requests, own.text)
     notes += told
+    notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))
