@@ -56,7 +56,8 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"(?<!until )(?<!till )now | new(?! year| season) | this time | next (?:one|job|project|up) | mine(?:'s| is)",
+    r"(?<!until )(?<!till )now | new(?! year| season) | this time",
+    r"next (?:one|job|project|up) | mine(?:'s| is)",
     r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
     r"should (?:be|read) | what we're actually | actually | expanding into | moving to | valid",
     r"switched (?:me|us) to",
@@ -181,10 +182,22 @@ _STAYS = any_of(
 )
 
 
+_ALL_ELSE = any_of(
+    r"(?:everything|all) else\b[^.;]{0,24}\b(?:same|stays|unchanged|identical) | (?:the )?rest"
+    r" (?:stays|is|remains)(?: all)? (?:the )?(?:same|unchanged)",
+    r"(?:sonst|ansonsten|rest|übrige)\b[^.;]{0,16}\b(?:gleich|unverändert|wie gehabt)",
+    r"(?:le reste|tout le reste)\b[^.;]{0,16}\b(?:identique|inchangé|même|pas)",
+    r"(?:lo demás|el resto|todo lo demás)\b[^.;]{0,16}\b(?:igual|no cambia)",
+    r"(?:il resto|tutto il resto)\b[^.;]{0,16}\b(?:uguale|invariato|non cambia)",
+    r"(?:de rest|al het andere)\b[^.;]{0,16}\b(?:hetzelfde|gelijk|ongewijzigd)",
+)
+"""'Everything else stays the same'."""
+
+
 def _kept(*nouns: str) -> re.Pattern[str]:
     noun = any_of(*nouns)
     return late_pattern(
-        rf"\b{_SAME}\b[^.;,]{{0,20}}?\b(?:{noun}\b|\d)|\b{noun}\b[^.;,]{{0,16}}\b{_STAYS}\b"
+        rf"\b{_ALL_ELSE}|\b{_SAME}\b[^.;,]{{0,20}}?\b(?:{noun}\b|\d)|\b{noun}\b[^.;,]{{0,16}}\b{_STAYS}\b"
     )
 
 

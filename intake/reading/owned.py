@@ -10,6 +10,7 @@ from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
+from .told_words import NO
 
 _MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
 _TOOLING = "tooling | tools? | werkzeuge? | outillage | utillaje | attrezzatura | gereedschap"
@@ -55,6 +56,11 @@ _OLD = whole_words(
     "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
     "prima (?:lo |la )?(?:facevamo|usavamo) | vroeger",
 )
+_TAKEN_UP = whole_words(
+    r"accept\w* | renew\w* | go(?:ing)? ahead | proceed | re-?order\w* | akzeptier\w* | bestell\w*",
+    r"accept\w+ | command\w+ | pedimos | ordiniamo",
+)
+"""'Previously you quoted ..., we accept'."""
 _AS_IT_WAS = whole_words(
     "before,? (?:we|i) | previously | used to | until now | früher | bisher | avant | antes",
     "prima | vroeger",
@@ -66,19 +72,22 @@ _TODAY = whole_words(
 )
 _BUT = whole_words("but | aber | mais | pero | ma | maar")
 _WORN = whole_words(
-    r"worn(?: out)? | brok\w+ | snapped | cracked | damaged | galled | seized | chatters? | shot | bent",
+    r"worn(?: out)? | brok\w+ | snapped | cracked | damaged | galled | seized | chatters? | shot",
+    r"(?:is|it's|got) bent",
     r"verschlissen | abgenutzt | kaputt | gebrochen | usée? | cassée? | gastado | roto | consumato",
     "rotto | versleten | kapot | gebroken",
 )
 _ANEW = whole_words(
-    "a new one | new ones? | another(?: one)? | a spare | replac\\w+ | a second(?: one)? | einen neuen",
+    r"a new one | new ones? | another(?: one)? | a spare | replac\w+ | a second(?: one)?",
+    r"einen neuen",
     "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
 )
 _TUBE = whole_words("tube | tubing | pipe | rohr(?:e)? | tubo | tubos | tubi | buis | lengths")
 _ANY_TOOL = whole_words(
     _MANDREL,
     _TOOLING,
-    r"mandrels? | \w+dorn | ball | plug | ones? | dies? | covered | sorted | version | set | einen?",
+    r"mandrels? | \w+dorn | ball | plug | ones? | dies? | covered | sorted | version | set",
+    r"einen?",
     "une? | uno | una",
 )
 _IT = r"(?:it|that|this|these)"
@@ -155,9 +164,13 @@ def _is_wanted_anew(
 ) -> bool:
     """'I have one for 1.5 x .083, but it is worn', '... would like a new one': what is there may be
     wanted all the same. And 'we have already 1.5 x .065 tube' owns no tool."""
-    if _WORN.search(text, owned.end()):
+    following = figures[-1].sentence + 1
+    behind = "" if layout.in_sentence(following) else layout.sentence_text(following)
+    if _WORN.search(text, owned.end()) or _ANEW.search(behind):
         return True
-    anew = _ANEW.search(text, owned.end())
+    anew = next(
+        (m for m in _ANEW.finditer(text, owned.end()) if not NO.search(text, 0, m.start())), None
+    )
     last = figures[-1].end - layout.sentence_start(figures[-1].sentence)
     if anew is not None and anew.start() > last:
         return True
@@ -234,7 +247,7 @@ def hear_ours(layout: Layout) -> None:
                 figure.negated = figure.owned = True
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
-        elif _OLD.search(text[: max(0, figures[0].start - begin)]):
+        elif _OLD.search(text[: max(0, figures[0].start - begin)]) and not _TAKEN_UP.search(text):
             for figure in figures:
                 if last > sentence:
                     figure.context_only = True

@@ -12,8 +12,10 @@ from collections.abc import Sequence
 from ..late_pattern import late_pattern
 from .patterns import any_of, whole_words
 
-_STAR, _ARROW, _TICK = r"[*＊★☆⭐]+", r"(?:-{1,3}>|={1,2}>|→|⇒|➔|<-{1,3}|←|>{1,3})", (
-    r"(?:\[[xX*✓✔]\]|\([xX✓✔]\)|[✓✔√☑✅☒])"
+_STAR, _ARROW, _TICK = (
+    r"[*＊★☆⭐]+",
+    r"(?:-{1,3}>|={1,2}>|→|⇒|➔|<-{1,3}|←|>{1,3})",
+    (r"(?:\[[xX*✓✔]\]|\([xX✓✔]\)|[✓✔√☑✅☒])"),
 )
 _CALLED = {
     _STAR: any_of(
@@ -32,13 +34,16 @@ _CALLED = {
 }
 _SIGN = any_of(*(f"(?P<s{n}>{words})" for n, words in enumerate(_CALLED.values())))
 _LINES = any_of(
-    "rows? | lines? | items? | ones? | those | entr(?:y|ies) | sizes? | tubes? | zeilen? | die | jene",
+    "rows? | lines? | items? | ones? | those | entr(?:y|ies) | sizes? | tubes? | zeilen?",
+    "die | jene",
     "positionen | rohre | lignes? | celles? | ceux | celui | tubes | filas? | l[ií]neas? | l[ao]s",
     "righe | riga | voc[ei] | quell[eio] | regels? | rijen | buizen",
 )
 _WITH = any_of(
-    r"(?:that |which |i |we )?(?:have |has |'ve |are )?(?:marked|flagged|tagged|with|having|bearing)",
-    r"(?:by|with)?(?: an?| the| one)? | with the | (?:markiert )?mit(?: einem| dem)? | avec(?: une?)?",
+    r"(?:that |which |i |we )?(?:have |has |'ve |are )?(?:marked|flagged|tagged|with|having"
+    r"|bearing)",
+    r"(?:by|with)?(?: an?| the| one)? | with the | (?:markiert )?mit(?: einem| dem)?",
+    r"avec(?: une?)?",
     r"(?:marqué\w* )?(?:d'une?|avec une?|par une?) | con(?: una?| el| l')? | met(?: een)?",
     "marked | mit | marcad[oa]s con(?: una?)? | segnat[ei] con(?: una?)?",
 )
@@ -57,14 +62,18 @@ _END = (
     r"|thanks|anbieten|chiffrer|aan))*(?=\s*(?:$|[.,;!?)]))"
 )
 _ASKED_AHEAD = any_of(
-    r"(?:only|just) | (?:quote|price|prices?|offer|need|want|after)(?: (?:us|me|you|only|just|for))*",
-    rf"{_MANDREL}(?: only)? (?:for|für|pour|para|per|voor)(?: only)? | nur | seulement | uniquement",
-    r"s[oó]lo | solamente | soltanto | alleen | enkel | (?:anbieten|angebot|preise?|devis|prix|precios?"
+    r"(?:only|just) | (?:quote|price|prices?|offer|need|want|after)(?: (?:us|me|you|only|just"
+    r"|for))*",
+    rf"{_MANDREL}(?: only)? (?:for|für|pour|para|per|voor)(?: only)? | nur | seulement",
+    r"uniquement",
+    r"s[oó]lo | solamente | soltanto | alleen | enkel",
+    r"(?:anbieten|angebot|preise?|devis|prix|precios?"
     r"|cotizar|prezz[oi]|preventivo|offerte|prijs) (?:für|pour|para|de|per|voor) | chiffrer",
 )
 _ASKED_BEHIND = any_of(
     rf"(?:need|needs|want|get|require)(?: an?| one)? {_MANDREL}(?: each)? | please",
-    r"(?:is|are)(?: the ones?)? (?:needed|wanted|required|to (?:be )?quoted?|(?:i|we) (?:need|want))",
+    r"(?:is|are)(?: the ones?)? (?:needed|wanted|required|to (?:be )?quoted?|(?:i|we) (?:need"
+    r"|want))",
     r"only | nur | seulement | alleen",
     rf"(?:brauchen|braucht|benötigen)(?: einen?| wir)?(?: {_MANDREL})? | anbieten",
     rf"(?:ont|a) besoin d'un {_MANDREL} | (?:sont|est) à chiffrer",
@@ -81,9 +90,12 @@ _THERE_BEHIND = any_of(
     rf"| (?:an? |the )?{_MANDREL}(?: for)?)*",
     r"(?:is|are)(?: already| all)* (?:here|in stock|covered|done|owned|made|not (?:needed|wanted"
     r"|required))",
-    rf"needs? (?:no|nothing) ?(?:{_MANDREL})? | (?:don'?t|do not|doesn'?t|does not) need (?:an? |any )?"
-    rf"{_MANDREL} | (?:haben|hab) (?:wir|ich) (?:schon|bereits) | sind (?:schon|bereits) (?:da|vorhanden)",
-    rf"brauchen (?:wir nicht|keinen {_MANDREL}) | (?:on les|nous les) (?:a|avons) déjà | ya las tenemos",
+    rf"needs? (?:no|nothing) ?(?:{_MANDREL})?",
+    rf"(?:don'?t|do not|doesn'?t|does not) need (?:an? |any )?"
+    rf"{_MANDREL} | (?:haben|hab) (?:wir|ich) (?:schon|bereits)",
+    r"sind (?:schon|bereits) (?:da|vorhanden)",
+    rf"brauchen (?:wir nicht|keinen {_MANDREL}) | (?:on les|nous les) (?:a|avons) déjà",
+    r"ya las tenemos",
     r"ya los tenemos | (?:li|le) abbiamo già | hebben we al",
 )
 _THE = r"(?:the|those|all|die|den|les|le|la|l'|l[ao]s|el|il|gli|quell[aei]|de|het)"
@@ -101,7 +113,8 @@ _LEGEND_ASKED = late_pattern(
         rf"(?:{_MANDREL} )?(?:is |are )?(?:needed|wanted|required|to (?:be )?quoted?)",
         rf"(?:need|want|quote|price)s?(?: (?:this|these|those|it|them|one|ones|an?|{_MANDREL}))*",
         rf"(?:{_MANDREL} )?(?:benötigt|gebraucht|gesucht|nötig|bitte anbieten|anbieten|gewünscht)",
-        rf"(?:{_MANDREL} )?(?:nécessaire|à chiffrer|demandé|necesario|necessario|richiesto|nodig|gewenst)",
+        rf"(?:{_MANDREL} )?(?:nécessaire|à chiffrer|demandé|necesario|necessario|richiesto"
+        rf"|nodig|gewenst)",
     )
     + _END
 )
@@ -109,8 +122,10 @@ _LEGEND_THERE = late_pattern(
     r"(?:we |i )?"
     + any_of(
         r"(?:already )?(?:have|own|got)(?: (?:already|this|these|those|it|them|that|one|ones))*",
-        rf"(?:already )?(?:in stock|owned|covered|done|here) | (?:no|without) {_MANDREL}(?: needed)?",
-        rf"not (?:needed|wanted|required) | skip | schon vorhanden | haben wir schon | ohne {_MANDREL}",
+        r"(?:already )?(?:in stock|owned|covered|done|here)",
+        rf"(?:no|without) {_MANDREL}(?: needed)?",
+        r"not (?:needed|wanted|required) | skip | schon vorhanden | haben wir schon",
+        rf"ohne {_MANDREL}",
         r"déjà en stock | en stock | ya tenemos | già disponibile | già presente | al aanwezig",
     )
     + _END
@@ -122,12 +137,15 @@ _OTHERS_TOO = late_pattern(
 )
 """'..., the others one each': those are wanted too."""
 _ALL = whole_words(
-    r"(?:quote|price|need|want|offer)(?: for)? (?:all|both|every\w*) | all (?:of them|three|four|five"
-    r"|six|lines|sizes) | alle (?:anbieten|drei|vier) | tou[st]e?s? les | tod[oa]s l[oa]s | tutt[ie]",
+    r"(?:quote|price|need|want|offer)(?: for)? (?:all|both|every\w*)",
+    r"all (?:of them|three|four|five"
+    r"|six|lines|sizes) | alle (?:anbieten|drei|vier) | tou[st]e?s? les | tod[oa]s l[oa]s",
+    r"tutt[ie]",
     r"as well | also",
 )
 _IF_OR_NOT = whole_words(
-    r"if | unless | whether | not | no | don'?t | do not | never | wenn | falls | nicht | kein\w* | si | pas",
+    r"if | unless | whether | not | no | don'?t | do not | never | wenn | falls | nicht",
+    r"kein\w* | si | pas",
     "se | non | sin | als | niet | geen | have | got",
 )
 _FAR = 60

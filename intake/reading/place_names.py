@@ -9,7 +9,9 @@ COUNTED = {
     word: number
     for number, words in enumerate(
         (
-            "first 1st top erste ersten oberste premier première primer primero primera primo prima eerste",
+            "first 1st top erste ersten oberste"
+            " premier première primer primero primera primo prima eerst"
+            "e",
             "second 2nd zweite zweiten deuxième segundo segunda secondo seconda tweede",
             "third 3rd dritte dritten troisième tercero tercera terzo terza derde",
             "fourth 4th vierte vierten quatrième cuarto cuarta quarto quarta vierde",
@@ -20,7 +22,9 @@ COUNTED = {
     for word in words.split()
 }
 LAST = frozenset(
-    "last letzte letzten unterste dernier dernière último última ultimo ultima laatste bottom".split()
+    (
+        "last letzte letzten unterste dernier dernière último última ultimo ultima laatste bottom"
+    ).split()
 )
 MIDDLE = frozenset("middle mittlere mittleren milieu centrale mezzo middelste".split())
 """Of an odd number of lines."""

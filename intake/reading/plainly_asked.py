@@ -29,7 +29,16 @@ from .figures import Figure, Layout
 from .groups import SLOTS, Group, Slot
 from .said_of import Said, Split, split
 from .told import OF_EACH, only_told
-from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT, WAS_GOING_TO
+from .told_words import (
+    ABOUT_DIE,
+    HAD_ALREADY,
+    HAS_MANDREL,
+    NO,
+    OF_SUBJECT,
+    TELLS,
+    TELLS_NOT,
+    WAS_GOING_TO,
+)
 
 _WHOLE = 3
 """OD, wall and radius."""
@@ -181,6 +190,7 @@ def _is_new(part: Said, where: str) -> bool:
 
 
 def _tells(words: str) -> bool:
+    words = OF_SUBJECT.sub(" ", words)
     return TELLS_NOT.search(words) is not None or any(
         not _of_die(words, match) for match in _heard(TELLS, words)
     )

@@ -23,16 +23,20 @@ from .told_plainly_words import (
     DELIVERED,
     FOR_SALE,
     GIVEN_UP,
+    MAY_SERVE,
     NO_MANDREL,
     OF_SEVERAL,
+    ON_OUR_MACHINE,
     ONE_AGAIN,
     OWNED,
     PLURAL_TOOLS,
     QUOTED,
     SOMEBODY_ELSES,
+    TAKEN_UP_AGAIN,
     THIS_ONE,
     WANTED_ALL_THE_SAME,
 )
+from .told_words import OF_SUBJECT
 
 PLAINLY_TOLD = "its words say that it is there, given up or somebody else's, and do not ask for it"
 
@@ -87,7 +91,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if asks_for(part) or is_new(part):
         return False
     pointing = [words for words in part.behind if REFERS.search(words)]
-    if any(GIVEN_UP.search(words) for words in [*own, *pointing]):
+    if any(map(_gives_up, [*own, *pointing])):
         return True
     following = " ".join(part.behind)
     said = _without_harmless(" . ".join([*own, following]))
@@ -95,11 +99,14 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
         return False
     if any(FOR_SALE.search(words) and not NO_MANDREL.search(words) for words in own):
         return True  # "... interested?" goes with it
-    if any("?" in words for words in own):
+    serves = [words for words in part.elsewhere if MAY_SERVE.search(words)]
+    if any("?" in words for words in own if words not in serves):
         return False
     asks = ASKS.search(following) is not None
     if any(SOMEBODY_ELSES.search(words) for words in own):
-        return not asks or any(other.end <= part.begin for other in found.sizes)
+        return not ON_OUR_MACHINE.search(said) and (
+            not asks or any(other.end <= part.begin for other in found.sizes)
+        )
     if asks:  # "... is too long. Need a shorter one"
         return False
     if any(BOUGHT_PARTS.search(words) for words in own):
@@ -107,8 +114,13 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if any(QUOTED.search(words) for words in own):
         return "?" not in following
     there = [words for words in own if any(p.search(words) for p in (DELIVERED, OWNED))]
-    elsewhere = all(words in there for words in part.elsewhere)
+    elsewhere = all(words in there or words in serves for words in part.elsewhere)
     return bool(there) and elsewhere and not any(map(NO_MANDREL.search, there))
+
+
+def _gives_up(words: str) -> bool:
+    found = GIVEN_UP.search(words)
+    return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
 
 
 def _of_its_own(part: Said, found: Split) -> Said:
@@ -172,4 +184,4 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
 
 
 def _without_harmless(words: str) -> str:
-    return AGAIN_HARMLESS.sub(" ", words)
+    return AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words))

@@ -134,6 +134,19 @@ _BY_THE_WAY = (
     r"on your (?:site|website|page) | (?:the|an) example",
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
+_COULD_DO = (
+    r"could (?:also |just )?(?:go|do|use|live with|make do with|get away with|manage with)",
+    r"if (?:you (?:say so|think|insist|prefer|must)|need be|needs must|push comes to shove)",
+    r"zur not | wäre auch möglich | ginge auch | notfalls | à la rigueur | irait aussi | au pire",
+    r"en último caso | también podría(?:mos)? | andrebbe bene anche | al limite | desnoods",
+)
+"""Possible too, where another is asked for: 'I could go 3 if you say so'."""
+OF_SUBJECT = whole_words(
+    r"(?:the )?subject(?: line)?(?: of (?:my|the|this) (?:last )?(?:e-?)?mail)? (?:is|was|says?)"
+    r"(?: all| the)?(?: \w+)? wrong | wrong subject(?: line)? | betreff (?:ist|war|stimmt) \w+",
+    r"went out before i (?:was )?finished | sent (?:it )?too (?:soon|early)",
+)
+"""Of the subject line, and of no size: 'subject line is wrong'."""
 TELLS = whole_words(
     *_SOMEBODY_ELSES,
     *_HAD,
@@ -144,6 +157,7 @@ TELLS = whole_words(
     *_NOT_NOW,
     *_WRONG,
     *_BY_THE_WAY,
+    *_COULD_DO,
 )
 NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_NOW)
 """There already, or had from elsewhere, or not now."""

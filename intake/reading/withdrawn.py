@@ -46,16 +46,15 @@ _GONE = any_of(
     r"(?:queda |está )?(?:anulad[oa]|cancelad[oa])\b | ya no (?:es necesari[oa]|hace falta)",
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
-_APPROVED = (
-    r"(?:released|approved|confirmed|signed off|cleared|authori[sz]ed)"
-)
+_APPROVED = r"(?:released|approved|confirmed|signed off|cleared|authori[sz]ed)"
 _NOT_YET = any_of(
     rf"(?:is|are|was|were|has|have)(?: still)? not(?: yet)?(?: been)?(?: yet)? {_APPROVED}",
     rf"(?:isn't|aren't|hasn't been|haven't been)(?: yet)? {_APPROVED}",
     r"(?:is|are)(?: still| only| just)? (?:on hold|for later|for next year|parked|postponed"
     r"|pending(?: approval)?|for (?:the )?next (?:phase|season|project))",
     r"(?:ist|sind)(?: noch| aber)* nicht (?:freigegeben|genehmigt|bestätigt|beauftragt)",
-    r"(?:ist|sind)(?: erst| nur)? für (?:später|nächstes jahr) | kommt erst (?:später|nächstes jahr)",
+    r"(?:ist|sind)(?: erst| nur)? für (?:später|nächstes jahr)",
+    r"kommt erst (?:später|nächstes jahr)",
     r"(?:ist|sind) zurückgestellt",
     r"(?:n'est|ne sont) pas(?: encore)? (?:validée?s?|libérée?s?|approuvée?s?|confirmée?s?)",
     r"(?:est|sont) (?:pour plus tard|en attente)",
@@ -83,9 +82,7 @@ _WAITS = late_pattern(
     re.IGNORECASE,
 )
 """'The third is not released', 'the last line is for later'."""
-_HELD = late_pattern(
-    rf"\b(?:hold(?: off)?(?: on)?|park|postpone|exclude)\s{_NAMED}", re.IGNORECASE
-)
+_HELD = late_pattern(rf"\b(?:hold(?: off)?(?: on)?|park|postpone|exclude)\s{_NAMED}", re.IGNORECASE)
 _IS_GONE = late_pattern(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
 _LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
