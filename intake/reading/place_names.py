@@ -10,8 +10,7 @@ COUNTED = {
     for number, words in enumerate(
         (
             "first 1st top erste ersten oberste"
-            " premier première primer primero primera primo prima eerst"
-            "e",
+            " premier première primer primero primera primo prima eerste",
             "second 2nd zweite zweiten deuxième segundo segunda secondo seconda tweede",
             "third 3rd dritte dritten troisième tercero tercera terzo terza derde",
             "fourth 4th vierte vierten quatrième cuarto cuarta quarto quarta vierde",
