@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from .cues import Cue
 from .figures import Figure, Layout
-from .hedges import MOVING
 from .patterns import word_set
 from .roles import LENGTH_ROLES, RADIUS_ROLES
 
@@ -59,6 +58,8 @@ _COMPARED = word_set("than more less tighter smaller")
 _COPULA = word_set(
     """son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures"""
 )
+MOVING = frozenset("moving moved move stepping stepped step bumping bumped jumping jumped".split())
+"""'Moving up to 1.5 x .095' is no limit."""
 _ARTICLES = word_set("a an the about approx approximately around also still now our")
 _LIMITED = word_set(
     "no not more less than larger bigger greater smaller tighter over under exceed go above below",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..late_pattern import late_pattern
+from .cue_sides import MOVING
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
@@ -42,8 +43,6 @@ _PAST = late_pattern(
         "from last | like last | last time | we had before | we used to",
     )
 )
-MOVING = frozenset("moving moved move stepping stepped step bumping bumped jumping jumped".split())
-"""'Moving up to 1.5 x .095' is no limit."""
 _NOT_MOVING = "".join(rf"(?<!\b{word} )" for word in sorted(MOVING))
 _LIMIT_BEFORE = late_pattern(
     r"\b"
