@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from ..late_pattern import late_pattern
-from .cue_sides import MOVING
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
@@ -43,7 +42,6 @@ _PAST = late_pattern(
         "from last | like last | last time | we had before | we used to",
     )
 )
-_NOT_MOVING = "".join(rf"(?<!\b{word} )" for word in sorted(MOVING))
 _LIMIT_BEFORE = late_pattern(
     r"\b"
     + any_of(
@@ -56,8 +54,7 @@ _LIMIT_BEFORE = late_pattern(
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
         "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
-        rf"below | above | {_NOT_MOVING}(?:up|down) to | rated to | rated for | limited to",
-        r"good for",
+        "below | above | up to | down to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
         "au minimum(?: de)? | au moins | au maximum",
         "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
