@@ -16,7 +16,7 @@ def _asks(name: str, text: str, told: str, *sizes: Size) -> object:
 
 LEFT_OUT = [
     _asks("a-couple-years-ago", "You guys made us a mandrel for 2 x .065 tube, 3 CLR, a couple years ago. Works fine. We now need one for 2.5 x .065, 304, 3.75 CLR. One piece.", "2, .065, 3", inch("2.5", "0.065", "3.75")),
-    _asks("moving-up-to", "Last spring you sold me a 1.25 x .083 mandrel on a 4 inch die. Now I'm moving up to 1.5 x .095, 4130, 4.5 clr. Quote one please.", "1.25, .083, 4 inch", inch("1.5", "0.095", "4.5")),
+    _asks("going-with", "Last spring you sold me a 1.25 x .083 mandrel on a 4 inch die. Now I'm going with 1.5 x .095, 4130, 4.5 clr. Quote one please.", "1.25, .083, 4 inch", inch("1.5", "0.095", "4.5")),
     _asks("same-one-in", 'You made us a 2" x .065 on 3" in May, now we want the same one in 2-1/4". 2.25 x .065, 304, 3.375 CLR.', '2", .065, 3"', inch("2.25", "0.065", "3.375")),
     _asks("just-one-again", "Hi again, the 1 x .035 mandrel you built for us last fall is still perfect. We'd like a price for 1-1/4 x .035, 304, 2.5 CLR. Just one again.", "1", inch("1.25", "0.035", "2.5")),
     _asks("next-project", "Thanks for the 2 x .065 mandrel you shipped us last month, it is perfect. Next project: 2.25 x .065, 304L, 3.5 CLR, qty 1.", "2, .065", inch("2.25", "0.065", "3.5")),

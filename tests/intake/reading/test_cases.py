@@ -36,11 +36,13 @@ from .cases_phrases import (
     STRAGGLERS,
 )
 from .cases_picked import (
+    BY_SIGN,
     MARKED_LINES,
     NAMED_LINES,
     NO_MARK,
     NO_NAME,
     NO_PLACES,
+    NO_SIGN,
     SEVERAL_PLACES,
 )
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
@@ -72,6 +74,7 @@ FAMILIES = (
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
     SEVERAL_PLACES, NO_PLACES, MARKED_LINES, NO_MARK, NAMED_LINES, NO_NAME,
+    BY_SIGN, NO_SIGN,
     *lost.FAMILIES,
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
