@@ -64,7 +64,7 @@ _END = (
 _ASKED_AHEAD = any_of(
     r"(?:only|just) | (?:quote|price|prices?|offer|need|want|after)(?: (?:us|me|you|only|just"
     r"|for))*",
-    rf"{_MANDREL}(?: only)? (?:for|für|pour|para|per|voor)(?: only)? | nur | seulement",
+    rf"{_MANDREL}(?: only| each)? (?:for|für|pour|para|per|voor)(?: only)? | nur | seulement",
     r"uniquement",
     r"s[oó]lo | solamente | soltanto | alleen | enkel",
     r"(?:anbieten|angebot|preise?|devis|prix|precios?"

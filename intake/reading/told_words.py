@@ -184,7 +184,8 @@ TELLS_NOT = whole_words(
 
 NO = late_pattern(
     r"(?:\b(?:not|never|no|nothing|without|nicht|nie|kein\w*|pas|plus|non|niet|geen|sin|senza"
-    r"|sans|zonder|ohne|needn't)|n'?t)\s(?:[^\W\d]+\s){0,2}$"
+    r"|sans|zonder|ohne|(?:do|does|did|is|are|was|were|has|have|had|ca|wo|would|could|should|need"
+    r"|must)n'?t)|n't)\s(?:[^\W\d]+\s){0,2}$"
 )
 """Right before a word of ``TELLS``: it doesn't count."""
 
