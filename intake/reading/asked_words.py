@@ -56,11 +56,13 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"(?<!until )(?<!till )now | new(?! year| season) | this time",
-    r"next (?:one|job|project|up) | mine(?:'s| is)",
+    r"(?<!until )(?<!till )(?<!by )(?<!years )(?<!year )(?<!months )(?<!weeks )(?<!while )now",
+    r"new(?! year| season) | this time",
+    r"next (?:one|job|project|up) | mine(?:'s| is| will be)",
     r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
     r"should (?:be|read) | what we're actually | actually | expanding into | moving to | valid",
     r"switched (?:me|us) to",
+    r"moi,? c'est | (?:chez|pour) nous,? c'est | bei mir (?:ist|sind) | bij (?:mij|ons) is",
     r"lightweight | changed to | gone to | went up to | switched to | moved to | picked up",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
@@ -78,7 +80,10 @@ TROUBLE = whole_words(
     r"wrinkl\w* | kink\w* | flatten\w* | collaps\w* | goes (?:oval|flat) | folds? | folded",
     r"crush\w*",
     r"buckl\w* | rippl\w* | becomes oval | another story | can'?t hold | flattens",
-    r"different animal",
+    r"different animal | (?:gives?|giving|causes?|causing|makes?|making) (?:us |me )?(?:trouble"
+    r"|grief"
+    r"|problems?) | is (?:the|our) (?:problem|trouble) | macht (?:uns )?(?:probleme|ärger)",
+    r"pose (?:un )?problème | da problemas | dà problemi | geeft problemen",
     r"knick\w* | faltet | falten | oval | fällt zusammen | pliss\w+ | s'écras\w+ | s'aplati\w*",
     r"se arruga | se aplasta | se chafa | si schiaccia | si piega male | fa le grinze | knikt",
     r"plooit | rimpelt",
@@ -115,6 +120,11 @@ AGAIN = whole_words(
 )
 """What is owned may be wanted once more."""
 
+ANEW = whole_words(
+    "a new one | new ones | a replacement | einen neuen | ersatz | un nouveau | un remplaçant",
+    "uno nuevo | un repuesto | uno nuovo | un ricambio | een nieuwe",
+)
+"""Behind a size that is there: 'ist gebrochen. Bitte bieten Sie einen neuen an'."""
 BY_PLACE = whole_words(
     r"(?:the )?(?:first|second|third|former|latter|other|last|upper|lower|old|top|bottom|middle)"
     r" (?:one|size|tube|of) | the former(?=\s*(?:[.,;!?]|$|please))",

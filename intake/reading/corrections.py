@@ -17,7 +17,8 @@ _CORRECTION = whole_words(
     "laten we zeggen",
     "my bad | oops | whoops | edit(?=:) | typo | actually",
     # "Make it two." counts mandrels
-    r"make (?:that|it)(?! (?:a pair|one|two|three|four|five|six|\d)(?:\W*$|[.,;!?]\s|\s(?:of|pieces?"
+    r"make (?:that|it)(?! (?:a pair|one|two|three|four|five|six|\d)(?:\W*$|[.,;!?]\s|\s(?:of"
+    r"|pieces?"
     r"|pcs|mandrels?|please|pls|each|off|thanks)\b))",
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",

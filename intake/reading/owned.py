@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .nearby import words_nearby
+from .owned_anew import is_wanted_anew
 from .patterns import any_of, whole_words
-from .told_words import NO
 
 _MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
 _TOOLING = "tooling | tools? | werkzeuge? | outillage | utillaje | attrezzatura | gereedschap"
@@ -71,25 +71,6 @@ _TODAY = whole_words(
     "zurzeit | actuellement | actualmente | attualmente | nu",
 )
 _BUT = whole_words("but | aber | mais | pero | ma | maar")
-_WORN = whole_words(
-    r"worn(?: out)? | brok\w+ | snapped | cracked | damaged | galled | seized | chatters? | shot",
-    r"(?:is|it's|got) bent",
-    r"verschlissen | abgenutzt | kaputt | gebrochen | usée? | cassée? | gastado | roto | consumato",
-    "rotto | versleten | kapot | gebroken",
-)
-_ANEW = whole_words(
-    r"a new one | new ones? | another(?: one)? | a spare | replac\w+ | a second(?: one)?",
-    r"einen neuen",
-    "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
-)
-_TUBE = whole_words("tube | tubing | pipe | rohr(?:e)? | tubo | tubos | tubi | buis | lengths")
-_ANY_TOOL = whole_words(
-    _MANDREL,
-    _TOOLING,
-    r"mandrels? | \w+dorn | ball | plug | ones? | dies? | covered | sorted | version | set",
-    r"einen?",
-    "une? | uno | una",
-)
 _IT = r"(?:it|that|this|these)"
 _LINE_OWNED = late_pattern(
     r"\b"
@@ -142,6 +123,8 @@ _OWNED_HEADING = late_pattern(
 )
 _END_OF_LIST = late_pattern(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
+_ON_A = late_pattern(r"^[^.;,]{0,16}\b(?:on|at|for|auf|bei|sur|con|su|op)\s(?:an?\s|the\s|r\s?)?$")
+_CLR = late_pattern(r"\W{0,3}(?:mm|in|inch)?\W{0,2}(?:clr|radius|rad|cl\b|cent(?:er|re))")
 
 _Value = tuple[Decimal, str | None]
 
@@ -152,29 +135,11 @@ def hear_owned(layout: Layout) -> None:
     for sentence, figures in layout.by_sentence.items():
         text = layout.sentence_text(sentence)
         owned = _OWNED.search(text)
-        if owned is not None and not _is_wanted_anew(text, owned, figures, layout):
+        if owned is not None and not is_wanted_anew(text, owned, figures, layout):
             begin = layout.sentence_start(sentence)
             gone.update(_owned_before(text, begin, owned, figures))
             _owned_behind(layout, text, begin, owned, figures)
     _drop(layout, gone)
-
-
-def _is_wanted_anew(
-    text: str, owned: re.Match[str], figures: Sequence[Figure], layout: Layout
-) -> bool:
-    """'I have one for 1.5 x .083, but it is worn', '... would like a new one': what is there may be
-    wanted all the same. And 'we have already 1.5 x .065 tube' owns no tool."""
-    following = figures[-1].sentence + 1
-    behind = "" if layout.in_sentence(following) else layout.sentence_text(following)
-    if _WORN.search(text, owned.end()) or _ANEW.search(behind):
-        return True
-    anew = next(
-        (m for m in _ANEW.finditer(text, owned.end()) if not NO.search(text, 0, m.start())), None
-    )
-    last = figures[-1].end - layout.sentence_start(figures[-1].sentence)
-    if anew is not None and anew.start() > last:
-        return True
-    return _TUBE.search(text, owned.end()) is not None and not _ANY_TOOL.search(text)
 
 
 def _owned_before(
@@ -243,7 +208,7 @@ def hear_ours(layout: Layout) -> None:
             and _OURS.search(words_nearby(layout, figures[0])[0])
             and not _REPLACES.search(text)
         ):
-            for figure in chain:
+            for figure in [*chain, *_radius_behind(layout, figures, chain)]:
                 figure.negated = figure.owned = True
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
@@ -265,6 +230,14 @@ def _drop_before_but(text: str, begin: int, figures: list[Figure]) -> bool:
         if figure.start - begin < but.start():
             figure.negated = True
     return True
+
+
+def _radius_behind(layout: Layout, figures: list[Figure], chain: list[Figure]) -> list[Figure]:
+    """'He uses your 1.625 x .083 mandrel on a 5 clr': the radius goes with it."""
+    rest = figures[len(chain) :]
+    if not rest or not _ON_A.search(layout.text[chain[-1].end : rest[0].start].casefold()):
+        return []
+    return rest[:1] if _CLR.match(layout.text[rest[0].end : rest[0].end + 16].casefold()) else []
 
 
 def _first_chain(figures: list[Figure]) -> list[Figure]:

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 
 from .asked_words import (
     AGAIN,
+    ANEW,
     ASKS,
     ASKS_FOR,
     BY_PLACE,
@@ -177,7 +178,8 @@ def asks_for(part: Said) -> bool:
     """Whether its own words, or those behind that point to it, ask for it."""
     if any(_has(ASKS, words) for words in (part.words, *part.elsewhere)):
         return True
-    return any(REFERS.search(words) and _has(ASKS, words) for words in part.behind)
+    pointing = (words for words in part.behind if REFERS.search(words) or ANEW.search(words))
+    return any(_has(ASKS, words) for words in pointing)
 
 
 def is_new(part: Said) -> bool:
@@ -186,7 +188,7 @@ def is_new(part: Said) -> bool:
 
 
 def _is_new(part: Said, where: str) -> bool:
-    return _has(NEWLY, where) or _has(TROUBLE, part.words)
+    return _has(NEWLY, where) or bool(_heard(TROUBLE, part.words))
 
 
 def _tells(words: str) -> bool:

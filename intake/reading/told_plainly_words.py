@@ -21,6 +21,7 @@ DELIVERED = whole_words(
     r"(?:you|y'all|you guys|you folks|you lot|your shop|your company)(?:'ve| have| had| already)?"
     r" (?:made|built|sold|supplied|shipped|delivered|furnished|turned|did)",
     rf"(?:got|had|bought|ordered) {_ONE} (?:off|from) (?:you|y'all|your)",
+    rf"with (?:your|one of your) {_A_TOOL}",
     r"(?:off|from) you(?: guys)? (?:in|last|back|this|a (?:year|while|month)|for (?!the (?:one"
     r"|new)))",
     r"(?:order|delivery|job|po) (?:from|of|in) (?:last )?(?:january|february|march|april|may|june"
@@ -44,6 +45,7 @@ DELIVERED = whole_words(
 )
 """A tool of ours that is there: 'you made us a 2-1/2 x .065 back in June'."""
 OWNED = whole_words(
+    rf"(?:{_A_TOOL}|one|set) (?:on|in) (?:our|my|the) (?:shelf|rack|drawer|shop|cabinet)",
     rf"(?:i|we)(?:'ve)? (?:already |still |do )?(?:have|own|got|have got) {_ONE}(?: already)?"
     r" (?:for|to suit|that fits)",
     rf"(?:i|we) (?:already )?(?:have|own) {_ONE} for",
@@ -77,7 +79,7 @@ SOMEBODY_ELSES = whole_words(
     rf"(?:made|built|did|sold|turned) (?:\S+ ){{0,4}}(?:for )?(?:my|a|one of my) {_KIN}",
     r"(?:mein|ein|unser)\w* (?:freund|kumpel|nachbar|bekannter|schwager|bruder)\w*"
     r"(?: von (?:mir|uns))? (?:fährt|biegt|nimmt|benutzt)",
-    r"(?:mon|un|notre) (?:ami|voisin|copain|frère|beau-frère) (?:cintre|utilise)",
+    r"(?:mon|un|notre) (?:ami|voisin|copain|frère|beau-frère) (?:cintre|utilise|fait)",
     r"(?:mi|un|nuestro) (?:amigo|vecino|cuñado|hermano) (?:usa|curva|dobla)",
     r"(?:il mio|mio|un) (?:amico|vicino|cognato|fratello) (?:usa|piega|curva)",
     r"(?:mijn|een) (?:vriend|buurman|zwager|broer|maat) (?:gebruikt|buigt|rijdt)",

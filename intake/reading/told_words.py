@@ -31,6 +31,12 @@ _SOMEBODY_ELSES = (
     "buurman | vriend | zwager | maat | broer | concurrent\\w*",
 )
 _HAD = (
+    r"(?:our|my) (?:old |existing |current |present |last )?(?:ball )?(?:mandrel|plug)(?= \W?\d"
+    r"| for\b)",
+    r"unser(?:en|e)? (?:alte[rn]? |jetzige[rn]? |vorhandene[rn]? )?\w*dorn(?= \W?\d| für\b)",
+    r"(?:notre|mon) mandrin(?= \W?\d| pour\b| de\b)",
+    r"(?:nuestro|mi) mandril(?= \W?\d| de\b| para\b)",
+    r"(?:nostro|mio) mandrino(?= \W?\d| per\b| da\b) | onze doorn(?= \W?\d| voor\b)",
     r"already | (?:is|are|been|got|have)(?: \S+){0,6}? (?:covered|sorted|settled|taken care of)",
     r"all set | in stock | on hand | (?:my|our|its) own | owned | lend\w* | lent | borrow\w*",
     r"found one",
@@ -99,6 +105,9 @@ _GOES_WELL = (
     r"make do",
     r"dry | by hand | with (?:sand|a spring)",
     r"zand | sand(?:füllung)? | au sable | con arena | con sabbia | (?:leave|left) straight",
+    r"tut (?:noch |immer noch )?(?:gut |brav )?(?:seinen|ihren) dienst",
+    r"fait (?:toujours )?l'affaire",
+    r"doet het (?:nog )?(?:prima|goed) | fa (?:ancora )?il suo dovere | cumple",
     r"ging | lief | läuft | ist top | zufrieden | gehen gut | geht gut | immer gut | klappt",
     r"passe (?:très )?bien | va (?:très )?bien | marche bien | (?:se cintre )?bien tel quel",
     r"sigue bien | va (?:muy )?bien | perfecto | sin problemas? | tal cual",
