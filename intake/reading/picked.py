@@ -63,9 +63,11 @@ _ALL_TOO = whole_words(
 )
 _PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
 _RANKED = late_pattern(
-    r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen)\s(?:a mandrel for )?"
+    r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen|after|looking for)\s"
+    r"(?:need\s|after\s|want\s)?(?:(?:a mandrel|one|a price) (?:for|on) )?"
     r"(?:the|den|die|das|de|het)\s(?P<rank>big|bigg|larg|small|thick|thinn|thin|groß|größ|klein)"
-    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the two))?{ENDS}",
+    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the (?:two|lot|three)|of (?:these"
+    rf"|those|them)))?{ENDS}",
     re.IGNORECASE,
 )
 _PAIR = 2

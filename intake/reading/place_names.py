@@ -119,3 +119,44 @@ def _places_of_several(words: Sequence[str], count: int) -> list[int]:
     if several >= count:
         return []
     return list(range(count - several, count) if {*words} & _FROM_END else range(several))
+
+
+_WORDS = {
+    word: str(number)
+    for number, words in enumerate(
+        (
+            "one eins un uno een",
+            "two zwei deux dos due twee",
+            "three drei trois tres tre drie",
+            "four vier quatre cuatro quattro",
+            "five fünf cinq cinco cinque vijf",
+            "six sechs seis sei zes",
+            "seven sieben sept siete sette zeven",
+            "eight acht huit ocho otto",
+        ),
+        start=1,
+    )
+    for word in words.split()
+}
+_WORD = (
+    rf"(?:{_any_word(_WORDS)})\b"
+    r"(?!\s(?:mm|inch|in\b|and a half|mandrels?|pieces?|of\b|lines|items))"
+)
+_IN_WORDS = re.compile(
+    r"\b(?:items?|lines?|rows?|numbers?|nos?\.|pos\.|positions?|position(?:en)?|zeilen?|lignes?|líneas?"
+    rf"|filas?|partidas?|righe|riga|voc[ei]|regels?)\s{_WORD}"
+    rf"(?:(?:\s?,\s?|\s(?:and|und|et|y|e|en|&)\s|,\s(?:and|und|et|y|e|en)\s){_WORD})*",
+    re.IGNORECASE,
+)
+
+
+def with_digits(words: str) -> str:
+    """'Lines two and three' as 'lines 2 and 3'."""
+    return _IN_WORDS.sub(lambda match: _EACH_WORD.sub(_digit, match[0]), words)
+
+
+_EACH_WORD = re.compile(rf"\b(?:{_any_word(_WORDS)})\b", re.IGNORECASE)
+
+
+def _digit(match: re.Match[str]) -> str:
+    return _WORDS[match[0].casefold()]

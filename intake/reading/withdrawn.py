@@ -22,6 +22,7 @@ from .place_names import (
     NOUN,
     SPELLED_TWICE,
     places,
+    with_digits,
 )
 
 _DROP = any_of(
@@ -119,7 +120,7 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
         return everything
     known = [label for label in labels if label is not None]
     names = known if len(set(known)) == len(labels) else [str(n + 1) for n in everything]
-    spaced = SPELLED_TWICE.sub(r"\g<word>", " ".join(words.split()))
+    spaced = with_digits(SPELLED_TWICE.sub(r"\g<word>", " ".join(words.split())))
     only = wanted(spaced, names, labelled=names is known)
     gone = {
         index
