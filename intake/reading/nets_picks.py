@@ -41,14 +41,20 @@ _TOO = whole_words(
 )
 _SET_ASIDE = whole_words(
     r"already (?:ordered|done|made|here|bought|have|got|own)",
-    r"(?:being |to be |been )?(?:redesigned"
-    r"|redrawn|crossed out|deleted|struck) | forget (?:about)? | not now | a maybe | is done",
-    r"we own",
-    r"decide (?:on|about) | no mandrel | (?:only |just )?for (?:reference|info|information)",
+    r"(?:being|to be) (?:redesigned|redrawn)",
+    r"crossed out | deleted | forget (?:about)? | not now | a maybe | is done(?= ?(?:[.,;!?]|$))",
+    r"we own | decide (?:on|about) (?:the|that|it) | no mandrel",
+    r"(?:only |just )?for (?:reference|info|information)(?= ?(?:[.,;!?]|$))",
     r"brauchen wir nicht | fällt weg | schon (?:bestellt|da) | n'est plus | pas d'actualité",
     r"laissez",
     r"ya l[oa]s? tenemos | no hace falta | non serve | già (?:ordinat[oa]|fatt[oa]) | hoeft niet",
     r"al besteld",
+)
+_OTHER_THINGS = whole_words(
+    r"dies | (?:the|an?|our|my|bend) die | formers? | wipers? | tooling | tools | clamps?",
+    r"werkzeuge? | biegeform\w* | outils?",
+    r"matrices? | matriz | utillaje | attrezz\w+ | stamp[oi] | gereedschap | mal | mallen",
+    r"catalog\w*",
 )
 _PLACE = late_pattern(
     rf"(?<![\w.,/-])(?:{ARTICLE}{NOUN}\s?\(?{NAME}{NO_MEASURE}|"
@@ -69,6 +75,8 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
     for said in _CLAUSE.split(_own_words(layout, groups)):
         words = " ".join(said.split())
         others = any(pattern.search(words) for pattern in _OTHERS_ASKED) and not _TOO.search(words)
+        if _OTHER_THINGS.search(words):
+            continue
         if others or (_SET_ASIDE.search(words) and _PLACE.search(words)):
             yield from ((group, SOME_ONLY) for group in groups)
             return

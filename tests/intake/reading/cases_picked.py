@@ -183,3 +183,35 @@ NO_SIGN = [  # words alike, and no line is picked
     case("all-bear-it", _SIGN.format("*", "*", "*") + "Only the lines with a star.", *_doubted(3)),
     case("one-arrow-in-the-drawing", _PLAIN + "We see only one arrow to the contour.", *_of(1, 2, 3)),
 ]  # fmt: skip
+
+IN_WORDS_TOO = [
+    case("lines-two-and-three", _PLAIN + "The first line is already ordered. Please quote lines two and three.", *_of(2, 3)),
+    case("items-one-two-four", _LIST + "Quote items one, two and four.", *_of(1, 2, 4)),
+    case("position-drei", _PLAIN + "Bitte nur Position drei anbieten.", *_of(3)),
+    case("smallest-of-these", _PLAIN + "I'm only after a mandrel for the smallest of these.", *_of(1)),
+]  # fmt: skip
+
+UNHEARD = [  # some are picked, and not understood which: each is doubted
+    case("mandrels-for-the-others", _PLAIN + "Mandrels for the others please.", *_doubted(3)),
+    case("the-other-two", _PLAIN + "What we talked about is off, so just the other two please.", *_doubted(3)),
+    case("is-being-redesigned", _PLAIN + "The second one is being redesigned. Prices please.", *_doubted(3)),
+    case("crossed-out", _PLAIN + "The second line is crossed out on purpose. Quote please.", *_doubted(3)),
+    case("die-mittlere-nicht", _PLAIN + "Die mittlere brauchen wir nicht, die anderen zwei bitte anbieten.", *_doubted(3)),
+    case("a-maybe", _LIST + "4 is a maybe. Prices please.", *_doubted(5)),
+    case("we-own-two", _LIST + "2 and 3 we own. Quotes please.", *_doubted(5)),
+    case("plus-d-actualite", _PLAIN + "Le dernier n'est plus d'actualité, merci de chiffrer les deux autres.", *_doubted(3)),
+    case("los-otros-dos", _PLAIN + "El segundo ya lo tenemos, precio de los otros dos por favor.", *_doubted(3)),
+    case("andere-twee", _PLAIN + "De laatste hoeft niet, graag prijs voor de andere twee.", *_doubted(3)),
+]  # fmt: skip
+
+NOT_SOME_ONLY = [  # words alike, and all are wanted
+    case("others-can-follow", _PLAIN + "Mandrels please. The first one is urgent, the others can follow.", *_of(1, 2, 3)),
+    case("others-one-ball", _PLAIN + "Need mandrels with 2 balls for the first and 1 ball for the others.", *_of(1, 2, 3)),
+    case("rest-mild-steel", _PLAIN + "The first is 304, the rest mild steel. Mandrels please.", *_of(1, 2, 3)),
+    case("others-in-may", _PLAIN + "We need the first next week and the others in May.", *_of(1, 2, 3)),
+    case("has-a-wiper", _PLAIN + "The first line already has a wiper. Mandrels please.", *_of(1, 2, 3)),
+    case("was-redesigned", _PLAIN + "The second was redesigned last week, this is the new size. Prices please.", *_of(1, 2, 3)),
+    case("dies-for-two", _PLAIN + "We already have the dies for the first two. Mandrels please.", *_of(1, 2, 3)),
+    case("done-in-316", _PLAIN + "The third is done in 316, the others 304. Need prices.", *_of(1, 2, 3)),
+    case("make-the-rest", _PLAIN + "Please quote mandrels, we make the rest ourselves.", *_of(1, 2, 3)),
+]  # fmt: skip
