@@ -18,7 +18,8 @@ _WORN = whole_words(
     "rotto | versleten | kapot | gebroken",
 )
 _ANEW = whole_words(
-    r"a new one | new ones? | another(?: one)? | a spare | replac\w+ | a second(?: one)?",
+    r"a new one | new ones? | another(?: one)? | spares? | cop(?:y|ies) of | duplicates?",
+    r"replac\w+ | a second(?: one)?",
     r"einen neuen",
     "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
 )

@@ -166,6 +166,9 @@ AGAIN_HARMLESS = whole_words(
 """Words that only look as if a tool were wanted once more."""
 WANTED_ALL_THE_SAME = whole_words(
     r"both | each | all (?:of )?(?:them|these|those|three|two) | either | every one | the pair",
+    r"(?:quote|want|need|get|make|do|give)(?: me| us)? the same(?=,? (?:and|plus)\b| ?(?:[.;!?]"
+    r"|$)) | (?:want|like|need|plan|hope) to(?=,)",
+    r"cop(?:y|ies) | asks? (?:me |us |you )?(?:for|to)",
     r"as well | too(?= ?(?:[.,;!?]|$)) | (?:one|two|three|\d) more",
     r"more of (?:those|them|that|it) | re-?quote | re-?order\w* | renew\w*",
     r"still (?:valid|good for)",
@@ -173,7 +176,7 @@ WANTED_ALL_THE_SAME = whole_words(
     r"po (?:is )?attached",
     r"attached (?:our |the )?po | damaged | cracked | stolen | gone | missing | chipped | galled",
     r"seized | dead | shot | chew\w* | (?:is|it's|got) (?:now )?bent | lost | broke\w* | worn",
-    r"spare",
+    r"spares?",
     r"never (?:arrived|came|got here) | (?:not|hasn't|haven't|still) (?:arrived|received|waiting)",
     r"too (?:long|short|big|small|tight|loose) | does(?:n't| not) fit | wrong | redo",
     r"return\w* | swap\w*",

@@ -86,6 +86,11 @@ NOT_LEFT_OUT = [  # the first size may be wanted: it stays, in doubt or not
         ("in-brackets", "Sizes: {A} (you made us one in 2019), {B}. One each please."),
         ("you-made-this-before", "Quote requested for: {A}, you made this one before. {B}, new."),
         ("we-accept", "Previously you quoted {A} at $300, we accept. Also quote {B}."),
+        ("quote-me-the-same", "A friend runs {A}. Quote me the same, and {B}."),
+        ("now-i-want-to", "My dad used {A} for years. Now I want to, and {B}."),
+        ("asks-for-a-copy", "My neighbor bought {A} from you and asks for a copy. I'd like {B}."),
+        ("need-spares", "We have one of your mandrels for {A} and one for {B}. Need spares."),
+        ("a-backup", "We run {A} with your mandrel and want a backup. Also need {B}."),
         ("could-use", "I could use a price on {A}. We also need {B}."),
     )
 ] + [
