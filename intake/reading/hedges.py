@@ -89,7 +89,8 @@ _MIN_WALL_AFTER = late_pattern(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
 _HEDGE_BEFORE = late_pattern(
     r"(?:\b"
     + any_of(
-        r"about | approx\.? | approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
+        r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )about | approx\.?",
+        r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
         "somewhere around | close to | near | nearly | almost | nominally | ish | etwa | ungefähr",

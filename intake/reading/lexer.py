@@ -12,7 +12,7 @@ from .cues import WORD, Cue
 from .everyday import says_nothing
 from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
-from .multiples import MULTIPLE_STARTS, multiple_at
+from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
@@ -121,7 +121,7 @@ class _Lexer:
             return end
         if char.isdigit() or (char in ".," and self.text[at + 1 : at + 2].isdigit()):
             return self._number(at) or self._add("punct", at, at + 1)
-        if char == "*" and self._between_numbers():
+        if char == "*" and self._between_numbers() and not is_list_mark(self.text, at):
             return self._add("times", at, at + 1)
         if char.isalpha() or char in "Ø#-":
             prefixed = self._prefixed(at) if char in PREFIX_STARTS else None

@@ -39,7 +39,7 @@ from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
-from .restated import join_names, join_restated
+from .restated import hear_walls_named, join_names, join_restated
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
@@ -132,6 +132,7 @@ def _read(
     share_lists(layout)
     join_restated(layout)
     join_names(layout)
+    hear_walls_named(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)

@@ -9,7 +9,6 @@ KNOWN_FAULTS: dict[str, str] = {
     "units-semicolons": "'1.75 in; .095 in; 5.25 in': the third is not taken for the radius",
     "units-slashes": "'1.75 in / .095 in / 5.25 in': the third is not taken for the radius",
     "units-tight-labels": "'5.25 inCLR': the label is not heard",
-    "spare-for-the-owned": "a spare is wanted, the size owned is dropped, another stands: silent",
     "wall-304": "'wall 304': a grade of stainless becomes a wall of .304: silent",
 }
 

@@ -37,12 +37,17 @@ from .cases_phrases import (
     STRAGGLERS,
 )
 from .cases_picked import (
+    BY_SIGN,
+    IN_WORDS_TOO,
     MARKED_LINES,
     NAMED_LINES,
     NO_MARK,
     NO_NAME,
     NO_PLACES,
+    NO_SIGN,
+    NOT_SOME_ONLY,
     SEVERAL_PLACES,
+    UNHEARD,
 )
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
@@ -73,6 +78,7 @@ FAMILIES = (
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
     SEVERAL_PLACES, NO_PLACES, MARKED_LINES, NO_MARK, NAMED_LINES, NO_NAME,
+    BY_SIGN, NO_SIGN, IN_WORDS_TOO, UNHEARD, NOT_SOME_ONLY,
     *lost.FAMILIES,
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
