@@ -6,8 +6,9 @@ import re
 from dataclasses import dataclass
 
 from .automatic import automatic
-from .errand import Leaning, weigh
+from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
+from .only_asked import asks_of_delivered, wants_no_quotation
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
 
@@ -31,6 +32,11 @@ _COUNTED = 8.0
 """A whole size, mandrels counted: a question beside it changes nothing."""
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
+_TAKEN_BACK = "a request taken back"
+_GENERAL = 3.0
+"""A question of the trade, where nothing is asked for by name."""
+_WISHED = 8.0
+"""Tooling asked for by name: 'need a mandrel', 'quote us for two'."""
 _SHORT = 300
 """Characters of a mail that asks one thing and says little else."""
 _ANSWERED = 5.0
@@ -117,6 +123,19 @@ def _wants_line(text: str) -> bool:
     return _business(text) < _CLEAR or _REQUOTE.search(text) is not None
 
 
+def _only_asks(text: str, found: Found, errand: Errand, question: Leaning) -> bool:
+    """Whether nothing is to be made yet: no size is read, and the sender wants to know something
+    in general, or says that nothing is to be quoted."""
+    if found.sizes or found.tooling_lines or not question.weight:
+        return False
+    takes_back = errand.elsewhere.why.startswith(_TAKEN_BACK)  # "kein Angebot nötig: wie ..."
+    if errand.elsewhere.weight > question.weight and not takes_back:
+        return False
+    if wants_no_quotation(text):
+        return True
+    return question.weight >= _GENERAL and errand.tooling.weight < _WISHED
+
+
 def _business(text: str) -> float:
     """How much the words are of an order, an invoice or a complaint, what stays left aside."""
     return weigh(without_reliance(text), 0).elsewhere.weight
@@ -132,6 +151,10 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
+    if question.weight and not found.sizes and asks_of_delivered(text):
+        return Kind.QUESTION, question.why
+    if _only_asks(text, found, errand, question):
+        return Kind.QUESTION, question.why
     if elsewhere.weight >= max(_CLEAR, tooling.weight) and elsewhere.weight > question.weight:
         return other
     if elsewhere.weight > _CLEAR and not errand.asks and elsewhere.weight > question.weight:

@@ -191,4 +191,30 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"benders?|exhausts?|mufflers?|flanges?|fittings?|clamps?|drill bits?|end mills?|"
             r"bolts?|elbows?|hangers?|couplers?)\b(?! (?:bend\w* )?mandrel)"),
     ), True),
+    Elsewhere("a visit", (
+        (5, r"\b(?:come|came|coming|stop|drop|swing|pop|call|pass) (?:by|in|over|round"
+            r"|past)?(?: and| to)?"
+            r" ?(?:look|see|view|have a look|take a look)[^.?!\n]{0,12}\b(?:a?round"
+            r"|the (?:place|shop|"
+            r"works|factory)|your (?:place|shop|works|factory|workshop)|how)\b|\b(?:look|see|show)"
+            r"(?:n|ed)? (?:us |me |them |everyone )?(?:a?round)\b(?! (?:for|\d|tub|pipe"
+            r"|bar|section|"
+            r"the (?:tube|web|internet|bend|radius)))|\b(?:stop|drop|swing|pop|come) (?:by|in|"
+            r"round|over)\b[^.?!\n]{0,30}\b(?:see|look|visit|tour)\b|\b(?:see|view) (?:your|the) "
+            r"(?:place|shop|works|factory|workshop|premises)\b"),
+        (5, r"\b(?:visit|tour)s?\b[^.?!\n]{0,24}\b(?:your|the) (?:shop|works|factory"
+            r"|plant|facility|"
+            r"workshop|premises)\b|\b(?:shop|factory|works|plant|guided) (?:visit|tour)s?\b|"
+            r"\b(?:arrange|offer|organi[sz]e|do) (?:a |any )?(?:visits?|tours?)\b|\bvisit you\b"
+            r"(?! to (?:pick|collect|order))"),
+        (5, r"\b(?:werks|betriebs|firmen)(?:besichtigung|führung|besuch)|\bbesichtig(?:en|ung)\b|"
+            r"\b(?:ihren betrieb|eure werkstatt|ihre werkstatt|bei (?:ihnen|euch)) (?:\w+ ){0,3}"
+            r"(?:besuchen|anschauen|ansehen|vorbeikommen)\b|\bvisiter (?:votre|vos|l'atelier)|"
+            r"\bvisite (?:de (?:votre|l')|d'(?:atelier|usine|entreprise))|\bvisit(?:ar|a a|a de) "
+            r"(?:su|vuestr[oa]|el|la) (?:taller|fábrica|planta|empresa)|\bvisit(?:are"
+            r"|a (?:alla|della|"
+            r"in)) (?:la )?(?:vostra )?(?:officina|azienda|fabbrica|sede)|\brondleiding\b"
+            r"|\bbedrijfs"
+            r"bezoek|\b(?:uw|jullie) (?:werkplaats|bedrijf) (?:\w+ ){0,2}(?:bezoeken|bekijken)\b"),
+    )),
 )  # fmt: skip

@@ -50,3 +50,19 @@ def leans_on_things(words: Words, start: int) -> bool:
             behind = set(words.text[at + 1 : at + 5])
             return bool(behind & d.THINGS) and not behind & d.TOOLS
     return False
+
+
+def is_last_day(words: Words, end: int) -> bool:
+    """'Before the end of the month? 30 October would be the last day that is any use to us.'"""
+    return any(words.phrase(at, d.LAST_DAY) for at in words.after(end, 2))
+
+
+def is_before_occasion(words: Words, at: int, start: int) -> bool:
+    """'Before the show so November 20 latest': the day is drawn from the show, not that of it."""
+    if words.at(at) not in d.OCCASIONS:
+        return False
+    between = words.text[at + 1 : start]
+    if set(between) & d.SO:
+        return True
+    beside = {*between, *words.text[start : start + 5]}
+    return "," in between and bool(beside & d.LATEST)

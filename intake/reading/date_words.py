@@ -133,6 +133,7 @@ _DELIVERY = phrases(
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
     "consegna | consegnare | consegnato | ricevere | arrivare | ci serve | ci servono",
     "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
+    "livrable | livrables | deliverable | lieferbar | leverbaar",
     "prazo | até | dostawa | dostawy | termin dostawy | leverans | levereras | 納期 | 着",
 )
 _WISH = phrases(
@@ -250,6 +251,25 @@ AFTER = phrases(
     "in consegna",
     "uiterlijk | nodig | geleverd | binnen | senast",
 )
+DELIVERED = phrases(
+    "lieferbar | geliefert | zu liefern | delivered | leverbaar | geleverd | livrable | livré",
+    "in hand | on site | eintreffend | entregado | consegnato",
+)
+"""Right behind a day these make it one of delivery, whatever stands before."""
+DONE = word_set("delivered arrived shipped geliefert livré entregado consegnato geleverd")
+WAS = word_set("was were been got wurde wurden fue fueron werd werden")
+LAST_DAY = phrases(
+    "is the last | would be the last | will be the last | is the latest | would be the latest",
+    "is the absolute | is our drop | is my drop | is drop dead | is our last | is the cutoff",
+    "is our cutoff | is our deadline | is the deadline | is the very | ist der letzte",
+    "wäre der letzte | ist der letztmögliche | ist das letzte | wäre das letzte | est le dernier",
+    "serait le dernier | est la dernière | es el último | sería el último | è l ultimo",
+    "sarebbe l ultimo | is de laatste | zou de laatste",
+)
+"""Behind a day, after another one: the strictest of them."""
+OCCASIONS = word_set("race show event season")
+SO = word_set("so thus hence therefore also donc quindi dus entonces meaning")
+LATEST = word_set("latest spätestens uiterlijk")
 PAST = phrases(
     "last time | last one | the last | last year | last month | ago",
     "letztes mal | letztes jahr | la dernière",

@@ -8,8 +8,15 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
+from .date_calendar import calendar_of
 from .date_forms import BEGINS, Calendar
-from .date_owner import clause_before, is_anothers, leans_on_things
+from .date_owner import (
+    clause_before,
+    is_anothers,
+    is_before_occasion,
+    is_last_day,
+    leans_on_things,
+)
 from .date_written import Written
 from .figures import Layout
 from .groups import Group
@@ -20,7 +27,6 @@ from .text_tables import RowFacts
 _FAR = 40
 """Words looked back for what governs a day; keeps the search linear."""
 _AHEAD = 8
-_FIRST_YEAR, _LAST_YEAR = 1970, 2999
 _LEANS = 12
 _NEAR = 6
 """Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
@@ -43,9 +49,15 @@ class _Governed:
     corrects: bool
 
 
-def find_needed_by(text: str, sent_on: date | None, *, american: bool) -> Needed:
-    """The day by which the tooling is wanted, or nothing. ``sent_on`` is the mail's own day."""
-    calendar = _calendar(text, sent_on, american=american)
+def find_needed_by(
+    text: str, sent_on: date | None, *, american: bool, day_first: bool = False
+) -> Needed:
+    """The day by which the tooling is wanted, or nothing. ``sent_on`` is the mail's own day.
+
+    ``american`` and ``day_first`` say that the sender surely writes 4/5 for April 5, or for May 4;
+    where neither does, May 4 is likelier.
+    """
+    calendar = calendar_of(text, sent_on, american=american, day_first=day_first)
     best: _Governed | None = None
     last: _Governed | None = None
     behind = 0
@@ -66,20 +78,28 @@ def needed_by_size(
     sent_on: date | None,
     *,
     american: bool,
+    day_first: bool = False,
 ) -> list[Needed | None]:
     """The day that a table row, or the line of a list, names for its own size; None elsewhere."""
     found: list[Needed | None] = []
     for group in groups:
         facts = rows.get(group.row) if group.row is not None else None
         when = facts.when if facts is not None else ""
-        found.append(_first(_calendar(when, sent_on, american=american)) if when else None)
+        found.append(
+            _first(calendar_of(when, sent_on, american=american, day_first=day_first))
+            if when
+            else None
+        )
     if len(groups) < 2 or any(found):
         return found
-    return _by_line(layout.text, places_of(groups), sent_on, american=american) or found
+    return (
+        _by_line(layout.text, places_of(groups), sent_on, american=american, day_first=day_first)
+        or found
+    )
 
 
 def _by_line(
-    text: str, places: list[int], sent_on: date | None, *, american: bool
+    text: str, places: list[int], sent_on: date | None, *, american: bool, day_first: bool = False
 ) -> list[Needed | None]:
     """A day on every size's own line; something must say that it is one of delivery."""
     starts = [text.rfind("\n", 0, place) + 1 for place in places]
@@ -92,7 +112,7 @@ def _by_line(
     for start in starts:
         end = text.find("\n", start)
         line = text[start : end if end >= 0 else len(text)]
-        needed = _first(_calendar(line, sent_on, american=american))
+        needed = _first(calendar_of(line, sent_on, american=american, day_first=day_first))
         if needed is None:
             return []
         found.append(needed)
@@ -116,32 +136,6 @@ def _needed(written: Written) -> Needed:
         return Needed(written.days[0])
     readings = tuple(day.isoformat() for day in written.days)
     return Needed(written.days[0], Doubt(field="needed_by", readings=readings, why=written.why))
-
-
-def _calendar(text: str, sent_on: date | None, *, american: bool) -> Calendar:
-    words = words_of(text)
-    if sent_on is not None and not _FIRST_YEAR <= sent_on.year <= _LAST_YEAR:
-        sent_on = None  # a clock that is wrong by centuries: nothing can be counted from it
-    habit = _habit(words)
-    english = d.speaks_english(words.text)
-    month_first = american and english if habit is None else habit
-    sure = habit is not None or american or not english
-    return Calendar(words, sent_on, month_first, sure, text)
-
-
-def _habit(words: Words) -> bool | None:
-    """Whether other days in the mail put the month first ('5/15/2026'), or None."""
-    seen: set[bool] = set()
-    for at, mark in enumerate(words.text):
-        if mark not in ("/", "-") or words.at(at + 2) != mark:
-            continue
-        first, second = words.at(at - 1), words.at(at + 1)
-        if first.isdecimal() and second.isdecimal() and max(len(first), len(second)) <= 2:
-            if 12 < int(first) <= 31 and int(second) <= 12:
-                seen.add(False)
-            if 12 < int(second) <= 31 and int(first) <= 12:
-                seen.add(True)
-    return seen.pop() if len(seen) == 1 else None
 
 
 def _days(calendar: Calendar) -> list[Written]:
@@ -168,6 +162,8 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: _Governed |
         return _Governed(written, last.rank, corrects=False)
     if cue in (None, "wish") and corrects and last is not None and last.rank:
         return _Governed(written, last.rank, corrects=True)
+    if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
+        return _Governed(written, last.rank, corrects=True)
     rank = _rank(words, written, cue, place)
     return _Governed(written, rank, corrects and last is not None and last.rank > 0)
 
@@ -183,6 +179,8 @@ def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]
         best: tuple[int, d.Cue] | None = None
         for cue, table in d.CUES:
             used = words.phrase(at, table)
+            if used and cue == "other" and is_before_occasion(words, at, start):
+                continue
             if used and at + used <= start and (best is None or used > best[0]):
                 best = used, cue
         if best is not None:
@@ -192,6 +190,8 @@ def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]
 
 def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, int]:
     """A cue that leans on the words before it, in their light."""
+    if cue == "delivery" and words.at(at) in d.DONE and words.at(at - 1) in d.WAS:
+        return "other", at  # "the old one was delivered end of November"
     if cue == "limit":
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
         return ("other" if leant == "other" else "delivery"), at
@@ -199,14 +199,17 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         return ("other" if _speaks_of_others(words, at, max(stop, at - 2)) else "delivery"), at
     if cue == "due":
         owed = set(words.text[max(stop, at - 4) : at]) & d.ANOTHERS
-        if owed or _speaks_of_others(words, at, max(stop, at - _LEANS)):
+        if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
             return "other", at
     return cue, at
 
 
 def _speaks_of_others(words: Words, at: int, stop: int) -> bool:
     """'Quotes due', 'RFQ 26-1187 / tooling / due 10/30'."""
-    return any(words.phrase(index, d.OTHER) for index in range(at - 1, stop - 1, -1))
+    return any(
+        words.phrase(index, d.OTHER) and not is_before_occasion(words, index, at)
+        for index in range(at - 1, stop - 1, -1)
+    )
 
 
 def _explains(words: Words, behind: int, start: int) -> bool:
@@ -224,6 +227,8 @@ def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
         return 0
     if cue == "delivery":
         return 4
+    if words.phrase(written.end, d.DELIVERED):
+        return 3
     if cue == "other":
         return 0
     if cue == "due":

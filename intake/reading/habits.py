@@ -21,6 +21,19 @@ _IN_INCHES = late_pattern(
 _SAID = 2
 """A sentence that names the unit counts as much as that many figures."""
 _AMERICAN_ZONE = late_pattern(r"-0[4-9]00|-1000")
+_DAY_FIRST_ZONE = late_pattern(r"\+0[1-3]00|\+0530|\+1[0-3][03]0")
+"""Clocks of Europe, Africa, India, Australia and New Zealand. Britain's winter clock is that of
+many a server, too, and that of Perth is that of Manila, where the month comes first."""
+_BRITISH = late_pattern(
+    r"\b(?:centres?|centreline|centred|aluminium|metres?|millimetres?|colour\w*|grey|tyres?|favour\w*"
+    r"|galvanised|anodised|normalised|aluminised|apologis\w+|programme|cheque|enquir\w+|o/d|c/l|i/d"
+    r"|swg|vat|ltd|plc|cheers|mould\w*|catalogue|tonnes?|fortnight|colleague|whilst)\b|£"
+    r"|\.(?:uk|ie|au|nz|za)\b|\b0(?:1\d{3}|7\d{3}) ?\d{6}\b"
+)
+_AMERICAN = late_pattern(
+    r"\b(?:centers?|centerline|centered|aluminum|gray|colors?|tires?|galvanized|anodized|zip code"
+    r"|llc|inc)\b|[\s(]\$\s?\d"
+)
 _ZONE = late_pattern(r"[+-]\d{4}")
 
 
@@ -52,3 +65,16 @@ def is_american(unit: Unit | None, message: Message) -> bool:
     if _AMERICAN_ZONE.fullmatch(zone):
         return True
     return unit == "in" and _ZONE.fullmatch(zone) is None
+
+
+def puts_day_first(message: Message) -> bool:
+    """Whether 9/10 is surely October 9 to this sender: a clock or a spelling of where the day comes
+    first, and nothing of where it comes last."""
+    text = f"{message.subject}\n{message.text}".casefold()
+    if _AMERICAN.search(text):
+        return False
+    zone = (message.header("date") or "").strip()[-5:]
+    if _DAY_FIRST_ZONE.fullmatch(zone):
+        return True
+    home = zone in ("+0000", "-0000", "+0800") or _ZONE.fullmatch(zone) is None
+    return home and _BRITISH.search(f"{text}\n{message.header('from') or ''}") is not None

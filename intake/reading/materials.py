@@ -20,6 +20,7 @@ from .material_context import (
     is_rejected,
     shares_rejection,
 )
+from .material_later import is_for_later
 from .material_parts import TUBE, Kind, Part, parts_of
 from .plain import flatten
 
@@ -138,6 +139,8 @@ def _one_grade(left: Part, right: Part, gap: str) -> bool:
 
 def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
     previous: tuple[Part, bool] | None = None
+    named = False
+    """Whether a material was named that is wanted now."""
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         rejected = is_rejected(text, part.start, part.end) or (
@@ -145,6 +148,9 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             and previous[1]
             and shares_rejection(text, previous[0].end, part.start)
         )
+        if named and is_for_later(text, part.start, part.end):
+            rejected = True
+        named = named or not rejected
         if following is not None and is_put_right(text, part.end, following.start):
             rejected = True
         open_choice = (previous is not None and _is_choice(text, previous[0], part)) or (

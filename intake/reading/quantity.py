@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 
 from .figures import Figure, Layout
 from .groups import Group
 from .multiplied import sets_size_apart
 from .quantity_mentions import mentions
-from .quantity_prompts import BARE, PROMPTED
+from .quantity_prompts import BARE, PIECES, PROMPTED
 from .quantity_several import Counts, Several, settled
 from .text_tables import RowFacts
 from .units_after import counted_after
@@ -17,6 +18,11 @@ _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
+_JOINS_COUNTS = re.compile(
+    r"\s?(?:,|/|&|and|or|und|oder|et|ou|y|e|o|en|of)\s(?:(?:for|für|bei|pour|por|per|voor)\s)?",
+    re.IGNORECASE,
+)
+"""'Price for 1 and 5 pcs': neither measures."""
 
 
 def find_counts(
@@ -53,10 +59,18 @@ def set_counts_aside(layout: Layout) -> None:
 
     To be called before figures get their roles: in "2 req'd, 1.75 x .095" the 2 is no OD.
     """
+    found = mentions(layout, frozenset())
+    joined = {
+        first.start
+        for first, second in itertools.pairwise(found)
+        if second.rank >= PIECES
+        and _JOINS_COUNTS.fullmatch(layout.text, first.number_end, second.start)
+    }
     counts = [
         m
-        for m in mentions(layout, frozenset())
-        if m.rank >= PROMPTED or (m.rank >= BARE and _FOR_A_SIZE.match(layout.text, m.number_end))
+        for m in found
+        if m.rank >= PROMPTED
+        or (m.rank >= BARE and (m.start in joined or _FOR_A_SIZE.match(layout.text, m.number_end)))
     ]
     at = 0
     for figure in layout.figures:

@@ -21,7 +21,7 @@ class Context:
         self.words = words
         self.text = words.text
 
-    def _ends_with(self, at: int, table: PhraseTable) -> bool:
+    def ends_with(self, at: int, table: PhraseTable) -> bool:
         """Whether a phrase of ``table`` ends right before ``at``."""
         return any(
             at >= used and self.words.phrase(at - used, table) == used for used in range(1, 5)
@@ -33,7 +33,7 @@ class Context:
         ``piece``: only pieces are counted; ``named``: mandrels are.
         """
         return (
-            self._ends_with(count.first, v.INSTEAD)
+            self.ends_with(count.first, v.INSTEAD)
             or (
                 self.words.at(count.first - 1) in v.TOOL_IN_USE
                 and self.words.at(end) not in v.SUFFICES  # "con uno basta"
@@ -74,17 +74,17 @@ class Context:
         for at in self.words.before(first, _FAR):
             word = self.text[at]
             if self.words.phrase(at, v.WANTS):
-                return self._ends_with(at, v.NEGATIONS)
+                return self.ends_with(at, v.NEGATIONS)
             if crossed:
                 continue
-            if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
+            if self.words.phrase(at, v.OWNS) and not self.is_wish(at):
                 return True
-            if piece and word in v.PRODUCES:
+            if piece and word in v.PRODUCES and self.words.at(at + 1) not in v.OF_A_BEND:
                 return True
             crossed = word in _JOINTS
         return False
 
-    def _is_wish(self, at: int) -> bool:
+    def is_wish(self, at: int) -> bool:
         before, ahead = self.words.at(at - 1), self.words.at(at - 2)
         return before in v.WISHES or (before in v.WISHES_FOR and ahead in v.WISHES)
 
@@ -97,6 +97,8 @@ class Context:
             return False  # "what would two mandrels run"
         if not direct:
             return False
+        if any(self.words.phrase(at, v.MAKE_IT) for at in self.words.after(end, 2 * _FAR)):
+            return False  # "would one mandrel do the lot and could you make it?"
         return any(self.text[at] in v.SHARING for at in self.words.after(end, 12))
 
     def _is_later(self, count: Count, end: int) -> bool:
@@ -166,7 +168,7 @@ class Context:
         """'One each', 'per size 2', 'je ein Dorn'."""
         behind = list(self.words.after(after, end - after + 4))
         for place, at in enumerate(behind):
-            if at > end and (self.text[at] in w.COUNTS or self.text[at] in w.ARTICLES):
+            if at > end and self._counts_anew(at):
                 # "Two mandrels, one per size", "zwei Dorne, je einer"
                 behind = [i for i in behind[:place] if i < at - 1 or not self.is_each(i)]
                 break
@@ -182,6 +184,12 @@ class Context:
             if at >= end and (word.isdecimal() or word in w.COUNTS or word in ("$", "€", "\n")):
                 return False  # a price each, or another count: "two mandrels, one of each"
         return False
+
+    def _counts_anew(self, at: int) -> bool:
+        """'Zwei Dorne, je einer', '2 Dorne, je 1 Stück': another count begins there."""
+        if self.text[at] in w.COUNTS or self.text[at] in w.ARTICLES:
+            return True
+        return self.text[at].isdecimal() and self.words.phrase(at + 1, w.PIECES) > 0
 
     def is_each(self, at: int) -> bool:
         """Whether a word says 'each'; in 'wil je een doorn' the 'je' is no German one."""
@@ -216,62 +224,12 @@ class Context:
                 return False
             if between in w.STOPS | w.OTHERS | w.ARTICLES or between in w.COUNTS:
                 return False
-            if self._ends_with(at, v.BARE_WISHES):
+            if self.ends_with(at, v.BARE_WISHES):
                 verb = at - 1
                 asked = any(
                     self.words.phrase(i, v.ABILITY) or self.words.phrase(i, v.ADVICE)
                     for i in self.words.before(verb + 1, 3)
                 )
-                negated = self._ends_with(verb, v.NEGATIONS)
+                negated = self.ends_with(verb, v.NEGATIONS)
                 return not asked and not negated and not self._is_in_question(verb)
         return False
-
-    def asks_for(self, article: int, noun: int) -> bool:
-        """Whether 'a mandrel' is asked for, not asked about. ``noun`` is the index behind it."""
-        if self.words.at(article - 1) in v.TOOL_IN_USE | v.WHETHER_BEFORE:
-            return False
-        if self.asks_which(article, noun):
-            return False
-        if self._ends_with(article, v.PRICE_FOR):
-            behind = self.words.at(noun)
-            plain = behind in ("", "\n", "\n\n", "?", ".", ",", "!")
-            return plain or behind in w.FOR | v.PRICED_AS
-        if any(self._ends_with(article - between, v.HAVING) for between in (0, 1)):
-            return True
-        for at in self.words.before(article, _FAR):
-            if self.words.phrase(at, v.ADVICE):
-                return False
-            ability = self.words.phrase(at, v.ABILITY)
-            if ability:
-                return self._is_offer(at + ability, article, noun)
-            if self.text[at] in v.COSTS and at + 3 > article:
-                return True  # "wat kost een doorn"
-            wanted = self.words.phrase(at, v.WANTS)
-            if wanted and at + wanted <= article:
-                negated = self._ends_with(at, v.NEGATIONS)
-                return not negated and not self._ends_with(at, v.ADVISES)
-            if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):
-                return True
-            if self.words.phrase(at, v.OWNS) and not self._is_wish(at):
-                # In Dutch one has a need: "ik heb een doorn nodig".
-                return "nodig" in self.text[noun : self.words.behind[article]]
-        return self._asks_behind(article, noun)
-
-    def _is_offer(self, behind: int, article: int, noun: int) -> bool:
-        """'Could you quote a mandrel', 'könnt ihr einen Dorn anbieten': asks for it, where
-        'can you make a mandrel' only asks whether."""
-        between = set(self.text[behind:article])
-        later = {self.text[at] for at in self.words.after(noun, 2 * _FAR)}
-        return not between & v.WHETHER and bool((between | later) & v.OFFERS)
-
-    def _asks_behind(self, article: int, noun: int) -> bool:
-        """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
-        behind = [self.text[at] for at in self.words.after(noun, 25)]
-        near = set(behind[:7])
-        if near & v.PLEASE or any(
-            self.words.phrase(i, v.WELCOME) for i in self.words.after(noun, 7)
-        ):
-            return True
-        if v.COSTS & set(behind[:12]):
-            return self._ends_with(article, v.COST_OF) or self.words.at(article - 1) in v.MODALS
-        return bool(near & v.SUFFICES or set(behind) & v.PLEASE)

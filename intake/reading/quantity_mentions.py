@@ -9,10 +9,12 @@ from . import quantity_verbs as v
 from . import quantity_words as w
 from .figures import Layout
 from .phrases import words_of
+from .quantity_articles import Articles
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
-from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
+from .quantity_prompts import ALONE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
+from .quantity_wishes import OTHER_THINGS
 
 _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
@@ -53,6 +55,7 @@ class _Finder:
         self.words = self.numbers.words
         self.text = self.words.text
         self.context = Context(self.words)
+        self.articles = Articles(self.context)
         self.nouns = Nouns(self.numbers, self.context)
         self.prompts = Prompts(self.numbers, self.context, self.nouns)
         self.last = -1
@@ -100,6 +103,8 @@ class _Finder:
             return self._mention(count, end, COUNTED if named else PIECES)
         if count.value > _MOST_BARE:
             return None
+        if self.words.at(count.first - 1) == "new" and not self._is_new_mandrel(count):
+            return None
         if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
             return self._mention(count, count.after, COUNTED)  # "a mandrel (1)"
         if count.shy and self.words.at(count.first - 1) not in w.ASKS_SHYLY:
@@ -113,6 +118,11 @@ class _Finder:
             mention = self._mention(count, count.after, ALONE)
             return replace(mention, bracket=True)
         return None
+
+    def _is_new_mandrel(self, count: Count) -> bool:
+        """'The bender broke, we need a new one': no mandrel. Where nothing was named, it is."""
+        named = self.text[max(0, count.first - 60) : count.first]
+        return not set(named) & OTHER_THINGS or self.articles.stands_for_mandrel(count.first)
 
     def _follows_mandrel(self, count: Count) -> bool:
         """'Bending mandrel 2 pcs', 'Dorn: 2 Stück'."""
@@ -143,7 +153,7 @@ class _Finder:
         if self.text[count.first] in ("a", "an"):
             return None
         enough = self.words.phrase(count.after, w.ASKS_BARE_AFTER) > 0
-        if not enough:
+        if not enough and not self.prompts.is_for_this(count):
             each = self.words.at(count.first - 1) in w.EACH
             after = self.words.at(count.after)
             if not (each or self.prompts.is_asked(count.first)):
@@ -182,7 +192,9 @@ class _Finder:
             return self._mention(count, at + 1 + pieces, COUNTED)  # "un pezzo", "ein Stück"
         noun = self.nouns.of_article(at)
         if not noun:
-            return self._pronoun(count)
+            new = self.articles.new_one(at)
+            rank = self.articles.rank(at, new) if new else 0
+            return self._mention(count, new, rank) if rank else self._pronoun(count)
         before, after = self.words.at(at - 1), self.text[at + 1 : noun + 2]
         written = self.numbers.written(at)
         numeral = (
@@ -195,9 +207,8 @@ class _Finder:
             if self.context.is_rejected(count, noun, piece=False, named=True):
                 return None
             return self._mention(count, noun, COUNTED)
-        if not self.context.asks_for(at, noun):
-            return None
-        return self._mention(count, noun, ARTICLE)
+        rank = self.articles.rank(at, noun)
+        return self._mention(count, noun, rank) if rank else None
 
 
 @lru_cache(maxsize=16)

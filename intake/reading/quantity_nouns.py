@@ -13,6 +13,8 @@ from .quantity_numbers import Count, Numbers
 
 ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
+_ENDS_SHY = frozenset((".", "\n", "\n\n", "", ")"))
+"""Behind '1 no' these make it a piece."""
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
 _AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
@@ -36,8 +38,9 @@ class Nouns:
             at += 1
         while self.words.at(at) in w.MORE or self.words.at(at) in ("separate", "identical", "new"):
             at += 1
-        if at > count.after and self.words.at(at) in w.ONES and not self.counts_others(at):
-            return at + 1, True  # "two new ones"
+        stands_for_it = at > count.after or self.words.at(at + 1) in MARKS
+        if self.words.at(at) in w.ONES and stands_for_it and not self.counts_others(at):
+            return at + 1, True  # "two new ones", "uno nuevo"
         if self.words.at(at) == "-" and self.words.at(at + 1) == "off":
             return (at + 2, True) if self._is_sole(count, at + 2) else (0, False)
         used = self.words.phrase(at, w.PIECES)
@@ -53,7 +56,7 @@ class Nouns:
             return mandrel, False
         if self.counts_others(behind) or self.counts_others(at):
             return 0, False
-        if shy and self.words.at(behind) not in (".", "\n", "\n\n", ""):
+        if shy and self.words.at(behind) not in _ENDS_SHY:
             return 0, False
         return behind, True
 
@@ -90,6 +93,8 @@ class Nouns:
             if self.words.at(at).isdecimal() and w.names_tool(self.words.at(at + 1)):
                 return 0  # "rayon 50 - 1 mandrin": the second counts
         if self.words.at(at) in ("ball", "balls", "kugel", "billes", "bolas") and count.value > 1:
+            if count.bracket:
+                return at + 2 if self.words.at(at + 1) in w.MANDRELS - w.SINGULAR else 0
             return 0  # "a two ball mandrel", and "2 ball mandrels" may be either
         if self.words.at(at) == "\n" and not self.text[count.first].isdecimal():
             at += 1

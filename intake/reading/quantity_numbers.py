@@ -15,6 +15,8 @@ _ITEMS = frozenset(
     "pos position positie posizione posicion item line ligne linea riga zeile partida regel".split()
 )
 _EACH = frozenset(("each", "every", "per", "je", "por", "par"))
+_REVISIONS = frozenset("rev revision revisie version ver edition index indice ausgabe".split())
+_PAGES = frozenset("blatt sheet sht page hoja foglio blad".split())
 _ITEM_POINTS = (".", "#", ":")
 _MONEY = frozenset("$€£#§")
 
@@ -122,13 +124,17 @@ class Numbers:
         return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
 
     def _numbers_an_item(self, index: int) -> bool:
-        """'Pos. 10 Biegedorn', 'Line 2: mandrel': which item, not how many."""
+        """'Pos. 10 Biegedorn', 'Line 2: mandrel': which item or issue, not how many."""
         named = index - 1
         while named > 0 and self.text[named] in _ITEM_POINTS:
             named -= 1
-        if named < 0 or index - named > len(_ITEM_POINTS) or self._is_of_each(named):
+        if named < 0 or index - named > len(_ITEM_POINTS):
             return False
-        return self.text[named] in _ITEMS and self.words.together(named, index)
+        if not self.words.together(named, index):
+            return False
+        if self.text[named] in _REVISIONS or self.text[named] in _PAGES:
+            return True  # "per our print rev 4 please quote (3) mandrels"
+        return self.text[named] in _ITEMS and not self._is_of_each(named)
 
     def _is_of_each(self, index: int) -> bool:
         """Whether 'each' or 'per' stands before: 'each item 2 sets' counts."""

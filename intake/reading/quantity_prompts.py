@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from . import quantity_verbs as v
+from . import quantity_wishes as wishes
 from . import quantity_words as w
 from .phrases import words_of
 from .quantity_context import Context
@@ -21,6 +22,7 @@ _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
 _OF_THEM = frozenset("them these those em it his hers theirs mine ours yours".split())
+_OF_OTHERS = frozenset("of the these those matching new same size".split())
 _BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 
 
@@ -95,15 +97,33 @@ class Prompts:
             open_end = open_end or self.numbers.is_size(behind)
         if open_end and (self.is_asked(count.first) or self._goes_on(count.first, after, last)):
             return BARE
+        if self.is_for_this(count):
+            return BARE
         if before in ("would", "will", "does") and after in v.COSTS:
             return BARE  # "what would one cost?"
         if before not in w.DETERMINERS and not before.isdecimal():
             if self.words.phrase(count.after, w.STRONG_AFTER):
                 return PROMPTED
             used = self.words.phrase(count.after, w.ASKS_BARE_AFTER)
-            if used and not (after in w.EACH and self.words.at(count.after + used) in w.OTHERS):
+            others = after in w.EACH and self._names_others(count.after + used)
+            if used and not others:
                 return BARE
         return ALONE if self._stands_alone(count, before, after) else 0
+
+    def is_for_this(self, count: Count) -> bool:
+        """'So one for that please': a sentence that begins with the count."""
+        if not self.words.phrase(count.after, wishes.FOR_THIS):
+            return False
+        first = count.first - 1
+        while self.words.at(first) in wishes.SO or self.words.at(first) == ",":
+            first -= 1
+        return first < self.words.first[count.first] or self.words.at(first) in _STARTS
+
+    def _names_others(self, at: int) -> bool:
+        """'2 each of the matching nuts', '4 ea tubes'."""
+        while self.words.at(at) in _OF_OTHERS:
+            at += 1
+        return self.words.at(at) in w.OTHERS or self.words.at(at) in v.OTHER_TOOLING
 
     def _is_glued(self, at: int) -> bool:
         return self.words.start[at] == self.words.end[at - 1]

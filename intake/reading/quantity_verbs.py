@@ -56,6 +56,8 @@ WANTS = phrases(
     "willen",
     "preciso | precisamos | cotação | orçamento | preço | gostaria | szukam | szukamy | potrzebuję",
     "potrzebujemy | wycenę | behöver | söker | offert | poptávám | köpa",
+    "me urge | nos urge | urgen | corre prisa | hace falta | hacen falta | haría falta | solicito",
+    "solicitamos | occorre | occorrono | occorrerebbe | desidero | desideriamo",
 )
 BARE_WISHES = phrases(
     "need | needs | want | require | requires | i need | wtb | iso | brauche | brauchen",
@@ -115,7 +117,7 @@ OFFERS = word_set(
     "quote offer price send ship order buy anbieten liefern bieten proposer envoyer coter chiffrer",
     "cotizar ofrecer ofertar enviar presupuestar offrire quotare inviare aanbieden offreren sturen",
 )
-"""'Could you quote a mandrel' asks for one; 'could you make a mandrel' only asks whether."""
+"""'Could you quote a mandrel' asks for one, whatever stands between."""
 WHETHER = word_set(
     "whether if ob si se of need needs think tell say explain without ohne sans sin senza zonder",
     "bend with mit avec con met",
@@ -179,6 +181,11 @@ PRODUCES = word_set(
     "fabriquons curvar curvamos fabricamos doblar piegare pieghiamo produciamo buigen maken",
 )
 """Pieces that these govern are bent parts."""
+OF_A_BEND = word_set(
+    "radius radii rad r die dies line lines angle angles clr mandrel mandrels centerline",
+    "centreline",
+)
+"""Behind 'bend' these name a part of the size: 'bend radius 32 mm - 2 nos'."""
 SHARING = word_set(
     "cover covers do does fit fits serve serves handle handles work works both all either good",
     "span",
@@ -188,6 +195,14 @@ SHARING = word_set(
     "coprire",
     "several various zwei two three dekken dekt volstaan formers dies",
 )
+MAKE_IT = phrases(
+    "you make it | you make one | you make me | you make us | you do one | you do me | you do us",
+    "you do it | you quote it | you quote one | you build it | you build one | you price it",
+    "ihn bauen | ihn mir | ihn uns | ihn machen | ihn fertigen | einen bauen | einen anbieten",
+    "le faire | le fabriquer | me le | nous le | me lo | hacerlo | hacérmelo | farlo | farmelo",
+    "hem maken | die maken | er een maken",
+)
+"""Behind 'would one mandrel do for all of it' these ask for one."""
 HOW_MANY = word_set(
     "one two both same zwei beide einer eins deux seul même dos uno una sola mismo due entrambi",
     "stesso stessa twee één eentje dezelfde dwa jeden två",

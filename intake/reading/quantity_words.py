@@ -46,7 +46,7 @@ PAIRS = word_set("pair couple paire paio coppia")
 SHY = word_set("et en um uma sept sei fem tre sex due")
 ASKS_SHYLY = word_set("servono vorrei vorremmo prendo serve bastano prendiamo solo")
 
-ARTICLES = word_set("a an un une una uno ein eine einen nen een um uma en ett ana")
+ARTICLES = word_set("a an un une una uno ein eine einen einem nen een um uma en ett ana")
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
 NUMERAL_BEFORE = word_set("je jeweils nur lediglich davon solamente seulement slechts")
 NUMERAL_AFTER = word_set(
@@ -155,7 +155,8 @@ ASKS_BARE = phrases(
     "plazo para | plazo de | tempi per | consegna per | levertijd voor | exactement | exactamente",
     "esattamente | precies",
     "put me down for | looking to get | like to get | hoping to get",
-    "need a new | want a new | need a second | want a second | need a third",
+    "still | bleibt bei | bleibt es bei | stays at | remains at | need a new | want a new",
+    "need a second | want a second | need a third",
     "würde ich | würden wir | zunächst | erstmal | erst mal | nur | lediglich | brauch | brauche",
     "brauchen | bräuchte",
     "bräuchten",
@@ -219,7 +220,7 @@ STRONG_AFTER = phrases("required | needed | wanted | req d | apiece")
 """Behind a number these say that it counts, whatever it might measure."""
 SOMEBODYS = word_set("the your our my his their those this that")
 SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending kugel")
-ONES = word_set("ones neue neuen nuevos nouveaux nuovi nieuwe")
+ONES = word_set("ones neue neuen nuevo nuevos nouveaux nuovo nuovi nieuwe")
 """'Need two new ones': the noun is not said again."""
 SOLE_PIECE = word_set(
     "einzelstück einzelstueck einzelanfertigung einzelfertigung oneoff enkelstuks einzelteil"

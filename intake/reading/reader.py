@@ -9,10 +9,12 @@ from ...rules.request import Frozen, SizeRequest
 from ..late_pattern import late_pattern
 from ..model import Message, OwnText
 from .attached import with_attached
+from .bare_replies import bare_replies
 from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
 from .prompts import count_answered
+from .quantity_choices import with_choices
 from .quoted import Relied, answers_asked, taken_lines, unread
 from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
@@ -73,7 +75,8 @@ def read(own: OwnText, message: Message) -> Reading:
         # A tube in the subject is asked for itself: what is quoted below has another.
         relied = None if any(group.has_tube for group in subject.groups) else relied
     known = relied.figures if relied is not None else ()
-    body = read_stretch(own.text[own.body_start :], own.body_start, known, own.prompts)
+    prompts = own.prompts or bare_replies(own, relied)
+    body = read_stretch(own.text[own.body_start :], own.body_start, known, prompts)
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
     requests = with_material_of(requests, subject)
@@ -95,6 +98,7 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += told
     notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
+    requests = with_choices(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)

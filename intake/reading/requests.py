@@ -13,7 +13,7 @@ from .angles import angles_of
 from .dates import Needed, find_needed_by, needed_by_size
 from .figures import Layout
 from .groups import Group
-from .habits import is_american
+from .habits import is_american, puts_day_first
 from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .quoted import Relied, unread
@@ -43,8 +43,14 @@ def requests_of(
         return []
     groups = [group for group, _ in sizes]
     requests = [request for _, request in sizes]
-    american = is_american(stretch.unit, message)
-    days = needed_by_size(stretch.layout, groups, stretch.rows, message.sent_on, american=american)
+    days = needed_by_size(
+        stretch.layout,
+        groups,
+        stretch.rows,
+        message.sent_on,
+        american=is_american(stretch.unit, message),
+        day_first=puts_day_first(message),
+    )
     for number, request in enumerate(requests):
         start = _span(request, 0)[0]
         if any(first <= start < end for first, end in _of_others(own)):
@@ -125,8 +131,12 @@ def _finished(
     said_once = [group for number, group in enumerate(groups) if first[number] == number]
     places = {number: at for at, number in enumerate(sorted(set(first)))}
     counts = find_counts(stretch.layout, said_once, stretch.rows, beside.layout if beside else None)
-    american = is_american(stretch.unit, message)
-    whole = find_needed_by(_of_tooling(own), message.sent_on, american=american)
+    whole = find_needed_by(
+        _of_tooling(own),
+        message.sent_on,
+        american=is_american(stretch.unit, message),
+        day_first=puts_day_first(message),
+    )
     finished = [
         _finish(stretch, request, materials[n], counts.quantity(places[first[n]]), days[n] or whole)
         for n, request in enumerate(requests)

@@ -61,6 +61,19 @@ class Column:
     offset: int
 
 
+_POINTS = ".?:'’"
+_COUNT_HEADS = frozenset(
+    head.strip()
+    for head in """how many | how many mandrels | how many off | how many needed | count |
+    amount | q ty | q'ty | tools | no of tools | number of tools | number wanted | to make |
+    to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
+    combien | combien de mandrins | nb | cuántos | cuantos | cuántas | cuantas | quanti |
+    quante | quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
+    da fare""".split("|")
+)
+"""Heads that count the mandrels of a row; 'number' alone may number the rows."""
+
+
 @dataclass(frozen=True, slots=True)
 class Cell:
     """The token indexes of a cell, and where it starts on the line."""
@@ -129,7 +142,7 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
         return "words", None
     if words & _WHEN_WORDS:
         return "when", None
-    if words & _WANTED_WORDS:
+    if words & _WANTED_WORDS or _head(tokens) in _COUNT_HEADS:
         return "wanted", None
     if any(cue.role == "noise" for cue in tokens[0].cues):
         return "noise", None
@@ -140,6 +153,11 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
         return "material", None
     return "", None
+
+
+def _head(tokens: list[Token]) -> str:
+    """The words of a head without its points: 'how many'."""
+    return " ".join(filter(None, (token.text.strip(_POINTS) for token in tokens)))
 
 
 def _diameter_of(words: set[str]) -> Role | None:

@@ -83,7 +83,8 @@ _COUNTED = late_pattern(
     )
     + "?"
     + any_of(
-        r"pcs? | pieces? | pce | nos | no\.?(?=\s) | off | ea\b | each | sets? | units? | stück",
+        r"pcs? | pieces? | pce | nos | no\.?(?=\s|$|\W?\)) | off | ea\b | each | sets?",
+        r"units? | stück",
         "stk | stueck | pi[eè]ces? | pi[eè]zas? | uds? | unidades | pezz[io] | pz | stuks? | szt",
         "ks | mandrels? | mandrills? | dies | tubes | pipes | bends | b[oö]gen | frames",
         "hairpins? | parts | people | employees | guys | balls? | kugeln? | glieder | billes",

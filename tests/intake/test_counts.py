@@ -108,16 +108,8 @@ def test_what_counts_no_mandrels_is_no_quantity(text: str) -> None:
     assert quantities(text) == [None]
 
 
-@pytest.mark.parametrize(
-    "text",
-    [
-        f"Price for 1 and 5 please. Mandrel {IN}",
-        f"Please quote qty 1, 5 and 10. {IN}",
-        f"quote 2-3 mandrels {IN}",
-        f"need one or two mandrels {IN}",
-    ],
-)
-def test_two_price_breaks_are_no_quantity(text: str) -> None:
+@pytest.mark.parametrize("text", [f"quote 2-3 mandrels {IN}", f"need one or two mandrels {IN}"])
+def test_two_counts_in_a_breath_are_no_quantity(text: str) -> None:
     assert quantities(text) == [None]
 
 

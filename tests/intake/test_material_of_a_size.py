@@ -153,7 +153,7 @@ WORDINGS: list[tuple[str, Material | None, str | None]] = [
     ("mandrel 7005 alloy, 25.4mm OD, 2.0mm wall, 90mm CLR", AL, "7005"),
     ("  OD      2.500\"\n  wall    .049\"\n  CLR     3.75\"\n  mat'l   321\nmandrel", SS, "321"),
     ("mandrel 6 clr, 2-1/2 tube, .083 wall 1018.", CS, "1018"),
-    ("mandrels, CFS 3 tube 15.88 OD x 1.22 wall, bent to 40 CLR", CS, "CFS"),
+    ("mandrels, CFS 3 tube 15.88 OD x 1.22 wall, bent to 40 CLR", CS, "CFS 3"),
     ("mandril caño de 63,5 mm, chapa aluminizada de 1,6 mm, 95 mm de radio", CS, None),
     ("mandrin tube 63,5 x 1,6 acier aluminisé, rayon 95", CS, None),
     ("mandrino tubo 63,5 x 1,6 alluminizzato, raggio 95", CS, None),

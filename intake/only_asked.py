@@ -1,0 +1,102 @@
+"""Messages that only ask: what a mandrel costs in general, or of one that was delivered.
+
+Words of buying stand in them ('so don't quote anything', 'against our PO'), but nothing is bought.
+"""
+
+from __future__ import annotations
+
+import re
+
+from .late_pattern import late_pattern
+
+_NOT_TO_QUOTE = late_pattern(
+    r"\b(?:do not|don't|dont|no need to|not necessary to|needn't|please don't|you don't have to) "
+    r"(?:\w+ )?(?:quote|price|offer|make (?:me |us )?(?:a quote|an offer))\b"
+    r"|\b(?:not|n't) (?:yet )?(?:\w+ )?(?:asking for|looking for|after|needing|need|want) "
+    r"(?:a |any |an )?(?:quote|quotation|offer|price)s?\b"
+    r"|\bno (?:quote|quotation|offer) (?:needed|required|necessary|yet|please)\b"
+    r"|\bnot (?:yet )?(?:ready|looking|planning|going|about|in a position) to (?:order"
+    r"|buy|purchase)\b"
+    r"|\bnot (?:ordering|buying)\b(?! from)|\bbefore i (?:order|buy) anything\b"
+    r"|\b(?:have not|haven't) (?:yet )?(?:decided|settled|chosen) (?:on )?(?:a |the |any "
+    r"|what |which )?"
+    r"(?:tube|size|material|tubing)"
+    r"|\b(?:noch )?kein angebot (?:nötig|notwendig|erforderlich|erstellen|machen|schicken)\b"
+    r"|\b(?:brauche|brauchen|benötige|möchte|möchten) (?:ich "
+    r"|wir )?(?:noch )?(?:kein angebot|nichts bestellen)"
+    r"|\bnoch nichts (?:bestellen|kaufen)\b|\b(?:nicht|noch nicht) (?:bestellen|kaufen)\b"
+    r"|\bpas (?:besoin )?de devis\b|\bpas (?:encore )?(?:prêts? à )?(?:commander|acheter)\b"
+    r"|\bno (?:hace falta|necesito|necesitamos|quiero) (?:cotizar|que coticen|cotización"
+    r"|presupuesto|oferta)"
+    r"|\btodavía no (?:voy|vamos) a (?:comprar|pedir)\b"
+    r"|\bnon (?:serve|mi serve|ci serve) (?:un |una |ancora )*(?:preventivo|offerta)\b"
+    r"|\bnon (?:ordin\w+|compr\w+) (?:ancora|per ora)\b"
+    r"|\b(?:nog )?geen offerte (?:nodig|maken)\b|\bnog niet (?:bestellen|kopen)\b",
+    re.IGNORECASE,
+)
+_QUOTE_AFTER_ALL = late_pattern(
+    r"\b(?:please|pls|can you|could you|kindly|bitte|merci de|por favor) (?:\w+ ){0,2}"
+    r"(?:quote|price|offer|anbieten|chiffrer|cotizar|quotare)\b",
+    re.IGNORECASE,
+)
+_DELIVERED = late_pattern(
+    r"\b(?:received|got|arrived|delivered|bought|purchased|supplied|fitted|in use|in service)\b"
+    r"|\b(?:erhalten|geliefert(?:e[nrs]?)?|gekauft|bekommen|angekommen|im einsatz)\b"
+    r"|\b(?:reçu|livrée?|acheté|fourni)\b|\b(?:recibi\w+|entregad[oa]|comprad[oa]|suministrad[oa])\b"
+    r"|\b(?:ricevut[oa]|consegnat[oa]|acquistat[oa]|fornit[oa])\b|\b(?:ontvangen|geleverde?|gekocht)\b",
+    re.IGNORECASE,
+)
+_MANDREL = late_pattern(
+    r"\b(?:mandrels?|mandrills?|\w{0,12}dorne?n?|mandrins?|mandril(?:es)?|mandrin[oi]|\w{0,6}doorn(?:en)?)\b",
+    re.IGNORECASE,
+)
+_WANTS_TO_KNOW = late_pattern(
+    r"\b(?:wants?|would like|need|needs|like) to know\b|\bquestions?\b|\bquer(?:y|ies)\b|\?"
+    r"|\bplease (?:advise|clarify|explain|tell)\b|\bclarif\w+|\b(?:möchte[n]?|würde[n]?"
+    r"|will|wollen) "
+    r"[^.?!\n]{0,20}wissen\b|\bfragen?\b|\b(?:voudra\w+|souhait\w+|aimera\w+) savoir\b|\bprécis\w+"
+    r"|\b(?:quiere|quisiera|querríamos|desea) saber\b|\bvorre\w+ sapere\b|\b(?:wil"
+    r"|wil[l]en) [^.?!\n]{0,12}weten\b",
+    re.IGNORECASE,
+)
+_TECHNICAL = late_pattern(
+    r"\bhardness\b|\bplat(?:ing|ed)\b|\bre-?(?:plat|chrom|grind|ground|sharp|condition|polish|work|build)\w*"
+    r"|\bcoat(?:ing|ed)?\b|\bbase material\b|\bhow many bends\b|\bguaranteed?\b"
+    r"|\bwears?\b|\blife(?:time)?\b"
+    r"|\blubric\w+|\bgrease\b|\bclean(?:ing|ed)?\b|\bstor(?:e|ed|age)\b|\btorque\b"
+    r"|\bset ?up\b|\badjust\w*"
+    r"|\bposition\w*|\bmaintenance\b|\bserviced?\b|\bspare (?:balls?|links?|parts?)\b"
+    r"|\bsurface finish\b"
+    r"|\bhärte\b|\bbeschicht\w+|\bverchrom\w+|\bschmier\w+|\bfett\b|\bstandzeit\b|\bverschleiß\b|\bwartung\b"
+    r"|\beinstell\w+|\bnachschleifen\b|\baufarbeiten\b|\bdureté\b|\brevêtement\b|\bchrom\w+|\bgraiss\w+"
+    r"|\busure\b|\bentretien\b|\brégl\w+|\bdureza\b|\brecubrimiento\b|\bcromad\w+|\blubric\w+|\bdesgaste\b"
+    r"|\bmantenimiento\b|\bdurezza\b|\brivestimento\b|\bcromat\w+|\blubrific\w+|\busura\b|\bmanutenzione\b"
+    r"|\bhardheid\b|\bcoating\b|\bverchroomd\b|\bsmeren\b|\bslijtage\b|\bonderhoud\b",
+    re.IGNORECASE,
+)
+_OTHER_BUSINESS = late_pattern(
+    r"\b(?:late|overdue|wrong|damag\w+|broken|broke|crack\w+|scratch\w+|return|refund|credit|invoice|pay\w*"
+    r"|paid|track\w+|shipp\w+|ship|status|cancel\w*|complain\w*|replace\w*|missing|short|reject\w*|ncr"
+    r"|falsch|beschädigt|defekt|reklam\w+|rechnung|gutschrift|storn\w+|gebrochen|facture|avoir|cassé|réclam\w+"
+    r"|abîmé|factura|roto|dañad\w+|reclam\w+|devol\w+|fattura|rotto|danneggiat\w+|reso|factuur|kapot|klacht)\b",
+    re.IGNORECASE,
+)
+
+
+def wants_no_quotation(text: str) -> bool:
+    """Whether the sender says that nothing is to be quoted or bought yet."""
+    return _NOT_TO_QUOTE.search(text) is not None and _QUOTE_AFTER_ALL.search(text) is None
+
+
+def asks_of_delivered(text: str) -> bool:
+    """Whether it asks something technical of a mandrel that has come: its plating, its wear.
+
+    Nothing of a complaint, an invoice or a delivery may stand beside it.
+    """
+    return (
+        _MANDREL.search(text) is not None
+        and _DELIVERED.search(text) is not None
+        and _TECHNICAL.search(text) is not None
+        and _WANTS_TO_KNOW.search(text) is not None
+        and _OTHER_BUSINESS.search(text) is None
+    )

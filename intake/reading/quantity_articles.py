@@ -1,0 +1,149 @@
+"""Whether 'a mandrel' asks for one: an article is a number only where the mandrel is wanted."""
+
+from __future__ import annotations
+
+from . import quantity_verbs as v
+from . import quantity_wishes as wishes
+from . import quantity_words as w
+from .quantity_context import Context
+from .quantity_nouns import MARKS
+from .quantity_prompts import ARTICLE
+
+_FAR = 11
+"""Words looked back for the verb that governs a mandrel; keeps the search linear."""
+_NAMED_BEFORE = 60
+"""Words looked back for the mandrel that 'a new one' stands for."""
+_BEFORE_ALONE = frozenset(("\n", "\n\n", "-", ":", "*", ",", "nog", "de", "nuevo"))
+_PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
+
+
+class Articles:
+    """Questions about 'a mandrel', asked by the indexes of its article and behind its noun."""
+
+    def __init__(self, context: Context) -> None:
+        self.context = context
+        self.words = context.words
+        self.text = context.text
+
+    def rank(self, article: int, noun: int) -> int:
+        """ARTICLE where words ask for the mandrel; 0 where it is asked about, owned or compared."""
+        if self._is_asked_about(article, noun):
+            return 0
+        if self.context.ends_with(article, v.PRICE_FOR):
+            behind = self.words.at(noun)
+            plain = behind in _PLAIN_ENDS or behind in w.FOR | v.PRICED_AS
+            return ARTICLE if plain else 0
+        if any(self.context.ends_with(article - between, v.HAVING) for between in (0, 1)):
+            return ARTICLE
+        near = {self.text[at] for at in self.words.after(noun, 4)}
+        if near & wishes.WISHED_BEHIND:
+            return ARTICLE
+        for at in self.words.before(article, _FAR):
+            said = self._says(at, article, noun)
+            if said is not None:
+                return said
+        if self._asks_behind(article, noun):
+            return ARTICLE
+        return ARTICLE if self._stands_alone(article, noun) else 0
+
+    def _is_asked_about(self, article: int, noun: int) -> bool:
+        before = self.words.at(article - 1)
+        if self.context.asks_which(article, noun) or before in v.WHETHER_BEFORE:
+            return True
+        # "Bent with a mandrel"; but "can you help us out with a mandrel" asks for one.
+        return before in v.TOOL_IN_USE and not self.context.ends_with(article, wishes.WISHED)
+
+    def _says(self, at: int, article: int, noun: int) -> int | None:
+        """What a phrase before the article says of it: a rank, or None where it says nothing."""
+        if self.words.phrase(at, v.ADVICE):
+            return 0
+        if self._is_wished(at, article):
+            return ARTICLE
+        ability = self.words.phrase(at, v.ABILITY)
+        if ability:
+            return self._of_ability(at + ability, article, noun)
+        if self.text[at] in v.COSTS and at + 3 > article:
+            return ARTICLE  # "wat kost een doorn"
+        wanted = self.words.phrase(at, v.WANTS)
+        if wanted and at + wanted <= article:
+            refused = self.context.ends_with(at, v.NEGATIONS)
+            asked = self.words.at(at - 1) in v.WISHES_FOR
+            if asked and self.words.at(at - 2) in v.WHETHER_BEFORE:
+                return 0  # "he asked me whether we need a mandrel"
+            return 0 if refused or self.context.ends_with(at, v.ADVISES) else ARTICLE
+        if self.text[at] in v.POLITE and self._is_offer(at + 1, article, noun):
+            return ARTICLE
+        if self.words.phrase(at, v.OWNS) and not self.context.is_wish(at):
+            # In Dutch one has a need: "ik heb een doorn nodig".
+            behind = self.text[noun : self.words.behind[article]]
+            return ARTICLE if "nodig" in behind else 0
+        return None
+
+    def _is_wished(self, at: int, article: int) -> bool:
+        """'My boss asked me to ask you for a mandrel', 'auf der Suche nach einem Dorn'."""
+        wished = self.words.phrase(at, wishes.WISHED)
+        return 0 < wished <= article - at and not self.context.ends_with(at, v.NEGATIONS)
+
+    def _of_ability(self, behind: int, article: int, noun: int) -> int:
+        """'Could you quote a mandrel' asks for one, 'can you make us a mandrel' and 'can you make a
+        mandrel for this' do too; 'can you make a mandrel for 1.5 x .065?' only asks whether."""
+        if self._is_offer(behind, article, noun):
+            return ARTICLE
+        if set(self.text[behind:article]) & v.WHETHER:
+            return 0
+        if set(self.text[max(behind - 4, self.words.first[article]) : article]) & wishes.FOR_US:
+            return ARTICLE
+        later = self.words.after(noun, _FAR)
+        this = any(self.words.phrase(at, wishes.FOR_THIS) for at in later)
+        return (
+            ARTICLE if this or any(self.words.phrase(at, wishes.COST_OF_IT) for at in later) else 0
+        )
+
+    def _is_offer(self, behind: int, article: int, noun: int) -> bool:
+        """'Could you quote a mandrel', 'könnt ihr einen Dorn anbieten'."""
+        between = set(self.text[behind:article])
+        later = {self.text[at] for at in self.words.after(noun, 2 * _FAR)}
+        return not between & v.WHETHER and bool((between | later) & v.OFFERS)
+
+    def _asks_behind(self, article: int, noun: int) -> bool:
+        """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
+        behind = [self.text[at] for at in self.words.after(noun, 25)]
+        near = set(behind[:7])
+        if near & v.PLEASE or any(
+            self.words.phrase(i, v.WELCOME) for i in self.words.after(noun, 7)
+        ):
+            return True
+        if v.COSTS & set(behind[:12]):
+            asked = self.context.ends_with(article, v.COST_OF)
+            return asked or self.words.at(article - 1) in v.MODALS
+        return bool(near & v.SUFFICES or set(behind) & v.PLEASE)
+
+    def _stands_alone(self, article: int, noun: int) -> bool:
+        """'Un mandrin.', 'Toujours un mandrin, merci': a sentence without a verb."""
+        if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
+            return False
+        begin = self.words.first[article]
+        return all(
+            word in wishes.STILL or word in _BEFORE_ALONE for word in self.text[begin:article]
+        )
+
+    def new_one(self, article: int) -> int:
+        """Index behind 'a new one', 'einen neuen' where a mandrel is meant that was named before,
+        or 0."""
+        used = self.words.phrase(article + 1, wishes.NEW_ONE)
+        if not used:
+            return 0
+        noun = article + 1 + used
+        after = self.words.at(noun)
+        if after not in MARKS | w.FOLLOWERS | v.PLEASE | wishes.BEHIND_NEW_ONE:
+            return 0
+        return noun if self.stands_for_mandrel(article) else 0
+
+    def stands_for_mandrel(self, place: int) -> bool:
+        """Whether what was named last before a place is a mandrel: not a bender or a die."""
+        for at in range(place - 1, max(-1, place - _NAMED_BEFORE), -1):
+            if self.text[at] in wishes.OTHER_THINGS:
+                return False
+            if w.is_mandrel(self.text[at]):
+                return True
+        return False
