@@ -85,7 +85,7 @@ class Matcher:
         return Match(used, min(round(score), 100), name, why)
 
     def _near(self, question: str, least: int) -> list[Near]:
-        near = self._phrases.near(self._phrases.told(question), least)
+        near = self._phrases.near(self._phrases.told(question), least, worth=ENOUGH - AHEAD)
         return [one for one in near if not is_barred(self._answers[one.answer], question)]
 
     def _settles(self, nearest: Near, near: Sequence[Near], question: str, offer: bool) -> bool:

@@ -36,6 +36,7 @@ HALF_MASS = 1.5
 """A phrase of this weight counts half as much as one of great weight."""
 FULL_MASS = 8
 """A phrase of this weight, fully met, scores 100."""
+_OF_FULL = (FULL_MASS + HALF_MASS) / FULL_MASS
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,16 +73,17 @@ class Phrases:
         """The answer that has a question word for word among its phrases."""
         return self._word_for_word.get(plain_words(question))
 
-    def near(self, told: Sequence[str], least: int) -> list[Near]:
+    def near(self, told: Sequence[str], least: int, worth: float = 0.0) -> list[Near]:
         """By answer the phrase that comes nearest, the nearest of all first.
 
-        ``least``: so many words of its own must the question have of a phrase.
+        ``least``: so many words of its own must the question have of a phrase. Answers none of
+        whose phrases can come to a score of ``worth`` are left out.
         """
         names = set().union(*(self._naming.get(term, ()) for term in told))
-        found = (self._nearest(name, told, least) for name in names)
+        found = (self._nearest(name, told, least, worth) for name in names)
         return sorted((n for n in found if n.score), key=lambda n: (-n.score, n.answer))
 
-    def _nearest(self, name: str, told: Sequence[str], least: int) -> Near:
+    def _nearest(self, name: str, told: Sequence[str], least: int, worth: float) -> Near:
         vocabulary = self.vocabulary[name]
         shared = sum(self._weights[term] for term in told if term in vocabulary)
         strange = sum(
@@ -90,6 +92,8 @@ class Phrases:
             if term not in vocabulary and term not in ASIDE
         )
         best, best_text = 0.0, ""
+        if not shared or _at_most(shared, strange) < worth:
+            return Near(best, name, best_text)
         present = frozenset(told)
         phrases, by_term = self._phrases[name], self._by_term[name]
         having = set().union(*(by_term.get(term, ()) for term in told))
@@ -109,7 +113,7 @@ class Phrases:
                 score *= OTHERWISE_ASKED
             if score > best:
                 best, best_text = score, phrase.text
-        return Near(best * (FULL_MASS + HALF_MASS) / FULL_MASS, name, best_text)
+        return Near(best * _OF_FULL, name, best_text)
 
     def _known(self, asked: Iterable[str]) -> list[str]:
         """The terms, those misspelt put right where one term of the phrases is near."""
@@ -194,6 +198,12 @@ def says_little(sentence: str) -> bool:
     """Whether a sentence has no word of its own: 'Why?', 'Is that a problem?', 'Can you quote?'"""
     told = {term for term in terms(sentence) if term not in SMALL and term not in ASIDE}
     return told <= LITTLE
+
+
+def _at_most(shared: float, strange: float) -> float:
+    """The score of a phrase that has all of what the question shares with its answer, no more."""
+    whole = math.sqrt(shared / (shared + strange)) * shared / (shared + HALF_MASS)
+    return 100 * whole * _OF_FULL
 
 
 @lru_cache(maxsize=4096)

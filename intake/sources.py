@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 import sys
 from collections.abc import Iterable, Iterator
@@ -100,18 +101,25 @@ def _mail(name: str, raw: bytes, *, by_name: bool) -> SourceItem:
 
 def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
     is_maildir = (path / "cur").is_dir() and (path / "new").is_dir()
+    # As strings: a hundred thousand paths as objects would be 40 MB.
     if is_maildir:
         # tmp/ holds what is still being delivered.
-        files = [file for box in ("new", "cur") for file in (path / box).iterdir()]
-        files = [file for file in files if not file.name.startswith(".")]
-        files.sort(key=lambda file: file.name)
+        files = [
+            f"{box}/{one}"
+            for box in ("new", "cur")
+            for one in os.listdir(path / box)
+            if not one.startswith(".")
+        ]
+        files.sort(key=os.path.basename)
         empty = "the Maildir holds no message"
     else:
-        files = sorted(file for file in path.iterdir() if file.suffix.lower() == ".eml")
+        files = sorted(
+            one for one in os.listdir(path) if os.path.splitext(one)[1].lower() == ".eml"
+        )
         empty = "no .eml file lies in this folder"
     if not files:
         yield SourceItem(name, None, f"{name}: {empty}")
-    for file in files:
+    for file in (path / one for one in files):
         try:
             yield _mail(str(file), file.read_bytes(), by_name=True)
         except OSError as error:

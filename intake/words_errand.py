@@ -121,6 +121,15 @@ WANTS_TOOL = (
     r"\b(?:necesit(?:o|amos)|busc(?:o|amos)) (?:un|dos|\d)? ?mandril",
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
+    r"\bhow much (?:is|are|for|would|does|do|will)? ?(?:a|an|one|two|that|the|such a) "
+    r"(?:\w+ ){0,2}?mandrels?\b",
+    r"\bwhat (?:does|do|would|will) (?:a|an|one|two|that|the|such a) (?:\w+ ){0,2}?mandrels? "
+    r"(?:cost|run|go for|set me back)\b",
+    r"\b(?:price|cost|quote|quotation) (?:of|for|on) (?:a|an|one|two|that|the|such a) "
+    r"(?:\w+ ){0,2}?mandrels?\b",
+    r"\bwas kostet (?:ein|so ein|der|dieser) \w{0,10}dorn\b|\bprix d'un mandrin\b"
+    r"|\bcombien (?:coûte|pour) un mandrin\b|\bcu[aá]nto cuesta un mandril\b"
+    r"|\bquanto costa un(?:'anima| mandrino)\b|\bwat kost een doorn\b",
     r"\b(?:one|two|three|four|\d) (?:\w+ ){0,2}mandrels?,? (?:please|pls|plz)\b|\b(?:einen?|zwei|"
     r"drei|\d) (?:\w+ ){0,2}\w{0,10}dorne?,? bitte\b|\b(?:un|deux|trois|\d) mandrins?,? (?:svp|"
     r"s'il vous pla[iî]t)\b|\b(?:un|dos|tres|\d) mandril(?:es)?,? por favor\b|\b(?:un|due|tre|\d) "

@@ -16,9 +16,11 @@ from .groups import Group, own_figures, slot_of
 from .patterns import whole_words
 from .picked_by_name import OTHER_PICKED, picked_by_name
 from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
+from .said_of import Said
 from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
+from .told_plainly import PLAINLY_TOLD, plainly_told
 
 _BESIDE = "it may only be mentioned beside the size that is asked for"
 _EITHER = "one of two sizes is meant: which?"
@@ -44,28 +46,41 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     if len(groups) < 2:
         return
+    apart = plainly_told(layout, groups)
+    if apart is not None:
+        _doubt_those(groups, [part.told for part in apart.said], PLAINLY_TOLD)
+        if apart.sure:
+            _note_of_others(groups, apart.said)
+            return
     listed = _is_list(layout, [g for g in groups if g.has_tube or g.shape] or groups)
     said = None if listed else told_apart(layout, groups)
     if said is not None:
-        for group, part in zip(groups, said, strict=True):
-            if part.told:
-                _doubt(group, ONLY_TOLD)
-            else:
-                group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
-                group.others_words = words_of_others(part, said)
+        _doubt_those(groups, [part.told for part in said], ONLY_TOLD)
+        _note_of_others(groups, said)
         _doubt_further(layout, [g for g, part in zip(groups, said, strict=True) if not part.told])
         return
-    _doubt_further(layout, groups)
+    left = [group for group in groups if group.doubtful != PLAINLY_TOLD]
+    _doubt_further(layout, left)
     _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
     if not listed:
         _doubt_those(groups, strongly_told(layout, groups), ONLY_TOLD)
     named = picked_by_name(layout, groups)
     _doubt_those(groups, named, OTHER_PICKED)
     if named.count(False) != 1:  # 'the other one later' is said of those that are not picked
-        _doubt_those(groups, taken_back(layout, groups, picked=bool(layout.left_out)), TAKEN_BACK)
-    apart = listed or named.count(False) == 1
-    one = [False] * len(groups) if apart else of_one(layout, groups)
-    _doubt_those(groups, one, ONE_OF_THESE)
+        heard = bool(layout.left_out) or len(left) < len(groups)
+        _doubt_those(left, taken_back(layout, left, picked=heard), TAKEN_BACK)
+    if not listed and named.count(False) != 1 and len(left) > 1:
+        there = [part for part in apart.said if part.told] if apart is not None else []
+        words = [said for part in there for said in (part.words, *part.elsewhere)]
+        _doubt_those(left, of_one(layout, left, words), ONE_OF_THESE)
+
+
+def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:
+    """Note on each size asked for what it may have of one that is only told of."""
+    for group, part in zip(groups, said, strict=True):
+        if not part.told:
+            group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
+            group.others_words = words_of_others(part, said)
 
 
 def _doubt_further(layout: Layout, groups: list[Group]) -> None:

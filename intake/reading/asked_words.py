@@ -56,10 +56,13 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"(?<!until )(?<!till )now | new(?! year| season) | this time | next one | mine(?:'s| is)",
+    r"(?<!until )(?<!till )(?<!by )(?<!years )(?<!year )(?<!months )(?<!weeks )(?<!while )now",
+    r"new(?! year| season) | this time",
+    r"next (?:one|job|project|up) | mine(?:'s| is| will be)",
     r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
     r"should (?:be|read) | what we're actually | actually | expanding into | moving to | valid",
     r"switched (?:me|us) to",
+    r"moi,? c'est | (?:chez|pour) nous,? c'est | bei mir (?:ist|sind) | bij (?:mij|ons) is",
     r"lightweight | changed to | gone to | went up to | switched to | moved to | picked up",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
@@ -77,7 +80,10 @@ TROUBLE = whole_words(
     r"wrinkl\w* | kink\w* | flatten\w* | collaps\w* | goes (?:oval|flat) | folds? | folded",
     r"crush\w*",
     r"buckl\w* | rippl\w* | becomes oval | another story | can'?t hold | flattens",
-    r"different animal",
+    r"different animal | (?:gives?|giving|causes?|causing|makes?|making) (?:us |me )?(?:trouble"
+    r"|grief"
+    r"|problems?) | is (?:the|our) (?:problem|trouble) | macht (?:uns )?(?:probleme|ärger)",
+    r"pose (?:un )?problème | da problemas | dà problemi | geeft problemen",
     r"knick\w* | faltet | falten | oval | fällt zusammen | pliss\w+ | s'écras\w+ | s'aplati\w*",
     r"se arruga | se aplasta | se chafa | si schiaccia | si piega male | fa le grinze | knikt",
     r"plooit | rimpelt",
@@ -114,6 +120,11 @@ AGAIN = whole_words(
 )
 """What is owned may be wanted once more."""
 
+ANEW = whole_words(
+    "a new one | new ones | a replacement | einen neuen | ersatz | un nouveau | un remplaçant",
+    "uno nuevo | un repuesto | uno nuovo | un ricambio | een nieuwe",
+)
+"""Behind a size that is there: 'ist gebrochen. Bitte bieten Sie einen neuen an'."""
 BY_PLACE = whole_words(
     r"(?:the )?(?:first|second|third|former|latter|other|last|upper|lower|old|top|bottom|middle)"
     r" (?:one|size|tube|of) | the former(?=\s*(?:[.,;!?]|$|please))",
@@ -181,10 +192,22 @@ _STAYS = any_of(
 )
 
 
+_ALL_ELSE = any_of(
+    r"(?:everything|all) else\b[^.;]{0,24}\b(?:same|stays|unchanged|identical) | (?:the )?rest"
+    r" (?:stays|is|remains)(?: all)? (?:the )?(?:same|unchanged)",
+    r"(?:sonst|ansonsten|rest|übrige)\b[^.;]{0,16}\b(?:gleich|unverändert|wie gehabt)",
+    r"(?:le reste|tout le reste)\b[^.;]{0,16}\b(?:identique|inchangé|même|pas)",
+    r"(?:lo demás|el resto|todo lo demás)\b[^.;]{0,16}\b(?:igual|no cambia)",
+    r"(?:il resto|tutto il resto)\b[^.;]{0,16}\b(?:uguale|invariato|non cambia)",
+    r"(?:de rest|al het andere)\b[^.;]{0,16}\b(?:hetzelfde|gelijk|ongewijzigd)",
+)
+"""'Everything else stays the same'."""
+
+
 def _kept(*nouns: str) -> re.Pattern[str]:
     noun = any_of(*nouns)
     return late_pattern(
-        rf"\b{_SAME}\b[^.;,]{{0,20}}?\b(?:{noun}\b|\d)|\b{noun}\b[^.;,]{{0,16}}\b{_STAYS}\b"
+        rf"\b{_ALL_ELSE}|\b{_SAME}\b[^.;,]{{0,20}}?\b(?:{noun}\b|\d)|\b{noun}\b[^.;,]{{0,16}}\b{_STAYS}\b"
     )
 
 

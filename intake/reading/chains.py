@@ -8,6 +8,7 @@ from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
 from .figures import Figure, Layout
 from .likeness import same_size
 from .patterns import whole_words, word_set
+from .place_tests import is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .shapes import shape_near
 
@@ -181,6 +182,11 @@ def _lacks_first(layout: Layout, chain: list[Figure]) -> bool:
     """'Tube x .065 x 5.25': a times sign with nothing before it; the OD is not given."""
     before = layout.tokens[chain[0].token - 1] if chain[0].token else None
     if before is None or before.text not in ("x", "×", "*") or len(chain) > 2:
+        return False
+    if chain[0].number.value > chain[-1].number.value:
+        return False  # "x 38.1 x 1.6": a mark before a line; no wall is more than its radius
+    ahead = layout.text[layout.text.rfind("\n", 0, before.start) + 1 : before.start]
+    if before.text == "*" and not is_thin(chain[0]) and not ahead.strip(" \t>-"):
         return False
     counted = layout.before(chain[0])
     if counted is not None and counted.how == "count" and counted.line == chain[0].line:

@@ -14,6 +14,10 @@ _FROM = late_pattern(
     r"\b"
     + any_of(
         r"(?:chang|switch|mov|reduc|increas|dropp?|went|gone)(?:es|ed|e|s)?\b[^.;,:\d]{0,24}\bfrom",
+        r"(?:chang|switch|mov|reduc|increas|dropp|stepp|bump)ing\b[^.;,:\d]{0,24}\bfrom",
+        r"(?:we|i|they|he|she|customer|client)(?:'re|'m|'s|\sare|\sam|\sis)\s(?:now\s)?going"
+        r"\b[^.;,:\d]{0,24}\bfrom",
+        r"(?:go|drop|step|move|bump)\s(?:up|down)\b[^.;,:\d]{0,16}\bfrom",
         r"(?:ändert|geändert|wechselt|wandert|reduziert|erhöht)\w*\b[^.;,:\d]{0,24}\bvon",
         r"(?:passé?e?|chang[eé]e?|réduit)\b[^.;,:\d]{0,16}\bde",
         r"(?:pasa|pasó|cambia|cambió|cambiad[oa])\b[^.;,:\d]{0,16}\bde",
@@ -22,6 +26,21 @@ _FROM = late_pattern(
     )
     + r"\s*(?:an?|the|our|the old)?\s*$"
 )
+_CHANGES_TO = late_pattern(
+    r"\b(?:"
+    + any_of(
+        r"(?:want|wants|wanted|need|needs|needed|like|likes|have|has|had|decided|plan|hoping|trying)"
+        r"\s(?:us\s|me\s)?to\s(?:go|drop|move|step|switch|change|bump|thin)\b[^.;,:\d]{0,12}?"
+        r"\s(?:(?:up|down)\s)?to",
+        r"(?:are|is|am|'re|'m|'s|now|be)\s(?:now\s)?going\s(?:up|down)\sto",
+        r"(?:dropping|moving|stepping|switching|changing|bumping|dropped|moved|stepped|switched"
+        r"|changed|bumped|went|gone)\s(?:it\s|us\s)?(?:(?:up|down)\s)to",
+    )
+    + r")\s*(?:an?|the|our)?\s*$"
+)
+"""'We want to go down to .058 wall': no limit, but what it is from now on."""
+_ABLE = late_pattern(r"\b(?:can|could|may|might|able|capable|capacity|rated|machine|bender)\b")
+_BACK_FROM = late_pattern(r"^[^.;:\d]{0,24}\bfrom\s(?:an?\s|the\s|our\s|my\s|old\s){0,2}$")
 _TO = word_set("to auf zu a à naar")
 _LEAD = 64
 """Characters before the first figure in which the words stand."""
@@ -29,6 +48,7 @@ _LEAD = 64
 
 def hear_changes(layout: Layout) -> None:
     """Deny the first figure of 'changed from A to B', and give B what the sentence speaks of."""
+    _hear_back_from(layout)
     for old in layout.figures:
         new = layout.after_in_sentence(old)
         if new is None or not any(t.text in _TO for t in layout.between(old, new)):
@@ -42,6 +62,23 @@ def hear_changes(layout: Layout) -> None:
         own = cue_right(layout, new)
         if cue is not None and new.role is None and own is None and fits(new, cue):
             new.give(cue.role, "cue")
+
+
+def changes_to(before: str) -> bool:
+    """Whether the words before a figure, casefolded, say that it is so from now on."""
+    return _CHANGES_TO.search(before) is not None and not _ABLE.search(before)
+
+
+def _hear_back_from(layout: Layout) -> None:
+    """'We want to go up to .095 wall from .065': the second is past."""
+    for new in layout.figures:
+        old = layout.after_in_sentence(new)
+        if old is None or not _BACK_FROM.match(layout.text[new.end : old.start].casefold()):
+            continue
+        begin = max(layout.sentence_start(new.sentence), new.start - _LEAD)
+        if changes_to(layout.text[begin : new.start].casefold()):
+            old.negated = True
+            old.link = "apart"
 
 
 def _spoken_of(layout: Layout, figure: Figure) -> Cue | None:

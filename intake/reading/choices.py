@@ -19,6 +19,8 @@ from .values import Value
 Length = Literal["od", "wall", "clr"]
 Readings = Mapping[Length, list[Value]]
 Unit = Literal["in", "mm"]
+_BY_OD: frozenset[Role] = frozenset({"inside_r", "outside_r", "inside_d", "outside_d", "times_d"})
+"""What gives the centreline radius only with the OD."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,12 +81,14 @@ def centreline_radius(value: Value | None, role: Role, od_mm: Decimal | None) ->
         return None
     if role in ("bend_dia", "centres"):
         return value.mm / 2
-    if role not in ("inside_r", "outside_r", "times_d"):
+    if role not in _BY_OD:
         return value.mm
     if od_mm is None:
         return None
     if role == "times_d":
         return value.mm * od_mm
+    if role in ("inside_d", "outside_d"):
+        return (value.mm + od_mm if role == "inside_d" else value.mm - od_mm) / 2
     return value.mm + od_mm / 2 if role == "inside_r" else value.mm - od_mm / 2
 
 

@@ -15,7 +15,11 @@ _CORRECTION = whole_words(
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
     "laten we zeggen",
-    "my bad | oops | whoops | edit(?=:) | typo | make that | make it | actually",
+    "my bad | oops | whoops | edit(?=:) | typo | actually",
+    # "Make it two." counts mandrels
+    r"make (?:that|it)(?! (?:a pair|one|two|three|four|five|six|\d)(?:\W*$|[.,;!?]\s|\s(?:of"
+    r"|pieces?"
+    r"|pcs|mandrels?|please|pls|each|off|thanks)\b))",
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
     "not .{1,18}, (?:it's|its|but)",
@@ -41,7 +45,8 @@ _WEAK = whole_words(
 )
 """What often corrects, and as often goes on to another tube: 'but we use 1.75 x .095 on gates'."""
 _ADDS = whole_words(
-    "also | another | add | adding | plus | additional | additionally | forgot | in addition",
+    "and (?:what|how) about | also | another | add | adding | plus | additional",
+    "additionally | forgot | in addition",
     "auch | noch | zusätzlich | außerdem | vergessen | ergänzend | aussi | ajout\\w+ | également",
     "oublié | también | además | añad\\w+ | agreg\\w+ | olvid\\w+ | anche | inoltre | aggiung\\w+",
     "dimenticat\\w+ | ook | nog | bovendien | toevoegen | vergeten",

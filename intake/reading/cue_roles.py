@@ -18,6 +18,10 @@ _INNER_OF_TWO = word_set("inner innen innere inneres intérieur interior interno
 _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
+_PARTS = word_set(
+    "leg legs straight straights schenkel axle axles shaft rod stange tige asta varilla barra hoop"
+)
+"""Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
 _TO = word_set("to zu auf")
 _MOST_COUNTED = 500
@@ -154,6 +158,11 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
         thin = second.number.style == "decimal" and second.number.value * 3 < figure.number.value
         if thin and layout.tokens[left.token].text == "line":
             return True  # "hydraulic line 12 x 1.5"
+    if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
+        # "legs are 1.25 x .065": a length has no wall
+        thin = second is not None and second.link == "times" and second.number.style == "decimal"
+        if thin and second is not None and second.number.value * 4 < figure.number.value:
+            return True
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
         return False

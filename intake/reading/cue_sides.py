@@ -58,6 +58,7 @@ _COMPARED = word_set("than more less tighter smaller")
 _COPULA = word_set(
     """son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures"""
 )
+_MOVING = word_set("moving moved move stepping stepped step bumping bumped jumping jumped")
 _ARTICLES = word_set("a an the about approx approximately around also still now our")
 _LIMITED = word_set(
     "no not more less than larger bigger greater smaller tighter over under exceed go above below",
@@ -98,6 +99,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         token = layout.tokens[at]
         if token.text == "up to" and figure.link == "range":
             return None  # "walls from .049 up to .065"
+        if token.text == "up to" and at and layout.tokens[at - 1].text in _MOVING:
+            return None  # "now I'm moving up to 1.5 x .095"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
                 return None

@@ -147,7 +147,14 @@ SIZE_CUES: CueWords = (
         biegeradius innen | innerer biegeradius | radius innen | ri | rayon intérieur |
         rayon interieur | rayon int | rayon de cintrage intérieur | raggio interno |
         raggio int | radio interior | radio interno | binnenradius | binnenstraal | innerradie |
-        内R | 内側R
+        内R | 内側R | throat radius | throat rad | throat r | radius at the throat |
+        radius in the throat | radius of the throat | radius to the throat |
+        radius to the bottom of the groove | radius at the bottom of the groove |
+        radius in the bottom of the groove | rad to the bottom of the groove
+    """),
+    ("inside_r", "after", """
+        to the bottom of the groove | at the bottom of the groove | to the throat | at the throat |
+        in the throat | to the groove bottom
     """),
     ("outside_r", "both", """
         extrados radius | outside radius | outer radius | outside rad | outside bend radius |
@@ -155,7 +162,8 @@ SIZE_CUES: CueWords = (
         radius on the outside | outside r | aussenradius | außenradius | äusserer radius |
         biegeradius aussen | radius aussen | rayon extérieur | rayon exterieur | rayon ext |
         raggio esterno | radio exterior | radio externo | buitenradius | buitenstraal |
-        ytterradie | 外R | 外側R
+        ytterradie | 外R | 外側R | heel radius | heel rad | radius at the heel |
+        radius of the heel | radius to the heel
     """),
     ("bend_dia", "both", """
         bend diameter | bend dia | bending diameter | hoop diameter | circle diameter |

@@ -18,6 +18,7 @@ _UNIT = {
 }  # fmt: skip
 _ROLE = {
     "id": "bore", "inside_r": "inside radius", "outside_r": "outside radius",
+    "inside_d": "across the bend inside", "outside_d": "across the bend outside",
     "centres": "half the leg centres", "bend_dia": "half the bend diameter",
     "times_d": "times OD", "nps": "nominal pipe size", "dn": "DN",
     "dash": "sixteenths of an inch",

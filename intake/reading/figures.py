@@ -123,6 +123,8 @@ class Layout:
     """What was only thought of first, with what was settled on."""
     left_out: list[str] = field(default_factory=list)
     """Words of sizes that were taken as not asked for, to be told to the person."""
+    owned: list[str] = field(default_factory=list)
+    """Words of sizes whose tool is there already, to be told to the person."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)
     """Where whole lines of such sizes stand: their material and count go with them."""
     _texts: dict[int, str] = field(default_factory=dict)

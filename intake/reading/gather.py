@@ -41,7 +41,8 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
         and not figure.put_off
     ]
     groups = Gatherer(layout, _by_column(figures)).run()
-    _fill_from_context(groups, [f for f in layout.figures if f.context_only])
+    groups = groups or _of_tooling(layout)
+    _fill_from_context(layout, groups)
     share(layout, groups)
     tie(groups, ties)
     doubt_lost(layout, groups)
@@ -94,13 +95,34 @@ def _sideways_table(figure: Figure) -> int | None:
     return figure.row[1] if figure.row is not None and figure.row[0] == "column" else None
 
 
-def _fill_from_context(groups: list[Group], context: list[Figure]) -> None:
-    """The die or tube of tooling already owned fills what the request itself leaves open."""
+def _fill_from_context(layout: Layout, groups: list[Group]) -> None:
+    """The die or tube of tooling already owned fills what the request itself leaves open; a whole
+    size of which nothing is taken over is told to the person."""
+    context = [figure for figure in layout.figures if figure.context_only]
     for figure in context:
         slot = slot_of(figure)
         if slot is not None:
             for group in groups:
                 group.slots.setdefault(slot, [figure])
+    held = {f.index for group in groups for figures in group.slots.values() for f in figures}
+    for _, run in groupby(context, key=lambda figure: figure.sentence):
+        figures = list(run)
+        if {"od", "wall"} <= {slot_of(f) for f in figures} and not {
+            f.index for f in figures
+        } & held:
+            words = layout.text[figures[0].start : figures[-1].end]
+            layout.owned.append(" ".join(words.split()))
+
+
+def _of_tooling(layout: Layout) -> list[Group]:
+    """'We have dies for both: 1.75 x .095 and 1.5 x .065. Need the mandrels.'"""
+    figures = [f for f in layout.figures if f.context_only and slot_of(f) and f.is_measure]
+    groups = [g for g in Gatherer(layout, figures).run() if g.has_tube]
+    for group in groups:
+        group.notes += [
+            (slot, "named as the size of tooling that is there") for slot in group.slots
+        ]
+    return groups
 
 
 def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:

@@ -192,22 +192,20 @@ class Gatherer:
         if len(run) == 1:
             self._replace(slot, run[0])
             return
-        earlier = self._awaiting(slot, run)
-        if earlier is not None:
-            for group, figure in zip(earlier, run, strict=True):
-                group.slots[slot] = [figure]
-            return
         sentence = run[0].sentence
         respectively = self.layout.says(sentence, RESPECTIVELY)
+        sure = respectively or says_which(self.layout, run)
         each = says_each(self.layout, run) or self.layout.says(sentence + 1, COMBINED)
-        if len(run) == len(self.open) and (respectively or not each):
-            sure = respectively or says_which(self.layout, run)
-            for group, figure in zip(self.open, run, strict=True):
-                group.slots[slot] = [figure]
-                if not sure:
-                    group.notes.append((slot, "two lists side by side: which goes with which?"))
+        paired = self._awaiting(slot, run, sure=sure, each=each)
+        if paired is None and len(run) == len(self.open) and (respectively or not each):
+            paired = self.open
+        if paired is None:
+            self.open = self._spread(self.open, slot, run)
             return
-        self.open = self._spread(self.open, slot, run)
+        for group, figure in zip(paired, run, strict=True):
+            group.slots[slot] = [figure]
+            if not sure:
+                group.notes.append((slot, "two lists side by side: which goes with which?"))
 
     def _spread(self, bases: list[Group], slot: Slot, run: list[Figure]) -> list[Group]:
         """Every base with every value of the list."""
@@ -219,16 +217,24 @@ class Gatherer:
                 spread.append(new)
         return spread
 
-    def _awaiting(self, slot: Slot, run: list[Figure]) -> list[Group] | None:
-        """'1/2 with .049 and 3/4 with .065, CLR 1-1/2 and 1-13/16 respectively': the sizes just
-        named, one by one, where the words say that the two lists go together."""
-        groups = [*self.done, *self.open][-len(run) :]
+    def _awaiting(
+        self, slot: Slot, run: list[Figure], *, sure: bool, each: bool
+    ) -> list[Group] | None:
+        """'1/2 with .049 and 3/4 with .065, CLR 1-1/2 and 1-13/16': the sizes just named, one by
+        one, where they are as many as the list has values; but 'each', or '2D and 3D', is of all.
+        """
+        groups = [*self.done, *self.open]
+        waiting = groups[-len(run) :]
         if len(self.open) == len(run) or len(groups) < len(run):
             return None
-        if any(slot in group.slots or "od" not in group.slots for group in groups):
+        if any(slot in group.slots or "od" not in group.slots for group in waiting):
             return None
-        sure = self.layout.says(run[0].sentence, RESPECTIVELY) or says_which(self.layout, run)
-        return groups if sure else None
+        if sure:
+            return waiting
+        before = groups[: -len(run)]
+        more = any(slot not in group.slots and "od" in group.slots for group in before[-1:])
+        multiples = any(figure.role == "times_d" for figure in run)
+        return None if each or more or multiples else waiting
 
     def _belongs_to_next(self, figure: Figure) -> bool:
         """An OD after a finished wall or radius in another paragraph starts afresh."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..late_pattern import late_pattern
+from .changed_from import changes_to
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .patterns import any_of, whole_words
@@ -88,7 +89,8 @@ _MIN_WALL_AFTER = late_pattern(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
 _HEDGE_BEFORE = late_pattern(
     r"(?:\b"
     + any_of(
-        r"about | approx\.? | approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
+        r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )about | approx\.?",
+        r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
         "somewhere around | close to | near | nearly | almost | nominally | ish | etwa | ungefähr",
@@ -133,7 +135,8 @@ def hear_hedges(layout: Layout) -> None:
     for figure in layout.figures:
         before, after = words_nearby(layout, figure)
         min_wall = _MIN_WALL_BEFORE.search(before) or _MIN_WALL_AFTER.match(after)
-        if not min_wall and (_LIMIT_BEFORE.search(before) or _LIMIT_AFTER.match(after)):
+        limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
+        if not min_wall and (limit or _LIMIT_AFTER.match(after)):
             figure.notes.append("limit")
         elif _EXCEPT.search(before):
             figure.negated = True

@@ -12,7 +12,7 @@ from .cues import WORD, Cue
 from .everyday import says_nothing
 from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
-from .multiples import MULTIPLE_STARTS, multiple_at
+from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
@@ -21,8 +21,8 @@ from .tenths import tenths_at
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
 
-MOST_NUMBERS = 3000
-"""The text is read up to that many numbers: a table of a thousand sizes."""
+MOST_NUMBERS = 1000
+"""So many numbers of a text are read, some 250 sizes; that there are more is told."""
 
 _TIMES = re.compile(
     r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
@@ -121,7 +121,7 @@ class _Lexer:
             return end
         if char.isdigit() or (char in ".," and self.text[at + 1 : at + 2].isdigit()):
             return self._number(at) or self._add("punct", at, at + 1)
-        if char == "*" and self._between_numbers():
+        if char == "*" and self._between_numbers() and not is_list_mark(self.text, at):
             return self._add("times", at, at + 1)
         if char.isalpha() or char in "Ø#-":
             prefixed = self._prefixed(at) if char in PREFIX_STARTS else None

@@ -31,3 +31,10 @@ def multiple_at(text: str, place: int) -> Number | None:
         return None
     times = Decimal(3 if _THREE.match(match["n"]) else 2)
     return Number(match.start(), match.end(), (times,), "words")
+
+
+def is_list_mark(text: str, at: int) -> bool:
+    """Whether a star is the first or last sign of its line: a mark of the list, no times sign."""
+    first, last = text.rfind("\n", 0, at) + 1, text.find("\n", at)
+    ahead, behind = text[first:at], text[at + 1 : last if last >= 0 else len(text)]
+    return not ahead.strip() or not behind.strip()

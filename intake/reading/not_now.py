@@ -19,6 +19,20 @@ _LATER = whole_words(
     "(?:lo )?ver(?:emos|á) (?:el año|más) | más adelante | el año que viene | (?:lo )?vediamo",
     "l'anno prossimo | più avanti | volgend jaar | later pas | komt later",
 )
+_BUT_NOT_NOW = late_pattern(
+    r"\b"
+    + any_of(
+        r"but not (?:for now|now|yet|right now|just yet|at the moment|today|this time)",
+        "aber (?:vorerst|jetzt(?: noch)?|momentan|im moment|noch|heute|zunächst|derzeit) nicht",
+        "mais pas (?:pour le moment|pour l'instant|encore|maintenant|tout de suite|cette fois)",
+        "pero (?:por ahora|de momento|por el momento|ahora|todavía|aún) no",
+        "ma (?:per ora|per adesso|per il momento|adesso|ancora|al momento) no",
+        "ma non (?:ora|adesso|ancora|per ora) | pero no (?:ahora|todavía|por ahora)",
+        "maar (?:nu|voorlopig|op dit moment|vandaag)(?: nog)? niet | maar nog niet",
+    )
+    + r"(?=\s*(?:[.,;!)]|$))"
+)
+"""Right behind the one size that it puts off: '... auch für 30 x 2, aber vorerst nicht'."""
 _WHEN_IT_COMES = whole_words(
     r"deliver\w* | ship\w* | rush | urgent | invoice | payment | prices? | liefer\w* | eilig",
     r"livr\w+ | urgent | entrega\w* | urge | consegn\w+ | urgente | lever\w+ | haast | rechnung",
@@ -54,6 +68,7 @@ _BACK = 80
 def hear_not_now(layout: Layout) -> None:
     """'We also look at 30 x 2 next year, leave that out for now', '50 x 3   have 1'."""
     _hear_later(layout)
+    _hear_but_not_now(layout)
     _hear_refused(layout)
     _hear_status(layout)
     for put_off, run in groupby(layout.figures, key=lambda figure: (figure.put_off, figure.line)):
@@ -76,6 +91,19 @@ def _hear_later(layout: Layout) -> None:
             continue
         for figure in named:
             if figure.line == named[-1].line:  # not the other lines of a list
+                _put_off(figure)
+
+
+def _hear_but_not_now(layout: Layout) -> None:
+    for sentence, figures in layout.by_sentence.items():
+        words = _BUT_NOT_NOW.search(layout.sentence_text(sentence))
+        if words is None or not _has_another_size(layout, sentence):
+            continue
+        place = layout.sentence_start(sentence) + words.start()
+        named = [figure for figure in figures if figure.start < place and figure.is_measure]
+        # One size alone: of two it may be the last only that has to wait.
+        if named and all(figure.link == "times" for figure in named[1:]):
+            for figure in named:
                 _put_off(figure)
 
 

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
+from math import gcd
 from typing import Literal
 
 Style = Literal["integer", "decimal", "fraction", "mixed", "words", "speech"]
@@ -122,6 +123,8 @@ def _fraction(match: re.Match[str]) -> Number | None:
     value = exact(Fraction(numer, denom))
     if numer < denom:
         return Number(match.start(), match.end(), (value,), "fraction")
+    if gcd(numer, denom) > 1 and not _INCH_BEHIND.match(match.string, match.end()):
+        return None  # "tube 20/16": OD and bore; nobody leaves an inch measure unreduced
     digits = match["numer"]
     if len(digits) >= 2:
         # "15/8": the space of "1 5/8" is easily lost; nobody measures in fifteen eighths.
@@ -156,6 +159,7 @@ def _thousands(match: re.Match[str]) -> Number:
     return Number(match.start(), match.end(), (joined, pointed), "integer", why=why)
 
 
+_INCH_BEHIND = re.compile(r"\s?-?\s?(?:\"|''|in\b|inch)", re.IGNORECASE)
 _DECIMAL = re.compile(r"\d{0,6}\.\d{1,6}|\d{1,6},\d{1,6}(?!\.\d)|\d{1,9}")
 
 

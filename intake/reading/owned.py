@@ -9,6 +9,7 @@ from decimal import Decimal
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .nearby import words_nearby
+from .owned_anew import is_wanted_anew
 from .patterns import any_of, whole_words
 
 _MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
@@ -55,6 +56,11 @@ _OLD = whole_words(
     "bisher (?:haben|hatten) | avant,? (?:on|nous) | antes (?:lo |la )?(?:hac[ií]amos|us[áa]bamos)",
     "prima (?:lo |la )?(?:facevamo|usavamo) | vroeger",
 )
+_TAKEN_UP = whole_words(
+    r"accept\w* | renew\w* | go(?:ing)? ahead | proceed | re-?order\w* | akzeptier\w* | bestell\w*",
+    r"accept\w+ | command\w+ | pedimos | ordiniamo",
+)
+"""'Previously you quoted ..., we accept'."""
 _AS_IT_WAS = whole_words(
     "before,? (?:we|i) | previously | used to | until now | früher | bisher | avant | antes",
     "prima | vroeger",
@@ -95,7 +101,11 @@ _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
 )
-_DIE = late_pattern(r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b")
+_DIE = late_pattern(
+    r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b"
+    r"|\b(?:have|got|own)\s(?:already\s)?(?:(?:both|two|three|some|these|all|of)\s)*(?:\w+\s)?"
+    r"(?:dies?|die sets?|formers?)\b"
+)
 _WITH_MANDREL = late_pattern(
     r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
 )
@@ -117,6 +127,8 @@ _OWNED_HEADING = late_pattern(
 )
 _END_OF_LIST = late_pattern(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
+_ON_A = late_pattern(r"^[^.;,]{0,16}\b(?:on|at|for|auf|bei|sur|con|su|op)\s(?:an?\s|the\s|r\s?)?$")
+_CLR = late_pattern(r"\W{0,3}(?:mm|in|inch)?\W{0,2}(?:clr|radius|rad|cl\b|cent(?:er|re))")
 
 _Value = tuple[Decimal, str | None]
 
@@ -127,7 +139,7 @@ def hear_owned(layout: Layout) -> None:
     for sentence, figures in layout.by_sentence.items():
         text = layout.sentence_text(sentence)
         owned = _OWNED.search(text)
-        if owned is not None:
+        if owned is not None and not is_wanted_anew(text, owned, figures, layout):
             begin = layout.sentence_start(sentence)
             gone.update(_owned_before(text, begin, owned, figures))
             _owned_behind(layout, text, begin, owned, figures)
@@ -200,11 +212,11 @@ def hear_ours(layout: Layout) -> None:
             and _OURS.search(words_nearby(layout, figures[0])[0])
             and not _REPLACES.search(text)
         ):
-            for figure in chain:
+            for figure in [*chain, *_radius_behind(layout, figures, chain)]:
                 figure.negated = figure.owned = True
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
-        elif _OLD.search(text[: max(0, figures[0].start - begin)]):
+        elif _OLD.search(text[: max(0, figures[0].start - begin)]) and not _TAKEN_UP.search(text):
             for figure in figures:
                 if last > sentence:
                     figure.context_only = True
@@ -222,6 +234,14 @@ def _drop_before_but(text: str, begin: int, figures: list[Figure]) -> bool:
         if figure.start - begin < but.start():
             figure.negated = True
     return True
+
+
+def _radius_behind(layout: Layout, figures: list[Figure], chain: list[Figure]) -> list[Figure]:
+    """'He uses your 1.625 x .083 mandrel on a 5 clr': the radius goes with it."""
+    rest = figures[len(chain) :]
+    if not rest or not _ON_A.search(layout.text[chain[-1].end : rest[0].start].casefold()):
+        return []
+    return rest[:1] if _CLR.match(layout.text[rest[0].end : rest[0].end + 16].casefold()) else []
 
 
 def _first_chain(figures: list[Figure]) -> list[Figure]:

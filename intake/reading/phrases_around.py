@@ -9,8 +9,10 @@ from __future__ import annotations
 import re
 
 from ..late_pattern import late_pattern
+from .across_bend import across_bend, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
 from .figures import LISTED, Figure, Layout
+from .other_things import hear_other_things
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, stands_beside
 from .roles import RADIUS_ROLES, Role
@@ -127,14 +129,16 @@ _RADIUS_GIVEN = (
 
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
+    hear_other_things(layout)
     hear_bores(layout)
     for figure in reversed(layout.figures):
         before = layout.before(figure)
         if before is not None and _is_listed_angle(layout, before, figure):
             before.give("noise", "cue")  # "60 and 30 deg"
     for figure in layout.figures:
-        if figure.role is None and not figure.negated and _may_be_heard(layout, figure):
-            role = _role(layout, figure)
+        if figure.role is None and not figure.negated:
+            heard = _may_be_heard(layout, figure)
+            role = (_role if heard else _signed_role)(layout, figure)
             if role is not None:
                 figure.give(role, "cue")
             after = layout.after(figure)
@@ -169,12 +173,19 @@ def _may_be_heard(layout: Layout, figure: Figure) -> bool:
     return not layout.tokens[figure.token].cues or figure.number.value in TEMPERS
 
 
+def _signed_role(layout: Layout, figure: Figure) -> Role | None:
+    return signed_diameter(layout, figure, *_around(layout, figure))
+
+
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
     if _OF_A_SIZE.match(after) and figure.unit is None:
         if _ER_RADIUS.match(after):
             return "radius"
         return "wall" if _ER_WALL.match(after) else "od"
+    across = across_bend(layout, figure, before, after)
+    if across is not None:
+        return across
     if stands_beside(layout, figure, before, after):
         return "noise"
     if _RADIUS_AS.search(before):

@@ -32,6 +32,18 @@ _OLD_TOOL = late_pattern(
     r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
     r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
 )
+_WORN = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:worn|wore|wears|ground|turned|polished)\s(?:down\s)?to",
+        r"(?:mandrel|plug|nose|ball)\s(?:now\s)?(?:is\s)?(?:now\s|only\s)?(?:down to|measures"
+        r"|measured|mics|mikes|miked|calipers|reads)(?:\s(?:at|out at|only|just|about|now))*",
+        r"(?:dorn|dornkopf)\s(?:hat|misst)\s(?:nur\s)?(?:noch|jetzt)(?:\snur)?",
+        r"usée? à | gastado a | desgastado a | consumat[oa] a | versleten tot",
+    )
+    + r"\s*(?:about|ca\.?|approx\.?|the)?\s*$"
+)
+_WORN_BEHIND = late_pattern(r"^\W{0,3}(?:mm|in)?\s?(?:abgenutzt|verschlissen|abgeschliffen)\b")
 _ON_A_MACHINE = late_pattern(
     UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
 )
@@ -123,6 +135,7 @@ _RATED = late_pattern(
     )
     + r"\s*(?:about|ca\.?)?\s*$"
 )
+_LARGEST_IN = 4
 _LONG_MM, _LONG_IN = 120, 8
 """A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 
@@ -179,8 +192,19 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_left_after_bending(before, after)
         or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)
         or _is_of_made_thing(layout, figure, before, after)
+        or _is_of_worn_tool(layout, figure, before, after)
         or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
     )
+
+
+def _is_of_worn_tool(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    """'Old mandrel is worn to .560': the tool as it is; 'worn to 1.5 x .065' would be a tube."""
+    following = layout.after_in_sentence(figure)
+    if following is not None and following.link == "times":
+        return False
+    if before.endswith(("auf", "auf ")):
+        return _WORN_BEHIND.match(after) is not None
+    return _WORN.search(before) is not None
 
 
 def _is_left_after_bending(before: str, after: str) -> bool:
@@ -222,6 +246,8 @@ def _is_of_made_thing(layout: Layout, figure: Figure, before: str, after: str) -
     if not _MADE_THING.search(before) or _AS_A_TUBE.match(after):
         return False
     second = layout.after_in_sentence(figure)
+    if figure.number.style in ("decimal", "mixed") and figure.number.value <= _LARGEST_IN:
+        return False  # "the frame is 1.5 and the rack 1.25, both .065 wall"
     if second is None or second.link != "times":
         return second is None or not second.is_gauge
     return second.number.value >= figure.number.value * _THIN

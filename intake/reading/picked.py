@@ -14,6 +14,7 @@ from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group, Slot
 from .patterns import any_of, whole_words
+from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
 
@@ -62,9 +63,11 @@ _ALL_TOO = whole_words(
 )
 _PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
 _RANKED = late_pattern(
-    r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen)\s(?:a mandrel for )?"
+    r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen|after|looking for)\s"
+    r"(?:need\s|after\s|want\s)?(?:(?:a mandrel|one|a price) (?:for|on) )?"
     r"(?:the|den|die|das|de|het)\s(?P<rank>big|bigg|larg|small|thick|thinn|thin|groß|größ|klein)"
-    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the two))?{ENDS}",
+    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the (?:two|lot|three)|of (?:these"
+    rf"|those|them)))?{ENDS}",
     re.IGNORECASE,
 )
 _PAIR = 2
@@ -103,7 +106,12 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     for line in () if told else lines:
         text = text[: line.start] + " " * (line.end - line.start) + text[line.end :]
     words = _BLANK_LINE.sub(". ", text)
-    found = _by_mark(words, lines) or _by_name(words, lines) or _by_rank(words, groups)
+    found = (
+        picked_by_sign(text, [line.text for line in lines])
+        or _by_mark(words, lines)
+        or _by_name(words, lines)
+        or _by_rank(words, groups)
+    )
     return sorted(found) if 0 < len(found) < len(groups) else everything
 
 

@@ -6,6 +6,9 @@ not say which is meant, the figure gets a note that becomes a doubt.
 
 from __future__ import annotations
 
+from bisect import bisect_left
+from decimal import Decimal
+
 from ...rules import standards
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
@@ -23,18 +26,35 @@ _SHEET = whole_words(
     "sheet(?: metal)? (?:gauge|ga) | gauge sheet | usg | us standard gauge",
     "manufacturer'?s standard",
 )
+_NO_PIPE = late_pattern(
+    r"\b(?:it|this|that|they)(?:'s|'re|\sis|\sare|s)?\s(?:is\s|all\s|really\s|actually\s|just\s)?"
+    r"(?:a\s|round\s|an?\sod\s)*(?:(?:tube|tubing)(?:,|\sand|;)?\snot\s|not\s|isn'?t\s|ain'?t\s)"
+    r"(?:a\s)?pipe\b(?!\s(?:size|sch|die|bender|thread))"
+)
+_MEASURED = late_pattern(
+    r"\b(?:mics?|miked?|mikes|mic'd|micrometer|caliper\w*|vernier|measures?|measured|measuring)\b"
+    r"[^.;\d]{0,28}$"
+)
+_BACK = 48
+_DENIED_WITHIN = 120
+"""Characters behind a size in which 'it's tube, not pipe' speaks of it."""
 _SWG = late_pattern(r"\bs\.?w\.?g\b")
 
 
 def note_names(layout: Layout) -> None:
     """Mark figures that may be the name of a size, and gauges that are not BWG."""
     gauge = _gauge_of(layout) if any(figure.unit == "ga" for figure in layout.figures) else None
-    scheduled = any(figure.unit == "sch" for figure in layout.figures)
+    denials = [found.start() for found in _NO_PIPE.finditer(layout.text.casefold())]
+    for figure in layout.figures:
+        if figure.unit == "sch" and _is_denied(figure, denials):
+            figure.give("noise", "cue")  # "It's sch 40 right? No. It's tube, not pipe"
+    measured = {figure.number.value for figure in layout.figures if _is_measured(layout, figure)}
+    scheduled = any(figure.unit == "sch" and figure.role != "noise" for figure in layout.figures)
     for figure in layout.figures:
         if figure.unit == "ga" and gauge is not None:
             figure.notes.append(gauge)
-        if figure.role == "od" and figure.unit in ("in", None):
-            name = _name_of(layout, figure, scheduled=scheduled)
+        if figure.role == "od" and figure.unit in ("in", None) and not _is_denied(figure, denials):
+            name = _name_of(layout, figure, measured, scheduled=scheduled)
             if name is not None:
                 figure.notes.append(name)
 
@@ -47,10 +67,14 @@ def _gauge_of(layout: Layout) -> str | None:
     return "sheet" if _SHEET.search(text) else None
 
 
-def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:
+def _name_of(
+    layout: Layout, figure: Figure, measured: set[Decimal], *, scheduled: bool
+) -> str | None:
     """Which kind of name the figure may be, or None where it is a diameter."""
     if standards.nps_of_inches(figure.number.value) is None:
         return None
+    if figure.number.value in measured:
+        return None  # "mic says 1.500"
     after: list[str] = []
     for token in layout.tokens_after(figure, 4):
         if token.number is not None or token.kind == "times":
@@ -66,3 +90,17 @@ def _name_of(layout: Layout, figure: Figure, *, scheduled: bool) -> str | None:
     if _COPPER.search(words) and layout.says(figure.sentence, _PLUMBING):
         return COPPER
     return PIPE if _NOMINAL_WORDS.search(words) and not scheduled else None
+
+
+def _is_measured(layout: Layout, figure: Figure) -> bool:
+    """Whether a figure is said to be measured in inches."""
+    if figure.unit not in ("in", None):
+        return False
+    ahead = layout.text[max(0, figure.start - _BACK) : figure.start].casefold()
+    return _MEASURED.search(ahead) is not None
+
+
+def _is_denied(figure: Figure, denials: list[int]) -> bool:
+    """Whether one of ``denials``, places in order, stands a little behind the figure."""
+    following = bisect_left(denials, figure.end)
+    return following < len(denials) and denials[following] - figure.end <= _DENIED_WITHIN

@@ -117,9 +117,13 @@ _OTHER_NEWS = whole_words(
     "frage | unterschied | question | duda | dubbio | vraag | problema | probleem",
 )
 _TELLS = late_pattern(
-    r"\s(?:(?:is|are|was|were|has|have|had|will|can|ist|sind|hat|haben|est|sont|ont|es|tiene"
+    r"\s(?:(?:come|comes|go|goes|get|gets|take|takes|fit|fits|runs?|works?|exists?|kommt|kommen|gibt"
+    r"|geht|passt|vient|viennent|vienen?|vengono|komt|komen)\b"
+    r"|(?:is|are|was|were|has|have|had|will|can|ist|sind|hat|haben|est|sont|ont|es|tiene"
     r"|tienen|è|sono|hanno|heeft|hebben|zijn)\b"
-    r"(?!\s(?:needed|required|wanted|for (?:you|us)|to be|of interest"
+    r"(?!\s(?:(?:be |get |see )?(?:any |of )?(?:use|used|bent|ordered|bought|made|needed|required"
+    r"|gebraucht|benötigt|verwendet|utilisée?s?|usad[oa]s?|usat[oaie]|gebruikt|nodig)\b"
+    r"|needed|required|wanted|for (?:you|us)|to be|of interest"
     r"|relevant|nötig|gefragt|gewünscht|interessant|nodig|necessari\w+|à chiffrer|the one))"
     r"|(?:that|which|first|most|soonest|urgent\w*|before|qui|che|que)\b)",
     re.IGNORECASE,

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 
 from .asked_words import (
     AGAIN,
+    ANEW,
     ASKS,
     ASKS_FOR,
     BY_PLACE,
@@ -29,7 +30,16 @@ from .figures import Figure, Layout
 from .groups import SLOTS, Group, Slot
 from .said_of import Said, Split, split
 from .told import OF_EACH, only_told
-from .told_words import ABOUT_DIE, HAD_ALREADY, HAS_MANDREL, NO, TELLS, TELLS_NOT, WAS_GOING_TO
+from .told_words import (
+    ABOUT_DIE,
+    HAD_ALREADY,
+    HAS_MANDREL,
+    NO,
+    OF_SUBJECT,
+    TELLS,
+    TELLS_NOT,
+    WAS_GOING_TO,
+)
 
 _WHOLE = 3
 """OD, wall and radius."""
@@ -57,7 +67,7 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
     nothing = [False] * len(groups)
     for weakly in (nothing, only_told(layout, groups)):
         for part, tells in zip(found.sizes, weakly, strict=True):
-            part.told = (tells or _is_told(part)) and not _is_asked(part)
+            part.told = (tells or is_told(part)) and not _is_asked(part)
         if _is_plain(groups, found, plainly=weakly is nothing):
             return found.sizes
     return None
@@ -73,7 +83,7 @@ def strongly_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     if found is None or any(OF_EACH.search(words) and _has(ASKS, words) for words in found.loose):
         return none
     told = [
-        _is_told(part) and not _is_asked(part) and not _went_on(part, found.sizes)
+        is_told(part) and not _is_asked(part) and not _went_on(part, found.sizes)
         for part in found.sizes
     ]
     left = [group for group, tells in zip(groups, told, strict=True) if not tells]
@@ -137,21 +147,22 @@ def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool, alo
     own words, by being new where a mandrel is named, or, where all others are ``plainly`` only told
     of, by a request that can mean no other: that is what the sender has to do, or ``alone`` of all
     a size with a radius."""
-    if any(_is_told(part) for part in rest):
+    if any(is_told(part) for part in rest):
         return False
     wanted = any(_has(ASKS, words) for words in loose)
     named = wanted or any(TOOL.search(words) for words in [*loose, *(p.words for p in rest)])
     asked = {
         (part.begin, part.end)
         for part in rest
-        if _asks(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
+        if asks_for(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
     }
     if not asked and wanted and plainly and (alone or OWN_JOB.search(rest[0].words)):
         asked = {(rest[0].begin, rest[0].end)}
     return all((part.begin, part.end) in asked for part in rest)
 
 
-def _is_told(part: Said) -> bool:
+def is_told(part: Said) -> bool:
+    """Whether its own words, or those behind that point to it, tell of it."""
     if any(_tells(words) for words in (part.words, *part.elsewhere)):
         return True
     # "... That one can wait."
@@ -160,21 +171,28 @@ def _is_told(part: Said) -> bool:
 
 def _is_asked(part: Said) -> bool:
     """Whether its words, or those behind that point to it, ask for it or say that it is new."""
-    return _asks(part) or _is_new(part, part.ahead)
+    return asks_for(part) or is_new(part)
 
 
-def _asks(part: Said) -> bool:
+def asks_for(part: Said) -> bool:
+    """Whether its own words, or those behind that point to it, ask for it."""
     if any(_has(ASKS, words) for words in (part.words, *part.elsewhere)):
         return True
-    return any(REFERS.search(words) and _has(ASKS, words) for words in part.behind)
+    pointing = (words for words in part.behind if REFERS.search(words) or ANEW.search(words))
+    return any(_has(ASKS, words) for words in pointing)
+
+
+def is_new(part: Said) -> bool:
+    """Whether words before its figures say that it is what the sender has come to now."""
+    return _is_new(part, part.ahead)
 
 
 def _is_new(part: Said, where: str) -> bool:
-    """Whether it is what the sender has come to now: of a size told of, said before its figures."""
-    return _has(NEWLY, where) or _has(TROUBLE, part.words)
+    return _has(NEWLY, where) or bool(_heard(TROUBLE, part.words))
 
 
 def _tells(words: str) -> bool:
+    words = OF_SUBJECT.sub(" ", words)
     return TELLS_NOT.search(words) is not None or any(
         not _of_die(words, match) for match in _heard(TELLS, words)
     )

@@ -38,6 +38,11 @@ _LIMIT = whole_words(
     "no tighter | no smaller | or (?:bigger|larger|tighter|smaller)",
     "(?:bigger|larger) is (?:ok|fine)",
 )
+_CENTRE_LINE = whole_words(
+    r"cent(?:re|er)\s?-?lines? | to (?:the )?cent(?:re|er) | clr | rohrmitte | neutrale faser",
+    "fibre neutre | ligne neutre | in asse | all'asse | al eje | hartlijn | neutral axis",
+)
+_UNNAMED = "taken for the radius"
 _EITHER = whole_words("or | oder | ou | o | of | either | if | whether")
 _OPEN = whole_words("or | oder | ou | o | of | if | whether | but | aber | mais | ma | pero | maar")
 _UNSURE = whole_words(
@@ -127,6 +132,8 @@ def refine_radii(layout: Layout) -> None:
         if _LIMIT.search(around):
             figure.notes.append("limit")
         if figure.role == "radius":
+            if figure.how == "place" and _CENTRE_LINE.search(around):
+                figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
             _refine(figure, around)
         behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
         if figure.role == "radius" and behind is not None and not _UNSURE.search(around):

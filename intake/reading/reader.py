@@ -20,6 +20,7 @@ from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
+from .told_left_out import without_told
 
 
 class Reading(Frozen):
@@ -93,12 +94,15 @@ def read(own: OwnText, message: Message) -> Reading:
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
+    requests, told = without_told(requests, own.text)
+    notes += told
+    notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     requests = with_choices(requests, own.text)
     if not body.layout.left_out:
-        requests = with_tallies(requests, own.text)
-    requests, told = with_attached(requests, own, message, body)
-    notes += told
+        requests = with_tallies(requests, own.text, len(told))
+    requests, of_files = with_attached(requests, own, message, body)
+    notes += of_files
     if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
         requests = [empty_request(body, own, message, beside=subject)]
     reading = Reading(requests=_distinct(requests), notes=tuple(notes))

@@ -30,6 +30,10 @@ _SAME_AS = late_pattern(
     r"(?:the\s|der\s|die\s|das\s|dem\s|den\s|de\s|het\s|le\s|la\s|el\s|il\s|al\s)?"
     r"(?:old\s|first\s|other\s)?(?:tube\s|rohr\s|tubo\s|buis\s)?(?:[øØ]\s?)?$"
 )
+_THE = late_pattern(r"\b(?:the|das|dem|die|der|den|le|la|el|il|lo|de|het)\s$")
+_TUBE = late_pattern(
+    r"\s?(?:mm|in|inch|\"|er)?\s?(?:tubes?|tubing|ones?|walls?|stuff|pipe|rohr\w*|wand\w*|tubo|buis)\b"
+)
 
 
 def hear_references(layout: Layout) -> None:
@@ -131,3 +135,20 @@ def _as_gauge(layout: Layout, figure: Figure) -> None:
     if held is not None:
         figure.unit, figure.link = held.unit, "restate"
         figure.give(held.role, "same")
+
+
+def hear_walls_named(layout: Layout) -> None:
+    """'Would the 2 mm one run in the 1.2 tube?': a wall told before says which tube is meant."""
+    walls = {f.number.value for f in layout.figures if f.role == "wall" and not f.negated}
+    for figure in layout.figures:
+        if figure.role not in ("od", None) or figure.how not in ("", "place"):
+            continue
+        if figure.number.value not in walls or figure.link == "times" or figure.row is not None:
+            continue
+        after = layout.after(figure)
+        if after is not None and after.link == "times":
+            continue
+        ahead = layout.text[max(0, figure.start - _BACK) : figure.start].casefold()
+        behind = layout.text[figure.end : figure.end + _BACK].casefold()
+        if _THE.search(ahead) and _TUBE.match(behind):
+            figure.give("noise", "same")

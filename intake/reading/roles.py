@@ -6,18 +6,20 @@ from typing import Literal
 
 Role = Literal[
     "od", "id", "wall", "clr", "radius", "inside_r", "outside_r", "bend_dia", "centres",
-    "times_d", "nps", "dn", "dash", "schedule", "side", "die", "noise", "quantity", "label",
+    "inside_d", "outside_d", "times_d", "nps", "dn", "dash", "schedule", "side", "die", "noise",
+    "quantity", "label",
 ]  # fmt: skip
 """'radius' is one not said to be inside, outside or centre; 'centres' the distance between two
-legs; 'dash' a size in sixteenths; 'side' that of a square tube; 'label' the number beside a word
-like 'tube'; 'noise' what is no part of any size."""
+legs; 'inside_d' and 'outside_d' what is measured across a bend inside and outside; 'dash' a size
+in sixteenths; 'side' that of a square tube; 'label' the number beside a word like 'tube'; 'noise'
+what is no part of any size."""
 
-LENGTH_ROLES: frozenset[Role] = frozenset(
-    {"od", "id", "wall", "clr", "radius", "inside_r", "outside_r", "bend_dia", "centres"}
+RADII: frozenset[Role] = frozenset(
+    {"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "inside_d", "outside_d"}
 )
-RADIUS_ROLES: frozenset[Role] = frozenset(
-    {"clr", "radius", "inside_r", "outside_r", "bend_dia", "centres", "times_d"}
-)
+"""What gives a bend in a length."""
+LENGTH_ROLES: frozenset[Role] = RADII.union(("od", "id", "wall"))
+RADIUS_ROLES: frozenset[Role] = RADII.union(("times_d",))
 NOMINAL_ROLES: frozenset[Role] = frozenset({"nps", "dn", "dash"})
 """Sizes that are names: the OD stands in a table."""
 

@@ -6,11 +6,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from decimal import Decimal
 from itertools import pairwise
 
 from .asked_words import ASKS, CONTRAST, POINTS, REFERS, TOO, TOOL
 from .figures import Figure, Layout
-from .groups import Group
+from .groups import Group, slot_of
 from .told import opens_line
 from .told_words import TELLS
 
@@ -244,6 +245,7 @@ def _name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
     ours = {figure.sentence for part in found for figure in part.figures}
     values = [{figure.number.value for figure in part.figures} for part in found]
     for figure in layout.figures:
+        _turn_to_other(layout, found, figure, taken)
         having = [n for n, own in enumerate(values) if figure.number.value in own]
         if figure.index in taken or figure.sentence in ours or len(having) != 1 or figure.row:
             continue
@@ -260,3 +262,29 @@ def _name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
         whole = plain(layout.sentence_text(figure.sentence))
         for other in found:  # "for the 1 3/4, he lends me the 1 1/2" points at no size behind it
             other.behind = [words for words in other.behind if words != whole]
+
+
+def _turn_to_other(layout: Layout, found: Sequence[Said], figure: Figure, taken: set[int]) -> None:
+    """'You made us a 2 x .065 in May, now we want it in 2-1/4. 2.25 x .065, ...': the words on the
+    first end where those begin that name a figure of the second."""
+    if figure.index in taken or figure.row or figure.unit == "D":
+        return
+    having = [part for part in found if figure.number.value in _diameters(part)]
+    if len(having) != 1:
+        return
+    here = next(
+        (p for p in found if p.figures[-1].end <= figure.start < p.end and p is not having[0]), None
+    )
+    if here is None or here.begin >= having[0].begin:
+        return
+    cut = _cut(layout.text[here.figures[-1].end : figure.start])
+    if cut is None:
+        return
+    begin = here.figures[-1].end + cut
+    having[0].elsewhere.append(plain(layout.text[begin : here.end]))
+    here.end = begin
+    here.words = plain(layout.text[here.begin : here.end])
+
+
+def _diameters(part: Said) -> set[Decimal]:
+    return {figure.number.value for figure in part.figures if slot_of(figure) == "od"}

@@ -56,7 +56,7 @@ def share(layout: Layout, groups: list[Group]) -> None:
         while number < len(groups):
             group = groups[number]
             number += 1
-            if slot in group.slots or not (group.has_tube or slot == "wall"):
+            if slot in group.slots or not group.slots or not (group.has_tube or slot == "wall"):
                 continue
             if _is_left_open(layout, group):
                 continue
@@ -170,6 +170,13 @@ _CLAUSE = late_pattern(
 )
 
 
+_ONE_EACH = late_pattern(
+    r"\b(?:one|a|an|two|three|\d+)\s(?:mandrels?|pieces?|pcs?|pc|off|tools?)?\s?(?:of|for|from)?\s?"
+    r"(?:each|both)\b"
+)
+"""'R 66 and 90, one mandrel each': how many, not on which radius."""
+
+
 def says_each(layout: Layout, run: Sequence[Figure]) -> bool:
     """Whether the clause of a list says 'each', 'both': not that of the wall before it, '16 ga
     on all of them and the dies are 3 and 4'."""
@@ -179,4 +186,7 @@ def says_each(layout: Layout, run: Sequence[Figure]) -> bool:
     last = layout.tokens[layout.spans[run[0].sentence][1]].end
     ahead = text[begin : run[0].start].casefold()
     cut = max((m.end() for m in _CLAUSE.finditer(ahead)), default=0)
-    return EACH.search(ahead[cut:] + " " + text[run[0].start : last].casefold()) is not None
+    line_end = text.find("\n", run[-1].end, last)  # "CLR: 5.25 and 4.5\nMandrels for both please"
+    behind = text[run[0].start : line_end if line_end >= 0 else last]
+    clause = _ONE_EACH.sub(" ", ahead[cut:] + " " + behind.casefold())
+    return EACH.search(clause) is not None

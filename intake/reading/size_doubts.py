@@ -6,10 +6,12 @@ from decimal import Decimal
 
 from ...rules import standards
 from ...rules.request import LENGTH_FIELDS
+from .across_bend import BETWEEN_LEGS
 from .choices import Choice, Length, centreline_radius
 from .evidence import LENGTH_OF
 from .figures import Figure
 from .pipes import CONDUIT, COPPER, PIPE
+from .plain_units import is_plainly_in
 from .sizing import Sizing
 from .values import readings
 from .weigh import CLOSE
@@ -25,6 +27,10 @@ _TIGHT_UNNAMED = Decimal("1.35")
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
+_WIDE, _THICK = Decimal(170), Decimal(13)
+"""Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
+_THIN = Decimal("0.5")
+"""A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
     "limit": "given as a limit, not as a value",
     "hedged": "the message is not sure of it",
@@ -40,6 +46,7 @@ def doubt_size(size: Sizing) -> None:
     if size.choices:
         _doubt_repairs(size)
         _doubt_other_choices(size)
+        _doubt_large(size)
     _doubt_notes(size)
     _doubt_restatements(size)
     if size.best.od is not None and size.lengths["od"] is not None:
@@ -58,8 +65,30 @@ def _doubt_repairs(size: Sizing) -> None:
         if value is not None and value.why:
             size.doubt(field, value.why)
     if not best.repaired:
-        for field in (name for name in best.mixed if not _is_confirmed(size, name)):
+        for field in best.mixed:
+            if _is_confirmed(size, field) or is_plainly_in(size, field):
+                continue
             size.doubt(field, "its unit is not given, and only another than the rest fits")
+
+
+def _doubt_large(size: Sizing) -> None:
+    """A tube that is large only because a figure without a unit was taken for inches."""
+    bare = {
+        field: value.mm / _INCH
+        for field in LENGTH_FIELDS
+        if (value := size.best.value(field)) is not None
+        and value.assumed
+        and value.system == "in"
+        and size.lengths[field] is not None
+    }
+    od, wall = bare.get("od"), bare.get("wall")
+    large = (od is not None and od * _INCH > _WIDE) or (wall is not None and wall * _INCH > _THICK)
+    if not large or (wall is not None and wall < _THIN):
+        return
+    for field in LENGTH_FIELDS:
+        if size.lengths[field] is not None:
+            why = "so large a tube is rare: in mm, or in inches?"
+            size.doubt(field, why, bare.get(field))
 
 
 def _is_confirmed(size: Sizing, field: Length) -> bool:
@@ -132,6 +161,8 @@ def _doubt_note(size: Sizing, note: str, field: Length) -> None:
         size.doubt("wall", note)
     elif note.startswith("outside or") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value - od / 2)
+    elif note == BETWEEN_LEGS and value is not None and od is not None:
+        size.doubt("clr", note, value - od / 2)
     elif note.startswith("inside") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value + od / 2)
     elif note not in _NO_DOUBT and not note.isupper():
@@ -187,13 +218,22 @@ def _doubt_names(size: Sizing, figure: Figure) -> None:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots
         named = standards.pipe_od_mm(nominal)
-        if walled and wall is not None and not standards.is_pipe_wall(nominal, wall):
+        if walled and wall is not None and not _is_of_pipe(nominal, wall):
             # "1-1/2 pipe, 3 mm wall" is likelier tube called pipe: no schedule has that wall.
             size.doubts.add("od", [written, named], "trade or nominal size, or real OD?")
             return
     if named is not None:
         size.lengths["od"] = named
         size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
+
+
+def _is_of_pipe(nominal: str, wall: Decimal) -> bool:
+    """Whether a pipe is called so that has this wall; one of schedule 5 is rare, and tube of .065
+    common."""
+    thin = standards.pipe_wall_mm(nominal, "5S")
+    if thin is not None and abs(wall - thin) <= Decimal("0.1"):
+        return False
+    return standards.is_pipe_wall(nominal, wall)
 
 
 def _doubt_nominal(size: Sizing) -> None:

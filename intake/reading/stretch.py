@@ -8,6 +8,8 @@ from dataclasses import dataclass, replace
 
 from ..model import Prompt
 from .angle_behind import set_angles_aside
+from .bands import hear_bands
+from .called_by_wall import hear_called_by_wall
 from .chains import assign_by_chain
 from .changed_from import hear_changes
 from .choices import Unit
@@ -15,6 +17,7 @@ from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
 from .drawing_defaults import set_defaults_aside
 from .figures import Figure, Layout, Row
+from .form_radius import doubt_forms
 from .gather import gather
 from .gatherer import MOST_GROUPS
 from .given_up import name_settled
@@ -24,8 +27,10 @@ from .layout import lay_out
 from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
+from .made_things import set_made_things_aside
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
+from .on_lines import hear_on_lines
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -34,14 +39,14 @@ from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
-from .restated import join_names, join_restated
+from .restated import hear_walls_named, join_names, join_restated
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
 
-MOST_CHARACTERS = 40_000
-"""So much of one text is read, some twenty pages: nobody writes more about a tube."""
+MOST_CHARACTERS = 20_000
+"""So much of one text is read, some ten pages: nobody writes more about a tube."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +113,10 @@ def _read(
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
     set_angles_aside(layout)
+    set_made_things_aside(layout)
+    hear_called_by_wall(layout)
     hear_phrases(layout)
+    hear_on_lines(layout)
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
@@ -119,15 +127,18 @@ def _read(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    hear_bands(layout)
     name_settled(layout)
     share_lists(layout)
     join_restated(layout)
     join_names(layout)
+    hear_walls_named(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
+    doubt_forms(layout)
     note_names(layout)
     mark_changes(layout)
     if left_out:

@@ -81,6 +81,13 @@ _BY_PLACE = late_pattern(
         r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
         r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:#|nos?\.? ?)?\d{1,2}"
         r"(?: ?(?:,|and|und|et|y|e|en|&) ?\d{1,2})*(?= ?(?:please|pls|bitte|svp|thanks|[.;!]|$))",
+        r"(?:only|just|quote|price|need|want)\w* (?:for )?(?:the )?(?:first|last|top|bottom)"
+        r" (?:two|three|four|2|3|4)(?! (?:is|are|has|have|pieces|weeks|days))",
+        r"(?:only|just|nur|seulement|s[oó]lo|alleen)\b[^.;\n]{0,24}\b(?:with|mit|avec|con|met)"
+        r"(?: an?| the| einem| dem| une?| una?| een)? (?:star|asterisk|arrow|stern\w*|étoile"
+        r"|astérisque"
+        r"|asterisco|estrella|sterretje|pfeil|flèche)(?! (?:is|are|ist|sind))",
+        "(?:only|just) (?:the )?(?:starred|asterisked|ticked)",
         r"only (?:that|this)(?: one)? | just (?:that|this) one | nothing else",
         r"nur (?:die |den |das )?(?:zeilen?|positionen?|pos|eine)\b | (?:die )?markierten?",
         r"angekreuzt\w* | sonst nichts | rien d'autre | nada más | nient'altro | verder niets",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from .corrections import hear_corrections
 from .figures import Layout
@@ -16,16 +16,28 @@ from .restated import hear_references
 def listen(layout: Layout) -> None:
     """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
     hear_hedges(layout)
+    refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)
     _negate_whole_sizes(layout)
     hear_ours(layout)
     hear_owned_lines(layout)
     hear_owned_lists(layout)
+    _tell_of_owned(layout, refused)
     hear_not_now(layout)
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
     hear_given_up(layout)
+
+
+def _tell_of_owned(layout: Layout, refused: set[int]) -> None:
+    """Note what is there already of each size, so that the person may see it."""
+    owned = [f for f in layout.figures if f.negated and f.index not in refused]
+    for _, run in groupby(owned, key=lambda figure: (figure.sentence, figure.line)):
+        figures = list(run)
+        if len(figures) > 1:
+            words = layout.text[figures[0].start : figures[-1].end]
+            layout.owned.append(" ".join(words.split()))
 
 
 def _negate_whole_sizes(layout: Layout) -> None:

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from ...rules.request import Doubt, SizeRequest
 from ..late_pattern import late_pattern
 from . import quantity_words as w
+from .asked_words import ASKS
 from .patterns import any_of
 from .phrases import fold
 from .requests import wholly_doubted
@@ -63,16 +64,32 @@ _MEASURED = late_pattern(
 _CELLS = late_pattern(r"[\t;|]|,(?! )| {3,}")
 
 
-def with_tallies(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:
-    """The requests with doubts where the text counts otherwise. ``text`` is the sender's own."""
+def with_tallies(requests: Sequence[SizeRequest], text: str, told: int = 0) -> list[SizeRequest]:
+    """The requests with doubts where the text counts otherwise. ``text`` is the sender's own;
+    ``told`` is how many sizes were left out as only told of: they may be counted or not."""
     counted = _sizes_said(text.casefold())
     folded = fold(text)
     held = [_with_sure_count(request, folded) for request in requests]
     sure = sum(all(doubt.about != "size" for doubt in request.doubts) for request in requests)
-    if counted and sure > 1 and sure not in counted:
+    if counted and sure > 1 and not {sure, sure + told} & {*counted}:
         why = f"the message speaks of {counted[0]} sizes, and {sure} were read"
         return [wholly_doubted(request, why) for request in held]
     return held
+
+
+def counts_more(text: str, left: int, read: int) -> bool:
+    """Whether the text counts more sizes than were ``read``, or asks for more than are ``left``."""
+    words = text.casefold()
+    return any(
+        _VALUE[found["number"]] > (left if _is_asked(words, found) else read)
+        for found in _SIZES.finditer(words)
+    )
+
+
+def _is_asked(words: str, count: re.Match[str]) -> bool:
+    """Whether words of its sentence before a count of sizes ask for so many."""
+    begin = max(words.rfind(sign, 0, count.start()) for sign in ".!?\n")
+    return ASKS.search(words[begin + 1 : count.start()]) is not None
 
 
 def _sizes_said(text: str) -> list[int]:

@@ -145,10 +145,13 @@ def _first_figures(group: Group, groups: Sequence[Group]) -> list[Figure]:
     return [figure for figure in own if slot_of(figure) == "od"] or own
 
 
-def of_one(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) -> list[bool]:
     """Which sizes may not be meant where one mandrel is asked for, once, and no word says more:
-    all but the one whose sentence asks, or the sentence right behind it."""
-    text = " ".join(layout.text.casefold().split())
+    all but the one whose sentence asks, or the sentence right behind it. ``told`` are casefolded
+    words that speak of a mandrel which is there: that one is not asked for."""
+    text = " ".join(layout.text.casefold().replace("’", "'").split())
+    for words in told:
+        text = text.replace(words, " ")
     if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text):
         return [False] * len(groups)
     return not_asked(layout, groups)

@@ -31,6 +31,12 @@ _SOMEBODY_ELSES = (
     "buurman | vriend | zwager | maat | broer | concurrent\\w*",
 )
 _HAD = (
+    r"(?:our|my) (?:old |existing |current |present |last )?(?:ball )?(?:mandrel|plug)(?= \W?\d"
+    r"| for\b)",
+    r"unser(?:en|e)? (?:alte[rn]? |jetzige[rn]? |vorhandene[rn]? )?\w*dorn(?= \W?\d| für\b)",
+    r"(?:notre|mon) mandrin(?= \W?\d| pour\b| de\b)",
+    r"(?:nuestro|mi) mandril(?= \W?\d| de\b| para\b)",
+    r"(?:nostro|mio) mandrino(?= \W?\d| per\b| da\b) | onze doorn(?= \W?\d| voor\b)",
     r"already | (?:is|are|been|got|have)(?: \S+){0,6}? (?:covered|sorted|settled|taken care of)",
     r"all set | in stock | on hand | (?:my|our|its) own | owned | lend\w* | lent | borrow\w*",
     r"found one",
@@ -99,6 +105,9 @@ _GOES_WELL = (
     r"make do",
     r"dry | by hand | with (?:sand|a spring)",
     r"zand | sand(?:füllung)? | au sable | con arena | con sabbia | (?:leave|left) straight",
+    r"tut (?:noch |immer noch )?(?:gut |brav )?(?:seinen|ihren) dienst",
+    r"fait (?:toujours )?l'affaire",
+    r"doet het (?:nog )?(?:prima|goed) | fa (?:ancora )?il suo dovere | cumple",
     r"ging | lief | läuft | ist top | zufrieden | gehen gut | geht gut | immer gut | klappt",
     r"passe (?:très )?bien | va (?:très )?bien | marche bien | (?:se cintre )?bien tel quel",
     r"sigue bien | va (?:muy )?bien | perfecto | sin problemas? | tal cual",
@@ -134,6 +143,19 @@ _BY_THE_WAY = (
     r"on your (?:site|website|page) | (?:the|an) example",
     r"zum vergleich | katalog | pour comparaison | catalogue | catálogo | catalogo | catalogus",
 )
+_COULD_DO = (
+    r"could (?:also |just )?(?:go|do|use|live with|make do with|get away with|manage with)",
+    r"if (?:you (?:say so|think|insist|prefer|must)|need be|needs must|push comes to shove)",
+    r"zur not | wäre auch möglich | ginge auch | notfalls | à la rigueur | irait aussi | au pire",
+    r"en último caso | también podría(?:mos)? | andrebbe bene anche | al limite | desnoods",
+)
+"""Possible too, where another is asked for: 'I could go 3 if you say so'."""
+OF_SUBJECT = whole_words(
+    r"(?:the )?subject(?: line)?(?: of (?:my|the|this) (?:last )?(?:e-?)?mail)? (?:is|was|says?)"
+    r"(?: all| the)?(?: \w+)? wrong | wrong subject(?: line)? | betreff (?:ist|war|stimmt) \w+",
+    r"went out before i (?:was )?finished | sent (?:it )?too (?:soon|early)",
+)
+"""Of the subject line, and of no size: 'subject line is wrong'."""
 TELLS = whole_words(
     *_SOMEBODY_ELSES,
     *_HAD,
@@ -144,6 +166,7 @@ TELLS = whole_words(
     *_NOT_NOW,
     *_WRONG,
     *_BY_THE_WAY,
+    *_COULD_DO,
 )
 NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_NOW)
 """There already, or had from elsewhere, or not now."""
@@ -170,7 +193,8 @@ TELLS_NOT = whole_words(
 
 NO = late_pattern(
     r"(?:\b(?:not|never|no|nothing|without|nicht|nie|kein\w*|pas|plus|non|niet|geen|sin|senza"
-    r"|sans|zonder|ohne|needn't)|n'?t)\s(?:[^\W\d]+\s){0,2}$"
+    r"|sans|zonder|ohne|(?:do|does|did|is|are|was|were|has|have|had|ca|wo|would|could|should|need"
+    r"|must)n'?t)|n't)\s(?:[^\W\d]+\s){0,2}$"
 )
 """Right before a word of ``TELLS``: it doesn't count."""
 

@@ -7,6 +7,7 @@ from collections.abc import Container
 from dataclasses import dataclass
 
 from ..late_pattern import late_pattern
+from .counted_thousands import counts_thousands
 from .numbers import Number
 from .patterns import any_of, word_set
 
@@ -134,7 +135,9 @@ class UnitAfter:
 
 
 def counted_after(text: str, number: Number) -> bool:
-    """Whether a whole number counts what stands behind it: '640 hairpins'."""
+    """Whether a whole number counts what stands behind it: '640 hairpins', '1.200 pezzi'."""
+    if number.style == "decimal":
+        return counts_thousands(text, number)
     counted = _COUNTED.match(text, number.end) if number.style == "integer" else None
     if counted is None:
         return False

@@ -44,6 +44,7 @@ _TOLD_BY: dict[How, str] = {
 _ROLES: dict[Role, str] = {
     "od": "OD", "id": "bore", "wall": "wall", "clr": "CLR", "radius": "radius",
     "inside_r": "inside radius", "outside_r": "outside radius", "bend_dia": "bend diameter",
+    "inside_d": "across the bend inside", "outside_d": "across the bend outside",
     "centres": "leg centres", "times_d": "radius as a multiple of the OD",
     "nps": "nominal pipe size", "dn": "DN", "dash": "OD in sixteenths", "schedule": "schedule",
     "side": "side of a square", "die": "of a die", "noise": "no size", "quantity": "a count",

@@ -12,7 +12,18 @@ from collections.abc import Sequence
 from ..late_pattern import late_pattern
 from .patterns import any_of
 from .place_lists import wanted
-from .place_names import ARTICLE, BARE, COUNTED_PLACE, ENDS, NAME, NO_MEASURE, NOUN, places
+from .place_names import (
+    ARTICLE,
+    BARE,
+    COUNTED_PLACE,
+    ENDS,
+    NAME,
+    NO_MEASURE,
+    NOUN,
+    SPELLED_TWICE,
+    places,
+    with_digits,
+)
 
 _DROP = any_of(
     "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget",
@@ -24,6 +35,7 @@ _DROP = any_of(
 _BUT = any_of(
     "without | except(?: for)? | not | minus | ohne | außer | sauf | sans | excepto | sin | salvo",
     "senza | eccetto | tranne | zonder | behalve",
+    "(?:all|everything|each|any|every one)(?: of them)? but | alles bis auf",
 )
 _GONE = any_of(
     r"(?:is |are |has been |have been |was )?(?:no longer (?:needed|required|wanted)|cancelled"
@@ -35,9 +47,43 @@ _GONE = any_of(
     r"(?:queda |está )?(?:anulad[oa]|cancelad[oa])\b | ya no (?:es necesari[oa]|hace falta)",
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
+_APPROVED = r"(?:released|approved|confirmed|signed off|cleared|authori[sz]ed)"
+_NOT_YET = any_of(
+    rf"(?:is|are|was|were|has|have)(?: still)? not(?: yet)?(?: been)?(?: yet)? {_APPROVED}",
+    rf"(?:isn't|aren't|hasn't been|haven't been)(?: yet)? {_APPROVED}",
+    r"(?:is|are)(?: still| only| just)? (?:on hold|for later|for next year|parked|postponed"
+    r"|pending(?: approval)?|for (?:the )?next (?:phase|season|project))",
+    r"(?:ist|sind)(?: noch| aber)* nicht (?:freigegeben|genehmigt|bestätigt|beauftragt)",
+    r"(?:ist|sind)(?: erst| nur)? für (?:später|nächstes jahr)",
+    r"kommt erst (?:später|nächstes jahr)",
+    r"(?:ist|sind) zurückgestellt",
+    r"(?:n'est|ne sont) pas(?: encore)? (?:validée?s?|libérée?s?|approuvée?s?|confirmée?s?)",
+    r"(?:est|sont) (?:pour plus tard|en attente)",
+    r"(?:aún |todavía )?no está(?:n)?(?: aún| todavía)? (?:aprobad|liberad|confirmad)[oa]s?",
+    r"(?:es|son) para (?:más adelante|el año que viene) | queda(?:n)? pendiente",
+    r"non (?:è|sono)(?: ancora)? (?:approvat|rilasciat|confermat)[oaie]",
+    r"(?:è|sono) (?:per (?:più avanti|dopo)|in sospeso)",
+    r"(?:is|zijn)(?: nog)? niet (?:vrijgegeven|goedgekeurd|bevestigd) | (?:is|zijn) voor later",
+)
+_ALL_THE_SAME = (
+    r"(?:\s(?:yet|for now|so far|today|by (?:the |our )?(?:customer|client|boss|management"
+    r"|engineering|purchasing)|vom kunden|par le client|por el cliente|dal cliente|door de klant))*"
+    r"(?=\s*(?:[.;,!?)]|$))"
+    r"(?![^.;!?]{0,80}\b(?:but|quote|price|please|need|want|aber|bitte|mais|pero|ma|maar)\b)"
+    r"(?!.{0,100}\b(?:anyway|all the same|regardless|too|as well|also|all|trotzdem|dennoch|auch"
+    r"|quand même|aussi|también|comunque|anche|toch|ook)\b)"
+)
+"""Behind words that put a line off: nothing that asks for it all the same."""
 _DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}", re.IGNORECASE)
 _NAMED = rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE}{ENDS})"
 _LEFT_OUT = late_pattern(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
+_WAITS = late_pattern(
+    rf"(?<![\w.,/-]){ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})\s"
+    rf"{_NOT_YET}{_ALL_THE_SAME}",
+    re.IGNORECASE,
+)
+"""'The third is not released', 'the last line is for later'."""
+_HELD = late_pattern(rf"\b(?:hold(?: off)?(?: on)?|park|postpone|exclude)\s{_NAMED}", re.IGNORECASE)
 _IS_GONE = late_pattern(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
 _LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
@@ -74,11 +120,11 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
         return everything
     known = [label for label in labels if label is not None]
     names = known if len(set(known)) == len(labels) else [str(n + 1) for n in everything]
-    spaced = " ".join(words.split())
+    spaced = with_digits(SPELLED_TWICE.sub(r"\g<word>", " ".join(words.split())))
     only = wanted(spaced, names, labelled=names is known)
     gone = {
         index
-        for pattern in (_DROPPED, _LEFT_OUT, _IS_GONE)
+        for pattern in (_DROPPED, _LEFT_OUT, _IS_GONE, _WAITS, _HELD)
         for match in pattern.finditer(spaced)
         for index in places(match["number"], match["counted"], names)
     }

@@ -74,6 +74,8 @@ OF_WHICH = whole_words(
 """Which of the sizes is meant, by its place or its rank."""
 OTHER_LATER = whole_words(
     r"start (?:off )?with (?:a|one|the|just|only)\b[^.;\n]{0,30}\bfor the \w+",
+    r"(?:we'?ll|we will|will) see about the (?:others?|rest|second)",
+    r"(?:might|may) add the (?:others?|rest|second|third|last)",
     r"(?:be )?back for the (?:other|others|rest|second)",
     r"(?:order|get|buy|do|take) the (?:other|others|rest|second)(?: one)? (?:later|next|after)",
     r"the (?:other|others|rest|second)(?: one)? (?:can wait|comes? later|will follow|later on)",

@@ -46,6 +46,23 @@ SEVERAL_PLACES = [  # several places in one breath
     case("owned-and-elsewhere", _LIST + "We have tooling for 1 and 2, line 4 goes to another supplier. Could you quote for lines 3 and 5?", *_of(3, 5)),
     case("pos-ist-vorhanden", _LIST + "Pos. 1 ist bereits vorhanden. Bitte Angebot für Pos. 2 und 3.", *_of(2, 3)),
     case("ligne-annulee", _LIST + "Merci de faire un devis pour la ligne 2, la ligne 5 est annulée.", *_of(2)),
+    case("only-the-first-two", _LIST + "We only need prices for the first two, one mandrel each.", *_of(1, 2)),
+    case("just-the-last-two", _PLAIN + "Just the last two please.", *_of(2, 3)),
+    case("nur-die-ersten-beiden", _PLAIN + "Bitte nur die ersten beiden anbieten.", *_of(1, 2)),
+    case("les-deux-premiers", _PLAIN + "Seulement les deux premiers svp.", *_of(1, 2)),
+    case("solo-los-dos-primeros", _PLAIN + "Solo los dos primeros, por favor.", *_of(1, 2)),
+    case("solo-i-primi-due", _PLAIN + "Solo i primi due, grazie.", *_of(1, 2)),
+    case("alleen-de-eerste-twee", _PLAIN + "Alleen de eerste twee graag.", *_of(1, 2)),
+    case("top-two", _PLAIN + "Quote the top two. Bottom one we bend without a mandrel.", *_of(1, 2)),
+    case("the-2nd-one", _PLAIN + "I only need a mandrel for the 2nd one.", *_of(2)),
+    case("middle-will-see-use", _PLAIN + "Only the middle one will see any use. Please quote one (1) mandrel.", *_of(2)),
+    case("third-not-released", _PLAIN + "Prices please, the third is not released by the customer.", *_of(1, 2)),
+    case("last-for-later", _PLAIN + "Quotes please. The last line is for later.", *_of(1, 2)),
+    case("nicht-freigegeben", _PLAIN + "Die dritte Position ist noch nicht freigegeben.", *_of(1, 2)),
+    case("pas-encore-validee", _LETTERS + "La dernière n'est pas encore validée par le client.", *_of(1, 2)),
+    case("hold-the-last", _PLAIN + "Hold the last one.", *_of(1, 2)),
+    case("all-but-the-second", _PLAIN + "All but the second, please.", *_of(1, 3)),
+    case("except-the-first-two", _LIST + "Everything except the first two.", *_of(3, 4, 5)),
     case("only-line-needs", _LIST + "Only line 3 needs a mandrel, the rest is rolled.", *_of(3)),
 ]  # fmt: skip
 
@@ -57,6 +74,18 @@ NO_PLACES = [  # near misses: every line doubted, or all taken
     case("two-of-what", _LIST + "only 2 please", *_doubted(5)),
     case("line-and-figure", _PLAIN + "Only line 1, 2 if cheap.", *_doubted(3)),
     case("middle-of-four", _LIST.replace("5) 40 x 2 mm, R 80\n", "") + "I need the middle one.", *_doubted(4)),
+    case("one-one-each", _PLAIN + "Please quote one (1) mandrel each.", *_of(1, 2, 3)),
+    case("quote-it-anyway", _PLAIN + "Line 3 is not approved yet but please quote it anyway.", *_of(1, 2, 3)),
+    case("not-approved-for", _PLAIN + "The third is not approved for production yet, we need the mandrel for the trial.", *_of(1, 2, 3)),
+    case("for-later-delivery", _PLAIN + "The last is for later delivery. Please quote all.", *_of(1, 2, 3)),
+    case("pending-your-price", _PLAIN + "Item 3 is pending approval of your price. Please quote.", *_of(1, 2, 3)),
+    case("first-two-urgent", _PLAIN + "The first two are urgent.", *_of(1, 2, 3)),
+    case("first-two-stainless", _PLAIN + "Only the first two are in stainless. Please quote mandrels.", *_of(1, 2, 3)),
+    case("primi-due-inox", _PLAIN + "Solo i primi due sono in inox.", *_of(1, 2, 3)),
+    case("last-two-come-in", _PLAIN + "The last two only come in 6 m lengths.", *_of(1, 2, 3)),
+    case("all-but-the-last-304", _PLAIN + "All but the last are 304.", *_of(1, 2, 3)),
+    case("first-two-pieces", _PLAIN + "Price for the first two pieces of each please.", *_doubted(3)),
+    case("first-two-by-friday", _PLAIN + "We need only the first two by Friday, the third can follow.", *_doubted(3)),
     case("only-own", _PLAIN + "We only own the first one.", *_doubted(3)),
     case("only-a-seam", _PLAIN + "Only line 2 has a seam.", *_doubted(3)),
     case("only-stainless", _PLAIN + "Only items 1 and 2 are stainless.", *_doubted(3)),
@@ -116,4 +145,73 @@ NO_NAME = [
     case("two-bear-it", "front hoop  20 x 1.5 mm, R 40\nrear hoop  25 x 1.5 mm, R 50\n\nI need a mandrel for the hoop.", *_of(1, 2)),
     case("nobody-bears-it", _PARTS + "I need a mandrel for the job.", *_of(1, 2, 3)),
     case("also-the", _PARTS + "Also need a mandrel for the main hoop.", *_of(1, 2, 3)),
+]  # fmt: skip
+
+_SIGN = "20 x 1.5 mm, R 40 {}\n25 x 1.5 mm, R 50 {}\n30 x 2 mm, R 60 {}\n\n"
+_STARS = _SIGN.format("*", "", "*")
+_STAR = "(*) 20 x 1.5 mm, R 40\n25 x 1.5 mm, R 50\n30 x 2 mm, R 60\n\n"
+_TICKS = "[x] 20 x 1.5 mm, R 40\n[ ] 25 x 1.5 mm, R 50\n[x] 30 x 2 mm, R 60\n\n"
+
+BY_SIGN = [  # lines that bear a star, an arrow, a tick
+    case("star-needs-a-mandrel", _STARS + "Only the lines with a star need a mandrel, the rest bend fine.", *_of(1, 3)),
+    case("starred-ones", _STARS + "One mandrel each for the starred ones.", *_of(1, 3)),
+    case("asterisk", _STARS + "Only the lines with an asterisk.", *_of(1, 3)),
+    case("quote-the-starred", _STAR + "Please quote the starred line only.", *_of(1)),
+    case("die-mit-stern", _STARS + "Bitte nur die mit Stern anbieten.", *_of(1, 3)),
+    case("celles-avec-etoile", _STARS + "Chiffrer uniquement celles avec une étoile.", *_of(1, 3)),
+    case("con-asterisco", _STARS + "Solo las filas con asterisco, por favor.", *_of(1, 3)),
+    case("met-een-sterretje", _STARS + "Alleen de regels met een sterretje graag.", *_of(1, 3)),
+    case("arrow", _SIGN.format("", "->", "") + "We need a mandrel for the one with the arrow.", *_of(2)),
+    case("ticked", _TICKS + "Please quote the ticked ones.", *_of(1, 3)),
+    case("legend-needed", _STARS + "* = mandrel needed", *_of(1, 3)),
+    case("legend-in-brackets", _STAR + "(*) quote this one please", *_of(1)),
+    case("legend-have", _STAR + "(*) already have this one", *_of(2, 3)),
+    case("starred-is-here", _STAR + "The starred one is already here, need the other two.", *_of(2, 3)),
+    case("stars-not-needed", _STARS + "We don't need the ones with a star.", *_of(2)),
+]  # fmt: skip
+
+NO_SIGN = [  # words alike, and no line is picked
+    case("star-urgent", _STAR + "Lines with a star are urgent, the others can ship in March. Quote all.", *_of(1, 2, 3)),
+    case("legend-stainless", _STAR + "* 304 stainless.", *_of(1, 2, 3)),
+    case("legend-urgent", _STAR + "(*) urgent", *_of(1, 2, 3)),
+    case("star-has-a-seam", _STAR + "The one with the star has a seam. Mandrels please.", *_of(1, 2, 3)),
+    case("star-needs-balls", _STAR + "The line with the star needs two balls. Quote mandrels.", *_of(1, 2, 3)),
+    case("star-two-others-one", _STAR + "(*) needs 2 mandrels, others one each.", *_of(1, 2, 3)),
+    case("if-you-have-one", _STAR + "If you have a mandrel for the one with the star, tell me. Need prices.", *_of(1, 2, 3)),
+    case("legend-in-6-m", _STAR + "(*) only available in 6 m. Mandrels please.", *_of(1, 2, 3)),
+    case("price-last-time", _STAR + "(*) price was 200 last time.", *_of(1, 2, 3)),
+    case("all-bear-it", _SIGN.format("*", "*", "*") + "Only the lines with a star.", *_doubted(3)),
+    case("one-arrow-in-the-drawing", _PLAIN + "We see only one arrow to the contour.", *_of(1, 2, 3)),
+]  # fmt: skip
+
+IN_WORDS_TOO = [
+    case("lines-two-and-three", _PLAIN + "The first line is already ordered. Please quote lines two and three.", *_of(2, 3)),
+    case("items-one-two-four", _LIST + "Quote items one, two and four.", *_of(1, 2, 4)),
+    case("position-drei", _PLAIN + "Bitte nur Position drei anbieten.", *_of(3)),
+    case("smallest-of-these", _PLAIN + "I'm only after a mandrel for the smallest of these.", *_of(1)),
+]  # fmt: skip
+
+UNHEARD = [  # some are picked, and not understood which: each is doubted
+    case("mandrels-for-the-others", _PLAIN + "Mandrels for the others please.", *_doubted(3)),
+    case("the-other-two", _PLAIN + "What we talked about is off, so just the other two please.", *_doubted(3)),
+    case("is-being-redesigned", _PLAIN + "The second one is being redesigned. Prices please.", *_doubted(3)),
+    case("crossed-out", _PLAIN + "The second line is crossed out on purpose. Quote please.", *_doubted(3)),
+    case("die-mittlere-nicht", _PLAIN + "Die mittlere brauchen wir nicht, die anderen zwei bitte anbieten.", *_doubted(3)),
+    case("a-maybe", _LIST + "4 is a maybe. Prices please.", *_doubted(5)),
+    case("we-own-two", _LIST + "2 and 3 we own. Quotes please.", *_doubted(5)),
+    case("plus-d-actualite", _PLAIN + "Le dernier n'est plus d'actualité, merci de chiffrer les deux autres.", *_doubted(3)),
+    case("los-otros-dos", _PLAIN + "El segundo ya lo tenemos, precio de los otros dos por favor.", *_doubted(3)),
+    case("andere-twee", _PLAIN + "De laatste hoeft niet, graag prijs voor de andere twee.", *_doubted(3)),
+]  # fmt: skip
+
+NOT_SOME_ONLY = [  # words alike, and all are wanted
+    case("others-can-follow", _PLAIN + "Mandrels please. The first one is urgent, the others can follow.", *_of(1, 2, 3)),
+    case("others-one-ball", _PLAIN + "Need mandrels with 2 balls for the first and 1 ball for the others.", *_of(1, 2, 3)),
+    case("rest-mild-steel", _PLAIN + "The first is 304, the rest mild steel. Mandrels please.", *_of(1, 2, 3)),
+    case("others-in-may", _PLAIN + "We need the first next week and the others in May.", *_of(1, 2, 3)),
+    case("has-a-wiper", _PLAIN + "The first line already has a wiper. Mandrels please.", *_of(1, 2, 3)),
+    case("was-redesigned", _PLAIN + "The second was redesigned last week, this is the new size. Prices please.", *_of(1, 2, 3)),
+    case("dies-for-two", _PLAIN + "We already have the dies for the first two. Mandrels please.", *_of(1, 2, 3)),
+    case("done-in-316", _PLAIN + "The third is done in 316, the others 304. Need prices.", *_of(1, 2, 3)),
+    case("make-the-rest", _PLAIN + "Please quote mandrels, we make the rest ourselves.", *_of(1, 2, 3)),
 ]  # fmt: skip

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
-    "only-plate": "another round or flat thing is taken for a tube",
     "form-w-9": "the tax form W-9 gives a wall of .09, though doubted",
     "removed-od-times-d": "a bare radius beside '3 x D' is taken for the OD: silent",
     "units-semicolons": "'1.75 in; .095 in; 5.25 in': the third is not taken for the radius",
     "units-slashes": "'1.75 in / .095 in / 5.25 in': the third is not taken for the radius",
     "units-tight-labels": "'5.25 inCLR': the label is not heard",
-    "spare-for-the-owned": "a spare is wanted, the size owned is dropped, another stands: silent",
     "wall-304": "'wall 304': a grade of stainless becomes a wall of .304: silent",
 }
 

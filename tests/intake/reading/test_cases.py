@@ -11,6 +11,7 @@ import pytest
 
 from bendreply.intake.reading import read
 
+from . import cases_across as across
 from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
@@ -36,12 +37,17 @@ from .cases_phrases import (
     STRAGGLERS,
 )
 from .cases_picked import (
+    BY_SIGN,
+    IN_WORDS_TOO,
     MARKED_LINES,
     NAMED_LINES,
     NO_MARK,
     NO_NAME,
     NO_PLACES,
+    NO_SIGN,
+    NOT_SOME_ONLY,
     SEVERAL_PLACES,
+    UNHEARD,
 )
 from .cases_several import CORRECTIONS, SEVERAL, TABLES
 from .cases_signs import SIGNS
@@ -72,11 +78,13 @@ FAMILIES = (
     HEADS,
     TAKEN_BACK, NOT_TAKEN_BACK, PERHAPS, TOLD_AGAIN, NAMED_FROM_AFAR, IN_WORDS, BESIDE,
     SEVERAL_PLACES, NO_PLACES, MARKED_LINES, NO_MARK, NAMED_LINES, NO_NAME,
+    BY_SIGN, NO_SIGN, IN_WORDS_TOO, UNHEARD, NOT_SOME_ONLY,
     *lost.FAMILIES,
     said.BENT_OVAL, said.ANGLE_BEHIND, said.DIE_MARKS, said.GIVEN_UP, said.INSIDE_OR_CENTRE,
     said.MIN_WALL, said.SAID_TWICE, said.DRAWING_DEFAULTS, said.REFERENCES, said.OF_TWO,
     said.PLACES_AND_PARTS, said.IN_WORDS_TOO,
     *nets.FAMILIES,
+    *across.FAMILIES,
     order.NAMED_ORDER, order.REMARKS, order.TIED, order.PLACES_OF_ONE_TUBE, order.CHANGED,
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,

@@ -79,3 +79,10 @@ def test_a_message_too_long_to_be_read_to_its_end_says_so() -> None:
     assert "very long" in " ".join(read(own, message).notes)
     message, own = whole("1.75 x .095 x 5.25 clr\n" * 50)
     assert read(own, message).notes == ()
+
+
+@pytest.mark.parametrize("body", ["31x3 1.4301x1.4301", "25x2 1.4301 x 1.4571"])
+def test_a_size_without_figures_of_its_own_shares_nothing(body: str) -> None:
+    """Mutated mail found it: 'steel x steel' is a size by its shape, and has no figure."""
+    message, own = whole(body)
+    assert read(own, message).requests[0].od_mm is not None

@@ -1,0 +1,63 @@
+"""Lines that set an OD on its radius, below a wall said once: '2 on 3', '1-1/2 @ 4.5', '38 auf 76'.
+
+One such line may be anything; of two or more the first figure is the OD, the second the radius.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from ..late_pattern import late_pattern
+from .figures import Figure, Layout
+from .roles import RADIUS_ROLES
+
+_ON = late_pattern(
+    r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,2}(?:od|dia|tube|tubing|rohr)?\s?"
+    r"(?:on|onto|at|@|auf|um|over|around|round|with|w/|sur|su|sobre|op|om|mit|en)\s?"
+    r"(?:an?\s|einen?\s|einem\s|un\s|une\s|een\s)?(?:r\s?|radius\s|clr\s)?$"
+)
+_RADIUS_BEHIND = late_pattern(
+    r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,3}(?:clr|c\.l\.r|cl\b|cent(?:re|er)|rad|r\b|bend|die)"
+)
+_LINE_BEGINS = late_pattern(r"^\W*(?:\w{1,2}[).:]\s*)?[øØ]?\W*$")
+_LEAST, _MOST = Decimal("0.9"), Decimal(8)
+"""How many ODs a radius is."""
+
+
+def hear_on_lines(layout: Layout) -> None:
+    """Give the two figures of each such line their roles, where there are two such lines."""
+    lines: dict[int, list[Figure]] = {}
+    for figure in layout.figures:
+        if figure.role != "noise":
+            lines.setdefault(figure.line, []).append(figure)
+    pairs = [pair for pair in lines.values() if _is_on(layout, pair)]
+    if len(pairs) < 2 or len({pair[0].paragraph for pair in pairs}) > 1:
+        return
+    for od, radius in pairs:
+        if od.role is None:
+            od.give("od", "list")
+        if radius.role is None and not _RADIUS_BEHIND.match(_behind(layout, radius)):
+            radius.give("radius", "list")
+        od.link = "apart"
+
+
+def _is_on(layout: Layout, figures: list[Figure]) -> bool:
+    if len(figures) != 2:
+        return False
+    od, radius = figures
+    if od.role not in (None, "od") or radius.role not in (None, *RADIUS_ROLES):
+        return False
+    if od.is_gauge or radius.is_gauge or "D" in (od.unit, radius.unit):
+        return False
+    begin = layout.text.rfind("\n", 0, od.start) + 1
+    if not _LINE_BEGINS.match(layout.text[begin : od.start]):
+        return False
+    if not _ON.match(layout.text[od.end : radius.start].casefold()):
+        return False
+    alike = od.unit is None or radius.unit is None or od.unit == radius.unit
+    return not alike or _LEAST <= radius.number.value / od.number.value <= _MOST
+
+
+def _behind(layout: Layout, figure: Figure) -> str:
+    end = layout.text.find("\n", figure.end)
+    return layout.text[figure.end : end if end >= 0 else len(layout.text)].casefold()

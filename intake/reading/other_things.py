@@ -1,0 +1,99 @@
+"""Lengths of something else than the tube: how thick the wiper is, a hole, where it sits."""
+
+from __future__ import annotations
+
+from ..late_pattern import late_pattern
+from .figures import Figure, Layout
+from .patterns import any_of, whole_words
+from .phrases_beside import UNIT
+
+_THING = any_of(
+    "wipers? | blocks? | plates? | sheets? | paint | coat(?:s|ing|ings)? | powder | plating",
+    "chrome(?![- ]?mol) | galvani[sz]ing | primer | boards? | bench | table | floor | slab",
+    "flanges? | gussets? | brackets? | gaskets? | liners? | shims? | rubber | insulation | lagging",
+    "webs? | keys? | pressure dies? | clamp dies? | followers? | rollers? | collars? | bearings?",
+    "bush(?:es|ing)? | hubs? | spindle | faceplate | machine | platten? | blech | bleche | brett",
+    "lack | schicht | plaques? | tôles? | peinture | planche | placas? | chapas? | pintura",
+    "lamiera | lamiere | vernice | piastra | piastre | plaat | platen | verf | plank",
+)
+_TUBE = whole_words(
+    "tub(?:e|es|ing) | pipes? | wall | rohre? | wand | tubos? | tubi | buis | buizen | paroi",
+    "pared | parete | od | clr | radius | mandrels? | dorn | mandrin | mandril | anima | doorn",
+)
+_THICK_WORD = "(?:thick|dick|stark|épais|épaisse|spess[ao]|dik)"
+_OF_A_THING = late_pattern(rf"\b{_THING}\b[^.;\d]{{0,24}}$")
+_THICK = late_pattern(rf"{UNIT}(?:thou\s|mils?\s)?{_THICK_WORD}\b")
+_THICK_THING = late_pattern(
+    rf"{UNIT}(?:thick|thickness|dicke?[nrs]?|starke[nrs]?)\s(?:\w+\s)?{_THING}\b"
+)
+_BORE_OF = late_pattern(
+    rf"\b{_THING}\b[^.;]{{0,30}}\b(?:bored?|bohrung|alésage|foro|boring)\b\W{{0,3}}"
+    r"(?:(?:of|to|von|de|di|van)\s)?$"
+)
+_HOLE_OF = late_pattern(
+    r"\b(?:holes?|slots?|loch|löcher|trous?|agujeros?|taladros?|for[oi]|gat|gaten)"
+    r"\s(?:of|at|von|mit|de|di|da|van)\s$"
+)
+_HOLE = late_pattern(
+    rf"{UNIT}(?:dia\w*\.?\s|drill\w*\s|clearance\s|bolt\s|pilot\s|vent\s|round\s)?"
+    + any_of(
+        "holes? | slots? | drill | drilled | notch | notches | countersink | loch | löcher",
+        "bohrung | bohrungen | trous? | agujeros? | taladros? | foro | fori | gat | gaten",
+    )
+    + r"\b"
+)
+_FROM_BEND = late_pattern(
+    rf"{UNIT}(?:away\s|back\s)?"
+    + any_of(
+        r"(?:from|before|after|past|ahead of|short of) (?:the |each |that |either )?"
+        r"(?:\w+ )?(?:bends?|tangents?|curve|elbow)\b(?!\s(?:radius|die))",
+        "(?:vom|vor dem|nach dem|hinter dem) bogen | avant la courbe | avant le coude",
+        "après le coude | de la curva | dalla curva | prima della curva | van de bocht",
+        "voor de bocht",
+    )
+)
+_RADIUS = whole_words("radi(?:us|i) | clr | r | rayon | radio | raggio | straal | biegeradius")
+_TUBE_LENGTH = late_pattern(
+    r"\b(?:length|länge|longueur|longitud|lunghezza|lengte)s?\s(?:of|der|des|du|des|del|della|dei|van)"
+    r"\s?(?:the\s|our\s|de\s)?(?:tubes?|tubing|pipes?|rohre?s?|tubos?|tubi|buis|buizen)\b"
+    r"[^.;\d]{0,12}$"
+)
+_GONE_WRONG = late_pattern(
+    r"\b"
+    + any_of(
+        r"flatten\w* | flattened \w+ | collaps\w+ | squash\w* | pinch\w* | bend deduction",
+        r"wrinkl\w+ | rippl\w+ | oval \w+",
+    )
+    + r"\b[^.;\d]{0,16}\b(?:to|by|at|is|was|of)\s(?:about\s|some\s|around\s)?$"
+)
+"""'It flattens to 1.6': what came out of a bend, and not what went in."""
+_ACROSS_THE_BEND = late_pattern(rf"{UNIT}(?:across|over|at) the bend\b")
+_OF_OTHERS = late_pattern(
+    r"^\s(?:other|more|further|different|local)\s(?:\w+\s)?"
+    + any_of(
+        "shops? | suppliers? | people | guys | places | companies | makers | quotes? | customers?",
+        "parts? | bends? | jobs? | projects? | orders?",
+    )
+    + r"\b"
+)
+_BEHIND = (_HOLE, _ACROSS_THE_BEND, _OF_OTHERS, _THICK_THING)
+_AHEAD = (_BORE_OF, _HOLE_OF, _TUBE_LENGTH, _GONE_WRONG)
+
+
+def hear_other_things(layout: Layout) -> None:
+    """Set aside the lengths that a phrase gives to something else than a tube or its bend."""
+    for figure in layout.figures:
+        if figure.role is None and not figure.negated and _is_of_another(layout, figure):
+            figure.give("noise", "cue")
+
+
+def _is_of_another(layout: Layout, figure: Figure) -> bool:
+    first, last = layout.spans[figure.sentence]
+    begin, end = layout.tokens[first].start, layout.tokens[last].end
+    before = layout.text[begin : figure.start].casefold()
+    after = layout.text[figure.end : max(end, figure.end)].casefold()
+    if _FROM_BEND.match(after) and not _RADIUS.search(before):
+        return True
+    if _THICK.match(after) and (thing := _OF_A_THING.search(before)):
+        return not _TUBE.search(before, thing.end())
+    return any(one.match(after) for one in _BEHIND) or any(one.search(before) for one in _AHEAD)

@@ -1,0 +1,187 @@
+"""Sizes that a message plainly only tells of, beside one that it plainly asks for: these are left
+out, and the person is told of them.
+
+'You made us a 2-1/2 x .065 on 3.75 back in June, now we want the same thing in 3"'. Three things
+must be heard: words of the size itself that say why it is not asked for; a whole other size that is
+asked for; and nothing that asks for the first all the same. Where any is missing, the size is kept
+and doubted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, REFERS, TOOL
+from .figures import Layout
+from .groups import Group
+from .plainly_asked import asks_for, borrowed, is_new, is_told
+from .said_of import Said, Split, split
+from .told_plainly_words import (
+    AGAIN_HARMLESS,
+    BOUGHT_PARTS,
+    DELIVERED,
+    FOR_SALE,
+    GIVEN_UP,
+    MAY_SERVE,
+    NO_MANDREL,
+    OF_SEVERAL,
+    ON_OUR_MACHINE,
+    ONE_AGAIN,
+    OWNED,
+    PLURAL_TOOLS,
+    QUOTED,
+    SOMEBODY_ELSES,
+    TAKEN_UP_AGAIN,
+    THIS_ONE,
+    WANTED_ALL_THE_SAME,
+)
+from .told_words import OF_SUBJECT
+
+PLAINLY_TOLD = "its words say that it is there, given up or somebody else's, and do not ask for it"
+
+_MOST = 6
+"""So many sizes are told apart; more are a list."""
+_WHOLE = ("wall", "clr")
+
+
+@dataclass(frozen=True, slots=True)
+class Apart:
+    """The words on each size, in the order of the groups; ``told`` where it is only told of."""
+
+    said: list[Said]
+    sure: bool
+    """Whether the one size that is left is plainly the one asked for."""
+
+
+def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
+    """Which sizes are plainly only told of; None where that goes for none."""
+    if not 1 < len(groups) <= _MOST or any(group.row is not None for group in groups):
+        return None
+    found = split(layout, groups)
+    if found is None:
+        return None
+    told = [
+        _is_plainly_told(part, found) and _is_said_once(group, part)
+        for group, part in zip(groups, found.sizes, strict=True)
+    ]
+    if not any(told) or all(told):
+        return None
+    rest = [(g, part) for g, part, gone in zip(groups, found.sizes, told, strict=True) if not gone]
+    for part, gone in zip(found.sizes, told, strict=True):
+        part.told = gone
+    if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
+        return None
+    if len(rest) == 1 and any(map(PLURAL_TOOLS.search, found.loose)):
+        return None  # several mandrels, and one size is left
+    left = [part for _, part in rest]
+    if any(_may_want_all(words, left) for words in found.loose):
+        return None
+    if any(_wanted_all_the_same(part.words, left) for part in left):
+        return None
+    return Apart(found.sizes, sure=len(rest) == 1)
+
+
+def _is_plainly_told(part: Said, found: Split) -> bool:
+    """Whether its own words tell of it, and neither those nor what points to it ask for it."""
+    part = _of_its_own(part, found)
+    together = [o for o in found.sizes if (o.begin, o.end) == (part.begin, part.end)]
+    shared = len(together) > 1
+    own = [*([] if shared else [part.words]), *part.elsewhere]
+    if asks_for(part) or is_new(part):
+        return False
+    pointing = [words for words in part.behind if REFERS.search(words)]
+    if any(map(_gives_up, [*own, *pointing])):
+        return True
+    following = " ".join(part.behind)
+    said = _without_harmless(" . ".join([*own, following]))
+    if WANTED_ALL_THE_SAME.search(said) or AGAIN.search(said):
+        return False
+    if any(FOR_SALE.search(words) and not NO_MANDREL.search(words) for words in own):
+        return True  # "... interested?" goes with it
+    serves = [words for words in part.elsewhere if MAY_SERVE.search(words)]
+    if any("?" in words for words in own if words not in serves):
+        return False
+    asks = ASKS.search(following) is not None
+    if any(SOMEBODY_ELSES.search(words) for words in own):
+        return not ON_OUR_MACHINE.search(said) and (
+            not asks or any(other.end <= part.begin for other in found.sizes)
+        )
+    if asks:  # "... is too long. Need a shorter one"
+        return False
+    if any(BOUGHT_PARTS.search(words) for words in own):
+        return True
+    if any(QUOTED.search(words) for words in own):
+        return "?" not in following
+    there = [words for words in own if any(p.search(words) for p in (DELIVERED, OWNED))]
+    elsewhere = all(words in there or words in serves for words in part.elsewhere)
+    return bool(there) and elsewhere and not any(map(NO_MANDREL.search, there))
+
+
+def _gives_up(words: str) -> bool:
+    found = GIVEN_UP.search(words)
+    return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
+
+
+def _of_its_own(part: Said, found: Split) -> Said:
+    """Without sentences that stand behind another size too, and without what turns to another."""
+    behind = [
+        words
+        for words in part.behind
+        if not any(words in o.behind and o.begin >= part.end for o in found.sizes)
+    ]
+    turn = THIS_ONE.search(part.words)
+    words = part.words[: turn.start()] if turn is not None else part.words
+    return replace(part, words=words, behind=behind)
+
+
+def _is_said_once(group: Group, part: Said) -> bool:
+    """Whether none of its figures is said again among other words, which may ask for it."""
+    return all(
+        part.begin <= figure.start < part.end
+        for slot, figures in group.slots.items()
+        if slot not in group.shared
+        for figure in figures[1:]
+    )
+
+
+def _is_asked(part: Said, found: Split) -> bool:
+    """Whether it is asked for: by its words, by being new, or by a request that names no size."""
+    if asks_for(part) or is_new(part):
+        return True
+    if is_told(part):
+        return False
+    if ASKS_FOR.search(part.words):
+        return True
+    return any(ASKS.search(words) or TOOL.search(words) for words in found.loose)
+
+
+def _is_whole(group: Group, part: Said, found: Split) -> bool:
+    """Whether it has all its lengths, and not the tube of one that is told of."""
+    return (
+        group.has_tube
+        and all(slot in group.slots for slot in _WHOLE)
+        and not {"od", "id"} & {*borrowed(group, part, found.sizes)}
+    )
+
+
+def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
+    """Whether a sentence on no size may ask for one that is told of, or for all."""
+    if any(clause in words for part in rest for clause in part.elsewhere):
+        return False  # "one each for the 4 and the 5"
+    if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
+        return False  # "just one again", right behind the size that is asked for
+    said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
+    again = AGAIN.search(_without_harmless(said)) or BY_PLACE.search(said)
+    return again is not None or _wanted_all_the_same(said, rest)
+
+
+def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
+    """Whether words that are not on it may ask for a size that is told of; those for several may
+    mean the sizes that are left."""
+    said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
+    return WANTED_ALL_THE_SAME.search(_without_harmless(said)) is not None
+
+
+def _without_harmless(words: str) -> str:
+    return AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words))

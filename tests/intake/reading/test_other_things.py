@@ -1,0 +1,106 @@
+"""Lengths of other things beside a size: none of them is a tube, and none makes the size doubted.
+
+The sentences are our own; every size is plain arithmetic: 1-3/4 in is 44.45 mm, .095 in 2.413 mm,
+5-1/4 in 133.35 mm.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+import pytest
+
+from .support import read_text
+
+BESIDE = (
+    "The wiper is 3/4 thick.",
+    "Wiper die: 0.75 in thick.",
+    "The pressure die is 2 inches thick and the clamp die 3 inches long.",
+    "It bolts to 10 mm thick plates.",
+    "Base plate is 1/2 inch thick.",
+    "Paint is 3 mils thick.",
+    "Powder coat about 4 mils thick.",
+    "There's a 1/4 inch hole 2 inches from the bend.",
+    "A 6 mm hole sits 20 mm before the bend.",
+    "Slots of 8 mm, 30 mm past the bend.",
+    "The die block is 150 mm thick with a bore of 40 mm.",
+    "Die Platte ist 12 mm dick.",
+    "Eine 6 mm Bohrung liegt 25 mm vor dem Bogen.",
+    "La plaque fait 10 mm épais.",
+    "Un trou de 6 mm, 20 mm avant le coude.",
+    "La placa tiene un agujero de 8 mm.",
+    "La piastra ha un foro di 8 mm.",
+    "De plaat is 10 mm dik, met een gat van 8 mm.",
+    "Length of the tube is 1250 mm.",
+    "Die Länge der Rohre ist 1400 mm.",
+    "La longueur du tube est 900 mm.",
+    "It flattens to 1.6 in the middle.",
+    "Flattened width came out at 1.81.",
+    "The tube collapses by about 3 mm.",
+    "Bend deduction comes to 3.142.",
+    "We measured 1.68 across the bend after the last try.",
+    "We looked at 3 other shops first.",
+    "I have 2 more projects after this one.",
+)
+SIZES = (
+    ("Please quote one mandrel for 1.75 x .095, 5.25 clr.", ("44.45", "2.413", "133.35")),
+    ("OD 42.4, wall 2, CLR 120. One mandrel please.", ("42.4", "2", "120")),
+    (
+        'I need a mandrel for 1-3/4" OD .095 wall tube on a 5-1/4" centerline radius.',
+        ("44.45", "2.413", "133.35"),
+    ),
+)
+
+
+@pytest.mark.parametrize("said", BESIDE)
+@pytest.mark.parametrize(("asked", "lengths"), SIZES, ids=("short", "metric", "long"))
+def test_no_size_is_made_of_other_things(
+    said: str, asked: str, lengths: tuple[str, str, str]
+) -> None:
+    for text in (f"{said} {asked}", f"{asked}\n\n{said}"):
+        (size,) = read_text(text)
+        assert (size.od_mm, size.wall_mm, size.clr_mm) == tuple(map(Decimal, lengths)), text
+        assert {doubt.field for doubt in size.doubts} <= {"material"}, text
+
+
+@pytest.mark.parametrize(
+    ("text", "od", "wall", "clr"),
+    [
+        ("The machine bends tube of 50 mm, 3 mm thick, R 150 mm.", 50, 3, 150),
+        ("Chrome-moly 38 mm OD, 2 mm thick, CLR 114 mm.", 38, 2, 114),
+        ("Our block says R 90 mm; tube 30 mm OD and 1.5 mm thick.", 30, "1.5", 90),
+        ("Painted tube, 42.4 mm OD, 2 mm thick, R 120 mm.", "42.4", 2, 120),
+        ("The radius is 90 mm from the bend die; tube 30 x 1.5 mm.", 30, "1.5", 90),
+        ("Rohr 38 mm, 2 mm dick, Biegeradius 114 mm, auf Platte geschweißt.", 38, 2, 114),
+    ],
+)
+def test_a_tube_keeps_its_own_lengths(
+    text: str, od: float | str, wall: float | str, clr: float | str
+) -> None:
+    (size,) = read_text(text)
+    assert size.od_mm == Decimal(od)
+    assert size.wall_mm == Decimal(wall)
+    assert size.clr_mm == Decimal(clr)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '12" long parts. Mandrel for OD 12, wall 1, CLR 36.',
+        'Cut to 6" pieces. Tube OD 10, wall 1, radius 30.',
+    ],
+)
+def test_a_tube_of_a_foot_is_doubted_where_no_unit_is_written(text: str) -> None:
+    (size,) = read_text(text)
+    assert {"od", "wall", "clr"} <= {doubt.field for doubt in size.doubts}
+    assert Decimal(12) in next(d for d in size.doubts if d.field == "od").readings or "10" in text
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["8 inch OD x .25 wall, 24 inch radius", "Mandrel for 8.625 x .322, R 36 inch"],
+)
+def test_a_large_pipe_in_inches_is_not_doubted(text: str) -> None:
+    """NPS 8, schedule 40 is 8.625 x 0.322 in (ASME B36.10M)."""
+    (size,) = read_text(text)
+    assert not size.doubts
