@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from itertools import pairwise
 
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot
 
 NEARLY_ONE = "two ODs so near each other: is one the other, rounded or measured?"
@@ -27,6 +27,8 @@ def _are_near(one: Group, other: Group) -> bool:
     a, b = one.slots.get("od"), other.slots.get("od")
     if not a or not b or a[0].row is not None or b[0].row is not None:
         return False
+    if b[0].link in LISTED:
+        return False  # "1.500 and 1.505 OD (chromed)": both are named in one breath
     small, large = sorted((_length(a[0], b[0]), _length(b[0], a[0])))
     return 0 < small < large <= small * _NEAR
 

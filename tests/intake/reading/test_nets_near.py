@@ -11,7 +11,7 @@ from .support import read_text
     "text",
     [
         "We call it 51 x 1.5 mm, the caliper shows 50.8. CLR 76 mm. One mandrel, and one for 50.8.",
-        "Mandrels for 25 x 1.5 mm and 25.4 x 1.5 mm, R 76 mm.",
+        "Mandrel for 25 x 1.5 mm, R 76 mm. Make it for 25.4.",
         "Tube 42.4 x 2 mm, R 120 mm. Also 42 x 2 mm.",
     ],
 )
