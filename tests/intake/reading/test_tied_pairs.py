@@ -36,3 +36,34 @@ def test_a_radius_goes_to_the_tube_that_it_is_said_for(
 ) -> None:
     read = {(size.od_mm, size.wall_mm, size.clr_mm) for size in read_text(text)}
     assert read == {tuple(map(Decimal, size)) for size in sizes}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "1.5 tube. 3 inch clr. 16ga. How much?",
+        '1.5 in OD. 3" clr. 16 gauge.',
+        "1.5 od. 3 in rad. .065 wall",
+    ],
+)
+def test_a_radius_keeps_its_word_before_the_next_sentence(text: str) -> None:
+    """16 gauge (BWG) is .065 in, 1.651 mm; 1.5 in is 38.1 mm, 3 in 76.2 mm."""
+    (size,) = read_text(text)
+    assert (size.od_mm, size.wall_mm, size.clr_mm) == tuple(map(Decimal, ("38.1", "1.651", "76.2")))
+
+
+@pytest.mark.parametrize(
+    ("text", "agree"),
+    [
+        ("33.4 x 2.77 mm, radius 1.5D i.e. 38 mm", False),
+        ("33.4 x 2.77 mm, bend radius: 1.5D long radius i.e. 38 mm?? please advise", False),
+        ("Rohr 40 x 2 mm, Biegeradius 3D, d.h. 120 mm", True),
+        ("Tube 38 x 1,5 mm, rayon 2D, c'est-à-dire 76 mm", True),
+        ("Tubo 38 x 1,5 mm, raggio 2D, cioè 76 mm", True),
+        ("Tubo 38 x 1,5 mm, radio 2D, es decir 100 mm", False),
+    ],
+)
+def test_a_radius_said_in_two_forms_has_to_agree(text: str, agree: bool) -> None:
+    """1.5 times 33.4 mm is 50.1, not 38; 2 times 38 is 76."""
+    (size,) = read_text(text)
+    assert bool(size.doubt_on("clr")) is not agree
