@@ -203,7 +203,8 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
-    metric = "," in layout.text[after.start : after.end]  # "da 25 sp. 1,5"
+    # "da 25 sp. 1,5", "38 épaisseur 1mm5"
+    metric = after.unit == "mm" or "," in layout.text[after.start : after.end]
     thousandths = figure.unit is None and figure.number.style != "decimal" and not metric
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"

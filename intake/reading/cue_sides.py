@@ -40,8 +40,22 @@ FILLER_LEFT = word_set(
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
     rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato
     soldado geschweißtes nahtloses
-    mittig comes out reads always hat tiene heeft har"""
+    mittig comes out reads always hat tiene heeft har
+    stay stays remain remains unchanged keep kept bleibt bleiben bei unverändert unveränderte reste
+    restent resta restano rimane rimangono blijft blijven sigue siguen siendo queda quedan
+    mantiene mantienen sempre toujours siempre steeds noch weiterhin
+    value figure wert valeur valor valore waarde
+    respectively jeweils respectivement respectivamente rispettivamente respectievelijk reihe nach
+    dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde
+    going"""
 )
+_VALUES = word_set("value figure wert valeur valor valore waarde")
+_NEW_VALUE = word_set(
+    "new updated revised corrected correct current see note please neuer neue neuen aktueller bitte",
+    "nouvelle nouveau corrigée nuevo corregido nuovo corretto nieuwe aangepaste siehe voir ver vedi",
+)
+"""'Radius - please see new value 145'."""
+_OF_ORDER = word_set("same that this")
 _WHOLE_LIST = word_set("all both each alle beide")
 _FILLER_RIGHT = _WHOLE_LIST | word_set(
     """of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart de di du d
@@ -121,7 +135,9 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             at = bracket
         elif token.text == "," and distance == 0 and _opens_clause(layout, at - 1):
             distance += 2  # "its true outside size, five eighths"
-        elif token.kind in ("word", "punct") and token.text in FILLER_LEFT:
+        elif token.kind in ("word", "punct") and (
+            token.text in FILLER_LEFT or (token.text in _NEW_VALUE and passed & _VALUES)
+        ):
             distance += 2 if token.text in (",", ".", ")") else 1
             passed.add(token.text)
         elif token.kind == "material" and distance <= 1:
@@ -155,6 +171,8 @@ def _is_aside(layout: Layout, at: int, passed: set[str]) -> bool:
         )
         if named or _only_after(layout.tokens[at].cues):
             return True  # "der Radius ist außen 160 mm"
+    if text == "order" and before is not None and before.text in _OF_ORDER:
+        return True  # "the radii are in the same order 60, 75 and 90"
     return text == "no" and bool(passed & _COMPARED)  # "CLR of no more than 4.5"
 
 

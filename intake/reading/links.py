@@ -37,6 +37,8 @@ _WHICH |= word_set(
 _FOR_THE = word_set("on for in at pour para für per voor bei sur à en auf")
 _THE = word_set("the le la l' el il den das die de dem der het lo")
 _ONE = word_set("one tube rohr tubo")
+_SAID_AGAIN = word_set("de da di von van für for pour para per voor")
+"""'De 20, de 25 y de 30'"""
 _STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
 _TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
@@ -84,6 +86,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):
             pass  # "a radius of 2" is English; between two figures "of" is Dutch for "or"
+        elif token.text in _SAID_AGAIN and marks[-1:] == ["and"] and _says_again(layout, left, token):
+            pass
         else:
             mark = _mark(token)
             if mark is not None:
@@ -95,6 +99,10 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if loose and "or" not in marks:
         return "apart"
     return _joined(marks, layout, left, right, between)
+
+
+def _says_again(layout: Layout, left: Figure, token: Token) -> bool:
+    return any(before.text == token.text for before in layout.tokens_before(left, 1))
 
 
 def _mark(token: Token) -> _Mark | None:

@@ -25,7 +25,11 @@ COMBINED = whole_words(
 RESPECTIVELY = whole_words(
     "respectively | small(?:er)? one | big(?:ger)? one | larger? one | the first | the other | bzw",
     "in (?:that|this|the same) order | in dieser reihenfolge | dans cet ordre | en ese orden",
-    "en este orden | nell'ordine | in die volgorde",
+    "en este orden | nell'ordine | in die volgorde | (?:going (?:up|down) )?in (?:the )?order(?! to)",
+    "in (?:der (?:gleichen|selben|obigen)|gleicher|selber) reihenfolge | der reihe nach",
+    "dans (?:l'|le même )ordre | (?:por|en) (?:el mismo )?orden(?! de) | nello stesso ordine",
+    "(?:in|op) (?:die |deze |dezelfde )?volgorde | small(?:est)? to (?:large|big|largest|biggest)",
+    "(?:small(?:er)?est|largest|biggest|small one|big one) first",
     "jeweils | respectivement | rispettivamente | respectivamente",
 )
 _TO_FOLLOW = late_pattern(
