@@ -196,7 +196,8 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
     alike = figure.unit == after.unit and figure.number.style == "integer"
-    thin = role == "wall" and alike and after.number.value * 3 < figure.number.value
+    plain = figure.unit is None and after.unit == "mm"  # "38 épaisseur 1mm5 rayon 57"
+    thin = role == "wall" and (alike or plain) and after.number.value * 3 < figure.number.value
     if thin and own is not None and own.cue.role in RADIUS_ROLES:
         whole = True  # "da 25 sp. 1,5 curva raggio 50": no radius is that small
     if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):

@@ -11,6 +11,7 @@ from functools import lru_cache
 from itertools import islice
 
 from ..late_pattern import late_pattern
+from .dictated import dictated_at
 from .numbers import Number
 from .patterns import any_of
 
@@ -91,11 +92,24 @@ _COMPOUND = late_pattern(
 _WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
 
 
+_HUNDRED = late_pattern(
+    r"(?P<tens>(?:ein|één|een)?hundert|honderd|cento|cent|ciento)(?:und|[ -])?(?P<rest>.+)"
+    r"|(?P<two>zweihundert|tweehonderd|duecento|deux cents?|doscientos)(?:und|[ -])?(?P<more>.+)?"
+)
+
+
 @lru_cache(maxsize=4096)
-def _value_of(word: str) -> int | Decimal | None:
-    """The value of a number word in small letters, 21 to 99 also as put together."""
+def value_of(word: str) -> int | Decimal | None:
+    """The value of a number word in small letters, 21 to 299 also as put together."""
     if (value := _WHOLE.get(word)) is not None:
         return value
+    hundred = _HUNDRED.fullmatch(word)
+    if hundred is not None:
+        rest = hundred["rest"] or hundred["more"]
+        behind = value_of(rest) if rest else 0
+        if behind is None or behind >= 100:
+            return None
+        return behind + (200 if hundred["two"] else 100)
     match = _COMPOUND.fullmatch(word)
     if match is None:
         return None
@@ -108,9 +122,9 @@ def _value_of(word: str) -> int | Decimal | None:
 @lru_cache(maxsize=8192)
 def begins_length(word: str) -> bool:
     """Whether a spelled length may begin with this word, in small letters."""
-    return (
-        word in _PARTS or word in _FIRST_WORDS or ("-" not in word and _value_of(word) is not None)
-    )
+    if word in _PARTS or word in _FIRST_WORDS:
+        return True
+    return "-" not in word and value_of(word.removesuffix("er")) is not None
 
 
 _MOST_WORDS = 3
@@ -168,7 +182,7 @@ def _whole_at(text: str, place: int) -> tuple[int | Decimal, re.Match[str]] | No
     gaps = _SPACE.finditer(text, place, place + _LONGEST + 1)
     ends = [gap.start() for gap in islice(gaps, _MOST_WORDS)]
     for end in reversed(ends):
-        value = _value_of(text[place:end].casefold())
+        value = value_of(text[place:end].casefold())
         if value is not None and (behind := _BEHIND_WHOLE.match(text, end)) is not None:
             return value, behind
     return None
@@ -186,7 +200,7 @@ def spelled_at(text: str, place: int) -> Number | None:
     else:
         half = _HALF_ALONE.match(text, place)
         if half is None:
-            return _halved_at(text, place)
+            return _halved_at(text, place) or dictated_at(text, place, value_of)
         value, match = _PARTS[half["whole"].casefold()], half
     unit = "mm" if match["mm"] else "in"
     return Number(place, match.end(), (value,), "words", unit=unit)

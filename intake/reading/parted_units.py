@@ -13,8 +13,8 @@ from ..late_pattern import late_pattern
 from .numbers import Number
 
 _PART = late_pattern(
-    r"(?P<mm>\s?(?:mm|millim[eè]tres?|milímetros?|millimetri|millimeter))"
-    r"(?:(?P<gap>\s?)(?P<part>\d{1,2})(?![\d.,/]*\d|\s?(?:mm|cm|x|×|\*|°|%|''|\")|[a-z])"
+    r"(?P<mm> ?(?:mm|millim[eè]tres?|milímetros?|millimetri|millimeter))"
+    r"(?:(?P<gap> ?)(?P<part>\d{1,2})(?![\d.,/]*\d|[):]|\s?(?:mm|cm|x|×|\*|°|%|''|\")|[a-z])"
     r"|\s(?:et|y|e|und|en)\s(?:ein\s|een\s|un\s)?(?P<half>demie?|medio|mezzo|halbe?r?|half)\b)",
     re.IGNORECASE,
 )

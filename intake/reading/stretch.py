@@ -28,6 +28,7 @@ from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
 from .made_things import set_made_things_aside
+from .mandrels_for import hear_mandrels_for
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
@@ -133,6 +134,7 @@ def _read(
     join_restated(layout)
     join_names(layout)
     hear_walls_named(layout)
+    hear_mandrels_for(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
