@@ -193,6 +193,8 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False  # 'on 2-1/2" centers (180 return)', '3 in rad 90 deg'
     if role not in LENGTH_ROLES or after is None or not _serves_next(layout, figure, right.token):
         return False
+    if layout.tokens[right.token - 1].text == "(":
+        return True  # "62.5 (inside radius 50)"
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
     alike = figure.unit == after.unit and figure.number.style == "integer"

@@ -33,7 +33,7 @@ _MANDREL_BEFORE = late_pattern(
 _TIMES_BEFORE = late_pattern(r"[^\W_]\s(?:mal|per|por|bij|x|auf|sur)\s$")
 _TIMES_BEHIND = late_pattern(r"\s(?:mal|per|por|bij|x)\s(?P<next>[^\W\d_]+|\d)")
 _OF_A_TUBE = late_pattern(
-    r"\s(?:\w+\s)?(?:rohre?s?|edelstahl|stahl|alu|biegedorn|dorne?|radius|wand|buis|buizen|doorn)\b"
+    r"(?:(?:,|\s(?:und|oder|bzw\.?|en|of))\s\w+er)?\s(?:\w+\s)?(?:rohre?s?|edelstahl|stahl|alu|biegedorn|dorne?|radius|wand|buis|buizen|doorn)\b"
 )
 _COUNTED = late_pattern(
     r"\s(?:stück|stk|meter|m\b|jahre?n?|tagen?|wochen?|dorne?|rohre|teile|prozent|grad"
@@ -127,7 +127,7 @@ def _with_tenths(
     return value + Decimal(part) / 10, match.end()
 
 
-_TENTHS = late_pattern(r"\s(?:komma\s|punkt\s|virgule\s|virgola\s|coma\s|punto\s)?(?P<part>[^\W\d_]+)")
+_TENTHS = late_pattern(r"\s(?:komma\s|punkt\s|virgule\s|virgola\s|coma\s|punto\s)?(?P<part>[^\W\d_]+)", re.IGNORECASE)
 
 
 def _is_multiplied(text: str, end: int, value_of: ValueOf) -> bool:

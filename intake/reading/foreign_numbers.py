@@ -130,7 +130,7 @@ def begins_length(word: str) -> bool:
 _MOST_WORDS = 3
 """'cuarenta y dos' is one number."""
 _LONGEST = max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
-_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE)
+_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE) | {"ciento", "doscientos"}
 _SPACE = late_pattern(r"\s")
 _UNIT = (
     r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"

@@ -60,7 +60,7 @@ _REFERS_BACK = (
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
 _BRACKET = late_pattern(r"\s*\([^()\d]{1,60}\)")
-_DENIED = late_pattern(
+DENIED_SIDE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
@@ -78,7 +78,7 @@ _SIDE_BEHIND = late_pattern(
 )
 """'Bend radius 2.50 inside', '48 mm radius, that's to inside'."""
 _SIDE_OF = word_set("of am an du de del della dell' der des van edge edges line face")
-_NO_CENTRE = late_pattern(
+NO_CENTRE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein(?:en?)?)\s"
     r"(?:(?:to|on|at|the|la|le|l|à|a|al|all|in|sul|sull|nel|auf|zur|zum|die|der|de|het|op|von|del|by"
     r"|sur|au|en)['’\s]\s?){0,3}"
@@ -91,7 +91,7 @@ _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
 
-_TO_CENTRE = whole_words(
+TO_CENTRE = whole_words(
     r"cent(?:re|er)(?:line)?\w* | middle | mid | milieu | medio | mezzo | midden | axis | mitte\w*",
     r"achse | rohrmitte | axe | l'axe | eje | asse",
     "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
@@ -111,7 +111,7 @@ def doubt_radii(layout: Layout) -> None:
     """'The arrow could point at the inner edge or the centre, nobody can tell': whatever radius
     is told, it may be either."""
     for sentence in layout.spans:
-        if not (layout.says(sentence, _TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
+        if not (layout.says(sentence, TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
             continue
         if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _OPEN)):
             continue
@@ -145,7 +145,7 @@ def refine_radii(layout: Layout) -> None:
                 figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
             _refine(figure, around)
         behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
-        asked = _EITHER.search(around) and _TO_CENTRE.search(around)  # "60 inside, or centreline?"
+        asked = _EITHER.search(around) and TO_CENTRE.search(around)  # "60 inside, or centreline?"
         sure = not (_UNSURE.search(around) or asked)
         if figure.role == "radius" and behind is not None and not sure:
             figure.notes.append(f"{behind['side']} or centreline radius")
@@ -155,7 +155,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
-    around = _NO_CENTRE.sub(" ", _DENIED.sub(" ", around))
+    around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
         figure.notes.append("hedged")

@@ -39,7 +39,7 @@ _TO_FOLLOW = late_pattern(
 )
 _BEHIND = 48
 _SAME = whole_words(
-    "same | ditto | identical | likewise | gleiche[rnms]? | selbe[rnms]? | même | mismo | misma",
+    "same | ditto | identical | likewise | gleich(?:e[rnms]?)? | selbe[rnms]? | même | mismo | misma",
     "stesso | stessa | zelfde | dito | idem | also",
 )
 

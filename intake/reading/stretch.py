@@ -41,6 +41,7 @@ from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_restated
+from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
@@ -117,6 +118,7 @@ def _read(
     set_made_things_aside(layout)
     hear_called_by_wall(layout)
     hear_phrases(layout)
+    hear_same_wall(layout)
     hear_on_lines(layout)
     assign_named_order(layout)
     hear_changes(layout)
