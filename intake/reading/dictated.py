@@ -48,6 +48,8 @@ _WALL_BEHIND = late_pattern(
     r"|de pared|de espesor|dik)\b"
 )
 _WORD = late_pattern(r"[^\W\d_]+(?:-[^\W\d_]+)*")
+_CALLED = tuple(f"{end}er" for end in ("zig", "ßig", "ssig", "tig", "zehn", "tien", "hundert"))
+"""'Vierziger'; 'center' and Dutch 'achter' are none."""
 _MOST_WORDS = 3
 _LEAST_OD = 8
 _LEAD = 40
@@ -90,7 +92,7 @@ def dictated_at(text: str, place: int, value_of: ValueOf) -> Number | None:
 def _called_at(text: str, first: re.Match[str], value_of: ValueOf) -> Number | None:
     """'vierziger Rohr', 'zweiundvierziger'"""
     word, place, end = first[0].casefold(), first.start(), first.end()
-    value = value_of(word.removesuffix("er")) if word.endswith("er") else None
+    value = value_of(word[:-2]) if word.endswith(_CALLED) else None
     if value is None or value < _LEAST_OD or not _OF_A_TUBE.match(text[end : end + 32].casefold()):
         return None
     return Number(place, end - 2, (Decimal(value),), "integer")

@@ -124,7 +124,9 @@ def begins_length(word: str) -> bool:
     """Whether a spelled length may begin with this word, in small letters."""
     if word in _PARTS or word in _FIRST_WORDS:
         return True
-    return "-" not in word and value_of(word.removesuffix("er")) is not None
+    return "-" not in word and any(
+        value_of(one) is not None for one in (word, word.removesuffix("er"))
+    )
 
 
 _MOST_WORDS = 3

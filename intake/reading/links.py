@@ -6,6 +6,7 @@ from decimal import Decimal
 from itertools import pairwise
 from typing import Literal
 
+from .bracketed_tubes import brackets_tube
 from .figures import LISTED, Figure, Layout, Link
 from .patterns import word_set
 from .tokens import Token
@@ -54,6 +55,8 @@ def link_figures(layout: Layout) -> None:
     for left, right in pairwise(layout.figures):
         between = layout.between(left, right)
         right.link = _link(layout, left, right, between)
+        if right.link == "restate" and brackets_tube(layout, left, right):
+            right.link = "apart"
         if right.link == "slash" and _is_twin(left, right):
             right.link = "restate"
         if right.link in LISTED and not any(token.kind == "cue" for token in between):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
@@ -28,15 +30,22 @@ _IS_RADIUS = late_pattern(
     r"|curvato|wand\w*|wall|paroi|épaisseur|pared|parete|spessore)\b[^,;.]{0,24}$"
     r"|\b(?:on|at|around|about|over|um|sur|su|sobre|op|by)\s(?:an?\s|the\s|ein\w*\s|une?\s|una?\s)?$"
 )
+_OF_BEFORE = late_pattern(r"^\W{0,3}(?:clr|radius|r|mm|wall|wand)\b")
+"""'... on 4 CLR and it necks down to': that is of the figure before."""
+_TIGHTEST = Decimal("0.7")
 _NEAR = 40
 
 
 def hear_same_wall(layout: Layout) -> None:
-    """A bare figure with 'same wall' right behind it is the OD of another tube."""
+    """A bare figure with 'same wall' right behind it, and then a radius, is another tube's OD.
+
+    Without a radius of its own it may be one: 'Radien 76 und 114, gleiche Wand'.
+    """
     for figure in layout.figures[1:]:
         if figure.role is None and not figure.negated and _is_other_od(layout, figure):
             figure.give("od", "cue")
             figure.link = "apart"
+            figure.notes = [note for note in figure.notes if note != "limit"]  # "down to 50"
 
 
 def _is_other_od(layout: Layout, figure: Figure) -> bool:
@@ -46,8 +55,12 @@ def _is_other_od(layout: Layout, figure: Figure) -> bool:
         return False
     if not _SAME_WALL.match(layout.text[figure.end : figure.end + 2 * _NEAR].casefold()):
         return False
+    radius = layout.after_in_sentence(figure)
+    if radius is None or radius.number.value < figure.number.value * _TIGHTEST:
+        return False
     begin = max(layout.sentence_start(figure.sentence), figure.start - _NEAR)
     before = layout.before(figure)
     if before is not None:
         begin = max(begin, before.end)
-    return not _IS_RADIUS.search(layout.text[begin : figure.start].casefold())
+    ahead = _OF_BEFORE.sub(" ", layout.text[begin : figure.start].casefold())
+    return not _IS_RADIUS.search(ahead)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .angle_behind import set_angles_aside
 from .bands import hear_bands
+from .bracketed_tubes import hear_bracketed_tubes
 from .called_by_wall import hear_called_by_wall
 from .chains import assign_by_chain
 from .changed_from import hear_changes
@@ -46,6 +47,7 @@ from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
+from .walls_of import hear_walls_of
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""
@@ -119,10 +121,12 @@ def _read(
     hear_called_by_wall(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
+    hear_walls_of(layout)
     hear_on_lines(layout)
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
+    hear_bracketed_tubes(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
