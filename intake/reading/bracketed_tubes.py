@@ -16,7 +16,7 @@ def hear_bracketed_tubes(layout: Layout) -> None:
             continue
         if figure.role in RADIUS_ROLES:
             known[figure.sentence] = figure.role
-        elif figure.role is None and not figure.negated and figure.sentence in known:
+        elif figure.role in (None, "label") and not figure.negated and figure.sentence in known:
             figure.give(known[figure.sentence], "list")
 
 

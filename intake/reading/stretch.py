@@ -41,7 +41,7 @@ from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
-from .restated import hear_walls_named, join_names, join_restated
+from .restated import hear_walls_named, join_names, join_pipes, join_restated
 from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
@@ -139,6 +139,7 @@ def _read(
     share_lists(layout)
     join_restated(layout)
     join_names(layout)
+    join_pipes(layout)
     hear_walls_named(layout)
     hear_mandrels_for(layout)
     assign_leftovers(layout)
