@@ -6,7 +6,8 @@ from decimal import Decimal
 
 from ...rules.grades import family_of_designation
 from ...rules.standards import bwg_of, nps_of_dn, nps_of_inches
-from .cue_sides import FILLER_LEFT, Found, cue_left, cue_right, names_other_thing, subject_of
+from .cue_fillers import FILLER_LEFT
+from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
 from .patterns import word_set

@@ -81,7 +81,9 @@ def dictated_at(text: str, place: int, value_of: ValueOf) -> Number | None:
     tube = _TUBE_BEFORE.search(ahead) or _MANDREL_BEFORE.search(ahead)
     large = value >= _LEAST_OD
     multiplied = large and _is_multiplied(text, end, value_of)
-    if not (named or multiplied or (large and tube) or (times and _follows_length(ahead, value_of))):
+    if not (
+        named or multiplied or (large and tube) or (times and _follows_length(ahead, value_of))
+    ):
         return None
     # a whole number before "mal" would be a count: "vierzig mal zwei"
     whole_style: Style = "words" if multiplied else "integer"
@@ -116,9 +118,7 @@ def _longest(text: str, place: int, value_of: ValueOf) -> tuple[Decimal, int] | 
     return None
 
 
-def _with_tenths(
-    text: str, value: Decimal, end: int, value_of: ValueOf
-) -> tuple[Decimal, int]:
+def _with_tenths(text: str, value: Decimal, end: int, value_of: ValueOf) -> tuple[Decimal, int]:
     """'eins fünf', 'un virgule cinq', 'uno coma cinco': 1.5."""
     if value != value.to_integral_value():
         return value, end
@@ -129,7 +129,9 @@ def _with_tenths(
     return value + Decimal(part) / 10, match.end()
 
 
-_TENTHS = late_pattern(r"\s(?:komma\s|punkt\s|virgule\s|virgola\s|coma\s|punto\s)?(?P<part>[^\W\d_]+)", re.IGNORECASE)
+_TENTHS = late_pattern(
+    r"\s(?:komma\s|punkt\s|virgule\s|virgola\s|coma\s|punto\s)?(?P<part>[^\W\d_]+)", re.IGNORECASE
+)
 
 
 def _is_multiplied(text: str, end: int, value_of: ValueOf) -> bool:

@@ -89,7 +89,9 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):
             pass  # "a radius of 2" is English; between two figures "of" is Dutch for "or"
-        elif token.text in _SAID_AGAIN and marks[-1:] == ["and"] and _says_again(layout, left, token):
+        elif (
+            token.text in _SAID_AGAIN and marks[-1:] == ["and"] and _says_again(layout, left, token)
+        ):
             pass
         else:
             mark = _mark(token)

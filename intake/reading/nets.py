@@ -178,9 +178,9 @@ def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
             continue
         other = groups[number - 1].slots
         same = other.get("od") == od and other.get("wall") != wall
-        if same and od[0].unit in (wall[0].unit, None):
-            if wall[0].number.value * 2 >= od[0].number.value:
-                yield group, WEAKLY_TOLD
+        thick = wall[0].number.value * 2 >= od[0].number.value
+        if same and thick and od[0].unit in (wall[0].unit, None):
+            yield group, WEAKLY_TOLD
 
 
 def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:

@@ -65,7 +65,11 @@ def _spoken(parts: list[tuple[str, int, int]], text: str) -> Number | None:
     if names[0] in ("inch", "an") and (names[0] == "inch" or names[1:2] == ["inch"]):
         used = 1 if names[0] == "inch" else 2
         more = _part(names, used, needs_and=False)
-        if more is None and _LONE_INCH.match(text, start) and not _PER_INCH.search(text[max(0, start - 12) : start]):
+        if (
+            more is None
+            and _LONE_INCH.match(text, start)
+            and not _PER_INCH.search(text[max(0, start - 12) : start])
+        ):
             return number(used, Decimal(1), "words", "in")
         return number(more[0], 1 + more[1], "words", "in") if more else None
     if names[0] == "point":

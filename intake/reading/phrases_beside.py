@@ -70,10 +70,10 @@ _OF_THESE = late_pattern(
     )
 )
 _MACHINES = any_of(
-        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
-        r"bend(?:ing|er)? (?:cent(?:re|er)|cell) | \w*biege(?:zentrum|zelle|anlage|automat|bank)",
-        r"\w*biegemaschine | centre de cintrage | centro (?:de curvado|di curvatura)",
-        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
+    "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
+    r"bend(?:ing|er)? (?:cent(?:re|er)|cell) | \w*biege(?:zentrum|zelle|anlage|automat|bank)",
+    r"\w*biegemaschine | centre de cintrage | centro (?:de curvado|di curvatura)",
+    "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
 )
 _NAMED_MACHINE = late_pattern(rf"\b{_MACHINES}\b\W{{0,3}}(?:(?:max|bis|up to|for)\b\W{{0,3}})?$")
 _MACHINE_TO = late_pattern(

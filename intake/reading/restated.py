@@ -31,8 +31,8 @@ _SAME_AS = late_pattern(
     r"(?:old\s|first\s|other\s)?(?:tube\s|rohr\s|tubo\s|buis\s)?(?:[øØ]\s?)?$"
 )
 _CALLED = late_pattern(
-    r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?|sold as"
-    r"|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b[^.;]{0,24}$"
+    r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?"
+    r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b[^.;]{0,24}$"
 )
 _THE = late_pattern(r"\b(?:the|das|dem|die|der|den|le|la|el|il|lo|de|het)\s$")
 _TUBE = late_pattern(
@@ -73,11 +73,12 @@ def join_pipes(layout: Layout) -> None:
         if schedule is None or schedule.unit != "sch" or figure.role not in ("od", "nps"):
             continue
         for before in layout.figures[max(0, figure.index - _NEAR) : figure.index]:
-            if before.role == "od" and not before.negated and _names(figure, before):
-                if before.sentence == figure.sentence and _is_that(layout, before, schedule):
-                    figure.give("noise", "same")
-                    schedule.give("noise", "same")
-                    break
+            if before.role != "od" or before.negated or before.sentence != figure.sentence:
+                continue
+            if _names(figure, before) and _is_that(layout, before, schedule):
+                figure.give("noise", "same")
+                schedule.give("noise", "same")
+                break
 
 
 def _is_that(layout: Layout, tube: Figure, schedule: Figure) -> bool:

@@ -14,14 +14,15 @@ _SAME = any_of(
     "zelfde | dezelfde | identische",
 )
 _WALL = any_of(
-    r"wall(?: thickness)? | thickness | gauge | wand(?:stärke|dicke|dikte|ung)? | épaisseur | paroi",
-    "pared | espesor | parete | spessore",
+    r"wall(?: thickness)? | thickness | gauge | wand(?:stärke|dicke|dikte|ung)? | épaisseur",
+    "paroi | pared | espesor | parete | spessore",
 )
 _SAME_WALL = late_pattern(
     r"^\W{0,2}(?:mm|in|inch(?:es)?|zoll)?\W{0,2}(?:od|o\.d\.|er|outside|rohr|tube|tubo)?\s?"
     r"(?:runter|herunter|hinunter|über|weiter|down)?"
     r"(?:\s?(?:at|on|in|vorne|hinten|oben|unten)\s?(?:the\s)?(?:back|rear|front|end|tail|top|bottom)?)?"
-    r"\W{0,3}(?:with |mit |in |und |and |avec |y |con |e |en |met |et )?(?:the |der |la |lo |de |le )?"
+    r"\W{0,3}(?:with |mit |in |und |and |avec |y |con |e |en |met |et )?"
+    r"(?:the |der |la |lo |de |le )?"
     rf"(?:{_SAME} {_WALL}|{_WALL} (?:is |ist |bleibt )?(?:the |la |de )?"
     rf"(?:{_SAME}|gleich|idem|ditto|unchanged|gelijk|igual|uguale|identique))\b"
 )

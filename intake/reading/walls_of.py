@@ -9,8 +9,8 @@ from .place_tests import is_diameter, is_thin
 
 _GOES_WITH = late_pattern(
     r"^\W{0,3}(?:in(?:ch)?|mm)?\s?(?:wall\s)?"
-    r"(?:goes with|belongs to|is for|is on|with|for|on|gehört zu|ist für|für|beim|zum|va con|va avec"
-    r"|pour|con|para|per|hoort bij|voor|bij)\s"
+    r"(?:goes with|belongs to|is for|is on|with|for|on|gehört zu|ist für|für|beim|zum|va con"
+    r"|va avec|pour|con|para|per|hoort bij|voor|bij)\s"
     r"(?:the|our|my|das|dem|den|die|le|la|el|il|lo|de|het)?\s?$"
 )
 _ENDS = late_pattern(
@@ -41,7 +41,9 @@ def hear_walls_of(layout: Layout) -> None:
             joint = layout.text[before.end : figure.start].casefold()
             if _GOES_WITH.match(joint) and (end := _ENDS.match(behind)):
                 plain = end["tube"] or _PLAINLY.search(joint) or figure.sentence in sure
-                again = any(f.number.value == figure.number.value for f in layout.figures[: before.index])
+                again = any(
+                    f.number.value == figure.number.value for f in layout.figures[: before.index]
+                )
                 if again or not plain:
                     continue
                 sure.add(figure.sentence)
