@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from ..late_pattern import late_pattern
 from .numbers import Number, Style
-from .patterns import any_of
+from .patterns import any_of, word_set
 
 ValueOf = Callable[[str], "int | Decimal | None"]
 _IS = r"(?:\s(?:von|ist|auf|mit|de|da|di|van|à|est|es|è|is|op|sind|beträgt|neutre|:)){0,2}:?\s$"
@@ -20,7 +20,7 @@ _NAMED = late_pattern(
     r"(?:^|[^\w-])"
     + any_of(
         "(?:biege|mitten|innen|außen)?radius | wand(?:stärke|dicke|ung)? | (?:außen)?durchmesser",
-        "rayon(?: de cintrage)? | épaisseur | paroi | diamètre | raggio(?: di curvatura)?",
+        "rayon(?: de cintrage)? | [ée]paisseur | paroi | diam[èe]tre | raggio(?: di curvatura)?",
         "spessore | parete | diametro | radio(?: de curvatura)? | pared | espesor | diámetro",
         "straal | buigradius | buigstraal | wanddikte | diameter",
     )
@@ -43,6 +43,12 @@ _COUNTED = late_pattern(
     r"|(?:mal|fois|veces|volte|keer|maal)\s(?:d|da|od|ø|l[ea]|el|il|de[rnm]?|het|diam\w*"
     r"|(?:rohr)?durchm\w*)\b)"
 )
+_ALSO_ENGLISH = word_set("once due seize sept six cent sei dos tre den")
+_NO_ENGLISH = late_pattern(
+    r"\b(?:rayon|[ée]paisseur|paroi|raggio|spessore|parete|radio|pared|espesor|tubo|tuyau|diam[èe]tre"
+    r"|diámetro|diametro|de|da|per|por)\b[^.;]{0,12}$"
+)
+"""'The radius once the die shows up', 'the wall due to': no eleven and no two."""
 _WALL_BEHIND = late_pattern(
     r"\s(?:wand(?:stärke|dicke|dikte|ung)?|dick|stark|de paroi|d'épaisseur|di spessore|di parete"
     r"|de pared|de espesor|dik)\b"
@@ -74,8 +80,11 @@ def dictated_at(text: str, place: int, value_of: ValueOf) -> Number | None:
     if value < _LEAST_OD:
         whole, behind = _with_tenths(text, value, end, value_of)
         if named or times or _WALL_BEHIND.match(text[behind : behind + 16].casefold()):
-            article = article and whole == value
+            alone = named and text[behind : behind + 1] in ("", ",", ";", ".", "\n")
+            article = article and whole == value and not alone  # not "épaisseur un, rayon cent"
             named, value, end = named or not times, whole, behind
+    if first[0].casefold() in _ALSO_ENGLISH and not _NO_ENGLISH.search(ahead):
+        return None
     if article or _COUNTED.match(text[end : end + 32].casefold()):
         return None
     tube = _TUBE_BEFORE.search(ahead) or _MANDREL_BEFORE.search(ahead)

@@ -175,7 +175,9 @@ def _may_be_heard(layout: Layout, figure: Figure) -> bool:
 
 def _signed_role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
-    alone = figure.index and layout.after_in_sentence(figure) is None
+    signs = layout.tokens[figure.token].cues
+    across = bool(signs) and signs[0].role == "od"
+    alone = across and figure.index and layout.after_in_sentence(figure) is None
     if alone and is_named_machine(before):
         return "noise"  # "Biegezelle max. Ø 52"
     return signed_diameter(layout, figure, before, after)

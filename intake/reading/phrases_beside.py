@@ -71,7 +71,8 @@ _OF_THESE = late_pattern(
 )
 _MACHINES = any_of(
     "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
-    r"bend(?:ing|er)? (?:cent(?:re|er)|cell) | \w*biege(?:zentrum|zelle|anlage|automat|bank)",
+    r"bending (?:cent(?:re|er)|cell)(?!\s?-?(?:line|r\b|rad))",
+    r"\w*biege(?:zentrum|zelle|anlage|automat|bank)",
     r"\w*biegemaschine | centre de cintrage | centro (?:de curvado|di curvatura)",
     "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
 )

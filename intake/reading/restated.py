@@ -32,7 +32,8 @@ _SAME_AS = late_pattern(
 )
 _CALLED = late_pattern(
     r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?"
-    r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b[^.;]{0,24}$"
+    r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b"
+    r"[^.;]{0,24}$"
 )
 _THE = late_pattern(r"\b(?:the|das|dem|die|der|den|le|la|el|il|lo|de|het)\s$")
 _TUBE = late_pattern(

@@ -99,6 +99,8 @@ DICTATED = [
     case("dictated-multiple", "Rohr 40 x 2, Radius zwei mal Durchmesser", mm("40", "2", "80")),
     case("dictated-counts", "Rohr 40 x 2, Radius 80, wir biegen zwanzig Rohre am Tag", mm("40", "2", "80")),
     case("dictated-article", "Rohr 40 mm, eine Wand 2 mm, Radius 100", mm("40", "2", "100")),
+    case("dictated-once", "mandrel for 1.625 x .065 304L tube. Will confirm the radius once the die shows up.", inch("1.625", "0.065")),
+    case("dictated-due", "mandrel for 1.625 x .065 304L tube, radius due tomorrow, wall due to be checked", inch("1.625", "0.065")),
     case("dictated-center", "1-1/2 OD by .065 wall, 4-1/2 center line radius", inch("1.5", "0.065", "4.5")),
 ]  # fmt: skip
 
@@ -126,6 +128,7 @@ BENDING_CENTRES = [
     case("centre-de", "Dorn, 3 Stück:\nRohr 33.7x2.0, 1.4404, R=67.4 (2D), CNC-Biegezentrum bis 52 mm.", mm("33.7", "2", "67.4")),
     case("cell-sign", "1 Dorn: Rohr 33.7x2.0, 1.4404, R=67.4, Biegezelle max. Ø 52.", mm("33.7", "2", "67.4")),
     case("centre-en", "1 mandrel: tube 33.7x2.0 mm, 1.4404, R=67.4, bending centre max 52 mm.", mm("33.7", "2", "67.4")),
+    case("bend-center-r", "STS439, outer 42.7 mm, thick 1.2, bend center R 64.", mm("42.7", "1.2", "64")),
     case("for-the-machine", "Für unsere Biegemaschine Ø 33.7 x 2 R 67, ein Dorn", mm("33.7", "2", "67")),
     case("unknown-thing", "1 Dorn: Rohr 33.7x2.0 R=67.4, Richtbank bis 52 mm.", mm("33.7", "2", "67.4"), mm("33.7", "5.2", "67.4", "od wall clr")),
 ]  # fmt: skip
