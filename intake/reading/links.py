@@ -40,6 +40,7 @@ _THE = word_set("the le la l' el il den das die de dem der het lo")
 _ONE = word_set("one tube rohr tubo")
 _SAID_AGAIN = word_set("de da di von van für for pour para per voor")
 """'De 20, de 25 y de 30'"""
+_MOST_COUNTED = 10
 _STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
 _TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
@@ -107,6 +108,10 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
 
 
 def _says_again(layout: Layout, left: Figure, token: Token) -> bool:
+    """'Mandriles de 20, de 25'; but 'price for 1 and for 3' counts."""
+    counts = left.number.style == "integer" and left.unit is None
+    if counts and left.number.value <= _MOST_COUNTED:
+        return False
     return any(before.text == token.text for before in layout.tokens_before(left, 1))
 
 

@@ -39,6 +39,7 @@ OTHER_UNIT_FAULTS: dict[str, str] = {
     "dev/mt-215.eml": _THIRD_IN_INCHES,
     "dev/us-207.eml": _SIDE_BY_SIDE,
     "dev2/estimator-1.eml": _THIRD_IN_INCHES,
+    "dev2/korea-3.eml": _THIRD_IN_INCHES,
     "dev2/sweden-2.eml": f"{_THIRD_IN_INCHES}: it becomes the OD of a size made up",
     "dev2/sweden-3.eml": _THIRD_IN_INCHES,
     "dev2/welder-3.eml": _SIDE_BY_SIDE,
