@@ -155,6 +155,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
+    denied = NO_CENTRE.search(around) is not None
     around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
@@ -168,6 +169,8 @@ def _refine(figure: Figure, around: str) -> None:
             figure.role = stated[0]
     elif stated:
         figure.role = stated[0]
+    elif denied:
+        figure.notes.append("inside or centreline radius")  # "60, not the centreline"
     elif not kinds:
         side = _SOME_SIDE.search(around)
         if side is not None:

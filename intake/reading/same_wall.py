@@ -34,6 +34,8 @@ _IS_RADIUS = late_pattern(
 _OF_BEFORE = late_pattern(r"^\W{0,3}(?:clr|radius|r|mm|wall|wand)\b")
 """'... on 4 CLR and it necks down to': that is of the figure before."""
 _TIGHTEST = Decimal("0.7")
+_WALL_TOLD = late_pattern(rf"\b(?:{_WALL}|ga)\b")
+_FAR = 160
 _NEAR = 40
 
 
@@ -56,6 +58,10 @@ def _is_other_od(layout: Layout, figure: Figure) -> bool:
         return False
     if not _SAME_WALL.match(layout.text[figure.end : figure.end + 2 * _NEAR].casefold()):
         return False
+    told = layout.text[max(0, figure.start - _FAR) : figure.start].casefold()
+    multiplied = any(f.link == "times" for f in layout.figures[: figure.index])
+    if not (multiplied or _WALL_TOLD.search(told)):
+        return False  # the same as what?
     radius = layout.after_in_sentence(figure)
     if radius is None or radius.number.value < figure.number.value * _TIGHTEST:
         return False

@@ -21,6 +21,7 @@ SIDES = [  # 3 in to the inside is 3 + 7/16 to the centre line of 7/8 tube
     case("inside-not-centre-it", "Tubo 30 x 1,5 inox, raggio 60 ma interno, non in asse.", _INSIDE),
     case("inside-not-centre-nl", "Buis 30 x 1,5 rvs, radius 60 maar binnenkant, niet hartlijn.", _INSIDE),
     case("centre-not-inside", "Tube 30 x 1.5 mm 304, radius 60 to the centreline, not the inside.", mm("30", "1.5", "60")),
+    case("not-centre", "Tube 30 x 1.5 mm radius 60, not the centreline as you assumed", mm("30", "1.5", "60", "clr")),
     case("inside-or-centre", "Tube 30 x 1.5 mm 304, radius 60 inside, or is it centreline?", mm("30", "1.5", "60", "clr")),
 ]  # fmt: skip
 
@@ -113,6 +114,8 @@ SECOND_TUBES = [
     case("wall-the-same", "Vorne 60 x 1,5 mit R 90, hinten wird es 50, Wand gleich, R 75. Je ein Dorn.", *_STEPPED),
     case("same-wall-radii", "Rohr 38 x 1,5, Radien 76 und 114, gleiche Wand. Je ein Dorn", mm("38", "1.5", "76"), mm("38", "1.5", "114")),
     case("same-wall-on", "2 x .120 on a 6 radius and also on 8, same wall. DOM", inch("2", "0.12", "6"), inch("2", "0.12", "8")),
+    case("same-wall-again", "60 x 1.5 mm R 90, and the 50 with the same wall and R 75. One mandrel each", *_STEPPED),
+    case("price-breaks", "Price for 1 and for 3 of 1.5 x .065 on 4.5 clr", inch("1.5", "0.065", "4.5")),
     case("wall-goes-with", "Wall .095 goes with the 1.75 tube, .065 with the 1.5. CLR 5.25 and 4.5 respectively.", inch("1.75", "0.095", "5.25"), inch("1.5", "0.065", "4.5")),
     case("brackets", "CLRs are 5.25 (1.75 x .095) and 4.5 (1.5 x .065). One mandrel each", inch("1.75", "0.095", "5.25"), inch("1.5", "0.065", "4.5")),
     case("brackets-three", "Radien: 70 (35 x 1,5), 90 (45 x 2) und 120 (60 x 2). Je ein Dorn", mm("35", "1.5", "70"), mm("45", "2", "90"), mm("60", "2", "120")),
