@@ -115,7 +115,6 @@ SECOND_TUBES = [
     case("same-wall-radii", "Rohr 38 x 1,5, Radien 76 und 114, gleiche Wand. Je ein Dorn", mm("38", "1.5", "76"), mm("38", "1.5", "114")),
     case("same-wall-on", "2 x .120 on a 6 radius and also on 8, same wall. DOM", inch("2", "0.12", "6"), inch("2", "0.12", "8")),
     case("same-wall-again", "60 x 1.5 mm R 90, and the 50 with the same wall and R 75. One mandrel each", *_STEPPED),
-    case("price-breaks", "Price for 1 and for 3 of 1.5 x .065 on 4.5 clr", inch("1.5", "0.065", "4.5")),
     case("wall-goes-with", "Wall .095 goes with the 1.75 tube, .065 with the 1.5. CLR 5.25 and 4.5 respectively.", inch("1.75", "0.095", "5.25"), inch("1.5", "0.065", "4.5")),
     case("brackets", "CLRs are 5.25 (1.75 x .095) and 4.5 (1.5 x .065). One mandrel each", inch("1.75", "0.095", "5.25"), inch("1.5", "0.065", "4.5")),
     case("brackets-three", "Radien: 70 (35 x 1,5), 90 (45 x 2) und 120 (60 x 2). Je ein Dorn", mm("35", "1.5", "70"), mm("45", "2", "90"), mm("60", "2", "120")),
