@@ -92,6 +92,8 @@ _COMPOUND = late_pattern(
 _WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
 
 
+_LONGEST_WORD = 40
+"""'Honderdtweeëntwintig' and then some: no word of a hostile text is taken apart for long."""
 _HUNDRED = late_pattern(
     r"(?P<tens>(?:ein|één|een)?hundert|honderd|cento|cent|ciento)(?:und|[ -])?(?P<rest>.+)"
     r"|(?P<two>zweihundert|tweehonderd|duecento|deux cents?|doscientos)(?:und|[ -])?(?P<more>.+)?"
@@ -103,6 +105,8 @@ def value_of(word: str) -> int | Decimal | None:
     """The value of a number word in small letters, 21 to 299 also as put together."""
     if (value := _WHOLE.get(word)) is not None:
         return value
+    if len(word) > _LONGEST_WORD:
+        return None
     hundred = _HUNDRED.fullmatch(word)
     if hundred is not None:
         rest = hundred["rest"] or hundred["more"]
