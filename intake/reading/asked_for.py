@@ -157,7 +157,7 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
         return True
     figure = own[0]
     beside = any(o.sentence == figure.sentence and o.line == figure.line for o in others)
-    if figure.link in LISTED or (beside and len(own) > 1):
+    if figure.link in LISTED or (beside and (len(own) > 1 or group.shape)):
         return not before.doubtful
     if _is_next_line(layout, before, group) or _is_next_radius(own, before):
         return True

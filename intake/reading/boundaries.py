@@ -13,6 +13,8 @@ from .likeness import restates
 
 AHEAD = 8
 """The figure itself, and those looked ahead for the tube that it belongs to."""
+_IN_TURN = 12
+"""Figures looked ahead at where radii open one tube after the other."""
 _NEXT_TUBE = 24
 """Characters between a radius and the tube it opens: 'R 90, tube 40 x 3'."""
 
@@ -29,15 +31,20 @@ def begins_item(group: Group, slot: Slot | None, ahead: Sequence[Figure]) -> boo
     return any(slot_of(f) == "od" and f.clause == figure.clause for f in ahead[:-1])
 
 
-def opens_next(ahead: Sequence[Figure]) -> bool:
+def opens_next(ahead: Sequence[Figure], *, first: bool = False) -> bool:
     """'25 x 1.5, R 50 and R 90, tube 40 x 3': a second radius right before a tube that has no
-    other is that tube's."""
+    other is that tube's.
+
+    Where radii come ``first``, one behind that tube may open the next in its turn.
+    """
     figure, following = ahead[0], ahead[1:]
     if not following or slot_of(following[0]) != "od":
         return False
     if following[0].start - figure.end > _NEXT_TUBE:
         return False
-    for after in following[1:]:
+    for at, after in enumerate(following[1:], 1):
+        if first and slot_of(after) == "clr":
+            return opens_next(following[at : at + _IN_TURN], first=True)
         if slot_of(after) in ("od", "clr"):
             return slot_of(after) == "od"
     return True

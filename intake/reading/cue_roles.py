@@ -6,7 +6,8 @@ from decimal import Decimal
 
 from ...rules.grades import family_of_designation
 from ...rules.standards import bwg_of, nps_of_dn, nps_of_inches
-from .cue_sides import FILLER_LEFT, Found, cue_left, cue_right, names_other_thing, subject_of
+from .cue_fillers import FILLER_LEFT
+from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
 from .patterns import word_set
@@ -193,17 +194,21 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False  # 'on 2-1/2" centers (180 return)', '3 in rad 90 deg'
     if role not in LENGTH_ROLES or after is None or not _serves_next(layout, figure, right.token):
         return False
+    if layout.tokens[right.token - 1].text == "(":
+        return True  # "62.5 (inside radius 50)"
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
     alike = figure.unit == after.unit and figure.number.style == "integer"
-    thin = role == "wall" and alike and after.number.value * 3 < figure.number.value
+    plain = figure.unit is None and after.unit == "mm"  # "38 épaisseur 1mm5 rayon 57"
+    thin = role == "wall" and (alike or plain) and after.number.value * 3 < figure.number.value
     if thin and own is not None and own.cue.role in RADIUS_ROLES:
         whole = True  # "da 25 sp. 1,5 curva raggio 50": no radius is that small
     if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):
         return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
     if family_of_designation("number", layout.text[after.number.start : after.number.end]):
         return False  # "2 C.L.R. 304"
-    metric = "," in layout.text[after.start : after.end]  # "da 25 sp. 1,5"
+    # "da 25 sp. 1,5", "38 épaisseur 1mm5"
+    metric = after.unit == "mm" or "," in layout.text[after.start : after.end]
     thousandths = figure.unit is None and figure.number.style != "decimal" and not metric
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"

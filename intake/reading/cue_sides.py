@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from .cue_fillers import FILLER_LEFT, NEW_VALUE, VALUES
 from .cues import Cue
 from .figures import Figure, Layout
 from .patterns import word_set
@@ -27,21 +28,7 @@ _LONGEST_BRACKET = 6
 _WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
-FILLER_LEFT = word_set(
-    """of is the a an at with be was are will approx approximately about around ca circa roughly to
-    on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
-    actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
-    minimum currently now being should also only just exactly stamped has needs der die das ungefähr
-    environ aproximadamente ongeveer etwa rund zirka cirka unos circa here there over in mm inch
-    inches | bis zur des bogens rohrs rohres biegung each
-    total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser
-    middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
-    máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
-    höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
-    rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato
-    soldado geschweißtes nahtloses
-    mittig comes out reads always hat tiene heeft har"""
-)
+_OF_ORDER = word_set("same that this")
 _WHOLE_LIST = word_set("all both each alle beide")
 _FILLER_RIGHT = _WHOLE_LIST | word_set(
     """of the in nominal nom - ~ actual mm inch inches our your ] max min by er ers apart de di du d
@@ -121,7 +108,9 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             at = bracket
         elif token.text == "," and distance == 0 and _opens_clause(layout, at - 1):
             distance += 2  # "its true outside size, five eighths"
-        elif token.kind in ("word", "punct") and token.text in FILLER_LEFT:
+        elif token.kind in ("word", "punct") and (
+            token.text in FILLER_LEFT or (token.text in NEW_VALUE and passed & VALUES)
+        ):
             distance += 2 if token.text in (",", ".", ")") else 1
             passed.add(token.text)
         elif token.kind == "material" and distance <= 1:
@@ -155,6 +144,8 @@ def _is_aside(layout: Layout, at: int, passed: set[str]) -> bool:
         )
         if named or _only_after(layout.tokens[at].cues):
             return True  # "der Radius ist außen 160 mm"
+    if text == "order" and before is not None and before.text in _OF_ORDER:
+        return True  # "the radii are in the same order 60, 75 and 90"
     return text == "no" and bool(passed & _COMPARED)  # "CLR of no more than 4.5"
 
 

@@ -129,7 +129,11 @@ SIZE_CUES: CueWords = (
         biegerad | bieger | br |
         radius | radii | raduis | radious | radus | raidus | bend raduis | radiuses | rad |
         rads | r | bend radius | bend rad | bending radius | bend radii | bending radii |
-        radius of bend | die radius | former radius | formers | die rad | tool radius |
+        radius of bend | radius of curving | ray of bending | ray of bend | ray of the bend |
+        ray of curvature | ray of curve | ray of the curve | ray of curving | bending ray |
+        bend ray | curvature ray | curving ray | curve ray | the ray is | ray at the axis |
+        ray on axis | ray to the axis | die radius | former radius | formers | die rad |
+        tool radius |
         biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
         rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
         raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |

@@ -11,6 +11,7 @@ from functools import lru_cache
 from itertools import islice
 
 from ..late_pattern import late_pattern
+from .dictated import dictated_at
 from .numbers import Number
 from .patterns import any_of
 
@@ -91,11 +92,28 @@ _COMPOUND = late_pattern(
 _WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
 
 
+_LONGEST_WORD = 40
+"""'Honderdtweeëntwintig' and then some: no word of a hostile text is taken apart for long."""
+_HUNDRED = late_pattern(
+    r"(?P<tens>(?:ein|één|een)?hundert|honderd|cento|cent|ciento)(?:und|[ -])?(?P<rest>.+)"
+    r"|(?P<two>zweihundert|tweehonderd|duecento|deux cents?|doscientos)(?:und|[ -])?(?P<more>.+)?"
+)
+
+
 @lru_cache(maxsize=4096)
-def _value_of(word: str) -> int | Decimal | None:
-    """The value of a number word in small letters, 21 to 99 also as put together."""
+def value_of(word: str) -> int | Decimal | None:
+    """The value of a number word in small letters, 21 to 299 also as put together."""
     if (value := _WHOLE.get(word)) is not None:
         return value
+    if len(word) > _LONGEST_WORD:
+        return None
+    hundred = _HUNDRED.fullmatch(word)
+    if hundred is not None:
+        rest = hundred["rest"] or hundred["more"]
+        behind = value_of(rest) if rest else 0
+        if behind is None or behind >= 100:
+            return None
+        return behind + (200 if hundred["two"] else 100)
     match = _COMPOUND.fullmatch(word)
     if match is None:
         return None
@@ -108,15 +126,17 @@ def _value_of(word: str) -> int | Decimal | None:
 @lru_cache(maxsize=8192)
 def begins_length(word: str) -> bool:
     """Whether a spelled length may begin with this word, in small letters."""
-    return (
-        word in _PARTS or word in _FIRST_WORDS or ("-" not in word and _value_of(word) is not None)
+    if word in _PARTS or word in _FIRST_WORDS:
+        return True
+    return "-" not in word and any(
+        value_of(one) is not None for one in (word, word.removesuffix("er"))
     )
 
 
 _MOST_WORDS = 3
 """'cuarenta y dos' is one number."""
 _LONGEST = max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
-_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE)
+_FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE) | {"ciento", "doscientos"}
 _SPACE = late_pattern(r"\s")
 _UNIT = (
     r"(?P<unit>(?P<mm>millim[eè]t(?:er|res?|ri|ro|ros)?|milímetros?|millimetr[io]|mm\b)"
@@ -168,7 +188,7 @@ def _whole_at(text: str, place: int) -> tuple[int | Decimal, re.Match[str]] | No
     gaps = _SPACE.finditer(text, place, place + _LONGEST + 1)
     ends = [gap.start() for gap in islice(gaps, _MOST_WORDS)]
     for end in reversed(ends):
-        value = _value_of(text[place:end].casefold())
+        value = value_of(text[place:end].casefold())
         if value is not None and (behind := _BEHIND_WHOLE.match(text, end)) is not None:
             return value, behind
     return None
@@ -186,7 +206,7 @@ def spelled_at(text: str, place: int) -> Number | None:
     else:
         half = _HALF_ALONE.match(text, place)
         if half is None:
-            return _halved_at(text, place)
+            return _halved_at(text, place) or dictated_at(text, place, value_of)
         value, match = _PARTS[half["whole"].casefold()], half
     unit = "mm" if match["mm"] else "in"
     return Number(place, match.end(), (value,), "words", unit=unit)

@@ -108,7 +108,7 @@ class Gatherer:
             return False
         ahead = self._ahead()
         if slot == "clr":
-            return opens_next(ahead)
+            return opens_next(ahead, first=True)
         last = self.figures[self.at - 1]
         tube = len(ahead) > 1 and slot_of(ahead[1]) == "od" and ahead[0].row is None
         return tube and ahead[0].line > last.line and self.open[-1].has_tube

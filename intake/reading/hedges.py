@@ -123,7 +123,7 @@ _IN_BRACKET = 36
 _MACHINE = whole_words(
     "machine | bender | bending machine | capacity | press | maschine | biegemaschine | cintreuse",
     "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
-    "can (?:do|take|bend|handle) | takes | handles | goes",
+    "can (?:do|take|bend|handle) | takes | handles | goes(?! down)",
 )
 _BACK_TO_MACHINE = 12
 _SAME_BRACKET = 30

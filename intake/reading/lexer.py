@@ -15,6 +15,7 @@ from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
+from .parted_units import parted_at
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
 from .tenths import tenths_at
@@ -148,7 +149,10 @@ class _Lexer:
         if glued and not self._after_times():
             return None  # the point of "no.5" is no decimal point; that of "1.75x.095" is
         number = number_at(self.text, at)
-        return self._with_unit(self._and_a_half(number), at).end if number is not None else None
+        if number is None:
+            return None
+        whole = parted_at(self.text, number) or self._and_a_half(number)
+        return self._with_unit(whole, at).end
 
     def _after_times(self) -> bool:
         return bool(self.tokens) and self.tokens[-1].kind == "times"

@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Literal
 
 from ..late_pattern import late_pattern
+from .bracketed_tubes import brackets_tube
 from .figures import LISTED, Figure, Layout, Link
 from .patterns import word_set
 from .tokens import Token
@@ -43,6 +44,9 @@ _WHICH |= word_set(
 _FOR_THE = word_set("on for in at pour para für per voor bei sur à en auf")
 _THE = word_set("the le la l' el il den das die de dem der het lo")
 _ONE = word_set("one tube rohr tubo")
+_SAID_AGAIN = word_set("de da di von van für for pour para per voor")
+"""'De 20, de 25 y de 30'"""
+_MOST_COUNTED = 10
 _STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
 _TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
@@ -58,6 +62,8 @@ def link_figures(layout: Layout) -> None:
     for left, right in pairwise(layout.figures):
         between = layout.between(left, right)
         right.link = _link(layout, left, right, between)
+        if right.link == "restate" and brackets_tube(layout, left, right):
+            right.link = "apart"
         if right.link == "slash" and _is_twin(left, right):
             right.link = "restate"
         if right.link in LISTED and not any(token.kind == "cue" for token in between):
@@ -92,6 +98,10 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):
             pass  # "a radius of 2" is English; between two figures "of" is Dutch for "or"
+        elif (
+            token.text in _SAID_AGAIN and marks[-1:] == ["and"] and _says_again(layout, left, token)
+        ):
+            pass
         else:
             mark = _mark(token)
             if mark is not None:
@@ -103,6 +113,14 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if loose and "or" not in marks:
         return "apart"
     return _joined(marks, layout, left, right, between)
+
+
+def _says_again(layout: Layout, left: Figure, token: Token) -> bool:
+    """'Mandriles de 20, de 25'; but 'price for 1 and for 3' counts."""
+    counts = left.number.style == "integer" and left.unit is None
+    if counts and left.number.value <= _MOST_COUNTED:
+        return False
+    return any(before.text == token.text for before in layout.tokens_before(left, 1))
 
 
 def _mark(token: Token) -> _Mark | None:

@@ -16,6 +16,7 @@ _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
 _SHARED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "noise"}
 _GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "die"})
 _WORD = 16
+_NEAR_RADII = 2
 _ITEMS = late_pattern(
     r"\b(?:items?|lines?|rows?|pos|positions?|positionen|nos?|nr|parts?|teile?|postes?|partidas?"
     r"|posizion[ei]|regels?|posities?)\b\.?[\s#]*$"
@@ -121,8 +122,20 @@ def _begins_tube(layout: Layout, figure: Figure) -> bool:
     after = layout.after_in_sentence(figure) if figure.role is None else None
     if after is None:
         return False
+    before = layout.before(figure)
+    if before is not None and after.role == "wall" and _goes_on(layout, before, figure, after):
+        return False
     thin = after.number.style == "decimal" and after.number.value * 3 < figure.number.value
     return after.link == "times" or after.role == "wall" or after.is_gauge or thin
+
+
+def _goes_on(layout: Layout, before: Figure, figure: Figure, wall: Figure) -> bool:
+    """'CLR 4.5 and 5.25, wall .065': the wall is of all, and no tube opens before it."""
+    if before.role not in RADIUS_ROLES or "," in layout.text[before.end : figure.start]:
+        return False
+    named = any(cue.role == "wall" for t in layout.between(figure, wall) for cue in t.cues)
+    near = _within(before.number.value, figure.number.value, _NEAR_RADII)
+    return named and near and "," in layout.text[figure.end : wall.start]
 
 
 def _alike(left: Figure, right: Figure) -> bool:

@@ -171,6 +171,19 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
             yield group, WEAKLY_TOLD
 
 
+def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'33.7 x 2 ... bis 52 mm': a second wall that is no wall of that tube makes no second size."""
+    for number, group in enumerate(groups):
+        od, wall = group.slots.get("od"), group.slots.get("wall")
+        if not number or not od or not wall or wall[0].is_gauge or wall[0].role != "wall":
+            continue
+        other = groups[number - 1].slots
+        same = other.get("od") == od and other.get("wall") != wall
+        thick = wall[0].number.value * 2 >= od[0].number.value
+        if same and thick and od[0].unit in (wall[0].unit, None):
+            yield group, WEAKLY_TOLD
+
+
 def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
     named: dict[Decimal, set[int]] = {}
@@ -254,6 +267,7 @@ _NETS = (
     _asked_before,
     _tube_of_another,
     _weakly_told,
+    _no_wall,
     _not_that,
     _of_which,
     _bore_of_another,

@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 from fractions import Fraction
 
+from ..late_pattern import late_pattern
 from .numbers import INCH_FRACTIONS, Number, Style, exact
 
 _UNITS = {
@@ -26,6 +27,17 @@ _PARTS = {
 WORDS = frozenset(_UNITS) | frozenset(_TENS) | frozenset(_PARTS) | {"point", "hundred", "half"}
 _WORD = re.compile(r"[a-z]+|\d{1,2}\s?/\s?\d{1,2}|[\s-]{1,3}|.", re.IGNORECASE | re.DOTALL)
 _LONGEST = 90
+_LONE_INCH = late_pattern(
+    r"(?:an\s)?inch(?:,\s|\s?/\s?|,?\s(?:and|or|&)\s)(?:an?\s)?"
+    r"(?:inch\b|(?:one|two|three|four)\s(?:inch|and\b)"
+    r"|\d{1,2}(?:[- ]\d{1,2}/\d{1,2}|\.\d{1,4})?\s?-?(?:\"|''|in\b|inch))",
+    re.IGNORECASE,
+)
+"""'Inch, inch and a quarter and inch and a half': the first is one inch."""
+_PER_INCH = late_pattern(
+    r"(?:[\d\"/-]\s?|\b(?:per|square|cubic|every|of|half|quarter|eighths?|sixteenths?|a|the|by)\s)$",
+    re.IGNORECASE,
+)
 
 
 def words_at(text: str, position: int) -> Number | None:
@@ -40,10 +52,10 @@ def words_at(text: str, position: int) -> Number | None:
         parts.append((piece, match.start(), match.end()))
         if len(parts) >= 8:
             break
-    return _spoken(parts) if parts else None
+    return _spoken(parts, text) if parts else None
 
 
-def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
+def _spoken(parts: list[tuple[str, int, int]], text: str) -> Number | None:
     names = [name for name, _, _ in parts]
     start = parts[0][1]
 
@@ -53,6 +65,12 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
     if names[0] in ("inch", "an") and (names[0] == "inch" or names[1:2] == ["inch"]):
         used = 1 if names[0] == "inch" else 2
         more = _part(names, used, needs_and=False)
+        if (
+            more is None
+            and _LONE_INCH.match(text, start)
+            and not _PER_INCH.search(text[max(0, start - 12) : start])
+        ):
+            return number(used, Decimal(1), "words", "in")
         return number(more[0], 1 + more[1], "words", "in") if more else None
     if names[0] == "point":
         digits = []
@@ -77,7 +95,7 @@ def _spoken(parts: list[tuple[str, int, int]]) -> Number | None:
         return None
     used, value, speech = whole
     if names[used : used + 1] == ["point"]:
-        rest = _spoken(parts[used:])
+        rest = _spoken(parts[used:], text)
         if rest is not None:
             return Number(start, rest.end, (value + rest.value,), "decimal")
     if names[used : used + 1] in (["inch"], ["inches"]):

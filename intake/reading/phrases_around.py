@@ -14,7 +14,7 @@ from .bores import RADIUS_WORD, hear_bores
 from .figures import LISTED, Figure, Layout
 from .other_things import hear_other_things
 from .patterns import any_of, whole_words
-from .phrases_beside import TEMPERS, UNIT, stands_beside
+from .phrases_beside import TEMPERS, UNIT, is_named_machine, stands_beside
 from .roles import RADIUS_ROLES, Role
 from .tokens import Token
 
@@ -174,7 +174,13 @@ def _may_be_heard(layout: Layout, figure: Figure) -> bool:
 
 
 def _signed_role(layout: Layout, figure: Figure) -> Role | None:
-    return signed_diameter(layout, figure, *_around(layout, figure))
+    before, after = _around(layout, figure)
+    signs = layout.tokens[figure.token].cues
+    across = bool(signs) and signs[0].role == "od"
+    alone = across and figure.index and layout.after_in_sentence(figure) is None
+    if alone and is_named_machine(before):
+        return "noise"  # "Biegezelle max. Ø 52"
+    return signed_diameter(layout, figure, before, after)
 
 
 def _role(layout: Layout, figure: Figure) -> Role | None:

@@ -69,14 +69,18 @@ _OF_THESE = late_pattern(
         "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
     )
 )
+_MACHINES = any_of(
+    "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
+    r"bending (?:cent(?:re|er)|cell)(?!\s?-?(?:line|r\b|rad))",
+    r"\w*biege(?:zentrum|zelle|anlage|automat|bank)",
+    r"\w*biegemaschine | centre de cintrage | centro (?:de curvado|di curvatura)",
+    "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
+)
+_NAMED_MACHINE = late_pattern(rf"\b{_MACHINES}\b\W{{0,3}}(?:(?:max|bis|up to|for)\b\W{{0,3}})?$")
 _MACHINE_TO = late_pattern(
-    r"\b"
-    + any_of(
-        "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
-        "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
-    )
-    + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"
-    r"(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?\s*$"
+    rf"\b{_MACHINES}"
+    r"\b[^.;:\d]{0,32}?(?:\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot|max(?:imal|imum|i|\.)?)"
+    r"\s(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?|\s[øØ])\s*$"
 )
 _OTHER_THING = late_pattern(
     r"\b"
@@ -266,6 +270,11 @@ def _is_length(layout: Layout, figure: Figure, before: str, after: str) -> bool:
         return False
     across = _ACROSS.match(after) and not layout.says(figure.sentence, _ROUND)
     return bool(across or _OF_TUBE.match(after))
+
+
+def is_named_machine(before: str) -> bool:
+    """Whether nothing but 'max.' stands between a bending machine and the sign of a diameter."""
+    return _NAMED_MACHINE.search(before) is not None
 
 
 def _is_of_machine(before: str, after: str) -> bool:

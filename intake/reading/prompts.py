@@ -12,7 +12,9 @@ from .cue_roles import fits
 from .cues import Cue
 from .figures import Figure, Layout
 from .lexer import lex
+from .patterns import whole_words
 from .plain import Plain, flatten
+from .radius_kind import DENIED_SIDE, NO_CENTRE, TO_CENTRE
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _HOW_MANY = Late(HOW_MANY)
@@ -22,6 +24,15 @@ _COUNT = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """'2', '2 pcs.', '3 bitte': nothing else on its line, so that it measures nothing."""
+_INNER = whole_words(
+    r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
+    r"interno | interna | binnen\w* | dentro",
+)
+_OUTER = whole_words(
+    r"outside | outer | external | extrados | au(?:ß|ss)en\w* | extérieur\w* | exterior | esterno",
+    r"buiten\w* | fuera",
+)
+_MAY_BE_RADIUS: frozenset[Role | None] = frozenset({None, "label", "id", "od"})
 _OPEN: frozenset[Role | None] = frozenset({None, "label"})
 
 
@@ -62,6 +73,10 @@ def count_answered(own: OwnText) -> int | None:
 
 
 def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:
+    side = _side_told(layout, figure) if cue.role in RADIUS_ROLES else None
+    if side is not None and (figure.role in _MAY_BE_RADIUS or figure.role in RADIUS_ROLES):
+        figure.give(side, "asked")
+        return
     after = layout.after(figure)
     chained = after is not None and after.link in ("times", "slash")
     if figure.role == cue.role:
@@ -69,6 +84,26 @@ def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:
     elif figure.role in _OPEN and not figure.negated and not chained and fits(figure, cue):
         times = figure.unit == "D" and cue.role in RADIUS_ROLES
         figure.give("times_d" if times else cue.role, "asked")
+
+
+def _side_told(layout: Layout, figure: Figure) -> Role | None:
+    """'I only have the inside radius, that's 50': the side of the bend that an answer names."""
+    before, after = layout.before(figure), layout.after(figure)
+    first, last = layout.spans[figure.sentence]
+    begin, end = layout.tokens[first].start, layout.tokens[last].end
+    if before is not None:
+        begin = max(begin, before.end)
+    if after is not None:
+        end = min(end, after.start)
+    ahead = layout.text[begin : figure.start].casefold()
+    behind = re.split(r"[,;(=]", layout.text[figure.end : max(figure.end, end)].casefold())[0]
+    said = DENIED_SIDE.sub(" ", f"{ahead} | {behind}")
+    sides: list[Role] = []
+    if _INNER.search(said):
+        sides.append("inside_r")
+    if _OUTER.search(said):
+        sides.append("outside_r")
+    return sides[0] if len(sides) == 1 and not TO_CENTRE.search(NO_CENTRE.sub(" ", said)) else None
 
 
 def _asked(question: str) -> Cue | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..late_pattern import late_pattern
 from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
-from .patterns import whole_words
+from .patterns import whole_words, word_set
 from .roles import RADIUS_ROLES, Role
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
@@ -60,7 +60,7 @@ _REFERS_BACK = (
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
 _BRACKET = late_pattern(r"\s*\([^()\d]{1,60}\)")
-_DENIED = late_pattern(
+DENIED_SIDE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
@@ -77,12 +77,21 @@ _SIDE_BEHIND = late_pattern(
     r"(?P<side>inside|outside)\b(?=\W{0,2}(?:$|[.,;)\n!?]|please))"
 )
 """'Bend radius 2.50 inside', '48 mm radius, that's to inside'."""
+_SIDE_OF = word_set("of am an du de del della dell' der des van edge edges line face")
+NO_CENTRE = late_pattern(
+    r"\b(?:not|non|nicht|pas|niet|no|kein(?:en?)?)\s"
+    r"(?:(?:to|on|at|the|la|le|l|à|a|al|all|in|sul|sull|nel|auf|zur|zum|die|der|de|het|op|von|del|by"
+    r"|sur|au|en)['’\s]\s?){0,3}"
+    r"(?:cent(?:re|er)\s?-?(?:lines?)?|clr|middle|mid\b|axis|mitte\w*|rohrmitte|achse|neutral\w*"
+    r"|neutre|fibre|axe|milieu|eje|medio|centro|asse|mezzeria|hart\w*|midden\w*)"
+)
+"""'60, but on the inside, not to the centre line'."""
 _NEAR = 56
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
 
 
-_TO_CENTRE = whole_words(
+TO_CENTRE = whole_words(
     r"cent(?:re|er)(?:line)?\w* | middle | mid | milieu | medio | mezzo | midden | axis | mitte\w*",
     r"achse | rohrmitte | axe | l'axe | eje | asse",
     "all'asse | sull'asse | dell'asse | hart | hartlijn | neutral\\w* | fibra",
@@ -102,7 +111,7 @@ def doubt_radii(layout: Layout) -> None:
     """'The arrow could point at the inner edge or the centre, nobody can tell': whatever radius
     is told, it may be either."""
     for sentence in layout.spans:
-        if not (layout.says(sentence, _TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
+        if not (layout.says(sentence, TO_CENTRE) and layout.says(sentence, _TO_INSIDE)):
             continue
         if not (layout.says(sentence, _UNSURE) and layout.says(sentence, _OPEN)):
             continue
@@ -136,13 +145,18 @@ def refine_radii(layout: Layout) -> None:
                 figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
             _refine(figure, around)
         behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
-        if figure.role == "radius" and behind is not None and not _UNSURE.search(around):
+        asked = _EITHER.search(around) and TO_CENTRE.search(around)  # "60 inside, or centreline?"
+        sure = not (_UNSURE.search(around) or asked)
+        if figure.role == "radius" and behind is not None and not sure:
+            figure.notes.append(f"{behind['side']} or centreline radius")
+        elif figure.role == "radius" and behind is not None:
             figure.role = "inside_r" if behind["side"].startswith("in") else "outside_r"
             figure.notes = [note for note in figure.notes if "or centreline" not in note]
 
 
 def _refine(figure: Figure, around: str) -> None:
-    around = _DENIED.sub(" ", around)
+    denied = NO_CENTRE.search(around) is not None
+    around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
         figure.notes.append("hedged")
@@ -155,11 +169,19 @@ def _refine(figure: Figure, around: str) -> None:
             figure.role = stated[0]
     elif stated:
         figure.role = stated[0]
+    elif denied:
+        figure.notes.append("inside or centreline radius")  # "60, not the centreline"
     elif not kinds:
         side = _SOME_SIDE.search(around)
         if side is not None:
             inner = side["side"].startswith("in")
             figure.notes.append(f"{'inside' if inner else 'outside'} or centreline radius")
+
+
+def _only_qualifies(layout: Layout, at: int) -> bool:
+    """Whether a word goes with the figure before: not in 'inside of the bend is 3 inch radius'."""
+    behind = layout.tokens[at + 1].text if at + 1 < len(layout.tokens) else ""
+    return layout.tokens[at].text in QUALIFIERS and behind not in _SIDE_OF
 
 
 def _words_around(layout: Layout, figure: Figure) -> str:
@@ -179,7 +201,7 @@ def _words_around(layout: Layout, figure: Figure) -> str:
         # "43 intérieur, cintré à R 68": that tells of the figure before
         commas = (n for n in range(begin, figure.token) if layout.tokens[n].text == ",")
         begin = next(commas, begin)
-    while begin < figure.token and layout.tokens[begin].text in QUALIFIERS:
+    while begin < figure.token and _only_qualifies(layout, begin):
         begin += 1
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.

@@ -30,6 +30,11 @@ _SAME_AS = late_pattern(
     r"(?:the\s|der\s|die\s|das\s|dem\s|den\s|de\s|het\s|le\s|la\s|el\s|il\s|al\s)?"
     r"(?:old\s|first\s|other\s)?(?:tube\s|rohr\s|tubo\s|buis\s)?(?:[øØ]\s?)?$"
 )
+_CALLED = late_pattern(
+    r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?"
+    r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b"
+    r"[^.;]{0,24}$"
+)
 _THE = late_pattern(r"\b(?:the|das|dem|die|der|den|le|la|el|il|lo|de|het)\s$")
 _TUBE = late_pattern(
     r"\s?(?:mm|in|inch|\"|er)?\s?(?:tubes?|tubing|ones?|walls?|stuff|pipe|rohr\w*|wand\w*|tubo|buis)\b"
@@ -60,6 +65,36 @@ def join_names(layout: Layout) -> None:
                 break  # the next line's tube
             if after.role == "od" and not after.negated and _names(figure, after):
                 figure.role, after.link = "nps", "restate"
+
+
+def join_pipes(layout: Layout) -> None:
+    """'2-3/8 OD x .154, yes I know that's 2 inch sch 40': a pipe's name for the tube just told."""
+    for figure in layout.figures[1:]:
+        schedule = layout.after_in_sentence(figure)
+        if schedule is None or schedule.unit != "sch" or figure.role not in ("od", "nps"):
+            continue
+        for before in layout.figures[max(0, figure.index - _NEAR) : figure.index]:
+            if before.role != "od" or before.negated or before.sentence != figure.sentence:
+                continue
+            if _names(figure, before) and _is_that(layout, before, schedule):
+                figure.give("noise", "same")
+                schedule.give("noise", "same")
+                break
+
+
+def _is_that(layout: Layout, tube: Figure, schedule: Figure) -> bool:
+    """Whether the words between say that the pipe is the tube, and its wall is the tube's."""
+    name = layout.figures[schedule.index - 1]
+    nominal = standards.nps_of_inches(name.number.value)
+    wall = standards.pipe_wall_mm(nominal, schedule.schedule) if nominal is not None else None
+    if wall is None or not _CALLED.search(layout.text[tube.end : name.start].casefold()):
+        return False
+    told = [f for f in layout.figures[tube.index + 1 : name.index] if f.role == "wall"]
+    return any(
+        abs(one.number.value * scale - wall) <= wall * _SAME_PIPE
+        for one in told
+        for scale in (Decimal(1), _INCH)
+    )
 
 
 def _has_wall_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bool:

@@ -26,6 +26,11 @@ RESPECTIVELY = whole_words(
     "respectively | small(?:er)? one | big(?:ger)? one | larger? one | the first | the other | bzw",
     "in (?:that|this|the same) order | in dieser reihenfolge | dans cet ordre | en ese orden",
     "en este orden | nell'ordine | in die volgorde",
+    "(?:going (?:up|down) )?in (?:the )?order(?! to)",
+    "in (?:der (?:gleichen|selben|obigen)|gleicher|selber) reihenfolge | der reihe nach",
+    "dans (?:l'|le même )ordre | (?:por|en) (?:el mismo )?orden(?! de) | nello stesso ordine",
+    "(?:in|op) (?:die |deze |dezelfde )?volgorde | small(?:est)? to (?:large|big|largest|biggest)",
+    "(?:small(?:er)?est|largest|biggest|small one|big one) first",
     "jeweils | respectivement | rispettivamente | respectivamente",
 )
 _TO_FOLLOW = late_pattern(
@@ -36,7 +41,7 @@ _TO_FOLLOW = late_pattern(
 _BEHIND = 48
 _SAME = whole_words(
     "same | ditto | identical | likewise | gleiche[rnms]? | selbe[rnms]? | même | mismo | misma",
-    "stesso | stessa | zelfde | dito | idem | also",
+    "(?:wand\\w*|radius) (?:ist )?gleich | stesso | stessa | zelfde | dito | idem | also",
 )
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .angle_behind import set_angles_aside
 from .bands import hear_bands
+from .bracketed_tubes import hear_bracketed_tubes
 from .called_by_wall import hear_called_by_wall
 from .chains import assign_by_chain
 from .changed_from import hear_changes
@@ -28,6 +29,7 @@ from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
 from .made_things import set_made_things_aside
+from .mandrels_for import hear_mandrels_for
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
@@ -39,11 +41,13 @@ from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
-from .restated import hear_walls_named, join_names, join_restated
+from .restated import hear_walls_named, join_names, join_pipes, join_restated
+from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
+from .walls_of import hear_walls_of
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""
@@ -116,10 +120,13 @@ def _read(
     set_made_things_aside(layout)
     hear_called_by_wall(layout)
     hear_phrases(layout)
+    hear_same_wall(layout)
+    hear_walls_of(layout)
     hear_on_lines(layout)
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
+    hear_bracketed_tubes(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
@@ -132,7 +139,9 @@ def _read(
     share_lists(layout)
     join_restated(layout)
     join_names(layout)
+    join_pipes(layout)
     hear_walls_named(layout)
+    hear_mandrels_for(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)

@@ -106,6 +106,7 @@ _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
+    "rev rev. revision version issue index response reply answer",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")

@@ -16,6 +16,7 @@ from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
 from . import cases_said as said
+from . import cases_spoken as spoken
 from .cases_asked_for import (
     BESIDE,
     IN_WORDS,
@@ -89,6 +90,7 @@ FAMILIES = (
     order.UNITS_FOR_ALL, order.MACHINES, order.PRICES_AND_TOOLS, order.MORE_LANGUAGES,
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,
     order.MORE_ORDERS, order.HEADS_OF_LINES, order.BESIDE_LIMITS,
+    *spoken.FAMILIES,
 )  # fmt: skip
 
 
