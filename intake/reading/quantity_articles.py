@@ -14,6 +14,8 @@ _FAR = 11
 _NAMED_BEFORE = 60
 """Words looked back for the mandrel that 'a new one' stands for."""
 _BEFORE_ALONE = frozenset(("\n", "\n\n", "-", ":", "*", ",", "nog", "de", "nuevo"))
+_BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
+_PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
 _PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
 
 
@@ -33,6 +35,8 @@ class Articles:
             behind = self.words.at(noun)
             plain = behind in _PLAIN_ENDS or behind in w.FOR | v.PRICED_AS
             return ARTICLE if plain else 0
+        if self._is_begged(article, noun):
+            return ARTICLE
         if any(self.context.ends_with(article - between, v.HAVING) for between in (0, 1)):
             return ARTICLE
         near = {self.text[at] for at in self.words.after(noun, 4)}
@@ -45,6 +49,25 @@ class Articles:
         if self._asks_behind(article, noun):
             return ARTICLE
         return ARTICLE if self._stands_alone(article, noun) else 0
+
+    def begs_for_one(self, article: int) -> bool:
+        """'Bitte noch einen für 18 x 1': the noun is not said again."""
+        following = self.words.at(article + 2)
+        return (
+            self.words.at(article + 1) in w.FOR
+            and (following.isdecimal() or following in w.SIZE_NOUNS or following in ("ø", "."))
+            and self._is_begged(article, article + 1)
+            and self.stands_for_mandrel(article)
+        )
+
+    def _is_begged(self, article: int, noun: int) -> bool:
+        """'Bitte noch einen Dorn für 18 x 1', 'please, a mandrel for this': no verb follows."""
+        at = article - 1
+        while self.words.at(at) in _BETWEEN or self.words.at(at) == ",":
+            at -= 1
+        if self.words.at(at) not in _PLEASE_FOR or not self.words.together(at, article):
+            return False
+        return self.words.at(noun) in w.FOR or self.words.at(noun) in _PLAIN_ENDS
 
     def _is_asked_about(self, article: int, noun: int) -> bool:
         before = self.words.at(article - 1)

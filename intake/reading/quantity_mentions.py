@@ -153,7 +153,8 @@ class _Finder:
         if self.text[count.first] in ("a", "an"):
             return None
         enough = self.words.phrase(count.after, w.ASKS_BARE_AFTER) > 0
-        if not enough and not self.prompts.is_for_this(count):
+        begged = self.articles.begs_for_one(count.first)
+        if not enough and not begged and not self.prompts.is_for_this(count):
             each = self.words.at(count.first - 1) in w.EACH
             after = self.words.at(count.after)
             if not (each or self.prompts.is_asked(count.first)):
