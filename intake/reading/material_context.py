@@ -67,6 +67,13 @@ _AFTER_WALL = late_pattern(
     r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
     re.I,
 )
+# '38 x 2 mm, 347, radius 76'; where no radius follows, the number may be one.
+_AFTER_WALL_MM = late_pattern(r"\d\s?[xX*]\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s?mm)?[,;/]\s?$")
+_RADIUS_FOLLOWS = late_pattern(
+    r"[,;/]?\s(?:[^\W\d_]+\s){0,3}?(?:(?:bend(?:ing)?\s|biege)?radi(?:us|i)|clr|rayon|radio|raggio"
+    r"|straal|r)\s?(?:[:=]|of|de|von|di|van|is)?\s?\d",
+    re.I,
+)
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
 _ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
@@ -98,6 +105,12 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
     if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
         return None
     if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
+        return "bare"
+    if (
+        _NUMBER_AFTER_WALL.fullmatch(written)
+        and _AFTER_WALL_MM.search(before)
+        and _RADIUS_FOLLOWS.match(after)
+    ):
         return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
@@ -271,6 +284,20 @@ _MADE_OF = late_pattern(
 _BRONZE = late_pattern(
     r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
 )
+# 'Would polished steel mark the inside?', 'kratzt Stahl innen?': what the mandrel is made of.
+_MARKS = late_pattern(
+    r"\s(?:[^\W\d_]+\s){0,3}?(?:mark|marks|scratch|scratches"
+    r"|gall|galls|score|scores|scuff|scuffs|hurt|damage|mar|rub|leave|pick\sup|zerkratzen|kratzen"
+    r"|zerkratzt|rayer|rayerait|raye|marquer|marquerait|rayar|rayaría|raya|marcar|graffiare|graffia"
+    r"|rigare|riga|krassen|krast|fressen)(?![^\W_])",
+    re.I,
+)
+_ASKS_WHETHER = late_pattern(
+    r"\b(?:would|will|does|do|could|can|might|may|würde|wird|kann|verkratzt|zerkratzt|kratzt|est-ce\sque"
+    r"|l'acier|el|l'acciaio|zou|kan|krast)\s(?:(?:the|a|hard|hardened|polished|plain|soft|bare|ground"
+    r"|polierter|blanker|poliert\w*|gepolijst)\s){0,3}$",
+    re.I,
+)
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
 _OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
@@ -290,6 +317,8 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     if graded:
         return False
     if _FIRM_AFTER.match(after):
+        return True
+    if steel and _ASKS_WHETHER.search(before) and _MARKS.match(after):
         return True
     of_mandrels = family in _OF_MANDRELS and (
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)

@@ -20,6 +20,7 @@ from .material_context import (
     is_rejected,
     shares_rejection,
 )
+from .material_also import is_also_wanted
 from .material_later import is_for_later
 from .material_parts import TUBE, Kind, Part, parts_of
 from .plain import flatten
@@ -41,6 +42,8 @@ class MaterialMention:
     """One of two that the sender leaves open: '304 or 316', 'mild, stainless'."""
     base: bool = False
     """No more than 'steel', which may be any steel."""
+    also: bool = False
+    """'It must do stainless too': beside the one named before, not in its stead."""
     about_tool: bool = False
     """Not the tube's: the mandrel's, a plating, a firm's name ('bronze mandrel', 'steel yard')."""
 
@@ -165,6 +168,7 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             rejected=rejected,
             alternative=open_choice and not rejected,
             base=part.kind == "base",
+            also=is_also_wanted(text, part.start, part.end),
             about_tool=is_about_tool(
                 text, part.start, part.end, family=part.family, graded=bool(part.names)
             ),
