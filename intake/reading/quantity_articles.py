@@ -14,6 +14,14 @@ _FAR = 11
 _NAMED_BEFORE = 60
 """Words looked back for the mandrel that 'a new one' stands for."""
 _BEFORE_ALONE = frozenset(("\n", "\n\n", "-", ":", "*", ",", "nog", "de", "nuevo"))
+_MOST_WORDS = 25
+_VERBS = frozenset(
+    "is are was were be would will has have had can could may might should must does do did costs"
+    " cost runs made broke works worked sits needs makes fits helps costing ist sind war waren wäre"
+    " hat haben hatte kostet wird wurde kann soll reicht passt geht läuft est sont était coûte a ont"
+    " sera peut va es son era fue cuesta tiene han puede vale è sono ha costa può serve kost heeft"
+    " kan moet zou werd wordt zijn past s".split()
+)
 _BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
 _PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
 _PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
@@ -143,12 +151,26 @@ class Articles:
 
     def _stands_alone(self, article: int, noun: int) -> bool:
         """'Un mandrin.', 'Toujours un mandrin, merci': a sentence without a verb."""
+        begin = self.words.first[article]
+        if self._heads_a_size(article, noun):
+            return True
         if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
             return False
-        begin = self.words.first[article]
         return all(
             word in wishes.STILL or word in _BEFORE_ALONE for word in self.text[begin:article]
         )
+
+    def _heads_a_size(self, article: int, noun: int) -> bool:
+        """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': a sentence without a verb."""
+        if self.words.at(noun) not in w.FOR and self.words.at(noun) != ":":
+            return False
+        begin, end = self.words.first[article], self.words.behind[article]
+        ahead = set(self.text[begin:article])
+        if ahead - wishes.STILL - _BEFORE_ALONE - w.JOINING:
+            return False
+        rest = self.text[noun + 1 : min(end, noun + _MOST_WORDS)]
+        sized = any(word.isdecimal() for word in rest[:6])
+        return sized and "?" not in rest and not _VERBS & set(rest)
 
     def new_one(self, article: int) -> int:
         """Index behind 'a new one', 'einen neuen' where a mandrel is meant that was named before,

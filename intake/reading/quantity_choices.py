@@ -82,6 +82,11 @@ _ONE_SPARE = late_pattern(
 )
 """'Qty 2, one spare': two of which one is a spare, or three?"""
 _NUMBER = re.compile(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
+_DEPENDS_BEHIND = late_pattern(
+    rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon|según"
+    rf"|a seconda del?|afhankelijk van)\s(?:[^\W\d]+\s)?{_BARGAIN},?\s(?:also|auch|maybe|even|aussi"
+    rf"|también|anche|ook|perhaps|vielleicht|or|oder)?\s?(?P<rest>{_N}){_UNIT}{_ENDS}"
+)
 _ITEM_BEFORE = late_pattern(
     r"\b(?:lines?|items?|pos(?:ition)?|zeilen?|lignes?|riga|righe|regels?|n|no|nr|rev|option)"
     r"[\s.#]{1,2}$"
@@ -118,7 +123,7 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
 
 def _choices(text: str) -> list[int]:
     """The counts named, the least first; empty where the sender has settled."""
-    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _LIST):
+    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _DEPENDS_BEHIND, _LIST):
         match = pattern.search(text)
         if match is None:
             continue
