@@ -1,0 +1,137 @@
+"""Whole sentences on something else, beside a tube that another sentence names: what the bender
+can do, a sheet, a bearing, a tube that is not bent. All figures of such a sentence are set aside.
+
+None is where the sentence asks for anything, where it names a radius, or where the sentence behind
+it points back ('a mandrel for that'); the size is kept then, and doubted by others.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from ..late_pattern import late_pattern
+from .asked_words import ASKS
+from .figures import Figure, Layout
+from .patterns import any_of, whole_words
+
+_THIN = Decimal("0.25")
+"""A wall is less than that share of its OD."""
+_MOST_FIGURES = 12
+_DETERMINER = (
+    r"^[^\w]*(?:(?:and|also|fyi|btw|und|et|y|e|en)[,:]?\s)?(?:(?:the|our|my|his|a|an|each|one|this"
+    r"|der|die|das|unsere?|mein|ein|eine|le|la|les|l['’]|notre|un|une|el|los|las|nuestro|il|lo|i|gli"
+    r"|uno|una|de|het|een|onze)\s?)?(?:[\w-]+\s){0,2}?"
+)
+_NO_TUBE = any_of(
+    r"bearings? | pallets? | skids? | crates? | cartons? | sheets? | flat ?bars? | angle(?: iron)?",
+    r"round ?bars? | hinges? | bolts? | screws? | washers? | nuts? | pins? | tires? | tyres? | rims?",
+    r"engines? | motors? | gearbox | belts? | sprockets? | springs? | batter(?:y|ies) | lathe | oven",
+    r"furnace | compressor | welder | hydraulic cylinder | cylinder | shop | building | yard | lorry",
+    r"lager | (?:euro)?paletten? | lkw | laster | reifen | felgen? | räder | motor | winkel(?:eisen)?",
+    r"flachstahl | flacheisen | blech\w* | platten? | zylinder | schrauben? | bolzen | muttern?",
+    r"scheiben? | federn? | karton | kisten? | ofen | kompressor | drehbank | halle | werkstatt",
+    r"roulements? | palettes? | moteur | pneus? | jantes? | cornières? | tôles? | plaques? | vérin",
+    r"boulons? | vis | écrous? | rondelles? | ressorts? | caisses? | four | compresseur | atelier",
+    r"rodamientos? | palés? | palets? | neumáticos? | llantas? | pletinas? | chapas? | placas?",
+    r"cilindro | tornillos? | tuercas? | arandelas? | muelles? | cajas? | horno | compresor | nave",
+    r"cuscinett[oi] | bancal[ei] | motore | gomm[ae] | angolar[ei] | lamier[ae] | piastr[ae] | vit[ei]",
+    r"dad[oi] | rondell[ae] | moll[ae] | scatol[ae] | forno | compressore | tornio | capannone",
+    r"banden | velgen | hoekijzer | plaat | platen | cilinder | bouten | moeren | veren | dozen",
+    r"oven | draaibank | hal | werkplaats",
+)
+"""What is never made of tube."""
+_IS = any_of(
+    "is | are | was | were | measures? | has | have | comes? | takes? | weighs? | holds? | got",
+    "ist | sind | war | hat | haben | misst | messen | wiegt | est | sont | fait | font | a | ont",
+    "pèse | es | son | tiene | mide | pesa | è | sono | ha | misura | heeft | zijn | meet | weegt",
+)
+_ON_A_THING = late_pattern(rf"{_DETERMINER}(?:{_NO_TUBE})(?:\s[^\W\d]+){{0,2}}?\s(?:{_IS})\b")
+_HEAVY = late_pattern(
+    r"\b(?:trucks?|trailers?|vans?|cars?|boats?|machines?|camion|remorque|voiture|bateau|camión"
+    r"|remolque|coche|barco|rimorchio|barca|auto|anhänger|lkw|wagen|boot|vrachtwagen|aanhanger)\b"
+    r"[^.;]*\d\s?(?:kg|t|tons?|tonnes?|tonnen|lbs?|hp|ps|cv|ch|pk|cc|ccm|liters?|litres?|litros?"
+    r"|litri)\b"
+)
+_NOT_BENT = late_pattern(
+    r"\b"
+    + any_of(
+        "no bends?(?: in (?:it|them|that|those|there))? | (?:is|are)(?: not|n['’]t) bent",
+        "(?:does|do|will)(?: not|n['’]t) get bent | (?:not|never) bent | stays? straight",
+        "(?:is|are) (?:left |kept )?straight | bleib(?:t|en) gerade | wird nicht gebogen",
+        "werden nicht gebogen | reste(?:nt)? droite?s? | (?:n['’]est|ne sont) pas cintrée?s?",
+        "quedan? rect[oa]s? | no se (?:curva|dobla)n? | sin curvas? | resta(?:no)? dritt[oaie]",
+        "non (?:si )?(?:curva|piega)(?:no)? | blij(?:ft|ven) recht | wordt niet gebogen",
+    )
+    + r"\s*(?:[.,;!)]|$|(?:and|und|et|y|e|en)\s)"
+)
+_MACHINE = whole_words(
+    "machine | bender | press | maschine | biegemaschine | biegezentrum | cintreuse | curvadora",
+    "dobladora | curvatubi | macchina | buigmachine | hossfeld | roller",
+)
+_CAN = whole_words(
+    r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
+    r"does | handles | takes | goes (?:up )?to | tops out | maxes out | limited to",
+    "kapazität | bis | schafft | kann | capacité | jusqu['’]à | peut | capacidad | hasta | puede",
+    "capacità | fino a | massimo | può | capaciteit | maximaal | tot | kan",
+)
+_RADIUS = whole_words(
+    "radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius | centre ?line | centerline"
+)
+_OF_TUBE = whole_words(
+    r"tub(?:e|es|ing) | pipes? | \w*rohre? | tuyaux? | tubos? | tub[oi] | buis | buizen | wall | wand",
+    r"paroi | pared | parete | od | mandrels? | \w*dorne? | mandrin[oi]? | mandril(?:es)? | doorn",
+)
+_POINTS_BACK = whole_words(
+    r"that | those | these | them | this | it | both | all | each | same | also | too | as well | plus",
+    r"das | dafür | dieses? | diese[rn]? | beide[ns]? | alle | auch | dazu | cela | ça | ceux | les deux",
+    r"tous | aussi | eso | esto | ese | esos | ambos | también | questo | quell[oi] | entrambi | anche",
+    r"dat | die | deze | daarvoor | beide | alle | ook | one for | einen für",
+)
+_ALREADY = whole_words("already | schon | bereits | déjà | ya | già | al")
+
+
+def set_other_sentences_aside(layout: Layout) -> None:
+    """Say of every figure in a sentence on another thing that it measures no tube."""
+    for sentence, figures in layout.by_sentence.items():
+        if len(figures) > _MOST_FIGURES or any(f.negated or f.row is not None for f in figures):
+            continue
+        text = layout.sentence_text(sentence)
+        if _is_on_another(text, figures) and not ASKS.search(text):
+            following = layout.sentence_text(sentence + 1) if sentence + 1 in layout.spans else ""
+            if _names_tube(layout, sentence) and not _takes_it_up(following):
+                for figure in figures:
+                    if figure.role is None:
+                        figure.give("noise", "cue")
+
+
+def _is_on_another(text: str, figures: list[Figure]) -> bool:
+    if _RADIUS.search(text):
+        return False
+    if _NOT_BENT.search(text):
+        return True
+    if _MACHINE.search(text) and _CAN.search(text):
+        return True
+    if _OF_TUBE.search(text):
+        return False
+    return bool(_ON_A_THING.search(text) or _HEAVY.search(text))
+
+
+def _takes_it_up(following: str) -> bool:
+    """'A mandrel for that', 'both please': the sentence behind may mean what was set aside."""
+    return _POINTS_BACK.search(following) is not None
+
+
+def _names_tube(layout: Layout, sentence: int) -> bool:
+    """Whether an OD with its wall stands in another sentence."""
+    return any(
+        _holds_tube(figures) for other, figures in layout.by_sentence.items() if other != sentence
+    )
+
+
+def _holds_tube(figures: list[Figure]) -> bool:
+    measures = [f for f in figures if f.is_measure]
+    for at, figure in enumerate(measures[:_MOST_FIGURES]):
+        for wall in measures[at + 1 : at + 3]:
+            if wall.is_gauge or 0 < wall.number.value <= figure.number.value * _THIN:
+                return True
+    return False
