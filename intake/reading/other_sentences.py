@@ -7,7 +7,9 @@ it points back ('a mandrel for that'); the size is kept then, and doubted by oth
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
+from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .asked_words import ASKS
@@ -45,7 +47,13 @@ _IS = any_of(
     "ist | sind | war | hat | haben | misst | messen | wiegt | est | sont | fait | font | a | ont",
     "pèse | es | son | tiene | mide | pesa | è | sono | ha | misura | heeft | zijn | meet | weegt",
 )
-_ON_A_THING = late_pattern(rf"{_DETERMINER}(?:{_NO_TUBE})(?:\s[^\W\d]+){{0,2}}?\s(?:{_IS})\b")
+_ON_A_THING = late_pattern(rf"{_DETERMINER}{_NO_TUBE}\s(?:{_IS})\b")
+_FLAT = any_of(
+    r"sheets? | flat ?bars? | angle(?: iron)? | flachstahl | flacheisen | bleche? | platten? | tôles?",
+    "plaques? | pletinas? | chapas? | lamier[ae] | piastr[ae] | plaat | platen | hoekijzer | cornières?",
+)
+_ON_A_FLAT_THING = late_pattern(rf"{_DETERMINER}{_FLAT}(?:\s(?:{_IS})\b|[:=]?\s[\d.])")
+"""What is measured by a thickness as tube is by a wall."""
 _HEAVY = late_pattern(
     r"\b(?:trucks?|trailers?|vans?|cars?|boats?|machines?|camion|remorque|voiture|bateau|camión"
     r"|remolque|coche|barco|rimorchio|barca|auto|anhänger|lkw|wagen|boot|vrachtwagen|aanhanger)\b"
@@ -75,7 +83,7 @@ _CAN = whole_words(
     "capacità | fino a | massimo | può | capaciteit | maximaal | tot | kan",
 )
 _RADIUS = whole_words(
-    "radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius | centre ?line | centerline"
+    r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius | centre ?line | centerline"
 )
 _OF_TUBE = whole_words(
     r"tub(?:e|es|ing) | pipes? | \w*rohre? | tuyaux? | tubos? | tub[oi] | buis | buizen | wall | wand",
@@ -98,7 +106,8 @@ def set_other_sentences_aside(layout: Layout) -> None:
         text = layout.sentence_text(sentence)
         if _is_on_another(text, figures) and not ASKS.search(text):
             following = layout.sentence_text(sentence + 1) if sentence + 1 in layout.spans else ""
-            if _names_tube(layout, sentence) and not _takes_it_up(following):
+            behind = layout.in_sentence(sentence + 1)
+            if _names_tube(layout, sentence) and not _takes_it_up(following, behind):
                 for figure in figures:
                     if figure.role is None:
                         figure.give("noise", "cue")
@@ -113,11 +122,22 @@ def _is_on_another(text: str, figures: list[Figure]) -> bool:
         return True
     if _OF_TUBE.search(text):
         return False
+    if _ON_A_FLAT_THING.search(text):
+        return True
+    if any(_may_be_wall(a, b) for a, b in pairwise(figures)):
+        return False  # "the bolt cage is 1.5 x .095"
     return bool(_ON_A_THING.search(text) or _HEAVY.search(text))
 
 
-def _takes_it_up(following: str) -> bool:
-    """'A mandrel for that', 'both please': the sentence behind may mean what was set aside."""
+def _may_be_wall(od: Figure, wall: Figure) -> bool:
+    return wall.link == "times" and wall.number.value <= od.number.value * _THIN
+
+
+def _takes_it_up(following: str, figures: Sequence[Figure]) -> bool:
+    """'A mandrel for that', 'both please', 'Radius 5.': the sentence behind may mean what was set
+    aside."""
+    if _RADIUS.search(following) and not _holds_tube(figures):
+        return True
     return _POINTS_BACK.search(following) is not None
 
 
@@ -128,7 +148,7 @@ def _names_tube(layout: Layout, sentence: int) -> bool:
     )
 
 
-def _holds_tube(figures: list[Figure]) -> bool:
+def _holds_tube(figures: Sequence[Figure]) -> bool:
     measures = [f for f in figures if f.is_measure]
     for at, figure in enumerate(measures[:_MOST_FIGURES]):
         for wall in measures[at + 1 : at + 3]:

@@ -83,6 +83,11 @@ _WIRES = any_of(
     r"\w*wire | filler(?: rod| wire)? | tungsten | electrodes? | elektroden? | \w*draht | \w*draad",
     "fil d'apport | hilo | filo | électrodes?",
 )
+_MIXTURE = (
+    r"(?:99\s?/\s?1|98\s?/\s?2|97\s?/\s?3|95\s?/\s?5|92\s?/\s?8|90\s?/\s?10|88\s?/\s?12|85\s?/\s?15"
+    r"|82\s?/\s?18|80\s?/\s?20|75\s?/\s?25|70\s?/\s?30|60\s?/\s?40|50\s?/\s?50)"
+)
+"""Parts of a hundred: '3/4 gas line' is a tube."""
 _GASES = r"(?:gas|argon|argo|argón|mischgas|schutzgas|mix|co2|c25|gaz)"
 _FAILS = (
     r"(?:wrinkl|crack|split|kink|scrap|bad|fail|flat|reject|comes? out|no good|ausschuss|falt|riss"
@@ -92,8 +97,8 @@ _FAILS = (
 _SPANS = tuple(
     late_pattern(pattern)
     for pattern in (
-        rf"\b{_N}\s?/\s?\d+\s?%?\s?{_GASES}\b",
-        rf"\b{_GASES}\b[^.;\d]{{0,14}}{_N}(?:\s?/\s?\d+)?",
+        rf"\b{_MIXTURE}\s?%?\s?{_GASES}\b",
+        rf"\b{_GASES}\b[^.;\d]{{0,14}}{_MIXTURE}\b",
         rf"(?<![\w.,])\.?{_N}\s?(?:mm|in|inch|\")?(?:er)?[\s-]?(?:mig\s|mag\s|tig\s|weld\w*\s|solid\s|flux\w*\s|"
         rf"filler\s){{0,2}}{_WIRES}(?!\s(?:rack|form|edge|cut|edm|frame|mesh|rope|tube))\b",
         rf"\b(?:{_WIRES}|fil)\s(?:of\s|de\s|da\s|di\s|von\s|van\s|mit\s|is\s|ø\s?){{0,2}}{_N}{_NOT_TIMES}(?![\d.,])",
@@ -114,6 +119,8 @@ _SPANS = tuple(
         r"|paletten?|palés?|bancal[ei]|plywood|mesh)\b",
         r"\b(?:pallets?|skids?|paletten?|palettes?|palés?|bancal[ei])\s(?:of|de|da|di|von|van|à|mit|is)\s"
         rf"{_N}(?:\s?[x×*]\s?{_N}){{0,2}}",
+        r"\b\d{1,2}\s(?:swivel\s|heavy\s|rubber\s)?(?:casters?|castors?|lenkrollen|rollen|roulettes|ruedas|ruote"
+        r"|rotelle|zwenkwielen|wielen|posts|hinges|scharniere)\b",
         r"\b\d{3}\s?/\s?\d{2}\s?-?\s?z?r?\s?\d{2}\b(?=[^.;]{0,24}(?:tires?|tyres?|rims?|reifen|pneus?"
         r"|neumáticos?|gomme|banden))",
         r"\b(?:tires?|tyres?|reifen|pneus?|neumáticos?|gomme|banden)\b[^.;\d]{0,12}\d{3}\s?/\s?\d{2}\s?-?\s?"
