@@ -11,6 +11,7 @@ from functools import lru_cache
 from ...rules.request import Material
 from ..late_pattern import late_pattern
 from .material_grades import Strength
+from .material_marks import marks_the_tube
 
 _BEFORE, _AFTER = 48, 40
 
@@ -284,20 +285,6 @@ _MADE_OF = late_pattern(
 _BRONZE = late_pattern(
     r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
 )
-# 'Would polished steel mark the inside?', 'kratzt Stahl innen?': what the mandrel is made of.
-_MARKS = late_pattern(
-    r"\s(?:[^\W\d_]+\s){0,3}?(?:mark|marks|scratch|scratches"
-    r"|gall|galls|score|scores|scuff|scuffs|hurt|damage|mar|rub|leave|pick\sup|zerkratzen|kratzen"
-    r"|zerkratzt|rayer|rayerait|raye|marquer|marquerait|rayar|rayaría|raya|marcar|graffiare|graffia"
-    r"|rigare|riga|krassen|krast|fressen)(?![^\W_])",
-    re.I,
-)
-_ASKS_WHETHER = late_pattern(
-    r"\b(?:would|will|does|do|could|can|might|may|würde|wird|kann|verkratzt|zerkratzt|kratzt|est-ce\sque"
-    r"|l'acier|el|l'acciaio|zou|kan|krast)\s(?:(?:the|a|hard|hardened|polished|plain|soft|bare|ground"
-    r"|polierter|blanker|poliert\w*|gepolijst)\s){0,3}$",
-    re.I,
-)
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
 _OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
@@ -318,7 +305,7 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
         return False
     if _FIRM_AFTER.match(after):
         return True
-    if steel and _ASKS_WHETHER.search(before) and _MARKS.match(after):
+    if steel and marks_the_tube(before, after):
         return True
     of_mandrels = family in _OF_MANDRELS and (
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)

@@ -29,6 +29,7 @@ _NO_TUBE = any_of(
     r"round ?bars? | hinges? | bolts? | screws? | washers? | nuts? | pins? | tires? | tyres? | rims?",
     r"engines? | motors? | gearbox | belts? | sprockets? | springs? | batter(?:y|ies) | lathe | oven",
     r"furnace | compressor | welder | hydraulic cylinder | cylinder | shop | building | yard | lorry",
+    r"pool | barn | shed | keyway | set screw | lathe | mill | taller | officina | piscina | hangar",
     r"lager | (?:euro)?paletten? | lkw | laster | reifen | felgen? | räder | motor | winkel(?:eisen)?",
     r"flachstahl | flacheisen | blech\w* | platten? | zylinder | schrauben? | bolzen | muttern?",
     r"scheiben? | federn? | karton | kisten? | ofen | kompressor | drehbank | halle | werkstatt",
@@ -43,7 +44,7 @@ _NO_TUBE = any_of(
 )
 """What is never made of tube."""
 _IS = any_of(
-    "is | are | was | were | measures? | has | have | comes? | takes? | weighs? | holds? | got",
+    "swings | is | are | was | were | measures? | has | have | comes? | takes? | weighs? | holds? | got",
     "ist | sind | war | hat | haben | misst | messen | wiegt | est | sont | fait | font | a | ont",
     "pèse | es | son | tiene | mide | pesa | è | sono | ha | misura | heeft | zijn | meet | weegt",
 )
@@ -95,22 +96,51 @@ _POINTS_BACK = whole_words(
     r"tous | aussi | eso | esto | ese | esos | ambos | también | questo | quell[oi] | entrambi | anche",
     r"dat | die | deze | daarvoor | beide | alle | ook | one for | einen für",
 )
-_ALREADY = whole_words("already | schon | bereits | déjà | ya | già | al")
+_SEVERAL = whole_words(
+    r"mandrels | \w*dorne | \w*dornen | mandrins | mandriles | mandrini | doorns? en | doorns | both",
+    r"each | all | beide[nrs]? | je (?:ein\w*|1) | chacun\w* | de chaque | cada un\w* | de cada",
+    r"entrambi | ciascun\w* | van elk | allebei | respectively | two | zwei | deux | dos | due | twee",
+)
 
 
 def set_other_sentences_aside(layout: Layout) -> None:
     """Say of every figure in a sentence on another thing that it measures no tube."""
-    for sentence, figures in layout.by_sentence.items():
-        if len(figures) > _MOST_FIGURES or any(f.negated or f.row is not None for f in figures):
-            continue
-        text = layout.sentence_text(sentence)
-        if _is_on_another(text, figures) and not ASKS.search(text):
-            following = layout.sentence_text(sentence + 1) if sentence + 1 in layout.spans else ""
-            behind = layout.in_sentence(sentence + 1)
-            if _names_tube(layout, sentence) and not _takes_it_up(following, behind):
-                for figure in figures:
-                    if figure.role is None:
-                        figure.give("noise", "cue")
+    on_another = {
+        sentence
+        for sentence, figures in layout.by_sentence.items()
+        if len(figures) <= _MOST_FIGURES
+        and not any(f.negated or f.row is not None for f in figures)
+        and _is_on_another(layout.sentence_text(sentence), figures)
+    }
+    tubes = [
+        sentence
+        for sentence, figures in layout.by_sentence.items()
+        if sentence not in on_another and _holds_tube(figures)
+    ]
+    for sentence in on_another if tubes else ():
+        if not _is_wanted(layout, sentence, tubes):
+            for figure in layout.in_sentence(sentence):
+                if figure.role is None:
+                    figure.give("noise", "cue")
+
+
+def _is_wanted(layout: Layout, sentence: int, tubes: Sequence[int]) -> bool:
+    """Whether its size may be asked for all the same, here or by what other sentences say."""
+    text, figures = layout.sentence_text(sentence), layout.in_sentence(sentence)
+    if ASKS.search(text) or _takes_it_up(layout, sentence + 1):
+        return True
+    if not _holds_tube(figures):
+        return False
+    if len(tubes) == 1 and _SEVERAL.search(layout.text.casefold()):
+        return True  # "mandrels for both machines"
+    own = _pairs(figures)
+    return any(own & _pairs(layout.in_sentence(other)) for other in tubes)
+
+
+def _pairs(figures: Sequence[Figure]) -> set[tuple[Decimal, Decimal]]:
+    return {
+        (od.number.value, wall.number.value) for od, wall in pairwise(figures) if wall.link == "times"
+    }
 
 
 def _is_on_another(text: str, figures: list[Figure]) -> bool:
@@ -133,19 +163,13 @@ def _may_be_wall(od: Figure, wall: Figure) -> bool:
     return wall.link == "times" and wall.number.value <= od.number.value * _THIN
 
 
-def _takes_it_up(following: str, figures: Sequence[Figure]) -> bool:
+def _takes_it_up(layout: Layout, following: int) -> bool:
     """'A mandrel for that', 'both please', 'Radius 5.': the sentence behind may mean what was set
     aside."""
-    if _RADIUS.search(following) and not _holds_tube(figures):
+    text = layout.sentence_text(following) if following in layout.spans else ""
+    if _RADIUS.search(text) and not _holds_tube(layout.in_sentence(following)):
         return True
-    return _POINTS_BACK.search(following) is not None
-
-
-def _names_tube(layout: Layout, sentence: int) -> bool:
-    """Whether an OD with its wall stands in another sentence."""
-    return any(
-        _holds_tube(figures) for other, figures in layout.by_sentence.items() if other != sentence
-    )
+    return _POINTS_BACK.search(text) is not None
 
 
 def _holds_tube(figures: Sequence[Figure]) -> bool:

@@ -78,7 +78,9 @@ _OF_OTHERS = late_pattern(
     + r"\b"
 )
 _N = r"\d+(?:[.,/]\d+)?"
-_NOT_TIMES = r"(?!\s?[x×*]\s?[\d.,])"
+_NOT_TIMES = (
+    r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
+)
 _WIRES = any_of(
     r"\w*wire | filler(?: rod| wire)? | tungsten | electrodes? | elektroden? | \w*draht | \w*draad",
     "fil d'apport | hilo | filo | électrodes?",
@@ -101,7 +103,7 @@ _SPANS = tuple(
         rf"\b{_GASES}\b[^.;\d]{{0,14}}{_MIXTURE}\b",
         rf"(?<![\w.,])\.?{_N}\s?(?:mm|in|inch|\")?(?:er)?[\s-]?(?:mig\s|mag\s|tig\s|weld\w*\s|solid\s|flux\w*\s|"
         rf"filler\s){{0,2}}{_WIRES}(?!\s(?:rack|form|edge|cut|edm|frame|mesh|rope|tube))\b",
-        rf"\b(?:{_WIRES}|fil)\s(?:of\s|de\s|da\s|di\s|von\s|van\s|mit\s|is\s|ø\s?){{0,2}}{_N}{_NOT_TIMES}(?![\d.,])",
+        rf"\b(?:{_WIRES}|fil)\s(?:of\s|de\s|da\s|di\s|von\s|van\s|mit\s|is\s|ø\s?){{0,2}}{_N}{_NOT_TIMES}",
         rf"\b\d{{1,2}}\s(?:\w+\s)?(?:in|out of|of|von|sur|de cada|su|op)\s(?:de\s|every\s)?\d{{1,3}}\b"
         rf"(?=[^.;\d]{{0,40}}{_FAILS})",
         r"\b(?:straight|distance|length|spacing|gap|gerade\w*|abstand|droite?|recto?|recta|distancia"
@@ -119,6 +121,24 @@ _SPANS = tuple(
         r"|paletten?|palés?|bancal[ei]|plywood|mesh)\b",
         r"\b(?:pallets?|skids?|paletten?|palettes?|palés?|bancal[ei])\s(?:of|de|da|di|von|van|à|mit|is)\s"
         rf"{_N}(?:\s?[x×*]\s?{_N}){{0,2}}",
+        r"\b(?:spiel|luft|gioco|holgura|juego|speling|clearance|play|slop|runout|backlash|feed(?: rate)?(?= is| of)"
+        r"|stepover|vorschub|jeu (?:du|de l['’]|de la)\s?\w+)\b"
+        r"(?:(?!wall|wand|paroi|pared|paret|tub|rohr|buis)[^.;,:\d]){0,24}\b(?:is|was|of|to|ist|war|von|beim"
+        r"|est|était|era|es|è|is|van|de|di|der)\s(?:about\s|only\s|ca\.?\s|de\s|di\s)?"
+        rf"0?[.,]\d+{_NOT_TIMES}(?:\s?(?:mm|in|\"))?(?:\s(?:over|per|in)\s{_N})?",
+        r"\b\d{1,3}\s(?:[a-z]+\s){0,2}out of (?:every )?\d{1,3}\b",
+        r"\b(?:bolt pattern|lug pattern|lochkreis|bolt circle)\b(?:(?!tub|pipe|rohr)[^.;,\d]){0,12}"
+        rf"{_N}(?:\s?(?:on|/|auf)\s?{_N})?{_NOT_TIMES}",
+        r"\b\d{1,2}w-?\d{2}\b",
+        r"\b\d{1,4}(?:[.,]\d+)?\s?(?:u|l|m|tr|giri)/min\b",
+        r"(?<=\d)\s?h[6-9]\b",
+        r"\b(?:bohrung|passung|alésage|foro|bore|reamed)\b[^.;,\d]{0,16}\d{1,3}\s?h[6-9]\b",
+        r"\breads? (?:down )?to 0?[.,]0\d+",
+        rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:box|carton|parcel|package|karton|paket"
+        r"|caja|scatola|doos|colis)\b(?!\s(?:tub|section|frame|steel|rail))",
+        r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting|price breaks?)\b[^.;\d]{0,20}"
+        r"\b(?:at|ab|à|a|da|dal|vanaf|from|bei|dès|partir de|desde|over|von)\s\d+(?![.,/]?\d)"
+        rf"{_NOT_TIMES}",
         r"\b\d{1,2}\s(?:swivel\s|heavy\s|rubber\s)?(?:casters?|castors?|lenkrollen|rollen|roulettes|ruedas|ruote"
         r"|rotelle|zwenkwielen|wielen|posts|hinges|scharniere)\b",
         r"\b\d{3}\s?/\s?\d{2}\s?-?\s?z?r?\s?\d{2}\b(?=[^.;]{0,24}(?:tires?|tyres?|rims?|reifen|pneus?"

@@ -73,6 +73,8 @@ _MACHINE_TO = late_pattern(
     r"\b"
     + any_of(
         "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
+        r"\w*biegezentrum | \w*biegeautomat | biegepresse | biegebank | centre de cintrage",
+        "centro de curvado | centro di curvatura | bending cent(?:er|re) | buigcentrum",
         "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
     )
     + r"\b[^.;:\d]{0,32}?\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot)\s"

@@ -162,14 +162,15 @@ class Articles:
 
     def _heads_a_size(self, article: int, noun: int) -> bool:
         """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': a sentence without a verb."""
-        if self.words.at(noun) not in w.FOR and self.words.at(noun) != ":":
+        behind = self.words.at(noun)
+        if behind not in w.FOR and behind != ":" and not behind.isdecimal():
             return False
         begin, end = self.words.first[article], self.words.behind[article]
         ahead = set(self.text[begin:article])
         if ahead - wishes.STILL - _BEFORE_ALONE - w.JOINING:
             return False
-        rest = self.text[noun + 1 : min(end, noun + _MOST_WORDS)]
-        sized = any(word.isdecimal() for word in rest[:6])
+        rest = self.text[noun: min(end, noun + _MOST_WORDS)]
+        sized = any(word.isdecimal() for word in rest[:7])
         return sized and "?" not in rest and not _VERBS & set(rest)
 
     def new_one(self, article: int) -> int:

@@ -88,7 +88,7 @@ class _Finder:
         return found
 
     def _counted(self, count: Count) -> Mention | None:
-        if not 0 < count.value <= _MOST:
+        if not 0 < count.value <= _MOST or self.nouns.is_off_a_place(count.after):
             return None
         if self.prompts.is_labelled(count):
             end = self.nouns.behind(count)[0] or count.after
