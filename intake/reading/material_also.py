@@ -34,6 +34,4 @@ _BEHIND = late_pattern(
 def is_also_wanted(text: str, start: int, end: int) -> bool:
     """Whether the words beside ``text[start:end]`` say that it is one of several."""
     before = text[max(0, start - _FAR) : start].casefold()
-    return bool(
-        _AHEAD.search(before) or _BEHIND.match(text[end : end + _FAR].casefold())
-    )
+    return bool(_AHEAD.search(before) or _BEHIND.match(text[end : end + _FAR].casefold()))

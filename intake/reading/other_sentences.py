@@ -139,7 +139,9 @@ def _is_wanted(layout: Layout, sentence: int, tubes: Sequence[int]) -> bool:
 
 def _pairs(figures: Sequence[Figure]) -> set[tuple[Decimal, Decimal]]:
     return {
-        (od.number.value, wall.number.value) for od, wall in pairwise(figures) if wall.link == "times"
+        (od.number.value, wall.number.value)
+        for od, wall in pairwise(figures)
+        if wall.link == "times"
     }
 
 

@@ -78,9 +78,7 @@ _OF_OTHERS = late_pattern(
     + r"\b"
 )
 _N = r"\d+(?:[.,/]\d+)?"
-_NOT_TIMES = (
-    r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
-)
+_NOT_TIMES = r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
 _WIRES = any_of(
     r"\w*wire | filler(?: rod| wire)? | tungsten | electrodes? | elektroden? | \w*draht | \w*draad",
     "fil d'apport | hilo | filo | électrodes?",
@@ -131,7 +129,6 @@ _SPANS = tuple(
         rf"{_N}(?:\s?(?:on|/|auf)\s?{_N})?{_NOT_TIMES}",
         r"\b\d{1,2}w-?\d{2}\b",
         r"\b\d{1,4}(?:[.,]\d+)?\s?(?:u|l|m|tr|giri)/min\b",
-        r"(?<=\d)\s?h[6-9]\b",
         r"\b(?:bohrung|passung|alésage|foro|bore|reamed)\b[^.;,\d]{0,16}\d{1,3}\s?h[6-9]\b",
         r"\breads? (?:down )?to 0?[.,]0\d+",
         rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:box|carton|parcel|package|karton|paket"

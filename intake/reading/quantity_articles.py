@@ -169,7 +169,7 @@ class Articles:
         ahead = set(self.text[begin:article])
         if ahead - wishes.STILL - _BEFORE_ALONE - w.JOINING:
             return False
-        rest = self.text[noun: min(end, noun + _MOST_WORDS)]
+        rest = self.text[noun : min(end, noun + _MOST_WORDS)]
         sized = any(word.isdecimal() for word in rest[:7])
         return sized and "?" not in rest and not _VERBS & set(rest)
 

@@ -225,7 +225,9 @@ DISCOUNTS = word_set(
     "discount discounts rabatt rabatte skonto nachlass remise remises descuento descuentos sconto",
     "sconti korting kortingen break breaks cheaper billiger günstiger staffel",
 )
-FROM_SO_MANY = word_set("from at over above ab von über vanaf boven partir de dès desde da dal oltre")
+FROM_SO_MANY = word_set(
+    "from at over above ab von über vanaf boven partir de dès desde da dal oltre"
+)
 """Before a count these name how many a discount takes."""
 THIS_TIME = phrases(
     "this time | diesmal | dieses mal | cette fois | esta vez | questa volta | deze keer",
