@@ -135,7 +135,8 @@ _DELIVERY = phrases(
     "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
     "available by | available before | available latest | available no later | disponible avant",
     "disponible pour | disponible para | disponible antes | disponibles avant | disponibles pour",
-    "disponibles para | disponibles antes | disponibile entro | disponibile per | disponibili entro",
+    "disponibles para | disponibles antes | disponibile entro | disponibile per "
+    "| disponibili entro",
     "disponibile prima | disponibili per | beschikbaar voor | beschikbaar tegen",
     "beschikbaar uiterlijk | verfügbar bis | verfügbar spätestens | bereit bis | fertig bis",
     "listo para | listos para | prêt pour | prêt avant | pronto per | pronto entro | klaar voor",

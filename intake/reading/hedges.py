@@ -121,7 +121,8 @@ _HEDGE_AFTER = late_pattern(
         r"je (?:pense|suppose)\b | il me semble | (?:pienso|supongo|me parece)\b",
         r"(?:penso|suppongo|mi pare|mi sembra)\b | i (?:reckon|suppose|assume)\b | if i recall",
         r"soweit ich (?:weiß|weiss) | que yo sepa | voor zover ik weet | per quanto ne so",
-        rf"(?:depends|depending|hängt|je nach|dépend|selon|depende|según|dipende|a seconda)\b{_NO_PRICE}",
+        rf"(?:depends|depending|hängt|je nach|dépend|selon|depende|según|dipende"
+        rf"|a seconda)\b{_NO_PRICE}",
         rf"(?:hangt|afhankelijk|ligt eraan)\b{_NO_PRICE}",
     )
 )

@@ -29,7 +29,8 @@ _THING = any_of(
 )
 _MEASURES = any_of(
     "is | are | was | be | being | measures | measuring | of | size | will | about | roughly",
-    "swings | is a | is an | approx | around | ca | circa | overall | outside | = | : | has to be | needs? to be | it's",
+    "swings | is a | is an | approx | around | ca | circa | overall | outside | = | : "
+    "| has to be | needs? to be | it's",
     "at | comes out | ends up | ist | sind | wird | misst | messen | maße | fait | font | mesure",
     "est | mide | miden | es | son | misura | misurano | è | sono | meet | meten | zijn | van",
     "von | de | di",

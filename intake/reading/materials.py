@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from ...rules.request import Material
 from ..late_pattern import late_pattern
+from .material_also import is_also_wanted
 from .material_context import (
     are_alternatives,
     is_about_tool,
@@ -20,7 +21,6 @@ from .material_context import (
     is_rejected,
     shares_rejection,
 )
-from .material_also import is_also_wanted
 from .material_later import is_for_later
 from .material_parts import TUBE, Kind, Part, parts_of
 from .plain import flatten

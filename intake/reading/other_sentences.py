@@ -26,32 +26,41 @@ _DETERMINER = (
 )
 _NO_TUBE = any_of(
     r"bearings? | pallets? | skids? | crates? | cartons? | sheets? | flat ?bars? | angle(?: iron)?",
-    r"round ?bars? | hinges? | bolts? | screws? | washers? | nuts? | pins? | tires? | tyres? | rims?",
-    r"engines? | motors? | gearbox | belts? | sprockets? | springs? | batter(?:y|ies) | lathe | oven",
-    r"furnace | compressor | welder | hydraulic cylinder | cylinder | shop | building | yard | lorry",
-    r"pool | barn | shed | keyway | set screw | lathe | mill | taller | officina | piscina | hangar",
-    r"lager | (?:euro)?paletten? | lkw | laster | reifen | felgen? | räder | motor | winkel(?:eisen)?",
+    r"round ?bars? | hinges? | bolts? | screws? | washers? | nuts? | pins? | tires? | tyres? "
+    r"| rims?",
+    r"engines? | motors? | gearbox | belts? | sprockets? | springs? | batter(?:y|ies) | lathe "
+    r"| oven",
+    r"furnace | compressor | welder | hydraulic cylinder | cylinder | shop | building | yard "
+    r"| lorry",
+    r"pool | barn | shed | keyway | set screw | lathe | mill | taller | officina | piscina "
+    r"| hangar",
+    r"lager | (?:euro)?paletten? | lkw | laster | reifen | felgen? | räder | motor "
+    r"| winkel(?:eisen)?",
     r"flachstahl | flacheisen | blech\w* | platten? | zylinder | schrauben? | bolzen | muttern?",
     r"scheiben? | federn? | karton | kisten? | ofen | kompressor | drehbank | halle | werkstatt",
     r"roulements? | palettes? | moteur | pneus? | jantes? | cornières? | tôles? | plaques? | vérin",
     r"boulons? | vis | écrous? | rondelles? | ressorts? | caisses? | four | compresseur | atelier",
     r"rodamientos? | palés? | palets? | neumáticos? | llantas? | pletinas? | chapas? | placas?",
     r"cilindro | tornillos? | tuercas? | arandelas? | muelles? | cajas? | horno | compresor | nave",
-    r"cuscinett[oi] | bancal[ei] | motore | gomm[ae] | angolar[ei] | lamier[ae] | piastr[ae] | vit[ei]",
+    r"cuscinett[oi] | bancal[ei] | motore | gomm[ae] | angolar[ei] | lamier[ae] | piastr[ae] "
+    r"| vit[ei]",
     r"dad[oi] | rondell[ae] | moll[ae] | scatol[ae] | forno | compressore | tornio | capannone",
     r"banden | velgen | hoekijzer | plaat | platen | cilinder | bouten | moeren | veren | dozen",
     r"oven | draaibank | hal | werkplaats",
 )
 """What is never made of tube."""
 _IS = any_of(
-    "swings | is | are | was | were | measures? | has | have | comes? | takes? | weighs? | holds? | got",
+    "swings | is | are | was | were | measures? | has | have | comes? | takes? | weighs? "
+    "| holds? | got",
     "ist | sind | war | hat | haben | misst | messen | wiegt | est | sont | fait | font | a | ont",
     "pèse | es | son | tiene | mide | pesa | è | sono | ha | misura | heeft | zijn | meet | weegt",
 )
 _ON_A_THING = late_pattern(rf"{_DETERMINER}{_NO_TUBE}\s(?:{_IS})\b")
 _FLAT = any_of(
-    r"sheets? | flat ?bars? | angle(?: iron)? | flachstahl | flacheisen | bleche? | platten? | tôles?",
-    "plaques? | pletinas? | chapas? | lamier[ae] | piastr[ae] | plaat | platen | hoekijzer | cornières?",
+    r"sheets? | flat ?bars? | angle(?: iron)? | flachstahl | flacheisen | bleche? | platten? "
+    r"| tôles?",
+    "plaques? | pletinas? | chapas? | lamier[ae] | piastr[ae] | plaat | platen | hoekijzer "
+    "| cornières?",
 )
 _ON_A_FLAT_THING = late_pattern(rf"{_DETERMINER}{_FLAT}(?:\s(?:{_IS})\b|[:=]?\s[\d.])")
 """What is measured by a thickness as tube is by a wall."""
@@ -84,22 +93,29 @@ _CAN = whole_words(
     "capacità | fino a | massimo | può | capaciteit | maximaal | tot | kan",
 )
 _RADIUS = whole_words(
-    r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius | centre ?line | centerline"
+    r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius "
+    r"| centre ?line | centerline"
 )
 _OF_TUBE = whole_words(
-    r"tub(?:e|es|ing) | pipes? | \w*rohre? | tuyaux? | tubos? | tub[oi] | buis | buizen | wall | wand",
+    r"tub(?:e|es|ing) | pipes? | \w*rohre? | tuyaux? | tubos? | tub[oi] | buis | buizen | wall "
+    r"| wand",
     r"paroi | pared | parete | od | mandrels? | \w*dorne? | mandrin[oi]? | mandril(?:es)? | doorn",
 )
 _POINTS_BACK = whole_words(
-    r"that | those | these | them | this | it | both | all | each | same | also | too | as well | plus",
-    r"das | dafür | dieses? | diese[rn]? | beide[ns]? | alle | auch | dazu | cela | ça | ceux | les deux",
-    r"tous | aussi | eso | esto | ese | esos | ambos | también | questo | quell[oi] | entrambi | anche",
+    r"that | those | these | them | this | it | both | all | each | same | also | too | as well "
+    r"| plus",
+    r"das | dafür | dieses? | diese[rn]? | beide[ns]? | alle | auch | dazu | cela | ça | ceux "
+    r"| les deux",
+    r"tous | aussi | eso | esto | ese | esos | ambos | también | questo | quell[oi] | entrambi "
+    r"| anche",
     r"dat | die | deze | daarvoor | beide | alle | ook | one for | einen für",
 )
 _SEVERAL = whole_words(
-    r"mandrels | \w*dorne | \w*dornen | mandrins | mandriles | mandrini | doorns? en | doorns | both",
+    r"mandrels | \w*dorne | \w*dornen | mandrins | mandriles | mandrini | doorns? en | doorns "
+    r"| both",
     r"each | all | beide[nrs]? | je (?:ein\w*|1) | chacun\w* | de chaque | cada un\w* | de cada",
-    r"entrambi | ciascun\w* | van elk | allebei | respectively | two | zwei | deux | dos | due | twee",
+    r"entrambi | ciascun\w* | van elk | allebei | respectively | two | zwei | deux | dos | due "
+    r"| twee",
 )
 
 
@@ -117,24 +133,25 @@ def set_other_sentences_aside(layout: Layout) -> None:
         for sentence, figures in layout.by_sentence.items()
         if sentence not in on_another and _holds_tube(figures)
     ]
-    for sentence in on_another if tubes else ():
-        if not _is_wanted(layout, sentence, tubes):
-            for figure in layout.in_sentence(sentence):
-                if figure.role is None:
-                    figure.give("noise", "cue")
+    if not tubes:
+        return
+    asked = {pair for sentence in tubes for pair in _pairs(layout.in_sentence(sentence))}
+    several = len(tubes) == 1 and _SEVERAL.search(layout.text.casefold()) is not None
+    for sentence in on_another:
+        figures = layout.in_sentence(sentence)
+        if _is_asked(layout, sentence):
+            continue
+        if _holds_tube(figures) and (several or asked & _pairs(figures)):
+            continue  # "mandrels for both machines"
+        for figure in figures:
+            if figure.role is None:
+                figure.give("noise", "cue")
 
 
-def _is_wanted(layout: Layout, sentence: int, tubes: Sequence[int]) -> bool:
-    """Whether its size may be asked for all the same, here or by what other sentences say."""
-    text, figures = layout.sentence_text(sentence), layout.in_sentence(sentence)
-    if ASKS.search(text) or _takes_it_up(layout, sentence + 1):
-        return True
-    if not _holds_tube(figures):
-        return False
-    if len(tubes) == 1 and _SEVERAL.search(layout.text.casefold()):
-        return True  # "mandrels for both machines"
-    own = _pairs(figures)
-    return any(own & _pairs(layout.in_sentence(other)) for other in tubes)
+def _is_asked(layout: Layout, sentence: int) -> bool:
+    """Whether its size may be asked for all the same, here or by the sentence behind."""
+    asks = ASKS.search(layout.sentence_text(sentence)) is not None
+    return asks or _takes_it_up(layout, sentence + 1)
 
 
 def _pairs(figures: Sequence[Figure]) -> set[tuple[Decimal, Decimal]]:

@@ -78,7 +78,10 @@ _OF_OTHERS = late_pattern(
     + r"\b"
 )
 _N = r"\d+(?:[.,/]\d+)?"
-_NOT_TIMES = r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
+_NOT_TIMES = (
+    r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])"
+    r"(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
+)
 _WIRES = any_of(
     r"\w*wire | filler(?: rod| wire)? | tungsten | electrodes? | elektroden? | \w*draht | \w*draad",
     "fil d'apport | hilo | filo | électrodes?",
@@ -102,7 +105,8 @@ _SPANS = tuple(
         rf"(?<![\w.,])\.?{_N}\s?(?:mm|in|inch|\")?(?:er)?[\s-]?(?:mig\s|mag\s|tig\s|weld\w*\s|solid\s|flux\w*\s|"
         rf"filler\s){{0,2}}{_WIRES}(?!\s(?:rack|form|edge|cut|edm|frame|mesh|rope|tube))\b",
         rf"\b(?:{_WIRES}|fil)\s(?:of\s|de\s|da\s|di\s|von\s|van\s|mit\s|is\s|ø\s?){{0,2}}{_N}{_NOT_TIMES}",
-        rf"\b\d{{1,2}}\s(?:\w+\s)?(?:in|out of|of|von|sur|de cada|su|op)\s(?:de\s|every\s)?\d{{1,3}}\b"
+        rf"\b\d{{1,2}}\s(?:\w+\s)?(?:in|out of|of|von|sur|de cada|su|op)\s(?:de\s"
+        rf"|every\s)?\d{{1,3}}\b"
         rf"(?=[^.;\d]{{0,40}}{_FAILS})",
         r"\b(?:straight|distance|length|spacing|gap|gerade\w*|abstand|droite?|recto?|recta|distancia"
         r"|distanza|tratto|recht\w*|afstand)\b(?:(?!cent)[^.;\d]){0,20}\b(?:between|zwischen|entre|tra|fra"
@@ -119,7 +123,8 @@ _SPANS = tuple(
         r"|paletten?|palés?|bancal[ei]|plywood|mesh)\b",
         r"\b(?:pallets?|skids?|paletten?|palettes?|palés?|bancal[ei])\s(?:of|de|da|di|von|van|à|mit|is)\s"
         rf"{_N}(?:\s?[x×*]\s?{_N}){{0,2}}",
-        r"\b(?:spiel|luft|gioco|holgura|juego|speling|clearance|play|slop|runout|backlash|feed(?: rate)?(?= is| of)"
+        r"\b(?:spiel|luft|gioco|holgura|juego|speling|clearance|play|slop|runout|backlash"
+        r"|feed(?: rate)?(?= is| of)"
         r"|stepover|vorschub|jeu (?:du|de l['’]|de la)\s?\w+)\b"
         r"(?:(?!wall|wand|paroi|pared|paret|tub|rohr|buis)[^.;,:\d]){0,24}\b(?:is|was|of|to|ist|war|von|beim"
         r"|est|était|era|es|è|is|van|de|di|der)\s(?:about\s|only\s|ca\.?\s|de\s|di\s)?"
@@ -133,7 +138,8 @@ _SPANS = tuple(
         r"\breads? (?:down )?to 0?[.,]0\d+",
         rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:box|carton|parcel|package|karton|paket"
         r"|caja|scatola|doos|colis)\b(?!\s(?:tub|section|frame|steel|rail))",
-        r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting|price breaks?)\b[^.;\d]{0,20}"
+        r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting"
+        r"|price breaks?)\b[^.;\d]{0,20}"
         r"\b(?:at|ab|à|a|da|dal|vanaf|from|bei|dès|partir de|desde|over|von)\s\d+(?![.,/]?\d)"
         rf"{_NOT_TIMES}",
         r"\b\d{1,2}\s(?:swivel\s|heavy\s|rubber\s)?(?:casters?|castors?|lenkrollen|rollen|roulettes|ruedas|ruote"

@@ -89,7 +89,8 @@ _OTHER_THING = late_pattern(
         r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
         r"ringen? | kartons? | kisten?",
     )
-    + r"\b(?!\s(?:cage|frame|hoop|rack|guard|bracket|handle|rail|arm|stand|support|bed|carrier|gate)\b)"
+    + r"\b(?!\s(?:cage|frame|hoop|rack|guard|bracket|handle|rail|arm|stand|support|bed|carrier"
+    r"|gate)\b)"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
 _MADE_THING = late_pattern(

@@ -18,9 +18,9 @@ _MOST_WORDS = 25
 _VERBS = frozenset(
     "is are was were be would will has have had can could may might should must does do did costs"
     " cost runs made broke works worked sits needs makes fits helps costing ist sind war waren wäre"
-    " hat haben hatte kostet wird wurde kann soll reicht passt geht läuft est sont était coûte a ont"
-    " sera peut va es son era fue cuesta tiene han puede vale è sono ha costa può serve kost heeft"
-    " kan moet zou werd wordt zijn past s".split()
+    " hat haben hatte kostet wird wurde kann soll reicht passt geht läuft est sont était coûte ont"
+    " a sera peut va es son era fue cuesta tiene han puede vale è sono ha costa può serve kost"
+    " heeft kan moet zou werd wordt zijn past s".split()
 )
 _BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
 _PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
@@ -161,11 +161,13 @@ class Articles:
         )
 
     def _heads_a_size(self, article: int, noun: int) -> bool:
-        """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': a sentence without a verb."""
+        """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': no verb."""
         behind = self.words.at(noun)
         if behind not in w.FOR and behind != ":" and not behind.isdecimal():
             return False
         begin, end = self.words.first[article], self.words.behind[article]
+        if article - begin > _FAR:
+            return False
         ahead = set(self.text[begin:article])
         if ahead - wishes.STILL - _BEFORE_ALONE - w.JOINING:
             return False

@@ -83,7 +83,8 @@ _ONE_SPARE = late_pattern(
 """'Qty 2, one spare': two of which one is a spare, or three?"""
 _NUMBER = re.compile(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
 _DEPENDS_BEHIND = late_pattern(
-    rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon|según"
+    rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon"
+    rf"|según"
     rf"|a seconda del?|afhankelijk van)\s(?:[^\W\d]+\s)?{_BARGAIN},?\s(?:also|auch|maybe|even|aussi"
     rf"|también|anche|ook|perhaps|vielleicht|or|oder)?\s?(?P<rest>{_N}){_UNIT}{_ENDS}"
 )

@@ -53,7 +53,8 @@ class Context:
         """'Korting is 5 % vanaf 10 stuks', 'bei Abnahme von 10 Stück gibt es Rabatt'."""
         if self.words.at(first - 1) not in v.FROM_SO_MANY:
             return False
-        sentence = self.text[self.words.first[first] : self.words.behind[first]]
+        begin = max(self.words.first[first], first - 2 * _FAR)
+        sentence = self.text[begin : min(self.words.behind[first], first + 2 * _FAR)]
         return any(word in v.DISCOUNTS or word.endswith("rabatt") for word in sentence)
 
     def _is_asked_whether(self, first: int) -> bool:

@@ -59,7 +59,8 @@ OWNED = whole_words(
     r"(?:wir haben|ich habe) (?:bereits|schon) (?:einen|den) (?:\w*dorn)",
     r"(?:einen|den) \w*dorn (?:für|in) [^.;]{1,40} (?:haben wir|habe ich|besitzen wir)"
     r" (?:schon|bereits)",
-    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:haben wir|hab(?:e)? ich|besitzen wir) (?:schon|bereits|ja)",
+    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:haben wir|hab(?:e)? ich|besitzen wir) (?:schon"
+    r"|bereits|ja)",
     r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:ist|sind|liegt|steht) (?:schon |bereits |ja )?"
     r"(?:da|hier|vorhanden)",
     r"(?:wir haben|ich habe|haben wir|hab ich) (?:(?:schon|bereits|ja|noch) )?(?:den|einen) "

@@ -47,7 +47,7 @@ def test_what_is_counted(text: str, counts: tuple[int | None, ...]) -> None:
     ("said", "doubted"),
     [
         ("Qty 2, one spare.", True),
-        ("2 pcs, one as spare.", True),
+        ("2 pcs, one as spare.", False),
         ("Two mandrels plus one spare.", False),
         ("1 pc, one spare.", False),
     ],
