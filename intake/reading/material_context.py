@@ -11,6 +11,7 @@ from functools import lru_cache
 from ...rules.request import Material
 from ..late_pattern import late_pattern
 from .material_grades import Strength
+from .material_marks import marks_the_tube
 
 _BEFORE, _AFTER = 48, 40
 
@@ -67,6 +68,13 @@ _AFTER_WALL = late_pattern(
     r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
     re.I,
 )
+# '38 x 2 mm, 347, radius 76'; where no radius follows, the number may be one.
+_AFTER_WALL_MM = late_pattern(r"\d\s?[xX*]\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s?mm)?[,;/]\s?$")
+_RADIUS_FOLLOWS = late_pattern(
+    r"[,;/]?\s(?:[^\W\d_]+\s){0,3}?(?:(?:bend(?:ing)?\s|biege)?radi(?:us|i)|clr|rayon|radio|raggio"
+    r"|straal|r)\s?(?:[:=]|of|de|von|di|van|is)?\s?\d",
+    re.I,
+)
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
 _ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
@@ -98,6 +106,12 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
     if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
         return None
     if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
+        return "bare"
+    if (
+        _NUMBER_AFTER_WALL.fullmatch(written)
+        and _AFTER_WALL_MM.search(before)
+        and _RADIUS_FOLLOWS.match(after)
+    ):
         return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
@@ -290,6 +304,8 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     if graded:
         return False
     if _FIRM_AFTER.match(after):
+        return True
+    if steel and marks_the_tube(before, after):
         return True
     of_mandrels = family in _OF_MANDRELS and (
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)

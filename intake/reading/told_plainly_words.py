@@ -59,6 +59,12 @@ OWNED = whole_words(
     r"(?:wir haben|ich habe) (?:bereits|schon) (?:einen|den) (?:\w*dorn)",
     r"(?:einen|den) \w*dorn (?:für|in) [^.;]{1,40} (?:haben wir|habe ich|besitzen wir)"
     r" (?:schon|bereits)",
+    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:haben wir|hab(?:e)? ich|besitzen wir) (?:schon"
+    r"|bereits|ja)",
+    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:ist|sind|liegt|steht) (?:schon |bereits |ja )?"
+    r"(?:da|hier|vorhanden)",
+    r"(?:wir haben|ich habe|haben wir|hab ich) (?:(?:schon|bereits|ja|noch) )?(?:den|einen) "
+    r"\d+er[ -]\w*dorn",
     r"(?:nous avons|on a|j'ai) déjà (?:un|le) mandrin | (?:ya tenemos|ya tengo) (?:un|el) mandril",
     r"(?:abbiamo|ho) già (?:un|il) mandrino | (?:we hebben|ik heb) al (?:een|de) doorn",
 )
