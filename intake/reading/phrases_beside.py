@@ -73,7 +73,8 @@ _MACHINES = any_of(
     "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
     r"bending (?:cent(?:re|er)|cell)(?!\s?-?(?:line|r\b|rad))",
     r"\w*biege(?:zentrum|zelle|anlage|automat|bank)",
-    r"\w*biegemaschine | biegepresse | buigcentrum | centre de cintrage | centro (?:de curvado|di curvatura)",
+    r"\w*biegemaschine | biegepresse | buigcentrum | centre de cintrage",
+    "centro (?:de curvado|di curvatura)",
     "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
 )
 _NAMED_MACHINE = late_pattern(rf"\b{_MACHINES}\b\W{{0,3}}(?:(?:max|bis|up to|for)\b\W{{0,3}})?$")
