@@ -22,8 +22,7 @@ RADIUS = (
     r"\b(?:clr|c\.?l\.?r\.|radius|radii|cent(?:er|re)[- ]?lines?|rayons?|radio|raggi?o?|straal|"
     r"radien?|promie\w+|raio|poloměr|biegeradius|mittelradius)\b",
     r"\b(?:rad\.?|centers?|centres?|c/l|die|shoe|former|eje|axis)\b[^\n\d]{0,30}\.?\d",
-    r"\d[\d/., -]{0,10}\s?(?:\"|”|″|''|in|inch|inches|mm)?\s?(?:-\s?)?(?:clr\b|radi|rad\b|cent"
-    r"|c/l|"
+    r"\d[\d/., -]{0,10}\s?(?:\"|”|″|''|in|inch|inches|mm)?\s?(?:-\s?)?(?:clr\b|radi|rad\b|cent|c/l|"
     r"die\b|shoe\b|mittig|to (?:the )?(?:cent|mid)|on center|bends?\b|elbow)",
     r"\br ?[=:]? ?\d|\b\d(?:[.,]\d+)? ?x? ?d\b|\b(?:x|times) (?:the )?(?:od|dia)|"
     r"\btimes\b[^.\n]{0,12}\b(?:od|d|dia)",
@@ -55,8 +54,7 @@ DEFINITE = (
 
 # How the shop deals as a rule: payment, shipping, what it takes on.
 HABIT = (
-    r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|inv"
-    r"oice|"
+    r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|"
     r"bill|work with|deliver|open|run|repair|regrind|rent|hire|post|mail|send (?:to|out|abroad)|"
     r"courier|dispatch)\b|\b(?:nehmen|machen|liefern|"
     r"versenden|akzeptieren) sie\b|\b(?:acceptez|livrez|(?<!que )faites|prenez|expédiez)-vous\b|"
@@ -66,8 +64,7 @@ HABIT = (
     r"duty|customs)\b|\b(?:is it|is that|do (?:i|we) pay|can (?:i|we) pay|pay) (?:by |with |in"
     r" )?(?:"
     r"card|cash|paypal|bank transfer|cheque|check|invoice)\b(?![^.?\n]{0,30}\b(?:invoice|order"
-    r"|po)\b)|\b(?:do|would|will) (?:i|we) (?:h"
-    r"ave to|"
+    r"|po)\b)|\b(?:do|would|will) (?:i|we) (?:have to|"
     r"need to|must) pay\b|\b(?:could|can|would|will) you (?:post|ship|mail|send) (?:it |one |t"
     r"hem )?to\b",
     r"\b(?:leveren|verzenden|accepteren|sturen) jullie\b|"
@@ -158,12 +155,10 @@ DO_I_NEED = (
     r"\b(?:(?:ab|bei|unter|bis zu) welche[mnrs]?|wann|warum|wofür|wozu)\b[^.?\n]{0,60}\b(?:brauch|"
     r"benötig)|^\W*(?:brauche|brauchen|braucht|benötige|benötigen) (?:ich|wir|man)\b",
     r"\b(?:à partir d[e'’] ?quel\w*|quand|pourquoi)\b[^.?\n]{0,40}\b(?:faut-il|faut|besoin)\b|"
-    r"\b(?:ai-je|a-t-on|avons-nous) (?:\w+ )?besoin\b|\best-ce qu(?:'il|e j'ai|'on a) [^.?\n]{"
-    r"0,20}"
+    r"\b(?:ai-je|a-t-on|avons-nous) (?:\w+ )?besoin\b|\best-ce qu(?:'il|e j'ai|'on a) [^.?\n]{0,20}"
     r"(?:faut|besoin)\b",
     r"\b(?:a partir de qu[ée]|desde qu[ée]|cu[áa]ndo|por qu[ée])\b[^.?\n]{0,40}\b(?:necesit|hace "
-    r"falta)|\b(?:da (?:quale?|che)|(?:a|da) quanto|quando|perché)\b[^.?\n]{0,40}\bserv(?:e|on"
-    r"o)\b",
+    r"falta)|\b(?:da (?:quale?|che)|(?:a|da) quanto|quando|perché)\b[^.?\n]{0,40}\bserv(?:e|ono)\b",
     r"\b(?:vanaf|bij|onder) (?:welke?|wanneer)\b[^.?\n]{0,60}\bnodig\b|\b(?:wanneer|waarom) "
     r"heb\w*\b[^.?\n]{0,50}\bnodig\b|\bheb ik (?:\w+ ){0,3}doorn nodig\b|\bod (?:jakiego|jakiej|"
     r"kiedy)\b[^.?\n]{0,40}\bpotrzeb",
@@ -236,8 +231,7 @@ KNOWLEDGE = (
     r"(?:aan|liggen)|\bwat doen we (?:fout|verkeerd)\b|\bvad gör vi fel\b|\bco robimy źle\b",
     r"\bwall factor\b|\bd of bend\b|\bis it (?:really )?(?:true|right) (?:that|what)\b|"
     r"\brule ?books?\b|"
-    r"\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|(?:it|this|that|one) (?:g"
-    r"oing|"
+    r"\bwhat (?:is|does|exactly is) (?!going|an? new (?:one|mandrel)|(?:it|this|that|one) (?:going|"
     r"gonna)|happening|wrong|(?:your |the )?(?:\w+ )?(?:price|cost|delivery|lead ?time)|the "
     r"(?:price|cost|status|hold|"
     r"difference in price|wait)|your)|\bdifference between\b|\bexplain\b|\bclarify\b|\brule of "
@@ -252,8 +246,7 @@ KNOWLEDGE = (
     r"\b(?:cosa|che) intende(?:te)?\b|\bsi intende\b|\bvuol dire\b|\bbedoelt u\b|\bbedoeld\b|"
     r"\bwordt verstaan\b|\bco znaczy\b|\bis (?:that|this|it) the same(?: thing)?(?= and\b| or\b|"
     r"\W*[,?])|\bist das (?:das gleiche|dasselbe)\b|\best-ce la même chose\b|\bes lo mismo\b|\bè "
-    r"la stessa cosa\b|\bis dat hetzelfde\b|\bhow (?:do|can|would) (?:i|we|you|one) (?:convert"
-    r"|get "
+    r"la stessa cosa\b|\bis dat hetzelfde\b|\bhow (?:do|can|would) (?:i|we|you|one) (?:convert|get "
     r"from|go from)\b",
     r"\bwandfaktor\b|\bschmier|\bgleitmittel\b|\bstandzeit\b|\bwas (?:ist|bedeutet|heißt)\b|"
     r"\bunterschied\b|\berklär|\bwarum\b|\bwieso\b|\bab welche[mnr]\b|\bwie (?:weit|misst|"
@@ -276,8 +269,7 @@ TRADE = (
     r"\bmandr|\bdorn|\bdoorn|\btrzpie|\bbend|\bbieg|\bcintr|\bcurv|\bpieg|\bbuig|\btub(?:e|es|ing|"
     r"o|i|os|es)\b|\bpipe|\brohr|\bbuis|\brur[aęy]|\b(?:the|a|my|our|your|this|same|new|bend|"
     r"pressure|wiper|clamp) dies?\b|\bdie ?sets?\b|\bwiper|\btool|\bwall\b|\bclr\b|\bradius|"
-    r"\brayon|\braggio|\bradi(?:i|en|o)\b|\bkugel|\bbilles?\b|\bbolas?\b|\bsfere?\b|\bkogel|\b"
-    r"ball|"
+    r"\brayon|\braggio|\bradi(?:i|en|o)\b|\bkugel|\bbilles?\b|\bbolas?\b|\bsfere?\b|\bkogel|\bball|"
     r"\bshank|\bnose\b|\blinks?\b|\bpolish|\bgrit\b|\bplating|\bregrind|"
     r"\brod\b|\bthread|\bbronze|\bchrom|\bstainless|\balumin|\bsteel|\bedelstahl|\binox\b|"
     r"\bwerkzeug|\boutil|\butill|\bformer",
