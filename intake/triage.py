@@ -94,6 +94,16 @@ _ASKS_TOO = re.compile(
 quote 1.5 x .083?'"""
 
 
+_PUT_OFF = re.compile(
+    r"(?P<later>\b(?:later|next (?:year|month|season|quarter)|eventually|down the road|some ?day|in"
+    r" (?:the )?(?:spring|summer|autumn|fall|winter|future|new year))\b(?:[^.?!\n]|\.\d){0,80}?)"
+    r"\b(?:(?:there's |there is )?no need to|don['’]?t bother to|you needn['’]?t) (?:quote|price)"
+    r"\b(?:[^.?!\n]|\.\d){0,40}",
+    re.IGNORECASE,
+)
+"""'Later on we'll want 2 x .065 too, no need to price it now': one waits, the rest is asked for."""
+
+
 def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
@@ -143,7 +153,7 @@ def _business(text: str) -> float:
 
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
-    text = _ASKS_TOO.sub("?", text)
+    text = _ASKS_TOO.sub("?", _PUT_OFF.sub(r"\g<later>", text))
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, elsewhere = errand.tooling, errand.elsewhere
     question = _with_answer(errand.question) if found.answered else errand.question
