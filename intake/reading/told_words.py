@@ -229,9 +229,14 @@ NO = late_pattern(
 WAS_GOING_TO = whole_words(r"(?:was|were) (?:going|about|hoping|planning) to \w+")
 """With an 'also' behind it, it was done after all: 'I was going to ask for ... Also ...'."""
 ABOUT_DIE = late_pattern(
-    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*"
-    r"|matrijs|mal)\b"
+    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*|matrijs|mal|wipers?|"
+    r"clamps?"
+    r"|clamp blocks?|boosters?|benders?|lube|lubricant|faltenglätter|gleitschienen?|spannbacken?"
+    r"|lisseurs?|racleurs?|réglettes?|mordaches?|patins?|alisador\w*|rascador\w*|mordazas?"
+    r"|raschiator\w+|pattin[oi]|morsett\w+|gladstrijkers?|plooienstrijkers?|klembek\w*"
+    r"|glijschoen\w*)\b"
 )
+"""Another tool of the bender, or what goes with it: to have that says nothing of a mandrel."""
 HAD_ALREADY = whole_words(
     "already | in stock | on hand | owned | came with | arrived | schon | bereits | vorhanden",
     "déjà | ya | già | hebben we al | al",
