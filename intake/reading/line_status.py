@@ -164,7 +164,7 @@ def set_aside(layout: Layout) -> list[list[Figure]]:
 def statuses_unclear(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """Sizes that were not set aside, though their line has a status that may do so."""
     told = _told(layout)
-    if len(told) < _CLEAR:
+    if min(len(told), len(groups)) < _CLEAR:
         return
     doubtful = {
         figure.index
