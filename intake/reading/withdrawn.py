@@ -107,7 +107,7 @@ _WAITS = late_pattern(
 _HELD = late_pattern(rf"\b(?:hold(?: off)?(?: on)?|park|postpone|exclude)\s{_NAMED}", re.IGNORECASE)
 _IS_GONE = late_pattern(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
 _IS_SHOWN = late_pattern(
-    rf"(?<![\w.,/-]){BARE}\s{_SHOWN}"
+    rf"(?<![\w.,/-]){ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})\s{_SHOWN}"
     r"(?![^.;!?]{0,60}\b(?:but|though|yet|aber|mais|pero|ma|maar)\b)",
     re.IGNORECASE,
 )
