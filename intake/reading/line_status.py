@@ -144,6 +144,8 @@ _THOSE_WE_NEED = late_pattern(
 )
 _LONGEST, _LABEL = 140, 48
 """Characters of a line of a list, and of what stands in it before its first figure."""
+_SENTENCE = late_pattern(r"[.!?]\s+[A-ZÄÖÜÉ]")
+"""What is no line of a list, but prose."""
 _CLEAR = 2
 """Lines with figures of a size that make a list."""
 
@@ -196,8 +198,9 @@ def _status(layout: Layout, figures: Sequence[Figure]) -> str:
     begin = layout.text.rfind("\n", 0, figures[0].start) + 1
     end = layout.text.find("\n", figures[0].end)
     end = len(layout.text) if end < 0 else end
-    if end - begin > _LONGEST or figures[0].start - begin > _LABEL:
-        return ""  # a line of prose
+    prose = _SENTENCE.search(layout.text, figures[0].start, figures[-1].start) is not None
+    if prose or end - begin > _LONGEST or figures[0].start - begin > _LABEL:
+        return ""
     ahead = _plain(layout.text[begin : figures[0].start], keep=True)
     for name, pattern in _AHEAD:
         found = pattern.match(ahead)
