@@ -15,7 +15,9 @@ ORDERS: tuple[Elsewhere, ...] = (
         (5, r"\bremittance\b|\bpayment (?:advice|notice|confirmation|reminder|received|has been|"
             r"was|sent|made)\b|\b(?:over|past) ?due\b|\bok(?:ay)? to pay\b|\b(?:credit|"
             r"debit) (?:for|of|"
-            r"us|me)\b[^.?\n]{0,12}[$€£\d]|\bprice (?:mismatch|discrepancy|difference)\b|"
+            r"us|me)\b[^.?\n]{0,12}[$€£\d]|\bprice (?:mismatch|discrepancy)\b|"
+            r"\bprice difference (?:on|in|between|of) (?:the |our |your |this |that )?(?:\w+ )?"
+            r"(?:invoice|po\b|order|statement|bill)|"
             r"\bmismatch\b|\bstatement of account\b|\baccount "
             r"statement\b|\bcharged (?:me |us |my card )?(?:twice|double|again)\b"),
         (5, r"\b(?:have|has|was|been|we|i|already|just)(?:'ve)? paid\b|^\W*paid\b|\bcredit note\b|"

@@ -77,6 +77,9 @@ def _same_word(said: str, word: str) -> bool:
 
 
 _GOES_ON = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ \t]*$")
+_RADIUS_WORDS = frozenset(("clr", "rad", "cl"))
+_BEHIND_A_LENGTH = re.compile(r"\d[ \t]*(?:mm|cm|in|inch|inches|[\"”″])?[ \t]*[a-z]{2,3}\.?$", re.I)
+_NEAR = 16
 _LONG_ABBREVIATIONS = frozenset(("wandst", "biegerad", "bieger", "aussend"))
 
 
@@ -85,5 +88,7 @@ def point_belongs(word: str, text: str, place: int) -> bool:
 
     That of 'cut the legs. The tube is 38' ends the sentence.
     """
+    if word in _RADIUS_WORDS and _BEHIND_A_LENGTH.search(text, max(0, place - _NEAR), place):
+        return False  # "3 inch clr. 16 ga": what was said is whole
     short = len(word) <= 4 or word in _LONG_ABBREVIATIONS
     return len(word) == 1 or (short and _GOES_ON.match(text, place) is not None)

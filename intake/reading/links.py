@@ -6,6 +6,7 @@ from decimal import Decimal
 from itertools import pairwise
 from typing import Literal
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout, Link
 from .patterns import word_set
 from .tokens import Token
@@ -21,6 +22,11 @@ _BESIDE_OR = word_set("but aber mais pero ma maar is it it's ist es het est c'es
 """Words that join two figures only beside an 'or': '2 mm, but maybe it is 1.5'."""
 _TO = word_set("to until bis à hasta jusqu'à fino thru through tot till til -")
 _RESTATE = word_set("( = ie i.e so that's thats meaning equals == aka")
+_THAT_IS = late_pattern(
+    r"\W{0,3}(?:(?:long|short) radius\W{1,3})?"
+    r"(?:i\.?\s?e\.?|d\.?\s?h\.?|viz\.?|that is|that's|namely|in other words|das heißt|nämlich"
+    r"|c'est[- ]à[- ]dire|c\.?-?à-?d\.?|es decir|o sea|cioè|ossia|oftewel|oftwel|dat is)\W{1,3}"
+)
 _PASS = word_set(
     "be with \" ' mm . ) a the both each all about approx od wall clr radius either from ~ +"
 )
@@ -62,6 +68,8 @@ def link_figures(layout: Layout) -> None:
 def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
     if left.role == "noise" or right.role == "noise":
         return "apart"
+    if _THAT_IS.fullmatch(layout.text[left.end : right.start].casefold()):
+        return "restate"
     words = {token.text for token in between}
     if left.unit == "D" and words == {":"}:
         return "restate"  # "radius 3D: 145 mm"

@@ -16,6 +16,7 @@ from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
+from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_putting_right import PUTTING_RIGHT
 from .roles import LENGTH_ROLES, Role
@@ -260,4 +261,5 @@ _NETS = (
     _unread,
     picks_unheard,
     statuses_unclear,
+    nearly_one,
 )

@@ -132,8 +132,8 @@ _LED_BY_LETTER: Kinds = (
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"
         r"|faa|cfr|osha"
-        # "tube en 42,4 x 2" and "en 2 exemplaires" are no standards
-        r"|en(?=[\s./-]?(?:\d{3}|1\d\s\d{3}|iso|aw))|(?-i:EN)(?!\s\d{1,2}(?:[.,]\d|\s?[x×*\"]|\s?mm)))"
+        # "tube en 42,4 x 2", "135 voor de 45 en 120 voor de 40" are no standards
+        r"|en(?=[\s./-]?(?:\d{4}|\d{3}-\d|1\d\s\d{3}|iso|aw))|(?-i:EN)(?!\s\d{1,2}(?:[.,]\d|\s?[x×*\"]|\s?mm)))"
         r"\b[\s./-]{0,2}"
         r"(?:(?:en|iso|spec|spc|std|t|a|b|g|f|cl|art|article|appendix)\b[\s./-]?){0,2}"
         r"(?:[a-z]{0,3}-?\d{1,6}(?:[.:/-]\d{1,5}[a-z]?){0,5}[a-z]?)",

@@ -60,6 +60,9 @@ def _doubt_repairs(size: Sizing) -> None:
     written = next((choice for choice in size.choices if not choice.repaired), best)
     for field, why in best.repaired:
         size.doubt(field, why, written.mm(field))
+    if best.repaired and size.group.shared and not size.group.doubtful:
+        # "33.7 x 2, R 67, our machine takes 52 mm": the tube again, with what is no wall of it.
+        size.group.doubtful = "it has the tube of another, and a figure that hardly fits"
     for field in LENGTH_FIELDS:
         value = best.value(field)
         if value is not None and value.why:

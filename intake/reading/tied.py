@@ -8,6 +8,7 @@ from .groups import Group, slot_of
 from .patterns import word_set
 from .roles import RADIUS_ROLES, Role
 from .tied_items import find_item_ties
+from .tied_pairs import find_pairs
 from .tokens import Token
 
 Ties = list[tuple[Figure, Figure]]
@@ -49,7 +50,12 @@ def find_ties(layout: Layout) -> Ties:
     tubes = [f for f in layout.figures if f.role == "od" and f.is_measure and f.row is None]
     if len(tubes) > _MOST_TUBES or len({(f.number.value, f.unit) for f in tubes}) < 2:
         return []
-    ties = _by_value(layout, tubes) or _by_name(layout, tubes) or find_item_ties(layout, tubes)
+    ties = (
+        find_pairs(layout, tubes)
+        or _by_value(layout, tubes)
+        or _by_name(layout, tubes)
+        or find_item_ties(layout, tubes)
+    )
     for figure in tubes[1:]:
         again = any(_same(tube, figure) and tube.index < figure.index for tube in tubes)
         if again and figure.role == "od" and _names_material(layout, figure):

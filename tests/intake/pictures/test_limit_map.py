@@ -16,7 +16,7 @@ from bendreply.rules.shop import Shop, sample_shop
 from bendreply.rules.shop_settings import Limit
 
 from .drawn import Drawn, size
-from .test_bend import check_words
+from .words_drawn import check_words
 
 pytest.importorskip("matplotlib", reason="pictures are drawn with matplotlib: the extra 'charts'")
 
