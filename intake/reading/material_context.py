@@ -153,6 +153,27 @@ _REJECTED_AFTER = late_pattern(
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
     re.I,
 )
+# 'His was for stainless, mine's aluminium'; both halves must be heard.
+_THEIRS = late_pattern(
+    r"(?:\b(?:his|hers|theirs|yours|(?:the|that)\s(?:old|last|first|other|previous|earlier)\sone"
+    r"|(?:his|her|their)\s(?:tube|one|job|stuff))(?:'s|\sis|\swas|\sare|\swere)"
+    r"|\b(?:seiner|seine|ihrer|deren|der\salte|der\sletzte)\s(?:war|ist|waren|sind)"
+    r"|\b(?:le\ssien|le\sleur|l'ancien)\s(?:était|est)|\b(?:el\ssuyo|el\santerior|el\sviejo)\s"
+    r"(?:era|es)"
+    r"|\b(?:il\ssuo|il\sloro|il\svecchio)\s(?:era|è)|\b(?:de\szijne|die\svan\shem|de\soude)\s("
+    r"?:was|is))"
+    rf"\s(?:(?:für|pour|para|per|voor)\s)?{_FILLER}$",
+    re.I,
+)
+_MINE = late_pattern(
+    r"[^.;!?\n]{0,24}[,;.–—-]\s?(?:(?:but|and|while|whereas|so|aber|mais|pero|ma|maar|e|y|et|u"
+    r"nd|en)\s)?"
+    r"(?:mine|ours|this\sone|the\snew\sone|meiner|meine|unserer|unseres|dieser|le\smien|le\snôtre"
+    r"|celui-ci|el\smío|el\snuestro|este|il\smio|il\snostro|questo|de\smijne|de\sonze|deze)\b"
+    r"(?![^.;!?\n]{0,20}\b(?:same|too|also|as\swell|likewise|auch|gleich\w*|aussi|pareil|también|igual"
+    r"|anche|uguale|ook|hetzelfde)\b)",
+    re.I,
+)
 # 'Also in red brass someday, not now'; '304, not yet in stock' is wanted.
 _NOT_NOW = late_pattern(
     r"(?:,?\s(?:maybe|perhaps|but|someday|some\sday|one\sday|later(?:\son)?|next\syear|vielleicht|"
@@ -201,6 +222,7 @@ def is_rejected(text: str, start: int, end: int) -> bool:
         return False
     return bool(
         _REJECTS.search(before)
+        or (_THEIRS.search(before) and _MINE.match(text, end, end + 2 * _AFTER))
         or _REJECTED_AFTER.match(text, end, end + _AFTER)
         or _NOT_NOW.match(text, end)
         or _DENIED.match(text, end)
@@ -249,7 +271,8 @@ _OTHER_THING = (
     r"flats?|flat\sbars?|wire|racks?|shelf|shelves|shelving|buildings?|warehouse|"
     r"service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|compan(?:y|ies)|inc|llc|"
     r"ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|"
-    r"look|coloured|colored|effect|optik|tone|plated|plating|coated|coating|finish|grease|lube|lubricants?|disulfide|drum|band|"
+    r"look|coloured|colored|effect|optik|tone|plated|plating|coated|coating|finish|grease|lube"
+    r"|lubricants?|disulfide|drum|band|"
     r"strap(?:ping)?|bolts?|screws?|handel|bau|trading|beams?|roofs?|castings?|forgings?|string|"
     r"cable|rope|fittings?|nuts?)"
 )
