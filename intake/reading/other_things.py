@@ -136,7 +136,7 @@ _SPANS = tuple(
         r"\b\d{1,4}(?:[.,]\d+)?\s?(?:u|l|m|tr|giri)/min\b",
         r"\b(?:bohrung|passung|alésage|foro|bore|reamed)\b[^.;,\d]{0,16}\d{1,3}\s?h[6-9]\b",
         r"\breads? (?:down )?to 0?[.,]0\d+",
-        rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:box|carton|parcel|package|karton|paket"
+        rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:carton|parcel|package|karton|paket"
         r"|caja|scatola|doos|colis)\b(?!\s(?:tub|section|frame|steel|rail))",
         r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting"
         r"|price breaks?)\b[^.;\d]{0,20}"
