@@ -9,6 +9,7 @@ from .automatic import automatic
 from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
 from .only_asked import asks_of_delivered, wants_no_quotation
+from .plainly_elsewhere import plainly_elsewhere
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
 
@@ -93,6 +94,16 @@ _ASKS_TOO = re.compile(
 quote 1.5 x .083?'"""
 
 
+_PUT_OFF = re.compile(
+    r"(?P<later>\b(?:later|next (?:year|month|season|quarter)|eventually|down the road|some ?day|in"
+    r" (?:the )?(?:spring|summer|autumn|fall|winter|future|new year))\b(?:[^.?!\n]|\.\d){0,80}?)"
+    r"\b(?:(?:there's |there is )?no need to|don['’]?t bother to|you needn['’]?t) (?:quote|price)"
+    r"\b(?:[^.?!\n]|\.\d){0,40}",
+    re.IGNORECASE,
+)
+"""'Later on we'll want 2 x .065 too, no need to price it now': one waits, the rest is asked for."""
+
+
 def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
@@ -142,7 +153,7 @@ def _business(text: str) -> float:
 
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
-    text = _ASKS_TOO.sub("?", text)
+    text = _ASKS_TOO.sub("?", _PUT_OFF.sub(r"\g<later>", text))
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, elsewhere = errand.tooling, errand.elsewhere
     question = _with_answer(errand.question) if found.answered else errand.question
@@ -151,6 +162,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
+    if found.sizes and (plain := plainly_elsewhere(text)):
+        return Kind.OTHER, plain
     if question.weight and not found.sizes and asks_of_delivered(text):
         return Kind.QUESTION, question.why
     if _only_asks(text, found, errand, question):

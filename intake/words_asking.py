@@ -120,6 +120,15 @@ PUTS_RIGHT = (
 
 # A piece is asked for: need, want, looking for, can you make, have you got one.
 ASKS_PIECE = (
+    r"\b(?:broken?|worn(?: out)?|snapped|gone|lost|finished|shot|dead|stolen|knackered)\b"
+    r"[^?!\n]{0,40}\b(?:replace|renew|remake) (?:it|that|this|them|those|both)\b|\b(?:make|sen"
+    r"d|build|"
+    r"turn) (?:me |us )?another\b|\b(?:needs?|wants?) (?:replacing|renewing|remaking)\b|\b(?:k"
+    r"aputt|"
+    r"gebrochen|verschlissen|abgenutzt)\b[^?!\n]{0,40}\b(?:ersetzen|erneuern|neu machen)\b|"
+    r"\b(?:cassé|usé)e?\b[^?!\n]{0,40}\bremplac\w+|\b(?:rot|gastad)[oa]\b[^?!\n]{0,40}"
+    r"\b(?:reemplaz|sustituy|repon)\w+|\b(?:rott|usurat|consumat)[oa]\b[^?!\n]{0,40}\bsostitu\w+|"
+    r"\b(?:kapot|versleten)\b[^?!\n]{0,40}\b(?:vervangen|vernieuwen)\b",
     r"\b(?:enquiry|inquiry|enquire|inquire)\b|\bprice\?|\banfrage\b|\baanvraag\b|\brichiesta\b"
     r"(?! danni)",
     r"\b(?:can|could|would|will|cld|able to|possible to|you to) (?:you |u |ya |yous |we |i "

@@ -55,9 +55,20 @@ DEFINITE = (
 # How the shop deals as a rule: payment, shipping, what it takes on.
 HABIT = (
     r"\bdo (?:you|y'all|youse) (?:guys |also |ever )?(?:take|accept|ship|offer|make|charge|invoice|"
-    r"bill|work with|deliver|open|run|repair|regrind|rent|hire)\b|\b(?:nehmen|machen|liefern|"
+    r"bill|work with|deliver|open|run|repair|regrind|rent|hire|post|mail|send (?:to|out|abroad)|"
+    r"courier|dispatch)\b|\b(?:nehmen|machen|liefern|"
     r"versenden|akzeptieren) sie\b|\b(?:acceptez|livrez|(?<!que )faites|prenez|expédiez)-vous\b|"
     r"\b(?:aceptan|hacen|envían|trabajan con|cobran)\b|\b(?:accettate|fate|spedite|lavorate)\b|"
+    r"\b(?:is|are|would|will|does|do|should) (?:the )?(?:vat|gst|sales tax|postage|carriage|sh"
+    r"ipping|"
+    r"duty|customs)\b|\b(?:is it|is that|do (?:i|we) pay|can (?:i|we) pay|pay) (?:by |with |in"
+    r" )?(?:"
+    r"card|cash|paypal|bank transfer|cheque|check|invoice)\b(?![^.?\n]{0,30}\b(?:invoice|order"
+    r"|po)\b)|\b(?:do|would|will) (?:i|we) (?:have to|"
+    r"need to|must) pay\b|\b(?:could|can|would|will) you (?:post|ship|mail|send) (?:it |one |t"
+    r"hem )?to\b",
+    r"\b(?:leveren|verzenden|accepteren|sturen) jullie\b|"
+    r"\b(?:kan|moet) (?:ik|wij) (?:met \w+ |vooraf )?betalen\b|"
     r"\b(?:accepteert|levert|doet|maakt|verzendt) u\b|\b(?:skickar|levererar|tar|gör) ni\b|\bczy "
     r"(?:wysyłacie|akceptujecie|robicie)\b|\b(?:aceitam|enviam|fazem)\b",
 )  # fmt: skip

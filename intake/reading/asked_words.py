@@ -107,7 +107,8 @@ OWN_JOB = whole_words(
 """What the sender has to do: with a request for a mandrel behind it, that is for this size."""
 
 AGAIN = whole_words(
-    r"(?<!hello )(?<!hi )(?<!hallo )again | re-?order\w* | repeat | spare | worn | broken? | broke",
+    r"(?<!hello )(?<!hi )(?<!hallo )(?<!never )(?<!not )again | re-?order\w* | repeat | spare "
+    r"| worn | broken? | broke",
     r"snapped | lost | duplicate",
     r"(?:the )?same (?:one|mandrel|again|as) | another of (?:those|these|them) | one more of",
     r"(?:one|another) like (?:it|that|this) | replacement(?: mandrel| one)?(?! size| tube)",
@@ -140,6 +141,14 @@ BY_PLACE = whole_words(
     r"pro (?:größe|rohr|radius) | par (?:taille|tube) | entrambi | ognuno | tutti | allebei | elk",
 )
 """A request by place, or for all, may mean any of them."""
+
+LABELLED = late_pattern(
+    r"\W*(?:(?:the|our|new|your) )?(?:tub(?:e|ing)(?: size)?|pipe|sizes?|dimensions?|specs?|what we"
+    r" need|required|wanted|job|rohr|rohrmaße?|abmessung\w*|maße?|dimensions? du tube|tubos?|m"
+    r"edidas?"
+    r"|misur[ae]|buis|buismaat|maat) ?[:=]"
+)
+"""'Tube: 1.5 x .065 ...': so opens what is asked for, where others are only told of."""
 
 RANKED = late_pattern(
     r"\bthe (?P<rank>thin|thick|heav|light|small|big|bigg|larg|fat)(?:n?er|i?er|est|y|e|er)?"

@@ -58,6 +58,8 @@ _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
     "sits sit",
 )
+_MAY_BE_OF_TUBE = frozenset(("wheel", "wheels", "rim", "engine", "axle", "axles", "target", "hub"))
+_WALLS_ACROSS = 6
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
@@ -93,6 +95,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 return None
             if not _is_aside(layout, at, passed):
                 cue = _spoken_on(layout, at, passed)
+                if token.text in _MAY_BE_OF_TUBE and begins_tube(layout, figure):
+                    return None
                 return Found(at, cue, distance) if cue is not None else None
             distance += 1
         elif token.kind == "line":
@@ -228,9 +232,24 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         cue = next((c for c in token.cues if c.role in _SUBJECTS), None)
         if cue is not None and cue.role == "noise" and _is_complement(layout, back):
             continue  # "the distance between axes of the two legs is 152"
+        following = layout.tokens[back + 1]
+        named = following.kind == "word" and following.text.isalpha() and back + 1 < at
+        if cue is not None and cue.role == "noise" and named and begins_tube(layout, figure):
+            continue  # "the wheel hoop is 1.5 x .065"
         if cue is not None and (cue.side == "both" or cue.role != "noise"):
             return Found(back, cue, 2)
     return None
+
+
+def begins_tube(layout: Layout, figure: Figure) -> bool:
+    """Whether an OD with its wall begins there: '1.5 x .065', not '2 x 1/4 x 3 long'."""
+    wall, after = layout.after(figure), None
+    if wall is None or wall.link != "times" or figure.link == "times":
+        return False
+    after = layout.after(wall)
+    if after is not None and after.link == "times":
+        return False
+    return wall.is_gauge or wall.number.value * _WALLS_ACROSS <= figure.number.value
 
 
 def _opens_next_line(layout: Layout, at: int, distance: int) -> bool:

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from . import date_words as d
-from .phrases import Words
+from .phrases import Words, word_set
 
 _FAR = 6
 """Words looked back for the subject of a clause."""
+_GOODS = word_set("material materials")
+_OUR_STOCK = word_set("tube tubes tubing pipe pipes raw rohr")
+_OF_GOODS = word_set("required needed reqd wanted req")
+"""'Material required at our works by ...': to a buyer's office all that it buys is material."""
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
 
@@ -20,6 +24,8 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
     """
     before = clause_before(words, place)
     between = words.text[place:start]
+    if _OF_GOODS & {*before, words.at(place)} and not _OUR_STOCK & set(before):
+        before = tuple(word for word in before if word not in _GOODS)
     if any(words.phrase(at, d.AT_PAYMENT) for at in range(max(0, place - 2), place)):
         return True
     if words.at(place) in d.SENDS and set(before) & d.OWN_HAND and not set(before) & d.YOURS:

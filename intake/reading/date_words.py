@@ -133,6 +133,13 @@ _DELIVERY = phrases(
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
     "consegna | consegnare | consegnato | ricevere | arrivare | ci serve | ci servono",
     "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
+    "available by | available before | available latest | available no later | disponible avant",
+    "disponible pour | disponible para | disponible antes | disponibles avant | disponibles pour",
+    "disponibles para | disponibles antes | disponibile entro | disponibile per "
+    "| disponibili entro",
+    "disponibile prima | disponibili per | beschikbaar voor | beschikbaar tegen",
+    "beschikbaar uiterlijk | verfügbar bis | verfügbar spätestens | bereit bis | fertig bis",
+    "listo para | listos para | prêt pour | prêt avant | pronto per | pronto entro | klaar voor",
     "livrable | livrables | deliverable | lieferbar | leverbaar",
     "prazo | até | dostawa | dostawy | termin dostawy | leverans | levereras | 納期 | 着",
 )
@@ -256,6 +263,14 @@ DELIVERED = phrases(
     "in hand | on site | eintreffend | entregado | consegnato",
 )
 """Right behind a day these make it one of delivery, whatever stands before."""
+BY_THEN = word_set(
+    "available disponible disponibles disponibile disponibili beschikbaar verfügbar bereit fertig",
+    "listo listos prêt pronto klaar",
+)
+PRESENT = word_set(
+    "am m are re bin sind suis sommes estoy estamos sono siamo ben zijn ik ich i we wir je wij"
+)
+"""Beside these a person is available, and no mandrel."""
 DONE = word_set("delivered arrived shipped geliefert livré entregado consegnato geleverd")
 WAS = word_set("was were been got wurde wurden fue fueron werd werden")
 LAST_DAY = phrases(

@@ -192,6 +192,8 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
     """A cue that leans on the words before it, in their light."""
     if cue == "delivery" and words.at(at) in d.DONE and words.at(at - 1) in d.WAS:
         return "other", at  # "the old one was delivered end of November"
+    if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
+        return "other", at  # "I'm available until Friday"
     if cue == "limit":
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
         return ("other" if leant == "other" else "delivery"), at
@@ -202,6 +204,10 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
             return "other", at
     return cue, at
+
+
+def _speaks_of_persons(words: Words, at: int, stop: int) -> bool:
+    return bool(set(words.text[max(stop, at - 3) : at]) & d.PRESENT)
 
 
 def _speaks_of_others(words: Words, at: int, stop: int) -> bool:

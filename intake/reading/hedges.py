@@ -103,6 +103,11 @@ _HEDGE_BEFORE = late_pattern(
     + r"|od|clr|radius|at|to be|:|=)*"
     + r"\s*(?:a|an|the)?\s*$"
 )
+_NO_PRICE = (
+    r"(?!\W{1,3}(?:(?:on|upon|vom|von|du|de|del|della|dal|van|het|the|your|den|der|ihrem|votre)\s){0,2}"
+    r"(?:l')?(?:pric|preis|angebot|prix|prec|prez|prijs|cost|quant|menge|stück|cantidad|aantal|deliver"
+    r"|liefer|délai|plazo|budget))"
+)
 _HEDGE_AFTER = late_pattern(
     r'^\W{0,3}(?:mm|in|inch|"|wall|od|o\.d\.|clr|radius|thick|dia|diameter)?\.?\s*'
     + any_of(
@@ -112,6 +117,13 @@ _HEDGE_AFTER = late_pattern(
         r"denk ik | more or less | oder so | ungefähr | we think | we believe | we suppose",
         r"\(approx | \(about | \(not sure | \(i think | , i think | , maybe | , probably",
         ", not sure",
+        r"(?:geloof|dacht|vermoed|meen) ik\b | (?:denke|meine?|vermute|schätze) ich\b",
+        r"je (?:pense|suppose)\b | il me semble | (?:pienso|supongo|me parece)\b",
+        r"(?:penso|suppongo|mi pare|mi sembra)\b | i (?:reckon|suppose|assume)\b | if i recall",
+        r"soweit ich (?:weiß|weiss) | que yo sepa | voor zover ik weet | per quanto ne so",
+        rf"(?:depends|depending|hängt|je nach|dépend|selon|depende|según|dipende"
+        rf"|a seconda)\b{_NO_PRICE}",
+        rf"(?:hangt|afhankelijk|ligt eraan)\b{_NO_PRICE}",
     )
 )
 _DENYING = late_pattern(

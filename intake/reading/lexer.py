@@ -39,6 +39,8 @@ _TOLERANCE = re.compile(
     r"(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
     r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
 )
+# '20 h9 x 2' is drawn to that fit (ISO 286); 'H14' behind a grade is its temper.
+_FIT = re.compile(r"(?:(?<=\d)|(?<=\d )|(?<=mm )|(?<=\" ))[hH](?:[5-9]|1[0-3])(?!\w|[.,]\d)")
 _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 2.500 in"
 _AND_PART = re.compile(
     r"\sand\s(?P<part>(?:an?|one|three|five|seven)\s(?:half|quarters?|eighths?|sixteenths?))\b",
@@ -102,6 +104,8 @@ class _Lexer:
             tolerance = _TOLERANCE.match(self.text, at)
             if tolerance is not None:
                 return self._add("gap", at, tolerance.end())
+        if char in "hH" and (fit := _FIT.match(self.text, at)) is not None:
+            return self._add("gap", at, fit.end())
         if char in ".·_-":
             leader = _LEADER.match(self.text, at)
             if leader is not None:

@@ -15,6 +15,9 @@ _THING = any_of(
     "tanks? | (?:table |desk |bench )?tops? | decks? | dolly | workbench | trays? | platforms?",
     "openings? | lift | sofas? | couch | pergola | arbou?r | trellis | tables? | frames? | racks?",
     "cabinets? | enclosures? | consoles? | counters? | hatch | screens? | mirrors? | booths?",
+    "pools? | shops? | barns? | sheds? | buildings? | lathe | mill(?:ing machine)? | keyway | pond",
+    "halle | werkstatt | schuppen | taller | nave | piscina | officina | capannone | atelier",
+    "hangar | piscine | werkplaats | hal | loods | zwembad",
     "footprint | whole thing | finished (?:thing|piece|size)",
     "gestelle? | tische? | tischplatte | wagen | tore? | bank | bänke | bett(?:en)? | anhänger",
     "regale? | rahmen | schränke? | schrank | türe?n? | stühle? | stuhl | käfige? | plattform",
@@ -26,7 +29,8 @@ _THING = any_of(
 )
 _MEASURES = any_of(
     "is | are | was | be | being | measures | measuring | of | size | will | about | roughly",
-    "approx | around | ca | circa | overall | outside | = | : | has to be | needs? to be | it's",
+    "swings | is a | is an | approx | around | ca | circa | overall | outside | = | : "
+    "| has to be | needs? to be | it's",
     "at | comes out | ends up | ist | sind | wird | misst | messen | maße | fait | font | mesure",
     "est | mide | miden | es | son | misura | misurano | è | sono | meet | meten | zijn | van",
     "von | de | di",

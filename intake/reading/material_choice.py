@@ -211,7 +211,7 @@ def _line_start(layout: Layout, place: int) -> int:
 
 def _of(mentions: list[MaterialMention | None]) -> MaterialChoice:
     named = [m for m in mentions if m is not None]
-    if any(m.family in STEELS and not m.base for m in named):
+    if any(m.family in STEELS and not m.base and not m.also for m in named):
         named = [m for m in named if not m.base]  # "The steel has 304 printed along it"
     families = list(dict.fromkeys(m.family for m in named))
     first = families[0]

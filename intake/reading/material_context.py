@@ -11,6 +11,7 @@ from functools import lru_cache
 from ...rules.request import Material
 from ..late_pattern import late_pattern
 from .material_grades import Strength
+from .material_marks import marks_the_tube
 
 _BEFORE, _AFTER = 48, 40
 
@@ -67,6 +68,13 @@ _AFTER_WALL = late_pattern(
     r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
     re.I,
 )
+# '38 x 2 mm, 347, radius 76'; where no radius follows, the number may be one.
+_AFTER_WALL_MM = late_pattern(r"\d\s?[xX*]\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s?mm)?[,;/]\s?$")
+_RADIUS_FOLLOWS = late_pattern(
+    r"[,;/]?\s(?:[^\W\d_]+\s){0,3}?(?:(?:bend(?:ing)?\s|biege)?radi(?:us|i)|clr|rayon|radio|raggio"
+    r"|straal|r)\s?(?:[:=]|of|de|von|di|van|is)?\s?\d",
+    re.I,
+)
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
 _ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
@@ -98,6 +106,12 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
     if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
         return None
     if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
+        return "bare"
+    if (
+        _NUMBER_AFTER_WALL.fullmatch(written)
+        and _AFTER_WALL_MM.search(before)
+        and _RADIUS_FOLLOWS.match(after)
+    ):
         return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
@@ -137,6 +151,27 @@ _NOT_REJECTING = late_pattern(
 _REJECTED_AFTER = late_pattern(
     r"\s(?:is\sout|is\sno\sgood|is\swrong|won't\s(?:do|work)|will\snot\s(?:do|work)|no\slonger|"
     r"(?:was|were)\s(?:a\smistake|wrong|before|last\stime)|before,?\sbut)",
+    re.I,
+)
+# 'His was for stainless, mine's aluminium'; both halves must be heard.
+_THEIRS = late_pattern(
+    r"(?:\b(?:his|hers|theirs|yours|(?:the|that)\s(?:old|last|first|other|previous|earlier)\sone"
+    r"|(?:his|her|their)\s(?:tube|one|job|stuff))(?:'s|\sis|\swas|\sare|\swere)"
+    r"|\b(?:seiner|seine|ihrer|deren|der\salte|der\sletzte)\s(?:war|ist|waren|sind)"
+    r"|\b(?:le\ssien|le\sleur|l'ancien)\s(?:était|est)|\b(?:el\ssuyo|el\santerior|el\sviejo)\s"
+    r"(?:era|es)"
+    r"|\b(?:il\ssuo|il\sloro|il\svecchio)\s(?:era|è)|\b(?:de\szijne|die\svan\shem|de\soude)\s("
+    r"?:was|is))"
+    rf"\s(?:(?:für|pour|para|per|voor)\s)?{_FILLER}$",
+    re.I,
+)
+_MINE = late_pattern(
+    r"[^.;!?\n]{0,24}[,;.–—-]\s?(?:(?:but|and|while|whereas|so|aber|mais|pero|ma|maar|e|y|et|u"
+    r"nd|en)\s)?"
+    r"(?:mine|ours|this\sone|the\snew\sone|meiner|meine|unserer|unseres|dieser|le\smien|le\snôtre"
+    r"|celui-ci|el\smío|el\snuestro|este|il\smio|il\snostro|questo|de\smijne|de\sonze|deze)\b"
+    r"(?![^.;!?\n]{0,20}\b(?:same|too|also|as\swell|likewise|auch|gleich\w*|aussi|pareil|también|igual"
+    r"|anche|uguale|ook|hetzelfde)\b)",
     re.I,
 )
 # 'Also in red brass someday, not now'; '304, not yet in stock' is wanted.
@@ -187,6 +222,7 @@ def is_rejected(text: str, start: int, end: int) -> bool:
         return False
     return bool(
         _REJECTS.search(before)
+        or (_THEIRS.search(before) and _MINE.match(text, end, end + 2 * _AFTER))
         or _REJECTED_AFTER.match(text, end, end + _AFTER)
         or _NOT_NOW.match(text, end)
         or _DENIED.match(text, end)
@@ -235,7 +271,8 @@ _OTHER_THING = (
     r"flats?|flat\sbars?|wire|racks?|shelf|shelves|shelving|buildings?|warehouse|"
     r"service\scent(?:er|re)s?|wool|brush|tables?|bench|toe|shops?|wheels?|compan(?:y|ies)|inc|llc|"
     r"ltd|gmbh|ag|corp|co|corporation|fabricat(?:ion|ions|ors?|ing)|industries|group|sa|spa|bv|ab|"
-    r"look|coloured|colored|effect|optik|tone|plated|plating|coated|coating|finish|grease|lube|lubricants?|disulfide|drum|band|"
+    r"look|coloured|colored|effect|optik|tone|plated|plating|coated|coating|finish|grease|lube"
+    r"|lubricants?|disulfide|drum|band|"
     r"strap(?:ping)?|bolts?|screws?|handel|bau|trading|beams?|roofs?|castings?|forgings?|string|"
     r"cable|rope|fittings?|nuts?)"
 )
@@ -290,6 +327,8 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     if graded:
         return False
     if _FIRM_AFTER.match(after):
+        return True
+    if steel and marks_the_tube(before, after):
         return True
     of_mandrels = family in _OF_MANDRELS and (
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)

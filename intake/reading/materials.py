@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from ...rules.request import Material
 from ..late_pattern import late_pattern
+from .material_also import is_also_wanted
 from .material_context import (
     are_alternatives,
     is_about_tool,
@@ -41,6 +42,8 @@ class MaterialMention:
     """One of two that the sender leaves open: '304 or 316', 'mild, stainless'."""
     base: bool = False
     """No more than 'steel', which may be any steel."""
+    also: bool = False
+    """'It must do stainless too': beside the one named before, not in its stead."""
     about_tool: bool = False
     """Not the tube's: the mandrel's, a plating, a firm's name ('bronze mandrel', 'steel yard')."""
 
@@ -165,6 +168,7 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             rejected=rejected,
             alternative=open_choice and not rejected,
             base=part.kind == "base",
+            also=is_also_wanted(text, part.start, part.end),
             about_tool=is_about_tool(
                 text, part.start, part.end, family=part.family, graded=bool(part.names)
             ),

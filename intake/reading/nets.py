@@ -15,6 +15,7 @@ from ..late_pattern import late_pattern
 from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
+from .line_status import statuses_unclear
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_putting_right import PUTTING_RIGHT
@@ -273,5 +274,6 @@ _NETS = (
     _bore_of_another,
     _unread,
     picks_unheard,
+    statuses_unclear,
     nearly_one,
 )

@@ -6,6 +6,7 @@ from itertools import groupby
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .line_status import set_aside
 from .patterns import any_of, whole_words
 
 _LATER = whole_words(
@@ -49,18 +50,6 @@ _REFUSED = late_pattern(
     )
     + r"\b[^.;:\d]{0,24}$"
 )
-_HAVE = whole_words(
-    r"have(?: \d{1,2})? | have it | got(?: \d{1,2})? | in stock | on hand | on the shelf",
-    "not used(?: any ?more)? | no longer used | obsolete | vorhanden | haben wir | auf lager",
-    "en stock | on l'a | tenemos | hay | en almacén | abbiamo | presente | hebben we | aanwezig",
-)
-_NEED = whole_words(
-    r"need(?: \d{1,2})?(?: ea| more)? | needed | want(?:ed)? | missing | quote",
-    "brauche[n]? | fehlt | gesucht | bestellen | besoin | manque | falta | necesit\\w+ | serve",
-    "manca | nodig | ontbreekt",
-)
-_ONLY_MARKS = late_pattern(r"[\s|:;,.()<>=–—-]*")
-"""What may stand between a size and its status."""
 _BACK = 80
 """Characters before a figure in which a refusal stands."""
 
@@ -128,31 +117,14 @@ def _hear_refused(layout: Layout) -> None:
 
 
 def _hear_status(layout: Layout) -> None:
-    """Lines that say of each size whether it is needed or there already."""
-    lines: dict[int, list[Figure]] = {}
-    for figure in layout.figures:
-        lines.setdefault(figure.line, []).append(figure)
-    told = {line: _status(layout, figures) for line, figures in lines.items() if len(figures) > 1}
-    if not {"have", "need"} <= set(told.values()):
-        return
-    for line, status in told.items():
-        if status == "have":
-            for figure in lines[line]:
-                _put_off(figure)
+    for figures in set_aside(layout):
+        begin = layout.text.rfind("\n", 0, figures[0].start) + 1
+        end = layout.text.find("\n", figures[-1].end)
+        layout.lines_out.append((begin, end if end >= 0 else len(layout.text)))
+        for figure in figures:
+            _put_off(figure)
 
 
 def _put_off(figure: Figure) -> None:
     figure.put_off = True
     figure.give("noise", "")
-
-
-def _status(layout: Layout, figures: list[Figure]) -> str:
-    """What is said right behind the figures of a line: 'have', 'need', or nothing."""
-    end = layout.text.find("\n", figures[0].end)
-    line = layout.text[: end if end >= 0 else len(layout.text)].casefold()
-    for status, words in (("need", _NEED), ("have", _HAVE)):
-        for said in words.finditer(line, figures[1].end):
-            behind = max(figure.end for figure in figures if figure.end <= said.start())
-            if _ONLY_MARKS.fullmatch(line, behind, said.start()):
-                return status
-    return ""

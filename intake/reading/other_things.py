@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .other_sentences import set_other_sentences_aside
 from .patterns import any_of, whole_words
 from .phrases_beside import UNIT
 
@@ -76,12 +77,100 @@ _OF_OTHERS = late_pattern(
     )
     + r"\b"
 )
+_N = r"\d+(?:[.,/]\d+)?"
+_NOT_TIMES = (
+    r"(?![.,/]?\d)(?!\s?[x×*]\s?[\d.,])"
+    r"(?!\"?\s?(?:mm\s|in\s|inch\s)?(?:o\.?d\b|wall|dia|tub|pipe|rohr))"
+)
+_WIRES = any_of(
+    r"\w*wire | filler(?: rod| wire)? | tungsten | electrodes? | elektroden? | \w*draht | \w*draad",
+    "fil d'apport | hilo | filo | électrodes?",
+)
+_MIXTURE = (
+    r"(?:99\s?/\s?1|98\s?/\s?2|97\s?/\s?3|95\s?/\s?5|92\s?/\s?8|90\s?/\s?10|88\s?/\s?12|85\s?/\s?15"
+    r"|82\s?/\s?18|80\s?/\s?20|75\s?/\s?25|70\s?/\s?30|60\s?/\s?40|50\s?/\s?50)"
+)
+"""Parts of a hundred: '3/4 gas line' is a tube."""
+_GASES = r"(?:gas|argon|argo|argón|mischgas|schutzgas|mix|co2|c25|gaz)"
+_FAILS = (
+    r"(?:wrinkl|crack|split|kink|scrap|bad|fail|flat|reject|comes? out|no good|ausschuss|falt|riss"
+    r"|reiß|knick|pliss|fend|cass|rebut|arrug|rot[oa]|raj|grinz|romp|scart|gerimpeld|rimpel|scheur"
+    r"|knikt|goes wrong|went wrong|is off)"
+)
+_SPANS = tuple(
+    late_pattern(pattern)
+    for pattern in (
+        rf"\b{_MIXTURE}\s?%?\s?{_GASES}\b",
+        rf"\b{_GASES}\b[^.;\d]{{0,14}}{_MIXTURE}\b",
+        rf"(?<![\w.,])\.?{_N}\s?(?:mm|in|inch|\")?(?:er)?[\s-]?(?:mig\s|mag\s|tig\s|weld\w*\s|solid\s|flux\w*\s|"
+        rf"filler\s){{0,2}}{_WIRES}(?!\s(?:rack|form|edge|cut|edm|frame|mesh|rope|tube))\b",
+        rf"\b(?:{_WIRES}|fil)\s(?:of\s|de\s|da\s|di\s|von\s|van\s|mit\s|is\s|ø\s?){{0,2}}{_N}{_NOT_TIMES}",
+        rf"\b\d{{1,2}}\s(?:\w+\s)?(?:in|out of|of|von|sur|de cada|su|op)\s(?:de\s"
+        rf"|every\s)?\d{{1,3}}\b"
+        rf"(?=[^.;\d]{{0,40}}{_FAILS})",
+        r"\b(?:straight|distance|length|spacing|gap|gerade\w*|abstand|droite?|recto?|recta|distancia"
+        r"|distanza|tratto|recht\w*|afstand)\b(?:(?!cent)[^.;\d]){0,20}\b(?:between|zwischen|entre|tra|fra"
+        r"|tussen)\s(?:(?:the|each|two|any|den|zwei|les|deux|los|las|dos|le|due|i|de|twee)\s){0,2}"
+        r"(?:bends?|tangents?|bögen|biegungen|coudes?|cintrages?|curvas?|dobleces|curve|pieghe|bochten)"
+        rf"\b(?:(?!radi|clr|rayon|raggio|straal)[^.;\d]){{0,30}}{_N}",
+        r"\b\d{1,2}\s?(?:o['’]?\s?clock|uhr)\b",
+        r"\b(?:cut|chop|saw|trim|crop)s?\s(?:(?:them|it|these|those|each|all|everything|one|the|our|tubes?"
+        r"|pieces?|parts?|blanks?|sticks?|down|off|back)\s){1,4}(?:to|at)\s(?:about\s)?"
+        rf"{_N}(?:[ -]\d+/\d+)?{_NOT_TIMES}(?!\S*\s?(?:clr|rad|center|centre))",
+        rf"\b{_N}\s?(?:€\s?|\$\s?|eur\w*\s|chf\s)?(?:pro|par|per|al|le|el|the|a|je|/)\s?(?:lfd\.?\s?|"
+        r"laufenden\s|running\s|linear\s)?(?:meter|mètre|metro|metre|foot|fuß|stange|barra|kilo|kg|m)\b",
+        rf"\b{_N}(?:\s?[x×*]\s?{_N}){{1,2}}\s?(?:in|cm|mm|inch)?\s?(?:euro)?(?:pallets?|skids?|crates?"
+        r"|paletten?|palés?|bancal[ei]|plywood|mesh)\b",
+        r"\b(?:pallets?|skids?|paletten?|palettes?|palés?|bancal[ei])\s(?:of|de|da|di|von|van|à|mit|is)\s"
+        rf"{_N}(?:\s?[x×*]\s?{_N}){{0,2}}",
+        r"\b(?:spiel|luft|gioco|holgura|juego|speling|clearance|play|slop|runout|backlash"
+        r"|feed(?: rate)?(?= is| of)"
+        r"|stepover|vorschub|jeu (?:du|de l['’]|de la)\s?\w+)\b"
+        r"(?:(?!wall|wand|paroi|pared|paret|tub|rohr|buis)[^.;,:\d]){0,24}\b(?:is|was|of|to|ist|war|von|beim"
+        r"|est|était|era|es|è|is|van|de|di|der)\s(?:about\s|only\s|ca\.?\s|de\s|di\s)?"
+        rf"0?[.,]\d+{_NOT_TIMES}(?:\s?(?:mm|in|\"))?(?:\s(?:over|per|in)\s{_N})?",
+        r"\b\d{1,3}\s(?:[a-z]+\s){0,2}out of (?:every )?\d{1,3}\b",
+        r"\b(?:bolt pattern|lug pattern|lochkreis|bolt circle)\b(?:(?!tub|pipe|rohr)[^.;,\d]){0,12}"
+        rf"{_N}(?:\s?(?:on|/|auf)\s?{_N})?{_NOT_TIMES}",
+        r"\b\d{1,2}w-?\d{2}\b",
+        r"\b\d{1,4}(?:[.,]\d+)?\s?(?:u|l|m|tr|giri)/min\b",
+        r"\b(?:bohrung|passung|alésage|foro|bore|reamed)\b[^.;,\d]{0,16}\d{1,3}\s?h[6-9]\b",
+        r"\breads? (?:down )?to 0?[.,]0\d+",
+        rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:box|carton|parcel|package|karton|paket"
+        r"|caja|scatola|doos|colis)\b(?!\s(?:tub|section|frame|steel|rail))",
+        r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting"
+        r"|price breaks?)\b[^.;\d]{0,20}"
+        r"\b(?:at|ab|à|a|da|dal|vanaf|from|bei|dès|partir de|desde|over|von)\s\d+(?![.,/]?\d)"
+        rf"{_NOT_TIMES}",
+        r"\b\d{1,2}\s(?:swivel\s|heavy\s|rubber\s)?(?:casters?|castors?|lenkrollen|rollen|roulettes|ruedas|ruote"
+        r"|rotelle|zwenkwielen|wielen|posts|hinges|scharniere)\b",
+        r"\b\d{3}\s?/\s?\d{2}\s?-?\s?z?r?\s?\d{2}\b(?=[^.;]{0,24}(?:tires?|tyres?|rims?|reifen|pneus?"
+        r"|neumáticos?|gomme|banden))",
+        r"\b(?:tires?|tyres?|reifen|pneus?|neumáticos?|gomme|banden)\b[^.;\d]{0,12}\d{3}\s?/\s?\d{2}\s?-?\s?"
+        r"z?r?\s?\d{2}\b",
+        rf"\b{_N}(?:\"|\s?(?:inch|in|zoll|pouces?|pulgadas|pollici))?\s(?:\w+\s)?(?:rims?|wheels?|tires?"
+        r"|tyres?|felgen|räder|reifen|jantes|pneus|llantas|ruedas|cerchi|wielen|velgen)\b"
+        r"(?!\s(?:tub|hoop|rim))",
+        rf"(?<![\w.,])\.?{_N}\s?(?:to|-|–|bis|à|a|tot)\s?\.?{_N}\s?(?:rpm|u/min|tr/min|psi|bar|amps?|volts?"
+        r"|watts?|kw|hp|hz)\b",
+    )
+)
+"""Stretches of a sentence whose figures are all of something else."""
 _BEHIND = (_HOLE, _ACROSS_THE_BEND, _OF_OTHERS, _THICK_THING)
 _AHEAD = (_BORE_OF, _HOLE_OF, _TUBE_LENGTH, _GONE_WRONG)
 
 
 def hear_other_things(layout: Layout) -> None:
     """Set aside the lengths that a phrase gives to something else than a tube or its bend."""
+    for sentence, figures in layout.by_sentence.items():
+        begin, end = layout.sentence_start(sentence), layout.tokens[layout.spans[sentence][1]].end
+        text = layout.text[begin:end].replace("\n", " ").lower()  # folding would move places
+        spans = [found.span() for one in _SPANS for found in one.finditer(text)]
+        for figure in figures if spans else ():
+            inside = any(first <= figure.start - begin < last for first, last in spans)
+            if inside and figure.role is None and not figure.negated:
+                figure.give("noise", "cue")
+    set_other_sentences_aside(layout)
     for figure in layout.figures:
         if figure.role is None and not figure.negated and _is_of_another(layout, figure):
             figure.give("noise", "cue")

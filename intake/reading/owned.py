@@ -92,7 +92,9 @@ _TOOL_OWNED = late_pattern(
         "on a déjà | we've got",
         "already have | hebben we | lo tenemos | ce l'abbiamo",
     )
-    + r"\b"
+    # "a mandrel for 2 x .120, we have the 6 inch die" has a die, and no mandrel.
+    + r"\b(?=\W*$|\s*[.,;:!)\n]|\s+(?:already|it|that|those|here|now|still|and|but|so|in|on|schon"
+    r"|bereits|noch|da|déjà|encore|ya|già|al|nog)\b)"
 )
 _FOR = late_pattern(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
 _A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
@@ -186,11 +188,16 @@ def _owned_behind(
 
 
 def _drop(layout: Layout, gone: set[_Value]) -> None:
-    """A value owned already is not wanted, wherever else it is named."""
-    if gone:
-        for figure in layout.figures:
-            if (figure.number.value, figure.unit) in gone:
-                figure.negated = True
+    """A value owned already is not wanted, wherever else it is named; but a wall is, beside another
+    OD: 'the mandrel for 1.5 x .065 we have, need 1.75 x .065'."""
+    if not gone:
+        return
+    for figure in layout.figures:
+        whole = figure.link == "times" and len(gone) > 1
+        before = layout.before(figure) if whole else None
+        of_another = before is not None and (before.number.value, before.unit) not in gone
+        if (figure.number.value, figure.unit) in gone and not of_another:
+            figure.negated = True
 
 
 def hear_ours(layout: Layout) -> None:

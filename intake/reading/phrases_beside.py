@@ -73,7 +73,8 @@ _MACHINES = any_of(
     "machine(?:'s| is)? | bender(?:'s| is)? | press(?: is)? | biegemaschine | maschine",
     r"bending (?:cent(?:re|er)|cell)(?!\s?-?(?:line|r\b|rad))",
     r"\w*biege(?:zentrum|zelle|anlage|automat|bank)",
-    r"\w*biegemaschine | centre de cintrage | centro (?:de curvado|di curvatura)",
+    r"\w*biegemaschine | biegepresse | buigcentrum | centre de cintrage",
+    "centro (?:de curvado|di curvatura)",
     "cintreuse | curvadora | dobladora | curvatubi | macchina | buigmachine | buigbank",
 )
 _NAMED_MACHINE = late_pattern(rf"\b{_MACHINES}\b\W{{0,3}}(?:(?:max|bis|up to|for)\b\W{{0,3}})?$")
@@ -91,7 +92,9 @@ _OTHER_THING = late_pattern(
         r"joints? toriques? | arandelas? | juntas? | rondelle | guarnizioni?",
         r"ringen? | kartons? | kisten?",
     )
-    + r"\b,?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+    + r"\b(?!\s(?:cage|frame|hoop|rack|guard|bracket|handle|rail|arm|stand|support|bed|carrier"
+    r"|gate)\b)"
+    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
 _MADE_THING = late_pattern(
     r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"

@@ -16,6 +16,7 @@ from .asked_words import (
     ASKS,
     ASKS_FOR,
     BY_PLACE,
+    LABELLED,
     NEWLY,
     OWN_JOB,
     RANKED,
@@ -154,7 +155,9 @@ def _all_asked(rest: Sequence[Said], loose: Sequence[str], *, plainly: bool, alo
     asked = {
         (part.begin, part.end)
         for part in rest
-        if asks_for(part) or ASKS_FOR.search(part.words) or (named and _is_new(part, part.words))
+        if asks_for(part)
+        or ASKS_FOR.search(part.words)
+        or (named and (_is_new(part, part.words) or LABELLED.match(part.words)))
     }
     if not asked and wanted and plainly and (alone or OWN_JOB.search(rest[0].words)):
         asked = {(rest[0].begin, rest[0].end)}

@@ -14,6 +14,16 @@ _FAR = 11
 _NAMED_BEFORE = 60
 """Words looked back for the mandrel that 'a new one' stands for."""
 _BEFORE_ALONE = frozenset(("\n", "\n\n", "-", ":", "*", ",", "nog", "de", "nuevo"))
+_MOST_WORDS = 25
+_VERBS = frozenset(
+    "is are was were be would will has have had can could may might should must does do did costs"
+    " cost runs made broke works worked sits needs makes fits helps costing ist sind war waren wäre"
+    " hat haben hatte kostet wird wurde kann soll reicht passt geht läuft est sont était coûte ont"
+    " a sera peut va es son era fue cuesta tiene han puede vale è sono ha costa può serve kost"
+    " heeft kan moet zou werd wordt zijn past s".split()
+)
+_BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
+_PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
 _PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
 
 
@@ -33,6 +43,8 @@ class Articles:
             behind = self.words.at(noun)
             plain = behind in _PLAIN_ENDS or behind in w.FOR | v.PRICED_AS
             return ARTICLE if plain else 0
+        if self._is_begged(article, noun):
+            return ARTICLE
         if any(self.context.ends_with(article - between, v.HAVING) for between in (0, 1)):
             return ARTICLE
         near = {self.text[at] for at in self.words.after(noun, 4)}
@@ -45,6 +57,25 @@ class Articles:
         if self._asks_behind(article, noun):
             return ARTICLE
         return ARTICLE if self._stands_alone(article, noun) else 0
+
+    def begs_for_one(self, article: int) -> bool:
+        """'Bitte noch einen für 18 x 1': the noun is not said again."""
+        following = self.words.at(article + 2)
+        return (
+            self.words.at(article + 1) in w.FOR
+            and (following.isdecimal() or following in w.SIZE_NOUNS or following in ("ø", "."))
+            and self._is_begged(article, article + 1)
+            and self.stands_for_mandrel(article)
+        )
+
+    def _is_begged(self, article: int, noun: int) -> bool:
+        """'Bitte noch einen Dorn für 18 x 1', 'please, a mandrel for this': no verb follows."""
+        at = article - 1
+        while self.words.at(at) in _BETWEEN or self.words.at(at) == ",":
+            at -= 1
+        if self.words.at(at) not in _PLEASE_FOR or not self.words.together(at, article):
+            return False
+        return self.words.at(noun) in w.FOR or self.words.at(noun) in _PLAIN_ENDS
 
     def _is_asked_about(self, article: int, noun: int) -> bool:
         before = self.words.at(article - 1)
@@ -120,12 +151,29 @@ class Articles:
 
     def _stands_alone(self, article: int, noun: int) -> bool:
         """'Un mandrin.', 'Toujours un mandrin, merci': a sentence without a verb."""
+        begin = self.words.first[article]
+        if self._heads_a_size(article, noun):
+            return True
         if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
             return False
-        begin = self.words.first[article]
         return all(
             word in wishes.STILL or word in _BEFORE_ALONE for word in self.text[begin:article]
         )
+
+    def _heads_a_size(self, article: int, noun: int) -> bool:
+        """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': no verb."""
+        behind = self.words.at(noun)
+        if behind not in w.FOR and behind != ":" and not behind.isdecimal():
+            return False
+        begin, end = self.words.first[article], self.words.behind[article]
+        if article - begin > _FAR:
+            return False
+        ahead = set(self.text[begin:article])
+        if ahead - wishes.STILL - _BEFORE_ALONE - w.JOINING:
+            return False
+        rest = self.text[noun : min(end, noun + _MOST_WORDS)]
+        sized = any(word.isdecimal() for word in rest[:7])
+        return sized and "?" not in rest and not _VERBS & set(rest)
 
     def new_one(self, article: int) -> int:
         """Index behind 'a new one', 'einen neuen' where a mandrel is meant that was named before,

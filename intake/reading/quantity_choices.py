@@ -74,7 +74,20 @@ _DEPENDS = late_pattern(
     rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}(?:,?\s(?:or|maybe|oder|ou|o|of)){{1,2}}\s(?:maybe\s)?"
     rf"(?P<rest>{_N}){_UNIT}\s?,?\s(?:depending|depends|je nach|selon|según|a seconda|afhankelijk)"
 )
+_ONE_SPARE = late_pattern(
+    rf"(?<![\d.,/-])\b(?P<first>\d{{1,2}}(?![.,/]?\d)|{'|'.join(_WORDS)}){_UNIT}\s?[,(;:-]{{1,2}}\s?"
+    r"(?:(?:with|incl(?:uding|\.)?|davon|dont|inkl\.?|met|con)\s)?"
+    r"(?P<spare>one|1|einer|eins|einen|ein|un|une|uno|una|één|een)\s(?:as\s|als\s|is\s|a\s|de\s|di\s|en\s)*"
+    r"(?:spare|back-?up|reserve|ersatz|rechange|repuesto|recambio|scorta|riserva)(?![^\W_])"
+)
+"""'Qty 2, one spare': two of which one is a spare, or three?"""
 _NUMBER = re.compile(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
+_DEPENDS_BEHIND = late_pattern(
+    rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon"
+    rf"|según"
+    rf"|a seconda del?|afhankelijk van)\s(?:[^\W\d]+\s)?{_BARGAIN},?\s(?:also|auch|maybe|even|aussi"
+    rf"|también|anche|ook|perhaps|vielleicht|or|oder)?\s?(?P<rest>{_N}){_UNIT}{_ENDS}"
+)
 _ITEM_BEFORE = late_pattern(
     r"\b(?:lines?|items?|pos(?:ition)?|zeilen?|lignes?|riga|righe|regels?|n|no|nr|rev|option)"
     r"[\s.#]{1,2}$"
@@ -97,7 +110,7 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
         return list(requests)
     request = requests[0]
     text = text.casefold()
-    counts = _choices(text)
+    counts = _choices(text) or _with_spare(text, request.quantity)
     start = _STARTS_WITH.search(text) if len(counts) > 1 else None
     if start is not None and _value(start["count"]) in counts and not request.quantity:
         return [request.model_copy(update={"quantity": _value(start["count"])})]
@@ -111,7 +124,7 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
 
 def _choices(text: str) -> list[int]:
     """The counts named, the least first; empty where the sender has settled."""
-    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _LIST):
+    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _DEPENDS_BEHIND, _LIST):
         match = pattern.search(text)
         if match is None:
             continue
@@ -121,6 +134,13 @@ def _choices(text: str) -> list[int]:
         if len(found) > 1 and max(found) <= _LARGEST and 0 not in found:
             return sorted(found)
     return []
+
+
+def _with_spare(text: str, stated: int | None) -> list[int]:
+    """Both meanings of 'qty 2, one spare', where one of them was taken."""
+    match = _ONE_SPARE.search(text)
+    number = _value(match["first"]) if match is not None else 0
+    return [number, number + 1] if number > 1 and stated == number + 1 else []
 
 
 def _value(word: str) -> int:

@@ -39,6 +39,7 @@ class Context:
                 and self.words.at(end) not in v.SUFFICES  # "con uno basta"
             )
             or self.is_rate(end)
+            or self._is_discounted_from(count.first)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
             or self._is_asked_whether(count.first)
@@ -47,6 +48,14 @@ class Context:
             or self.asks_which(count.first, end)
             or (not named and self.speaks_of_other_tooling(count.first))
         )
+
+    def _is_discounted_from(self, first: int) -> bool:
+        """'Korting is 5 % vanaf 10 stuks', 'bei Abnahme von 10 Stück gibt es Rabatt'."""
+        if self.words.at(first - 1) not in v.FROM_SO_MANY:
+            return False
+        begin = max(self.words.first[first], first - 2 * _FAR)
+        sentence = self.text[begin : min(self.words.behind[first], first + 2 * _FAR)]
+        return any(word in v.DISCOUNTS or word.endswith("rabatt") for word in sentence)
 
     def _is_asked_whether(self, first: int) -> bool:
         """'Or do we need one each?'; 'if we do need it, quote me one' is a wish."""

@@ -88,7 +88,7 @@ class _Finder:
         return found
 
     def _counted(self, count: Count) -> Mention | None:
-        if not 0 < count.value <= _MOST:
+        if not 0 < count.value <= _MOST or self.nouns.is_off_a_place(count.after):
             return None
         if self.prompts.is_labelled(count):
             end = self.nouns.behind(count)[0] or count.after
@@ -153,7 +153,8 @@ class _Finder:
         if self.text[count.first] in ("a", "an"):
             return None
         enough = self.words.phrase(count.after, w.ASKS_BARE_AFTER) > 0
-        if not enough and not self.prompts.is_for_this(count):
+        begged = self.articles.begs_for_one(count.first)
+        if not enough and not begged and not self.prompts.is_for_this(count):
             each = self.words.at(count.first - 1) in w.EACH
             after = self.words.at(count.after)
             if not (each or self.prompts.is_asked(count.first)):

@@ -15,6 +15,10 @@ ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
 _ENDS_SHY = frozenset((".", "\n", "\n\n", "", ")"))
 """Behind '1 no' these make it a piece."""
+_PLACES = frozenset(
+    "ground floor deck wall table bench line edge end price road back front top bottom face center"
+    " centre centerline road roof ceiling total".split()
+)
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
 _AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
@@ -59,6 +63,12 @@ class Nouns:
         if shy and self.words.at(behind) not in _ENDS_SHY:
             return 0, False
         return behind, True
+
+    def is_off_a_place(self, off: int) -> bool:
+        """'The seat is 15 off the ground': 'off' is no piece there."""
+        if self.words.at(off) != "off":
+            return False
+        return self.words.at(off + 1) in ("the", "our") and self.words.at(off + 2) in _PLACES
 
     def _is_sole(self, count: Count, behind: int) -> bool:
         """'What would a one-off be?', '2-off mandrels'; 'it's a one-off job' counts nothing."""

@@ -19,6 +19,9 @@ _REVISIONS = frozenset("rev revision revisie version ver edition index indice au
 _PAGES = frozenset("blatt sheet sht page hoja foglio blad".split())
 _ITEM_POINTS = (".", "#", ":")
 _MONEY = frozenset("$€£#§")
+_OF_A_SIZE = frozenset(("er", "ers", "erd", "ner"))
+_SETS = frozenset("set satz sätze pack packung serie reihe".split())
+"""'Ein 3er Satz' counts; 'den 15er Dorn' names a size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,8 +113,10 @@ class Numbers:
         """Whether the word is a number of its own, not a piece of a size, a date or a price."""
         start, end = self.words.start[index], self.words.end[index]
         before = self.words.at(index - 1)
-        if self._numbers_an_item(index):
+        if self._numbers_an_item(index) or self._is_called_by_size(index):
             return False
+        if before in w.EACH and self.words.at(index - 2) in w.MEASURES - {"x"}:
+            return False  # "Wand je 1"
         if index and self.words.end[index - 1] == start:
             if before in _MONEY:
                 return False
@@ -135,6 +140,16 @@ class Numbers:
         if self.text[named] in _REVISIONS or self.text[named] in _PAGES:
             return True  # "per our print rev 4 please quote (3) mandrels"
         return self.text[named] in _ITEMS and not self._is_of_each(named)
+
+    def _is_called_by_size(self, index: int) -> bool:
+        """'Den 15er Dorn haben wir schon', 'ein 42er-Dorn': no 15 mandrels."""
+        behind = index + 1
+        if self.words.at(behind) not in _OF_A_SIZE or behind >= len(self.words):
+            return False
+        if self.words.start[behind] != self.words.end[index]:
+            return False
+        behind += 1 + (self.words.at(behind + 1) == "-")
+        return self.words.at(behind) not in _SETS
 
     def _is_of_each(self, index: int) -> bool:
         """Whether 'each' or 'per' stands before: 'each item 2 sets' counts."""

@@ -221,6 +221,14 @@ CORRECTIONS = phrases(
     "i mean | should be | better make | besser | doch | lieber | korrektur | plutôt | finalement",
     "en fait | mejor | perdón | corrijo | anzi | scusate | meglio | toch | beter | sorry",
 )
+DISCOUNTS = word_set(
+    "discount discounts rabatt rabatte skonto nachlass remise remises descuento descuentos sconto",
+    "sconti korting kortingen break breaks cheaper billiger günstiger staffel",
+)
+FROM_SO_MANY = word_set(
+    "from at over above ab von über vanaf boven partir de dès desde da dal oltre"
+)
+"""Before a count these name how many a discount takes."""
 THIS_TIME = phrases(
     "this time | diesmal | dieses mal | cette fois | esta vez | questa volta | deze keer",
     "dit keer",

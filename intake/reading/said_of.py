@@ -18,6 +18,11 @@ from .told_words import TELLS
 _SHORT = 24
 """Characters of a label before the first figure of a line: 'IS:  1.25 x .065'."""
 _STOP = re.compile(r"[.!?]\s+(?=[A-ZÄÖÜÉ\d])")
+_SOFT_STOP = re.compile(
+    r"(?<![a-z])(?!(?:approx|dia|rad|min|max|qty|thk|ext|int|incl|excl|pcs|pos|mat|nos|vgl|inkl|ref|fig"
+    r"|env|esp|spess|stk|usw|etc)\.)[^\W\d_]{3,}[.!?]\s+(?=[^\W\d_])"
+)
+"""'... 95 clr. had a go on a 51 x 2': whoever writes no capitals ends a sentence all the same."""
 _ENDS = re.compile(r"[.!?]\s")
 _JOINED = re.compile(
     r"\W*(?:(?:mm|in|inch|od|wall|clr|ga|gauge|tube|rohr|mild|dom|steel)\b\W*)*"
@@ -164,7 +169,7 @@ def _edge(layout: Layout, one: Said, other: Said) -> int | None:
     ):
         return line
     between = layout.text[last.end : first.start]
-    stops = list(_STOP.finditer(between))
+    stops = list(_STOP.finditer(between)) or list(_SOFT_STOP.finditer(between))
     if stops:
         return last.end + stops[-1].end()
     cut = _cut(between)

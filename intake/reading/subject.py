@@ -48,11 +48,21 @@ def contradicted(request: SizeRequest, named: SizeRequest, why: str) -> SizeRequ
     for field in LENGTH_FIELDS:
         stated, other = request.length_mm(field), named.length_mm(field)
         if stated is not None and other is not None and differ(stated, other):
+            if _says_another_length(request, named):
+                continue
             doubts.append(Doubt(field=field, readings=(stated, other), why=why))
     if request.material and named.material and request.material != named.material:
         families = (request.material.value, named.material.value)
         doubts.append(Doubt(field="material", readings=families, why=why))
     return request.model_copy(update={"doubts": _merged(doubts)})
+
+
+def _says_another_length(request: SizeRequest, named: SizeRequest) -> bool:
+    """'One for the 5 inch die', where the radius is 5 inch: the one figure of the subject is that
+    of another length of the size."""
+    said = [value for field in LENGTH_FIELDS if (value := named.length_mm(field)) is not None]
+    own = [value for field in LENGTH_FIELDS if (value := request.length_mm(field)) is not None]
+    return len(said) == 1 and any(not differ(value, said[0]) for value in own)
 
 
 def filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:

@@ -13,6 +13,7 @@ from .figures import Layout
 from .groups import Group, own_figures
 from .patterns import any_of
 from .told import words_around
+from .told_words import ABOUT_DIE, HAS_MANDREL
 
 TAKEN_BACK = "some size seems to be taken back or owned already"
 
@@ -49,6 +50,7 @@ _TAKES_BACK = late_pattern(
         r"(?:l'altro|gli altri|l'altra) (?:\w+ )?(?:più avanti|in seguito|dopo|poi)",
         r"(?:el otro|los otros|la otra) (?:\w+ )?(?:más adelante|luego|después)",
         r"(?:de andere|de rest) (?:\w+ ){0,2}(?:later|daarna)",
+        "(?:the )?(?:others?|rest|second|first) (?:one )?(?:is|are|can be) (?:for )?later",
         "can wait | for another (?:day|time) | some other time | streichen | entfällt | nicht mehr",
         "haben wir (?:schon|bereits) | (?:ist|sind) (?:schon|bereits) (?:da|vorhanden)",
         r"nächstes jahr | zum vergleich | anderen? lieferant\w* | nicht anbieten",
@@ -79,7 +81,9 @@ _BY_PLACE = late_pattern(
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
         r"(?:need|want|take|quote|price|only|just)\w* (?:the )?(?:first|second|third|fourth|fifth"
         r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
-        r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:#|nos?\.? ?)?\d{1,2}"
+        r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:(?:#|nos?\.? ?)\d{1,2}|(?!1\b(?! ?(?"
+        r":,|and"
+        r"|und|et|y|e|en|&) ?\d))\d{1,2})"
         r"(?: ?(?:,|and|und|et|y|e|en|&) ?\d{1,2})*(?= ?(?:please|pls|bitte|svp|thanks|[.;!]|$))",
         r"(?:only|just|quote|price|need|want)\w* (?:for )?(?:the )?(?:first|last|top|bottom)"
         r" (?:two|three|four|2|3|4)(?! (?:is|are|has|have|pieces|weeks|days))",
@@ -110,13 +114,35 @@ _OLD_AND_NEW = late_pattern(
     r"[ \t|;,]{2,}(?:new|is|after|proposed|revised|neu|nouveau|nuevo|nuovo|nieuw)\b",
     re.IGNORECASE,
 )
+_JUST_ONE = late_pattern(r"\b(?:only|just|nur|seulement|sólo|solo|alleen) 1\b", re.IGNORECASE)
+_NUMBERED = late_pattern(r"^[ \t]*\(?1\s?[.):]", re.MULTILINE)
 _OF_OTHER_THINGS = late_pattern(
     r"\s(?:the |our |all |both |my |die |les |los |i |de )?(?:dies?|formers?|benders?|wipers?|tube"
     r"|machine|clamps?|stock|drawings?|tooling|biegeformen|matrices|matrici|mallen)\b",
     re.IGNORECASE,
 )
 """'We already have the dies': no size is meant."""
+_SOMEBODY_SAYS = late_pattern(
+    r"\b(?:says?|said|thinks?|thought|reckons?|reckoned|claims?|claimed|swears|insists?|told ("
+    r"?:me|us)"
+    r"|keeps saying|sagt|meint|behauptet|glaubt|dit|prétend|pense|dice|cree|insiste|sostiene|pensa"
+    r"|zegt|vindt|beweert)\b(?:[^.;!?\n]|[.]\d)*$",
+    re.IGNORECASE,
+)
+_BUT = late_pattern(
+    r"(?:[^.;!?\n]|[.]\d)*\b(?:but|though|however|yet|aber|doch|jedoch|mais|pourtant|pero|ma|p"
+    r"erò|maar"
+    r"|echter)\b",
+    re.IGNORECASE,
+)
+"""'My welder says they don't need one, but ...': he is not heeded."""
+_SINCE = late_pattern(r"[.;!?](?!\d)\s?|\n|,\s")
 _OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
+
+
+_NEXT_WORDS = 24
+_CLAUSE = 100
+"""Characters of a clause that are looked at."""
 
 
 def picks_out(text: str) -> bool:
@@ -126,13 +152,16 @@ def picks_out(text: str) -> bool:
 
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
     """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
-    if _OLD_AND_NEW.search(layout.text) or (not picked and picks_out(layout.text)):
+    by_place = picks_out(layout.text) or _is_numbered_pick(layout.text)
+    if _OLD_AND_NEW.search(layout.text) or (not picked and by_place):
         return [True] * len(groups)
     found = [
         words
         for words in _TAKES_BACK.finditer(layout.text)
         if not _OF_NO_SIZE.search(layout.text[max(0, words.start() - 12) : words.start()])
         and not _OF_OTHER_THINGS.match(layout.text, words.end())
+        and not _is_of_another_tool(layout.text, words)
+        and not _is_overruled(layout.text, words)
     ]
     if not found:
         return [False] * len(groups)
@@ -142,3 +171,27 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
     ]
     heard = picked or any(f.negated or f.context_only or f.put_off for f in layout.figures)
     return meant if heard or any(meant) else [True] * len(groups)
+
+
+def _is_of_another_tool(text: str, words: re.Match[str]) -> bool:
+    """'The wiper we already have', 'Il raschiatore lo abbiamo già': and no mandrel with it."""
+    begin = max(0, words.start() - _CLAUSE)
+    stops = list(_SINCE.finditer(text, begin, words.start()))
+    clause = text[stops[-1].end() if stops else begin : words.start()].casefold()
+    behind = text[words.end() : words.end() + _NEXT_WORDS].casefold()
+    if HAS_MANDREL.search(clause) or HAS_MANDREL.search(behind):
+        return False
+    return ABOUT_DIE.search(clause) is not None
+
+
+def _is_overruled(text: str, words: re.Match[str]) -> bool:
+    """Whether somebody else says it, and a 'but' follows."""
+    begin = max(0, words.start() - _CLAUSE)
+    if not _SOMEBODY_SAYS.search(text, begin, words.start()):
+        return False
+    return _BUT.match(text, words.end(), words.end() + _CLAUSE) is not None
+
+
+def _is_numbered_pick(text: str) -> bool:
+    """'Just 1': of a numbered list it may be the first; else it counts mandrels."""
+    return _JUST_ONE.search(text) is not None and _NUMBERED.search(text) is not None

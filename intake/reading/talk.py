@@ -8,6 +8,7 @@ from .corrections import hear_corrections
 from .figures import Layout
 from .given_up import hear_given_up
 from .hedges import hear_capacity, hear_hedges
+from .measured import hear_measured
 from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 from .restated import hear_references
@@ -27,6 +28,7 @@ def listen(layout: Layout) -> None:
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
+    hear_measured(layout)
     hear_given_up(layout)
 
 

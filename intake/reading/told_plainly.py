@@ -28,6 +28,7 @@ from .told_plainly_words import (
     OF_SEVERAL,
     ON_OUR_MACHINE,
     ONE_AGAIN,
+    ORDERED,
     OWNED,
     PLURAL_TOOLS,
     QUOTED,
@@ -113,7 +114,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
         return True
     if any(QUOTED.search(words) for words in own):
         return "?" not in following
-    there = [words for words in own if any(p.search(words) for p in (DELIVERED, OWNED))]
+    there = [words for words in own if any(p.search(words) for p in (DELIVERED, ORDERED, OWNED))]
     elsewhere = all(words in there or words in serves for words in part.elsewhere)
     return bool(there) and elsewhere and not any(map(NO_MANDREL.search, there))
 

@@ -59,10 +59,28 @@ OWNED = whole_words(
     r"(?:wir haben|ich habe) (?:bereits|schon) (?:einen|den) (?:\w*dorn)",
     r"(?:einen|den) \w*dorn (?:für|in) [^.;]{1,40} (?:haben wir|habe ich|besitzen wir)"
     r" (?:schon|bereits)",
+    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:haben wir|hab(?:e)? ich|besitzen wir) (?:schon"
+    r"|bereits|ja)",
+    r"\d+er[ -]\w*dorne? [^.;?!]{0,24}?\b(?:ist|sind|liegt|steht) (?:schon |bereits |ja )?"
+    r"(?:da|hier|vorhanden)",
+    r"(?:wir haben|ich habe|haben wir|hab ich) (?:(?:schon|bereits|ja|noch) )?(?:den|einen) "
+    r"\d+er[ -]\w*dorn",
     r"(?:nous avons|on a|j'ai) déjà (?:un|le) mandrin | (?:ya tenemos|ya tengo) (?:un|el) mandril",
     r"(?:abbiamo|ho) già (?:un|il) mandrino | (?:we hebben|ik heb) al (?:een|de) doorn",
 )
 """A tool that the sender has: 'I have a mandrel for 1.5 x .083', 'the same with wall 1.5'."""
+ORDERED = whole_words(
+    rf"(?:po|order|purchase order) (?:no\.? ?)?(?:\S+ )?for\b{_GAP}?\b(?:went out|is out"
+    r"|(?:was|is|has been) (?:placed|sent|issued|mailed|with you|on its way))",
+    r"(?:is|are|was|were|been) (?:already |now |all )?(?:on order|ordered)(?: (?:with|from) you)?",
+    rf"(?:i|we)(?:'ve)? (?:have )?(?:already |just )(?:ordered|placed (?:the|an|our) (?:order|po))"
+    rf"{_GAP}?\bfor",
+    rf"(?:haben wir|habe ich|wir haben|ich habe) {_GAP}?(?:gestern|bereits|schon|letzte woche)"
+    r" bestellt",
+    r"(?:nous avons|on a|j'ai) (?:déjà |hier )commandé | ya (?:hemos |he )pedido",
+    r"(?:abbiamo|ho) già ordinato | (?:hebben we|we hebben|heb ik|ik heb) al besteld",
+)
+"""Ordered of us already: 'PO for the 1.5 x .065 went out to you yesterday'."""
 _KIN = (
     r"(?:friend|buddy|pal|mate|neighbou?r|brother|sister|dad|father|uncle|cousin|competitor"
     r"|competition)s?(?:-in-law)?"
@@ -139,7 +157,8 @@ FOR_SALE = whole_words(
 """'I have a 63.5 x 3 set here I can sell you back'."""
 
 NO_MANDREL = whole_words(
-    r"(?:made|built|sold|supplied|shipped|delivered|furnished|turned|did|got|bought|ordered|have|own"
+    r"(?:made|built|sold|supplied|shipped|delivered|furnished|turned|did|got|bought|ordered|ha"
+    r"ve|own"
     r"|sell|selling)(?: (?!(?:for|on|to|with|in|of|from|off|mandrels?|plugs?)\b)\S+){0,7}?"
     r" (?:dies?|formers?|benders?|machines?|wipers?|tub(?:e|es|ing)|pipes?|stock|jobs?|hoops?"
     r"|rails?"

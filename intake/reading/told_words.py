@@ -77,6 +77,26 @@ _BOUGHT_IN = (
     r"fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons | subcontrat\w*",
     r"compramos | compriamo | terzista | kopen we | uitbested\w*",
 )
+_NOT_BENT = (
+    r"which (?:we|i|they) (?:weld|cut|machine)\w* | (?:laser[- ]?|saw[- ]?)cut(?:,| and) (?:\w"
+    r"+ )?not"
+    r" bent | (?:that is|that's|is|are|stays?|which is) (?:only |just )?(?:straight|welded|cut"
+    r"|machined|not bent)(?: only)?",
+    r"(?:weld|cut|machine)(?:s|ed)?(?: it| them| that)?,? (?:and )?(?:not|don'?t|never) ben[dt]",
+    r"(?:wird|werden) (?:nur )?(?:geschweißt|geschnitten|nicht gebogen) | bleibt gerade",
+    r"(?:est|sont) (?:soudée?s?|droits?|pas cintrée?s?) | va (?:recto|soldado)",
+    r"(?:è|sono) (?:saldat[oi]|dritt[oi]|non piegat[oi]) | (?:is|blijft) recht",
+)
+"""No bend is in it: 'the cross tube is laser cut and not bent'."""
+_ORDERED = (
+    r"(?:po|order|purchase order) (?:no\.? ?)?(?:\S+ )?for\b(?:[^.;]|[.]\d){0,40}?\b(?:went ou"
+    r"t|is out"
+    r"|(?:was|is|has been) (?:placed|sent|issued|mailed|with you|on its way))",
+    r"(?:is|are|was|were|been) (?:already |now |all )?(?:on order|ordered)",
+    r"(?:gestern|bereits|schon|letzte woche) bestellt | (?:bestellung|auftrag) ist raus",
+    r"(?:déjà|hier) commandé | ya (?:está )?pedido | già ordinato | al besteld",
+)
+"""On its way to us: 'PO for the ... went out to you yesterday'."""
 _LONG_AGO = (
     r"last (?:year|month|week|time|spring|summer|autumn|fall|winter|order|january|february|march"
     r"|april|may|june|july|august|september|october|november|december)",
@@ -161,6 +181,8 @@ TELLS = whole_words(
     *_HAD,
     *_CAME_ALONG,
     *_BOUGHT_IN,
+    *_NOT_BENT,
+    *_ORDERED,
     *_LONG_AGO,
     *_GOES_WELL,
     *_NOT_NOW,
@@ -168,7 +190,9 @@ TELLS = whole_words(
     *_BY_THE_WAY,
     *_COULD_DO,
 )
-NOT_HERE = whole_words(*_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_NOW)
+NOT_HERE = whole_words(
+    *_SOMEBODY_ELSES, *_HAD, *_CAME_ALONG, *_BOUGHT_IN, *_NOT_BENT, *_ORDERED, *_NOT_NOW
+)
 """There already, or had from elsewhere, or not now."""
 TELLS_NOT = whole_words(
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
@@ -176,6 +200,10 @@ TELLS_NOT = whole_words(
     r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",
     r"no (?:issues?|trouble|problems?|drama|bother|complaints?|worries|wrinkles"
     r"|(?:immediate |current )?need(?: to \w+)?|budget)",
+    r"(?:may|might|probably|maybe) (?:also )?(?:need|want)(?:[^.;]|[.]\d){0,40}?\b(?:next (?:year"
+    r"|season|spring|summer|autumn|fall|winter)|later(?: on)?|some ?day|in the future)",
+    r"(?:later(?: on)?|next (?:year|season)|some ?day|down the (?:road|line))[^.;,\d]{0,12}"
+    r" (?:we|i)(?:'ll| will| may| might) (?:probably |maybe |perhaps |also )*(?:need|want)",
     r"never (?:a|any|had|needed|used|been|given|gives?|gave|caused?|causes)",
     r"(?:was|were) (?:going|fixing|about|hoping|planning) to \w+",
     r"(?:don'?t|do not|no need to|needn'?t|not|please don'?t) (?:price|quote|bother|include|worry"
@@ -201,9 +229,14 @@ NO = late_pattern(
 WAS_GOING_TO = whole_words(r"(?:was|were) (?:going|about|hoping|planning) to \w+")
 """With an 'also' behind it, it was done after all: 'I was going to ask for ... Also ...'."""
 ABOUT_DIE = late_pattern(
-    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*"
-    r"|matrijs|mal)\b"
+    r"\b(?:dies?|die set|formers?|matrices?|matriz|biege(?:form|block)\w*|matrijs|mal|wipers?|"
+    r"clamps?"
+    r"|clamp blocks?|boosters?|benders?|lube|lubricant|faltenglätter|gleitschienen?|spannbacken?"
+    r"|lisseurs?|racleurs?|réglettes?|mordaches?|patins?|alisador\w*|rascador\w*|mordazas?"
+    r"|raschiator\w+|pattin[oi]|morsett\w+|gladstrijkers?|plooienstrijkers?|klembek\w*"
+    r"|glijschoen\w*)\b"
 )
+"""Another tool of the bender, or what goes with it: to have that says nothing of a mandrel."""
 HAD_ALREADY = whole_words(
     "already | in stock | on hand | owned | came with | arrived | schon | bereits | vorhanden",
     "déjà | ya | già | hebben we al | al",

@@ -47,6 +47,23 @@ _GONE = any_of(
     r"(?:queda |está )?(?:anulad[oa]|cancelad[oa])\b | ya no (?:es necesari[oa]|hace falta)",
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
+_SHOWN = any_of(
+    r"(?:is |are )?(?:only |just |given |shown |there |listed )*for (?:your |our )?(?:informat"
+    r"ion|info"
+    r"|reference|completeness)(?: only)?\b(?=\s*(?:[.;,!?)]|$|and\b))",
+    r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|that|it|here))?(?=\s*(?:[.;"
+    r",!?)]|$))",
+    r"(?:ist |steht )?(?:nur |lediglich )?zur (?:information|info|vollständigkeit)\b",
+    r"haben wir (?:schon|bereits)(?=\s*(?:[.;,!?)]|$)) | (?:est |n'est )?(?:donnée? |là )?(?:q"
+    r"ue )?pour"
+    r" (?:information|mémoire|info)\b",
+    r"(?:on l'a|nous l'avons) déjà\b | (?:es |va )?(?:solo |sólo )?(?:informativ[oa]|a título"
+    r" informativo|como referencia)\b | ya l[ao] tenemos\b",
+    r"(?:è )?(?:solo )?(?:a titolo informativo|per (?:conoscenza|informazione))\b | (?:ce )?l'"
+    r"abbiamo"
+    r" già\b | (?:is |staat )?(?:er )?(?:alleen |slechts )?ter informatie\b | hebben we al\b",
+)
+"""Shown in the list, and not asked for."""
 _APPROVED = r"(?:released|approved|confirmed|signed off|cleared|authori[sz]ed)"
 _NOT_YET = any_of(
     rf"(?:is|are|was|were|has|have)(?: still)? not(?: yet)?(?: been)?(?: yet)? {_APPROVED}",
@@ -74,7 +91,11 @@ _ALL_THE_SAME = (
     r"|quand même|aussi|también|comunque|anche|toch|ook)\b)"
 )
 """Behind words that put a line off: nothing that asks for it all the same."""
-_DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}", re.IGNORECASE)
+_BUT_ALL = (
+    r"(?![^.;!?\n]{0,60}\b(?:but|yet|aber|mais|pero|ma|maar)\b[^.;!?\n]{0,30}"
+    r"\b(?:both|all|anyway|beide|alle|les deux|tous|ambos|todos|entrambi|tutti|allebei)\b)"
+)
+_DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}{_BUT_ALL}", re.IGNORECASE)
 _NAMED = rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE}{ENDS})"
 _LEFT_OUT = late_pattern(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
 _WAITS = late_pattern(
@@ -85,12 +106,27 @@ _WAITS = late_pattern(
 """'The third is not released', 'the last line is for later'."""
 _HELD = late_pattern(rf"\b(?:hold(?: off)?(?: on)?|park|postpone|exclude)\s{_NAMED}", re.IGNORECASE)
 _IS_GONE = late_pattern(rf"(?<![\w.,/-]){BARE}\s{_GONE}", re.IGNORECASE)
+_IS_SHOWN = late_pattern(
+    rf"(?<![\w.,/-]){ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})\s{_SHOWN}"
+    r"(?![^.;!?]{0,60}\b(?:but|though|yet|aber|mais|pero|ma|maar)\b)",
+    re.IGNORECASE,
+)
+_OF_IT = late_pattern(
+    rf"(?:\b(?:for|of|on|to|with|für|zu|von|pour|de|para|per|di|voor|van)\s{ARTICLE}(?:{NOUN}\s?)?"
+    r"|\d ?(?:,|and|und|et|y|e|en|&|to|-|bis) ?)$",
+    re.IGNORECASE,
+)
+"""'Line 30 is for information'; of 'the drawing for item 1' it says nothing, and
+of '2 and 3 we own' not all."""
 _LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
     r"(?P<sign>\s?[).:]|\s-|\t|\s{2,})"
     r"[^\n]{0,40}$",
     re.IGNORECASE,
 )
+
+
+_NEAR = 32
 
 
 def label_before(text: str, start: int) -> str | None:
@@ -124,8 +160,9 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
     only = wanted(spaced, names, labelled=names is known)
     gone = {
         index
-        for pattern in (_DROPPED, _LEFT_OUT, _IS_GONE, _WAITS, _HELD)
+        for pattern in (_DROPPED, _LEFT_OUT, _IS_GONE, _IS_SHOWN, _WAITS, _HELD)
         for match in pattern.finditer(spaced)
+        if pattern is not _IS_SHOWN or not _OF_IT.search(spaced[: match.start()][-_NEAR:])
         for index in places(match["number"], match["counted"], names)
     }
     kept = [index for index in everything if index not in gone and (not only or index in only)]

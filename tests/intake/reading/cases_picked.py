@@ -40,6 +40,15 @@ SEVERAL_PLACES = [  # several places in one breath
     case("quote-for-line", _LIST + "Please quote for line 3, two mandrels.", *_of(3)),
     case("devis-pour", _LIST + "Merci de faire un devis pour les repères 1 et 4.", *_of(1, 4)),
     case("angebot-fuer", _LIST + "Wir bitten um ein Angebot für Pos. 2 und 5.", *_of(2, 5)),
+    case("los-otros-dos", _PLAIN + "El segundo ya lo tenemos, precio de los otros dos por favor.", *_of(1, 3)),
+    case("line-for-information", _LIST + "Line 2 is for information, that mandrel we have. Please quote the tools.", *_of(1, 3, 4, 5)),
+    case("item-we-have", _LIST + "Mandrels please. Item 5 we already have.", *_of(1, 2, 3, 4)),
+    case("pos-zur-information", _LIST + "Dorne bitte. Pos. 4 ist nur zur Information.", *_of(1, 2, 3, 5)),
+    case("ligne-pour-information", _LIST + "Mandrins svp. La ligne 1 est donnée pour information.", *_of(2, 3, 4, 5)),
+    case("voce-informativa", _LIST + "Mandrini per favore. La voce 3 è solo a titolo informativo.", *_of(1, 2, 4, 5)),
+    case("die-for-item-we-have", _LIST + "Mandrels please. Item 2 we have a die for.", *_of(1, 2, 3, 4, 5)),
+    case("tube-for-item-we-have", _LIST + "For item 2 the tube we have. Mandrels please.", *_of(1, 2, 3, 4, 5)),
+    case("boss-but-both", _LIST + "My boss says we don't need the second but I want all quoted.", *_of(1, 2, 3, 4, 5)),
     case("the-middle-one", _PLAIN + "I need the middle one.", *_of(2)),
     case("the-second-on-the-list", _PLAIN + "We want the second one on the list.", *_of(2)),
     case("line-rolled-elsewhere", _LIST + "Line 4 is rolled by someone else. Please quote for line 3.", *_of(3)),
@@ -200,7 +209,6 @@ UNHEARD = [  # some are picked, and not understood which: each is doubted
     case("a-maybe", _LIST + "4 is a maybe. Prices please.", *_doubted(5)),
     case("we-own-two", _LIST + "2 and 3 we own. Quotes please.", *_doubted(5)),
     case("plus-d-actualite", _PLAIN + "Le dernier n'est plus d'actualité, merci de chiffrer les deux autres.", *_doubted(3)),
-    case("los-otros-dos", _PLAIN + "El segundo ya lo tenemos, precio de los otros dos por favor.", *_doubted(3)),
     case("andere-twee", _PLAIN + "De laatste hoeft niet, graag prijs voor de andere twee.", *_doubted(3)),
 ]  # fmt: skip
 

@@ -62,3 +62,23 @@ def test_a_die_that_is_there_says_what_mandrel_is_wanted(text: str) -> None:
 def test_a_mandrel_that_is_there_is_not_wanted() -> None:
     text = "We already have dies and mandrels for 1.75 x .095 on 5.25 CLR. Need one for 1.5 x .065."
     assert [size.od_mm for size in read_text(text)] == [Decimal("38.1")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Need a mandrel for 1.75 OD x .095 wall, we have the 5.25 inch radius shoe.",
+        "Need a mandrel for 1.75 x .095, we have a 5.25 CLR die. Just one.",
+        "Please quote a mandrel for 1.75 x .095, I have the 5-1/4 CLR die already.",
+    ],
+)
+def test_a_die_that_is_there_takes_no_tube_back(text: str) -> None:
+    (size,) = read_text(text)
+    assert (size.od_mm, size.wall_mm, size.clr_mm) == LARGE
+
+
+def test_a_wall_named_with_an_owned_tube_stays_that_of_another() -> None:
+    text = "The mandrel for 1.5 x .065 we already have, need one for 1.75 x .065 on 5.25 CLR."
+    assert [(size.od_mm, size.wall_mm) for size in read_text(text)] == [
+        (Decimal("44.45"), Decimal("1.651"))
+    ]

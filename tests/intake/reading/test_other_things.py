@@ -10,6 +10,7 @@ from decimal import Decimal
 
 import pytest
 
+from .cases_shop_talk import SHOP_TALK
 from .support import read_text
 
 BESIDE = (
@@ -104,3 +105,69 @@ def test_a_large_pipe_in_inches_is_not_doubted(text: str) -> None:
     """NPS 8, schedule 40 is 8.625 x 0.322 in (ASME B36.10M)."""
     (size,) = read_text(text)
     assert not size.doubts
+
+
+KEPT: tuple[tuple[str, tuple[tuple[str, str, str], ...]], ...] = (
+    (
+        "Our bender does 2 x .120 and we need a mandrel for that on 6 clr. "
+        "Also one for 1.75 x .095, 5.25 clr.",
+        (("50.8", "3.048", "152.4"), ("44.45", "2.413", "133.35")),
+    ),
+    (
+        "The bender takes 2 x .120, 6 clr. The other 1.75 x .095, 5.25 clr. "
+        "Mandrels for both machines.",
+        (("50.8", "3.048", "152.4"), ("44.45", "2.413", "133.35")),
+    ),
+    (
+        "Maschine schafft 60 x 3. Bitte beide Dorne anbieten: 60 x 3 R 180, 42 x 2 R 120.",
+        (("60", "3", "180"), ("42", "2", "120")),
+    ),
+    (
+        "Tube A 38 x 1.5 R 114. Tube B 42 x 2 is not bent today but will be, R 120. Quote both.",
+        (("38", "1.5", "114"), ("42", "2", "120")),
+    ),
+    (
+        "1.5 x .065, no bends tighter than 4.5 clr, and 1.75 x .095 on 5.25. Mandrels for both.",
+        (("38.1", "1.651", "114.3"), ("44.45", "2.413", "133.35")),
+    ),
+    (
+        "The wheel hoop is 1.5 x .065, 12 clr. The frame is 1.75 x .095, 5.25 clr. One each.",
+        (("38.1", "1.651", "304.8"), ("44.45", "2.413", "133.35")),
+    ),
+    (
+        "The bolt cage is 1.5 x .095. Radius 5. Also 1.75 x .120, radius 6. One each.",
+        (("38.1", "2.413", "127"), ("44.45", "3.048", "152.4")),
+    ),
+    (
+        "Engine has 1.75 x .049 tubes. 2.5 clr. Collector 3 x .065 at 4.5 clr. One mandrel each.",
+        (("44.45", "1.2446", "63.5"), ("76.2", "1.651", "114.3")),
+    ),
+    ("Gas pipe 25 x 1.5, R 75, one mandrel.", (("25", "1.5", "75"),)),
+    ("Argon lines: 12.7 mm x 0.89, 38 CLR, 316L. Two mandrels.", (("12.7", "0.89", "38"),)),
+    ("Wire rack tubing 3/4 x .049 on 2.25 clr, one mandrel.", (("19.05", "1.2446", "57.15"),)),
+    ("Cut the tubes to 38 x 1.5 spec, R 114, one mandrel.", (("38", "1.5", "114"),)),
+    ("We cut it down to 1.5 OD, .065 wall, 4.5 clr. One mandrel.", (("38.1", "1.651", "114.3"),)),
+    ("Distance between bends: 40, radius 75, tube 25 x 1.5. One mandrel.", (("25", "1.5", "75"),)),
+    ("Feed line is .250 x .035 on .75 clr. One mandrel.", (("6.35", "0.889", "19.05"),)),
+    ("Spiel 0,1, Wand 0,8: Rohr 12 x 0,8, R 36. Ein Dorn.", (("12", "0.8", "36"),)),
+    ("Rohr 20 h8 x 2, R 60, ein Dorn.", (("20", "2", "60"),)),
+    ("Bolt circle tube 1.5 x .065 on 4.5 clr. One mandrel.", (("38.1", "1.651", "114.3"),)),
+    ("Pool rail is 1.9 x .145 on 6 clr, one mandrel.", (("48.26", "3.683", "152.4"),)),
+)
+
+
+@pytest.mark.parametrize(("text", "sizes"), KEPT)
+def test_a_tube_of_such_things_is_read(text: str, sizes: tuple[tuple[str, str, str], ...]) -> None:
+    """What speaks of a machine, a wheel, gas or a wire may be the tube all the same."""
+    read = [(size.od_mm, size.wall_mm, size.clr_mm) for size in read_text(text)]
+    assert sorted(read, key=str) == sorted((tuple(map(Decimal, size)) for size in sizes), key=str)
+
+
+@pytest.mark.parametrize("said", SHOP_TALK)
+def test_talk_of_the_shop_makes_no_size(said: str) -> None:
+    asked, lengths = SIZES[len(said) % 3]
+    for text in (f"{said} {asked}", f"{asked}\n\n{said}"):
+        (size,) = read_text(text)
+        assert (size.od_mm, size.wall_mm, size.clr_mm) == tuple(map(Decimal, lengths)), text
+        assert size.quantity == 1, text
+        assert not size.doubts, text
