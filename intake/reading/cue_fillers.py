@@ -24,7 +24,7 @@ FILLER_LEFT = word_set(
     value figure wert valeur valor valore waarde
     respectively jeweils respectivement respectivamente rispettivamente respectievelijk reihe nach
     dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde
-    going"""
+    going correct confirmed"""
 )
 VALUES = word_set("value figure wert valeur valor valore waarde")
 NEW_VALUE = word_set(

@@ -31,6 +31,7 @@ RADIUS_WORDS = [
     case("bending-ray", "Tube 38 x 1.5 inox, bending ray 57", _MM),
     case("ray-is-a-name", "Tube 38 x 1.5 inox, bend radius 57.\n\nRay\n66 Mill Lane", _MM),
     case("new-value", "OD 48.3, wall 3.2 mm, radius - please see new value 145 (was 150 in rev A).", mm("48.3", "3.2", "145")),
+    case("is-correct", "yes, OD is correct at 48.3. Wall I confirm 3.2 mm. Radius 145.", mm("48.3", "3.2", "145")),
     case("new-value-de", "Rohr 48,3 x 3,2, Radius - neuer Wert 145 (vorher 150).", mm("48.3", "3.2", "145")),
     case("new-value-fr", "Tube 48,3 x 3,2, rayon - nouvelle valeur 145.", mm("48.3", "3.2", "145")),
     case("new-wall", "OD 48.3 mm, wall - updated figure 2.9 (was 3.2), radius 145.", mm("48.3", "2.9", "145")),
