@@ -138,6 +138,9 @@ _SPANS = tuple(
         r"\breads? (?:down )?to 0?[.,]0\d+",
         rf"\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?(?:carton|parcel|package|karton|paket"
         r"|caja|scatola|doos|colis)\b(?!\s(?:tub|section|frame|steel|rail))",
+        # a box to ship, and no box section: "40 x 40 x 2 box"
+        r"\b(?:ups|usps|fedex|dhl|dpd|postage|parcel|courier|freight)\b"
+        rf"(?:[^.;]|\.\d){{0,40}}\b{_N}(?:\s?[x×]\s?{_N}){{2}}\s?(?:in|cm|mm|inch)?\s?box\b",
         r"\b(?:discounts?|\w*rabatt|skonto|remise|sconto|descuento|korting"
         r"|price breaks?)\b[^.;\d]{0,20}"
         r"\b(?:at|ab|à|a|da|dal|vanaf|from|bei|dès|partir de|desde|over|von)\s\d+(?![.,/]?\d)"
