@@ -46,6 +46,16 @@ def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     if len(groups) < 2:
         return
+    _doubt_each(layout, groups)
+    for before, group in pairwise(groups):
+        od, earlier = group.slots.get("od"), before.slots.get("od")
+        if not (before.doubtful and od and earlier and _own(group, before) == od[:1]):
+            continue
+        if od[0].link in LISTED and od[0].sentence == earlier[0].sentence:
+            _doubt(group, before.doubtful)  # "die Dorne für 22er und 18er sind noch gut"
+
+
+def _doubt_each(layout: Layout, groups: list[Group]) -> None:
     apart = plainly_told(layout, groups)
     if apart is not None:
         _doubt_those(groups, [part.told for part in apart.said], PLAINLY_TOLD)

@@ -125,6 +125,8 @@ class Layout:
     """Words of sizes that were taken as not asked for, to be told to the person."""
     owned: list[str] = field(default_factory=list)
     """Words of sizes whose tool is there already, to be told to the person."""
+    aside: list[str] = field(default_factory=list)
+    """Words that look like a size, but are of a machine, a sheet, a tube that is not bent."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)
     """Where whole lines of such sizes stand: their material and count go with them."""
     _texts: dict[int, str] = field(default_factory=dict)

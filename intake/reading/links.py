@@ -96,6 +96,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
                 marks.append("line")
         elif token.text == ")" and "same" in marks:
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
+        elif token.text == "er" and previous is None:
+            pass  # "22er und 18er"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):
             pass  # "a radius of 2" is English; between two figures "of" is Dutch for "or"
         elif (

@@ -143,6 +143,9 @@ def set_other_sentences_aside(layout: Layout) -> None:
             continue
         if _holds_tube(figures) and (several or asked & _pairs(figures)):
             continue  # "mandrels for both machines"
+        if _holds_tube(figures):
+            words = layout.text[figures[0].start : figures[-1].end]
+            layout.aside.append(" ".join(words.split()))
         for figure in figures:
             if figure.role is None:
                 figure.give("noise", "cue")

@@ -98,6 +98,7 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += told
     notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
+    notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_choices(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))

@@ -10,8 +10,10 @@ from decimal import Decimal
 
 import pytest
 
+from bendreply.intake.reading import read
+
 from .cases_shop_talk import SHOP_TALK
-from .support import read_text
+from .support import read_text, whole
 
 BESIDE = (
     "The wiper is 3/4 thick.",
@@ -85,16 +87,18 @@ def test_a_tube_keeps_its_own_lengths(
 
 
 @pytest.mark.parametrize(
-    "text",
+    ("text", "od"),
     [
-        '12" long parts. Mandrel for OD 12, wall 1, CLR 36.',
-        'Cut to 6" pieces. Tube OD 10, wall 1, radius 30.',
+        ('12" long parts. Mandrel for OD 12, wall 1, CLR 36.', 12),
+        ('Cut to 6" pieces. Tube OD 10, wall 1, radius 30.', 10),
     ],
 )
-def test_a_tube_of_a_foot_is_doubted_where_no_unit_is_written(text: str) -> None:
+def test_a_tube_of_a_foot_is_doubted_where_no_unit_is_written(text: str, od: int) -> None:
     (size,) = read_text(text)
     assert {"od", "wall", "clr"} <= {doubt.field for doubt in size.doubts}
-    assert Decimal(12) in next(d for d in size.doubts if d.field == "od").readings or "10" in text
+    doubt = size.doubt_on("od")
+    assert doubt is not None
+    assert Decimal(od) in doubt.readings
 
 
 @pytest.mark.parametrize(
@@ -171,3 +175,20 @@ def test_talk_of_the_shop_makes_no_size(said: str) -> None:
         assert (size.od_mm, size.wall_mm, size.clr_mm) == tuple(map(Decimal, lengths)), text
         assert size.quantity == 1, text
         assert not size.doubts, text
+
+
+def test_a_tube_that_is_set_aside_is_told() -> None:
+    """Set aside, and not in silence: the person sees what was taken as no tube to bend."""
+    message, own = whole("Posts are 1.5 x .065, no bends. One mandrel for 1.75 x .095, 5.25 clr.")
+    reading = read(own, message)
+    assert [size.od_mm for size in reading.requests] == [Decimal("44.45")]
+    assert any("1.5 x .065" in note for note in reading.notes)
+
+
+@pytest.mark.parametrize("old", ["22er und 18er", "22er, 18er", "18 und 22 mm"])
+def test_each_of_a_list_that_is_told_of_is_doubted_or_left_out(old: str) -> None:
+    sizes = read_text(
+        f"Brauche einen Dorn für 28 x 1,5, R 56. Die alten Dorne für {old} gehen noch."
+    )
+    assert sizes[0].od_mm == Decimal(28)
+    assert all(size.doubt_on("od") for size in sizes[1:])
