@@ -16,12 +16,12 @@ from ..late_pattern import late_pattern
 from .material_also import is_also_wanted
 from .material_context import (
     are_alternatives,
-    is_about_tool,
     is_put_right,
     is_rejected,
     shares_rejection,
 )
 from .material_later import is_for_later
+from .material_of_tool import is_about_tool
 from .material_parts import TUBE, Kind, Part, parts_of
 from .plain import flatten
 
