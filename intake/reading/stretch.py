@@ -48,6 +48,7 @@ from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
 from .walls_of import hear_walls_of
+from .wrapped import unwrap
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""
@@ -108,7 +109,7 @@ def _read(
     told: str | None,
     left_out: Sequence[str] = (),
 ) -> Stretch:
-    plain = tabulate(flatten(original[:MOST_CHARACTERS]))
+    plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
     is_cut = len(original) > MOST_CHARACTERS or bool(plain.text[len(text) :].strip())
