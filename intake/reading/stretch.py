@@ -40,10 +40,12 @@ from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
+from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
 from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
+from .stock_lengths import hear_stock_lengths
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
@@ -122,6 +124,7 @@ def _read(
     hear_called_by_wall(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
+    hear_stock_lengths(layout)
     hear_walls_of(layout)
     hear_on_lines(layout)
     assign_named_order(layout)
@@ -147,6 +150,7 @@ def _read(
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
     refine_radii(layout)
+    join_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
     note_names(layout)

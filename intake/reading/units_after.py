@@ -53,6 +53,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("noise", any_of(
         r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",
+        r"(?<=\d\d)\sg\b(?!\s?[=:]) | gramm?e?s?\b | grammi\b | gramos?\b",
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
