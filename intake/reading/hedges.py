@@ -97,6 +97,13 @@ _HEDGE_BEFORE = late_pattern(
         "rund | zirka | wohl | vermutlich | environ | peut-être | à peu près | sans doute",
         "probablemente | alrededor de | aproximadamente | unos | forse | probabilmente | ongeveer",
         "waarschijnlijk | misschien | omkring | cirka | około",
+        "autour de | dans les | aux alentours de | à vue de nez | um die | so um | in etwa",
+        "sobre los | en torno a | a ojo | attorno (?:a|ai) | intorno (?:a|ai) | all'incirca",
+        "a occhio | rond de | zo'n | om en nabij | credo (?:che )?(?:sia|siano) | penso (?:che )?sia",
+        "potrebbe (?:anche )?essere | creo que (?:es|son|sea)",
+        "podría (?:también )?ser | je crois (?:que c'|qu'il )?est | je crois",
+        "pourrait (?:aussi |bien )*être | glaube ich | ich glaube | dürfte | denk ik",
+        "ik denk | dacht ik | zou (?:ook )?kunnen zijn | moet ongeveer",
     )
     + r"|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*"
     + r"(?:it's|its|it is|is het|het is|ist es|es ist|es|is|a|an|the|of|that's|thats|that is|wall"

@@ -10,8 +10,8 @@ from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
 
-_MOST_SENTENCES = 1
-"""So far behind the first stands the second."""
+_FAR = 160
+"""So many characters behind the first stands the second."""
 _SAME_SIGNS = late_pattern(
     r"\b"
     + any_of(
@@ -36,7 +36,7 @@ def join_radii(layout: Layout) -> None:
             continue
         if first.negated or again.negated or first.row is not None or again.row is not None:
             continue
-        if again.sentence - first.sentence > _MOST_SENTENCES or not _agree(first, again):
+        if again.start - first.end > _FAR or not _agree(first, again):
             continue
         between = layout.text[first.end : again.start].casefold().replace("’", "'")
         tubes = [f for f in layout.figures[first.index + 1 : again.index] if f.role == "od"]

@@ -41,7 +41,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("cm", any_of(r"cm\b | centimet(?:er|re)s?\b")),
     ("thou", any_of(r"thou(?:sandths?|sands?|s)?\b | mils?\b")),
-    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | (?<![^\d][1-6])g\b(?!/)")
+    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | (?<![^\d][1-6])(?<!\d\d\d)(?<!\d\d\d\s)g\b(?!/)")
         + r"(?:\s?\(?(?P<system>bwg|swg)\b\)?)?"),
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),
@@ -53,7 +53,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("noise", any_of(
         r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",
-        r"(?<=\d\d)\sg\b(?!\s?[=:]) | gramm?e?s?\b | grammi\b | gramos?\b",
+        r"(?<=\d\d\d\s)g\b(?!\s?[=:]) | gramm?e?s?\b | grammi\b | gramos?\b",
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
