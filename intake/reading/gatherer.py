@@ -32,6 +32,8 @@ class Gatherer:
         """Index of the figure that is being taken."""
         self.done: list[Group] = []
         self.open: list[Group] = []
+        self.corrected: tuple[Slot, Figure, list[Group]] | None = None
+        """What was last put right in sizes that are not open any more."""
 
     def run(self) -> list[Group]:
         """All groups in order, ``MOST_GROUPS`` at the most."""
@@ -84,6 +86,8 @@ class Gatherer:
             for figure in run:
                 figure.notes.append(choice)
         slot = slot_of(first)
+        if slot is not None and len(run) == 1 and self._corrects_earlier(slot, first):
+            return
         if not self.open:
             self.open = [Group(row=first.row)]
         elif first.row != self.open[-1].row or begins_item(self.open[-1], slot, self._ahead()):
@@ -99,6 +103,28 @@ class Gatherer:
             self._fill(slot, run)
         elif not self._restate_list(slot, run):
             self._take_again(slot, run)
+
+    def _corrects_earlier(self, slot: Slot, figure: Figure) -> bool:
+        """'2 x .120 on a 5 inch die ... sliders out of 1-3/4 ... the die is 5-1/2, not 5': what is
+        put right is the size that has the value said to be wrong, not the last one named."""
+        again = self.corrected is not None and self.corrected[0] == slot
+        if again and self.corrected is not None and restates(self.corrected[1], figure):
+            self._append(self.corrected[2], slot, figure)
+            return True
+        if not (figure.corrects and self.done) or any(slot in group.slots for group in self.open):
+            return False
+        near = self.layout.figures[max(0, figure.index - 2) : figure.index + 3]
+        wrong = {f.number.value for f in near if f.negated and f.sentence == figure.sentence}
+        meant = [
+            group
+            for group in self.done
+            if slot in group.slots and group.slots[slot][0].number.value in wrong
+        ]
+        for group in meant:
+            group.slots[slot] = [figure]
+        if meant:
+            self.corrected = (slot, figure, meant)
+        return bool(meant)
 
     def _heads_next(self, slot: Slot) -> bool:
         """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': where radii come first, or walls
@@ -118,6 +144,7 @@ class Gatherer:
             self._new(figure.row)
         for group in self.open:
             group.shape = figure.shape
+            group.side = group.side or figure
 
     def _restate_list(self, slot: Slot, run: list[Figure]) -> bool:
         """'1.5 and 2 in (38.1 and 50.8 mm)': one value more for each group."""

@@ -99,7 +99,7 @@ _HEDGE_BEFORE = late_pattern(
         "waarschijnlijk | misschien | omkring | cirka | około",
         "autour de | dans les | aux alentours de | à vue de nez | um die | so um | in etwa",
         "sobre los | en torno a | a ojo | attorno (?:a|ai) | intorno (?:a|ai) | all'incirca",
-        "a occhio | rond de | zo'n | om en nabij | credo (?:che )?(?:sia|siano) | penso (?:che )?sia",
+        "a occhio | zo'n | om en nabij | credo (?:che )?(?:sia|siano) | penso (?:che )?sia",
         "potrebbe (?:anche )?essere | creo que (?:es|son|sea)",
         "podría (?:también )?ser | je crois (?:que c'|qu'il )?est | je crois",
         "pourrait (?:aussi |bien )*être | glaube ich | ich glaube | dürfte | denk ik",

@@ -13,6 +13,7 @@ from .quantity_articles import Articles
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
+from .parts_counted import counts_parts
 from .quantity_prompts import ALONE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 from .quantity_wishes import OTHER_THINGS
 
@@ -98,6 +99,8 @@ class _Finder:
             if piece and count.value > _MOST_PIECES:
                 return None
             named = not piece or self._follows_mandrel(count)
+            if not named and counts_parts(self.words, count.first, count.value):
+                return None
             if self.context.is_rejected(count, end, piece=not named, named=named):
                 return None
             return self._mention(count, end, COUNTED if named else PIECES)

@@ -23,6 +23,8 @@ from .stretch import Stretch
 
 _TOOL = Late(words_errand.TOOL)
 _ANOTHERS = "the material is named beside another size"
+_NEXT_ITEM = re.compile(r"[;\n]")
+"""Behind it the next size begins: '22 x 0.8, R 65; oval tube 30 x 16'."""
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 _BEHIND = 24
@@ -104,7 +106,7 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     return shape_around(
         text[min(first_token.start, anchor.start) : anchor.start],
         text[anchor.start : last.end],
-        text[last.end : last_token.end],
+        _NEXT_ITEM.split(text[last.end : last_token.end], maxsplit=1)[0],
         text[last_token.end : last_token.end + _BEHIND],
     )
 
