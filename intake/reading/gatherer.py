@@ -5,6 +5,7 @@ from __future__ import annotations
 from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
+from .late_corrections import put_right_by
 from .likeness import restates
 from .retelling import (
     contradicts,
@@ -105,21 +106,13 @@ class Gatherer:
             self._take_again(slot, run)
 
     def _corrects_earlier(self, slot: Slot, figure: Figure) -> bool:
-        """'2 x .120 on a 5 inch die ... sliders out of 1-3/4 ... the die is 5-1/2, not 5': what is
-        put right is the size that has the value said to be wrong, not the last one named."""
-        again = self.corrected is not None and self.corrected[0] == slot
-        if again and self.corrected is not None and restates(self.corrected[1], figure):
-            self._append(self.corrected[2], slot, figure)
-            return True
-        if not (figure.corrects and self.done) or any(slot in group.slots for group in self.open):
-            return False
-        near = self.layout.figures[max(0, figure.index - 2) : figure.index + 3]
-        wrong = {f.number.value for f in near if f.negated and f.sentence == figure.sentence}
-        meant = [
-            group
-            for group in self.done
-            if slot in group.slots and group.slots[slot][0].number.value in wrong
-        ]
+        """Put right a size that is not open any more; said once more, the value goes there too."""
+        if self.corrected is not None and self.corrected[0] == slot:
+            _, value, groups = self.corrected
+            if restates(value, figure):
+                self._append(groups, slot, figure)
+                return True
+        meant = put_right_by(self.layout, self.done, self.open, slot, figure)
         for group in meant:
             group.slots[slot] = [figure]
         if meant:

@@ -45,8 +45,10 @@ _THERE = any_of(
     "hebben we(?: al)? | aanwezig | in huis | al besteld | op voorraad",
     rf"{_TOOLS} (?:ist |sind )?(?:schon |bereits |noch )?(?:vorhanden|da|hier|auf lager|gut|ok)",
     rf"{_TOOLS} (?:there|on hand|in stock|available|owned|in the rack)",
-    rf"{_TOOLS} (?:(?:déjà )?(?:présent|en stock|disponible|là)|ya (?:hay|lo tenemos)|disponible|en almacén)",
-    rf"{_TOOLS} (?:(?:già )?(?:presente|disponibile|a magazzino)|(?:al )?(?:aanwezig|in huis|op voorraad))",
+    rf"{_TOOLS} (?:(?:déjà )?(?:présent|en stock|disponible|là))",
+    rf"{_TOOLS} (?:ya (?:hay|lo tenemos)|disponible|en almacén)",
+    rf"{_TOOLS} (?:(?:già )?(?:presente|disponibile|a magazzino))",
+    rf"{_TOOLS} (?:al )?(?:aanwezig|in huis|op voorraad)",
 )
 _THERE_SHORT = any_of(
     "done | there | here | ok(?:ay)?(?: as is)? | fine | good | (?:schon |ist )?da | gut | passt",
@@ -64,7 +66,8 @@ _GONE = any_of(
     "cancelad[oa] | non (?:serve|necessario|occorre) | annullat[oa]",
     "niet (?:nodig|meer|nu) | vervalt | vervallen | geannuleerd | nee",
     r"(?:wird |werden )?(?:im lohn|auswärts|extern|fremd)\s?(?:gebogen|vergeben|gefertigt)?",
-    "(?:sent out|farmed out|sub-?contracted|bought bent|bent by others|outside job|(?:done )?elsewhere)",
+    "(?:sent out|farmed out|sub-?contracted|bought bent|bent by others|outside job)",
+    "(?:done )?elsewhere",
     "(?:en )?sous-traité(?:e|s|es)? | en sous-traitance | (?:se )?subcontrata(?:do)? | fuera",
     "(?:fatto )?(?:da terzi|in conto terzi|esterno|fuori) | uitbesteed | (?:gaat )?naar buiten",
 )

@@ -13,7 +13,9 @@ _PARTS = word_set(
     "teile rohre bügel coudes coude cintrages arceaux tubes pièces curvas curva codos piezas tubos",
     "arcos curve pieghe pezzi tubi archi bochten bocht bogen beugels buizen delen",
 )
-_BETWEEN = frozenset((",", ":", "(", "-", ".", "en", "de", "di", "van", "total", "in", "zu", "je", "\n"))
+_BETWEEN = frozenset(
+    (",", ":", "(", "-", ".", "en", "de", "di", "van", "total", "in", "zu", "je", "\n")
+)
 _FEW = 4
 """So many mandrels may stand as pieces behind a part without more words."""
 _FAR = 8

@@ -8,12 +8,12 @@ from functools import lru_cache
 from . import quantity_verbs as v
 from . import quantity_words as w
 from .figures import Layout
+from .parts_counted import counts_parts
 from .phrases import words_of
 from .quantity_articles import Articles
 from .quantity_context import Context
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
-from .parts_counted import counts_parts
 from .quantity_prompts import ALONE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 from .quantity_wishes import OTHER_THINGS
 

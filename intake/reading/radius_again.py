@@ -6,6 +6,8 @@ figures of one radius. Where the first bears no side of its own, the second says
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of, whole_words
@@ -15,23 +17,27 @@ _FAR = 160
 _SAME_SIGNS = late_pattern(
     r"\b"
     + any_of(
-        "that's | that is | which is | i\\.e | meaning | means | in other words | so | it's | it is",
+        "that's | that is | which is | i\\.e | meaning | means | in other words | so | it's",
+        "it is",
         "measured | measures | d\\.h | das heißt | also | sprich | das ist | gemessen | heißt",
-        "c'est-à-dire | soit | donc | c'est | mesuré | es decir | o sea | así que | medido | eso es",
-        "cioè | ossia | quindi | misurato | vale a dire | dus | oftewel | d\\.w\\.z | gemeten | dat is",
+        "c'est-à-dire | soit | donc | c'est | mesuré | es decir | o sea | así que | medido",
+        "eso es",
+        "cioè | ossia | quindi | misurato | vale a dire | dus | oftewel | d\\.w\\.z | gemeten",
+        "dat is",
     )
     + r"(?![\w'])"
 )
 _ANOTHER = whole_words(
     "another | second | other | also | and one | each | both | noch ein\\w* | zweite\\w* | beide",
-    "autre | deuxième | aussi | otro | segundo | también | altro | secondo | anche | ander | tweede",
+    "autre | deuxième | aussi | otro | segundo | también | altro | secondo | anche | ander",
+    "tweede",
 )
 
 
 def join_radii(layout: Layout) -> None:
     """Give a radius that is told again the side that is told with it then, and drop the second."""
     radii = [f for f in layout.figures if f.role in ("radius", "inside_r", "outside_r")]
-    for first, again in zip(radii, radii[1:], strict=False):
+    for first, again in pairwise(radii):
         if first.role != "radius" or again.role == "radius" or first.unit == "D":
             continue
         if first.negated or again.negated or first.row is not None or again.row is not None:

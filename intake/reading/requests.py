@@ -103,6 +103,9 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     first_token = layout.tokens[max(anchor.token - _TOKENS_BESIDE, begin, 0)]
     last_token = layout.tokens[min(last.token + _TOKENS_BESIDE, end)]
     text = layout.text
+    following = layout.after(last)
+    if following is not None and following.shape is not None:
+        last_token = layout.tokens[last.token]  # "..., and square tube 2 x 2": that is the next
     return shape_around(
         text[min(first_token.start, anchor.start) : anchor.start],
         text[anchor.start : last.end],

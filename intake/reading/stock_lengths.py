@@ -20,7 +20,8 @@ _COUNTED = late_pattern(
         "an? | one | two | three | four | five | six | some | few | several | couple of | \\d{1,3}",
         "ein(?:e|en)? | zwei | drei | vier | fünf | sechs | ein paar | einige | mehrere",
         "une? | deux | trois | quatre | cinq | quelques | plusieurs | una? | dos | tres | cuatro",
-        "unas | varias | due | tre | quattro | alcune | qualche | een | twee | drie | vier | enkele",
+        "unas | varias | due | tre | quattro | alcune | qualche | een | twee | drie | vier",
+        "enkele",
         "of",
     )
     + r"\s(?:\w+\s)?"

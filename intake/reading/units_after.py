@@ -41,7 +41,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("cm", any_of(r"cm\b | centimet(?:er|re)s?\b")),
     ("thou", any_of(r"thou(?:sandths?|sands?|s)?\b | mils?\b")),
-    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | (?<![^\d][1-6])(?<!\d\d\d)(?<!\d\d\d\s)g\b(?!/)")
+    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b",
+        r"(?<![^\d][1-6])(?<!\d\d\d)(?<!\d\d\d\s)g\b(?!/)")
         + r"(?:\s?\(?(?P<system>bwg|swg)\b\)?)?"),
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),
@@ -102,7 +103,7 @@ _COUNTED = late_pattern(
     re.IGNORECASE,
 )
 # Two spaces are the gap of a table: "1.000 in  1.2 mm".
-_PREPOSITION_IN = late_pattern(r"\s?in(?:\s|\s?\n\s?)(?P<next>[\w.]+)", re.IGNORECASE)
+_PREPOSITION_IN = late_pattern(r"\s?in\s{1,4}(?P<next>[\w.]+)", re.IGNORECASE)
 _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",

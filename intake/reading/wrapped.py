@@ -21,13 +21,18 @@ _LABEL = re.compile(r"[^.,;\d]{1,24}[:=]")
 _OPEN = late_pattern(
     r"\b"
     + any_of(
-        "a | an | the | of | with | and | or | to | at | on | for | by | is | x | about | from | in",
-        "our | my | your | mit | und | oder | auf | für | von | der | die | das | ein | eine | einen",
+        "a | an | the | of | with | and | or | to | at | on | for | by | is | x | about | from",
+        "in",
+        "our | my | your | mit | und | oder | auf | für | von | der | die | das | ein | eine",
+        "einen",
         "einem | dem | den | ist | zu | bei | mal | de | du | des | le | la | les | un | une | et",
-        "ou | avec | pour | en | à | est | el | los | las | una | y | o | con | para | por | il | lo",
+        "ou | avec | pour | en | à | est | el | los | las | una | y | o | con | para | por",
+        "il | lo",
         "i | gli | uno | e | da | di | del | dal | per | su | è | een | het | van | met | voor",
-        "op | tot | radius | biegeradius | rayon | radio | raggio | straal | wall | wand | wandstärke",
-        "épaisseur | espesor | spessore | wanddikte | interior | interno | intérieur | innen | binnen",
+        "op | tot | radius | biegeradius | rayon | radio | raggio | straal | wall | wand",
+        "wandstärke",
+        "épaisseur | espesor | spessore | wanddikte | interior | interno | intérieur | innen",
+        "binnen",
         "exterior | esterno | extérieur | außen | buiten | od | diameter | durchmesser | diamètre",
         "diámetro | diametro | ø | nur | only | seulement | solo | alleen | clr",
     )
