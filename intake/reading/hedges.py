@@ -93,6 +93,7 @@ _HEDGE_BEFORE = late_pattern(
         r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )about | approx\.?",
         r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
+        "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
         "somewhere around | close to | near | nearly | almost | nominally | ish | etwa | ungefähr",
         "rund | zirka | wohl | vermutlich | environ | peut-être | à peu près | sans doute",

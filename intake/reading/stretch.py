@@ -21,6 +21,7 @@ from .figures import Figure, Layout, Row
 from .form_radius import doubt_forms
 from .gather import gather
 from .gatherer import MOST_GROUPS
+from .gauge_system import name_gauges
 from .given_up import name_settled
 from .groups import Group
 from .habits import usual_unit
@@ -48,6 +49,7 @@ from .sole_cues import assign_by_sole_cue
 from .stock_lengths import hear_stock_lengths
 from .talk import listen
 from .text_tables import RowFacts, read_tables
+from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
@@ -130,6 +132,7 @@ def _read(
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
+    hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)
@@ -142,6 +145,7 @@ def _read(
     name_settled(layout)
     share_lists(layout)
     join_restated(layout)
+    name_gauges(layout)
     join_names(layout)
     join_pipes(layout)
     hear_walls_named(layout)
