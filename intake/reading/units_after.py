@@ -108,6 +108,7 @@ _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
+    "lengths sticks coils",
     "rev rev. revision version issue index response reply answer",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )

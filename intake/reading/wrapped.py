@@ -15,6 +15,7 @@ from .plain import Plain
 
 _SHORTEST, _LONGEST = 48, 120
 """Characters of a line that is full."""
+_BACK = 64
 _ROW = re.compile(r"[\t|]|\S {2,}\S|^\s*[>*•-]\s")
 _GOES_ON = re.compile(r"\s?[^\W\d_A-ZÄÖÜÉÈÀÓÍÁ]")
 _LABEL = re.compile(r"[^.,;\d]{1,24}[:=]")
@@ -23,22 +24,27 @@ _OPEN = late_pattern(
     + any_of(
         "a | an | the | of | with | and | or | to | at | on | for | by | is | x | about | from",
         "in",
-        "our | my | your | mit | und | oder | auf | für | von | der | die | das | ein | eine",
-        "einen",
+        "our | my | your | mit | und | oder | auf | für | von | der | das | ein | eine | einen",
         "einem | dem | den | ist | zu | bei | mal | de | du | des | le | la | les | un | une | et",
         "ou | avec | pour | en | à | est | el | los | las | una | y | o | con | para | por",
         "il | lo",
         "i | gli | uno | e | da | di | del | dal | per | su | è | een | het | van | met | voor",
-        "op | tot | radius | biegeradius | rayon | radio | raggio | straal | wall | wand",
-        "wandstärke",
-        "épaisseur | espesor | spessore | wanddikte | interior | interno | intérieur | innen",
-        "binnen",
-        "exterior | esterno | extérieur | außen | buiten | od | diameter | durchmesser | diamètre",
-        "diámetro | diametro | ø | nur | only | seulement | solo | alleen | clr",
+        "op | tot | nur | only | seulement | solo | alleen",
     )
     + r"$"
 )
 """A line that ends so has not ended its sentence."""
+_NAMES_NEXT = late_pattern(
+    r"(?:^|[,;(]|\b(?:and|und|et|y|e|en|with|mit|avec|con|met)\b)[^,;(\d]{0,32}?\b"
+    + any_of(
+        "radius | biegeradius | rayon | radio | raggio | straal | wall | wand | wandstärke | od",
+        "épaisseur | espesor | spessore | wanddikte | interior | interno | intérieur | innen",
+        "binnen | exterior | esterno | extérieur | außen | buiten | diameter | durchmesser",
+        "diamètre | diámetro | diametro | ø | clr",
+    )
+    + r"$"
+)
+"""'exterior 32, interior': the next line measures it; but '... on a 4-1/2 radius' has ended."""
 
 
 def unwrap(plain: Plain) -> Plain:
@@ -76,4 +82,5 @@ def _is_broken(line: str, following: str, widest: int) -> bool:
         return False  # the word would have had room
     if _GOES_ON.match(following):
         return _LABEL.match(following) is None
-    return _OPEN.search(said.casefold()) is not None
+    ends = said.casefold()
+    return _OPEN.search(ends) is not None or _NAMES_NEXT.search(ends[-_BACK:]) is not None
