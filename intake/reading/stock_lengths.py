@@ -27,7 +27,8 @@ _COUNTED = late_pattern(
     + r"\s(?:\w+\s)?"
     + any_of(
         "lengths? of | sticks? of | joints? of | stangen? | längen? | stücke? | meterware",
-        "longueurs?(?: de| en)? | barres?(?: de| en)? | barras?(?: de)? | tramos?(?: de)? | barr[ae] da",
+        "longueurs?(?: de| en)? | barres?(?: de| en)? | barras?(?: de)? | tramos?(?: de)?",
+        "barr[ae] da",
         "verg(?:a|he) da | spezzon[ei] da | lengtes? | staven | stukken",
     )
     + r"\s(?:von\s|à\s|van\s|rohr\s|tubo\s|tube\s|buis\s)*[øØ]?\s?$"
