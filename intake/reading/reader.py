@@ -40,6 +40,13 @@ class Reading(Frozen):
     """How the words around its surest size speak of it (``asked_learnt.asked_score``)."""
 
 
+_ORDER_ATTACHED = late_pattern(
+    r"\b(?:po|p\.o\.|purchase order|invoice|receipt|bestellung|rechnung|commande|facture|pedido"
+    r"|factura|ordine|fattura|bestelling|factuur)\b(?:\s#?\d+)?\s(?:(?:is|was|are|comes|liegt|ist|est"
+    r"|va|è|is)\s)?(?:attached|enclosed|anbei|ci-joint|adjunt[oa]|allegat[oa]|bijgevoegd)\b",
+    re.IGNORECASE,
+)
+"""An order that is enclosed is no drawing."""
 _ATTACHED = late_pattern(
     r"\b"
     + any_of(
@@ -108,7 +115,11 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)
     notes += of_files
-    if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
+    if (
+        not requests
+        and _ATTACHED.search(_ORDER_ATTACHED.sub(" ", own.text))
+        and _TOOLING.search(own.text)
+    ):
         requests = [empty_request(body, own, message, beside=subject)]
     reading = Reading(requests=_distinct(requests), notes=tuple(notes), likeliest=likeliest)
     if relied is None or not requests:
