@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from .automatic import automatic
 from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
+from .not_ours import not_ours
 from .only_asked import asks_of_delivered, wants_no_quotation
 from .plainly_elsewhere import plainly_elsewhere
 from .quote_lines import subject_prefixes
@@ -162,7 +163,7 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
-    if found.sizes and (plain := plainly_elsewhere(text)):
+    if found.sizes and (plain := plainly_elsewhere(text) or not_ours(text)):
         return Kind.OTHER, plain
     if question.weight and not found.sizes and asks_of_delivered(text):
         return Kind.QUESTION, question.why

@@ -43,7 +43,7 @@ _SET_ASIDE = whole_words(
     r"already (?:ordered|done|made|here|bought|have|got|own)",
     r"(?:being|to be) (?:redesigned|redrawn)",
     r"crossed out | deleted | forget (?:about)? | not now | a maybe | is done(?= ?(?:[.,;!?]|$))",
-    r"we own | decide (?:on|about) (?:the|that|it) | no mandrel",
+    r"we (?:already |do )?have(?: already)?(?= ?(?:[.,;!?]|$)) | we own | decide (?:on|about) (?:the|that|it) | no mandrel",
     r"(?:only |just )?for (?:reference|info|information)(?= ?(?:[.,;!?]|$))",
     r"brauchen wir nicht | fällt weg | schon (?:bestellt|da) | n'est plus | pas d'actualité",
     r"laissez",
@@ -59,6 +59,7 @@ _OTHER_THINGS = whole_words(
 _PLACE = late_pattern(
     rf"(?<![\w.,/-])(?:{ARTICLE}{NOUN}\s?\(?{NAME}{NO_MEASURE}|"
     rf"(?:the|die|das|der|den|le|la|el|il|de|het)\s{COUNTED_PLACE.replace('counted', 'place')})"
+    r"|(?:^|,\s)[a-h](?:(?:,|\s(?:and|&|und|et|y|e|en))\s?[a-h])+\s(?:we|are|i|sind|haben|sont)\b"
     r"|(?:^|,\s)\d{1,2}(?:(?:,|\s(?:and|&|und|et|y|e|en))\s?\d{1,2})*\s(?:we|is|are|i|ist|sind|est|sont)\b",
 )
 _CLAUSE = late_pattern(r"[.;!?]\s|\n")
