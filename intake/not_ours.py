@@ -163,6 +163,8 @@ def _cancels(text: str) -> str:
     if _NEW_WISH.search(text):
         return ""
     end = _end_of_sentence(text, said.end())
+    while (again := _CANCELLED.search(text, end)) is not None:
+        end = _end_of_sentence(text, again.end())  # the subject said it too
     if _TOOL.search(text, end) or _WISH.search(text, end):
         return ""
     return f'an order cancelled ("{" ".join(said.group().split())}")'

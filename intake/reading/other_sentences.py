@@ -171,7 +171,7 @@ def _is_on_another(text: str, figures: list[Figure]) -> bool:
     if _NOT_BENT.search(text):
         return True
     if _MACHINE.search(text) and _CAN.search(text):
-        return True
+        return not any(f.corrects for f in figures)  # "if the machine takes it make it 2 mm"
     if _OF_TUBE.search(text):
         return False
     if _ON_A_FLAT_THING.search(text):

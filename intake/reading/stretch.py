@@ -34,6 +34,7 @@ from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
 from .phrases_around import hear_phrases
+from .other_side import set_other_sides_aside
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
@@ -145,6 +146,7 @@ def _read(
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
+    set_other_sides_aside(layout)
     refine_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
