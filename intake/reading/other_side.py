@@ -104,7 +104,10 @@ def _weigh(layout: Layout, figure: Figure, other: Figure, side: str) -> None:
         return
     half = tube.number.value * _HALF
     apart = figure.number.value - other.number.value
-    if abs((apart if side == "in" else -apart) - half) <= tube.number.value * _CLOSE:
+    if figure.role == ("outside_r" if side == "in" else "inside_r"):
+        if abs(abs(apart) - tube.number.value) <= tube.number.value * _CLOSE:
+            other.give("noise", "same")  # "122.5 to the outside, 87.5 to the inside"
+    elif abs((apart if side == "in" else -apart) - half) <= tube.number.value * _CLOSE:
         figure.role = "clr"
         figure.notes = [note for note in figure.notes if "centreline" not in note]
         other.give("noise", "same")

@@ -48,6 +48,7 @@ from .sole_cues import assign_by_sole_cue
 from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .tokens import Token
+from .tubes_listed import hear_tubes_listed
 from .walls_of import hear_walls_of
 
 MOST_CHARACTERS = 20_000
@@ -135,6 +136,7 @@ def _read(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    hear_tubes_listed(layout)
     hear_bands(layout)
     name_settled(layout)
     share_lists(layout)
