@@ -85,6 +85,8 @@ SIZE_CUES: CueWords = (
         center line bend radius | centreline bending radius | mean radius | mean bend radius |
         mean bending radius | radius at the centreline | radius at centre line |
         radius at center line | neutral axis radius | radius centerline | radius centreline |
+        bend center line | bend centre line | bend centerline | bend centreline |
+        bending center line | bending centre line | bending centerline | bending centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
         mittenradius | hartradius | middenradius | biegeradius mitte | radius mitte |

@@ -9,7 +9,7 @@ from .patterns import any_of, whole_words
 from .phrases_beside import UNIT
 
 _THING = any_of(
-    "wipers? | blocks? | plates? | sheets? | paint | coat(?:s|ing|ings)? | powder | plating",
+    "wipers? | blocks? | plates? | (?<!spec )(?<!data )(?<!cut )(?<!size )sheets? | paint | coat(?:s|ing|ings)? | powder | plating",
     "chrome(?![- ]?mol) | galvani[sz]ing | primer | boards? | bench | table | floor | slab",
     "flanges? | gussets? | brackets? | gaskets? | liners? | shims? | rubber | insulation | lagging",
     "webs? | keys? | pressure dies? | clamp dies? | followers? | rollers? | collars? | bearings?",
