@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
 from .figures import Figure, Layout
 from .likeness import same_size
@@ -122,16 +124,23 @@ def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
     return roles
 
 
+_THICK_END = late_pattern(
+    r"\b(?:thick|thicker|butted|dicken?|épaisse?|grues[oa]|spess[oa]|dikke)\s(?:[\d.,]+\s)?(?:mm\s)?"
+    r"(?:end|section|part|side|ende|bereich|bout|partie|extremo|parte|estremità|einde?|deel)",
+    re.IGNORECASE,
+)
+
+
 def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return
-    if _lacks_first(layout, chain):
+    if _read_butted(layout, chain) or _lacks_first(layout, chain):
         return
     _drop_prepositions(chain)
     _size_of_tube(chain)
     _share_unit_of_last(chain)
-    if _read_butted(chain) or _read_sides(layout, chain):
+    if _read_sides(layout, chain):
         return
     if all(figure.link == "slash" for figure in chain[1:]) and _are_alternatives(chain):
         for figure in chain[1:]:
@@ -224,17 +233,23 @@ def _share_unit_of_last(chain: list[Figure]) -> None:
         figure.unit = unit
 
 
-def _read_butted(chain: list[Figure]) -> bool:
+def _read_butted(layout: Layout, chain: list[Figure]) -> bool:
     """'0.9/0.6/0.9': the walls of a butted tube; the thick ends are where it is bent, if asked."""
-    if len(chain) != 3 or any(figure.link != "slash" for figure in chain[1:]):
+    walls, tube = (chain[:-1], chain[-1:]) if len(chain) == 4 else (chain, [])
+    if len(walls) != 3 or any(figure.link != "slash" for figure in walls[1:]):
         return False
-    first, middle, last = (figure.number.value for figure in chain)
+    first, middle, last = (figure.number.value for figure in walls)
     if first != last or middle >= first:
         return False
-    chain[0].give("wall", "chain")
-    chain[0].notes.append("butted tube: which wall is at the bend?")
-    for figure in chain[1:]:
+    if any(od.link != "times" or od.number.value <= 4 * first for od in tube):
+        return False
+    walls[0].give("wall", "chain")
+    if not _THICK_END.search(layout.text):
+        walls[0].notes.append("butted tube: which wall is at the bend?")
+    for figure in walls[1:]:
         figure.give("noise", "chain")
+    for od in tube:
+        od.give("od", "chain")  # "butted (0.9/0.6/0.9 x 22.2)"
     return True
 
 

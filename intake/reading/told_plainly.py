@@ -36,6 +36,7 @@ from .told_plainly_words import (
     TAKEN_UP_AGAIN,
     THIS_ONE,
     WANTED_ALL_THE_SAME,
+    WAS_BEFORE,
 )
 from .told_words import OF_SUBJECT
 
@@ -73,7 +74,8 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
         part.told = gone
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
         return None
-    if len(rest) == 1 and any(map(PLURAL_TOOLS.search, found.loose)):
+    put_right = all(WAS_BEFORE.search(part.words) for part in found.sizes if part.told)
+    if len(rest) == 1 and not put_right and any(map(PLURAL_TOOLS.search, found.loose)):
         return None  # several mandrels, and one size is left
     left = [part for _, part in rest]
     if any(_may_want_all(words, left) for words in found.loose):
@@ -120,7 +122,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
 
 
 def _gives_up(words: str) -> bool:
-    found = GIVEN_UP.search(words)
+    found = GIVEN_UP.search(words) or WAS_BEFORE.search(words)
     return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
 
 
