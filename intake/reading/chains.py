@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from decimal import Decimal
 
-from ..late_pattern import late_pattern
+from .butted import ends_butted, read_butted
 from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
 from .figures import Figure, Layout
 from .likeness import same_size
@@ -54,7 +53,8 @@ def _chains(layout: Layout) -> list[list[Figure]]:
     current: list[Figure] = []
     for figure in layout.figures:
         after = layout.after(figure)
-        if figure.link == "slash" and after is not None and after.link == "times":
+        size = figure.link == "slash" and after is not None and after.link == "times"
+        if size and not ends_butted(layout, figure):
             figure.link = "apart"  # "20x1,5 / 25x1,5": a slash between two whole sizes
         if figure.link in ("times", "slash") and current:
             current.append(figure)
@@ -124,18 +124,11 @@ def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
     return roles
 
 
-_THICK_END = late_pattern(
-    r"\b(?:thick|thicker|butted|dicken?|épaisse?|grues[oa]|spess[oa]|dikke)\s(?:[\d.,]+\s)?(?:mm\s)?"
-    r"(?:end|section|part|side|ende|bereich|bout|partie|extremo|parte|estremità|einde?|deel)",
-    re.IGNORECASE,
-)
-
-
 def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return
-    if _read_butted(layout, chain) or _lacks_first(layout, chain):
+    if read_butted(layout, chain) or _lacks_first(layout, chain):
         return
     _drop_prepositions(chain)
     _size_of_tube(chain)
@@ -231,26 +224,6 @@ def _share_unit_of_last(chain: list[Figure]) -> None:
         return  # "1.5 x 1.6 mm": an inch OD with a metric wall
     for figure in chain[:-1]:
         figure.unit = unit
-
-
-def _read_butted(layout: Layout, chain: list[Figure]) -> bool:
-    """'0.9/0.6/0.9': the walls of a butted tube; the thick ends are where it is bent, if asked."""
-    walls, tube = (chain[:-1], chain[-1:]) if len(chain) == 4 else (chain, [])
-    if len(walls) != 3 or any(figure.link != "slash" for figure in walls[1:]):
-        return False
-    first, middle, last = (figure.number.value for figure in walls)
-    if first != last or middle >= first:
-        return False
-    if any(od.link != "times" or od.number.value <= 4 * first for od in tube):
-        return False
-    walls[0].give("wall", "chain")
-    if not _THICK_END.search(layout.text):
-        walls[0].notes.append("butted tube: which wall is at the bend?")
-    for figure in walls[1:]:
-        figure.give("noise", "chain")
-    for od in tube:
-        od.give("od", "chain")  # "butted (0.9/0.6/0.9 x 22.2)"
-    return True
 
 
 def _read_sides(layout: Layout, chain: list[Figure]) -> bool:

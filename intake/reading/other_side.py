@@ -104,9 +104,12 @@ def _weigh(layout: Layout, figure: Figure, other: Figure, side: str) -> None:
         return
     half = tube.number.value * _HALF
     apart = figure.number.value - other.number.value
-    if figure.role == ("outside_r" if side == "in" else "inside_r"):
-        if abs(abs(apart) - tube.number.value) <= tube.number.value * _CLOSE:
-            other.give("noise", "same")  # "122.5 to the outside, 87.5 to the inside"
+    whole = abs(abs(apart) - tube.number.value) <= tube.number.value * _CLOSE
+    if whole and (apart > 0) == (side == "in") and figure.role != "clr":
+        figure.role = "outside_r" if side == "in" else "inside_r"
+        other.give("noise", "same")  # "122.5 to the outside, 87.5 to the inside"
+    elif figure.role == ("outside_r" if side == "in" else "inside_r"):
+        return
     elif abs((apart if side == "in" else -apart) - half) <= tube.number.value * _CLOSE:
         figure.role = "clr"
         figure.notes = [note for note in figure.notes if "centreline" not in note]

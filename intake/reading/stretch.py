@@ -43,6 +43,7 @@ from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
+from .run_together import hear_run_together
 from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
 from .talk import listen
@@ -120,6 +121,7 @@ def _read(
     layout.earlier = earlier
     set_angles_aside(layout)
     set_made_things_aside(layout)
+    hear_run_together(layout)
     hear_called_by_wall(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
@@ -136,7 +138,6 @@ def _read(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
-    hear_tubes_listed(layout)
     hear_bands(layout)
     name_settled(layout)
     share_lists(layout)
@@ -145,6 +146,7 @@ def _read(
     join_pipes(layout)
     hear_walls_named(layout)
     hear_mandrels_for(layout)
+    hear_tubes_listed(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
