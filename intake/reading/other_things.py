@@ -154,6 +154,12 @@ _SPANS = tuple(
         rf"\b{_N}(?:\"|\s?(?:inch|in|zoll|pouces?|pulgadas|pollici))?\s(?:\w+\s)?(?:rims?|wheels?|tires?"
         r"|tyres?|felgen|räder|reifen|jantes|pneus|llantas|ruedas|cerchi|wielen|velgen)\b"
         r"(?!\s(?:tub|hoop|rim))",
+        rf"\b(?:their|his|her|(?:shop|place|guy|guys|fellow|competitor|neighbou?r|supplier|firm)'?s'?)\s"
+        rf"(?:\w+\s){{0,2}}?(?:smallest|tightest|min(?:imum)?|shortest)\s(?:\w+\s)?(?:die|former)"
+        rf"\b[^.;\d]{{0,16}}{_N}(?:\s?(?:\"|inch|in|mm)\b)?",
+        rf"\b(?:deren|ihre?|seine?|hun|zijn|leur|sa|su|loro|sua)\s(?:plus\s)?(?:kleinste\w*|engste\w*|petite"
+        rf"|forme|matrice|matriz|mal)\s(?:la plus petite|más pequeña|più piccola)?\s?(?:biegeform|form"
+        rf"|forme|matrice|matriz|mal)?\b[^.;\d]{{0,16}}{_N}",
         rf"(?<![\w.,])\.?{_N}\s?(?:to|-|–|bis|à|a|tot)\s?\.?{_N}\s?(?:rpm|u/min|tr/min|psi|bar|amps?|volts?"
         r"|watts?|kw|hp|hz)\b",
     )
