@@ -13,6 +13,7 @@ from .item_numbers import items_after, speaks_of_others
 from .quantity_by_name import counts_by_name
 from .quantity_by_rank import counts_by_rank
 from .quantity_mentions import Mention, mentions
+from .quantity_one_for import ones_for
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED
 from .quantity_spares import spares_by_size, without_spares
 from .text_tables import RowFacts
@@ -71,6 +72,9 @@ class Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
+        ones = ones_for(layout.text, [(m.start, m.end) for m in found])
+        more = [Mention(start, end, 1, BARE, number_end=end) for start, end in ones]
+        found = sorted([*found, *more], key=lambda mention: mention.start)
         self.found = self._without_numbering(without_spares(layout, found))
 
     def counts(self) -> Counts:
