@@ -11,7 +11,7 @@ from ..late_pattern import late_pattern
 _ONE_FOR = late_pattern(
     r"(?:\b(?:and|und|et|y|e|en|sowie|plus)|[,;+&])\s(?:also\s|noch\s|auch\s|aussi\s|también\s|anche\s|ook\s)?"
     r"(?P<one>one|eine?n?|eins|une?|uno|una|één|een)\s(?:for|für|pour|para|per|voor)\s"
-    r"(?:(?:the|an?|tube|rohr|tubo|buis|le|la|el|il|de|das|ein|du|den|dem)\s){0,2}(?=[Øø]?\s?\.?\d)",
+    r"(?:[^\W\d]+\s){0,3}?(?=[Øø]?\s?\.?\d)",
     re.IGNORECASE,
 )
 
