@@ -43,7 +43,7 @@ _SET_ASIDE = whole_words(
     r"already (?:ordered|done|made|here|bought|have|got|own)",
     r"(?:being|to be) (?:redesigned|redrawn)",
     r"crossed out | deleted | forget (?:about)? | not now | a maybe | is done(?= ?(?:[.,;!?]|$))",
-    r"we (?:already |do )?have(?: already)?(?= ?(?:[.,;!?]|$)) | we own | decide (?:on|about) (?:the|that|it) | no mandrel",
+    r"we own | decide (?:on|about) (?:the|that|it) | no mandrel",
     r"(?:only |just )?for (?:reference|info|information)(?= ?(?:[.,;!?]|$))",
     r"brauchen wir nicht | fällt weg | schon (?:bestellt|da) | n'est plus | pas d'actualité",
     r"laissez",
@@ -59,9 +59,13 @@ _OTHER_THINGS = whole_words(
 _PLACE = late_pattern(
     rf"(?<![\w.,/-])(?:{ARTICLE}{NOUN}\s?\(?{NAME}{NO_MEASURE}|"
     rf"(?:the|die|das|der|den|le|la|el|il|de|het)\s{COUNTED_PLACE.replace('counted', 'place')})"
-    r"|(?:^|,\s)[a-h](?:(?:,|\s(?:and|&|und|et|y|e|en))\s?[a-h])+\s(?:we|are|i|sind|haben|sont)\b"
     r"|(?:^|,\s)\d{1,2}(?:(?:,|\s(?:and|&|und|et|y|e|en))\s?\d{1,2})*\s(?:we|is|are|i|ist|sind|est|sont)\b",
 )
+_LETTERS_THERE = late_pattern(
+    r"(?:^|,\s)[a-h](?:(?:,|\s(?:and|&|und|et|y|e|en))\s?[a-h])+,?\s(?:(?:we|i)\s(?:\w+\s)?(?:have|own|got)"
+    r"|are (?:here|in stock|covered)|haben wir|sind (?:da|vorhanden)|on les a|hebben we)\b"
+)
+"""'A and C we have', where the lines bear no such letters that are sure."""
 _CLAUSE = late_pattern(r"[.;!?]\s|\n")
 _LEAST = 2
 
@@ -78,7 +82,8 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
         others = any(pattern.search(words) for pattern in _OTHERS_ASKED) and not _TOO.search(words)
         if _OTHER_THINGS.search(words):
             continue
-        if others or (_SET_ASIDE.search(words) and _PLACE.search(words)):
+        aside = _SET_ASIDE.search(words) and _PLACE.search(words)
+        if others or aside or _LETTERS_THERE.search(words):
             yield from ((group, SOME_ONLY) for group in groups)
             return
 

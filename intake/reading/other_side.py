@@ -115,6 +115,8 @@ def _weigh(layout: Layout, figure: Figure, other: Figure, side: str) -> None:
         figure.notes = [note for note in figure.notes if "centreline" not in note]
         other.give("noise", "same")
     elif (apart > 0) == (side == "in") and abs(apart) < tube.number.value * 2:
+        if other.role in ("od", "id") and other.number.value < tube.number.value:
+            return  # a bore: "radius 75, outside 38, inside 34"
         if figure.role != "clr":
             figure.role = "clr"
             figure.notes.append("inside or centreline radius")

@@ -103,7 +103,7 @@ CENTRE_LINE = [
     case("bend-centre-line", '9/8" x .049 4130, 4" bend center line. 1 ea mandrel.', inch("1.125", "0.049", "4")),
     case("bend-centre-line-sheet", 'Spec sheet gives me the tube by its bore: 1.370" ID with .065" wall, so you work out the OD. Centerline radius 3".', inch("1.5", "0.065", "3")),
     case("inch-n-half", "inch n a half by oh six five wall, 4 and a half radius", inch("1.5", "0.065", "4.5")),
-    case("before-was", "New spec is 1.5 x .083, 4.5 CLR (was 1.5 x .065, 4 CLR).", inch("1.5", "0.083", "4.5"), inch("1.5", "0.065", "4", "od wall clr")),
+    case("before-was", "New spec is 1.5 x .083, 4.5 CLR (was 1.5 x .065, 4 CLR).", inch("1.5", "0.083", "4.5")),
 ]  # fmt: skip
 
 _LIST = "\n\n1. 1.000 OD x .049 W, 304, 2.00 CLR\n2. 1.250 OD x .049 W, 304, 2.50 CLR\n3. 2.000 OD x .049 W, 304, 4.00 CLR"
