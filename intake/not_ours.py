@@ -22,7 +22,8 @@ _MACHINE_SOUGHT = Late(
     (
         r"\b(?:do|did|would) (?:you|u|ya|y'all)(?: guys| folks)?(?: also| even| ever)? "
         r"(?:sell|stock|carry|make|supply|deal in|do|have|rent)(?: \w+){0,3}? " + _BENDERS,
-        r"\b(?:looking for|looking to buy|after|in the market for|need|want(?: to buy)?|shopping for"
+        r"\b(?:looking for|looking to buy|after|in the market for|need|want(?: to buy)?"
+        r"|shopping for"
         r"|price (?:on|for|of)|quote (?:on|for|us|me)|interested in(?: buying)?)(?: (?:an?|one|the"
         r"|some|new|used|complete|good|second-hand|hydraulic|manual|electric|cnc|decent|of|your"
         r"|another|bigger|smaller|whole)){1,4} " + _BENDERS,
@@ -43,7 +44,8 @@ _FOR_A_MACHINE = re.compile(
 )
 """'For a used bender we bought': what is wanted is something for it."""
 _OF_A_BENDER = re.compile(
-    r"\b(?:mandrel|mandrin|dorn\w{0,3})[- ]?(?:tube |pipe |style |type )*(?:bend(?:ers?|ing machines?)"
+    r"\b(?:mandrel|mandrin|dorn\w{0,3})[- ]?(?:tube |pipe |style |type )*(?:bend(?:ers?"
+    r"|ing machines?)"
     r"|biege\w*)\b|\bcintreuses? à mandrin\b|\bcurvadoras? (?:con|de) mandril\b"
     r"|\bcurvatubi (?:con|a) mandrino\b|\bdoornbuig\w*",
     re.IGNORECASE,
@@ -67,10 +69,7 @@ _CANCELLED = Late(
         r"\b(?:order|po|purchase order)\b"
         + _IN_SENTENCE
         + r"{0,40}\b(?:to be|is|be|has been|please) cancel+ed\b",
-        r"\b(?:stornier\w*|annullier\w*|kündig\w*)\b"
-        + _IN_SENTENCE
-        + r"{0,30}\b"
-        + _ORDER,
+        r"\b(?:stornier\w*|annullier\w*|kündig\w*)\b" + _IN_SENTENCE + r"{0,30}\b" + _ORDER,
         r"\b(?:bestellung|auftrag)\b" + _IN_SENTENCE + r"{0,30}\b(?:stornieren|annullieren)\b",
         r"\bannul(?:er|ez|ons)\b" + _IN_SENTENCE + r"{0,20}\bcommande\b",
         r"\b(?:cancel|anul)(?:en?|ar|amos|emos|o)\b" + _IN_SENTENCE + r"{0,20}\b(?:pedido|orden)\b",
@@ -101,7 +100,8 @@ _NOT_FOR_ME = Late(
         r"\b(?:meant|intended|supposed to (?:go|be)) (?:for|to) (?:some(?:one|body)|another)"
         r"(?: else)?\b",
         r"\bwrong (?:e-?mail|address|person|recipient|inbox|company|guy|number)\b",
-        r"\b(?:not meant|never meant|not intended) for (?:me|us)\b|\bi(?:'m| am) not (?:mr|mrs|ms|him"
+        r"\b(?:not meant|never meant|not intended) for (?:me|us)\b|\bi(?:'m| am) not (?:mr|mrs|ms"
+        r"|him"
         r"|her|the person|your customer)\b",
         r"\bfalsche[rn]? (?:empfänger|adresse|adressat|person)\b|\bnicht für (?:mich|uns) "
         r"(?:bestimmt|gedacht)\b|\bfür jemand(?:en)? ander\w+ (?:bestimmt|gedacht)\b",
@@ -118,7 +118,8 @@ _NOT_FOR_ME = Late(
 _CAME_TO_ME = Late(
     (
         r"\b(?:i|we)(?:'ve| have)?(?: just| now)? (?:keep (?:getting|receiving)|get|got|received"
-        r"|been (?:getting|receiving|sent))\b|\byou(?:'ve| have)?(?: just)? (?:sent|keep sending|e-?mailed"
+        r"|been (?:getting|receiving|sent))\b|\byou(?:'ve| have)?(?: just)? (?:sent|keep sending"
+        r"|e-?mailed"
         r"|mailed|keep emailing)\b|\b(?:came|keeps? coming) to (?:me|us)\b",
         r"\b(?:bekomm\w*|erhalt\w*|erhielt\w*|geschickt|gesendet)\b",
         r"\b(?:reçu\w*|reçois|recevons|envoyé\w*)\b|\b(?:recib\w+|llegad\w+|enviado|mandado|llega\w*)\b",
@@ -128,9 +129,11 @@ _CAME_TO_ME = Late(
 )
 _WISH = Late(
     (
-        r"\b(?:i|we)(?:'d| would| do| also)* (?:need|want|like|require|order(?:ed)?)\b(?! (?:this|it|you|to"
+        r"\b(?:i|we)(?:'d| would| do| also)* (?:need|want|like|require|order(?:ed)?)\b(?! (?:this"
+        r"|it|you|to"
         r" (?:stop|be (?:removed|taken)))\b)|\b(?:please|can you|could you|kindly) (?:\w+ )?"
-        r"(?:quote|price|offer|make|replace|send (?:a|one|me|us|the))\b|\bhow much\b|\bwhat would\b",
+        r"(?:quote|price|offer|make|replace|send (?:a|one|me|us|the))\b|\bhow much\b"
+        r"|\bwhat would\b",
         r"\b(?:brauch\w+|benötig\w+|anbieten|bitte um|bestellt hab\w*|was kostet)\b",
         r"\b(?:besoin|veuillez (?:nous )?(?:chiffrer|envoyer)|merci de (?:nous )?(?:chiffrer|faire)"
         r"|commandé)\b|\b(?:necesit\w+|cotizar|quisiera|pedimos|pedí)\b",

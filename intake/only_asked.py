@@ -84,7 +84,8 @@ _OTHER_BUSINESS = late_pattern(
 
 
 _SERVICE = late_pattern(
-    r"\b(?:do|can|could|would|will) (?:you|u|y'all)(?: guys| folks)?(?: also| ever| still| please)? "
+    r"\b(?:do|can|could|would|will) (?:you|u|y'all)(?: guys| folks)?(?: also| ever| still"
+    r"| please)? "
     r"(?:regrind|re-?chrome|re-?plate|repair|refurbish|resharpen|sharpen|recondition|re-?polish)\b"
     r"|\b(?:schleift ihr|schleifen sie|verchromen sie|verchromt ihr|repariert ihr|reparieren sie"
     r"|überholen sie|überholt ihr)\b"

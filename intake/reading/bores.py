@@ -45,7 +45,8 @@ _EXT_BEHIND = late_pattern(
 
 
 _WORKS_OUT = late_pattern(
-    r"\b(?:works out|comes (?:out )?(?:to|at)|makes|gives|that'?s|which is|it'?s|so|also|ergibt|macht|soit|donc"
+    r"\b(?:works out|comes (?:out )?(?:to|at)|makes|gives|that'?s|which is|it'?s|so|also|ergibt"
+    r"|macht|soit|donc"
     r"|da|cioè|dus)\b"
 )
 

@@ -26,7 +26,7 @@ def ends_butted(layout: Layout, figure: Figure) -> bool:
 
 
 def read_butted(layout: Layout, chain: list[Figure]) -> bool:
-    """Give the walls of a butted tube their roles; the thick ends are where it is bent, if asked."""
+    """Give the walls of a butted tube their roles; it is asked which are at the bend."""
     walls, tube = (chain[:3], chain[3:]) if len(chain) == 4 else (chain, [])
     if len(walls) != 3 or any(figure.link != "slash" for figure in walls[1:]):
         return False

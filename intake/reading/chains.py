@@ -58,7 +58,12 @@ def _chains(layout: Layout) -> list[list[Figure]]:
             figure.link = "apart"  # "20x1,5 / 25x1,5": a slash between two whole sizes
         if figure.link in ("times", "slash") and current:
             current.append(figure)
-        elif figure.unit != "D" and figure.link == "restate" and current and same_size(current[-1], figure):
+        elif (
+            figure.unit != "D"
+            and figure.link == "restate"
+            and current
+            and same_size(current[-1], figure)
+        ):
             figure.notes.append("same")  # '2" (50.8 mm) x .065': the bracket repeats the OD
             if figure.role is None:
                 figure.give(current[-1].role, "same")

@@ -75,7 +75,8 @@ _NOT_BENT = late_pattern(
     + any_of(
         "no bends?(?: in (?:it|them|that|those|there))? | (?:is|are)(?: not|n['’]t) bent",
         "(?:does|do|will)(?: not|n['’]t) get bent | (?:not|never) bent | stays? straight",
-        "(?:is|are|that'?s|it'?s|they'?re) (?:just |only |all |left |kept )?straight | bleib(?:t|en) gerade | wird nicht gebogen",
+        "(?:is|are|that'?s|it'?s|they'?re) (?:just |only |all |left |kept )?straight",
+        "bleib(?:t|en) gerade | wird nicht gebogen",
         "werden nicht gebogen | reste(?:nt)? droite?s? | (?:n['’]est|ne sont) pas cintrée?s?",
         "quedan? rect[oa]s? | no se (?:curva|dobla)n? | sin curvas? | resta(?:no)? dritt[oaie]",
         "non (?:si )?(?:curva|piega)(?:no)? | blij(?:ft|ven) recht | wordt niet gebogen",

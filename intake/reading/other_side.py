@@ -16,7 +16,8 @@ from .roles import RADIUS_ROLES
 
 _SIDES = {
     "in": any_of(
-        r"(?:to |on |at )?(?:the )?(?:inside|inner)(?: (?:radius|edge|face|of (?:the )?(?:bend|curve|tube"
+        r"(?:to |on |at )?(?:the )?(?:inside|inner)(?: (?:radius|edge|face|of (?:the )?(?:bend"
+        r"|curve|tube"
         r"|pipe)|the (?:bend|curve)|rad|wall|side))?",
         r"(?:am )?innen(?:radius|seite)? | an der innenseite",
         r"(?:à |sur )?(?:l'|l’)?intérieur(?: du (?:coude|cintre|tube))? | (?:à l')?intrados",
@@ -24,7 +25,8 @@ _SIDES = {
         r"(?:aan de |op de )?binnen(?:kant|zijde|straal|bocht)?",
     ),
     "out": any_of(
-        r"(?:to |on |at )?(?:the )?(?:outside|outer)(?: (?:radius|edge|face|of (?:the )?(?:bend|curve|tube"
+        r"(?:to |on |at )?(?:the )?(?:outside|outer)(?: (?:radius|edge|face|of (?:the )?(?:bend"
+        r"|curve|tube"
         r"|pipe)|the (?:bend|curve)|rad|wall|side))?",
         r"(?:am )?(?:außen|aussen)(?:radius|seite)? | an der außenseite",
         r"(?:à |sur )?(?:l'|l’)?extérieur(?: du (?:coude|cintre|tube))? | (?:à l')?extrados",
@@ -33,7 +35,8 @@ _SIDES = {
     ),
 }
 _IS = any_of(
-    r"which | it'?s | it is | is | that'?s | that is | which is | makes(?: it)? | comes (?:out )?(?:to|at)",
+    r"which | it'?s | it is | is | that'?s | that is | which is | makes(?: it)?",
+    r"comes (?:out )?(?:to|at)",
     r"comes out | works out(?: (?:to|at))? | gives | would be | should be | being | = | : | i get",
     r"sind es | ist es | ist | sind | das sind | also | ergibt | macht | wären | ça fait | fait",
     r"c'est | soit | donc | ce qui fait | son | es | sería | serían | da | sale | sono | è | fa",
@@ -41,7 +44,9 @@ _IS = any_of(
 )
 _BY = r"(?:about |roughly |approx\.? |ca\.? |around |exactly |genau |a |un |una |the |r ?)?"
 _AHEAD = {
-    side: late_pattern(rf"(?:[(\[,;/–-]|\s|and|und|et|y|e|en)*\b{words}(?:[\s,]*{_IS}){{0,2}}\s?{_BY}$")
+    side: late_pattern(
+        rf"(?:[(\[,;/–-]|\s|and|und|et|y|e|en)*\b{words}(?:[\s,]*{_IS}){{0,2}}\s?{_BY}$"
+    )
     for side, words in _SIDES.items()
 }
 """'76 radius (inside the bend it is' 57."""
@@ -54,7 +59,8 @@ _BEHIND_LEADS = late_pattern(
 )
 """'3 in radius (that's' 2.25 to the inside."""
 _CENTRE = re.compile(
-    r"cent(?:re|er)|clr|mitte|neutral|axe|eje|asse|hart|middle|\bor\b|\boder\b|\bou\b|\bo\b|\bof\b(?! (?:the )?"
+    r"cent(?:re|er)|clr|mitte|neutral|axe|eje|asse|hart|middle|\bor\b|\boder\b|\bou\b|\bo\b"
+    r"|\bof\b(?! (?:the )?"
     r"(?:bend|curve|tube|pipe))|\bnot\b|nicht|\bpas\b|\bno\b|\bnon\b|niet",
     re.IGNORECASE,
 )

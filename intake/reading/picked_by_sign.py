@@ -49,11 +49,13 @@ _WITH = any_of(
 )
 _FLAGGED = any_of(
     r"marked | highlighted | flagged | tagged | markierten? | gekennzeichneten? | hervorgehobenen?",
-    r"marquée?s? | surlignée?s? | cochée?s? | marcad[oa]s | resaltad[oa]s | señalad[oa]s | segnat[ei]",
+    r"marquée?s? | surlignée?s? | cochée?s? | marcad[oa]s | resaltad[oa]s | señalad[oa]s",
+    r"segnat[ei]",
     r"evidenziat[ei] | contrassegnat[ei] | gemarkeerde | aangekruiste | aangevinkte | aangeduide",
 )
 _POLITE = any_of(
-    "please | only | pls | bitte | anbieten | svp | s'il vous plaît | por favor | per favore | graag",
+    "please | only | pls | bitte | anbieten | svp | s'il vous plaît | por favor | per favore",
+    "graag",
     "alstublieft | nur | seulement | solo | alleen",
 )
 _NAMED = (

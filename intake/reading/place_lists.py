@@ -59,8 +59,10 @@ _QUOTE = any_of(
 _FOR = any_of("for | on | für | zu | pour | para | per | voor | de | du | des | di | van")
 _TAKE = any_of(
     "needs? | want | take | (?:re-?)?quote(?: up| on| us| me)? | price(?: up| out)? | order | buy",
-    "go(?:ing)? (?:ahead )?with | go for | cost up | look at | interested in | anbieten | bepreisen",
-    "chiffre[rz] | coter | deviser | cotizar | cotice | presupuestar | ofertar | quotare | preventivare",
+    "go(?:ing)? (?:ahead )?with | go for | cost up | look at | interested in | anbieten",
+    "bepreisen",
+    "chiffre[rz] | coter | deviser | cotizar | cotice | presupuestar | ofertar | quotare",
+    "preventivare",
     "offrire | aanbieden | offreren | prijzen",
     "go ahead with | go ahead and quote | let'?s (?:do|take|go with) | brauchen? | nehmen(?: wir)?",
     "prenons | prenez | voulons | necesitamos | queremos | tomamos | quiero | prendiamo | vogliamo",
@@ -90,7 +92,8 @@ _ASKED = late_pattern(
 _TAKEN = late_pattern(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
 _PLEASE = (
     late_pattern(
-        rf"(?:^|[.!?:;,]\s)(?:just\s|only\s)?(?P<list>{_NAMED}),?\s{_ASKED_END}{ENDS}", re.IGNORECASE
+        rf"(?:^|[.!?:;,]\s)(?:just\s|only\s)?(?P<list>{_NAMED}),?\s{_ASKED_END}{ENDS}",
+        re.IGNORECASE,
     ),
     late_pattern(rf"\b{_AHEAD_OF_END}\s(?P<list>{_NAMED})\s{_ASKED_END}{ENDS}", re.IGNORECASE),
 )
@@ -155,7 +158,8 @@ _TELLS = late_pattern(
 )
 _ALL_TOO = whole_words(
     r"all (?:of|the|lines|items|sizes|rows|two|three|four|five|six|\d) | (?:quote|price) all",
-    r"(?<!mandrel )(?<!mandrels )(?<!one )(?<!1 )(?<!off )(?<!pc )(?<!two )(?<!2 )each | every | also | as well | too | both | separate(?:ly)? | alle(?! \d) | jede[rnms]? ",
+    r"(?<!mandrel )(?<!mandrels )(?<!one )(?<!1 )(?<!off )(?<!pc )(?<!two )(?<!2 )each | every",
+    r"also | as well | too | both | separate(?:ly)? | alle(?! \d) | jede[rnms]? ",
     "jeweils | auch | beide | toute?s | chaque | chacun | aussi | tod[oa]s | cada | también",
     "tutt[ie] | ogni | anche | allemaal | elke? | ook",
 )
@@ -199,9 +203,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
 def shown(words: str, names: Sequence[str], said: str, *, labelled: bool) -> set[int]:
     """Indexes of the lines that are named in one breath before ``said``: 'A and C we have'."""
     bare = rf"|{_SEVERAL}" if labelled else ""
-    pattern = re.compile(
-        rf"(?<![\w.,/-])(?P<list>{_NAMED}{bare}),?\s{said}", re.IGNORECASE
-    )
+    pattern = re.compile(rf"(?<![\w.,/-])(?P<list>{_NAMED}{bare}),?\s{said}", re.IGNORECASE)
     found: set[int] = set()
     for match in pattern.finditer(words):
         of_it = _OF_THOSE.search(words, max(0, match.start() - _NEAR), match.start())

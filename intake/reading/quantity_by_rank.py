@@ -28,9 +28,11 @@ _NUMBERS |= dict.fromkeys("8 eight acht huit ocho otto".split(), 8)
 _NUMBERS |= dict.fromkeys("10 ten zehn dix diez dieci tien".split(), 10)
 _BIG = any_of(
     r"big(?:ger|gest)?(?: one| ones| tube| size)? | larg(?:e|er|est)(?: one| ones| tube| size)?",
-    r"grö(?:ß|ss)er\w* | gro(?:ß|ss)e[nrms]? | dicke?r?e[nrms]? | plus gros(?:se)? | gros(?:se)? | plus grand"
+    r"grö(?:ß|ss)er\w* | gro(?:ß|ss)e[nrms]? | dicke?r?e[nrms]? | plus gros(?:se)? | gros(?:se)? "
+    r"| plus grand"
     r"e? | grande?",
-    r"más grande | mayor | grueso | gordo | più grande | grosso | grot(?:e|ere|er) | grootste | dikke",
+    r"más grande | mayor | grueso | gordo | più grande | grosso | grot(?:e|ere|er) | grootste",
+    r"dikke",
 )
 _SMALL = any_of(
     r"small(?:er|est)?(?: one| ones| tube| size)? | little(?: one| ones)?",

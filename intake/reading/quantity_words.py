@@ -79,7 +79,8 @@ PIECES = phrases(
 # "no" and "st" are words of their own too: as pieces they want a point or a mandrel behind them.
 SHY_PIECES = word_set("no st un")
 SINGULAR = word_set(
-    "mandrel mandrell mandral mandrill mandril mandrle mandrl madrel manderl manrel mandrelle dorn biegedorn gliederdorn kugeldorn",
+    "mandrel mandrell mandral mandrill mandril mandrle mandrl madrel manderl manrel mandrelle"
+    " dorn biegedorn gliederdorn kugeldorn",
     "mandrin",
     "mandrino anima doorn buigdoorn trzpień trzpienia trn dor",
 )

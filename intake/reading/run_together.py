@@ -1,6 +1,8 @@
-"""A size that lost its times sign, told again in words: '252,5 Rohr ... also 25 dick mit 2,5 Wand'."""
+"""A size that lost its times sign and is told again in words: '252,5 Rohr, also 25 dick'."""
 
 from __future__ import annotations
+
+from itertools import pairwise
 
 from .figures import Figure, Layout
 
@@ -15,7 +17,7 @@ def hear_run_together(layout: Layout) -> None:
         if figure.role is not None or len(written) < 3:
             continue
         near = layout.figures[max(0, figure.index - _FAR) : figure.index + 1 + _FAR]
-        for od, wall in zip(near, near[1:], strict=False):
+        for od, wall in pairwise(near):
             if figure in (od, wall) or _written(layout, od) + _written(layout, wall) != written:
                 continue
             if not 0 < wall.number.value * 4 < od.number.value:

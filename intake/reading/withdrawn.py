@@ -66,7 +66,8 @@ _SHOWN = any_of(
 """Shown in the list, and not asked for."""
 _SHOWN_THERE = (
     any_of(
-        r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|those|them|these|both|here|it))*",
+        r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|those|them|these|both|here"
+        r"|it))*",
         r"(?:are|is) (?:already )?(?:here|in stock|covered|on the shelf|in our rack)",
         r"(?:haben wir|sind)(?: (?:schon|bereits|da|vorhanden))+",
         r"(?:on les a|nous les avons|on l'a|sont)(?: déjà)(?: en stock| là)?",

@@ -40,11 +40,11 @@ NO_REQUEST = [
     "Rectifiez-vous les mandrins, et combien cela coûterait par rapport à un neuf ?",
 ]
 REQUESTS = [
-    "We just bought a bender that takes up to 2 inch. I need a mandrel for 1.75 x .120, 6\" CLR.",
-    "Do you sell benders too? Anyway, I need a mandrel for 1.75 x .120, 6\" CLR.",
+    'We just bought a bender that takes up to 2 inch. I need a mandrel for 1.75 x .120, 6" CLR.',
+    'Do you sell benders too? Anyway, I need a mandrel for 1.75 x .120, 6" CLR.',
     "We're looking for a die set for a used bender we bought: 2 x .120, 6\" CLR.",
-    "Looking for a plug for our bender: 2 x .120, 6\" CLR",
-    "I'm looking for a bender mandrel 2\" x .120 6\" clr",
+    'Looking for a plug for our bender: 2 x .120, 6" CLR',
+    'I\'m looking for a bender mandrel 2" x .120 6" clr',
     "Suche einen Dorn für meine Biegemaschine, 42,4 x 2, R 100",
     "Please cancel order 4471 and quote instead one mandrel for 60.3 x 2, R 180.",
     "Please don't cancel order 4471. We also need one mandrel for 60.3 x 2, R 180.",

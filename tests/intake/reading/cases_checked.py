@@ -62,7 +62,10 @@ NOW_SO = [  # the wall is put right, the rest stays
     case("now-so-machine-only", "Mandrel for 50 x 1.5, R 100. The machine takes up to 76 mm.", mm("50", "1.5", "100")),
 ]  # fmt: skip
 
-_GA18 = [inch(od, "0.049", clr) for od, clr in (("1.5", "3"), ("1.625", "3.25"), ("1.75", "3.5"), ("2", "4"))]
+_GA18 = [
+    inch(od, "0.049", clr)
+    for od, clr in (("1.5", "3"), ("1.625", "3.25"), ("1.75", "3.5"), ("2", "4"))
+]
 _MM15 = [mm(od, "1.5", clr) for od, clr in (("25", "50"), ("32", "64"), ("38", "76"))]
 TUBES_LISTED = [  # each on twice its OD
     case("listed-then", "All 18ga 304: 1-1/2 then 1-5/8 then 1-3/4 then 2. Need one mandrel per size. Every one on a 2D die.", *_GA18),
@@ -107,7 +110,11 @@ CENTRE_LINE = [
 ]  # fmt: skip
 
 _LIST = "\n\n1. 1.000 OD x .049 W, 304, 2.00 CLR\n2. 1.250 OD x .049 W, 304, 2.50 CLR\n3. 2.000 OD x .049 W, 304, 4.00 CLR"
-_FIRST, _SECOND, _THIRD = inch("1", "0.049", "2"), inch("1.25", "0.049", "2.5"), inch("2", "0.049", "4")
+_FIRST, _SECOND, _THIRD = (
+    inch("1", "0.049", "2"),
+    inch("1.25", "0.049", "2.5"),
+    inch("2", "0.049", "4"),
+)
 _MM_LIST = "\n\n1. 25 x 1,5, R 50\n2. 30 x 1,5, R 60\n3. 50 x 1,5, R 100"
 _PICKED = (mm("25", "1.5", "50"), mm("50", "1.5", "100"))
 _STARRED = "\n\nA     19 x 1,2  R 57\nB  *  25 x 1,2  R 75\nC     25 x 1,5  R 75"
