@@ -83,6 +83,38 @@ _OTHER_BUSINESS = late_pattern(
 )
 
 
+_SERVICE = late_pattern(
+    r"\b(?:do|can|could|would|will) (?:you|u|y'all)(?: guys| folks)?(?: also| ever| still"
+    r"| please)? "
+    r"(?:regrind|re-?chrome|re-?plate|repair|refurbish|resharpen|sharpen|recondition|re-?polish)\b"
+    r"|\b(?:schleift ihr|schleifen sie|verchromen sie|verchromt ihr|repariert ihr|reparieren sie"
+    r"|überholen sie|überholt ihr)\b"
+    r"|\b(?:rectifiez|réparez|rechromez|réaffûtez|réusinez)[- ]vous\b"
+    r"|\b(?:rectifican|reparan|recroman|reafilan)\b|\b(?:rettificate|riparate|ricromate|riaffilate)\b"
+    r"|\b(?:slijpen|repareren|verchromen|reviseren) (?:jullie|u)\b",
+    re.IGNORECASE,
+)
+
+
+_NEW_TOO = late_pattern(
+    r"\b(?:need|want|quote|price for|brauche\w*|benötig\w*|besoin|necesit\w+|serv[eo]\w*|nodig)\b"
+    r"[^.?!\n]{0,40}\b(?:new|neuen?|nouveaux?|neufs?|nuev[oa]s?|nuov[oi]|nieuwe?)\b",
+    re.IGNORECASE,
+)
+
+
+def asks_of_service(text: str) -> bool:
+    """Whether it asks whether mandrels are put in order again: 'do you regrind mandrels, and what
+    would it cost compared to a new one?' wants no new one yet."""
+    return (
+        "?" in text
+        and _SERVICE.search(text) is not None
+        and _MANDREL.search(text) is not None
+        and _NEW_TOO.search(text) is None
+        and _OTHER_BUSINESS.search(_SERVICE.sub(" ", text)) is None
+    )
+
+
 def wants_no_quotation(text: str) -> bool:
     """Whether the sender says that nothing is to be quoted or bought yet."""
     return _NOT_TO_QUOTE.search(text) is not None and _QUOTE_AFTER_ALL.search(text) is None

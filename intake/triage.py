@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from .automatic import automatic
 from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
-from .only_asked import asks_of_delivered, wants_no_quotation
+from .not_ours import not_ours
+from .only_asked import asks_of_delivered, asks_of_service, wants_no_quotation
 from .plainly_elsewhere import plainly_elsewhere
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
@@ -168,9 +169,9 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
-    if found.sizes and (plain := plainly_elsewhere(text)):
+    if found.sizes and (plain := plainly_elsewhere(text) or not_ours(text)):
         return Kind.OTHER, plain
-    if question.weight and not found.sizes and asks_of_delivered(text):
+    if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
         return Kind.QUESTION, question.why
     if _only_asks(text, found, errand, question):
         return Kind.QUESTION, question.why

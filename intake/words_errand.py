@@ -7,7 +7,8 @@ Patterns are matched without regard to case, in one sentence at a time.
 from __future__ import annotations
 
 TOOL = (
-    r"\bmandr[ei]l{1,2}e?s?\b", r"\bmandrals?\b", r"\bmandrins?\b", r"\bmandrin[oi]\b",
+    r"\bmandr[ei]l{1,2}e?s?\b", r"\bmandrals?\b", r"\b(?:mandrl|madrel|manderl|manrel"
+    r"|mandrelle)s?\b", r"\bmandrins?\b", r"\bmandrin[oi]\b",
     r"\bmandriles\b", r"\banim[ae]\b(?! (?:e|gemella))",
     r"\b\w{0,12}dorn(?:e|en|es|s)?\b", r"\b(?:buig)?doorn(?:en|tje)?\b",
     r"\btrzpie(?:ń|nia|ni|nie|niem|niowi)\b",

@@ -44,6 +44,13 @@ _EXT_BEHIND = late_pattern(
 )
 
 
+_WORKS_OUT = late_pattern(
+    r"\b(?:works out|comes (?:out )?(?:to|at)|makes|gives|that'?s|which is|it'?s|so|also|ergibt"
+    r"|macht|soit|donc"
+    r"|da|cioè|dus)\b"
+)
+
+
 def hear_bores(layout: Layout) -> None:
     """Give pairs of figures the roles of OD and bore that the words around them name."""
     _hear_pairs(layout)
@@ -72,7 +79,10 @@ def _hear_pairs(layout: Layout) -> None:
         of_radii = named or any(RADIUS_WORD.search(words) for words in (between, said))
         if not inner or len(between) >= _PAIR_APART:
             continue
-        if signs & RADIUS_ROLES or (of_radii and _OUTER_WORD.search(ahead + between)):
+        outer = _OUTER_WORD.search(ahead + between) is not None
+        if signs & RADIUS_ROLES and not outer and _WORKS_OUT.search(between):
+            continue  # "R 76, which works out to 57 on the inside"
+        if signs & RADIUS_ROLES or (of_radii and outer):
             left.give("outside_r", "cue")  # "R 100 on the outside and R 62 on the inside"
             right.give("noise", "cue")
         elif not of_radii:

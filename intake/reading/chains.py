@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from .butted import ends_butted, read_butted
 from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
 from .figures import Figure, Layout
 from .likeness import same_size
@@ -52,11 +53,17 @@ def _chains(layout: Layout) -> list[list[Figure]]:
     current: list[Figure] = []
     for figure in layout.figures:
         after = layout.after(figure)
-        if figure.link == "slash" and after is not None and after.link == "times":
+        size = figure.link == "slash" and after is not None and after.link == "times"
+        if size and not ends_butted(layout, figure):
             figure.link = "apart"  # "20x1,5 / 25x1,5": a slash between two whole sizes
         if figure.link in ("times", "slash") and current:
             current.append(figure)
-        elif figure.link == "restate" and current and same_size(current[-1], figure):
+        elif (
+            figure.unit != "D"
+            and figure.link == "restate"
+            and current
+            and same_size(current[-1], figure)
+        ):
             figure.notes.append("same")  # '2" (50.8 mm) x .065': the bracket repeats the OD
             if figure.role is None:
                 figure.give(current[-1].role, "same")
@@ -126,12 +133,12 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return
-    if _lacks_first(layout, chain):
+    if read_butted(layout, chain) or _lacks_first(layout, chain):
         return
     _drop_prepositions(chain)
     _size_of_tube(chain)
     _share_unit_of_last(chain)
-    if _read_butted(chain) or _read_sides(layout, chain):
+    if _read_sides(layout, chain):
         return
     if all(figure.link == "slash" for figure in chain[1:]) and _are_alternatives(chain):
         for figure in chain[1:]:
@@ -222,20 +229,6 @@ def _share_unit_of_last(chain: list[Figure]) -> None:
         return  # "1.5 x 1.6 mm": an inch OD with a metric wall
     for figure in chain[:-1]:
         figure.unit = unit
-
-
-def _read_butted(chain: list[Figure]) -> bool:
-    """'0.9/0.6/0.9': the walls of a butted tube; the thick ends are where it is bent, if asked."""
-    if len(chain) != 3 or any(figure.link != "slash" for figure in chain[1:]):
-        return False
-    first, middle, last = (figure.number.value for figure in chain)
-    if first != last or middle >= first:
-        return False
-    chain[0].give("wall", "chain")
-    chain[0].notes.append("butted tube: which wall is at the bend?")
-    for figure in chain[1:]:
-        figure.give("noise", "chain")
-    return True
 
 
 def _read_sides(layout: Layout, chain: list[Figure]) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from re import Pattern
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .patterns import whole_words
 
@@ -41,6 +42,12 @@ _WEAK = whole_words(
     r"vertippt | verschrieben | hab(?:e)? mich (?:geirrt|vertan) | c'est faux | me suis trompée?",
     r"mauvais (?:rayon|diamètre) | mauvaise épaisseur | me (?:he )?equivo(?:qué|cado)",
     r"(?:radio|espesor|diámetro) equivocado | mi sono sbagliat[oa] | (?:raggio|spessore) sbagliato",
+    r"let'?s (?:just )?(?:go (?:with|for|to|up to|down to)|use|run|take|make|do)",
+    r"after all(?! \w)",
+    r"(?:machen|nehmen) wir (?:doch |mal )?lieber | nehmen wir doch | doch lieber | lieber doch",
+    r"stattdessen | finalement | en fin de compte | à la place(?! d) | après tout",
+    r"mejor (?=pon|con|de |a |\d|que sea) | al final | en su lugar | facciamo | alla fine",
+    r"doe (?:dan )?(?:toch )?maar | toch (?:maar|liever) | in plaats daarvan | maak er",
     r"dat klopt niet | (?:ik heb me|heb me) vergist | verkeerde (?:straal|wanddikte|maat|diameter)",
 )
 """What often corrects, and as often goes on to another tube: 'but we use 1.75 x .095 on gates'."""
@@ -52,6 +59,11 @@ _ADDS = whole_words(
     "dimenticat\\w+ | ook | nog | bovendien | toevoegen | vergeten",
 )
 """'Oops, forgot: another for 2 x .065' adds a size and replaces none."""
+_AT_END = late_pattern(
+    r"(?:instead(?! of)|after all|stattdessen|à la place(?! d)|après tout|en su lugar"
+    r"|in plaats daarvan)\b"
+)
+"""'Go with 2 mm instead': said behind what it puts in."""
 _LONGEST_REMARK = 120
 """'No wait. It is 1.75.': a correcting sentence without figures is short."""
 
@@ -110,7 +122,11 @@ def _mark_in(layout: Layout, sentence: int, first: int, marks: Pattern[str]) -> 
     'Sorry I said .095, it should be .083': the mark that follows a figure is the one.
     """
     begin = layout.sentence_start(sentence)
-    places = [begin + mark.start() for mark in marks.finditer(layout.sentence_text(sentence))]
+    said = layout.sentence_text(sentence)
+    places = [
+        begin if _AT_END.match(said, mark.start()) else begin + mark.start()
+        for mark in marks.finditer(said)
+    ]
     return next((place for place in places if place > first), places[0] if places else None)
 
 

@@ -22,7 +22,8 @@ _TUBES = any_of(
 _OFTEN = (
     r"\s?(?:/|per|a|an|each|every|pro|im|je|par|al|all'|por|por el|per|in het)\s?"
     r"(?:year|yr|annum|month|mo\b|week|wk|day|shift|jahr|monat|woche|tag|an\b|année|mois|semaine"
-    r"|jour|año|mes\b|semana|anno|mese|settimana|giorno|jaar|maand|week)"
+    r"|campagne|lot|série|serie|batch|run|order|job|charge|auftrag|los|commande|campaña|lote|pedido"
+    r"|lotto|ordine|partij|bestelling|jour|año|mes\b|semana|anno|mese|settimana|giorno|jaar|maand|week)"
     r"|\s?(?:p\.?\s?a\b|annually|yearly|monthly|weekly|jährlich|monatlich|wöchentlich|annuels?"
     r"|annui|anuales|jaarlijks)"
 )

@@ -87,6 +87,8 @@ SIZE_CUES: CueWords = (
         center line bend radius | centreline bending radius | mean radius | mean bend radius |
         mean bending radius | radius at the centreline | radius at centre line |
         radius at center line | neutral axis radius | radius centerline | radius centreline |
+        bend center line | bend centre line | bend centerline | bend centreline |
+        bending center line | bending centre line | bending centerline | bending centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
         mittenradius | hartradius | middenradius | biegeradius mitte | radius mitte |
@@ -156,13 +158,30 @@ SIZE_CUES: CueWords = (
         内R | 内側R | throat radius | throat rad | throat r | radius at the throat |
         radius in the throat | radius of the throat | radius to the throat |
         radius to the bottom of the groove | radius at the bottom of the groove |
-        radius in the bottom of the groove | rad to the bottom of the groove
+        radius in the bottom of the groove | rad to the bottom of the groove |
+        bend radius to the inside | bend radius to inside | bend radius inside |
+        radius to inside | radius to inside edge | radius to the inside edge |
+        bend radius on the inside | bend radius at the inside | radius at the inside |
+        bending radius inside | bending radius to the inside | rad to inside |
+        rayon à l'intérieur | rayon à l intérieur | rayon côté intérieur |
+        rayon de cintrage à l'intérieur | radio por dentro | radio al interior |
+        radio de curvado interior | raggio all'interno | raggio all interno |
+        raggio di curvatura interno | straal binnenkant | straal aan de binnenkant |
+        straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
+        radius an der innenseite | biegeradius an der innenseite
     """),
     ("inside_r", "after", """
         to the bottom of the groove | at the bottom of the groove | to the throat | at the throat |
         in the throat | to the groove bottom
     """),
     ("outside_r", "both", """
+        bend radius to the outside | bend radius to outside | bend radius outside |
+        radius to outside | radius to outside edge | radius to the outside edge |
+        bend radius on the outside | bend radius at the outside | radius at the outside |
+        rayon à l'extérieur | rayon à l extérieur | rayon côté extérieur | radio por fuera |
+        radio al exterior | raggio all'esterno | raggio all esterno | straal buitenkant |
+        straal aan de buitenkant | straal buiten | bochtstraal buiten | buigstraal buiten |
+        radius an der außenseite | biegeradius an der außenseite |
         extrados radius | outside radius | outer radius | outside rad | outside bend radius |
         outer bend radius | osr | radius outside | radius to the outside | external radius |
         radius on the outside | outside r | aussenradius | außenradius | äusserer radius |

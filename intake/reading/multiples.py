@@ -19,8 +19,22 @@ _TWICE = re.compile(
     r"(?:od\b|o\.d\.?|d\b|diameters?\b|dia\b|durchmesser\w*|diam[èe]tre|di[áa]metro|Ø)",
     re.IGNORECASE,
 )
+_OD_TIMES = re.compile(
+    r"(?:(?:the|der|le|el|il|de)\s)?(?:(?:tube|pipe|outside)\s)?"
+    r"(?:od\b|o\.d\.?|diameter\b|dia\b|durchmesser\b|rohr-?ø|diam[èe]tre\b|di[áa]metro\b)\s?"
+    r"(?:times|x|×|\*|mal|fois|por|per|veces|volte|keer|maal)\s?(?P<n>[1-9](?:[.,]\d{1,2})?)(?![\d/]|[.,]\d)"
+    r"(?!\s?(?:mm|in\b|\"|cm))",
+    re.IGNORECASE,
+)
+"""'Radius is the OD times 1.5': only behind a word for the radius."""
+_RADIUS_AHEAD = re.compile(
+    r"\b(?:radius|clr|rad|centre ?line|center ?line|biegeradius|rayon|radio|raggio|straal)\b"
+    r"(?:\s?[:=,]|\s(?:is|same|as|of|ist|gleich|est|égal|au|à|es|igual|al?|è|pari|uguale|gelijk|aan|a))*\s?$",
+    re.IGNORECASE,
+)
+_BACK = 40
 _THREE = re.compile(r"th?re|drei|dri|trois|três", re.IGNORECASE)
-MULTIPLE_STARTS = frozenset("tdzi")
+MULTIPLE_STARTS = frozenset("tdzior")
 """No multiple begins with another letter, casefolded."""
 
 
@@ -28,7 +42,11 @@ def multiple_at(text: str, place: int) -> Number | None:
     """The number of diameters that words starting exactly there name, or None."""
     match = _TWICE.match(text, place)
     if match is None:
-        return None
+        times = _OD_TIMES.match(text, place)
+        if times is None or not _RADIUS_AHEAD.search(text, max(0, place - _BACK), place):
+            return None
+        value = Decimal(times["n"].replace(",", "."))
+        return Number(times.start(), times.end(), (value,), "words")
     times = Decimal(3 if _THREE.match(match["n"]) else 2)
     return Number(match.start(), match.end(), (times,), "words")
 

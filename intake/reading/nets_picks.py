@@ -61,6 +61,11 @@ _PLACE = late_pattern(
     rf"(?:the|die|das|der|den|le|la|el|il|de|het)\s{COUNTED_PLACE.replace('counted', 'place')})"
     r"|(?:^|,\s)\d{1,2}(?:(?:,|\s(?:and|&|und|et|y|e|en))\s?\d{1,2})*\s(?:we|is|are|i|ist|sind|est|sont)\b",
 )
+_LETTERS_THERE = late_pattern(
+    r"(?:^|,\s)[a-h](?:(?:,|\s(?:and|&|und|et|y|e|en))\s?[a-h])+,?\s(?:(?:we|i)\s(?:\w+\s)?(?:have|own|got)"
+    r"|are (?:here|in stock|covered)|haben wir|sind (?:da|vorhanden)|on les a|hebben we)\b"
+)
+"""'A and C we have', where the lines bear no such letters that are sure."""
 _CLAUSE = late_pattern(r"[.;!?]\s|\n")
 _LEAST = 2
 
@@ -77,7 +82,8 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
         others = any(pattern.search(words) for pattern in _OTHERS_ASKED) and not _TOO.search(words)
         if _OTHER_THINGS.search(words):
             continue
-        if others or (_SET_ASIDE.search(words) and _PLACE.search(words)):
+        aside = _SET_ASIDE.search(words) and _PLACE.search(words)
+        if others or aside or _LETTERS_THERE.search(words):
             yield from ((group, SOME_ONLY) for group in groups)
             return
 

@@ -146,7 +146,7 @@ def _whole(names: list[str]) -> tuple[int, int, bool] | None:
 
 def _part(names: list[str], at: int, *, needs_and: bool) -> tuple[int, Decimal] | None:
     """(words used in all, fraction) for '[and] three quarters', 'and a half', 'and 3/4'."""
-    if at < len(names) and names[at] in ("and", "an"):
+    if at < len(names) and names[at] in ("and", "an", "n"):
         at += 1
     elif needs_and and not (at < len(names) and names[at] in _UNITS):
         return None

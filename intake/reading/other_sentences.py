@@ -75,7 +75,8 @@ _NOT_BENT = late_pattern(
     + any_of(
         "no bends?(?: in (?:it|them|that|those|there))? | (?:is|are)(?: not|n['’]t) bent",
         "(?:does|do|will)(?: not|n['’]t) get bent | (?:not|never) bent | stays? straight",
-        "(?:is|are) (?:left |kept )?straight | bleib(?:t|en) gerade | wird nicht gebogen",
+        "(?:is|are|that'?s|it'?s|they'?re) (?:just |only |all |left |kept )?straight",
+        "bleib(?:t|en) gerade | wird nicht gebogen",
         "werden nicht gebogen | reste(?:nt)? droite?s? | (?:n['’]est|ne sont) pas cintrée?s?",
         "quedan? rect[oa]s? | no se (?:curva|dobla)n? | sin curvas? | resta(?:no)? dritt[oaie]",
         "non (?:si )?(?:curva|piega)(?:no)? | blij(?:ft|ven) recht | wordt niet gebogen",
@@ -171,7 +172,7 @@ def _is_on_another(text: str, figures: list[Figure]) -> bool:
     if _NOT_BENT.search(text):
         return True
     if _MACHINE.search(text) and _CAN.search(text):
-        return True
+        return not any(f.corrects for f in figures)  # "if the machine takes it make it 2 mm"
     if _OF_TUBE.search(text):
         return False
     if _ON_A_FLAT_THING.search(text):

@@ -9,7 +9,8 @@ from .patterns import any_of, whole_words
 from .phrases_beside import UNIT
 
 _THING = any_of(
-    "wipers? | blocks? | plates? | sheets? | paint | coat(?:s|ing|ings)? | powder | plating",
+    "wipers? | blocks? | plates? | (?<!spec )(?<!data )(?<!cut )(?<!size )sheets? | paint",
+    "coat(?:s|ing|ings)? | powder | plating",
     "chrome(?![- ]?mol) | galvani[sz]ing | primer | boards? | bench | table | floor | slab",
     "flanges? | gussets? | brackets? | gaskets? | liners? | shims? | rubber | insulation | lagging",
     "webs? | keys? | pressure dies? | clamp dies? | followers? | rollers? | collars? | bearings?",
@@ -154,6 +155,13 @@ _SPANS = tuple(
         rf"\b{_N}(?:\"|\s?(?:inch|in|zoll|pouces?|pulgadas|pollici))?\s(?:\w+\s)?(?:rims?|wheels?|tires?"
         r"|tyres?|felgen|räder|reifen|jantes|pneus|llantas|ruedas|cerchi|wielen|velgen)\b"
         r"(?!\s(?:tub|hoop|rim))",
+        rf"\b(?:their|his|her|(?:shop|place|guy|guys|fellow|competitor|neighbou?r|supplier|firm)'?s'?)\s"
+        rf"(?:\w+\s){{0,2}}?(?:smallest|tightest|min(?:imum)?|shortest)\s(?:\w+\s)?(?:die|former)"
+        rf"\b[^.;\d]{{0,16}}{_N}(?:\s?(?:\"|inch|in|mm)\b)?",
+        rf"\b(?:deren|ihre?|seine?|hun|zijn|leur|sa|su|loro|sua)\s(?:plus\s)?(?:kleinste\w*|engste\w*|petite"
+        rf"|forme|matrice|matriz|mal)\s(?:la plus petite|más pequeña|più piccola)?\s?(?:biegeform"
+        rf"|form"
+        rf"|forme|matrice|matriz|mal)?\b[^.;\d]{{0,16}}{_N}",
         rf"(?<![\w.,])\.?{_N}\s?(?:to|-|–|bis|à|a|tot)\s?\.?{_N}\s?(?:rpm|u/min|tr/min|psi|bar|amps?|volts?"
         r"|watts?|kw|hp|hz)\b",
     )

@@ -47,9 +47,22 @@ _WITH = any_of(
     r"(?:marqué\w* )?(?:d'une?|avec une?|par une?) | con(?: una?| el| l')? | met(?: een)?",
     "marked | mit | marcad[oa]s con(?: una?)? | segnat[ei] con(?: una?)?",
 )
+_FLAGGED = any_of(
+    r"marked | highlighted | flagged | tagged | markierten? | gekennzeichneten? | hervorgehobenen?",
+    r"marquée?s? | surlignée?s? | cochée?s? | marcad[oa]s | resaltad[oa]s | señalad[oa]s",
+    r"segnat[ei]",
+    r"evidenziat[ei] | contrassegnat[ei] | gemarkeerde | aangekruiste | aangevinkte | aangeduide",
+)
+_POLITE = any_of(
+    "please | only | pls | bitte | anbieten | svp | s'il vous plaît | por favor | per favore",
+    "graag",
+    "alstublieft | nur | seulement | solo | alleen",
+)
 _NAMED = (
     rf"(?:(?<!\w){_LINES}\s(?:{_WITH}\s){{1,3}}[\"'(]?{_SIGN}[\"')]?(?!\w)"
-    rf"|(?<!\w){_SIGN.replace('(?P<s', '(?P<t')}[\"')]?(?:\s|-marked\s){_LINES}(?!\w))"
+    rf"|(?<!\w){_SIGN.replace('(?P<s', '(?P<t')}[\"')]?(?:\s|-marked\s){_LINES}(?!\w)"
+    rf"|(?<!\w)(?:{_FLAGGED}\s{_LINES}|{_LINES}\s{_FLAGGED})(?:\s{_POLITE}){{0,2}}\s?[(\[]"
+    rf"(?:{_WITH}\s){{0,3}}[\"']?{_SIGN.replace('(?P<s', '(?P<u')}[\"']?[)\]])"
 )
 _LEGEND = late_pattern(
     rf"(?:^|[\n(])[ \t]*\(?(?P<sign>{_STAR}|{_ARROW}|{_TICK})\)?[ \t]*(?:=|:|-|–|means)?[ \t]*"
@@ -59,7 +72,7 @@ _LEGEND = late_pattern(
 _MANDREL = r"(?:mandrels?|plugs?|dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?)"
 _END = (
     r"(?:\s(?:please|pls|only|for now|yet|bitte|svp|graag|por favor|per favore|at all|already|today"
-    r"|thanks|anbieten|chiffrer|aan))*(?=\s*(?:$|[.,;!?)]))"
+    r"|thanks|anbieten|chiffrer|aan))*(?=\s*(?:$|[.,;:!?)]))"
 )
 _ASKED_AHEAD = any_of(
     r"(?:only|just) | (?:quote|price|prices?|offer|need|want|after)(?: (?:us|me|you|only|just"
@@ -180,7 +193,7 @@ def _sign_of(match: re.Match[str]) -> str:
     return next(
         sign
         for number, sign in enumerate(_CALLED)
-        if match[f"s{number}"] is not None or match[f"t{number}"] is not None
+        if any(match[f"{how}{number}"] is not None for how in "stu")
     )
 
 
@@ -203,6 +216,6 @@ def _meant(bearing: Sequence[bool], *, there: bool) -> set[int]:
 
 def _bearing(lines: Sequence[str], sign: str) -> list[bool]:
     mark = re.compile(
-        rf"^\s*(?:\(?\w{{1,2}}[.)]\s*|[-•–]\s+)?[(\[]?{sign}|{sign}[)\]]?\s*$|[\t|;]\s*{sign}\s*[\t|;]"
+        rf"^\s*(?:\(?\w{{1,2}}(?:[.)]\s*|\s+)|[-•–]\s+)?[(\[]?{sign}|{sign}[)\]]?\s*$|[\t|;]\s*{sign}\s*[\t|;]"
     )
     return [mark.search(line) is not None for line in lines]

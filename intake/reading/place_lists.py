@@ -58,10 +58,23 @@ _QUOTE = any_of(
 )
 _FOR = any_of("for | on | für | zu | pour | para | per | voor | de | du | des | di | van")
 _TAKE = any_of(
-    "needs? | want | take | quote | price | order | buy | go(?:ing)? (?:ahead )?with | go for",
+    "needs? | want | take | (?:re-?)?quote(?: up| on| us| me)? | price(?: up| out)? | order | buy",
+    "go(?:ing)? (?:ahead )?with | go for | cost up | look at | interested in | anbieten",
+    "bepreisen",
+    "chiffre[rz] | coter | deviser | cotizar | cotice | presupuestar | ofertar | quotare",
+    "preventivare",
+    "offrire | aanbieden | offreren | prijzen",
     "go ahead with | go ahead and quote | let'?s (?:do|take|go with) | brauchen? | nehmen(?: wir)?",
     "prenons | prenez | voulons | necesitamos | queremos | tomamos | quiero | prendiamo | vogliamo",
     "serve | ci serve | nemen | willen | wil",
+)
+_ASKED_END = any_of(
+    "please | pls | bitte(?: anbieten)? | anbieten | bepreisen | s'il vous plaît | svp | por favor",
+    "per favore | aanbieden | offreren | graag | alstublieft | aub",
+)
+_AHEAD_OF_END = any_of(
+    r"(?:könnt|können|könnten|kannst) (?:ihr|sie|du)(?: bitte| uns| mir)* | (?:kunt|kun|kan|zou) "
+    r"(?:u|je|jij)(?: ons| mij)? | bitte | graag | wir bitten(?: sie)? | nur",
 )
 _ALONE = late_pattern(rf"\b{_ONLY}\s(?:[^\W\d]+\s){{0,7}}?(?P<list>{_NAMED})", re.IGNORECASE)
 _BEHIND = late_pattern(rf"(?<![\w.,/-])(?P<list>{_NAMED})\s{_ONLY_BEHIND}\b", re.IGNORECASE)
@@ -77,6 +90,14 @@ _ASKED = late_pattern(
     rf"\b{_QUOTE}\s(?:(?:only|just)\s)?{_FOR}\s(?P<list>{_NAMED}|{_LETTERED}){ENDS}", re.IGNORECASE
 )
 _TAKEN = late_pattern(rf"\b{_TAKE}\s(?P<list>{_NAMED}){ENDS}", re.IGNORECASE)
+_PLEASE = (
+    late_pattern(
+        rf"(?:^|[.!?:;,]\s)(?:just\s|only\s)?(?P<list>{_NAMED}),?\s{_ASKED_END}{ENDS}",
+        re.IGNORECASE,
+    ),
+    late_pattern(rf"\b{_AHEAD_OF_END}\s(?P<list>{_NAMED})\s{_ASKED_END}{ENDS}", re.IGNORECASE),
+)
+"""'Items 1 and 3 please', 'Könnt ihr Pos. 1 und 3 anbieten?'."""
 _PLACE_NAMED = late_pattern(
     rf"\b{NOUN}\s?\(?{NAME}{NO_MEASURE}(?!\s?[:)–-]|\s[\dØø.])", re.IGNORECASE
 )
@@ -93,6 +114,13 @@ _RANGE = late_pattern(
     re.IGNORECASE,
 )
 _LONGEST = 20
+_NEAR = 32
+_OF_THOSE = late_pattern(
+    r"\b(?:for|of|on|to|with|from|if|für|zu|von|wenn|pour|de|si|para|per|di|se|voor|van|als)"
+    r"\s(?:[^\W\d]+\s)?$",
+    re.IGNORECASE,
+)
+"""'The dies for A and C we have' says nothing of the mandrels."""
 _JOINS = re.compile(rf"\s{_AND}\s")
 _HAS_NOUN = late_pattern(rf"(?:{NOUN}|(?:them|these|those))$", re.IGNORECASE)
 _AT_END = re.compile(ENDS, re.IGNORECASE)
@@ -130,7 +158,8 @@ _TELLS = late_pattern(
 )
 _ALL_TOO = whole_words(
     r"all (?:of|the|lines|items|sizes|rows|two|three|four|five|six|\d) | (?:quote|price) all",
-    r"each | every | also | as well | too | both | separate(?:ly)? | alle(?! \d) | jede[rnms]? ",
+    r"(?<!mandrel )(?<!mandrels )(?<!one )(?<!1 )(?<!off )(?<!pc )(?<!two )(?<!2 )each | every",
+    r"also | as well | too | both | separate(?:ly)? | alle(?! \d) | jede[rnms]? ",
     "jeweils | auch | beide | toute?s | chaque | chacun | aussi | tod[oa]s | cada | también",
     "tutt[ie] | ogni | anche | allemaal | elke? | ook",
 )
@@ -144,7 +173,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
     said = _RANGE.sub(_counted_out, _TIGHT.sub(lambda m: m[0].replace(",", ", "), words))
     found: set[int] = set()
     asked: set[int] = set()
-    loose = () if _ALL_TOO.search(said.casefold()) else (_ASKED, _TAKEN)
+    loose = () if _ALL_TOO.search(said.casefold()) else (_ASKED, _TAKEN, *_PLEASE)
     bare = (_ALONE_BARE, _BEHIND_BARE) if labelled else ()
     for pattern in (_ALONE, _BEHIND, *bare, *loose):
         for match in pattern.finditer(said):
@@ -171,9 +200,23 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
     return found if others else found | asked
 
 
+def shown(words: str, names: Sequence[str], said: str, *, labelled: bool) -> set[int]:
+    """Indexes of the lines that are named in one breath before ``said``: 'A and C we have'."""
+    bare = rf"|{_SEVERAL}" if labelled else ""
+    pattern = re.compile(rf"(?<![\w.,/-])(?P<list>{_NAMED}{bare}),?\s{said}", re.IGNORECASE)
+    found: set[int] = set()
+    for match in pattern.finditer(words):
+        of_it = _OF_THOSE.search(words, max(0, match.start() - _NEAR), match.start())
+        if len(_ITEM.findall(match["list"])) > 1 and of_it is None:
+            found.update(_listed(words, match.start("list"), match.end("list"), names) or ())
+    return found
+
+
 def _is_told_of(words: str, match: re.Match[str]) -> bool:
     """Whether a line is named only to say that it is bought elsewhere, there already, for later."""
     clause = clause_of(words, match.start(), match.end())
+    if words[match.end() : match.end() + 1] == ",":  # 'La ligne 2, on l'achète cintrée'
+        clause = clause_of(words, match.start(), match.end() + 1)
     return NOT_HERE.search(clause) is not None and ASKS.search(clause) is None
 
 

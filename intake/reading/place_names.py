@@ -32,7 +32,7 @@ NOUN = (
     r"lignes?|numéro|n°|articles?|art[íi]culos?|partidas?|filas?|líneas?|lineas?|linee|linea|righe|riga|voc[ei]|regels?|"
     r"sizes?|ones?|entry|entries|repères?|reperes?|marks?|#)"
 )
-ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|il|lo|de|het)\s|l['’])?"
+ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|las|il|lo|i|le|gli|de|het)\s|l['’])?"
 _SEVERAL = {
     word: number
     for number, words in enumerate(

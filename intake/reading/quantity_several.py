@@ -11,7 +11,9 @@ from .figures import Layout
 from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_by_name import counts_by_name
+from .quantity_by_rank import counts_by_rank
 from .quantity_mentions import Mention, mentions
+from .quantity_one_for import ones_for
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED
 from .quantity_spares import spares_by_size, without_spares
 from .text_tables import RowFacts
@@ -70,6 +72,9 @@ class Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
+        ones = ones_for(layout.text, [(m.start, m.end) for m in found])
+        more = [Mention(start, end, 1, BARE, number_end=end) for start, end in ones]
+        found = sorted([*found, *more], key=lambda mention: mention.start)
         self.found = self._without_numbering(without_spares(layout, found))
 
     def counts(self) -> Counts:
@@ -88,6 +93,7 @@ class Several:
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
         own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
+        own = own or self._by_rank()
         whole = self._whole(own)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
@@ -193,6 +199,13 @@ class Several:
         spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]
         named = counts_by_name(self.layout.text, spans, [self.places[n] for n in self.order])
         return {self.order[at]: count for at, count in named.items()}
+
+    def _by_rank(self) -> Own:
+        figures = [group.slots["od"][0] for group in self.groups if "od" in group.slots]
+        if len(figures) < len(self.groups) or len({figure.unit for figure in figures}) > 1:
+            return {}
+        counts = counts_by_rank(self.layout.text, [figure.number.value for figure in figures])
+        return dict(enumerate(counts)) if counts is not None else {}
 
     def _above(self, mention: Mention) -> list[int]:
         """The size above a line that only says 'Qty 2'."""

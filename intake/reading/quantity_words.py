@@ -79,12 +79,14 @@ PIECES = phrases(
 # "no" and "st" are words of their own too: as pieces they want a point or a mandrel behind them.
 SHY_PIECES = word_set("no st un")
 SINGULAR = word_set(
-    "mandrel mandrell mandral mandrill mandril mandrle dorn biegedorn gliederdorn kugeldorn",
+    "mandrel mandrell mandral mandrill mandril mandrle mandrl madrel manderl manrel mandrelle"
+    " dorn biegedorn gliederdorn kugeldorn",
     "mandrin",
     "mandrino anima doorn buigdoorn trzpień trzpienia trn dor",
 )
 MANDRELS = SINGULAR | word_set(
-    "mandrels mandrells mandrals mandrills mandrills mandriles mandrils mandris dorne dornen dorns",
+    "mandrels mandrls madrels manderls manrels mandrelles",
+    "mandrells mandrals mandrills mandrills mandriles mandrils mandris dorne dornen dorns",
     "biegedorne biegedornen gliederdorne gliederdornen kugeldorne mandrins mandrini anime",
     "doorns doornen buigdoornen trzpienie trzpieni trny dorner",
 )

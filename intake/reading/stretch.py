@@ -34,6 +34,7 @@ from .mandrels_for import hear_mandrels_for
 from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
+from .other_side import set_other_sides_aside
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -44,6 +45,7 @@ from .quantity import set_counts_aside
 from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
+from .run_together import hear_run_together
 from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
 from .stock_lengths import hear_stock_lengths
@@ -51,6 +53,7 @@ from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .thick_tubes import hear_thick_tubes
 from .tokens import Token
+from .tubes_listed import hear_tubes_listed
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
 
@@ -123,6 +126,7 @@ def _read(
     layout.earlier = earlier
     set_angles_aside(layout)
     set_made_things_aside(layout)
+    hear_run_together(layout)
     hear_called_by_wall(layout)
     hear_stock_lengths(layout)
     hear_phrases(layout)
@@ -150,9 +154,11 @@ def _read(
     join_pipes(layout)
     hear_walls_named(layout)
     hear_mandrels_for(layout)
+    hear_tubes_listed(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
+    set_other_sides_aside(layout)
     refine_radii(layout)
     join_radii(layout)
     doubt_radii(layout)

@@ -79,6 +79,12 @@ _BY_PLACE = late_pattern(
         r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
         r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
+        r"(?:marked|highlighted|ticked|circled|flagged) (?:lines|rows|items|ones|sizes)",
+        r"gemarkeerde (?:regels|rijen) | lignes (?:surlign|coch)ées | (?:righe|voci) (?:segnate"
+        r"|evidenziate) | (?:líneas|filas) (?:marcadas|resaltadas)",
+        r"(?:quote|price|want|need|offer|mandrels? for|look at|interested in)(?: (?:up|on|for|us|me"
+        r"|just|only)){0,2} (?:the )?(?:lines|rows|items|positions|pos\.?|nos\.?) #?\d{1,2}"
+        r"(?:, ?\d{1,2})*(?:,? (?:and|&) \d{1,2})",
         r"(?:need|want|take|quote|price|only|just)\w* (?:the )?(?:first|second|third|fourth|fifth"
         r"|last|top|bottom|middle|bigger|smaller|other) (?:one|line|row|item|size|entry)",
         r"(?:only|just|nur|seulement|sólo|solo|alleen) (?:(?:#|nos?\.? ?)\d{1,2}|(?!1\b(?! ?(?"

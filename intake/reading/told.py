@@ -152,9 +152,23 @@ def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) ->
     text = " ".join(layout.text.casefold().replace("’", "'").split())
     for words in told:
         text = text.replace(words, " ")
-    if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text):
+    if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text) or _ends_of_range(groups):
         return [False] * len(groups)
     return not_asked(layout, groups)
+
+
+def _ends_of_range(groups: Sequence[Group]) -> bool:
+    """'Wall .065 to .095': one tube, whose ends are told apart by what is in doubt already."""
+    first, *rest = groups
+    apart = {
+        slot
+        for group in rest
+        for slot in {*group.slots, *first.slots}
+        if group.slots.get(slot) != first.slots.get(slot)
+    }
+    return len(apart) == 1 and any(
+        "range" in figure.notes for group in groups for figure in group.slots.get(min(apart), ())
+    )
 
 
 def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:

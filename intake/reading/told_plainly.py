@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from ..late_pattern import late_pattern
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, REFERS, TOOL
 from .figures import Layout
 from .groups import Group
@@ -36,6 +37,7 @@ from .told_plainly_words import (
     TAKEN_UP_AGAIN,
     THIS_ONE,
     WANTED_ALL_THE_SAME,
+    WAS_BEFORE,
 )
 from .told_words import OF_SUBJECT
 
@@ -44,6 +46,10 @@ PLAINLY_TOLD = "its words say that it is there, given up or somebody else's, and
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
+_COUNTED_TOOLS = late_pattern(
+    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels|plugs"
+    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)\b"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,10 +79,13 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
         part.told = gone
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
         return None
-    if len(rest) == 1 and any(map(PLURAL_TOOLS.search, found.loose)):
+    loose = found.loose
+    if all(WAS_BEFORE.search(part.words) for part in found.sizes if part.told):
+        loose = [_COUNTED_TOOLS.sub(" ", words) for words in loose]  # of the size as it is now
+    if len(rest) == 1 and any(map(PLURAL_TOOLS.search, loose)):
         return None  # several mandrels, and one size is left
     left = [part for _, part in rest]
-    if any(_may_want_all(words, left) for words in found.loose):
+    if any(_may_want_all(words, left) for words in loose):
         return None
     if any(_wanted_all_the_same(part.words, left) for part in left):
         return None
@@ -120,7 +129,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
 
 
 def _gives_up(words: str) -> bool:
-    found = GIVEN_UP.search(words)
+    found = GIVEN_UP.search(words) or WAS_BEFORE.search(words)
     return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
 
 

@@ -74,7 +74,9 @@ _CAME_ALONG = (
 _BOUGHT_IN = (
     r"(?:doing|does|bends?) (?:\S+ ){1,8}for (?:us|me) | farmed out | (?:sent|goes?) out",
     r"sub-?contract\w* | bending house | buy(?:ing)? in | bought in | (?:ready|pre)[- ]?bent",
-    r"fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons | subcontrat\w*",
+    r"(?:buy|buying|get|getting|bought|comes?)(?: \w+)? (?:in )?(?:already )?bent | l'achète",
+    r"on (?:les )?achète | fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons",
+    r"subcontrat\w*",
     r"compramos | compriamo | terzista | kopen we | uitbested\w*",
     r"(?:i|we) (?:just |always )?buy (?:those|them|these)(?: in)? | kaufe? ich | kauf ich",
     r"j'achète | (?:je|on) les achète | (?:los|las) compro | (?:li|le) compro | koop ik",

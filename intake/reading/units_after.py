@@ -30,6 +30,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
         "of an inch\\b | d(?:e|'un) pouces?\\b | de pulgadas?\\b | di pollic[ei]\\b",
         "'' | \" | in(?:ch(?:es)?|ches)?s?\\b\\.?(?!\\s?/) | zoll\\b | pouces?\\b | po\\b",
+        r"(?:(?<=/[248])|(?<=/16)|(?<=/32))'(?!')(?=\s?(?:[x×*]|o\.?d\b|tub|pipe|clr|rad|cent(?:er|re)))",
+        r"(?:(?<=\.\d)|(?<=\.\d\d)|(?<=\.\d{3}))'(?!')(?=\s?(?:[x×*]\s?\.\d|o\.?d\b|clr\b|rad|cent(?:er|re)))",
         r"in(?=x\s?[\d.]|od\b|wall\b|wt?\b|clr\b)",
         r"pulgadas?\b | pulg\b\.? | plg\b\.? | polegadas?\b | pol\b\.?",
         r"cale?\b(?!\s?\.?\s?\d) | pollic[ei]\b | duim\b | tommer\b | tum\b",

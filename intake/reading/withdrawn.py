@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from ..late_pattern import late_pattern
 from .patterns import any_of
-from .place_lists import wanted
+from .place_lists import shown, wanted
 from .place_names import (
     ARTICLE,
     BARE,
@@ -64,6 +64,20 @@ _SHOWN = any_of(
     r" già\b | (?:is |staat )?(?:er )?(?:alleen |slechts )?ter informatie\b | hebben we al\b",
 )
 """Shown in the list, and not asked for."""
+_SHOWN_THERE = (
+    any_of(
+        r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|those|them|these|both|here"
+        r"|it))*",
+        r"(?:are|is) (?:already )?(?:here|in stock|covered|on the shelf|in our rack)",
+        r"(?:haben wir|sind)(?: (?:schon|bereits|da|vorhanden))+",
+        r"(?:on les a|nous les avons|on l'a|sont)(?: déjà)(?: en stock| là)?",
+        r"(?:ya )?(?:los|las) tenemos(?: ya)? | ya están",
+        r"(?:li|le|ce li|ce le) abbiamo(?: già)? | (?:le|li) abbiamo già",
+        r"hebben we(?: al)? | zijn (?:al )?(?:aanwezig|er al)",
+    )
+    + r"(?=\s*(?:[.;,!)]|$))(?![^.;!?]{0,60}\b(?:but|though|yet|worn|aber|mais|pero|ma|maar)\b)"
+)
+"""The same of several lines in one breath, that are there: 'A and C we have'."""
 _APPROVED = r"(?:released|approved|confirmed|signed off|cleared|authori[sz]ed)"
 _NOT_YET = any_of(
     rf"(?:is|are|was|were|has|have)(?: still)? not(?: yet)?(?: been)?(?: yet)? {_APPROVED}",
@@ -165,5 +179,6 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
         if pattern is not _IS_SHOWN or not _OF_IT.search(spaced[: match.start()][-_NEAR:])
         for index in places(match["number"], match["counted"], names)
     }
+    gone |= shown(spaced, names, _SHOWN_THERE, labelled=names is known)
     kept = [index for index in everything if index not in gone and (not only or index in only)]
     return kept or everything

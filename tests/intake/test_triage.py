@@ -38,7 +38,6 @@ READ_AS = {
     "gift": "question",
     "hoop": "other",
     "anticipo": "question",
-    "bench": "question",
     "out": "other",
     "Backup report": "other",
     "Rate your recent purchase": "other",

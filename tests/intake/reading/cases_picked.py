@@ -27,6 +27,8 @@ def _doubted(count: int) -> list[Size]:
 
 
 SEVERAL_PLACES = [  # several places in one breath
+    case("we-own-two", _LIST + "2 and 3 we own. Quotes please.", *_of(1, 4, 5)),
+    case("we-own-dies-of-two", _LIST + "The dies for 2 and 3 we own. Quotes please.", *_of(1, 2, 3, 4, 5)),
     case("only-two-and-four", _LIST + "only 2 and 4 please", *_of(2, 4)),
     case("just-lines", _LIST + "Just lines 1, 3 and 5.", *_of(1, 3, 5)),
     case("lines-to", _LIST + "We need only lines 2 to 4.", *_of(2, 3, 4)),
@@ -207,7 +209,6 @@ UNHEARD = [  # some are picked, and not understood which: each is doubted
     case("crossed-out", _PLAIN + "The second line is crossed out on purpose. Quote please.", *_doubted(3)),
     case("die-mittlere-nicht", _PLAIN + "Die mittlere brauchen wir nicht, die anderen zwei bitte anbieten.", *_doubted(3)),
     case("a-maybe", _LIST + "4 is a maybe. Prices please.", *_doubted(5)),
-    case("we-own-two", _LIST + "2 and 3 we own. Quotes please.", *_doubted(5)),
     case("plus-d-actualite", _PLAIN + "Le dernier n'est plus d'actualité, merci de chiffrer les deux autres.", *_doubted(3)),
     case("andere-twee", _PLAIN + "De laatste hoeft niet, graag prijs voor de andere twee.", *_doubted(3)),
 ]  # fmt: skip

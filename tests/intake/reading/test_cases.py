@@ -12,6 +12,7 @@ import pytest
 from bendreply.intake.reading import read
 
 from . import cases_across as across
+from . import cases_checked as checked
 from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
@@ -91,6 +92,7 @@ FAMILIES = (
     order.TIED_BY_PLACE, order.RADIUS_FIRST, order.SMALL_SIGNS, order.MULTIPLIED, order.TENTHS,
     order.MORE_ORDERS, order.HEADS_OF_LINES, order.BESIDE_LIMITS,
     *spoken.FAMILIES,
+    *checked.FAMILIES,
 )  # fmt: skip
 
 
