@@ -152,7 +152,7 @@ _CHANGED = re.compile(
 def _after_change(layout: Layout, mentions: list[MaterialMention]) -> list[MaterialMention]:
     """'It was to be 304 but they changed to 6061': what is said after the change is meant."""
     for place in range(len(mentions) - 1, 0, -1):
-        before = layout.text[max(0, mentions[place].start - 48) : mentions[place].start].casefold()
+        before = layout.words(max(0, mentions[place].start - 48), mentions[place].start)
         if _CHANGED.search(before):
             return mentions[place:]
     return mentions

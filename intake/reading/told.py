@@ -198,5 +198,5 @@ def _words_around(layout: Layout, figure: Figure) -> str:
 def opens_line(layout: Layout, figure: Figure) -> bool:
     """Whether a figure is the first of its line, but for a label: '2) 1.5 x .065'."""
     begin = layout.text.rfind("\n", 0, figure.start) + 1
-    words = layout.text[begin : figure.start].casefold()
+    words = layout.words(begin, figure.start)
     return _LABEL.fullmatch(words) is not None and not _NO_LABEL.search(words)
