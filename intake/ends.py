@@ -18,9 +18,7 @@ _LETTERS, _SIGNS = 60, 40
 where no more stand together."""
 _MORE = re.compile(rf"\w{{{_LETTERS + 1}}}|\W{{{_SIGNS + 1}}}")
 # A repeated set without an upper bound, of letters and figures alone or of none.
-_RUN = re.compile(
-    r"(?P<set>\\(?:(?P<letters>[wd])|[sW])|\[(?:\\s|[ :=.,;#-])+\])(?P<least>[*+])"
-)
+_RUN = re.compile(r"(?P<set>\\(?:(?P<letters>[wd])|[sW])|\[(?:\\s|[ :=.,;#-])+\])(?P<least>[*+])")
 
 # How a pattern is built, as Python's own ``re`` reads it; documented nowhere, steady since 2.0.
 _parser: Any = importlib.import_module("re._parser")

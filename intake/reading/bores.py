@@ -94,8 +94,6 @@ def _hear_bore_first(layout: Layout) -> None:
         if not (_INT_BETWEEN.match(between) and _EXT_BEHIND.match(behind)):
             continue
         far = layout.figures[left.index - 1].end if left.index else 0
-        of_radii = _RADIUS_NAME.search(
-            layout.words(max(far, left.start - 24), left.start)
-        )
+        of_radii = _RADIUS_NAME.search(layout.words(max(far, left.start - 24), left.start))
         left.give("inside_r" if of_radii else "id", "cue")
         right.give("noise" if of_radii else "od", "cue")
