@@ -8,6 +8,7 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import Any, cast
 
+from .ends import Ending
 from .may_stand import that_may_stand, without_case
 
 _NOWHERE = re.compile(r"(?!)")
@@ -79,4 +80,6 @@ class _Late:
         whole = re.compile(self._pattern, self._flags)
         for name in ("search", "match", "fullmatch", "finditer", "findall", "sub", "split"):
             setattr(self, name, getattr(whole, name))
+        if self._pattern.endswith("$"):
+            self.__dict__["search"] = Ending(whole).search
         return whole

@@ -65,7 +65,7 @@ def _is_band(layout: Layout, left: Figure, right: Figure) -> bool:
         return False
     if not (left.number.style == right.number.style == "decimal"):
         return False
-    before = layout.text[layout.sentence_start(left.sentence) : left.start].casefold()
+    before = layout.words(layout.sentence_start(left.sentence), left.start)
     said = _MEASURED.search(before[-60:]) is not None
     wide = _is_wall(left, right)
     if right.link == "range" or _dashed(layout, left, right):

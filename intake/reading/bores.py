@@ -69,12 +69,12 @@ def _hear_pairs(layout: Layout) -> None:
             continue
         if (left.unit or right.unit) != (right.unit or left.unit) or left.unit == "D":
             continue
-        between = layout.text[left.end : right.start].casefold()
-        behind = " ".join(layout.text[right.end : right.end + _NEAR_BEHIND].casefold().split())
+        between = layout.words(left.end, right.start)
+        behind = " ".join(layout.words(right.end, right.end + _NEAR_BEHIND).split())
         inner = _INNER_BETWEEN.search(between) or _INNER_BEHIND.match(behind)
         said = re.split(r"[,;.]", behind, maxsplit=1)[0]
         far = layout.figures[left.index - 1].end if left.index else 0
-        ahead = layout.text[max(far, left.start - 24) : left.start].casefold()
+        ahead = layout.words(max(far, left.start - 24), left.start)
         named = _RADIUS_NAME.search(ahead) is not None
         of_radii = named or any(RADIUS_WORD.search(words) for words in (between, said))
         if not inner or len(between) >= _PAIR_APART:
@@ -99,13 +99,11 @@ def _hear_bore_first(layout: Layout) -> None:
             continue
         if left.negated or right.negated or not b or not _BORE_SHARE < a / b < 1:
             continue
-        between = layout.text[left.end : right.start].casefold()
-        behind = layout.text[right.end : right.end + _NEAR_BEHIND].casefold()
+        between = layout.words(left.end, right.start)
+        behind = layout.words(right.end, right.end + _NEAR_BEHIND)
         if not (_INT_BETWEEN.match(between) and _EXT_BEHIND.match(behind)):
             continue
         far = layout.figures[left.index - 1].end if left.index else 0
-        of_radii = _RADIUS_NAME.search(
-            layout.text[max(far, left.start - 24) : left.start].casefold()
-        )
+        of_radii = _RADIUS_NAME.search(layout.words(max(far, left.start - 24), left.start))
         left.give("inside_r" if of_radii else "id", "cue")
         right.give("noise" if of_radii else "od", "cue")

@@ -102,8 +102,8 @@ def _may_be_wall(figure: Figure, walls: list[Figure]) -> bool:
 
 
 def _is_called(layout: Layout, figure: Figure) -> bool:
-    before = layout.text[max(0, figure.start - 24) : figure.start].casefold()
-    after = layout.text[figure.end : figure.end + 32].casefold()
+    before = layout.words(max(0, figure.start - 24), figure.start)
+    after = layout.words(figure.end, figure.end + 32)
     if _CALLED_OF.search(before) and _ENDS.match(after):
         return True  # "le tube de 2"
     return _CALLED_BEFORE.search(before) is not None and _CALLED_AFTER.match(after) is not None

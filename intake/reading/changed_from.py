@@ -54,7 +54,7 @@ def hear_changes(layout: Layout) -> None:
         if new is None or not any(t.text in _TO for t in layout.between(old, new)):
             continue
         begin = max(layout.sentence_start(old.sentence), old.start - _LEAD)
-        if not _FROM.search(layout.text[begin : old.start].casefold()):
+        if not _FROM.search(layout.words(begin, old.start)):
             continue
         old.negated = True
         new.link = "apart"
@@ -73,10 +73,10 @@ def _hear_back_from(layout: Layout) -> None:
     """'We want to go up to .095 wall from .065': the second is past."""
     for new in layout.figures:
         old = layout.after_in_sentence(new)
-        if old is None or not _BACK_FROM.match(layout.text[new.end : old.start].casefold()):
+        if old is None or not _BACK_FROM.match(layout.words(new.end, old.start)):
             continue
         begin = max(layout.sentence_start(new.sentence), new.start - _LEAD)
-        if changes_to(layout.text[begin : new.start].casefold()):
+        if changes_to(layout.words(begin, new.start)):
             old.negated = True
             old.link = "apart"
 

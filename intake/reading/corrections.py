@@ -103,7 +103,7 @@ def _adds(layout: Layout, sentence: int, place: int | None) -> bool:
     """Whether the words before the next figure add something, from the mark on if there is one."""
     begin = layout.sentence_start(sentence) if place is None else place
     after = next((f.start for f in layout.in_sentence(sentence) if f.start >= begin), begin)
-    return _ADDS.search(layout.text[begin:after].casefold()) is not None
+    return _ADDS.search(layout.words(begin, after)) is not None
 
 
 def _names_another(layout: Layout, figures: Sequence[Figure], start: int) -> bool:

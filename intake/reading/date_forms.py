@@ -24,12 +24,15 @@ from .date_counted import (
 from .date_written import Kind, Written
 from .phrases import Words
 
+_FOLLOW = frozenset(("/", "-", ".", "º", "°")).union(d.SUFFIXES, d.OF_THE, d.MONTHS)
 _INCH_PARTS = frozenset((2, 4, 8, 16, 32, 64))
 BEGINS: frozenset[str] = frozenset().union(
     d.WEEKDAYS, d.MONTHS, spelled.STARTS, ("week",), d.ENDS, d.MIDDLES, d.BEGINNINGS,
     d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN,
 )  # fmt: skip
 """Every word, besides figures, that a day can begin with."""
+_WHOLE = 8
+"""Figures of a day written in one: 20261204."""
 _FAR_AHEAD = 1000
 """[days] A delivery further away was read in the wrong order."""
 
@@ -60,6 +63,13 @@ class Calendar:
             return self._week_around(index)
         return self._counted(index, word)
 
+    def may_begin(self, index: int) -> bool:
+        """Whether a day may be written at that word: most figures of a mail are none."""
+        word = self.words.text[index]
+        if word.isdecimal():
+            return len(word) == _WHOLE or self.words.text[index + 1] in _FOLLOW
+        return word in BEGINS
+
     def _counted(self, index: int, word: str) -> Written | None:
         found: Counted = None
         if word in d.ENDS or word in d.MIDDLES or word in d.BEGINNINGS:
@@ -82,25 +92,24 @@ class Calendar:
 
     def _figures(self, at: int) -> Written | None:
         """'2026-12-04', '12/4/26', '04.12.2026', '12/4', '26.12.'."""
-        words = self.words
-        mark = words.at(at + 1)
-        if len(words.at(at)) == 8 and words.at(at).startswith("20"):
-            whole = words.at(at)
+        text = self.words.text
+        whole, mark = text[at], text[at + 1]
+        if len(whole) == _WHOLE and whole.startswith("20"):
             day = day_of(int(whole[:4]), int(whole[4:6]), int(whole[6:]))
             return self._written(at, at + 1, "figures", day)
-        if mark not in ("/", "-", ".") or not words.at(at + 2).isdecimal():
+        if mark not in ("/", "-", ".") or not text[at + 2].isdecimal():
             return None
         if not (self._glued(at + 1) and self._glued(at + 2)) or self._continues(at):
             return None
         end = at + 3
         third = ""
-        if words.at(end) == mark and words.at(end + 1).isdecimal() and self._glued(end):
+        if text[end] == mark and text[end + 1].isdecimal() and self._glued(end):
             if not self._glued(end + 1):
                 return None
-            third, end = words.at(end + 1), end + 2
+            third, end = text[end + 1], end + 2
         if self._goes_on(end):
             return None
-        parts = (words.at(at), words.at(at + 2), third)
+        parts = (whole, text[at + 2], third)
         if third:
             return self._full(at, end, parts, dotted=mark == ".")
         return self._without_year(at, end, parts, mark) if mark != "-" else None
@@ -177,26 +186,26 @@ class Calendar:
 
     def _day_month(self, at: int, start: int) -> Written | None:
         """'4 December 2026', '4th of Dec', '4. Dezember', '14-nov-2025', '4 de diciembre'."""
-        words = self.words
-        if len(words.at(at)) > 2:
+        text = self.words.text
+        if len(text[at]) > 2:
             return None
-        if self._glued(at) and words.at(at - 1) in (".", ",", "/", "-"):
+        if self._glued(at) and text[at - 1] in (".", ",", "/", "-"):
             return None
-        number, after = int(words.at(at)), at + 1
-        ordinal = words.at(after) in d.SUFFIXES and self._glued(after)
+        number, after = int(text[at]), at + 1
+        ordinal = text[after] in d.SUFFIXES and self._glued(after)
         after += ordinal
-        point = words.at(after) == "." and self._glued(after)
-        after += point or words.at(after) in ("º", "°")
+        point = text[after] == "." and self._glued(after)
+        after += point or text[after] in ("º", "°")
         month = after
-        while words.at(month) in d.OF_THE and month < after + 2:
+        while text[month] in d.OF_THE and month < after + 2:
             month += 1
-        if words.at(month) in d.MONTHS:
-            return self._month(start, month + 1, words.at(month), number)
-        if ordinal and words.at(after) not in d.MEASURES:
-            the = words.at(at - 1) in ("the", "le", "el", "den", "il", "de") or start < at
+        if text[month] in d.MONTHS:
+            return self._month(start, month + 1, text[month], number)
+        if ordinal and text[after] not in d.MEASURES:
+            the = text[at - 1] in ("the", "le", "el", "den", "il", "de") or start < at
             return self._on_nth(start, after, number) if the else None
-        if point and words.at(at - 1) in ("zum", "am", "bis", "den", "spatestens"):
-            return None if words.at(after).isdecimal() else self._on_nth(start, after, number)
+        if point and text[at - 1] in ("zum", "am", "bis", "den", "spatestens"):
+            return None if text[after].isdecimal() else self._on_nth(start, after, number)
         return None
 
     def _month_day(self, at: int) -> Written | None:

@@ -9,7 +9,7 @@ from datetime import date
 from ...rules.request import Doubt
 from . import date_words as d
 from .date_calendar import calendar_of
-from .date_forms import BEGINS, Calendar
+from .date_forms import Calendar
 from .date_owner import (
     clause_before,
     is_anothers,
@@ -140,10 +140,9 @@ def _needed(written: Written) -> Needed:
 
 def _days(calendar: Calendar) -> list[Written]:
     found: list[Written] = []
-    at, size, text = 0, len(calendar.words), calendar.words.text
+    at, size = 0, len(calendar.words)
     while at < size:
-        begins = text[at].isdecimal() or text[at] in BEGINS
-        written = calendar.at(at) if begins else None
+        written = calendar.at(at) if calendar.may_begin(at) else None
         if written is None:
             at += 1
             continue

@@ -38,7 +38,7 @@ def _is_mark(layout: Layout, figure: Figure, od: Figure) -> bool:
     before, after = layout.before(figure), layout.after_in_sentence(figure)
     begin = max(layout.sentence_start(figure.sentence), before.end if before is not None else 0)
     last = layout.tokens[layout.spans[figure.sentence][1]].end
-    ahead = layout.text[begin : figure.start].casefold()
-    behind = layout.text[figure.end : after.start if after is not None else last].casefold()
+    ahead = layout.words(begin, figure.start)
+    behind = layout.words(figure.end, after.start if after is not None else last)
     named = _RADIUS.search(ahead[-_BESIDE:]) or _RADIUS.search(behind[:_BESIDE])
     return not named and bool(_DIE.search(ahead) or _DIE.search(behind[:_BESIDE]))

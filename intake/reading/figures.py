@@ -129,12 +129,23 @@ class Layout:
     """Words that look like a size, but are of a machine, a sheet, a tube that is not bent."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)
     """Where whole lines of such sizes stand: their material and count go with them."""
+    _folded: str | None = None
     _texts: dict[int, str] = field(default_factory=dict)
     _said: dict[tuple[int, re.Pattern[str]], bool] = field(default_factory=dict)
 
     def between(self, left: Figure, right: Figure) -> list[Token]:
         """Tokens strictly between two figures."""
         return self.tokens[left.token + 1 : right.token]
+
+    def words(self, begin: int, end: int) -> str:
+        """The casefolded text between two places of ``text``."""
+        folded = self._folded
+        if folded is None:
+            folded = self._folded = self.text.casefold()
+        # A letter may become two ("ß"), never none: where no place moved, all is done at once.
+        if len(folded) == len(self.text):
+            return folded[begin:end]
+        return self.text[begin:end].casefold()
 
     def before(self, figure: Figure) -> Figure | None:
         """The figure before, wherever it stands."""

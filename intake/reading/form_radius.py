@@ -47,5 +47,5 @@ def _is_of_form(layout: Layout, figure: Figure) -> bool:
     end = min(layout.tokens[last].end, figure.end + _NEAR)
     if after is not None:
         end = min(end, after.start)
-    words = layout.text[begin:end].casefold()
+    words = layout.words(begin, end)
     return _FORM.search(words) is not None and not _CENTRE.search(words)

@@ -113,10 +113,10 @@ def _is_first_thought(layout: Layout, figure: Figure) -> bool:
     before = layout.before(figure)
     if before is not None and before.sentence == figure.sentence:
         begin = max(begin, before.end)
-    ahead = " ".join(layout.text[begin : figure.start].casefold().split()) + " "
+    ahead = " ".join(layout.words(begin, figure.start).split()) + " "
     if _FIRST.search(ahead):
         return True
-    behind = " ".join(layout.text[figure.end : figure.end + 40].casefold().split())
+    behind = " ".join(layout.words(figure.end, figure.end + 40).split())
     return _IN_MIND.match(behind) is not None
 
 
@@ -127,7 +127,7 @@ def _settled_on(layout: Layout, figure: Figure) -> Figure | None:
             return None
         before = layout.figures[other.index - 1]
         begin = max(before.end, layout.sentence_start(other.sentence))
-        ahead = " ".join(layout.text[begin : other.start].casefold().split()) + " "
+        ahead = " ".join(layout.words(begin, other.start).split()) + " "
         if _SETTLED.search(ahead) and _are_alike(figure, other):
             return other
     return None

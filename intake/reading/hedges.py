@@ -172,7 +172,7 @@ def hear_hedges(layout: Layout) -> None:
 def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
     """'32 mm (non il gas da 1" 1/4!)': a bracket that opens with a 'not' names what isn't meant."""
     opened = layout.text.rfind("(", max(0, figure.start - _IN_BRACKET), figure.start)
-    return opened >= 0 and _DENYING.match(layout.text[opened : figure.start].casefold()) is not None
+    return opened >= 0 and _DENYING.match(layout.words(opened, figure.start)) is not None
 
 
 def _is_hedged(before: str, after: str) -> bool:
@@ -188,7 +188,7 @@ def hear_capacity(layout: Layout) -> None:
         if "limit" not in figure.notes:
             continue
         left = layout.tokens_before(figure, _BACK_TO_MACHINE)
-        before = layout.text[left[0].start : figure.start].casefold() if left else ""
+        before = layout.words(left[0].start, figure.start) if left else ""
         if not _MACHINE.search(before):
             continue
         figure.role = "noise"

@@ -87,7 +87,7 @@ def _take_list(figures: list[Figure], fits: Callable[[Figure], bool]) -> None:
 
 def _is_bent(layout: Layout, figure: Figure) -> bool:
     """'curving three inches from its spine': a word of bending right before the figure."""
-    before = layout.text[max(0, figure.start - _NEAR) : figure.start].casefold()
+    before = layout.words(max(0, figure.start - _NEAR), figure.start)
     return _BENT.search(before) is not None
 
 

@@ -74,7 +74,7 @@ def link_figures(layout: Layout) -> None:
 def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
     if left.role == "noise" or right.role == "noise":
         return "apart"
-    if _THAT_IS.fullmatch(layout.text[left.end : right.start].casefold()):
+    if _THAT_IS.fullmatch(layout.words(left.end, right.start)):
         return "restate"
     words = {token.text for token in between}
     if left.unit == "D" and words == {":"}:

@@ -55,7 +55,7 @@ def _is_behind_items(layout: Layout, run: list[Figure], figure: Figure) -> bool:
     if first.role != "noise" or any(one.number.value % 1 for one in run):
         return False
     begin = max(0, first.start - _WORD)
-    said = layout.text[begin : first.start].casefold()
+    said = layout.words(begin, first.start)
     return figure.number.value % 1 != 0 and _ITEMS.search(said) is not None
 
 

@@ -42,9 +42,10 @@ def _is_lost(layout: Layout, figure: Figure, held: set[int]) -> bool:
         return False
     if slot_of(figure) != "od" or figure.link in ("restate", "slash"):
         return False
-    if any(figure is old for old, _ in layout.given_up) or _is_put_right(layout, figure):
+    if not any(wall.role == "wall" for wall in _beside(layout, figure)):
         return False
-    return any(wall.role == "wall" for wall in _beside(layout, figure))
+    given_up = any(figure is old for old, _ in layout.given_up)
+    return not given_up and not _is_put_right(layout, figure)
 
 
 def _is_other_wall(

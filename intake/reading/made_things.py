@@ -48,7 +48,10 @@ _WALLS = Decimal(4)
 """A tube is at least so many walls across; two sides of a thing are nearer each other."""
 _FAR = 60
 """Figures to either side among which a tube is named."""
+_LEAD = 1000
+"""Characters before the first side, blanks and all, among which the thing is named."""
 _LEAST_SIDE = Decimal("1.5")
+_MOST_SIDES = 3
 
 
 def set_made_things_aside(layout: Layout) -> None:
@@ -62,10 +65,14 @@ def set_made_things_aside(layout: Layout) -> None:
 
 def _sides(layout: Layout, figure: Figure) -> list[Figure]:
     """The figures multiplied from that one on, if they can be sides."""
+    if figure.link in ("times", "slash"):
+        return []
     sides = [figure]
     while (following := layout.after(sides[-1])) is not None and following.link == "times":
         sides.append(following)
-    if not 2 <= len(sides) <= 3 or figure.link in ("times", "slash"):
+        if len(sides) > _MOST_SIDES:
+            return []
+    if len(sides) < 2:
         return []
     values = [side.number.value for side in sides]
     far = min(values) * _WALLS < max(values) if len(sides) == 2 else min(values) * 9 < max(values)
@@ -78,12 +85,12 @@ def _sides(layout: Layout, figure: Figure) -> list[Figure]:
 
 def _is_thing(layout: Layout, sides: list[Figure]) -> bool:
     first, last = sides[0], sides[-1]
-    begin = layout.sentence_start(first.sentence)
-    ahead = " ".join(layout.text[begin : first.start].casefold().split())[-60:]
+    begin = max(layout.sentence_start(first.sentence), first.start - _LEAD)
+    ahead = " ".join(layout.words(begin, first.start).split())[-60:]
     end = layout.tokens[layout.spans[last.sentence][1]].end
     if not _THING_BEFORE.search(ahead) or layout.says(first.sentence, _OF_SECTION):
         return False
-    return not _TUBE_BEHIND.match(layout.text[last.end : end].casefold())
+    return not _TUBE_BEHIND.match(layout.words(last.end, end))
 
 
 def _names_tube(layout: Layout, sides: list[Figure]) -> bool:

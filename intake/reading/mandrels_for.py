@@ -36,7 +36,7 @@ def hear_mandrels_for(layout: Layout) -> None:
 
 
 def _is_of_mandrels(layout: Layout, figure: Figure) -> bool:
-    ahead = layout.text[max(0, figure.start - _LEAD) : figure.start].casefold()
+    ahead = layout.words(max(0, figure.start - _LEAD), figure.start)
     return _may_be(figure) and _MANDRELS_OF.search(ahead) is not None
 
 

@@ -45,9 +45,40 @@ def choose_materials(
     mentions = _wanted(layout, groups)
     by_size = materials_by_size(layout, groups, mentions)
     apart = not by_size and tells_two_apart(layout, groups, mentions)
+    if len(groups) == 1 or len({mention.family for mention in mentions}) == 1:
+        places = _Places([], {})  # nothing to tell apart
+    else:
+        places = _places_of(layout, groups, mentions)
     return [
-        _choose(layout, groups, n, mentions, rows, by_size, apart=apart) for n in range(len(groups))
+        _choose(layout, groups, n, mentions, rows, by_size, places, apart=apart)
+        for n in range(len(groups))
     ]
+
+
+@dataclass(frozen=True, slots=True)
+class _Places:
+    """What is the same for every size of a text, looked up once."""
+
+    starts: list[int]
+    """Where each size's own words stand."""
+    items: dict[int, list[int]]
+    """The items of the list that each material is given to by number, by the material's place: as
+    indexes of sizes, -1 for an item that the list doesn't have."""
+
+
+def _places_of(layout: Layout, groups: list[Group], mentions: list[MaterialMention]) -> _Places:
+    starts = [_own_place(group) for group in groups]
+    order = sorted(range(len(groups)), key=starts.__getitem__)
+    items = {
+        mention.start: [
+            -1 if item > len(groups) else order[item - 1]
+            for item in items_before(layout.text, mention.start)
+            or items_after(layout.text, mention.end)
+            if item
+        ]
+        for mention in mentions
+    }
+    return _Places(starts, items)
 
 
 def sole_material(layout: Layout) -> MaterialChoice:
@@ -95,6 +126,7 @@ def _choose(
     mentions: list[MaterialMention],
     rows: dict[tuple[str, int, int], RowFacts],
     by_size: dict[int, MaterialMention],
+    places: _Places,
     *,
     apart: bool,
 ) -> MaterialChoice:
@@ -117,23 +149,22 @@ def _choose(
     if apart:
         return _of(list(mentions))
     mentions = [m for m in mentions if m not in by_size.values()] or mentions
-    by_item = _by_item(layout, groups, number, mentions)
+    by_item = _by_item(number, mentions, places)
     if by_item is not None:
         return _of([by_item])
-    return _of(_nearest(layout, groups, number, mentions))
+    return _of(_nearest(layout, groups, number, mentions, places.starts))
 
 
 def _by_item(
-    layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
+    number: int, mentions: list[MaterialMention], places: _Places
 ) -> MaterialMention | None:
     """'Items 1 and 2: A53. Item 3: 304': the one material that is given to this item by number."""
-    order = sorted(range(len(groups)), key=lambda n: _own_place(groups[n]))
     given: list[MaterialMention] = []
     for mention in mentions:
-        items = items_before(layout.text, mention.start) or items_after(layout.text, mention.end)
-        if any(item > len(groups) for item in items):
+        items = places.items[mention.start]
+        if -1 in items:
             return None
-        if any(item and order[item - 1] == number for item in items):
+        if number in items:
             given.append(mention)
     return given[0] if len({m.family for m in given}) == 1 else None
 
@@ -152,17 +183,20 @@ _CHANGED = re.compile(
 def _after_change(layout: Layout, mentions: list[MaterialMention]) -> list[MaterialMention]:
     """'It was to be 304 but they changed to 6061': what is said after the change is meant."""
     for place in range(len(mentions) - 1, 0, -1):
-        before = layout.text[max(0, mentions[place].start - 48) : mentions[place].start].casefold()
+        before = layout.words(max(0, mentions[place].start - 48), mentions[place].start)
         if _CHANGED.search(before):
             return mentions[place:]
     return mentions
 
 
 def _nearest(
-    layout: Layout, groups: list[Group], number: int, mentions: list[MaterialMention]
+    layout: Layout,
+    groups: list[Group],
+    number: int,
+    mentions: list[MaterialMention],
+    starts: list[int],
 ) -> list[MaterialMention | None]:
     """The material said between this size and the next, else the last before it, else the first."""
-    starts = [_own_place(group) for group in groups]
     begin = _line_start(layout, starts[number])
     later = [start for start in starts if start > starts[number]]
     paragraph = layout.text.find("\n\n", starts[number])

@@ -60,18 +60,16 @@ def _measured_of(layout: Layout, figure: Figure) -> Figure | None:
     following = layout.after(figure)
     if following is None or following.link != "times" or figure.negated or figure.row is not None:
         return None  # a name is told with its wall: '51 x 1.5'
-    begin = layout.sentence_start(figure.sentence)
-    if not _NAMED.search(layout.text[begin : figure.start].casefold()):
-        return None
     for other in layout.figures[figure.index + 2 : figure.index + 2 + _NEAREST]:
-        between = layout.text[figure.end : other.start].casefold()
+        between = layout.words(figure.end, other.start)
         if len(between) > _FAR or not _is_like(figure, other):
             continue
         after = layout.after(other)
         if after is not None and after.link == "times":
             return None  # a tube of its own
         if _BUT.search(between) and _MEASURED.search(between):
-            return other
+            begin = layout.sentence_start(figure.sentence)
+            return other if _NAMED.search(layout.words(begin, figure.start)) else None
     return None
 
 

@@ -76,7 +76,7 @@ def _doubt_offered(layout: Layout, groups: Sequence[Group]) -> None:
         before = layout.figures[figure.index - 1]
         if before.sentence != figure.sentence:
             continue
-        between = layout.text[before.end : figure.start].casefold()
+        between = layout.words(before.end, figure.start)
         if len(between) > _OFFERED_FAR or not PERHAPS.search(between) or figure.unit == "D":
             continue
         a, b = before.number.value, figure.number.value
@@ -132,7 +132,7 @@ def _is_of_before(layout: Layout, group: Group) -> bool:
     first = own[0]
     far = layout.figures[first.index - 1].end if first.index else 0
     begin = max(far, layout.sentence_start(first.sentence), first.start - _OFFERED_FAR)
-    return ASKED_BEFORE.search(layout.text[begin : first.start].casefold()) is not None
+    return ASKED_BEFORE.search(layout.words(begin, first.start)) is not None
 
 
 def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -198,7 +198,7 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
         begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
-        said = re.split(r"[,.;:?!\n]", layout.text[begin : figure.start].casefold())[-1]
+        said = re.split(r"[,.;:?!\n]", layout.words(begin, figure.start))[-1]
         if ONLY.search(said):
             meant |= named.get(figure.number.value, set())
     if meant:

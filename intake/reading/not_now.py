@@ -74,7 +74,7 @@ def _hear_later(layout: Layout) -> None:
             continue
         place = layout.sentence_start(sentence) + words.start()
         named = [figure for figure in figures if figure.start < place]
-        if not named or _WHEN_IT_COMES.search(layout.text[named[-1].end : place].casefold()):
+        if not named or _WHEN_IT_COMES.search(layout.words(named[-1].end, place)):
             continue
         if not _has_another_size(layout, sentence):
             continue
@@ -108,7 +108,7 @@ def _has_another_size(layout: Layout, sentence: int) -> bool:
 def _hear_refused(layout: Layout) -> None:
     for figure in layout.figures:
         begin = max(figure.start - _BACK, layout.sentence_start(figure.sentence))
-        if _REFUSED.search(" ".join(layout.text[begin : figure.start].casefold().split()) + " "):
+        if _REFUSED.search(" ".join(layout.words(begin, figure.start).split()) + " "):
             _put_off(figure)
             after = layout.after(figure)
             while after is not None and after.link == "times":

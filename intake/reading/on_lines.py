@@ -52,7 +52,7 @@ def _is_on(layout: Layout, figures: list[Figure]) -> bool:
     begin = layout.text.rfind("\n", 0, od.start) + 1
     if not _LINE_BEGINS.match(layout.text[begin : od.start]):
         return False
-    if not _ON.match(layout.text[od.end : radius.start].casefold()):
+    if not _ON.match(layout.words(od.end, radius.start)):
         return False
     alike = od.unit is None or radius.unit is None or od.unit == radius.unit
     return not alike or _LEAST <= radius.number.value / od.number.value <= _MOST
@@ -60,4 +60,4 @@ def _is_on(layout: Layout, figures: list[Figure]) -> bool:
 
 def _behind(layout: Layout, figure: Figure) -> str:
     end = layout.text.find("\n", figure.end)
-    return layout.text[figure.end : end if end >= 0 else len(layout.text)].casefold()
+    return layout.words(figure.end, end if end >= 0 else len(layout.text))

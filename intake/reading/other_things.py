@@ -190,8 +190,8 @@ def hear_other_things(layout: Layout) -> None:
 def _is_of_another(layout: Layout, figure: Figure) -> bool:
     first, last = layout.spans[figure.sentence]
     begin, end = layout.tokens[first].start, layout.tokens[last].end
-    before = layout.text[begin : figure.start].casefold()
-    after = layout.text[figure.end : max(end, figure.end)].casefold()
+    before = layout.words(begin, figure.start)
+    after = layout.words(figure.end, max(end, figure.end))
     if _FROM_BEND.match(after) and not _RADIUS.search(before):
         return True
     if _THICK.match(after) and (thing := _OF_A_THING.search(before)):

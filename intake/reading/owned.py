@@ -224,7 +224,7 @@ def hear_ours(layout: Layout) -> None:
             first, end = tool.span("what")
             gone.update((f.number.value, f.unit) for f in figures if first <= f.start - begin < end)
         chain = _first_chain(figures)
-        behind = layout.text[chain[-1].end : chain[-1].end + _BEHIND_TOOL].casefold()
+        behind = layout.words(chain[-1].end, chain[-1].end + _BEHIND_TOOL)
         if (
             _ONE.match(behind)
             and _OURS.search(words_nearby(layout, figures[0])[0])
@@ -268,9 +268,9 @@ def _drop_before_but(text: str, begin: int, figures: list[Figure]) -> bool:
 def _radius_behind(layout: Layout, figures: list[Figure], chain: list[Figure]) -> list[Figure]:
     """'He uses your 1.625 x .083 mandrel on a 5 clr': the radius goes with it."""
     rest = figures[len(chain) :]
-    if not rest or not _ON_A.search(layout.text[chain[-1].end : rest[0].start].casefold()):
+    if not rest or not _ON_A.search(layout.words(chain[-1].end, rest[0].start)):
         return []
-    return rest[:1] if _CLR.match(layout.text[rest[0].end : rest[0].end + 16].casefold()) else []
+    return rest[:1] if _CLR.match(layout.words(rest[0].end, rest[0].end + 16)) else []
 
 
 def _first_chain(figures: list[Figure]) -> list[Figure]:
@@ -307,7 +307,7 @@ def hear_owned_lines(layout: Layout) -> None:
         following = layout.after(figures[-1])
         if following is not None and following.line == figures[-1].line:
             end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
-        after = layout.text[figures[1].end : end if end >= 0 else len(layout.text)].casefold()
-        if _LINE_OWNED.search(after) and not _WANTED.search(layout.text[begin:end].casefold()):
+        after = layout.words(figures[1].end, end if end >= 0 else len(layout.text))
+        if _LINE_OWNED.search(after) and not _WANTED.search(layout.words(begin, end)):
             for figure in figures:
                 figure.negated = figure.owned = True

@@ -62,8 +62,11 @@ class Words:
 
     def phrase(self, index: int, table: PhraseTable) -> int:
         """How many words the longest phrase of ``table`` takes that begins there; 0 is none."""
-        for phrase in table.get(self.at(index), ()):
-            if self.text[index : index + len(phrase)] == phrase:
+        text = self.text
+        if index >= len(text):
+            return 0
+        for phrase in table.get(text[index], ()):
+            if text[index : index + len(phrase)] == phrase:
                 return len(phrase)
         return 0
 

@@ -237,6 +237,6 @@ def _around(layout: Layout, figure: Figure) -> tuple[str, str]:
         begin = max(begin, before.end)
     if after is not None:
         end = min(end, after.start)
-    words = " ".join(layout.text[begin : figure.start].casefold().split())
+    words = " ".join(layout.words(begin, figure.start).split())
     joined = words + (" " if layout.text[figure.start - 1 : figure.start].isspace() else "")
-    return joined, " ".join(layout.text[figure.end : max(figure.end, end)].casefold().split())
+    return joined, " ".join(layout.words(figure.end, max(figure.end, end)).split())

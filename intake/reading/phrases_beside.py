@@ -247,10 +247,10 @@ def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
     if not all(other.unit is None and other.number.style == "integer" for other in counts):
         return False
     last = layout.spans[figure.sentence][1]
-    behind = layout.text[counts[-1].end : layout.tokens[last].end].casefold()
+    behind = layout.words(counts[-1].end, layout.tokens[last].end)
     if not _ENDS_COUNT.match(behind):
         return False
-    between = (layout.text[a.end : b.start].casefold() for a, b in pairwise(counts))
+    between = (layout.words(a.end, b.start) for a, b in pairwise(counts))
     if not all(_NEXT_COUNT.match(words) for words in between):
         return False
     earlier = layout.before(figure)
@@ -259,7 +259,7 @@ def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
         goes_on
         and earlier is not None
         and earlier.sentence == figure.sentence
-        and _NEXT_COUNT.match(layout.text[earlier.end : figure.start].casefold()) is not None
+        and _NEXT_COUNT.match(layout.words(earlier.end, figure.start)) is not None
     )
 
 

@@ -96,7 +96,7 @@ def _is_measured(layout: Layout, figure: Figure) -> bool:
     """Whether a figure is said to be measured in inches."""
     if figure.unit not in ("in", None):
         return False
-    ahead = layout.text[max(0, figure.start - _BACK) : figure.start].casefold()
+    ahead = layout.words(max(0, figure.start - _BACK), figure.start)
     return _MEASURED.search(ahead) is not None
 
 

@@ -95,8 +95,8 @@ def _side_told(layout: Layout, figure: Figure) -> Role | None:
         begin = max(begin, before.end)
     if after is not None:
         end = min(end, after.start)
-    ahead = layout.text[begin : figure.start].casefold()
-    behind = re.split(r"[,;(=]", layout.text[figure.end : max(figure.end, end)].casefold())[0]
+    ahead = layout.words(begin, figure.start)
+    behind = re.split(r"[,;(=]", layout.words(figure.end, max(figure.end, end)))[0]
     said = DENIED_SIDE.sub(" ", f"{ahead} | {behind}")
     sides: list[Role] = []
     if _INNER.search(said):

@@ -54,7 +54,7 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
         and before.sentence == figure.sentence
         and figure.is_measured
         and _share_of(figure, before, Decimal("0.3"), Decimal("3.4"))
-        and _ITS.search(layout.text[before.end : figure.start].casefold())
+        and _ITS.search(layout.words(before.end, figure.start))
     ):
         figure.give(before.role, "place")  # "ignore the 4 inch CLR I gave, it's 4.5"
         return True
@@ -100,7 +100,7 @@ def changes_one(layout: Layout, figure: Figure) -> bool:
         return False
     far = max(0, figure.start - _BACK)
     begin = max(far, layout.text.rfind("\n", far, figure.start) + 1)
-    if not _SAME_BUT.search(layout.text[begin : figure.start].casefold()):
+    if not _SAME_BUT.search(layout.words(begin, figure.start)):
         return False
     near = {
         held.role for held in _held(layout, figure)

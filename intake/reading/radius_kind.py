@@ -144,7 +144,7 @@ def refine_radii(layout: Layout) -> None:
             if figure.how == "place" and _CENTRE_LINE.search(around):
                 figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
             _refine(figure, around)
-        behind = _SIDE_BEHIND.match(layout.text[figure.end : figure.end + _NEAR].casefold())
+        behind = _SIDE_BEHIND.match(layout.words(figure.end, figure.end + _NEAR))
         asked = _EITHER.search(around) and TO_CENTRE.search(around)  # "60 inside, or centreline?"
         sure = not (_UNSURE.search(around) or asked)
         if figure.role == "radius" and behind is not None and not sure:
@@ -206,7 +206,7 @@ def _words_around(layout: Layout, figure: Figure) -> str:
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
     bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)
-    text = layout.text[bracket.end() if bracket else begin_text : end_text].casefold()
+    text = layout.words(bracket.end() if bracket else begin_text, end_text)
     following = figure.sentence + 1
     if not layout.in_sentence(following):
         remark = layout.sentence_text(following)[:_LONGEST_REMARK]

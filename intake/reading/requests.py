@@ -19,12 +19,14 @@ from .quantity import find_counts
 from .quoted import Relied, unread
 from .settle import Settler
 from .shapes import shape_around
-from .stretch import Stretch
+from .stretch import MOST_CHARACTERS, Stretch
 
 _TOOL = Late(words_errand.TOOL)
 _ANOTHERS = "the material is named beside another size"
 _NEXT_ITEM = re.compile(r"[;\n]")
 """Behind it the next size begins: '22 x 0.8, R 65; oval tube 30 x 16'."""
+_AT_THE_END = 2000
+"""Characters of a very long message's end in which a day is looked for, too."""
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 _BEHIND = 24
@@ -215,11 +217,14 @@ def _of_value(told: str, of_size: str) -> str:
 
 def _of_tooling(own: OwnText) -> str:
     """The own words without forwarded ones that name no tooling: "26 rails by Nov 20" is a day of
-    the customer's customer."""
+    the customer's customer. Of a very long message its beginning and its end: below a long list
+    stands by when it is wanted."""
     text = own.text
     for start, end in _of_others(own):
         text = text[:start] + re.sub(r"\S", " ", text[start:end]) + text[end:]
-    return text
+    if len(text) <= MOST_CHARACTERS + _AT_THE_END:
+        return text
+    return f"{text[:MOST_CHARACTERS]}\n\n{text[-_AT_THE_END:]}"
 
 
 def _of_others(own: OwnText) -> list[tuple[int, int]]:

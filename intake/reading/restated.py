@@ -47,7 +47,7 @@ def hear_references(layout: Layout) -> None:
     seen: set[Decimal] = set()
     for figure in layout.figures:
         begin = max(layout.sentence_start(figure.sentence), figure.start - _BACK)
-        before = " ".join(layout.text[begin : figure.start].casefold().split())
+        before = " ".join(layout.words(begin, figure.start).split())
         spaced = before + (" " if layout.text[figure.start - 1 : figure.start].isspace() else "")
         if figure.number.value in seen and _SAME_AS.search(spaced):
             figure.points = True
@@ -87,7 +87,7 @@ def _is_that(layout: Layout, tube: Figure, schedule: Figure) -> bool:
     name = layout.figures[schedule.index - 1]
     nominal = standards.nps_of_inches(name.number.value)
     wall = standards.pipe_wall_mm(nominal, schedule.schedule) if nominal is not None else None
-    if wall is None or not _CALLED.search(layout.text[tube.end : name.start].casefold()):
+    if wall is None or not _CALLED.search(layout.words(tube.end, name.start)):
         return False
     told = [f for f in layout.figures[tube.index + 1 : name.index] if f.role == "wall"]
     return any(
@@ -183,7 +183,7 @@ def hear_walls_named(layout: Layout) -> None:
         after = layout.after(figure)
         if after is not None and after.link == "times":
             continue
-        ahead = layout.text[max(0, figure.start - _BACK) : figure.start].casefold()
-        behind = layout.text[figure.end : figure.end + _BACK].casefold()
+        ahead = layout.words(max(0, figure.start - _BACK), figure.start)
+        behind = layout.words(figure.end, figure.end + _BACK)
         if _THE.search(ahead) and _TUBE.match(behind):
             figure.give("noise", "same")

@@ -66,7 +66,7 @@ def contradicts(groups: Sequence[Group], slot: Slot, figure: Figure) -> bool:
 
 def says_which(layout: Layout, run: list[Figure]) -> bool:
     """'1-1/8 on the small one and 1-1/2 on the big one' says which goes with which."""
-    between = layout.text[run[0].end : run[-1].start + _BEHIND].casefold()
+    between = layout.words(run[0].end, run[-1].start + _BEHIND)
     return _WHICH_ONE.search(between) is not None
 
 

@@ -148,7 +148,7 @@ def _bundles(layout: Layout, parts: Sequence[Said]) -> list[list[Said]]:
         last = bundles[-1][-1].figures[-1] if bundles else None
         first = part.figures[0]
         if last is not None and last.sentence == first.sentence:
-            between = layout.text[last.end : first.start].casefold()
+            between = layout.words(last.end, first.start)
             apart = "\n" in between.strip(" ") or _ENDS.search(between)
             if not apart and _JOINED.fullmatch(between):
                 bundles[-1].append(part)
@@ -230,7 +230,7 @@ def _move_back(layout: Layout, one: Sequence[Said], other: Sequence[Said]) -> No
 def _turned_away(layout: Layout, bundle: Sequence[Said]) -> list[str]:
     """'He doesn't need one, but mine goes oval, so I want a mandrel': the rest is on another."""
     last = bundle[-1].figures[-1].end
-    behind = layout.text[last : bundle[0].end].casefold()
+    behind = layout.words(last, bundle[0].end)
     but = CONTRAST[_BUT].search(behind)
     if but is None:
         return []

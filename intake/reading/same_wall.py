@@ -56,9 +56,9 @@ def _is_other_od(layout: Layout, figure: Figure) -> bool:
         return False
     if layout.tokens[figure.token].cues or not is_diameter(figure) or is_thin(figure):
         return False
-    if not _SAME_WALL.match(layout.text[figure.end : figure.end + 2 * _NEAR].casefold()):
+    if not _SAME_WALL.match(layout.words(figure.end, figure.end + 2 * _NEAR)):
         return False
-    told = layout.text[max(0, figure.start - _FAR) : figure.start].casefold()
+    told = layout.words(max(0, figure.start - _FAR), figure.start)
     multiplied = any(f.link == "times" for f in layout.figures[: figure.index])
     if not (multiplied or _WALL_TOLD.search(told)):
         return False  # the same as what?
@@ -69,5 +69,5 @@ def _is_other_od(layout: Layout, figure: Figure) -> bool:
     before = layout.before(figure)
     if before is not None:
         begin = max(begin, before.end)
-    ahead = _OF_BEFORE.sub(" ", layout.text[begin : figure.start].casefold())
+    ahead = _OF_BEFORE.sub(" ", layout.words(begin, figure.start))
     return not _IS_RADIUS.search(ahead)

@@ -77,7 +77,7 @@ def share(layout: Layout, groups: list[Group]) -> None:
 def _is_left_open(layout: Layout, group: Group) -> bool:
     """'And also 2 x .083 (radius to follow)'."""
     end = max(figures[-1].end for figures in group.slots.values())
-    return _TO_FOLLOW.match(layout.text[end : end + _BEHIND].casefold()) is not None
+    return _TO_FOLLOW.match(layout.words(end, end + _BEHIND)) is not None
 
 
 def _with_rest_of_list(groups: list[Group], group: Group, slot: Slot) -> list[Group]:

@@ -172,7 +172,7 @@ class _Tables:
         """'38 | 1.5 | 57 | already have': a row that is not asked for."""
         indexes = self.lines[at]
         begin, end = self.layout.tokens[indexes[0]].start, self.layout.tokens[indexes[-1]].end
-        if _OWNED_ROW.search(self.layout.text[begin:end].casefold()):
+        if _OWNED_ROW.search(self.layout.words(begin, end)):
             for index in indexes:
                 if index in self.by_token:
                     self.by_token[index].negated = True

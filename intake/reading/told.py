@@ -7,7 +7,7 @@ of the sizes can be meant.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
@@ -120,7 +120,8 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
     if OF_EACH.search(layout.text.casefold()):
         return [False] * len(groups)
-    said = [words_around(layout, _first_figures(group, groups)) for group in groups]
+    lent = _lent(groups)
+    said = [words_around(layout, _first_figures(group, lent)) for group in groups]
     tells = [
         group.row is None
         and any(map(_only_tells, sentences))
@@ -130,18 +131,21 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     return [False] * len(groups) if all(tells) else tells
 
 
-def _first_figures(group: Group, groups: Sequence[Group]) -> list[Figure]:
+def _lent(groups: Sequence[Group]) -> dict[int, list[Group]]:
+    """The sizes that share each figure with one before them."""
+    lent: dict[int, list[Group]] = {}
+    for group in groups:
+        for slot in group.shared & group.slots.keys():
+            for figure in group.slots[slot]:
+                lent.setdefault(figure.index, []).append(group)
+    return lent
+
+
+def _first_figures(group: Group, lent: Mapping[int, Sequence[Group]]) -> list[Figure]:
     """The OD, or where that is shared whatever is a size's own: a wall may be told for all. 'OD is
     38. Option A: wall 2, option B: wall 3': the first has no more of the OD than the second."""
-    lent = {
-        figure.index
-        for other in groups
-        for slot in other.shared & other.slots.keys()
-        for figure in other.slots[slot]
-        if other is not group
-    }
     held = own_figures(group)
-    own = [figure for figure in held if figure.index not in lent] or held
+    own = [f for f in held if all(other is group for other in lent.get(f.index, ()))] or held
     return [figure for figure in own if slot_of(figure) == "od"] or own
 
 
@@ -212,5 +216,5 @@ def _words_around(layout: Layout, figure: Figure) -> str:
 def opens_line(layout: Layout, figure: Figure) -> bool:
     """Whether a figure is the first of its line, but for a label: '2) 1.5 x .065'."""
     begin = layout.text.rfind("\n", 0, figure.start) + 1
-    words = layout.text[begin : figure.start].casefold()
+    words = layout.words(begin, figure.start)
     return _LABEL.fullmatch(words) is not None and not _NO_LABEL.search(words)

@@ -35,10 +35,10 @@ def hear_walls_of(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role is not None or figure.negated or not _may_be_od(layout, figure):
             continue
-        behind = layout.text[figure.end : figure.end + _LEAD].casefold()
+        behind = layout.words(figure.end, figure.end + _LEAD)
         before = layout.before(figure)
         if before is not None and before.sentence == figure.sentence and is_thin(before):
-            joint = layout.text[before.end : figure.start].casefold()
+            joint = layout.words(before.end, figure.start)
             if _GOES_WITH.match(joint) and (end := _ENDS.match(behind)):
                 plain = end["tube"] or _PLAINLY.search(joint) or figure.sentence in sure
                 again = any(
@@ -51,7 +51,7 @@ def hear_walls_of(layout: Layout) -> None:
                 if before.role is None and not before.negated:
                     before.give("wall", "cue")
                 continue
-        ahead = layout.text[max(0, figure.start - _LEAD) : figure.start].casefold()
+        ahead = layout.words(max(0, figure.start - _LEAD), figure.start)
         if _DIE_BEFORE.search(ahead) and _TUBE_BEHIND.match(behind):
             figure.give("od", "cue")
 

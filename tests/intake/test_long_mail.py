@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from bendreply.intake.message import parse_message
@@ -64,3 +66,12 @@ def test_what_is_asked_below_a_long_table_counts() -> None:
     said = understand(parse_message(_mail("list", body)))
     assert said.kind is Kind.SIZES, said.why_kind
     assert "asks" in said.why_kind
+
+
+def test_the_day_below_a_very_long_list_counts() -> None:
+    """Only so much of a list is read, which is told; by when it is wanted stands below it."""
+    rows = "1.75 x .095 on 5.25 clr, as the last time\n" * 900
+    body = f"Please quote mandrels:\n{rows}\nWe need them by 12 March 2027.\n"
+    said = understand(parse_message(_mail("list", body)))
+    assert {request.needed_by for request in said.requests} == {date(2027, 3, 12)}
+    assert "very long" in " ".join(said.notes)
