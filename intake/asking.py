@@ -15,6 +15,7 @@ _ASKS_PRICE = Late(words_asking.ASKS_PRICE)
 _COUNTS = Late(words_asking.COUNTS_TOOLS)
 _DO_I_NEED = Late(words_errand.DO_I_NEED)
 _FEASIBLE = Late(words_asking.FEASIBLE)
+_ENQUIRY = Late(words_asking.ENQUIRY)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 _GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
@@ -62,6 +63,9 @@ def act(sentence: Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float
     right = _PUTS_RIGHT.search(said) if sizes_read else None
     if right is not None:
         return 6.0, f'puts a figure right ("{said_words(right)}")'
+    enquiry = _ENQUIRY.search(said) if sizes_read else None
+    if enquiry is not None and not sentence.spoilt:
+        return 6.0, f'asks for tooling ("{said_words(enquiry)}")'
     price = _ASKS_PRICE.search(said)
     if price is not None and not sizes_read and _PRICE_GIVEN.search(said):
         price = None

@@ -76,6 +76,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         completes=reading.completes,
         picked=reading.picked,
         tube_quoted=reading.tube_quoted,
+        likeliest=reading.likeliest,
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
         hinted=any(q.answer is not None for q in questions),
     )

@@ -65,6 +65,8 @@ class Found:
     """Whether they pick lines of a list in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
+    likeliest: float | None = None
+    """How the words speak of the size that is most surely asked for: above 0 as of one that is."""
     answered: bool = False
     """Whether an approved answer about bending fits one of the questions."""
     hinted: bool = False
@@ -80,6 +82,10 @@ def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     return classify_person(message, own, found)
 
 
+_AS_ASKED, _NOT_AS_EXAMPLE = 2.5, 4.0
+"""So sure the words are that a size is asked for, where none of those listed here asks, or where
+a question may be about it. On labelled mail that nothing was learnt from, talk and questions about
+a size scored 1.5 at most, requests from 3.1."""
 _ASKS_TOO = re.compile(
     r",?\s(?:and|und|et|y|e|en|also|plus)\b(?=\s"
     r"(?:(?:also|auch|aussi|también|anche|ook)\s)?"
@@ -184,6 +190,9 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
     counted = found.whole and tooling.weight >= _COUNTED
     if errand.sizes and (counted or not errand.wants_knowledge) and not spoken_of:
         return Kind.SIZES, tooling.why
+    enough = _NOT_AS_EXAMPLE if question.weight else _AS_ASKED
+    if errand.sizes and found.likeliest is not None and found.likeliest >= enough:
+        return Kind.SIZES, "speaks of a size as of one that is asked for"
     if question.weight:
         return Kind.QUESTION, question.why
     if elsewhere.weight:

@@ -261,6 +261,19 @@ ANEW = (
 )
 
 # Can it be done at all?
+# The heading of a request, where sizes follow: 'Consultation mandrins chaudière'.
+ENQUIRY = (
+    r"^\W*(?:re: )?(?:enquiry|inquiry|request|rfq|consultation|demande|anfrage|preisanfrage|"
+    r"consulta|solicitud|richiesta|aanvraag|offerteaanvraag)\b[^.?!\n]{0,20}?"
+    r"\b(?:mandrels?|\w{0,10}dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|anim[ae]|\w{0,4}doorn(?:en)?)"
+    r"\b[^?]{0,40}$",
+    r"\b(?:possible to (?:have|get)|possibile avere|(?:si può|posso|possiamo|potrei) avere|posible "
+    r"(?:tener|conseguir|hacer)|possible d'(?:avoir|obtenir)|(?:pourrais|puis|peut)-(?:je|on) "
+    r"avoir|mogelijk om|möglich,?|(?:mi|ci) fate|(?:can|could|may) (?:i|we) (?:have|get)) "
+    r"(?:an? |un |un'|une |uno |einen? |een )(?:\w+ ){0,2}?"
+    r"(?:mandrels?|\w{0,10}dorn|mandrin|mandril|mandrino|anima|\w{0,4}doorn)\b",
+)  # fmt: skip
+
 FEASIBLE = (
     r"\b(?<!what )(?:can|could|will|would|does) (?:(?:you|u|it|this|that|these|they|i|we|one|a|"
     r"the)\b|\.?\d)[^?!\n]{0,120}\b(?:bend|bent|bending|work|kink|wrinkle|collapse|crack|split|"

@@ -114,7 +114,7 @@ SOLID = (
     r"\b(?:flat|solid|square|round|hex|angle|c-?channel|rebar|plate|sheet) ?(?:bars?|rods?|iron|"
     r"stock|plate|metal)\b|\brebar\b|\bi-?beams?\b|\b(?:flach|rund|vierkant)(?:stahl|eisen)\b|"
     r"\bcapacity\b|\bkapazität\b|\bcapacité\b|\bcapacidad\b|\bcapacità\b|\bcapaciteit\b|\bfer "
-    r"plat\b|\bpletina\b|\bpiatto\b|\bplatstaf\b",
+    r"plat\b|\bpletina\b|(?<!di )\bpiatto\b|\bplatstaf\b",
 )  # fmt: skip
 
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.

@@ -161,6 +161,8 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
     if group.row is not None or any(f.row is not None for f in _own(group, None)):
         return True
     own, others = _own(group, before), _own(before, None)
+    if not own and others and group.side is not None:
+        own = [group.side]  # "the stays in 30 x 16 oval, those I buy"
     if not own or not others:
         return True
     if len(own) == _WHOLE:

@@ -24,7 +24,9 @@ FILLER_LEFT = word_set(
     value figure wert valeur valor valore waarde
     respectively jeweils respectivement respectivamente rispettivamente respectievelijk reihe nach
     dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde
-    going correct confirmed"""
+    going correct confirmed
+    credo sia penso dovrebbe essere crois serait doit être creo sea pienso debe ser glaube denke
+    ich denk ik dacht think believe guess i'd assume reckon que qu'il che dat sollte sein"""
 )
 VALUES = word_set("value figure wert valeur valor valore waarde")
 NEW_VALUE = word_set(

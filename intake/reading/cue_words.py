@@ -52,7 +52,9 @@ SIZE_CUES: CueWords = (
         diámetro interior | diametro interior | diam interno | Ø interno | Ø interior |
         Ø binnen | binnendiameter | inwendige diameter | innerdiameter | indvendig diameter |
         średnica wewnętrzna | 内径 | hole in the tube | inside of the tube | bohrung | alésage |
-        foro | lichter durchmesser
+        foro | lichter durchmesser | lichter weite | lichten weite | lichtweite |
+        lichtem durchmesser | lichten durchmesser | de luz | di luce | luce interna |
+        luce netta | dagmaat | binnenmaat | inwendig | clear inside | passage libre
     """),
     ("id", "both", "inside"),
     ("id", "after", """

@@ -5,6 +5,7 @@ from __future__ import annotations
 from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
+from .late_corrections import put_right_by
 from .likeness import restates
 from .retelling import (
     contradicts,
@@ -32,6 +33,8 @@ class Gatherer:
         """Index of the figure that is being taken."""
         self.done: list[Group] = []
         self.open: list[Group] = []
+        self.corrected: tuple[Slot, Figure, list[Group]] | None = None
+        """What was last put right in sizes that are not open any more."""
 
     def run(self) -> list[Group]:
         """All groups in order, ``MOST_GROUPS`` at the most."""
@@ -84,6 +87,8 @@ class Gatherer:
             for figure in run:
                 figure.notes.append(choice)
         slot = slot_of(first)
+        if slot is not None and len(run) == 1 and self._corrects_earlier(slot, first):
+            return
         if not self.open:
             self.open = [Group(row=first.row)]
         elif first.row != self.open[-1].row or begins_item(self.open[-1], slot, self._ahead()):
@@ -99,6 +104,20 @@ class Gatherer:
             self._fill(slot, run)
         elif not self._restate_list(slot, run):
             self._take_again(slot, run)
+
+    def _corrects_earlier(self, slot: Slot, figure: Figure) -> bool:
+        """Put right a size that is not open any more; said once more, the value goes there too."""
+        if self.corrected is not None and self.corrected[0] == slot:
+            _, value, groups = self.corrected
+            if restates(value, figure):
+                self._append(groups, slot, figure)
+                return True
+        meant = put_right_by(self.layout, self.done, self.open, slot, figure)
+        for group in meant:
+            group.slots[slot] = [figure]
+        if meant:
+            self.corrected = (slot, figure, meant)
+        return bool(meant)
 
     def _heads_next(self, slot: Slot) -> bool:
         """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': where radii come first, or walls
@@ -118,6 +137,7 @@ class Gatherer:
             self._new(figure.row)
         for group in self.open:
             group.shape = figure.shape
+            group.side = group.side or figure
 
     def _restate_list(self, slot: Slot, run: list[Figure]) -> bool:
         """'1.5 and 2 in (38.1 and 50.8 mm)': one value more for each group."""

@@ -33,6 +33,8 @@ class Group:
 
     slots: dict[Slot, list[Figure]] = field(default_factory=dict)
     shape: str | None = None
+    side: Figure | None = None
+    """The first figure of a cross-section that has no OD."""
     shared: set[Slot] = field(default_factory=set)
     """Slots taken over from another group."""
     row: Row | None = None

@@ -17,7 +17,8 @@ _NOT = late_pattern(
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
-        "niet | no es | statt | anstatt | au lieu de | en vez de | invece di | in plaats van",
+        "niet | no es | (?<=, )no | y no | statt | anstatt | au lieu de | en vez de",
+        "invece di | in plaats van",
         "ikke | inte | nie",
     )
     + r"\s*"
@@ -92,11 +93,19 @@ _HEDGE_BEFORE = late_pattern(
         r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )about | approx\.?",
         r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
+        "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
         "somewhere around | close to | near | nearly | almost | nominally | ish | etwa | ungefähr",
         "rund | zirka | wohl | vermutlich | environ | peut-être | à peu près | sans doute",
         "probablemente | alrededor de | aproximadamente | unos | forse | probabilmente | ongeveer",
         "waarschijnlijk | misschien | omkring | cirka | około",
+        "autour de | dans les | aux alentours de | à vue de nez | um die | so um | in etwa",
+        "sobre los | en torno a | a ojo | attorno (?:a|ai) | intorno (?:a|ai) | all'incirca",
+        "a occhio | zo'n | om en nabij | credo (?:che )?(?:sia|siano) | penso (?:che )?sia",
+        "potrebbe (?:anche )?essere | creo que (?:es|son|sea)",
+        "podría (?:también )?ser | je crois (?:que c'|qu'il )?est | je crois",
+        "pourrait (?:aussi |bien )*être | glaube ich | ich glaube | dürfte | denk ik",
+        "ik denk | dacht ik | zou (?:ook )?kunnen zijn | moet ongeveer",
     )
     + r"|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*"
     + r"(?:it's|its|it is|is het|het is|ist es|es ist|es|is|a|an|the|of|that's|thats|that is|wall"

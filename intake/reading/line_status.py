@@ -16,6 +16,7 @@ from .patterns import any_of, whole_words
 
 UNCLEAR_STATUS = "its line may say that it is not wanted"
 
+_TOOLS = r"(?:mandrels?|\w*dorn|mandrin|mandril|mandrino|anima|doorn)"
 _NEED = any_of(
     "(?:we |i )?(?:still |urgently |badly |do )?(?:need(?:s|ed)?|want(?:ed)?)",
     "(?:to be )?(?:quoted?|priced?)",
@@ -42,6 +43,12 @@ _THERE = any_of(
     "tenemos | (?:ya )?hay | ya (?:lo |la )?(?:tenemos|está) | en almacén",
     "(?:ce l')?abbiamo(?: già)? | già (?:presente|ordinato|disponibile)",
     "hebben we(?: al)? | aanwezig | in huis | al besteld | op voorraad",
+    rf"{_TOOLS} (?:ist |sind )?(?:schon |bereits |noch )?(?:vorhanden|da|hier|auf lager|gut|ok)",
+    rf"{_TOOLS} (?:there|on hand|in stock|available|owned|in the rack)",
+    rf"{_TOOLS} (?:(?:déjà )?(?:présent|en stock|disponible|là))",
+    rf"{_TOOLS} (?:ya (?:hay|lo tenemos)|disponible|en almacén)",
+    rf"{_TOOLS} (?:(?:già )?(?:presente|disponibile|a magazzino))",
+    rf"{_TOOLS} (?:al )?(?:aanwezig|in huis|op voorraad)",
 )
 _THERE_SHORT = any_of(
     "done | there | here | ok(?:ay)?(?: as is)? | fine | good | (?:schon |ist )?da | gut | passt",
@@ -58,6 +65,11 @@ _GONE = any_of(
     "non | abandonné | inutile | supprimé | no (?:hace falta|necesario|se necesita) | anulad[oa]",
     "cancelad[oa] | non (?:serve|necessario|occorre) | annullat[oa]",
     "niet (?:nodig|meer|nu) | vervalt | vervallen | geannuleerd | nee",
+    r"(?:wird |werden )?(?:im lohn|auswärts|extern|fremd)\s?(?:gebogen|vergeben|gefertigt)?",
+    "(?:sent out|farmed out|sub-?contracted|bought bent|bent by others|outside job)",
+    "(?:done )?elsewhere",
+    "(?:en )?sous-traité(?:e|s|es)? | en sous-traitance | (?:se )?subcontrata(?:do)? | fuera",
+    "(?:fatto )?(?:da terzi|in conto terzi|esterno|fuori) | uitbesteed | (?:gaat )?naar buiten",
 )
 _WAITS = any_of(
     "(?:maybe |for )?later | (?:for |maybe )?next year | some ?day | (?:on )?hold | parked",

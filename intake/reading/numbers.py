@@ -13,6 +13,8 @@ from fractions import Fraction
 from math import gcd
 from typing import Literal
 
+from .bore_by_od import is_bore_by_od
+
 Style = Literal["integer", "decimal", "fraction", "mixed", "words", "speech"]
 INCH_FRACTIONS = frozenset({2, 4, 8, 16, 32, 64})
 """Denominators that an inch is divided by."""
@@ -94,6 +96,10 @@ def number_at(text: str, position: int) -> Number | None:
         return None
     if match["under"] is not None:
         return _mixed(match) or _plain_decimal(text, match.start())
+    if match["denom"] is not None and is_bore_by_od(
+        text, position, int(match["numer"]), int(match["denom"])
+    ):
+        return _plain_decimal(text, position)
     if match["denom"] is not None:
         return _fraction(match) or _plain_decimal(text, match.start())
     if match["long"] is not None:

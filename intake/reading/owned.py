@@ -71,6 +71,17 @@ _TODAY = whole_words(
     "zurzeit | actuellement | actualmente | attualmente | nu",
 )
 _BUT = whole_words("but | aber | mais | pero | ma | maar")
+_TURNS = late_pattern(
+    r"\b(?:but|and|yet|aber|und|doch|mais|et|pero|y|ma|e|però|maar|en|,|;)\b[^.;\d]{0,24}?\b"
+    + any_of(
+        "now | gone (?:down|up|over)? ?to | switched | moved | changed | today | this year | went",
+        "jetzt | nun | inzwischen | heute | neuerdings | gewechselt | umgestellt | maintenant",
+        "désormais | passés? à | aujourd'hui | ahora | hoy | hemos pasado | adesso | ora | oggi",
+        "siamo passati | nu | tegenwoordig | overgestapt | overgegaan",
+    )
+    + r"(?![\w'])"
+)
+"""'Used to be ..., but we've gone down to ...': what follows is no longer past."""
 _IT = r"(?:it|that|this|these)"
 _LINE_OWNED = late_pattern(
     r"\b"
@@ -224,12 +235,23 @@ def hear_ours(layout: Layout) -> None:
         elif layout.says(sentence, _TODAY) and _drop_before_but(text, begin, figures):
             continue
         elif _OLD.search(text[: max(0, figures[0].start - begin)]) and not _TAKEN_UP.search(text):
-            for figure in figures:
+            past = _still_past(text, begin, figures)
+            for figure in past:
+                figure.negated = figure.negated or len(past) < len(figures)
+            for figure in past:
                 if last > sentence:
                     figure.context_only = True
                 elif first < sentence and _AS_IT_WAS.search(text):
                     figure.negated = True  # "... The bend is 2D. Before we made it with 3D"
     _drop(layout, gone)
+
+
+def _still_past(text: str, begin: int, figures: list[Figure]) -> list[Figure]:
+    """Those of the figures that are of the past: 'used to be 28 x 2 but we've gone to 25 x 2'."""
+    turn = _TURNS.search(text, max(0, figures[0].end - begin))
+    if turn is None or figures[-1].start - begin <= turn.start():
+        return figures
+    return [figure for figure in figures if figure.start - begin < turn.start()]
 
 
 def _drop_before_but(text: str, begin: int, figures: list[Figure]) -> bool:

@@ -96,6 +96,9 @@ _OTHER_THING = late_pattern(
     r"|gate)\b)"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
 )
+_ROLL = late_pattern(r"\brollers?\b")
+_RADIUS_OF = late_pattern(r"\b(?:radius|rad|clr)\b[^.;\d]{0,12}$")
+_RADIUS_BEHIND = late_pattern(UNIT + r"(?:cent(?:re|er)[ -]?line\s)?(?:radius|rad|clr)\b")
 _MADE_THING = late_pattern(
     r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
@@ -194,13 +197,24 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _counts(figure, after)
         or _counts_bends(layout, figure)
         or any(words.search(before) for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED))
-        or (_OTHER_THING.search(before) is not None and _OF_A_TUBE.match(after) is None)
+        or (
+            _OTHER_THING.search(before) is not None
+            and _OF_A_TUBE.match(after) is None
+            and not _is_radius_of_roll(before, after)
+        )
         or _is_price_break(layout, figure, before)
         or _is_left_after_bending(before, after)
         or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)
         or _is_of_made_thing(layout, figure, before, after)
         or _is_of_worn_tool(layout, figure, before, after)
         or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
+    )
+
+
+def _is_radius_of_roll(before: str, after: str) -> bool:
+    """'My roller has radius 90 mm in axis of tube': the roll that the tube is drawn round."""
+    return _ROLL.search(before) is not None and (
+        _RADIUS_OF.search(before) is not None or _RADIUS_BEHIND.match(after) is not None
     )
 
 

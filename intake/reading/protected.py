@@ -11,6 +11,7 @@ from bisect import bisect_right
 from functools import lru_cache
 
 from ..late_pattern import late_pattern
+from .bore_by_od import is_bore_by_od
 from .patterns import any_of
 
 _MONTH = any_of(
@@ -208,6 +209,17 @@ def _inline_items(text: str) -> list[tuple[int, int, str]]:
     return [(match.start(), match.end(), "item") for match in found] if counts_up else []
 
 
+_SLASHED = re.compile(r"(\d{1,2})/(\d{1,2})")
+
+
+def _names_tube(text: str, match: re.Match[str]) -> bool:
+    """'cuivre 12/14' is no day."""
+    slashed = _SLASHED.fullmatch(match[0])
+    return slashed is not None and is_bore_by_od(
+        text, match.start(), int(slashed[1]), int(slashed[2])
+    )
+
+
 @lru_cache(maxsize=4)
 def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     """(start, end, what) of every protected stretch, in order, not overlapping."""
@@ -215,6 +227,7 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     spans = [
         (match.start(), match.end(), (match.lastgroup or "code_").partition("_")[0])
         for match in pattern.finditer(text)
+        if not _names_tube(text, match)
     ]
     inline = _inline_items(text)
     if inline:

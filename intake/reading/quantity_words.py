@@ -262,6 +262,7 @@ FILLERS = word_set(
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
     "des di now jetzt nun neu désormais maintenant ahora adesso ora nu teraz",
     "stays stay remains bleibt reste queda resta blijft still",
+    "please bitte svp graag to auf zu à a naar op raised increased",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 

@@ -20,6 +20,7 @@ from .requests import empty_request, requests_of, with_material_of
 from .stretch import read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
+from .told_by_words import with_told_by_words
 from .told_left_out import without_told
 
 
@@ -35,8 +36,17 @@ class Reading(Frozen):
     """Whether the new words pick lines of a list in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
+    likeliest: float | None = None
+    """How the words around its surest size speak of it (``asked_learnt.asked_score``)."""
 
 
+_ORDER_ATTACHED = late_pattern(
+    r"\b(?:po|p\.o\.|purchase order|invoice|receipt|bestellung|rechnung|commande|facture|pedido"
+    r"|factura|ordine|fattura|bestelling|factuur)\b(?:\s#?\d+)?\s(?:(?:is|was|are|comes|liegt|ist|est"
+    r"|va|è|is)\s)?(?:attached|enclosed|anbei|ci-joint|adjunt[oa]|allegat[oa]|bijgevoegd)\b",
+    re.IGNORECASE,
+)
+"""An order that is enclosed is no drawing."""
 _ATTACHED = late_pattern(
     r"\b"
     + any_of(
@@ -100,13 +110,18 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_choices(requests, own.text)
+    requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)
     notes += of_files
-    if not requests and _ATTACHED.search(own.text) and _TOOLING.search(own.text):
+    if (
+        not requests
+        and _ATTACHED.search(_ORDER_ATTACHED.sub(" ", own.text))
+        and _TOOLING.search(own.text)
+    ):
         requests = [empty_request(body, own, message, beside=subject)]
-    reading = Reading(requests=_distinct(requests), notes=tuple(notes))
+    reading = Reading(requests=_distinct(requests), notes=tuple(notes), likeliest=likeliest)
     if relied is None or not requests:
         return reading
     return reading.model_copy(

@@ -23,6 +23,8 @@ from .stretch import Stretch
 
 _TOOL = Late(words_errand.TOOL)
 _ANOTHERS = "the material is named beside another size"
+_NEXT_ITEM = re.compile(r"[;\n]")
+"""Behind it the next size begins: '22 x 0.8, R 65; oval tube 30 x 16'."""
 _TOKENS_BESIDE = 4
 """So near to its figures a cross-section is named: '2 in square tube'."""
 _BEHIND = 24
@@ -101,10 +103,13 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     first_token = layout.tokens[max(anchor.token - _TOKENS_BESIDE, begin, 0)]
     last_token = layout.tokens[min(last.token + _TOKENS_BESIDE, end)]
     text = layout.text
+    following = layout.after(last)
+    if following is not None and following.shape is not None:
+        last_token = layout.tokens[last.token]  # "..., and square tube 2 x 2": that is the next
     return shape_around(
         text[min(first_token.start, anchor.start) : anchor.start],
         text[anchor.start : last.end],
-        text[last.end : last_token.end],
+        _NEXT_ITEM.split(text[last.end : last_token.end], maxsplit=1)[0],
         text[last_token.end : last_token.end + _BEHIND],
     )
 

@@ -7,6 +7,7 @@ from typing import Literal
 
 from .. import words_relying as words
 from ..late import Late
+from .quantity_words import COUNTS
 
 Field = Literal["od", "wall", "clr", "material", "quantity"]
 FIELDS: tuple[Field, ...] = ("od", "wall", "clr", "material", "quantity")
@@ -18,6 +19,7 @@ _ALL_BUT = Late(words.ALL_BUT)
 _NAMED = {field: Late([pattern]) for field, pattern in words.FIELDS.items()}
 _SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
 _DIGIT = re.compile(r"\d")
+_WORD = re.compile(r"[^\W\d_]+")
 _MOST_SENTENCES = 200
 
 
@@ -46,8 +48,11 @@ def said_to_stay(said: str) -> list[Field]:
 
 
 def counts_anew(said: str) -> bool:
-    """Whether a sentence gives a count: 'quantity now 3'."""
-    return _NAMED["quantity"].search(said) is not None and _DIGIT.search(said) is not None
+    """Whether a sentence gives a count: 'quantity now 3', 'Stückzahl bitte auf zwei erhöhen'."""
+    counts = _DIGIT.search(said) is not None or any(
+        COUNTS.get(word, 0) > 1 for word in _WORD.findall(said.casefold())
+    )
+    return counts and _NAMED["quantity"].search(said) is not None
 
 
 def without_reliance(text: str) -> str:

@@ -21,6 +21,7 @@ from .figures import Figure, Layout, Row
 from .form_radius import doubt_forms
 from .gather import gather
 from .gatherer import MOST_GROUPS
+from .gauge_system import name_gauges
 from .given_up import name_settled
 from .groups import Group
 from .habits import usual_unit
@@ -41,16 +42,20 @@ from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside
+from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
 from .run_together import hear_run_together
 from .same_wall import hear_same_wall
 from .sole_cues import assign_by_sole_cue
+from .stock_lengths import hear_stock_lengths
 from .talk import listen
 from .text_tables import RowFacts, read_tables
+from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .tubes_listed import hear_tubes_listed
 from .walls_of import hear_walls_of
+from .wrapped import unwrap
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""
@@ -111,7 +116,7 @@ def _read(
     told: str | None,
     left_out: Sequence[str] = (),
 ) -> Stretch:
-    plain = tabulate(flatten(original[:MOST_CHARACTERS]))
+    plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
     is_cut = len(original) > MOST_CHARACTERS or bool(plain.text[len(text) :].strip())
@@ -123,6 +128,7 @@ def _read(
     set_made_things_aside(layout)
     hear_run_together(layout)
     hear_called_by_wall(layout)
+    hear_stock_lengths(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
     hear_walls_of(layout)
@@ -130,6 +136,7 @@ def _read(
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)
+    hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
     assign_by_prompt(layout, plain, offset, prompts)
@@ -142,6 +149,7 @@ def _read(
     name_settled(layout)
     share_lists(layout)
     join_restated(layout)
+    name_gauges(layout)
     join_names(layout)
     join_pipes(layout)
     hear_walls_named(layout)
@@ -152,6 +160,7 @@ def _read(
     set_defaults_aside(layout)
     set_other_sides_aside(layout)
     refine_radii(layout)
+    join_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
     note_names(layout)

@@ -150,6 +150,11 @@ BOUGHT_PARTS = whole_words(
     r"(?:sont|est) (?:des |une )?(?:pièces? )?achetée?s? | on les achète",
     r"(?:son|es) (?:piezas? )?comprad[ao]s? | los compramos (?:hechos|curvados)",
     r"(?:sono|è) (?:pezzi )?comprat[iae] | zijn (?:inkoopdelen|gekocht)",
+    r"i (?:buy|purchase) (?:those|these|them|that)(?: in)?(?: ready| finished| bent)?",
+    r"je les achète(?: toutes?| tous| tout)?(?: faite?s)? | (?:die|das|den) kaufe ich(?: fertig)?",
+    r"kaufe ich (?:fertig|zu) | (?:los|las) compro(?: ya)? hech[oa]s",
+    r"(?:li|le) compro già fatt[ie]",
+    r"(?:die )?koop ik (?:kant|klaar|in)",
     r"kopen we (?:kant|klaar|in)",
 )
 """'... ferrules, but those are bought parts'."""

@@ -78,6 +78,9 @@ _BOUGHT_IN = (
     r"on (?:les )?achète | fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons",
     r"subcontrat\w*",
     r"compramos | compriamo | terzista | kopen we | uitbested\w*",
+    r"(?:i|we) (?:just |always )?buy (?:those|them|these)(?: in)? | kaufe? ich | kauf ich",
+    r"j'achète | (?:je|on) les achète | (?:los|las) compro | (?:li|le) compro | koop ik",
+    r"tou(?:t|te)s? faite?s | già fatt[ei] | ya hech[oa]s | kant-en-klaar | kant en klaar",
 )
 _NOT_BENT = (
     r"which (?:we|i|they) (?:weld|cut|machine)\w* | (?:laser[- ]?|saw[- ]?)cut(?:,| and) (?:\w"

@@ -43,7 +43,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("cm", any_of(r"cm\b | centimet(?:er|re)s?\b")),
     ("thou", any_of(r"thou(?:sandths?|sands?|s)?\b | mils?\b")),
-    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b | (?<![^\d][1-6])g\b(?!/)")
+    ("ga", any_of(r"ga\b | gauge\b | gage\b | guage\b | gua?ge\b",
+        r"(?<![^\d][1-6])(?<!\d\d\d)(?<!\d\d\d\s)g\b(?!/)")
         + r"(?:\s?\(?(?P<system>bwg|swg)\b\)?)?"),
     ("swg", r"s\.?w\.?g\b\.?"),
     ("bwg", r"b\.?w\.?g\b\.?"),
@@ -55,6 +56,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
     )),
     ("noise", any_of(
         r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",
+        r"(?<=\d\d\d\s)g\b(?!\s?[=:]) | gramm?e?s?\b | grammi\b | gramos?\b",
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
@@ -103,11 +105,12 @@ _COUNTED = late_pattern(
     re.IGNORECASE,
 )
 # Two spaces are the gap of a table: "1.000 in  1.2 mm".
-_PREPOSITION_IN = late_pattern(r"\s?in(?:\s|\s?\n\s?)(?P<next>[\w.]+)", re.IGNORECASE)
+_PREPOSITION_IN = late_pattern(r"\s?in\s{1,4}(?P<next>[\w.]+)", re.IGNORECASE)
 _NOT_INCH = word_set(
     "stock the a an my our your his their hand total all each this that these those case order",
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
+    "lengths sticks coils",
     "rev rev. revision version issue index response reply answer",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )

@@ -1,0 +1,129 @@
+"""What was learnt of how mail speaks of sizes that it asks for, and of those it only tells of."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bendreply.intake.message import parse_message
+from bendreply.intake.pipeline import understand
+from bendreply.intake.reading.around_size import Surroundings
+from bendreply.intake.reading.asked_learnt import asked_score, telling
+
+from ...corpus.asked.marked import Marked, marked, messages
+from .support import read_text
+
+HEAD = b"""From: a@example.com
+Date: Tue, 06 Oct 2026 10:00:00 +0000
+Content-Type: text/plain; charset=utf-8
+Content-Transfer-Encoding: 8bit
+
+"""
+ASKED = Path(__file__).parents[2] / "corpus" / "asked"
+
+
+def lead(text: str) -> int:
+    """Characters of white space before a text."""
+    return len(text) - len(text.lstrip())
+
+
+def score(text: str, figure: str) -> float:
+    return asked_score(Surroundings(text), text.index(figure))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        # told of, and then asked for: words of our own, in none of the marked messages
+        "We got on fine with {told} until the frame grew. What would a mandrel for {asked} cost?",
+        "{told} is what the old jig was made for. The new jig calls for {asked}, please quote.",
+        "My brother swears by {told}. I'd rather have {asked}, can you make that mandrel?",
+        "Please quote a mandrel for {asked}. (The {told} from last winter is still going strong.)",
+        "Bisher lief bei uns nur {told}. Jetzt brauchen wir einen Dorn für {asked}.",
+        "Jusqu'ici nous faisions {told}. Maintenant il nous faut un mandrin pour {asked}.",
+        "Hasta ahora hacíamos {told}. Ahora necesitamos un mandril para {asked}.",
+        "Finora facevamo {told}. Adesso ci serve un'anima per {asked}.",
+        "Tot nu toe deden we {told}. Nu hebben we een doorn nodig voor {asked}.",
+    ],
+)
+def test_the_size_asked_for_scores_more_than_the_one_told_of(text: str) -> None:
+    said = text.format(told="38 x 2", asked="42.4 x 1.5")
+    assert score(said, "42.4") > score(said, "38 x") + 1
+
+
+def test_all_figures_of_a_size_have_the_same_words_around_them() -> None:
+    text = 'No more use for the 1-3/4" x .095 wall on 5.25 CLR, thanks.'
+    around = Surroundings(text)
+    assert around.traits(text.index("1-3/4")) == around.traits(text.index("5.25"))
+
+
+def test_a_line_that_the_mail_program_broke_is_one_sentence() -> None:
+    words = "the one that came back from the fair with us in the autumn is"
+    whole = Surroundings(f"{words} 38 x 2 and worn")
+    broken = Surroundings(f"{words}\n38 x 2 and worn")
+    assert whole.traits(whole_at := len(words) + 1) == broken.traits(whole_at)
+
+
+def test_what_speaks_against_a_size_can_be_told() -> None:
+    text = "We already have the 38 x 2."
+    told = telling(Surroundings(text), text.index("38"))
+    assert any("have" in trait or "already" in trait for trait in told)
+
+
+@given(st.text(max_size=80), st.integers(0, 80))
+def test_any_text_has_a_score(text: str, place: int) -> None:
+    assert isinstance(asked_score(Surroundings(text), place), float)
+
+
+def test_of_several_sizes_the_one_that_is_meant_is_not_in_doubt() -> None:
+    text = "I need one mandrel, 1.5 x .065 wall on a 4.5 CLR. My 2 x .120 is for the other bender."
+    [meant, *_] = read_text(text)
+    assert (meant.od_mm, meant.doubts) == (Decimal("38.1"), ())  # 1.5 x 25.4
+
+
+def _sample() -> list[Marked]:
+    return [one for file in sorted(ASKED.glob("*.txt")) for one in messages(file)][::12]
+
+
+def test_marked_messages_are_read_as_marked() -> None:
+    """How much is read as marked; some of the doubts were learnt from these, the rest was not."""
+    asked = lost = stated = 0
+    for one in _sample():
+        understood = understand(parse_message(HEAD + one.text.encode()))
+        begin = understood.own.text.find(one.text.strip()[:25]) - lead(one.text)
+        if begin < 0:
+            continue  # it begins with words that it quotes
+        places = [
+            (evidence.start - begin, request.doubt_on(evidence.field) is not None)
+            for request in understood.requests
+            for evidence in request.evidence
+            if evidence.field in ("od", "wall", "clr") and evidence.surface
+        ]
+        asked += len(one.asked)
+        lost += sum(not any(b <= at < e for at, _ in places) for b, e in one.asked)
+        stated += sum(not one.asks_at(at) and not doubted for at, doubted in places)
+    assert lost / asked < 0.17, f"{lost} of {asked} places asked for were not read"
+    assert stated / asked < 0.14, f"{stated} figures told of were stated, beside {asked} places"
+
+
+def test_marks_are_taken_off() -> None:
+    one = marked("not [[38 x 2]], 42")
+    assert (one.text, one.asks_at(4), one.asks_at(12)) == ("not 38 x 2, 42", True, False)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        # no word of those listed asks, but it is spoken of as in mail that asks
+        ("The shelf lacks 38 x 1,5 with R 76, and our new frame is made of nothing else.", "sizes"),
+        ("Which material would suit a mandrel for 1.5 x .065 304 on a 4.5 CLR?", "sizes"),
+        ("Why does everybody bend 1.75 x .095 on a 5.25 die?", "question"),
+        ("FYI, our neighbour's shop has 38 x 2 on the shelf.", "other"),
+    ],
+)
+def test_the_way_a_size_is_spoken_of_tells_a_request_from_talk(text: str, kind: str) -> None:
+    assert understand(parse_message(HEAD + text.encode())).kind == kind
