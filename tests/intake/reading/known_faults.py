@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
+    "some-de": (
+        "what is said of the line left out is learnt to be told of the last one as well: doubted"
+    ),
+    "some-fr": (
+        "what is said of the line left out is learnt to be told of the last one as well: doubted"
+    ),
+    "some-es": (
+        "what is said of the line left out is learnt to be told of the last one as well: doubted"
+    ),
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
     "form-w-9": "the tax form W-9 gives a wall of .09, though doubted",
     "removed-od-times-d": "a bare radius beside '3 x D' is taken for the OD: silent",
@@ -44,14 +53,5 @@ OTHER_UNIT_FAULTS: dict[str, str] = {
     "dev2/sweden-3.eml": _THIRD_IN_INCHES,
     "dev2/welder-3.eml": _SIDE_BY_SIDE,
     "dev2/wheelchair-2.eml": _THIRD_IN_INCHES,
-    "some-de": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
-    "some-fr": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
-    "some-es": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
 }
 """Messages that are read otherwise when their figures are written in the other unit."""
