@@ -42,11 +42,11 @@ def multiple_at(text: str, place: int) -> Number | None:
     """The number of diameters that words starting exactly there name, or None."""
     match = _TWICE.match(text, place)
     if match is None:
-        times = _OD_TIMES.match(text, place)
-        if times is None or not _RADIUS_AHEAD.search(text, max(0, place - _BACK), place):
+        said = _OD_TIMES.match(text, place)
+        if said is None or not _RADIUS_AHEAD.search(text, max(0, place - _BACK), place):
             return None
-        value = Decimal(times["n"].replace(",", "."))
-        return Number(times.start(), times.end(), (value,), "words")
+        value = Decimal(said["n"].replace(",", "."))
+        return Number(said.start(), said.end(), (value,), "words")
     times = Decimal(3 if _THREE.match(match["n"]) else 2)
     return Number(match.start(), match.end(), (times,), "words")
 
