@@ -3,15 +3,6 @@
 from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
-    "some-de": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
-    "some-fr": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
-    "some-es": (
-        "what is said of the line left out is learnt to be told of the last one as well: doubted"
-    ),
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
     "form-w-9": "the tax form W-9 gives a wall of .09, though doubted",
     "removed-od-times-d": "a bare radius beside '3 x D' is taken for the OD: silent",
