@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group
 from .likeness import restates
@@ -23,6 +24,15 @@ _FURTHER = whole_words(
     r"también | otr[oa] | además | segund[oa] | anche | altr[oa] | ancora | inoltre | second[oa]",
     r"ook | nog | andere | tweede | bovendien",
 )
+_FURTHER_ONE = late_pattern(
+    r"\b(?:(?:also|plus|auch|noch|aussi|encore|también|además|anche|ancora|ook|nog)\s"
+    r"(?:need\s|want\s)?(?:an?|one|1|eine?n?|une?|un[oa]?|een|één)"
+    r"|(?:another|a second|a further|ein(?:en)? weitere[nr]?|(?:ein(?:en)? )?zweite[nr]?|un autre"
+    r"|un deuxième|otro|un segundo|un altro|un secondo|nog een|een tweede)(?:\sone)?)\s"
+    r"(?:mandrel\s|\w*dorn\s|mandrin\s|mandril\s|mandrino\s|doorn\s)?"
+    r"(?:(?:for|für|pour|para|per|voor)\s)?(?:an?\s|the\s|das\s|le\s|el\s|il\s|de\s|ø\s?)?$"
+)
+"""So a further tube of the same OD is spoken of, where it was taken for the same."""
 _NEAR = 48
 """Characters before the OD, and behind it, in which such a word stands."""
 _BESIDE = 60
@@ -31,8 +41,6 @@ _BESIDE = 60
 
 def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
     """The groups without those that only name the tube of a fuller one."""
-    if len(groups) < 2:
-        return groups
     kept: list[Group] = []
     for number, group in enumerate(groups):
         near = groups[max(0, number - _BESIDE) : number + _BESIDE + 1]
@@ -50,9 +58,9 @@ def _doubt_further(layout: Layout, groups: Sequence[Group]) -> None:
     """'1.5 x .065, CLR 4.5. Also one for 1.5 OD': taken as the same, and perhaps it is not."""
     for group in groups:
         for figure in group.slots.get("od", ())[1:]:
-            first = group.slots["od"][0]
-            apart = figure.sentence != first.sentence and figure.row is None
-            if apart and figure.unit in (first.unit, None) and _is_further(layout, figure, 0):
+            begin = max(0, figure.start - _NEAR)
+            ahead = " ".join(layout.words(begin, figure.start).split()) + " "
+            if figure.row is None and _FURTHER_ONE.search(ahead):
                 group.notes.append(("od", FURTHER))
 
 
@@ -71,7 +79,7 @@ def _is_listed(layout: Layout, group: Group) -> bool:
     return group.row is not None or is_item(layout, od)
 
 
-def _is_further(layout: Layout, od: Figure, behind: int = _NEAR) -> bool:
+def _is_further(layout: Layout, od: Figure) -> bool:
     begin = max(layout.sentence_start(od.sentence), od.start - _NEAR)
     before = layout.before(od)
     if before is not None:
@@ -79,7 +87,7 @@ def _is_further(layout: Layout, od: Figure, behind: int = _NEAR) -> bool:
     if _FURTHER.search(layout.words(begin, od.start)):
         return True
     after = layout.after_in_sentence(od)
-    end = min(od.end + behind, after.start if after is not None else len(layout.text))
+    end = min(od.end + _NEAR, after.start if after is not None else len(layout.text))
     line = layout.text.find("\n", od.end)
     end = min(end, line) if line >= 0 else end
     return _FURTHER.search(layout.words(od.end, max(od.end, end))) is not None

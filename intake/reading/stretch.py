@@ -36,6 +36,7 @@ from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
 from .other_side import set_other_sides_aside
 from .phrases_around import hear_phrases
+from .perhaps_parted import doubt_parted
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
@@ -163,6 +164,7 @@ def _read(
     join_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
+    doubt_parted(layout)
     note_names(layout)
     mark_changes(layout)
     if left_out:
