@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from ..late_pattern import late_pattern
-from .across_bend import across_bend, signed_diameter
+from .across_bend import across_bend, is_own_radius, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
 from .figures import LISTED, Figure, Layout
 from .other_things import hear_other_things
@@ -189,6 +189,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         if _ER_RADIUS.match(after):
             return "radius"
         return "wall" if _ER_WALL.match(after) else "od"
+    if _APART_BEFORE.search(before) and is_own_radius(before, after):
+        return None  # "legs 1.75 centre to centre, so the bend is .875 CLR"
     across = across_bend(layout, figure, before, after)
     if across is not None:
         return across

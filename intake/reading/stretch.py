@@ -11,6 +11,7 @@ from .angle_behind import set_angles_aside
 from .bands import hear_bands
 from .bracketed_tubes import hear_bracketed_tubes
 from .called_by_wall import hear_called_by_wall
+from .centres_again import join_centres
 from .chains import assign_by_chain
 from .changed_from import hear_changes
 from .choices import Unit
@@ -161,6 +162,7 @@ def _read(
     set_defaults_aside(layout)
     set_other_sides_aside(layout)
     refine_radii(layout)
+    join_centres(layout)
     join_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
