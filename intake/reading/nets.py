@@ -18,6 +18,7 @@ from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
+from .nets_preferred import preferred
 from .nets_putting_right import PUTTING_RIGHT
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line, words_around
@@ -277,4 +278,5 @@ _NETS = (
     picks_unheard,
     statuses_unclear,
     nearly_one,
+    preferred,
 )
