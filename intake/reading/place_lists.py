@@ -103,9 +103,7 @@ _CLEFT = (
     late_pattern(
         rf"\b{CLEFT_BEFORE}\s?(?P<list>{_NAMED}),?\s{CLEFT_BEHIND}\b{ENDS}", re.IGNORECASE
     ),
-    late_pattern(
-        rf"(?:^|[.!?:;,]\s)(?P<list>{_NAMED})\s{CLEFT_BEHIND}\b{ENDS}", re.IGNORECASE
-    ),
+    late_pattern(rf"(?:^|[.!?:;,]\s)(?P<list>{_NAMED})\s{CLEFT_BEHIND}\b{ENDS}", re.IGNORECASE),
     late_pattern(
         rf"\b(?:es geht|het gaat) (?:\w+ ){{0,2}}(?:um|om) (?P<list>{_NAMED}){ENDS}", re.IGNORECASE
     ),

@@ -34,7 +34,9 @@ _SENDERS_REFERENCE = (
     r"|(?:our|your|my|notre|votre|nos|vos|nuestra|vuestra|su|ons|uw|onze|vs|ns|[nv]/)\.?\s?"
     r"(?:r[ée]f\w{0,8}|rif\w{0,9}|kenmerk|projet))"
 )
-_HOUSE = r"(?:bldg|building|geb|gebäude|bât|bâtiment|bat|edif|edificio|gebouw|hall|halle|floor|wing)"
+_HOUSE = (
+    r"(?:bldg|building|geb|gebäude|bât|bâtiment|bat|edif|edificio|gebouw|hall|halle|floor|wing)"
+)
 _ROOM = r"(?:rm|room|raum|zimmer|zi|salle|sala|stanza|kamer|lokaal|suite|ste)"
 _NO_FRACTION = r"(?!(?:\d{1,2}-)?\d{1,2}/(?:2|4|8|16|32|64)\b(?!-))"
 
