@@ -6,7 +6,6 @@ from ..late_pattern import late_pattern
 from .figures import Layout
 from .parted_inches import ONE_OR_TWO, is_joined, perhaps_two
 
-
 _OF_EACH = late_pattern(
     r"\b(?:both|(?:one|two|1|2|mandrels?) (?:of|for) each|each of (?:them|the two)|beide[rnm]?|je ein\w*"
     r"|les deux|de chaque|ambos|de cada|entrambi|di ciascuno|allebei|van elk)\b"

@@ -36,8 +36,8 @@ from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
 from .other_side import set_other_sides_aside
-from .phrases_around import hear_phrases
 from .perhaps_parted import doubt_parted
+from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
 from .plain import Plain, flatten, tabulate
