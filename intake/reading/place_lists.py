@@ -268,9 +268,9 @@ def _listed(words: str, begin: int, end: int, names: Sequence[str]) -> list[int]
     said = words[begin:end]
     items = list(_ITEM.finditer(said))
     counted = items[-1]["counted"] is not None
-    if counted and not _HAS_NOUN.search(items[-1][0]) and not _AT_END.match(words, end):
-        if not _MADE_SURE.match(words, end):
-            return []
+    named = not counted or _HAS_NOUN.search(items[-1][0]) or _AT_END.match(words, end)
+    if not named and not _MADE_SURE.match(words, end):
+        return []
     numbers = len(items) > 1 and all(item["number"] is not None for item in items)
     if numbers and not _JOINS.search(said) and not _IS_PLURAL.match(said):
         return None
