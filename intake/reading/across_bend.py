@@ -31,6 +31,8 @@ from .across_words import (
     NAMED_RADIUS,
     OUTSIDE,
     OUTSIDE_PROPER,
+    OWN_RADIUS_AFTER,
+    OWN_RADIUS_BEFORE,
     RADIUS_WORD,
     ROUND_A,
     ROUND_THING,
@@ -87,6 +89,11 @@ def across_bend(layout: Layout, figure: Figure, before: str, after: str) -> Role
         or _width(layout, figure, before, after)
     )
     return role if role is not None and _has_tube(layout, figure) else None
+
+
+def is_own_radius(before: str, after: str) -> bool:
+    """Whether the words around a figure, casefolded, call itself a radius: 'so it is a .875 CLR'."""
+    return bool(OWN_RADIUS_AFTER.match(after) or OWN_RADIUS_BEFORE.search(before))
 
 
 def _between_middles(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:

@@ -234,3 +234,12 @@ NAMED_RADIUS = late_pattern(
 )
 """A radius with its figure."""
 RADIUS_WORD = late_pattern(r"radi(?:us|i)\b|\bclr\b|\brayon|\braggi|\bradio\b|\bstraal")
+OWN_RADIUS_AFTER = late_pattern(
+    _UNIT + r"(?:cent(?:re|er)(?:\s?line)?\s|bend(?:ing)?\s|mean\s)?(?:clr|c\.l\.r\.?|radius|rad)\b"
+)
+OWN_RADIUS_BEFORE = late_pattern(
+    r"[,;:]\s(?:[^\W\d]+['’\s]{1,2}){0,4}?(?:clr|\w*radius|rayon|radio|raggio|straal)\b"
+    r"(?:\s(?:of|is|are|will be|must be|comes to|works out (?:at|to)|be|von|ist|beträgt|de|est|es|è"
+    r"|di|van)){0,2}[\s:=]*$"
+)
+"""'Legs 44.5 apart, so the radius is': what follows is the radius, and no distance."""

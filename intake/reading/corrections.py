@@ -64,6 +64,8 @@ _AT_END = late_pattern(
     r"|in plaats daarvan)\b"
 )
 """'Go with 2 mm instead': said behind what it puts in."""
+_LIST_BEGINS = late_pattern(r":[ \t]*\n[ \t]*(?:[-*•–]|[^\W\d]{0,8}[ .#]{0,2}\d{0,2}[.):]?)[ \t]*$")
+_LABEL = 40
 _LONGEST_REMARK = 120
 """'No wait. It is 1.75.': a correcting sentence without figures is short."""
 
@@ -78,6 +80,8 @@ def hear_corrections(layout: Layout) -> None:
             paragraph = figures[0].paragraph
             correcting = doubtful = False
         first = figures[0].start
+        if _LIST_BEGINS.search(layout.text, max(0, first - _LABEL), first):
+            correcting = doubtful = False  # "Pasting it again:", and the list below
         place = _mark_in(layout, sentence, first, _CORRECTION)
         if place is not None or _marked_before(layout, sentence, first_size, _CORRECTION):
             correcting = True

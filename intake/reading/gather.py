@@ -10,6 +10,7 @@ from .figures import Figure, Layout
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .lost_sizes import doubt_lost
+from .named_again import without_named_again
 from .nets import cast_nets
 from .patterns import any_of
 from .picked import lines_of_only, picked
@@ -43,6 +44,7 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     groups = Gatherer(layout, _by_column(figures)).run()
     groups = groups or _of_tooling(layout)
     _fill_from_context(layout, groups)
+    groups = without_named_again(layout, groups)
     share(layout, groups)
     tie(groups, ties)
     doubt_lost(layout, groups)

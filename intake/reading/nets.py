@@ -18,6 +18,7 @@ from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
+from .nets_preferred import preferred
 from .nets_putting_right import PUTTING_RIGHT
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line, words_around
@@ -145,11 +146,12 @@ def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[
         if radius.role == "times_d" or not radius.item < od.item or not radius.line < od.line:
             continue
         same = SAME_TOOL["clr"].search(words_around(layout, [od])[0])  # "same radius as the 42.4"
-        if _is_item(layout, od) and _is_item(layout, radius) and not same:
+        if is_item(layout, od) and is_item(layout, radius) and not same:
             yield group, TUBE_OF_ANOTHER
 
 
-def _is_item(layout: Layout, figure: Figure) -> bool:
+def is_item(layout: Layout, figure: Figure) -> bool:
+    """Whether the line of a figure bears the mark of a list's item."""
     begin = layout.text.rfind("\n", 0, figure.start) + 1
     return _MARK.match(layout.text, begin) is not None
 
@@ -166,7 +168,7 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
         if any(f.line == od.line and f.index < od.index for f in group.slots.get("wall", ())):
             continue  # "Wall 2 mm: 42.4 (R100), 48.3 (R120)"
         named = any(slot_of(f) == "clr" and f.how not in _UNNAMED for f in own)
-        if opens_line(layout, od) and (named or _is_item(layout, od)):
+        if opens_line(layout, od) and (named or is_item(layout, od)):
             continue  # a line of a list: '2" on a 4" CLR'
         if any("wall" in other.slots and "wall" not in other.shared for other in groups[:number]):
             yield group, WEAKLY_TOLD
@@ -276,4 +278,5 @@ _NETS = (
     picks_unheard,
     statuses_unclear,
     nearly_one,
+    preferred,
 )

@@ -12,7 +12,8 @@ from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group
 from .patterns import any_of, whole_words
-from .place_names import ARTICLE, COUNTED_PLACE, NAME, NO_MEASURE, NOUN
+from .place_names import ARTICLE, COUNTED_PLACE, ENDS, NAME, NO_MEASURE, NOUN
+from .place_spoken import CLEFT_BEFORE, CLEFT_BEHIND, plainly_placed
 from .told import ONLY_TOLD
 from .told_plainly import PLAINLY_TOLD
 
@@ -61,6 +62,11 @@ _PLACE = late_pattern(
     rf"(?:the|die|das|der|den|le|la|el|il|de|het)\s{COUNTED_PLACE.replace('counted', 'place')})"
     r"|(?:^|,\s)\d{1,2}(?:(?:,|\s(?:and|&|und|et|y|e|en))\s?\d{1,2})*\s(?:we|is|are|i|ist|sind|est|sont)\b",
 )
+_PLACE_ASKED = late_pattern(
+    rf"\b{CLEFT_BEFORE}\s?{ARTICLE}{COUNTED_PLACE},?\s{CLEFT_BEHIND}\b{ENDS}"
+    rf"|(?:^|,\s){ARTICLE}{COUNTED_PLACE.replace('counted', 'place')}\s{CLEFT_BEHIND}\b{ENDS}"
+)
+"""'It's the middle one we're after', of four."""
 _LETTERS_THERE = late_pattern(
     r"(?:^|,\s)[a-h](?:(?:,|\s(?:and|&|und|et|y|e|en))\s?[a-h])+,?\s(?:(?:we|i)\s(?:\w+\s)?(?:have|own|got)"
     r"|are (?:here|in stock|covered)|haben wir|sind (?:da|vorhanden)|on les a|hebben we)\b"
@@ -78,12 +84,12 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
     if any(figure.negated or figure.put_off for figure in layout.figures):
         return
     for said in _CLAUSE.split(_own_words(layout, groups)):
-        words = " ".join(said.split())
+        words = plainly_placed(" ".join(said.split()))
         others = any(pattern.search(words) for pattern in _OTHERS_ASKED) and not _TOO.search(words)
         if _OTHER_THINGS.search(words):
             continue
         aside = _SET_ASIDE.search(words) and _PLACE.search(words)
-        if others or aside or _LETTERS_THERE.search(words):
+        if others or aside or _LETTERS_THERE.search(words) or _PLACE_ASKED.search(words):
             yield from ((group, SOME_ONLY) for group in groups)
             return
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from ..late_pattern import late_pattern
 from .numbers import INCH_FRACTIONS, Number, Style, exact
+from .parted_inches import are_two
 
 _UNITS = {
     "zero": 0, "oh": 0, "o": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
@@ -100,7 +101,7 @@ def _spoken(parts: list[tuple[str, int, int]], text: str) -> Number | None:
             return Number(start, rest.end, (value + rest.value,), "decimal")
     if names[used : used + 1] in (["inch"], ["inches"]):
         more = _part(names, used + 1, needs_and=True)
-        if more:
+        if more and not are_two(text, start, parts[more[0] - 1][2]):
             return number(more[0], value + more[1], "words", "in")
     more = _part(names, used, needs_and=True)
     if more and not speech:

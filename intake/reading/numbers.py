@@ -14,6 +14,7 @@ from math import gcd
 from typing import Literal
 
 from .bore_by_od import is_bore_by_od
+from .parted_inches import are_two
 
 Style = Literal["integer", "decimal", "fraction", "mixed", "words", "speech"]
 INCH_FRACTIONS = frozenset({2, 4, 8, 16, 32, 64})
@@ -89,7 +90,7 @@ def _with_part(text: str, position: int) -> Number | None:
 def number_at(text: str, position: int) -> Number | None:
     """The number that starts exactly at ``position``, or None."""
     spoken = _with_part(text, position)
-    if spoken is not None:
+    if spoken is not None and not are_two(text, position, spoken.end):
         return spoken
     match = _NUMBER.match(text, position)
     if match is None:
@@ -117,6 +118,8 @@ def _mixed(match: re.Match[str]) -> Number | None:
         return None
     value = int(match["whole"]) + exact(Fraction(top, under))
     if int(match["whole"]) > 99 or _TWO_MARKED.match(match.string, match.start()):
+        return None
+    if match["mark"] and are_two(match.string, match.start(), match.end()):
         return None
     unit = "in" if match["mark"] else None
     return Number(match.start(), match.end(), (value,), "mixed", unit=unit)

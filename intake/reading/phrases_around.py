@@ -9,9 +9,10 @@ from __future__ import annotations
 import re
 
 from ..late_pattern import late_pattern
-from .across_bend import across_bend, signed_diameter
+from .across_bend import across_bend, is_own_radius, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
 from .figures import LISTED, Figure, Layout
+from .inside_of_die import inside_of_die
 from .other_things import hear_other_things
 from .patterns import any_of, whole_words
 from .phrases_beside import TEMPERS, UNIT, is_named_machine, stands_beside
@@ -189,6 +190,10 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         if _ER_RADIUS.match(after):
             return "radius"
         return "wall" if _ER_WALL.match(after) else "od"
+    if inside_of_die(layout, figure, before, after):
+        return "inside_r"
+    if _APART_BEFORE.search(before) and is_own_radius(before, after):
+        return None  # "legs 1.75 centre to centre, so the bend is .875 CLR"
     across = across_bend(layout, figure, before, after)
     if across is not None:
         return across

@@ -24,6 +24,7 @@ from .place_names import (
     NOUN,
     places,
 )
+from .place_spoken import CLEFT_BEFORE, CLEFT_BEHIND
 from .told_words import NOT_HERE
 
 _AND = r"(?:and|und|et|y|e|en|sowie|&|\+)"
@@ -98,6 +99,16 @@ _PLEASE = (
     late_pattern(rf"\b{_AHEAD_OF_END}\s(?P<list>{_NAMED})\s{_ASKED_END}{ENDS}", re.IGNORECASE),
 )
 """'Items 1 and 3 please', 'Könnt ihr Pos. 1 und 3 anbieten?'."""
+_CLEFT = (
+    late_pattern(
+        rf"\b{CLEFT_BEFORE}\s?(?P<list>{_NAMED}),?\s{CLEFT_BEHIND}\b{ENDS}", re.IGNORECASE
+    ),
+    late_pattern(rf"(?:^|[.!?:;,]\s)(?P<list>{_NAMED})\s{CLEFT_BEHIND}\b{ENDS}", re.IGNORECASE),
+    late_pattern(
+        rf"\b(?:es geht|het gaat) (?:\w+ ){{0,2}}(?:um|om) (?P<list>{_NAMED}){ENDS}", re.IGNORECASE
+    ),
+)
+"""'It's the middle one we're after', 'den mittleren brauchen wir'."""
 _PLACE_NAMED = late_pattern(
     rf"\b{NOUN}\s?\(?{NAME}{NO_MEASURE}(?!\s?[:)–-]|\s[\dØø.])", re.IGNORECASE
 )
@@ -106,6 +117,7 @@ _PLURAL = (
     r"(?:lines|items|rows|positions|positionen|pos\.?|nos\.?|numbers|lignes|repères|reperes|marks"
     r"|regels|righe|voci|l[ií]neas|filas|partidas|zeilen|sizes|entries)"
 )
+_MADE_SURE = late_pattern(rf",?\s(?:{_ONLY_BEHIND}|{CLEFT_BEHIND})\b", re.IGNORECASE)
 _IS_PLURAL = late_pattern(rf"^{ARTICLE}{_PLURAL}\b", re.IGNORECASE)
 _TIGHT = late_pattern(rf"\b{_PLURAL}\s?\d{{1,2}}(?:,\d{{1,2}})+(?![\d.])", re.IGNORECASE)
 _RANGE = late_pattern(
@@ -175,7 +187,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
     asked: set[int] = set()
     loose = () if _ALL_TOO.search(said.casefold()) else (_ASKED, _TAKEN, *_PLEASE)
     bare = (_ALONE_BARE, _BEHIND_BARE) if labelled else ()
-    for pattern in (_ALONE, _BEHIND, *bare, *loose):
+    for pattern in (_ALONE, _BEHIND, *_CLEFT, *bare, *loose):
         for match in pattern.finditer(said):
             if pattern in loose and not _is_asked(said, match):
                 continue
@@ -256,10 +268,9 @@ def _listed(words: str, begin: int, end: int, names: Sequence[str]) -> list[int]
     said = words[begin:end]
     items = list(_ITEM.finditer(said))
     counted = items[-1]["counted"] is not None
-    if counted and not _HAS_NOUN.search(items[-1][0]) and not _AT_END.match(words, end):
-        alone = re.compile(rf"\s{_ONLY_BEHIND}\b", re.IGNORECASE)
-        if not alone.match(words, end):
-            return []
+    named = not counted or _HAS_NOUN.search(items[-1][0]) or _AT_END.match(words, end)
+    if not named and not _MADE_SURE.match(words, end):
+        return []
     numbers = len(items) > 1 and all(item["number"] is not None for item in items)
     if numbers and not _JOINS.search(said) and not _IS_PLURAL.match(said):
         return None

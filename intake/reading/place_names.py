@@ -25,7 +25,7 @@ LAST = frozenset(
         "last letzte letzten unterste dernier dernière último última ultimo ultima laatste bottom"
     ).split()
 )
-MIDDLE = frozenset("middle mittlere mittleren milieu centrale mezzo middelste".split())
+MIDDLE = frozenset("middle mittlere mittleren milieu centrale mezzo medio middelste".split())
 """Of an odd number of lines."""
 NOUN = (
     r"(?:items?|lines?|rows?|numbers?|no\.?|nos\.?|nr\.?|pos\.?|positions?|position(?:en)?|zeilen?|"

@@ -34,6 +34,10 @@ _SENDERS_REFERENCE = (
     r"|(?:our|your|my|notre|votre|nos|vos|nuestra|vuestra|su|ons|uw|onze|vs|ns|[nv]/)\.?\s?"
     r"(?:r[ée]f\w{0,8}|rif\w{0,9}|kenmerk|projet))"
 )
+_HOUSE = (
+    r"(?:bldg|building|geb|gebäude|bât|bâtiment|bat|edif|edificio|gebouw|hall|halle|floor|wing)"
+)
+_ROOM = r"(?:rm|room|raum|zimmer|zi|salle|sala|stanza|kamer|lokaal|suite|ste)"
 _NO_FRACTION = r"(?!(?:\d{1,2}-)?\d{1,2}/(?:2|4|8|16|32|64)\b(?!-))"
 
 Kinds = tuple[tuple[str, tuple[str, ...]], ...]
@@ -142,6 +146,9 @@ _LED_BY_LETTER: Kinds = (
     ("code", (
         r"(?!(?:r|od|id|clr|d|da|di|dn|nps|t|s|rad|w|wt|rm|ri|cl|sch|sched|schedule|ga|x|wall|o|by"
         r"|dia|qty|e|st|s|p|a)\d)[a-z]{1,6}[-_/]?\d{3,}(?:[-_./]?[a-z0-9]{1,8}){0,4}\b",
+        # "Bldg 25, Rm 1.065": 'Rm' alone may be a mean radius
+        rf"{_HOUSE}\b\.?\s?\w{{1,4}}[,;/ ]{{1,3}}{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?\b",
+        rf"{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?[,;/ ]{{1,3}}{_HOUSE}\b\.?\s?\w{{1,4}}\b",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
         r"(?-i:[A-Z]{2,6})/\d{1,4}(?:/\d{1,6})+\b",  # ENQ/26/0931

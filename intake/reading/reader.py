@@ -10,6 +10,7 @@ from ..late_pattern import late_pattern
 from ..model import Message, OwnText
 from .attached import with_attached
 from .bare_replies import bare_replies
+from .count_changed import count_changed
 from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
@@ -93,6 +94,9 @@ def read(own: OwnText, message: Message) -> Reading:
     if relied is not None and relied.is_only_spoken_of(requests, body.groups):
         asks = body.layout.text.casefold()
         requests = requests if "?" not in asks or _PRICE.search(asks) else []
+    if len(requests) == 1 and relied is not None and relied.known:
+        anew = count_changed(own.text[own.body_start :]) or requests[0].quantity
+        requests = [requests[0].model_copy(update={"quantity": anew})]
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
     picked = False

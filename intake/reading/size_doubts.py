@@ -10,6 +10,7 @@ from .across_bend import BETWEEN_LEGS
 from .choices import Choice, Length, centreline_radius
 from .evidence import LENGTH_OF
 from .figures import Figure
+from .inside_of_die import OF_DIE
 from .pipes import CONDUIT, COPPER, PIPE
 from .plain_units import is_plainly_in
 from .sizing import Sizing
@@ -164,6 +165,9 @@ def _doubt_note(size: Sizing, note: str, field: Length) -> None:
         size.doubt("wall", note)
     elif note.startswith("outside or") and value is not None and od is not None:
         size.doubt("clr", f"{note}?", value - od / 2)
+    elif note == OF_DIE and value is not None and od is not None:
+        inner = value - od / 2
+        size.doubt("clr", note, inner, (inner + od) / 2)
     elif note == BETWEEN_LEGS and value is not None and od is not None:
         size.doubt("clr", note, value - od / 2)
     elif note.startswith("inside") and value is not None and od is not None:

@@ -11,6 +11,7 @@ from .angle_behind import set_angles_aside
 from .bands import hear_bands
 from .bracketed_tubes import hear_bracketed_tubes
 from .called_by_wall import hear_called_by_wall
+from .centres_again import join_centres
 from .chains import assign_by_chain
 from .changed_from import hear_changes
 from .choices import Unit
@@ -35,6 +36,7 @@ from .named_order import assign_named_order
 from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
 from .other_side import set_other_sides_aside
+from .perhaps_parted import doubt_parted
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
@@ -160,9 +162,11 @@ def _read(
     set_defaults_aside(layout)
     set_other_sides_aside(layout)
     refine_radii(layout)
+    join_centres(layout)
     join_radii(layout)
     doubt_radii(layout)
     doubt_forms(layout)
+    doubt_parted(layout)
     note_names(layout)
     mark_changes(layout)
     if left_out:

@@ -12,6 +12,7 @@ from .measured import hear_measured
 from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 from .restated import hear_references
+from .said_elsewhere import hear_said_elsewhere
 
 
 def listen(layout: Layout) -> None:
@@ -30,6 +31,7 @@ def listen(layout: Layout) -> None:
     hear_corrections(layout)
     hear_measured(layout)
     hear_given_up(layout)
+    hear_said_elsewhere(layout)
 
 
 def _tell_of_owned(layout: Layout, refused: set[int]) -> None:

@@ -24,6 +24,7 @@ from .place_names import (
     places,
     with_digits,
 )
+from .place_spoken import plainly_placed
 
 _DROP = any_of(
     "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget",
@@ -170,7 +171,8 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
         return everything
     known = [label for label in labels if label is not None]
     names = known if len(set(known)) == len(labels) else [str(n + 1) for n in everything]
-    spaced = with_digits(SPELLED_TWICE.sub(r"\g<word>", " ".join(words.split())))
+    said = SPELLED_TWICE.sub(r"\g<word>", " ".join(words.split()))
+    spaced = plainly_placed(with_digits(said))
     only = wanted(spaced, names, labelled=names is known)
     gone = {
         index

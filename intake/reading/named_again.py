@@ -1,0 +1,93 @@
+"""A tube that is named by its OD alone beside a fuller request for that OD: 'item 2 should read 1.375
+OD', and the list below has 1.375 x .065. It is that tube named again, and no further size.
+
+Where words say that it is a further one ('also one for 1.5 OD') the OD of the fuller is doubted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ..late_pattern import late_pattern
+from .figures import Figure, Layout
+from .groups import Group
+from .likeness import restates
+from .nets import is_item
+from .patterns import whole_words
+
+FURTHER = "the same OD again: is it that tube, or a further one?"
+
+_FURTHER = whole_words(
+    r"also | another | a second | one more | further | additional(?:ly)? | plus | as well as | too",
+    r"different | other | different wall | auch | noch | weitere[nrs]? | zusätzlich\w* | außerdem",
+    r"andere[nrs]? | zweite[nrs]? | aussi | un autre | une autre | encore | deuxième | également",
+    r"también | otr[oa] | además | segund[oa] | anche | altr[oa] | ancora | inoltre | second[oa]",
+    r"ook | nog | andere | tweede | bovendien",
+)
+_FURTHER_ONE = late_pattern(
+    r"\b(?:(?:also|plus|auch|noch|aussi|encore|también|además|anche|ancora|ook|nog)\s"
+    r"(?:need\s|want\s)?(?:an?|one|1|eine?n?|une?|un[oa]?|een|één)"
+    r"|(?:another|a second|a further|ein(?:en)? weitere[nr]?|(?:ein(?:en)? )?zweite[nr]?|un autre"
+    r"|un deuxième|otro|un segundo|un altro|un secondo|nog een|een tweede)(?:\sone)?)\s"
+    r"(?:mandrel\s|\w*dorn\s|mandrin\s|mandril\s|mandrino\s|doorn\s)?"
+    r"(?:(?:for|für|pour|para|per|voor)\s)?(?:an?\s|the\s|das\s|le\s|el\s|il\s|de\s|ø\s?)?$"
+)
+"""So a further tube of the same OD is spoken of, where it was taken for the same."""
+_NEAR = 48
+"""Characters before the OD, and behind it, in which such a word stands."""
+_BESIDE = 60
+"""So many sizes are compared to either side: it keeps a long list linear."""
+
+
+def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
+    """The groups without those that only name the tube of a fuller one."""
+    kept: list[Group] = []
+    for number, group in enumerate(groups):
+        near = groups[max(0, number - _BESIDE) : number + _BESIDE + 1]
+        fuller = [other for other in near if other is not group and _has_more(other, group)]
+        if not fuller or _is_listed(layout, group):
+            kept.append(group)
+        elif _is_further(layout, group.slots["od"][0]):
+            for other in fuller:
+                other.notes.append(("od", FURTHER))
+    _doubt_further(layout, kept)
+    return kept
+
+
+def _doubt_further(layout: Layout, groups: Sequence[Group]) -> None:
+    """'1.5 x .065, CLR 4.5. Also one for 1.5 OD': taken as the same, and perhaps it is not."""
+    for group in groups:
+        for figure in group.slots.get("od", ())[1:]:
+            begin = max(0, figure.start - _NEAR)
+            ahead = " ".join(layout.words(begin, figure.start).split()) + " "
+            if figure.row is None and _FURTHER_ONE.search(ahead):
+                group.notes.append(("od", FURTHER))
+
+
+def _has_more(other: Group, group: Group) -> bool:
+    """Whether a group has the one figure of another, and a wall or a radius beside it."""
+    if set(group.slots) != {"od"} or group.shape or other.shape or "od" not in other.slots:
+        return False
+    if not {"wall", "clr"} & set(other.slots):
+        return False
+    return any(restates(held, group.slots["od"][0]) for held in other.slots["od"])
+
+
+def _is_listed(layout: Layout, group: Group) -> bool:
+    """Whether it is an item of a list by itself."""
+    od = group.slots["od"][0]
+    return group.row is not None or is_item(layout, od)
+
+
+def _is_further(layout: Layout, od: Figure) -> bool:
+    begin = max(layout.sentence_start(od.sentence), od.start - _NEAR)
+    before = layout.before(od)
+    if before is not None:
+        begin = max(begin, before.end)
+    if _FURTHER.search(layout.words(begin, od.start)):
+        return True
+    after = layout.after_in_sentence(od)
+    end = min(od.end + _NEAR, after.start if after is not None else len(layout.text))
+    line = layout.text.find("\n", od.end)
+    end = min(end, line) if line >= 0 else end
+    return _FURTHER.search(layout.words(od.end, max(od.end, end))) is not None
