@@ -86,7 +86,7 @@ def doubt_sides_asked(layout: Layout, spans: Sequence[tuple[int, int]]) -> None:
     """Doubts every radius that such words may be about."""
     for begin, end in spans:
         radii = [figure for figure in layout.figures if figure.role in _RADII]
-        near = [f for f in radii if -_NEAR < f.start - end and begin - f.end < _NEAR]
+        near = [f for f in radii if f.start - end > -_NEAR and begin - f.end < _NEAR]
         ours = _OURS.search(_last_sentence(layout.text[max(0, begin - _BEFORE) : begin]))
         for figure in near or radii:
             if ours is not None and _has_side(layout, figure):
