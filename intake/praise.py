@@ -3,15 +3,15 @@
 'Just wanted to say the mandrel turned up. 38.1 x 1.6 round a 76 former and not a ripple.'
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re
 
 from .late import Late
 
-_TOOL = (
-    r"(?:mandrels?|plugs?|tool|it|\w*dorn|mandrin[oi]?|anima|mandril|doorn)"
-)
+_TOOL = r"(?:mandrels?|plugs?|tool|it|\w*dorn|mandrin[oi]?|anima|mandril|doorn)"
 _HERE = Late(
     (
         rf"\b{_TOOL} (?:has |have |just |finally |safely )*(?:turned up|showed up|arrived|came(?! out)|landed"

@@ -3,6 +3,8 @@
 And a count on a line of its own behind the bare word: 'mandrel 1' at the end of a list of labels.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re
@@ -24,10 +26,14 @@ _TOOLS = any_of(
     "mandrels? | mandrills? | dorne? | biegedorne? | mandrins? | mandril(?:es)? | mandrin[oi]",
     "anim[ae] | doorn(?:en)?",
 )
-_PIECE = rf"(?:\s?(?:{_TOOLS}|" + any_of(
-    "pcs? | pieces? | off | ea | each | of (?:them|those|these|each) | stück | stk | st\\.",
-    "pièces? | pces? | piezas? | uds? | unidades | pezz[io] | pz | stuks?",
-) + r")(?![^\W_]))"
+_PIECE = (
+    rf"(?:\s?(?:{_TOOLS}|"
+    + any_of(
+        "pcs? | pieces? | off | ea | each | of (?:them|those|these|each) | stück | stk | st\\.",
+        "pièces? | pces? | piezas? | uds? | unidades | pezz[io] | pz | stuks?",
+    )
+    + r")(?![^\W_]))"
+)
 _NO_SIZE = r"""(?!\s?(?:["”″'x×*]|mm\b|in\b|inch|ga\b|gauge|zoll|weeks?|days?|wochen|tage))"""
 _PERSON = any_of(
     r"(?:he|she|they|we|you|i)(?:'ll|'d)? | er | sie | wir | il | elle | ils | nous | on | lui | hij",
@@ -55,7 +61,7 @@ _FEW = (
     r"|maar|the|an?|want|need|of|out|be|to)\s){0,3}"
 )
 _AHEAD = late_pattern(
-    rf"\b{_GUESS},?\s(?:{_PERSON}\s)?(?:{_WISH}\s)?{_FEW}{_N}{_NO_SIZE}"
+    rf"\b{_GUESS}\s(?:{_PERSON}\s)?(?:{_WISH}\s)?{_FEW}{_N}{_NO_SIZE}"
     rf"(?:{_PIECE}|\s?(?:{_WISH})|\s?(?=[.,;!?)\n]|$)|\s(?:please|bitte|svp|graag)\b)"
 )
 _BEHIND = late_pattern(
@@ -72,9 +78,7 @@ def with_counts_guessed(requests: Sequence[SizeRequest], text: str) -> list[Size
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": _on_a_line(words)})]
     guessed = {
-        _value(found["count"])
-        for pattern in (_AHEAD, _BEHIND)
-        for found in pattern.finditer(words)
+        _value(found["count"]) for pattern in (_AHEAD, _BEHIND) for found in pattern.finditer(words)
     }
     return [_doubted(request) if request.quantity in guessed else request for request in requests]
 

@@ -4,6 +4,8 @@
 is the quotation: between its name and the day stand only words of coming and of time.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 from . import date_words as d

@@ -4,6 +4,8 @@
 goes to the sizes that its own clause holds or names, where all days and sizes come out even.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re

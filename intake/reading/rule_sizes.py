@@ -4,13 +4,14 @@ A rule tells what others must have. Only the one of its sizes that is named agai
 is asked for in so many words; each other one is doubted, and where none is, all are.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
 
 from ...rules.request import SizeRequest
-from ..late_pattern import late_pattern
 from .asked_words import TOOL
 from .patterns import whole_words
 from .requests import wholly_doubted
@@ -32,9 +33,7 @@ def with_rule_sizes_doubted(requests: Sequence[SizeRequest], text: str) -> list[
     """The requests with a doubt on each that only a rule names. ``text`` is the sender's own."""
     if len(requests) < 2:
         return [*requests]
-    ruled = [
-        found.span() for found in _SENTENCE.finditer(text) if _is_rule(found[0].casefold())
-    ]
+    ruled = [found.span() for found in _SENTENCE.finditer(text) if _is_rule(found[0].casefold())]
     if not ruled:
         return [*requests]
     outside = _without(text, ruled)

@@ -4,6 +4,8 @@
 words name no bore and settle no side. They are taken out of the text, and the radius is doubted.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re
