@@ -9,7 +9,7 @@ wall') is one piece, whatever figures it has, so that the words beside it are be
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -20,7 +20,7 @@ Kind = Literal["figure", "part", "word", "mark", "line"]
 _PIECE = re.compile(
     r"(?P<figure>(?:[øØ⌀∅]\s?|\b[rR](?=\d))?(?:\d+[.,/]?|[.,]\d|[½¼¾⅛⅜⅝⅞])[\d.,/½¼¾⅛⅜⅝⅞-]*"
     r"(?<![.,-])(?:er|ers|ern)?)"
-    r"|(?P<word>[^\W\d_]+(?:'[a-z]+)?)|(?P<line>\n+)|(?P<mark>[^\s\w])"
+    r"|(?P<word>[^\W\d_]+(?:'[a-z]+)?)|(?P<line>\n(?:[^\S\n]*\n)*)|(?P<mark>[^\s\w])"
 )
 _NAMES = frozenset(
     "mm in inch inches zoll cm ga gauge gage g swg bwg od o d wall wt clr cl radius rad r x by wand"
@@ -40,8 +40,9 @@ _WRAPPED = 55
 """A line of more characters than this goes on in the next, which a mail program broke."""
 _NEAR, _FAR = 6, 14
 """Pieces beside a size that count as near to it, and as further off."""
-_CROWD = 5
-"""From so many sizes on it is a list, however long."""
+LINE, BLANK = "/", "//"
+"""A line's end, and a blank line."""
+BREAKS = frozenset({LINE, BLANK})
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +60,25 @@ class Surroundings:
     def __init__(self, text: str) -> None:
         self._pieces = list(_pieces(text))
         self._starts = [piece.start for piece in self._pieces]
-        self._sizes = [i for i, piece in enumerate(self._pieces) if piece.is_size]
-        self._sentences: dict[int, list[str]] = {}
+        self._numbers = [piece.sentence for piece in self._pieces]
+        self._sentences: list[list[str]] = []
+        self._ends: list[str] = []
+        """How each sentence ends: by a break, or otherwise."""
+        self._rows: list[bool] = []
         for piece in self._pieces:
-            self._sentences.setdefault(piece.sentence, []).append(piece.said)
-        self._words = sorted({p.said for p in self._pieces if p.said[0].isalpha()})
+            if piece.sentence == len(self._sentences):
+                self._sentences.append([])
+                self._rows.append(False)
+                self._ends.append(LINE)
+            self._rows[-1] |= piece.is_size
+            self._ends[-1] = piece.said
+            if piece.said not in BREAKS:
+                self._sentences[-1].append(piece.said)
+        if self._ends and self._pieces[-1].said not in _ENDS:
+            self._ends[-1] = BLANK
+        for number, end in enumerate(self._ends):
+            before = self._ends[number - 1] if number else LINE
+            self._rows[number] &= before in BREAKS and end in BREAKS
 
     def traits(self, place: int) -> dict[str, float]:
         """The traits of the size that a figure at ``place`` belongs to, each with its amount."""
@@ -74,35 +89,39 @@ class Surroundings:
         return found
 
     def _traits(self, at: int) -> Iterator[tuple[str, float]]:
-        before = [piece.said for piece in self._pieces[max(0, at - _FAR) : at]][::-1]
-        behind = [piece.said for piece in self._pieces[at + 1 : at + 1 + _FAR]]
-        yield from _beside("<", before)
-        yield from _beside(">", behind)
         here = self._pieces[at].sentence
         own = self._sentences[here]
+        first = bisect_left(self._numbers, here)
+        yield from _beside("<", own[: at - first][::-1][:_FAR])
+        yield from _beside(">", own[at - first + 1 :][:_FAR])
         yield from ((f"s {word}", 0.5) for word in sorted(set(own)))
         yield from ((f"s {one} {other}", 0.35) for one, other in sorted(set(pairwise(own))))
-        for mark, number in (("p", here - 1), ("n", here + 1)):
-            words = sorted(set(self._sentences.get(number, ())))
+        for mark, step in (("p", -1), ("n", 1)):
+            words = sorted(set(self._next(here, step)))
             yield from ((f"{mark} {word}", 0.3) for word in words)
-        yield from ((f"m {word}", 0.15) for word in self._words)
-        yield f"sizes {min(len(self._sizes), _CROWD)}", 1.0
-        if at in self._sizes:
-            yield f"{_rank(self._sizes.index(at), len(self._sizes))}", 1.0
+
+    def _next(self, here: int, step: int) -> Sequence[str]:
+        """The sentence before or behind one; of a row of a list, what stands before or behind the
+        list, so that all its rows have the same. What stands behind a blank line is another
+        matter."""
+        number = here + step
+        while self._rows[here] and 0 <= number < len(self._rows) and self._rows[number]:
+            if step > 0 and self._ends[number - 1] == BLANK:
+                return ()
+            number += step
+        if not 0 <= number < len(self._sentences):
+            return ()
+        if step > 0 and self._ends[number - 1] == BLANK:
+            return ()
+        return self._sentences[number]
 
 
 def _beside(side: str, said: Sequence[str]) -> Iterator[tuple[str, float]]:
-    """The pieces on one side of a size, the nearest first."""
+    """The pieces on one side of a size in its sentence, the nearest first."""
     yield from ((f"{side}{place} {word}", 1.0) for place, word in enumerate(said[:3]))
     yield from ((f"{side} {word}", 0.7) for word in said[:_NEAR])
     yield from ((f"{side}{side} {word}", 0.4) for word in said[_NEAR:])
     yield from ((f"{side} {one} {other}", 0.7) for one, other in pairwise(said[:_NEAR]))
-
-
-def _rank(place: int, count: int) -> str:
-    if count == 1:
-        return "only"
-    return "first" if place == 0 else "last" if place == count - 1 else "between"
 
 
 def _pieces(text: str) -> Iterator[_Piece]:
@@ -117,7 +136,8 @@ def _pieces(text: str) -> Iterator[_Piece]:
             last, said = _size(raw, at)
             end = raw[last][1]
         yield _Piece(start, end, said, kind == "figure" and said != "#", sentence)
-        if kind == "line" or (kind == "mark" and said in _ENDS):
+        numbers_row = at > 0 and raw[at - 1][3] == "figure" and (at < 2 or raw[at - 2][3] == "line")
+        if kind == "line" or (kind == "mark" and said in _ENDS and not numbers_row):
             sentence += 1
         at = last + 1
 
@@ -145,10 +165,10 @@ def _raw(text: str) -> Iterator[tuple[int, int, str, Kind]]:
         if kind == "figure":
             yield found.start(), found.end(), "#", "figure"
         elif kind == "line":
-            wrapped = len(said) == 1 and found.start() - begin > _WRAPPED
+            wrapped = said.count("\n") == 1 and found.start() - begin > _WRAPPED
             begin = found.end()
             if not wrapped:
-                yield found.start(), found.end(), "\\n", "line"
+                yield found.start(), found.end(), LINE if said.count("\n") == 1 else BLANK, "line"
         elif said in _NAMES or said in _JOINTS:
             yield found.start(), found.end(), said, "part"
         else:

@@ -17,7 +17,7 @@ from .told import ONE_OF_THESE
 
 UNLIKELY = -0.5
 """A size that scores less is in doubt, whatever else the mail says,"""
-UNLIKE, WEAK = 2.5, 2.5
+UNLIKE, WEAK = 1.5, 2.0
 """and so is one that scores less than WEAK, and by UNLIKE less than another of the same mail.
 
 Chosen on labelled mail that nothing was learnt from (tests/corpus/asked/README.md)."""
