@@ -11,6 +11,7 @@ from .model import Kind, Message, OwnText
 from .not_ours import not_ours
 from .only_asked import asks_of_delivered, asks_of_service, wants_no_quotation
 from .plainly_elsewhere import plainly_elsewhere
+from .praise import only_praises
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
 
@@ -169,7 +170,7 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
-    if found.sizes and (plain := plainly_elsewhere(text) or not_ours(text)):
+    if found.sizes and (plain := plainly_elsewhere(text) or not_ours(text) or only_praises(text)):
         return Kind.OTHER, plain
     if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
         return Kind.QUESTION, question.why

@@ -233,7 +233,7 @@ REPEATS = (
     r"usual|in|po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing "
     r"again))\b",
     r"\b(?:repeat|re)[- ]?order\b|^reorder\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
-    r"\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
+    r"(?<!not )\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
     r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
     r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
     r"like|mandrel|please|the same)\b|\bas per (?:our )?(?:last|previous) (?:order|po)\b",

@@ -245,6 +245,7 @@ CLAUSES = word_set("and but so und aber et mais y pero e ma en maar then") | {",
 ARTICLES = word_set("the le la el il den dem der de del di about around ca circa noon")
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
 ON = word_set("am zum pour para du dal")
+UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant antes entro voor tegen do")
 AFTER = phrases(
     " | ".join(_THERE),

@@ -17,6 +17,7 @@ from .date_owner import (
     is_last_day,
     leans_on_things,
 )
+from .date_quotes import is_of_quotation
 from .date_written import Written
 from .figures import Layout
 from .groups import Group
@@ -41,12 +42,16 @@ class Needed:
 
 
 @dataclass(frozen=True, slots=True)
-class _Governed:
+class Governed:
     """A written day and how surely it is the day of delivery; rank 0 is not at all."""
 
     written: Written
     rank: int
     corrects: bool
+    explains: bool = False
+    """Whether it only tells the day before it again."""
+    loose: bool = False
+    """Whether no word says what it is for, and one beside it that it is a limit: 'until', 'by'."""
 
 
 def find_needed_by(
@@ -58,17 +63,23 @@ def find_needed_by(
     where neither does, May 4 is likelier.
     """
     calendar = calendar_of(text, sent_on, american=american, day_first=day_first)
-    best: _Governed | None = None
-    last: _Governed | None = None
-    behind = 0
-    for written in _days(calendar):
-        governed = _govern(calendar, written, behind, last)
-        behind, last = written.end, governed
-        if governed.rank == 0 or (sent_on is not None and written.days[0] < sent_on):
+    best: Governed | None = None
+    for governed in governed_days(calendar):
+        if governed.rank == 0 or (sent_on is not None and governed.written.days[0] < sent_on):
             continue
         if best is None or governed.corrects or _weight(governed) > _weight(best):
             best = governed
     return _needed(best.written) if best is not None else Needed()
+
+
+def governed_days(calendar: Calendar) -> list[Governed]:
+    """Every day that is written, in order, and what the words around it say of it."""
+    found: list[Governed] = []
+    behind = 0
+    for written in _days(calendar):
+        found.append(_govern(calendar, written, behind, found[-1] if found else None))
+        behind = written.end
+    return found
 
 
 def needed_by_size(
@@ -127,7 +138,7 @@ def _first(calendar: Calendar) -> Needed | None:
     return None
 
 
-def _weight(governed: _Governed) -> tuple[int, bool]:
+def _weight(governed: Governed) -> tuple[int, bool]:
     return governed.rank, governed.written.kind != "counted"
 
 
@@ -151,20 +162,25 @@ def _days(calendar: Calendar) -> list[Written]:
     return found
 
 
-def _govern(calendar: Calendar, written: Written, behind: int, last: _Governed | None) -> _Governed:
+def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | None) -> Governed:
     """What the words around a day say of it; ``behind`` is where the day before it ends."""
     words = calendar.words
     stop = _stop(words, written.start, behind)
+    if is_of_quotation(words, written.start, written.end, stop):
+        return Governed(written, 0, corrects=False)
     cue, place = _cue_before(words, written.start, stop)
     corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
-        return _Governed(written, last.rank, corrects=False)
+        return Governed(written, last.rank, corrects=False, explains=True)
     if cue in (None, "wish") and corrects and last is not None and last.rank:
-        return _Governed(written, last.rank, corrects=True)
+        return Governed(written, last.rank, corrects=True)
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
-        return _Governed(written, last.rank, corrects=True)
+        return Governed(written, last.rank, corrects=True)
     rank = _rank(words, written, cue, place)
-    return _Governed(written, rank, corrects and last is not None and last.rank > 0)
+    loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
+    return Governed(
+        written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
+    )
 
 
 def _stop(words: Words, start: int, behind: int) -> int:

@@ -177,9 +177,18 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
         return True
     if word.is_symbol or word.words == ("mild",):
         return _BEFORE_TUBE_OR_STOP.match(text, end) is not None
+    if word.words[0] in _IRON and _IRON_ALONE.search(text[max(0, start - 16) : start]):
+        talk = text[max(0, start - _TALK_OF_TUBE) : start]
+        return _IRON_ENDS.match(text, end) is not None and _TUBE_NAMED.search(talk) is not None
     return _BEFORE_TUBE.match(text, end) is not None
 
 
+_IRON = ("iron", "fer", "eisen")
+_IRON_ALONE = late_pattern(r"(?:,\s|\b(?:en|it'?s|is|of|in|aus|c'est du|ist|du)\s)$", re.I)
+_IRON_ENDS = late_pattern(r"\s?(?:[,.;!?)\n]|\d|$)")
+_TUBE_NAMED = late_pattern(r"\b(?:tub(?:e|es|ing|o)|pipes?|rohre?)\b", re.I)
+_TALK_OF_TUBE = 80
+"""Characters before 'iron' in which a tube is named: 'the tube is 38 x 1.5, iron'."""
 _ADDRESS = late_pattern(r"@|://|www\.", re.I)
 _REACH = 60
 

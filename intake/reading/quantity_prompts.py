@@ -21,7 +21,7 @@ _LABEL_TABLE = w.labelled_pieces()
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
-_OF_THEM = frozenset("them these those em it his hers theirs mine ours yours".split())
+_OF_THEM = frozenset("them these those that this em it his hers theirs mine ours yours".split())
 _OF_OTHERS = frozenset("of the these those matching new same size".split())
 _BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 

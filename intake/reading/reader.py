@@ -11,6 +11,7 @@ from ..model import Message, OwnText
 from .attached import with_attached
 from .bare_replies import bare_replies
 from .count_changed import count_changed
+from .counts_hedged import with_counts_guessed
 from .earlier import read_earlier
 from .groups import Group
 from .patterns import any_of, whole_words
@@ -18,6 +19,7 @@ from .prompts import count_answered
 from .quantity_choices import with_choices
 from .quoted import Relied, answers_asked, taken_lines, unread
 from .requests import empty_request, requests_of, with_material_of
+from .rule_sizes import with_rule_sizes_doubted
 from .stretch import read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
@@ -113,7 +115,8 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
-    requests = with_choices(requests, own.text)
+    requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
+    requests = with_counts_guessed(requests, own.text)
     requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))

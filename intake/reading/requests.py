@@ -10,7 +10,9 @@ from .. import words_errand
 from ..late import Late
 from ..model import Message, OwnText
 from .angles import angles_of
+from .date_calendar import calendar_of
 from .dates import Needed, find_needed_by, needed_by_size
+from .days_several import with_days_told
 from .figures import Layout
 from .groups import Group
 from .habits import is_american, puts_day_first
@@ -59,8 +61,15 @@ def requests_of(
         start = _span(request, 0)[0]
         if any(first <= start < end for first, end in _of_others(own)):
             days[number] = None
+    calendar = calendar_of(
+        _of_tooling(own),
+        message.sent_on,
+        american=is_american(stretch.unit, message),
+        day_first=puts_day_first(message),
+    )
     angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
     finished = _finished(stretch, own, message, beside, groups, requests, days)
+    finished = with_days_told(finished, [day is not None for day in days], calendar)
     if relied is not None:
         strange = unread(stretch.layout, relied.figures)
         finished = [relied.completed(r, g, strange) for r, g in zip(finished, groups, strict=True)]

@@ -49,6 +49,7 @@ from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
 from .run_together import hear_run_together
 from .same_wall import hear_same_wall
+from .sides_asked import doubt_sides_asked, without_sides_asked
 from .sole_cues import assign_by_sole_cue
 from .stock_lengths import hear_stock_lengths
 from .talk import listen
@@ -119,6 +120,8 @@ def _read(
     left_out: Sequence[str] = (),
 ) -> Stretch:
     plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
+    known, sides_asked = without_sides_asked(plain.text)
+    plain = replace(plain, text=known)
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
     is_cut = len(original) > MOST_CHARACTERS or bool(plain.text[len(text) :].strip())
@@ -165,6 +168,7 @@ def _read(
     join_centres(layout)
     join_radii(layout)
     doubt_radii(layout)
+    doubt_sides_asked(layout, sides_asked)
     doubt_forms(layout)
     doubt_parted(layout)
     note_names(layout)
