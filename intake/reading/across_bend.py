@@ -92,7 +92,8 @@ def across_bend(layout: Layout, figure: Figure, before: str, after: str) -> Role
 
 
 def is_own_radius(before: str, after: str) -> bool:
-    """Whether the words around a figure, casefolded, call itself a radius: 'so it is a .875 CLR'."""
+    """Whether the words around a figure, casefolded, call itself a radius: 'so it is a .875
+    CLR'."""
     return bool(OWN_RADIUS_AFTER.match(after) or OWN_RADIUS_BEFORE.search(before))
 
 

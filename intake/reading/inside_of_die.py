@@ -17,13 +17,16 @@ _INSIDE = any_of(
 )
 _DIE = any_of(
     r"(?:bend(?:ing)? |radius )?(?:dies?|formers?|shoe|block) | \w*biegeform | \w*werkzeug(?:es)?",
-    r"biegescheibe | biegesegment\w* | (?:ma |la |notre )?(?:forme|matrice) | galet | matriz | horma",
+    r"biegescheibe | biegesegment\w* | (?:ma |la |notre )?(?:forme|matrice) | galet | "
+    r"matriz | horma",
     r"matrice | forma | stampo | mal | buigmal | matrijs | biegerolle",
 )
 _OF = r"(?:of|in|on|von|der|des|de|du|del|della|dell|di|van|d)"
 _MY = any_of(
-    r"(?:my|our|the|this|your|that|his) | (?:mein|unser|dies|d)(?:er|es|em|en) | mein\w* | unser\w*",
-    r"(?:ma|mon|notre|la|le|l|nos) | (?:mi|nuestra|nuestro|la|el) | (?:mia|nostra|mio|nostro|la|il)",
+    r"(?:my|our|the|this|your|that|his) | (?:mein|unser|dies|d)(?:er|es|em|en) | mein\w* | "
+    r"unser\w*",
+    r"(?:ma|mon|notre|la|le|l|nos) | (?:mi|nuestra|nuestro|la|el) | "
+    r"(?:mia|nostra|mio|nostro|la|il)",
     "(?:mijn|onze|ons|de|het|deze)",
 )
 _MEASURES = any_of(
@@ -41,7 +44,8 @@ _INSIDE_AFTER = late_pattern(
     rf"{_INSIDE}\b(?!\s(?:edge|radius))"
 )
 _SURE = late_pattern(
-    r"\b(?:groove|cent(?:re|er)\s?line|clr|rillengrund|gorge|garganta|gola|groef|to the cent(?:re|er))\b"
+    r"\b(?:groove|cent(?:re|er)\s?line|clr|rillengrund|gorge|garganta|gola|groef|to the "
+    r"cent(?:re|er))\b"
 )
 
 

@@ -1,5 +1,5 @@
-"""A tube that is named by its OD alone beside a fuller request for that OD: 'item 2 should read 1.375
-OD', and the list below has 1.375 x .065. It is that tube named again, and no further size.
+"""A tube that is named by its OD alone beside a fuller request for that OD: 'item 2 should read
+1.375 OD', and the list below has 1.375 x .065. It is that tube named again, and no further size.
 
 Where words say that it is a further one ('also one for 1.5 OD') the OD of the fuller is doubted.
 """
@@ -33,6 +33,11 @@ _FURTHER_ONE = late_pattern(
     r"(?:(?:for|für|pour|para|per|voor)\s)?(?:an?\s|the\s|das\s|le\s|el\s|il\s|de\s|ø\s?)?$"
 )
 """So a further tube of the same OD is spoken of, where it was taken for the same."""
+_COUNTED = late_pattern(
+    r"\b(?:\d+|one|two|three|four|five|six|zwei|drei|vier|deux|trois|quatre|dos|tres|cuatro|due|tre"
+    r"|quattro|twee|drie|vier) (?:of|for|von|für|du|de|des|pour|para|di|del|per|van|voor)"
+    r" (?:the |den |die |le |la |los |las |el |il |lo |de )?$"
+)
 _NEAR = 48
 """Characters before the OD, and behind it, in which such a word stands."""
 _BESIDE = 60
@@ -45,7 +50,7 @@ def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
     for number, group in enumerate(groups):
         near = groups[max(0, number - _BESIDE) : number + _BESIDE + 1]
         fuller = [other for other in near if other is not group and _has_more(other, group)]
-        if not fuller or _is_listed(layout, group):
+        if not fuller or _is_listed(layout, group) or _is_counted(layout, group):
             kept.append(group)
         elif _is_further(layout, group.slots["od"][0]):
             for other in fuller:
@@ -71,6 +76,12 @@ def _has_more(other: Group, group: Group) -> bool:
     if not {"wall", "clr"} & set(other.slots):
         return False
     return any(restates(held, group.slots["od"][0]) for held in other.slots["od"])
+
+
+def _is_counted(layout: Layout, group: Group) -> bool:
+    """'What would 1.75 x .095 cost, and three of the 1.5?'"""
+    begin = group.slots["od"][0].start
+    return _COUNTED.search(layout.words(max(0, begin - _NEAR), begin)) is not None
 
 
 def _is_listed(layout: Layout, group: Group) -> bool:

@@ -1,7 +1,7 @@
 """A net: two radii of which one is preferred and the other only a fallback.
 
-'I'd rather use the 4.5. If it won't go I'll live with the 6', 'am liebsten R 76, notfalls R 114': one
-mandrel is wanted, and on which radius it depends on the answer.
+'I'd rather use the 4.5. If it won't go I'll live with the 6', 'am liebsten R 76, notfalls R 114':
+one mandrel is wanted, and on which radius it depends on the answer.
 """
 
 from __future__ import annotations
@@ -18,19 +18,22 @@ PREFERRED = "one radius is preferred, and the other is for the case that it does
 _PREFERS = whole_words(
     r"(?:'d|would) (?:much )?(?:rather|prefer(?! to (?:pay|order|buy|pick))|sooner|like to use)",
     r"prefer(?:red|ably|ence)? | ideally | first choice | would be (?:best|ideal|better|nicer)",
-    r"(?:am )?liebsten | lieber | bevorzug\w+ | ideal(?:erweise)? | wenn möglich | wäre (?:besser|ideal)",
+    r"(?:am )?liebsten | lieber | bevorzug\w+ | ideal(?:erweise)? | wenn möglich | wäre "
+    r"(?:besser|ideal)",
     r"de préférence | préfér\w+ | idéalement | si possible | on aimerait mieux",
     r"preferible(?:mente)? | prefer\w+ | a ser posible | si es posible | idealmente | mejor con",
     r"preferibil(?:e|mente) | se possibile | meglio (?:con|il|r)",
     r"(?:het )?liefst | bij voorkeur | als het kan | idealiter | voorkeur",
 )
 _FALLBACK = whole_words(
-    r"live with | fall ?back | make do with | settle for | if (?:it|that|the \S+) (?:won't|can't|doesn't"
+    r"live with | fall ?back | make do with | settle for | if (?:it|that|the \S+) "
+    r"(?:won't|can't|doesn't"
     r"|will not|does not|isn't|is not|is too)",
     r"if (?:not|need be|necessary|you can't) | otherwise | or else | failing that | second choice",
     r"worst case | as a last resort | could (?:also )?(?:use|do|run|take) | at a push",
     r"notfalls | zur not | sonst | ansonsten | falls (?:nicht|das nicht|es nicht) | wenn nicht",
-    r"sinon | à défaut | au pire | à la rigueur | si ça ne | si no | de lo contrario | en su defecto",
+    r"sinon | à défaut | au pire | à la rigueur | si ça ne | si no | de lo contrario | en "
+    r"su defecto",
     r"en el peor | altrimenti | se no | al limite | in alternativa | anders | desnoods | zo niet",
     r"als dat niet",
 )

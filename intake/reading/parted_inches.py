@@ -1,8 +1,8 @@
 """'One inch and 7/8 tube': 1-7/8, or a one inch tube and one of 7/8?
 
-The text tells where it names the two on their own: 'the one inch on a 4 inch center line and the 7/8
-on 3-1/2'. Where it names one only, or says 'both' or 'one of each' beside a single such tube, it
-cannot be told: that is a doubt.
+The text tells where it names the two on their own: 'the one inch on a 4 inch center line and the
+7/8 on 3-1/2'. Where it names one only, or says 'both' or 'one of each' beside a single such tube,
+it cannot be told: that is a doubt.
 """
 
 from __future__ import annotations

@@ -7,13 +7,15 @@ from .figures import Layout
 from .parted_inches import ONE_OR_TWO, is_joined, perhaps_two
 
 _OF_EACH = late_pattern(
-    r"\b(?:both|(?:one|two|1|2|mandrels?) (?:of|for) each|each of (?:them|the two)|beide[rnm]?|je ein\w*"
+    r"\b(?:both|(?:one|two|1|2|mandrels?) (?:of|for) each|each of (?:them|the "
+    r"two)|beide[rnm]?|je ein\w*"
     r"|les deux|de chaque|ambos|de cada|entrambi|di ciascuno|allebei|van elk)\b"
 )
 
 
 def doubt_parted(layout: Layout) -> None:
-    """Note on an OD in whole inches and a fraction that it may be two, where the text hints at it."""
+    """Note on an OD in whole inches and a fraction that it may be two, where the text hints at
+    it."""
     ods = [figure for figure in layout.figures if figure.role == "od" and not figure.negated]
     for figure in ods:
         if not is_joined(layout.words(figure.start, figure.end)):

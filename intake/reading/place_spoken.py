@@ -1,5 +1,5 @@
-"""Places of a list as people speak of them: 'the one in the middle', 'it's the last one we're after',
-'c'est celui du milieu qu'il nous faut'.
+"""Places of a list as people speak of them: 'the one in the middle', 'it's the last one we're
+after', 'c'est celui du milieu qu'il nous faut'.
 """
 
 from __future__ import annotations
@@ -38,7 +38,8 @@ CLEFT_BEFORE = any_of(
 CLEFT_BEHIND = any_of(
     r"(?:that |which )?(?:we|i)(?:'re|'m| are| am)? (?:really |actually )?"
     r"(?:after|need|want|looking for|interested in|asking (?:about|for)|require)",
-    r"(?:brauchen|bräuchten|benötigen|suchen|möchten) wir | (?:brauche|bräuchte|benötige|suche) ich",
+    r"(?:brauchen|bräuchten|benötigen|suchen|möchten) wir | "
+    r"(?:brauche|bräuchte|benötige|suche) ich",
     r"(?:qu'il (?:nous|me) faut|que (?:nous voulons|je veux|nous cherchons|je cherche)"
     r"|qui (?:nous|m')\s?intéresse|dont (?:nous avons|j'ai) besoin)",
     r"(?:(?:el|la) )?que (?:necesit\w+|quer\w+|quiero|(?:nos|me) interesa|buscamos|nos hace falta)",

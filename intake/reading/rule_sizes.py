@@ -1,7 +1,8 @@
 """Sizes of a rule: 'the rule book says 1.5 x .095 under 2500 lb and 1.75 x .095 over that'.
 
 A rule tells what others must have. Only the one of its sizes that is named again outside the rule
-is asked for in so many words; each other one is doubted, and where none is, all are.
+is asked for in so many words; each other one is doubted, and where none is, all are, but for one
+that is the only sure size of the mail.
 """
 
 # ruff: noqa: E501 - lists of words stand on one line
@@ -39,9 +40,13 @@ def with_rule_sizes_doubted(requests: Sequence[SizeRequest], text: str) -> list[
     outside = _without(text, ruled)
     named = [_is_named(request, outside) for request in requests]
     inside = [_stands_in(request, ruled) for request in requests]
+    ruled_only = [within and not again for within, again in zip(inside, named, strict=True)]
+    sure = [all(doubt.about != "size" for doubt in request.doubts) for request in requests]
+    if sum(sure) == 1 and ruled_only[sure.index(True)]:
+        return [*requests]  # "last week I asked for 2 x .120, but the rule book wants 1.75 x .120"
     return [
-        wholly_doubted(request, _WHY) if within and not again else request
-        for request, within, again in zip(requests, inside, named, strict=True)
+        wholly_doubted(request, _WHY) if only else request
+        for request, only in zip(requests, ruled_only, strict=True)
     ]
 
 

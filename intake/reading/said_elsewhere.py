@@ -1,5 +1,5 @@
-"""A figure said elsewhere, called wrong, and the right one behind it: 'I said 40 radius on the phone -
-wrong, 38.1', 'am Telefon habe ich 80 gesagt, das war falsch: 76'.
+"""A figure said elsewhere, called wrong, and the right one behind it: 'I said 40 radius on the
+phone - wrong, 38.1', 'am Telefon habe ich 80 gesagt, das war falsch: 76'.
 
 All three must be there: who said it, that it is wrong, and a figure of like size behind.
 """
@@ -31,13 +31,17 @@ _WRONG = any_of(
     r"sbagliato | errato | un errore | fout | niet (?:juist|goed) | verkeerd | een fout",
 )
 _IS = any_of(
-    r"that's | that is | that was | thats | which (?:is|was) | it's | it is | it was | but that was",
-    r"das (?:ist|war) | war | ist | c'est | c'était | es | eso (?:es|está|estaba) | era | è | estaba",
+    r"that's | that is | that was | thats | which (?:is|was) | it's | it is | it was | but "
+    r"that was",
+    r"das (?:ist|war) | war | ist | c'est | c'était | es | eso (?:es|está|estaba) | era | è "
+    r"| estaba",
     r"dat (?:is|was) | was",
 )
 _NOW = any_of(
-    r"(?:it |that )?should (?:be|have been) | (?:it|that)(?:'s| is) | make (?:it|that) | (?:the )?right"
-    r" (?:one|figure|value) is | really | actually | i meant | richtig (?:ist|sind|wäre) | es (?:sind|ist)"
+    r"(?:it |that )?should (?:be|have been) | (?:it|that)(?:'s| is) | make (?:it|that) | "
+    r"(?:the )?right"
+    r" (?:one|figure|value) is | really | actually | i meant | richtig (?:ist|sind|wäre) | "
+    r"es (?:sind|ist)"
     r" | c'est | il faut | es | son | è | sono | het is | moet | correct is",
 )
 _WRONG_BETWEEN = late_pattern(
