@@ -77,7 +77,7 @@ def _by_dateutil(text: str) -> datetime | None:
                 readings.add(
                     parse(text, default=default, dayfirst=day_first, tzinfos=_no_such_zone)
                 )
-            except (ParserError, ValueError, OverflowError, TypeError, AttributeError):
+            except (ParserError, ValueError, ArithmeticError, TypeError, AttributeError):
                 return None
     return readings.pop() if len(readings) == 1 else None
 

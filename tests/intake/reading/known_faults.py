@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 KNOWN_FAULTS: dict[str, str] = {
+    "again-outside": "an outside radius told twice is asked about, and taken for the centreline's",
     "subject-fills-a-gap": "the unit is doubted although the subject settles it",
     "form-w-9": "the tax form W-9 gives a wall of .09, though doubted",
     "removed-od-times-d": "a bare radius beside '3 x D' is taken for the OD: silent",
