@@ -14,7 +14,7 @@ from .around_size import Surroundings
 from .asked_learnt import asked_score
 from .requests import wholly_doubted
 
-UNLIKELY = -1.0
+UNLIKELY = -2.0
 """A size that scores less is in doubt. Chosen on labelled mail that nothing was learnt from
 (tests/corpus/asked/README.md)."""
 MOST = 300

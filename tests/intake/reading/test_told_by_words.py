@@ -127,3 +127,17 @@ def test_marks_are_taken_off() -> None:
 )
 def test_the_way_a_size_is_spoken_of_tells_a_request_from_talk(text: str, kind: str) -> None:
     assert understand(parse_message(HEAD + text.encode())).kind == kind
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Mandrels for 1.75 OD x .095 x 5.25 CLR and 2 OD x .120 x 6 CLR, all DOM.",
+        "Mandrel for 38 x 1.5, R 76.",
+        "2 x .120 DOM, 6 CLR",
+        "1.5 x .065 x 4.5 CLR\n1.75 x .095 x 5.25 CLR\n2 x .120 x 6 CLR",
+        "Dorn für 38 x 1,5, R 76",
+    ],
+)
+def test_few_words_raise_no_doubt(text: str) -> None:
+    assert [doubt for request in read_text(text) for doubt in request.doubts] == []
