@@ -110,8 +110,8 @@ SIZE_CUES: CueWords = (
         radius to centre | radius to the center | radius to center | 中心半径 | 中心R
     """),
     ("clr", "after", """
-        centre line | center line | centreline | centerline | centrelines | centerlines | centrline |
-        centerlien | centreilne |
+        centre line | center line | centreline | centerline | centrelines | centerlines |
+        centrline | centerlien | centreilne |
         on the centreline | to the centre | to the center | to centre | to center |
         to the tube centre | to the tube center | to tube centre | to tube center |
         to centreline | to centerline | to the centreline | to the centerline | to axis |
