@@ -25,7 +25,7 @@ _PARTS = word_set(
 """Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
 _TO = word_set("to zu auf")
-_ON = word_set("on @ with auf mit sur avec su con op met over")
+_ON = word_set("on @ at with auf mit bei sur avec su con op met over")
 """What leads over from a tube to its radius."""
 _MOST_COUNTED = 500
 _LEAST_RADIUS_IN = Decimal("0.2")

@@ -15,6 +15,10 @@ from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
 _SHARED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "noise"}
 _GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "die"})
+_TUBES: frozenset[Role | None] = frozenset({"od", "label"})
+_AND = word_set("and & und et y e en og i plus")
+_GROWN = Decimal("1.4")
+"""From a tube to its radius the figures grow by more than from one tube to the next."""
 _WORD = 16
 _NEAR_RADII = 2
 _ITEMS = late_pattern(
@@ -40,12 +44,13 @@ def share_lists(layout: Layout) -> None:
             joined = False  # "12 in long, tube 2 x .065"
         if joined and _is_behind_items(layout, run, figure):
             joined = False  # "wall 1.5 for items 1 and 2, 2.6 for item 3"
-        if not joined or _begins_pair(layout, figure) or (radii and _begins_tube(layout, figure)):
-            _share(layout, run)
+        pair = radii and _begins_pair(layout, figure)
+        if not joined or pair or (radii and _begins_tube(layout, figure)):
+            _share_parts(layout, run)
             run, radii = [], False
         run.append(figure)
         radii = radii or figure.role in RADIUS_ROLES
-    _share(layout, run)
+    _share_parts(layout, run)
     _read_triples(layout)
 
 
@@ -134,6 +139,8 @@ def _goes_on(layout: Layout, before: Figure, figure: Figure, wall: Figure) -> bo
     if before.role not in RADIUS_ROLES or "," in layout.text[before.end : figure.start]:
         return False
     named = any(cue.role == "wall" for t in layout.between(figure, wall) for cue in t.cues)
+    tube = any(f.role in _TUBES for f in layout.in_sentence(figure.sentence) if f.end < before.start)
+    named = named or (tube and wall.how == "cue")
     near = _within(before.number.value, figure.number.value, _NEAR_RADII)
     return named and near and "," in layout.text[figure.end : wall.start]
 
@@ -152,6 +159,42 @@ def _alike(left: Figure, right: Figure) -> bool:
 def _within(a: Decimal, b: Decimal, times: int) -> bool:
     """Whether the larger is at most so many times the smaller."""
     return min(a, b) > 0 and max(a, b) / min(a, b) <= times
+
+
+def _share_parts(layout: Layout, run: list[Figure]) -> None:
+    """'1.25 and 1.5 OD, 4 and 5 CLR' is a list of tubes and one of radii."""
+    first = next((at for at, f in enumerate(run) if f.role in RADIUS_ROLES), 0)
+    tubes = [at for at, figure in enumerate(run[:first]) if figure.role in _TUBES]
+    if tubes and all(f.role is None or f.role in RADIUS_ROLES for f in run[first:]):
+        cut = _cut(layout, run, tubes[-1] + 1, first)
+        if cut is not None:
+            run[cut].link = "apart"
+            _share(layout, run[:cut])
+            run = run[cut:]
+    _share(layout, run)
+
+
+def _cut(layout: Layout, run: list[Figure], begin: int, end: int) -> int | None:
+    """Where the radii begin, of the places from ``begin`` to ``end``: behind the word that names
+    the tubes, behind an 'and', or where the figures grow most."""
+    places = range(begin, end + 1)
+    named = [at for at in places if _is_named_behind(layout, run[at - 1], run[at])]
+    joined = [at for at in places if at > 1 and _is_last(layout, run[at - 2], run[at - 1])]
+    for told in (named, joined if len(joined) == 1 else []):
+        if told:
+            return told[0]
+    grown = {at: run[at].number.value / run[at - 1].number.value for at in places}
+    return max(grown, key=lambda at: grown[at]) if max(grown.values()) > _GROWN else None
+
+
+def _is_last(layout: Layout, left: Figure, right: Figure) -> bool:
+    """Whether an 'and' stands before the right figure: there a list ends."""
+    return any(token.text in _AND for token in layout.between(left, right))
+
+
+def _is_named_behind(layout: Layout, left: Figure, right: Figure) -> bool:
+    between = layout.between(left, right)
+    return any(cue.role in _TUBES for token in between for cue in token.cues)
 
 
 def _share(layout: Layout, run: list[Figure]) -> None:
