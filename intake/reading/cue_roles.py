@@ -71,6 +71,8 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     left = cue_left(layout, figure, used)
     if left is None or left.cue.role == "label":
         left = _subject(layout, figure, used) or left
+    if left is not None and left.cue.role == "label" and _is_told(layout, figure, left):
+        left = None
     chosen = _choose(layout, figure, left, cue_right(layout, figure))
     if chosen is None:
         return
@@ -78,6 +80,20 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
         used.add(chosen.token)
     if figure.role is None:
         _take(figure, _bent_diameter(layout, figure, chosen.cue), "cue")
+
+
+def _is_told(layout: Layout, figure: Figure, label: Found) -> bool:
+    """'25er Rohr mit 60, 75 und 90 Radius': the tube has its OD before it."""
+    before = layout.before(figure)
+    return (
+        before is not None
+        and before.role == "od"
+        and before.token
+        in (
+            label.token - 1,
+            label.token - 2,
+        )
+    )
 
 
 def _subject(layout: Layout, figure: Figure, used: set[int]) -> Found | None:

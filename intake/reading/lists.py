@@ -139,7 +139,9 @@ def _goes_on(layout: Layout, before: Figure, figure: Figure, wall: Figure) -> bo
     if before.role not in RADIUS_ROLES or "," in layout.text[before.end : figure.start]:
         return False
     named = any(cue.role == "wall" for t in layout.between(figure, wall) for cue in t.cues)
-    tube = any(f.role in _TUBES for f in layout.in_sentence(figure.sentence) if f.end < before.start)
+    tube = any(
+        f.role in _TUBES for f in layout.in_sentence(figure.sentence) if f.end < before.start
+    )
     named = named or (tube and wall.how == "cue")
     near = _within(before.number.value, figure.number.value, _NEAR_RADII)
     return named and near and "," in layout.text[figure.end : wall.start]
@@ -216,6 +218,8 @@ def _share(layout: Layout, run: list[Figure]) -> None:
         open_roles.add("radius")
     if role in RADIUS_ROLES and not any(_names_die(layout, figure) for figure in run):
         open_roles.add("die")  # "the dies are 3, 3-3/4 and 4-1/2 CLR"
+    if role == "od" and values == sorted(values) and _is_last(layout, run[-2], run[-1]):
+        open_roles.add("quantity")  # "Mandrels: 25, 30 and 35 OD"
     alike = role is not None and _within(min(values), max(values), 6)
     if alike and all(figure.role in open_roles for figure in run):
         units = {figure.unit for figure in run if figure.unit}
