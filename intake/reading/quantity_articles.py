@@ -6,9 +6,9 @@ from . import quantity_making as making
 from . import quantity_verbs as v
 from . import quantity_wishes as wishes
 from . import quantity_words as w
+from .phrases import PhraseTable
 from .quantity_context import Context
 from .quantity_nouns import MARKS
-from .phrases import PhraseTable
 from .quantity_prompts import ARTICLE
 
 _FAR = 11
@@ -163,7 +163,8 @@ class Articles:
 
     def _is_to_be_made(self, at: int, behind: int, article: int, noun: int) -> bool:
         """'Could you make a mandrel', 'könnten Sie einen Dorn für die Strebe drehen'; not 'how
-        small can you make a mandrel', nor 'could you make a mandrel that does both'."""
+        small can you make a mandrel', nor 'could you make a mandrel that does both'. 'Can you make
+        a mandrel for 1.5 x .065?' only asks whether; 'can you do one' asks for it."""
         ahead = set(self.text[max(self.words.first[article], at - _FAR) : at])
         between = set(self.text[behind:article])
         later = {self.text[i] for i in self.words.after(noun, _FAR) if self.text[i - 1] != "at"}
@@ -175,8 +176,19 @@ class Articles:
             ends = (self.text[i] for i in range(noun, self.words.behind[article]))
             if "?" not in ends:
                 return False  # "I was told you can make a mandrel for anything"
+        if self._names_its_size(noun) and "do" not in between:
+            return False
         made = {self.text[i] for i in self.words.after(noun, 2 * _FAR)} & making.MADE
         return bool(between & making.MAKING or made)
+
+    def _names_its_size(self, noun: int) -> bool:
+        """Whether 'for 1.5 x .065', 'für ein Rohr 28 x 1,5' follows: no tube known already."""
+        if self.words.at(noun) not in w.FOR:
+            return False
+        at = noun + 1
+        while self.words.at(at) in w.SIZE_NOUNS | w.ARTICLES | making.BEFORE_A_SIZE:
+            at += 1
+        return self.words.at(at).isdecimal() or self.words.at(at) == "."
 
     def may_stand_for_mandrel(self, at: int) -> int:
         """Index behind 'mine needs to be' where a mandrel was named before and what it is for
@@ -225,7 +237,8 @@ class Articles:
             return False
         rest = self.text[noun : min(end, noun + _MOST_WORDS)]
         sized = any(word.isdecimal() for word in rest[:7])
-        return sized and "?" not in rest and not _VERBS & set(rest)
+        said = {word for at, word in enumerate(rest) if not _of_size(rest, at)}
+        return sized and "?" not in rest and not _VERBS & said
 
     def new_one(self, article: int) -> int:
         """Index behind 'a new one', 'einen neuen' where a mandrel is meant that was named before,
@@ -247,3 +260,9 @@ class Articles:
             if w.is_mandrel(self.text[at]):
                 return True
         return False
+
+
+def _of_size(rest: tuple[str, ...], at: int) -> bool:
+    """Whether an 's' is that of 'S235', and not that of 'it's'; an 'a' that of 'à l'axe'."""
+    behind = rest[at + 1] if at + 1 < len(rest) else ""
+    return (rest[at] == "s" and behind.isdecimal()) or (rest[at] == "a" and behind in ("l", "la"))

@@ -68,6 +68,7 @@ HOPED = word_set(
 )
 """Before 'you can' these make a request of it; alone it is one only as a question."""
 ADVISED = word_set("recommend suggest advise need empfehlen recommander recomendar consigliare")
+BEFORE_A_SIZE = word_set("du de di tubing steel stainless stahlrohr edelstahlrohr inox acero ø")
 IN_GENERAL = word_set(
     "how what which who where why when ever smallest largest biggest tightest thinnest anybody",
     "wie welche welcher welchen wer womit warum wozu jemals",
@@ -87,7 +88,8 @@ BOOKED = _joined(
     "sign us up for | count me in for | count us in for | mark me down for | mark us down for",
     "book me in for | book us in for | slot me in for | slot us in for | squeeze me in for",
     "squeeze us in for | reserve me | reserve us | ring me up for | write me up for",
-    "let s do | let s go with | let us do | let us go with | let s have | let s get | we ll go with",
+    "let s do | let s go with | let us do | let us go with | let s have",
+    "let s get | we ll go with",
     "i ll go with | go ahead and make | go ahead and build | could do with | can do with",
     "could really use | would love | d love | would appreciate | d appreciate | love to have",
     "please build | please turn | please machine | please produce | please manufacture",

@@ -73,11 +73,6 @@ ASKED_FOR = [
     f"cotización de un mandril {MM}",
     f"ci serve un mandrino per tubo {MM}",
     f"wij zoeken een buigdoorn voor {MM}",
-    f"potete fare un mandrino per {MM}?",
-    f"¿pueden hacer un mandril para tubo {MM}?",
-    f"pouvez-vous fabriquer un mandrin pour tube {MM} ?",
-    f"Können Sie einen Dorn für Rohr {MM} machen?",
-    f"Can you make a mandrel for {IN}?",
 ]
 
 
@@ -87,9 +82,13 @@ def test_a_mandrel_that_is_asked_for_is_one(text: str) -> None:
 
 
 NOT_SAID = [
-    f"How small can you make a mandrel for {IN}?",
+    f"Can you make a mandrel for {IN}?",
     f"Do you stock a mandrel for {IN}",
     f"Do you sell a mandrel for {IN}",
+    f"Können Sie einen Dorn für Rohr {MM} machen?",
+    f"pouvez-vous fabriquer un mandrin pour tube {MM} ?",
+    f"¿pueden hacer un mandril para tubo {MM}?",
+    f"potete fare un mandrino per {MM}?",
     f"Do I need a mandrel for {IN}?",
     f"Looking for some mandrels {IN}",
     f"I don't need a mandrel yet, only info on {IN}",

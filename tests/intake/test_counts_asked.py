@@ -138,7 +138,7 @@ NOT_SAID = [
     f"Is a mandrel any use for {IN}?",
     f"print rev 4: mandrel for {IN}",
     f"We already have one for that, {IN}",
-    f"How do you make a mandrel for {IN}? Asking for 200 bends.",
+    f"Can you make a mandrel for {IN}? Asking for 200 bends.",
 ]  # fmt: skip
 
 
