@@ -148,7 +148,9 @@ def _meant(layout: Layout, sized: list[Figure], text: str, said: re.Match[str]) 
         return None
     near = [f for f in before if f.sentence == last.sentence]
     behind = _CLAUSE.match(text, said.end())
-    named = _named(text[last.end : behind.end() if behind else said.end()])
+    ahead = max(text.rfind(mark, last.end, said.start()) for mark in ".,;:!?\n")
+    begin = ahead if ahead >= 0 else last.end
+    named = _named(text[begin : behind.end() if behind else said.end()])
     if named is not None:
         return next((f for f in reversed(near) if slot_of(f) == named), None)
     return last
