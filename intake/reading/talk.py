@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import groupby, pairwise
 
+from .changed_since import hear_changed_since
 from .corrections import hear_corrections
 from .figures import Layout
 from .given_up import hear_given_up
@@ -29,6 +30,7 @@ def listen(layout: Layout) -> None:
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
+    hear_changed_since(layout)
     hear_measured(layout)
     hear_given_up(layout)
     hear_said_elsewhere(layout)
