@@ -3,11 +3,11 @@ bumped the wall to .065'. The new figure takes the place of the old one."""
 
 from __future__ import annotations
 
-import re
 from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .length_named import length_named
 from .patterns import any_of
 from .roles import Role
 
@@ -83,22 +83,6 @@ _ADDS = late_pattern(
     r"|inoltre|entrambi|un altro|ook|daarnaast|allebei|nog een)\b"
 )
 _LEAD = 70
-_ROLES: tuple[tuple[Role, re.Pattern[str]], ...] = (
-    (
-        "wall",
-        late_pattern(
-            r"\b(?:walls?(?: thickness)?|thickness|wand\w*|épaisseur|paroi|pared|espesor|spessore"
-            r"|parete|wanddikte)\b"
-        ),
-    ),
-    (
-        "od",
-        late_pattern(
-            r"\b(?:od|o\.d\.|diameter|(?:außen)?durchmesser|diamètre|diámetro|diametro)(?!\w)"
-        ),
-    ),
-    ("radius", late_pattern(r"\b(?:(?:biege)?radius|rayon|radio|raggio|straal)\b")),
-)
 _OF_ANOTHER = late_pattern(
     r"\b(?:old|other|another|previous|previously|last (?:year|time|month)|alte[nrs]?|andere[nrs]?"
     r"|ancien(?:ne)?|autre|viejo|otro|vecchi[oa]|altro|oude|andere)\b"
@@ -143,6 +127,4 @@ def _role_named(layout: Layout, figure: Figure) -> Role | None:
     """The length that the words which lead to the figure name, where they name one alone."""
     before = layout.figures[figure.index - 1]
     begin = max(layout.sentence_start(figure.sentence), figure.start - _LEAD, before.end)
-    lead = layout.words(begin, figure.start)
-    named = [role for role, words in _ROLES if words.search(lead)]
-    return named[0] if len(named) == 1 else None
+    return length_named(layout.words(begin, figure.start))

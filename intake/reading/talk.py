@@ -14,6 +14,7 @@ from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 from .restated import hear_references
 from .said_elsewhere import hear_said_elsewhere
+from .written_wrong import hear_written_wrong
 
 
 def listen(layout: Layout) -> None:
@@ -30,6 +31,7 @@ def listen(layout: Layout) -> None:
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
+    hear_written_wrong(layout)
     hear_changed_since(layout)
     hear_measured(layout)
     hear_given_up(layout)
