@@ -111,13 +111,13 @@ def _side_told(layout: Layout, figure: Figure) -> Role | None:
 def _asked(question: str) -> Cue | None:
     """The one length that a question names, or None: 'wall and radius?' leaves it open."""
     tokens = lex(flatten(_ELIDED.sub("  ", question)).text)
-    figures = {at for at, token in enumerate(tokens) if token.number is not None}
+    told = {at for at, token in enumerate(tokens) if token.number is not None and "?" in question}
     cues = [
         cue
         for at, token in enumerate(tokens)
         for cue in token.cues[:1]
         # "Which wall does the 1.125 OD pipe have?": the OD is told
-        if cue.role in LENGTH_ROLES and not figures & {at - 1, at}
+        if cue.role in LENGTH_ROLES and not told & {at - 1, at}
     ]
     kinds = {"radius" if cue.role in RADIUS_ROLES else cue.role for cue in cues}
     if len(kinds) != 1:
