@@ -128,7 +128,11 @@ def _is_contact(line: str) -> bool:
     """Phone, web, register or company, by a mark that no tube size carries."""
     if len(line) > LONGEST_LINE or _is_sentence(line, least=8):
         return False
-    if _PHONE.search(line) or _REGISTER.search(line):
+    phone = _PHONE.search(line)
+    if phone is not None and phone.start() and line.lstrip()[:1].islower():
+        # "make me a / mandrel, call me 555-0167": a sentence that was wrapped
+        return _STILL_SPEAKING.match(line) is None
+    if phone is not None or _REGISTER.search(line):
         return True
     said = len(line.split())
     if _ONLINE.search(line) and said <= 8:

@@ -10,6 +10,7 @@ from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
 from .not_ours import not_ours
 from .only_asked import asks_of_delivered, asks_of_service, wants_no_quotation
+from .order_changes import asks_in_its_place, changes_an_order
 from .plainly_elsewhere import plainly_elsewhere
 from .praise import only_praises
 from .quote_lines import subject_prefixes
@@ -160,6 +161,11 @@ def _business(text: str) -> float:
     return weigh(without_reliance(text), 0).elsewhere.weight
 
 
+def _plainly_other(text: str) -> str:
+    """Why a message that names a size is plainly no request, or ''."""
+    return plainly_elsewhere(text) or not_ours(text) or only_praises(text) or changes_an_order(text)
+
+
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
     text = _ASKS_TOO.sub("?", _PUT_OFF.sub(r"\g<later>", text))
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
@@ -170,8 +176,10 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
-    if found.sizes and (plain := plainly_elsewhere(text) or not_ours(text) or only_praises(text)):
+    if found.sizes and (plain := _plainly_other(text)):
         return Kind.OTHER, plain
+    if found.sizes and (anew := asks_in_its_place(text)):
+        return Kind.SIZES, anew
     if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
         return Kind.QUESTION, question.why
     if _only_asks(text, found, errand, question):

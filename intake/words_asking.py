@@ -61,7 +61,9 @@ ASKS_PRICE = (
     r"\b(?:een|graag|uw|prijs|om) offerte\b|\bprijsopgave\b|\bprijs\b(?! per (?:kg|meter))|"
     r"\bwat (?:kost|kosten|zou)\b|\boffreren\b",
     r"\bzapytani[ea]\b|\b(?:proszę o|o) ofert[ęy]\b|\bwycen|\bcen[ęy]\b|\bile kosztuj|"
-    r"\boffert (?:på|för)\b|\bpris(?:förfrågan)?\b|\bvad kostar\b|\borçamento\b|\bcotação\b|"
+    r"\boffert (?:på|för)\b|(?<!\ba )(?<!\bai )(?<!\best )(?<!\bont )(?<!\bavons )(?<!\bété )"
+    r"\bpris(?:förfrågan)?\b(?! (?:du|de|un|une|le|la|les|en|par|note|contact)\b)|"
+    r"\bvad kostar\b|\borçamento\b|\bcotação\b|"
     r"\bqual o preço\b|\bpreço\b",
     r"見積|报价|询价|견적",
 )  # fmt: skip

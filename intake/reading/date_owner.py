@@ -8,6 +8,9 @@ from .phrases import Words, word_set
 _FAR = 6
 """Words looked back for the subject of a clause."""
 _GOODS = word_set("material materials")
+_BOUGHT = word_set("parts items goods products part item")
+"""'Parts required on our dock': the buyer's own are 'our parts' and 'the customer's parts'."""
+_WHOSE = word_set("our my their his customer customers client finished bent other race")
 _OUR_STOCK = word_set("tube tubes tubing pipe pipes raw rohr")
 _OF_GOODS = word_set("required needed reqd wanted req")
 """'Material required at our works by ...': to a buyer's office all that it buys is material."""
@@ -25,7 +28,8 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
     before = clause_before(words, place)
     between = words.text[place:start]
     if _OF_GOODS & {*before, words.at(place)} and not _OUR_STOCK & set(before):
-        before = tuple(word for word in before if word not in _GOODS)
+        goods = _GOODS if _WHOSE & set(before) else _GOODS | _BOUGHT
+        before = tuple(word for word in before if word not in goods)
     if any(words.phrase(at, d.AT_PAYMENT) for at in range(max(0, place - 2), place)):
         return True
     if words.at(place) in d.SENDS and set(before) & d.OWN_HAND and not set(before) & d.YOURS:

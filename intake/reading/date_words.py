@@ -99,16 +99,29 @@ DIRECT = word_set(
 """Right before figures without a year these make them a day."""
 _PLACES = (
     "hands hand door dock site shop plant factory mailbox works yard bench warehouse place house"
+    " stores facility depot premises doorstep receiving"
 )
 _THERE = tuple(
     f"{preposition} {whose} {place}"
     for preposition in ("in", "at", "on", "to")
     for whose in ("our", "my", "the", "your")
-    for place in _PLACES.split()
+    for place in (*_PLACES.split(), "receiving dock", "loading dock", "unloading dock")
     if not (whose == "the" and place in ("shop", "works", "place", "bench", "hand", "house"))
+)
+_THERE_ABROAD = (
+    "auf unserem hof | in unserem werk | in unserem haus | in unserem lager | in unserer werkstatt",
+    "an unserer rampe | im wareneingang | wareneingang | bei uns im haus",
+    "dans nos locaux | dans notre atelier | dans notre usine | dans notre dépôt | à notre usine",
+    "à notre atelier | à quai | sur notre site | sur site | dans nos ateliers",
+    "en nuestro almacén | en nuestro taller | en nuestra planta | en nuestra fábrica",
+    "en nuestras instalaciones | en muelle | en nuestra nave | en nuestro muelle",
+    "nel nostro magazzino | nel nostro stabilimento | presso la nostra sede | presso di noi",
+    "nella nostra officina | presso il nostro magazzino | da noi in",
+    "in ons magazijn | in onze werkplaats | op onze werf | in ons bedrijf | op onze locatie",
 )
 _DELIVERY = phrases(
     " | ".join(_THERE),
+    *_THERE_ABROAD,
     "deliver | delivery | deliveries | delivered | deliv | delivery date | in hand | on site",
     "onsite",
     "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive",
@@ -249,6 +262,7 @@ UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterl
 LEADING = word_set("by before bis vor avant antes entro voor tegen do")
 AFTER = phrases(
     " | ".join(_THERE),
+    *_THERE_ABROAD,
     "need it | need them | need this | need these | at the latest | the latest | latest",
     "or sooner | or earlier | is your date | is when | would be",
     "is fine | if possible | if you can | please deliver | delivery | positively | is needed",

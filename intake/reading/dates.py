@@ -18,6 +18,7 @@ from .date_owner import (
     leans_on_things,
 )
 from .date_quotes import is_of_quotation
+from .date_waiting import can_do_without_until
 from .date_written import Written
 from .figures import Layout
 from .groups import Group
@@ -168,6 +169,9 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     stop = _stop(words, written.start, behind)
     if is_of_quotation(words, written.start, written.end, stop):
         return Governed(written, 0, corrects=False)
+    without = can_do_without_until(words, written.start, written.end, stop)
+    if without is not None:
+        return Governed(written, 4 if without else 0, corrects=False)
     cue, place = _cue_before(words, written.start, stop)
     corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):

@@ -10,6 +10,7 @@ from .quoted import Relied, rely
 from .requests import requests_of
 from .staying import fields_asked
 from .stretch import read_stretch
+from .tube_asked_about import with_tube_asked_about
 
 
 def read_earlier(own: OwnText, message: Message) -> Relied | None:
@@ -24,6 +25,7 @@ def read_earlier(own: OwnText, message: Message) -> Relied | None:
             known = found
             counted = {request.quantity for request in found}
             quantity = counted.pop() if mail.by_sender and len(counted) == 1 else quantity
+    known = with_tube_asked_about(known, own.quoted[0])
     words = own.text[own.body_start :]
     relied = rely(
         known,

@@ -15,6 +15,8 @@ from .materials import find_materials
 from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
+from .part_millimetres import STARTS as PART_STARTS
+from .part_millimetres import may_be_tenths, part_at
 from .parted_units import parted_at
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
@@ -31,6 +33,7 @@ _TIMES = re.compile(
     r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
     re.IGNORECASE,
 )
+_DIGITS = re.compile(r"\d{1,2}(?!\d)")
 _SPACE = re.compile(r"[ \t]+")
 _BREAK = re.compile(r"[ \t\n]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
@@ -113,7 +116,7 @@ class _Lexer:
             end = self._add("material", at, self.materials[at].end)
             self.tokens[-1].material = self.materials[at]
             return end
-        tenths = tenths_at(self.text, at) if char.isdigit() else None
+        tenths = self._tenths(at) if char.isdigit() else None
         if tenths is not None:
             token = self._with_unit(tenths, at)
             token.cues = (Cue("wall", "before"),)
@@ -131,6 +134,13 @@ class _Lexer:
             prefixed = self._prefixed(at) if char in PREFIX_STARTS else None
             return prefixed or self._worded(at)
         return self._add("punct", at, at + 1)
+
+    def _tenths(self, at: int) -> Number | None:
+        """'15/10', '8 dixièmes d'épaisseur'."""
+        digits = _DIGITS.match(self.text, at)
+        if digits is not None and may_be_tenths(self.text, digits.end()):
+            return part_at(self.text, at)
+        return tenths_at(self.text, at)
 
     def _space(self, at: int) -> int:
         match = _SPACE.match(self.text, at)
@@ -231,6 +241,10 @@ class _Lexer:
         if word is None:
             return self._add("punct", at, at + 1)
         folded = word[0].casefold()
+        if folded in PART_STARTS or may_be_tenths(self.text, word.end()):
+            part = part_at(self.text, at)
+            if part is not None:
+                return self._with_unit(part, at).end
         if says_nothing(folded):
             return self._add("word", at, word.end())
         first = folded[0]

@@ -10,7 +10,7 @@ from ..late_pattern import late_pattern
 from .numbers import INCH_FRACTIONS, Number, Style, exact
 from .parted_inches import are_two
 
-_UNITS = {
+UNITS = {
     "zero": 0, "oh": 0, "o": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
     "seven": 7, "eight": 8, "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13,
     "fourteen": 14, "fifteen": 15, "sixteen": 16, "seventeen": 17, "eighteen": 18, "nineteen": 19,
@@ -25,7 +25,7 @@ _PARTS = {
     "tenth": 10, "tenths": 10, "hundredth": 100, "hundredths": 100,
     "sixteenth": 16, "sixteenths": 16, "thirtysecond": 32, "thirtyseconds": 32,
 }  # fmt: skip
-WORDS = frozenset(_UNITS) | frozenset(_TENS) | frozenset(_PARTS) | {"point", "hundred", "half"}
+WORDS = frozenset(UNITS) | frozenset(_TENS) | frozenset(_PARTS) | {"point", "hundred", "half"}
 _WORD = re.compile(r"[a-z]+|\d{1,2}\s?/\s?\d{1,2}|[\s-]{1,3}|.", re.IGNORECASE | re.DOTALL)
 _LONGEST = 90
 _LONE_INCH = late_pattern(
@@ -76,10 +76,10 @@ def _spoken(parts: list[tuple[str, int, int]], text: str) -> Number | None:
     if names[0] == "point":
         digits = []
         for name in names[1:]:
-            if name in _UNITS and _UNITS[name] < 10:
-                digits.append(str(_UNITS[name]))
-            elif name in _TENS or name in _UNITS:
-                digits.append(str(_TENS.get(name, _UNITS.get(name))))
+            if name in UNITS and UNITS[name] < 10:
+                digits.append(str(UNITS[name]))
+            elif name in _TENS or name in UNITS:
+                digits.append(str(_TENS.get(name, UNITS.get(name))))
             else:
                 break
         used = 1 + len(digits)
@@ -119,8 +119,8 @@ def _whole(names: list[str]) -> tuple[int, int, bool] | None:
             return spoken[0] + 1, spoken[1], True
     run: list[int] = []
     for name in names:
-        if name in _UNITS:
-            run.append(_UNITS[name])
+        if name in UNITS:
+            run.append(UNITS[name])
         elif name in _TENS:
             run.append(_TENS[name])
         elif name == "hundred":
@@ -149,7 +149,7 @@ def _part(names: list[str], at: int, *, needs_and: bool) -> tuple[int, Decimal] 
     """(words used in all, fraction) for '[and] three quarters', 'and a half', 'and 3/4'."""
     if at < len(names) and names[at] in ("and", "an", "n"):
         at += 1
-    elif needs_and and not (at < len(names) and names[at] in _UNITS):
+    elif needs_and and not (at < len(names) and names[at] in UNITS):
         return None
     if at >= len(names):
         return None
@@ -159,8 +159,8 @@ def _part(names: list[str], at: int, *, needs_and: bool) -> tuple[int, Decimal] 
     top = 1
     if names[at] in ("a", "an"):
         at += 1
-    elif names[at] in _UNITS and 0 < _UNITS[names[at]] < 64:
-        top = _UNITS[names[at]]
+    elif names[at] in UNITS and 0 < UNITS[names[at]] < 64:
+        top = UNITS[names[at]]
         at += 1
     if at < len(names) and names[at] in _PARTS and top < _PARTS[names[at]]:
         return at + 1, exact(Fraction(top, _PARTS[names[at]]))

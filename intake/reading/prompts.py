@@ -24,6 +24,8 @@ _COUNT = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """'2', '2 pcs.', '3 bitte': nothing else on its line, so that it measures nothing."""
+_ELIDED = re.compile(r"\b[ld]['’](?=\w)", re.IGNORECASE)
+"""'L'épaisseur?' asks for the épaisseur."""
 _INNER = whole_words(
     r"inside | inner | internal | intrados | innen\w* | innere[nr]? | intérieur\w* | interior",
     r"interno | interna | binnen\w* | dentro",
@@ -108,11 +110,14 @@ def _side_told(layout: Layout, figure: Figure) -> Role | None:
 
 def _asked(question: str) -> Cue | None:
     """The one length that a question names, or None: 'wall and radius?' leaves it open."""
+    tokens = lex(flatten(_ELIDED.sub("  ", question)).text)
+    told = {at for at, token in enumerate(tokens) if token.number is not None and "?" in question}
     cues = [
         cue
-        for token in lex(flatten(question).text)
+        for at, token in enumerate(tokens)
         for cue in token.cues[:1]
-        if cue.role in LENGTH_ROLES
+        # "Which wall does the 1.125 OD pipe have?": the OD is told
+        if cue.role in LENGTH_ROLES and not told & {at - 1, at}
     ]
     kinds = {"radius" if cue.role in RADIUS_ROLES else cue.role for cue in cues}
     if len(kinds) != 1:

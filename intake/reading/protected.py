@@ -132,7 +132,9 @@ _LED_BY_LETTER: Kinds = (
         r"en\s?1\.\d{4}\b",
         r"(?-i:T)(?:35|40|50|60)\b(?![.,]\d|\s?mm|\s?[x×])",  # titanium, as French norms call it
         # "wall grade 2, 2.25 radius": which grade, not how much
-        r"(?:grade|gr|grado|klasse|güte|gatunek)\.?\s?\d{1,2}\b(?![.,/-]\d|\s?(?:mm|in\b|[\"x×]))",
+        # "same grade. 1 mandrel": the point ends what is said of the grade
+        r"(?:grade|gr\.?|grado|klasse|güte|gatunek)[^\S\n]?\d{1,2}\b"
+        r"(?![.,/-]\d|\s?(?:mm|in\b|[\"x×])|\s(?:mandrel|dorne?\b|mandrin|mandril|doorn))",
     )),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"

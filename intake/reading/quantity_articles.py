@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from . import quantity_making as making
 from . import quantity_verbs as v
 from . import quantity_wishes as wishes
 from . import quantity_words as w
+from .phrases import PhraseTable
 from .quantity_context import Context
 from .quantity_nouns import MARKS
 from .quantity_prompts import ARTICLE
@@ -47,6 +49,8 @@ class Articles:
             return ARTICLE
         if any(self.context.ends_with(article - between, v.HAVING) for between in (0, 1)):
             return ARTICLE
+        if self._is_booked(article) or self._may_be_made(article, noun):
+            return ARTICLE
         near = {self.text[at] for at in self.words.after(noun, 4)}
         if near & wishes.WISHED_BEHIND:
             return ARTICLE
@@ -82,7 +86,8 @@ class Articles:
         if self.context.asks_which(article, noun) or before in v.WHETHER_BEFORE:
             return True
         # "Bent with a mandrel"; but "can you help us out with a mandrel" asks for one.
-        return before in v.TOOL_IN_USE and not self.context.ends_with(article, wishes.WISHED)
+        wished = self.context.ends_with(article, wishes.WISHED) or self._is_booked(article)
+        return before in v.TOOL_IN_USE and not wished
 
     def _says(self, at: int, article: int, noun: int) -> int | None:
         """What a phrase before the article says of it: a rank, or None where it says nothing."""
@@ -92,7 +97,10 @@ class Articles:
             return ARTICLE
         ability = self.words.phrase(at, v.ABILITY)
         if ability:
-            return self._of_ability(at + ability, article, noun)
+            return self._of_ability(at, at + ability, article, noun)
+        might = self.words.phrase(at, making.MIGHT)
+        if might and self._is_to_be_made(at, at + might, article, noun):
+            return ARTICLE
         if self.text[at] in v.COSTS and at + 3 > article:
             return ARTICLE  # "wat kost een doorn"
         wanted = self.words.phrase(at, v.WANTS)
@@ -115,10 +123,9 @@ class Articles:
         wished = self.words.phrase(at, wishes.WISHED)
         return 0 < wished <= article - at and not self.context.ends_with(at, v.NEGATIONS)
 
-    def _of_ability(self, behind: int, article: int, noun: int) -> int:
-        """'Could you quote a mandrel' asks for one, 'can you make us a mandrel' and 'can you make a
-        mandrel for this' do too; 'can you make a mandrel for 1.5 x .065?' only asks whether."""
-        if self._is_offer(behind, article, noun):
+    def _of_ability(self, at: int, behind: int, article: int, noun: int) -> int:
+        """'Could you quote a mandrel' asks for one, 'can you make a mandrel' does too."""
+        if self._is_offer(behind, article, noun) or self._is_to_be_made(at, behind, article, noun):
             return ARTICLE
         if set(self.text[behind:article]) & v.WHETHER:
             return 0
@@ -135,6 +142,63 @@ class Articles:
         between = set(self.text[behind:article])
         later = {self.text[at] for at in self.words.after(noun, 2 * _FAR)}
         return not between & v.WHETHER and bool((between | later) & v.OFFERS)
+
+    def _is_booked(self, article: int) -> bool:
+        """'Pencil me in for a mandrel', 'faites-moi un mandrin'."""
+        at = self._before_phrase(article, making.BOOKED)
+        return at >= 0 and not self.context.ends_with(at, v.NEGATIONS)
+
+    def _may_be_made(self, article: int, noun: int) -> bool:
+        """'Can a mandrel be made for that?', 'könnte ein Dorn dafür gefertigt werden?'."""
+        can = self.words.at(article - 1) in making.CAN
+        return can and self._is_to_be_made(article - 1, article, article, noun)
+
+    def _before_phrase(self, behind: int, table: PhraseTable) -> int:
+        """Where a phrase begins that ends right before a word, or -1."""
+        for used in range(1, 7):
+            at = behind - used
+            if at >= 0 and self.words.phrase(at, table) == used:
+                return at
+        return -1
+
+    def _is_to_be_made(self, at: int, behind: int, article: int, noun: int) -> bool:
+        """'Could you make a mandrel', 'könnten Sie einen Dorn für die Strebe drehen'; not 'how
+        small can you make a mandrel', nor 'could you make a mandrel that does both'. 'Can you make
+        a mandrel for 1.5 x .065?' only asks whether; 'can you do one' asks for it."""
+        ahead = set(self.text[max(self.words.first[article], at - _FAR) : at])
+        between = set(self.text[behind:article])
+        later = {self.text[i] for i in self.words.after(noun, _FAR) if self.text[i - 1] != "at"}
+        if (ahead | between) & making.IN_GENERAL or between & (v.WHETHER | making.ADVISED):
+            return False
+        if later & making.FOR_SEVERAL:
+            return False
+        if self.words.phrase(at, making.STATED) and not ahead & making.HOPED:
+            ends = (self.text[i] for i in range(noun, self.words.behind[article]))
+            if "?" not in ends:
+                return False  # "I was told you can make a mandrel for anything"
+        if self._names_its_size(noun) and "do" not in between:
+            return False
+        made = {self.text[i] for i in self.words.after(noun, 2 * _FAR)} & making.MADE
+        return bool(between & making.MAKING or made)
+
+    def _names_its_size(self, noun: int) -> bool:
+        """Whether 'for 1.5 x .065', 'für ein Rohr 28 x 1,5' follows: no tube known already."""
+        if self.words.at(noun) not in w.FOR:
+            return False
+        at = noun + 1
+        while self.words.at(at) in w.SIZE_NOUNS | w.ARTICLES | making.BEFORE_A_SIZE:
+            at += 1
+        return self.words.at(at).isdecimal() or self.words.at(at) == "."
+
+    def may_stand_for_mandrel(self, at: int) -> int:
+        """Index behind 'mine needs to be' where a mandrel was named before and what it is for
+        follows, or 0."""
+        used = self.words.phrase(at, making.MINE)
+        if not used:
+            return 0
+        follows = self.text[at + used : at + used + 4]
+        sized = any(word in w.FOR or word.isdecimal() or word in w.SIZE_NOUNS for word in follows)
+        return at + used if sized and self.stands_for_mandrel(at) else 0
 
     def _asks_behind(self, article: int, noun: int) -> bool:
         """'A mandrel for 1.5 x .065 please', 'ein Dorn reicht', 'what would a mandrel cost'."""
@@ -173,7 +237,8 @@ class Articles:
             return False
         rest = self.text[noun : min(end, noun + _MOST_WORDS)]
         sized = any(word.isdecimal() for word in rest[:7])
-        return sized and "?" not in rest and not _VERBS & set(rest)
+        said = {word for at, word in enumerate(rest) if not _of_size(rest, at)}
+        return sized and "?" not in rest and not _VERBS & said
 
     def new_one(self, article: int) -> int:
         """Index behind 'a new one', 'einen neuen' where a mandrel is meant that was named before,
@@ -195,3 +260,9 @@ class Articles:
             if w.is_mandrel(self.text[at]):
                 return True
         return False
+
+
+def _of_size(rest: tuple[str, ...], at: int) -> bool:
+    """Whether an 's' is that of 'S235', and not that of 'it's'; an 'a' that of 'à l'axe'."""
+    behind = rest[at + 1] if at + 1 < len(rest) else ""
+    return (rest[at] == "s" and behind.isdecimal()) or (rest[at] == "a" and behind in ("l", "la"))

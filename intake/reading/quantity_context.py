@@ -187,7 +187,7 @@ class Context:
         if any(self.is_each(at) for at in self.words.before(first, 4)):
             return True
         for at in behind:
-            if self.text[at] in w.EACH:
+            if self.is_each(at):
                 return True
             word = self.text[at]
             if at >= end and (word.isdecimal() or word in w.COUNTS or word in ("$", "€", "\n")):
@@ -201,9 +201,11 @@ class Context:
         return self.text[at].isdecimal() and self.words.phrase(at + 1, w.PIECES) > 0
 
     def is_each(self, at: int) -> bool:
-        """Whether a word says 'each'; in 'wil je een doorn' the 'je' is no German one."""
+        """Whether a word says 'each'; in 'wil je een doorn' the 'je' is no German one, and 'one
+        that does both' is one."""
         you = self.text[at] == "je" and self.words.at(at - 1) in v.BESIDE_YOU
-        return self.text[at] in w.EACH and not you
+        shared = self.text[at] == "both" and self.words.at(at - 1) in v.SHARING
+        return self.text[at] in w.EACH and not you and not shared
 
     def says_total(self, first: int, end: int) -> bool:
         """'So four mandrels together', 'insgesamt zwei Dorne'."""

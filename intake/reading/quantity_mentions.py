@@ -12,9 +12,10 @@ from .parts_counted import counts_parts
 from .phrases import words_of
 from .quantity_articles import Articles
 from .quantity_context import Context
+from .quantity_making import MINE
 from .quantity_nouns import MARKS, Nouns
 from .quantity_numbers import Count, Numbers
-from .quantity_prompts import ALONE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
+from .quantity_prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 from .quantity_wishes import OTHER_THINGS
 
 _MOST = 200
@@ -82,6 +83,8 @@ class _Finder:
                 mention = self._article(index)
             elif w.is_mandrel(word):
                 mention = self._without_article(index)
+            if mention is None and word in MINE:
+                mention = self._mine(index)
             if mention is not None:
                 found.append(mention)
                 self.last = index
@@ -186,6 +189,11 @@ class _Finder:
             return None
         return self._mention(count, at + 1, NOUN)
 
+    def _mine(self, at: int) -> Mention | None:
+        """'My friend got a mandrel off you. Mine needs to be for 28 x 1.5'."""
+        behind = self.articles.may_stand_for_mandrel(at)
+        return self._mention(Count(at, behind, 1), behind, ARTICLE) if behind else None
+
     def _article(self, at: int) -> Mention | None:
         """'I need a mandrel' asks for one; 'can you make a mandrel' asks whether."""
         count = Count(at, at + 1, 1)
@@ -232,4 +240,5 @@ def _may_count(word: str) -> bool:
         or word in w.SOLE_PHRASES
         or word in w.ARTICLES
         or w.is_mandrel(word)
+        or word in MINE
     )

@@ -14,6 +14,7 @@ from .count_changed import count_changed
 from .counts_hedged import with_counts_guessed
 from .earlier import read_earlier
 from .groups import Group
+from .material_answers import with_material_answered
 from .patterns import any_of, whole_words
 from .prompts import count_answered
 from .quantity_choices import with_choices
@@ -101,6 +102,7 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = [requests[0].model_copy(update={"quantity": anew})]
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
+    requests = with_material_answered(requests, own)
     picked = False
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)

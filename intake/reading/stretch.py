@@ -26,6 +26,7 @@ from .gauge_system import name_gauges
 from .given_up import name_settled
 from .groups import Group
 from .habits import usual_unit
+from .hedges_unsure import doubt_unsure
 from .layout import lay_out
 from .leftovers import assign_leftovers
 from .lexer import lex
@@ -171,6 +172,7 @@ def _read(
     doubt_sides_asked(layout, sides_asked)
     doubt_forms(layout)
     doubt_parted(layout)
+    doubt_unsure(layout)
     note_names(layout)
     mark_changes(layout)
     if left_out:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import groupby, pairwise
 
+from .changed_since import hear_changed_since
 from .corrections import hear_corrections
 from .figures import Layout
 from .given_up import hear_given_up
@@ -13,6 +14,7 @@ from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 from .restated import hear_references
 from .said_elsewhere import hear_said_elsewhere
+from .written_wrong import hear_written_wrong
 
 
 def listen(layout: Layout) -> None:
@@ -29,6 +31,8 @@ def listen(layout: Layout) -> None:
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)
+    hear_written_wrong(layout)
+    hear_changed_since(layout)
     hear_measured(layout)
     hear_given_up(layout)
     hear_said_elsewhere(layout)
