@@ -11,6 +11,7 @@ from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .lost_sizes import doubt_lost
 from .named_again import without_named_again
+from .named_later import left_by_name
 from .nets import cast_nets
 from .patterns import any_of
 from .picked import lines_of_only, picked
@@ -65,6 +66,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     kept = left_over(told or layout.text, labels)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
+    if len(kept) == len(groups) and not told:
+        kept = left_by_name(layout, groups)
     gone = [group for index, group in enumerate(groups) if index not in kept]
     layout.left_out += [_words_of(layout, group) for group in gone]
     left = [groups[index] for index in kept]

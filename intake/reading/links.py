@@ -121,7 +121,9 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
 
 def _says_again(layout: Layout, left: Figure, token: Token) -> bool:
     """'Mandriles de 20, de 25'"""
-    return not _may_count(left) and any(before.text == token.text for before in layout.tokens_before(left, 1))
+    return not _may_count(left) and any(
+        before.text == token.text for before in layout.tokens_before(left, 1)
+    )
 
 
 def _without_said_again(layout: Layout, left: Figure, tokens: list[Token]) -> list[Token]:

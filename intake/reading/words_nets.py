@@ -87,7 +87,8 @@ OTHER_LATER = whole_words(
 )
 """Only one of the sizes is wanted for now."""
 CHANGED = whole_words(
-    "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from | instead",
+    "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from",
+    r"instead(?! of (?:\w+ing|(?:\w+ )?(?:elbows?|fittings?|bends|mitres?|joints?))\b)",
     "geändert\\w* | änder(?:t|ung|n)\\w* | statt | anstatt | stattdessen | umgestellt",
     "chang(?:é|er|ement)\\w* | modifi\\w+ | au lieu | passe de | en vez",
     "cambi(?:o|a|ado|ato|amo)\\w*",
