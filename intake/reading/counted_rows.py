@@ -20,7 +20,10 @@ _WITH = (
     r"|bear|got|mit|eine?r?|avec|ont|con|tienen|llevan|hanno|che|que|qui|met|hebben)"
     r"(?:\s(?:an?|any|the|got|been|put|einer?|une|un|una|het|een|hanno|tienen|ont|llevan))*"
 )
-_COUNTED = late_pattern(rf"\b{_ROWS}\s{_WITH}\s{_COUNT}\b")
+_COUNTED = late_pattern(
+    rf"\b{_ROWS}\s{_WITH}\s{_COUNT}\b(?!\s(?:first|from|starting|in (?:bold|red|yellow|italics"
+    r"|brackets|capitals)|per\b|of\b))"
+)
 """'The rows that have a quantity'."""
 _FILLED = late_pattern(
     rf"\b(?:where|wherever|wo|bei denen|dort wo|là où|donde|dove|waar)\s[^.;!?\n]{{0,24}}?{_COUNT}\s"
@@ -47,7 +50,7 @@ _NO_COUNT = late_pattern(
 _TURNED = whole_words(
     r"not | no | don'?t | without | also | as well | both | all the others | even | already | nicht",
     r"ohne | auch | schon | pas | sans | aussi | déjà | sin | también | ya | non | senza | anche | già",
-    r"niet | zonder | ook | al",
+    r"niet | zonder | ook | al | first | after(?:wards)? | later | zuerst | danach | d'abord | primero",
 )
 _CLAUSE = late_pattern(r"[.;!?]\s|\n")
 

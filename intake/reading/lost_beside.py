@@ -24,7 +24,7 @@ _RIGHT_BEHIND = late_pattern(r"\W{0,2},\s")
 _ANOTHERS = whole_words(
     r"my | his | her | their | he(?:'s)? | she | they | mein\w* | sein\w* | mon | son | su | mi",
     r"suo | mio | mijn | zijn | not | nicht | kein\w* | pas | non | niet | no | i(?:'m| am)?",
-    r"with | mit | avec | con | met",
+    r"with | mit | avec | con | met | (?:is|ist|est|es|è) (?:or|oder|ou|o|of)",
 )
 _MEASURE_OF_ANOTHER = late_pattern(
     r"[\s\"'-]{0,2}(?:"

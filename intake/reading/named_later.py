@@ -20,10 +20,10 @@ _LATER = whole_words(
     r"| maybe| only| just)? (?:do|order|get|buy|take|tackle|bend|need|want|make|look at|come back"
     r" (?:for|to)) ?(?:it |that |those |them )?(?:some time |sometime |much |only )?(?:later(?: on)?"
     r"|another (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
-    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
+    r"(?= ?(?:[.,;:!)]|$|and\b|maybe\b|so\b))",
     r"(?:is|are|would be|will be|comes?|come) (?:only |just |for |probably )*(?:later(?: on)?|another"
     r" (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
-    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
+    r"(?= ?(?:[.,;:!)]|$|and\b|maybe\b|so\b))",
     r"(?:machen|bestellen|brauchen|nehmen|kaufen|biegen|bräuchten) wir (?:wohl )?(?:erst )?(?:später"
     r"|nächstes jahr|ein andermal)",
     r"(?:kommt|kommen|folgt|folgen|ist|sind) (?:wohl )?(?:erst )?(?:später|nächstes jahr)(?: dran)?",
@@ -49,8 +49,8 @@ _ALL_THE_SAME = whole_words(
 _ASKS_FOR_ALL = late_pattern(
     r"(?=.*\b(?:quot\w+|pric\w+|offer\w*|cost\w*|need|want|order|tools|mandrels|angebot\w*|preis\w*"
     r"|anbiet\w*|brauch\w+|dorne|devis|prix|mandrins|precio\w*|cotiz\w+|mandriles|prezz\w+|offerta"
-    r"|mandrini|prijs\w*|offerte|doornen)\b)"
-    r".*\b(?:both|all|everything|together|beide[nr]?|alle[ns]?|zusammen|les deux|tou[st]|ensemble|ambos"
+    r"|mandrini|mandrel|dorn|mandrin|mandril|mandrino|doorn|prijs\w*|offerte|doornen)\b)"
+    r".*\b(?:both|all|each(?! of the)|apiece|je|jeweils|chacun\w*|cada|everything|together|beide[nr]?|alle[ns]?|zusammen|les deux|tou[st]|ensemble|ambos"
     r"|todos?|juntos|entrambi|tutti|insieme|allebei|samen)\b",
 )
 """A sentence on no size that asks for all of them."""

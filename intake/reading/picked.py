@@ -71,6 +71,12 @@ _GENERIC = frozenset(
     " others".split()
 )
 _WORD = re.compile(r"[^\W\d]+")
+_GREETING = late_pattern(
+    r"\b(?:hi|hello|hey|dear|morning|afternoon|hallo|liebe|bonjour|hola|ciao|dag|beste)\s(?:you\s)?"
+    r"(?:both|all|everyone|beide|ihr beiden|zusammen|alle|à tous|tous|a todos|a tutti|allemaal)\b",
+    re.IGNORECASE,
+)
+"""'Hi both' asks for no two sizes."""
 _BLANK_LINE = re.compile(r"\s*\n[ \t]*\n\s*")
 """What stands above it is no part of a sentence below."""
 
@@ -99,7 +105,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     text = told or layout.text
     for line in () if told else lines:
         text = text[: line.start] + " " * (line.end - line.start) + text[line.end :]
-    words = _BLANK_LINE.sub(". ", text)
+    words = _GREETING.sub(" ", _BLANK_LINE.sub(". ", text))
     found = (
         picked_by_sign(text, [line.text for line in lines])
         or _by_mark(words, lines)

@@ -55,6 +55,10 @@ _FIGURE = late_pattern(
 _ALL_TOO = any_of(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
+_OF_EACH = late_pattern(
+    r"\b(?:each|apiece|je(?:weils)? (?:ein|1)\w*|un\w* (?:pour |par )?chac\w+|un[oa]? (?:de |por |per )?"
+    r"(?:cada|ciascun|ognun)\w*|(?:een|één) (?:van |voor )?elk)\b"
+)
 _SAID_TOO = late_pattern(rf"\b{_ALL_TOO}\b")
 
 
@@ -69,7 +73,7 @@ def picked_by_rank(words: str, groups: Sequence[Group]) -> set[int]:
         if NO_REQUEST.search(clause) or (match["more"] and len(groups) > _PAIR):
             continue
         found |= _ranked(groups, match["rank"], strict=False)
-    for match in _OTHERS.finditer(spaced):
+    for match in () if _OF_EACH.search(spaced) else _OTHERS.finditer(spaced):
         clause = clause_of(spaced, match.start(), match.end())
         if not NO_REQUEST.search(clause) and len(groups) == _PAIR:
             found |= _ranked(groups, match["word"], strict=True)
@@ -99,7 +103,7 @@ def _extreme(groups: Sequence[Group], slot: Slot, *, least: bool) -> set[int]:
 def picked_by_figure(words: str, groups: Sequence[Group]) -> set[int]:
     """The one size whose OD, or else wall or radius, stands alone beside 'only'."""
     spaced = " ".join(words.split()).casefold()
-    if _SAID_TOO.search(spaced):
+    if _SAID_TOO.search(spaced) or _OF_EACH.search(spaced):
         return set()
     found: set[int] = set()
     for match in _FIGURE.finditer(spaced):

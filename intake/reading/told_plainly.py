@@ -16,6 +16,7 @@ from ..late_pattern import late_pattern
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .figures import Layout
 from .groups import Group
+from .nets_there import THERE
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
 from .told_plainly_words import (
@@ -45,6 +46,7 @@ from .told_unneeded_words import (
     IF_ALL_GOES_WELL,
     NOT_NEEDED_HERE,
     OF_SEVERAL_SIZES,
+    OTHER_THINGS,
     PRICED_NOW,
     STRAIGHT,
 )
@@ -84,6 +86,11 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     if not any(told) or all(told):
         return None
     rest = [(g, part) for g, part, gone in zip(groups, found.sizes, told, strict=True) if not gone]
+    ods = {g.slots["od"][0].number.value for g, _ in rest if "od" in g.slots}
+    for group, part, gone in zip(groups, found.sizes, told, strict=True):
+        if gone and "od" in group.slots and group.slots["od"][0].number.value in ods:
+            if THERE.search(part.words) and not TOOL.search(part.words):
+                return None  # "38 x 2. In the rack we have 38 x 3": that may be what is bent
     for part, gone in zip(found.sizes, told, strict=True):
         part.told = gone
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
@@ -145,6 +152,8 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
 
 def _needs_none(words: str) -> bool:
     """Whether it stays straight, is bent empty, is done, or is not needed here."""
+    if OTHER_THINGS.search(words):
+        return False
     found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
     return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
 
