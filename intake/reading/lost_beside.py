@@ -29,10 +29,14 @@ _ANOTHERS = whole_words(
 _MEASURE_OF_ANOTHER = late_pattern(
     r"[\s\"'-]{0,2}(?:"
     + any_of(
-        r"gauge | scale | long | length | legs? | straight | bolts? | holes? | nps | sch\w* | nominal",
-        r"pipe | gas | npt | bsp | thread | rod | dies? | shoe | from | off | radius | clr | cent\w+",
-        r"apart | spacing | deep | wide | high | thick | lang\w* | breit | hoch | dick | stark | plate",
-        r"sheet | bar | blech | ends? | tails? | wheels? | tires? | drop | rise | lift | tall | overlap",
+        r"gauge | scale | long | length | legs? | straight | bolts? | holes? | nps | sch\w* "
+        r"| nominal",
+        r"pipe | gas | npt | bsp | thread | rod | dies? | shoe | from | off | radius | clr "
+        r"| cent\w+",
+        r"apart | spacing | deep | wide | high | thick | lang\w* | breit | hoch | dick | stark "
+        r"| plate",
+        r"sheet | bar | blech | ends? | tails? | wheels? | tires? | drop | rise | lift | tall "
+        r"| overlap",
         r"per | each | cuts? | block | bench | balls? | shank | bore | id | inside | mark",
     )
     + r")\b"

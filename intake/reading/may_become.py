@@ -13,12 +13,14 @@ from .roles import LENGTH_ROLES
 
 _MAY = late_pattern(
     r"\b(?:(?:may|might|could)(?:\s(?:well|also|even|yet|still|possibly|have to|need to|then))*"
-    r"\s(?:come|go|get|drop|end|creep|move|shrink|grow|change|increase|decrease|be (?:reduced|changed"
+    r"\s(?:come|go|get|drop|end|creep|move|shrink|grow|change|increase|decrease|be (?:reduced"
+    r"|changed"
     r"|increased|moved))(?:\s(?:down|up|out|back|in|over))*(?:\s(?:to|at|as|by|from))?"
     r"(?:\s(?:as )?(?:low|tight|small|little|big|much|far|thin|thick)(?: down)? as)?"
     r"|(?:könnte|dürfte)(?:\s(?:es|sich|der|die|das|er|sie|auch|noch|evtl\.?|eventuell|vielleicht|später"
     r"|dann|am ende))*\s(?:auf|bis)(?:\s(?:auf|zu))?"
-    r"|(?:pourrait|risque de|va peut-être)(?:\s(?:encore|aussi|même|bien))*\s(?:descendre|passer|aller"
+    r"|(?:pourrait|risque de|va peut-être)(?:\s(?:encore|aussi|même|bien))*\s(?:descendre|passer"
+    r"|aller"
     r"|baisser|monter|tomber)(?:\s(?:jusqu'à|à|en))?"
     r"|podría(?:\s(?:aún|también|incluso))*\s(?:bajar|subir|quedar|pasar|llegar)(?:\s(?:hasta|a|en))*"
     r"|potrebbe(?:\s(?:anche|ancora))*\s(?:scendere|salire|diventare|arrivare|passare)(?:\s(?:fino|a))*"

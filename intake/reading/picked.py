@@ -133,6 +133,8 @@ def _line_of(layout: Layout, group: Group) -> Line:
         f for slot, fs in group.slots.items() if slot not in group.shared for f in fs
     ]
     own = own or [f for fs in group.slots.values() for f in fs]
+    lines = {fs[0].line for fs in group.slots.values()}
+    own = [f for f in own if f.line in lines]  # "only the 35": said again elsewhere
     begin = layout.text.rfind("\n", 0, min(f.start for f in own)) + 1
     end = layout.text.find("\n", max(f.end for f in own))
     end = len(layout.text) if end < 0 else end

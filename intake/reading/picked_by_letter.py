@@ -22,7 +22,8 @@ _ONLY = late_pattern(
     rf"|vorerst|at present))?{ENDS}",
 )
 _ALL_TOO = late_pattern(
-    r"\b(?:also|as well|too|both|auch|beide|aussi|también|anche|ook|every|all|alle|each|apiece|jeweils"
+    r"\b(?:also|as well|too|both|auch|beide|aussi|también|anche|ook|every|all|alle|each|apiece"
+    r"|jeweils"
     r"|je ein(?:en)?|chacun\w*|cada|ciascun\w*|elk)\b"
 )
 

@@ -1,5 +1,5 @@
-"""One of several sizes asked for by its rank, 'let's do the bigger one', 'nur für das dünnere Rohr',
-or by one figure of it, 'we only need the 33.7 mandrel'."""
+"""One of several sizes asked for by its rank, 'the bigger one', 'nur für das dünnere Rohr', or by
+one figure of it, 'we only need the 33.7 mandrel'."""
 
 from __future__ import annotations
 
@@ -28,7 +28,8 @@ _TOO_OF_US = (
 _OTHERS = late_pattern(
     r"\b(?:nur|bloß|lediglich|seulement|uniquement|juste|que|solo|sólo|solamente|únicamente|soltanto"
     rf"|alleen|enkel)\s{_TOO_OF_US}"
-    r"(?:d(?:as|en|ie|em)|le|la|el|il|lo|de|het)\s(?:(?:tubes?|tubos?)\s)?(?:plus\s|le plus\s|más\s|più\s)?"
+    r"(?:d(?:as|en|ie|em)|le|la|el|il|lo|de|het)\s(?:(?:tubes?|tubos?)\s)?(?:plus\s|le plus\s"
+    r"|más\s|più\s)?"
     r"(?P<word>(?:dünn|dick|klein|groß|gross|größ|gröss|stärk|schwäch)(?:e|er|st|est)\w{0,3}"
     r"|petite?|fine?|mince|grosse?|grande?|épaisse?"
     r"|pequeñ[oa]|fin[oa]|delgad[oa]|grues[oa]|piccol[oa]|sottile|spess[oa]|gross[oa]"
@@ -49,14 +50,16 @@ _FIGURE = late_pattern(
     r"(?P<figure>\d{1,3}(?:[.,]\d{1,3})?|\.\d{2,3})(?:\s?(?:mm|\"|in|inch|er))?"
     r"(?:[\s-](?:mandrel|one|tube|pipe|size|rohr|\w*dorn|tubo|buis))?"
     rf"(?:(?=\s(?:at (?:present|the moment|this (?:time|point|stage))|now|right now|this time|to"
-    rf" (?:start|begin)|vorerst|zunächst|momentan|pour l'instant|de momento|per ora|voorlopig|voorerst)"
+    rf" (?:start|begin)|vorerst|zunächst|momentan|pour l'instant|de momento|per ora|voorlopig"
+    rf"|voorerst)"
     rf"\b)|{ENDS})"
 )
 _ALL_TOO = any_of(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
 _OF_EACH = late_pattern(
-    r"\b(?:each|apiece|je(?:weils)? (?:ein|1)\w*|un\w* (?:pour |par )?chac\w+|un[oa]? (?:de |por |per )?"
+    r"\b(?:each|apiece|je(?:weils)? (?:ein|1)\w*|un\w* (?:pour |par )?chac\w+|un[oa]? (?:de |por "
+    r"|per )?"
     r"(?:cada|ciascun|ognun)\w*|(?:een|één) (?:van |voor )?elk)\b"
 )
 _SAID_TOO = late_pattern(rf"\b{_ALL_TOO}\b")

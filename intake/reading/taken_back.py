@@ -150,8 +150,10 @@ _OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.I
 
 _THE_ONE_WITH = late_pattern(
     r"(?:^|[^\w])(?:(?:the|that) one (?:with|for|in|on|at)|(?:the|that|one for the)"
-    r"|(?:den|der|die|das|einen) (?:mit|für|in|zu)|celui (?:de|avec|pour|en)|l[ea]|el de|la de|el|il|quello"
-    r" (?:da|con|per)|die (?:van|met|voor)|de)\s(?:(?:r|radius|rad|clr|ø|rayon|radio|raggio|straal)\s?)?$"
+    r"|(?:den|der|die|das|einen) (?:mit|für|in|zu)|celui (?:de|avec|pour|en)|l[ea]|el de|la de|el"
+    r"|il|quello"
+    r" (?:da|con|per)|die (?:van|met|voor)|de)\s(?:(?:r|radius|rad|clr|ø|rayon|radio|raggio"
+    r"|straal)\s?)?$"
 )
 """'Den mit 180', 'the one for 2.25'."""
 _AHEAD = 32

@@ -22,8 +22,8 @@ _NAMED = (
     + r"){0,2}"
 )
 _PICKED = late_pattern(
-    _NAMED
-    + r"\W{0,3}(?:(?:on|at|with|auf|mit|sur|avec|con|su|op|met|an?|einem|un|une|una|een|the)\s){0,2}"
+    _NAMED + r"\W{0,3}(?:(?:on|at|with|auf|mit|sur|avec|con|su|op|met|an?|einem|un|une|una|een"
+    r"|the)\s){0,2}"
     r"(?:(?:clr|r|rad|radius|rayon|radio|raggio|straal)[\s:=]{0,3})?$"
 )
 
