@@ -75,7 +75,7 @@ def asks_for_counted(text: str) -> bool:
         words = " ".join(clause.split())
         if _NO_COUNT.search(words):
             return True
-        if (_COUNTED.search(words) or _FILLED.search(words)) and _WANTED.search(words):
-            if not _TURNED.search(words):
-                return True
+        counted = _COUNTED.search(words) or _FILLED.search(words)
+        if counted and _WANTED.search(words) and not _TURNED.search(words):
+            return True
     return False
