@@ -9,6 +9,7 @@ from decimal import Decimal
 from ..late_pattern import late_pattern
 from .groups import Group, Slot
 from .patterns import any_of
+from .picked_by_letter import speaks_of_other
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
 
@@ -78,7 +79,8 @@ def picked_by_rank(words: str, groups: Sequence[Group]) -> set[int]:
         found |= _ranked(groups, match["rank"], strict=False)
     for match in () if _OF_EACH.search(spaced) else _OTHERS.finditer(spaced):
         clause = clause_of(spaced, match.start(), match.end())
-        if not NO_REQUEST.search(clause) and len(groups) == _PAIR:
+        other = speaks_of_other(spaced, match.start())
+        if not other and not NO_REQUEST.search(clause) and len(groups) == _PAIR:
             found |= _ranked(groups, match["word"], strict=True)
     return found
 
@@ -112,6 +114,8 @@ def picked_by_figure(words: str, groups: Sequence[Group]) -> set[int]:
     for match in _FIGURE.finditer(spaced):
         # What stands before 'only' in its clause may correct another thing: "316L, not 304, and"
         if NO_REQUEST.search(spaced[match.start() : _stop(spaced, match.end())]):
+            continue
+        if speaks_of_other(spaced, match.start()):
             continue
         value = Decimal(match["figure"].replace(",", "."))
         for slot in ("od", "wall", "clr"):

@@ -80,6 +80,10 @@ NOT_PICKED = [
     case("both-polished", _AB + "Only tube B needs polish, quote both.", _T_A, _T_B),
     case("drilled", _AB + "Only tube A, drilled. Tube B plain. One mandrel each.", _T_A, _T_B),
     case("stainless", _AB + "We need a mandrel for tube A and B. Only tube B is stainless.", _T_A, _T_B),
+    case("thread-only-for", _AB + "Mandrels please. They need an M16 thread only for tube B.", _T_A, _T_B),
+    case("drawings-only-for", _AB + "Mandrels please. Drawings attached only for tube B.", _T_A, _T_B),
+    case("ball-only-for", _AB + "Mandrels please. Ball mandrel only for the 35.", mm("25", "1", "63", _ALL), _T_B),
+    case("naht", "38 x 2 R 100\n42 x 2 R 120\n\nDorne bitte. Nur das dickere Rohr hat eine Naht.", mm("38", "2", "100"), mm("42", "2", "120")),
     case("rank-split", "Tube A: 25 x 3.0, R 63\nTube B: 35 x 1.0, R 105\n\nEin Dorn, nur für das dünnere Rohr.", mm("25", "3", "63", _ALL), mm("35", "1", "105", _ALL)),
 ]  # fmt: skip
 
