@@ -38,10 +38,12 @@ _OTHERS = late_pattern(
     rf"(?:\s(?:rohr|tubes?|tubo|buis|maß|größe|durchmesser|des deux|de los dos|dei due|van de twee"
     rf"|von beiden|der beiden))?{ENDS}",
 )
-_LEAST = ("small", "thin", "klein", "short", "dünn", "schwäch", "petit", "fin", "mince", "pequeñ")
-_LEAST += ("delgad", "piccol", "sottil", "dun")
-_BY_WALL = ("th", "dünn", "dick", "fin", "mince", "épais", "delgad", "grues", "sottil", "spess")
-_BY_WALL += ("dun", "dik", "stärk", "schwäch")
+_LEAST = tuple(
+    "small thin klein short dünn schwäch petit fin mince pequeñ delgad piccol sottil dun".split()
+)
+_BY_WALL = tuple(
+    "th dünn dick fin mince épais delgad grues sottil spess dun dik stärk schwäch".split()
+)
 _FIGURE = late_pattern(
     r"\b(?:only|just|nur|bloß|lediglich|seulement|uniquement|juste|solo|sólo|solamente|soltanto|alleen"
     r"|enkel)\s(?:(?:need|want|quote|price|after|for|on|an?|one|brauchen?|wir|ich|einen|für|den|das|die"
