@@ -25,7 +25,9 @@ _INNER_WORD = (
     r"(?:inside|inner|internal(?:ly)?|innen|innere[rn]?|(?:à )?l'intérieur|intérieure?|interior"
     r"|int\b|interno|interna|por dentro|dentro|binnen|bore)"
 )
-_INNER_BETWEEN = late_pattern(rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b))[^,;\d]{{0,24}}$")
+_INNER_BETWEEN = late_pattern(
+    rf"\b{_INNER_WORD}\b(?!\s(?:rad|r\b|(?:for|on|für|bei|pour|para|per|voor)\s))[^,;\d]{{0,24}}$"
+)
 _INNER_BEHIND = late_pattern(
     rf"^[\"'”″ ]{{0,3}}(?:mm|cm|in|inch(?:es)?)?\s?(?:measured\s)?(?:à\s|all['’]|van\s|"
     rf"(?:on|across|over|at|sur|su|op)\s(?:the\s|le\s|la\s|l['’]|de\s)?)?{_INNER_WORD}\b"
@@ -41,13 +43,6 @@ _INT_BETWEEN = late_pattern(
 _EXT_BEHIND = late_pattern(
     r"[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s?"
     r"(?:ext(?:ern[oa]?|érieur|erior)?|est(?:erno)?|outer|outside|au(?:ß|ss)en|buiten|uitw)\b"
-)
-
-
-_WORKS_OUT = late_pattern(
-    r"\b(?:works out|comes (?:out )?(?:to|at)|makes|gives|that'?s|which is|it'?s|so|also|ergibt"
-    r"|macht|soit|donc"
-    r"|da|cioè|dus)\b"
 )
 
 
@@ -80,8 +75,8 @@ def _hear_pairs(layout: Layout) -> None:
         if not inner or len(between) >= _PAIR_APART:
             continue
         outer = _OUTER_WORD.search(ahead + between) is not None
-        if signs & RADIUS_ROLES and not outer and _WORKS_OUT.search(between):
-            continue  # "R 76, which works out to 57 on the inside"
+        if signs & RADIUS_ROLES and not outer:
+            continue  # "R 76, which works out to 57 on the inside": other_side.py weighs the two
         if signs & RADIUS_ROLES or (of_radii and outer):
             left.give("outside_r", "cue")  # "R 100 on the outside and R 62 on the inside"
             right.give("noise", "cue")

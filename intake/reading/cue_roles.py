@@ -25,6 +25,8 @@ _PARTS = word_set(
 """Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
 _TO = word_set("to zu auf")
+_ON = word_set("on @ with auf mit sur avec su con op met over")
+"""What leads over from a tube to its radius."""
 _MOST_COUNTED = 500
 _LEAST_RADIUS_IN = Decimal("0.2")
 _THICKEST_MM = 25
@@ -235,6 +237,9 @@ def _serves_next(layout: Layout, figure: Figure, cue_index: int) -> bool:
     if after is None:
         return False
     gap = layout.tokens[cue_index + 1 : after.token]
+    of_tube = any(cue.role == "od" for cue in layout.tokens[cue_index].cues)
+    if of_tube and any(token.text in _ON for token in gap):
+        return False  # "1.75 OD on 4, 5 and 6 CLR"
     return all(token.text in FILLER_LEFT and token.text not in ",.)" for token in gap)
 
 

@@ -111,6 +111,7 @@ SIZE_CUES: CueWords = (
     """),
     ("clr", "after", """
         centre line | center line | centreline | centerline | centrelines | centerlines |
+        centrline | centerlien | centreilne |
         on the centreline | to the centre | to the center | to centre | to center |
         to the tube centre | to the tube center | to tube centre | to tube center |
         to centreline | to centerline | to the centreline | to the centerline | to axis |

@@ -20,7 +20,7 @@ def says_nothing(word: str) -> bool:
         word[0] in _TIMES_OR_SCHEDULE
         or word[0] in MULTIPLE_STARTS
         or word in WORDS
-        or word in ("inch", "an", "a")
+        or word in ("inch", "an", "a", "extra", "double")  # 'extra heavy' is a schedule
         or begins_length(word)
         or longest_cue(word.removesuffix("'s"))
     )

@@ -18,6 +18,8 @@ from .numbers import Number, number_at, scaled
 from .parted_units import parted_at
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
+from .schedule_names import STARTS as SCHEDULE_STARTS
+from .schedule_names import schedule_at
 from .tenths import tenths_at
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
@@ -45,9 +47,6 @@ _LEADER = re.compile(r"[.·_-]{3,}(?!\d)|(?:\.\s){3,}")  # "Ext. diam. ........ 
 _AND_PART = re.compile(
     r"\sand\s(?P<part>(?:an?|one|three|five|seven)\s(?:half|quarters?|eighths?|sixteenths?))\b",
     re.IGNORECASE,
-)
-_NAMED_SCHEDULE = re.compile(
-    r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE
 )
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
@@ -243,10 +242,10 @@ class _Lexer:
             multiple = multiple_at(self.text, at)
             if multiple is not None:
                 return self._add_number(multiple, at, multiple.end, "D").end
-        if first in "sx" and (at == 0 or not self.text[at - 1].isalpha()):
-            schedule = _NAMED_SCHEDULE.match(self.text, at)
+        if first in SCHEDULE_STARTS:
+            schedule = schedule_at(self.text, at)
             if schedule is not None:
-                return self._named_schedule(schedule)
+                return self._named_schedule(at, *schedule)
         if folded in WORDS or folded in ("inch", "an", "a"):
             end = self._spoken(at)
             if end is not None:
@@ -257,12 +256,11 @@ class _Lexer:
                 return self._with_unit(number, at).end
         return self._cue(at, word.end(), folded) or self._add("word", at, word.end())
 
-    def _named_schedule(self, match: re.Match[str]) -> int:
-        """'Std', 'sch 10S'."""
-        number = Number(match.start(), match.end(), (Decimal(0),), "words")
-        token = self._add_number(number, match.start(), match.end(), "sch")
+    def _named_schedule(self, at: int, name: str, end: int) -> int:
+        """'Std', 'sch 10S', 'extra heavy'."""
+        token = self._add_number(Number(at, end, (Decimal(0),), "words"), at, end, "sch")
         token.cues = (Cue("schedule", "before"),)
-        token.notes = (match[1].upper(),)
+        token.notes = (name,)
         return token.end
 
     def _spoken(self, at: int) -> int | None:

@@ -45,7 +45,8 @@ _IS = any_of(
 _BY = r"(?:about |roughly |approx\.? |ca\.? |around |exactly |genau |a |un |una |the |r ?)?"
 _AHEAD = {
     side: late_pattern(
-        rf"(?:[(\[,;/–-]|\s|and|und|et|y|e|en)*\b{words}(?:[\s,]*{_IS}){{0,2}}\s?{_BY}$"
+        rf"(?:[(\[,;/–-]|\s|and|und|et|y|e|en|or|oder|ou|o|of)*"
+        rf"\b{words}(?:[\s,]*{_IS}){{0,2}}\s?{_BY}$"
     )
     for side, words in _SIDES.items()
 }
@@ -55,15 +56,19 @@ _BEHIND = {
     for side, words in _SIDES.items()
 }
 _BEHIND_LEADS = late_pattern(
-    rf"\s?(?:radius|rad|clr|rayon|radio|raggio|straal)?\s?[(\[,;–-]\s?(?:{_IS}\s?)+{_BY}$"
+    rf"\s?(?:mm|cm|in(?:ch(?:es)?)?\b|[\"”″'])?\s?(?:radius|rad|clr|rayon|radio|raggio|straal)?"
+    rf"\s?(?:[(\[,;–-]\s?(?:{_IS}\s?)+|[(\[,;–-]?\s?(?:or|oder|ou|o|of)\s){_BY}$"
 )
 """'3 in radius (that's' 2.25 to the inside."""
 _CENTRE = re.compile(
-    r"cent(?:re|er)|clr|mitte|neutral|axe|eje|asse|hart|middle|\bor\b|\boder\b|\bou\b|\bo\b"
-    r"|\bof\b(?! (?:the )?"
-    r"(?:bend|curve|tube|pipe))|\bnot\b|nicht|\bpas\b|\bno\b|\bnon\b|niet",
+    r"cent(?:re|er)|clr|mitte|neutral|axe|eje|asse|hart|middle"
+    r"|\bnot\b|nicht|\bpas\b|\bno\b|\bnon\b|niet",
     re.IGNORECASE,
 )
+_OR = re.compile(
+    r"^\s?(?:mm|cm|in(?:ch(?:es)?)?\b|[\"”″'])?,?\s?\(?(?:or|oder|ou|o|of)\b", re.IGNORECASE
+)
+"""'R 76 or 57 inside': the same radius where the two lie half an OD apart, else a choice."""
 _SAID_AS = ("radius", "clr", "inside_r", "outside_r")
 _FAR, _BACK = 72, 24
 _CLOSE = Decimal("0.06")
@@ -82,7 +87,8 @@ def set_other_sides_aside(layout: Layout) -> None:
                 break
             side = _side_of(layout, layout.figures[at - 1], other)
             if side is not None:
-                _weigh(layout, figure, other, side)
+                offered = _OR.search(layout.text[figure.end : other.start]) is not None
+                _weigh(layout, figure, other, side, offered=offered)
 
 
 def _side_of(layout: Layout, before: Figure, other: Figure) -> str | None:
@@ -101,8 +107,8 @@ def _side_of(layout: Layout, before: Figure, other: Figure) -> str | None:
     return None
 
 
-def _weigh(layout: Layout, figure: Figure, other: Figure, side: str) -> None:
-    tubes = [f for f in layout.figures if f.role == "od" and f.is_measure]
+def _weigh(layout: Layout, figure: Figure, other: Figure, side: str, *, offered: bool) -> None:
+    tubes = [f for f in layout.figures if f.role in ("od", "id") and f.is_measure and f != other]
     before = [f for f in tubes if f.index < figure.index]
     tube = before[-1] if before else tubes[0] if tubes else None
     units = {f.unit for f in (figure, other, tube) if f is not None and f.unit in ("in", "mm")}
@@ -120,6 +126,10 @@ def _weigh(layout: Layout, figure: Figure, other: Figure, side: str) -> None:
         figure.role = "clr"
         figure.notes = [note for note in figure.notes if "centreline" not in note]
         other.give("noise", "same")
+    elif offered:
+        figure.notes.append("another radius is offered beside it, measured to a side of the tube")
+        if other.role not in RADIUS_ROLES:
+            other.give("noise", "same")
     elif (apart > 0) == (side == "in") and abs(apart) < tube.number.value * 2:
         if other.role in ("od", "id") and other.number.value < tube.number.value:
             return  # a bore: "radius 75, outside 38, inside 34"

@@ -91,6 +91,10 @@ _TO_EDGE_AFTER = late_pattern(
     )
     + r")\b(?P<edge>\s(?:edge|face|line|kante))?(?!\s(?:dia|diameter|od\b))"
 )
+_ONLY_IS = late_pattern(
+    r"(?:\sof the (?:bend|curve|tube)|\s(?:du|de la) (?:coude|courbe|cintre|tube))?\W*"
+    r"(?:is|of|ist|von|est|de|es|è|di|van|r)?\W*$"
+)
 _OUTER_EDGE = late_pattern(r"out|far|extr|auß|ext|exterior|est|buiten")
 _OUTER = whole_words(
     r"au(?:ß|ss)endurchmesser | buitendiameter",
@@ -208,6 +212,7 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         edge
         and (edge["edge"] or layout.says(figure.sentence, _BENT))
         and not _WORD_OF_TUBE.search(before.rpartition(",")[2])
+        and not _leads_on(layout, figure, after, edge.end())
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
     if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
@@ -223,6 +228,12 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if inside and not whole and not RADIUS_WORD.search(before):
         return "id"
     return None
+
+
+def _leads_on(layout: Layout, figure: Figure, after: str, end: int) -> bool:
+    """'25 x 1.5, radius on the inside 38': the side is the next figure's."""
+    behind = layout.after_in_sentence(figure)
+    return behind is not None and "," in after[:end] and _ONLY_IS.match(after, end) is not None
 
 
 def _is_of_legs(layout: Layout, figure: Figure) -> bool:

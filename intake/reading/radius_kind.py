@@ -38,6 +38,14 @@ _LIMIT = whole_words(
     "no tighter | no smaller | or (?:bigger|larger|tighter|smaller)",
     "(?:bigger|larger) is (?:ok|fine)",
 )
+_LEAST = whole_words(
+    r"min(?:imum|imal\w*)? | down to | kleinste[rn]? | engste[rn]? | mini | plus (?:petit|serré)",
+    r"minimale? | mínim[oa] | menor | minim[oa] | più (?:piccolo|stretto) | krapste | jusqu'à",
+)
+_MACHINE = whole_words(
+    r"machine | bender | \w*maschine | cintreuse | curvadora | dobladora | curvatubi | macchina",
+    r"\w*machine | máquina",
+)
 _CENTRE_LINE = whole_words(
     r"cent(?:re|er)\s?-?lines? | to (?:the )?cent(?:re|er) | clr | rohrmitte | neutrale faser",
     "fibre neutre | ligne neutre | in asse | all'asse | al eje | hartlijn | neutral axis",
@@ -138,8 +146,8 @@ def refine_radii(layout: Layout) -> None:
         if figure.role not in RADIUS_ROLES:
             continue
         around = _words_around(layout, figure)
-        if _LIMIT.search(around):
-            figure.notes.append("limit")
+        if _LIMIT.search(around) or (_LEAST.search(around) and _MACHINE.search(around)):
+            figure.notes.append("limit")  # "min CLR our bender does is 110"
         if figure.role == "radius":
             if figure.how == "place" and _CENTRE_LINE.search(around):
                 figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
