@@ -13,9 +13,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ..late_pattern import late_pattern
-from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, REFERS, TOOL
+from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .figures import Layout
 from .groups import Group
+from .nets_there import is_tube_there
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
 from .told_plainly_words import (
@@ -38,6 +39,16 @@ from .told_plainly_words import (
     THIS_ONE,
     WANTED_ALL_THE_SAME,
     WAS_BEFORE,
+)
+from .told_unneeded_words import (
+    BENT_EMPTY,
+    DONE,
+    IF_ALL_GOES_WELL,
+    NOT_NEEDED_HERE,
+    OF_SEVERAL_SIZES,
+    OTHER_THINGS,
+    PRICED_NOW,
+    STRAIGHT,
 )
 from .told_words import OF_SUBJECT
 
@@ -75,6 +86,8 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     if not any(told) or all(told):
         return None
     rest = [(g, part) for g, part, gone in zip(groups, found.sizes, told, strict=True) if not gone]
+    if any(_may_be_bent(group, part, rest) for group, part in _gone(groups, found.sizes, told)):
+        return None
     for part, gone in zip(found.sizes, told, strict=True):
         part.told = gone
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
@@ -92,14 +105,34 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     return Apart(found.sizes, sure=len(rest) == 1)
 
 
+def _gone(
+    groups: Sequence[Group], sizes: Sequence[Said], told: Sequence[bool]
+) -> list[tuple[Group, Said]]:
+    return [(g, part) for g, part, gone in zip(groups, sizes, told, strict=True) if gone]
+
+
+def _may_be_bent(group: Group, part: Said, rest: Sequence[tuple[Group, Said]]) -> bool:
+    """'38 x 2. In the rack we have 38 x 3': that may be the tube that will be bent."""
+    if "od" not in group.slots or not is_tube_there(part.words) or TOOL.search(part.words):
+        return False
+    value = group.slots["od"][0].number.value
+    return any("od" in g.slots and g.slots["od"][0].number.value == value for g, _ in rest)
+
+
 def _is_plainly_told(part: Said, found: Split) -> bool:
     """Whether its own words tell of it, and neither those nor what points to it ask for it."""
     part = _of_its_own(part, found)
     together = [o for o in found.sizes if (o.begin, o.end) == (part.begin, part.end)]
     shared = len(together) > 1
     own = [*([] if shared else [part.words]), *part.elsewhere]
+    if any(_comes_later_if(words) for words in own):
+        return True
     if asks_for(part) or is_new(part):
         return False
+    on_all = [part.words] if shared and OF_SEVERAL_SIZES.search(part.words) else []
+    at_once = [words for words in part.behind if POINTS.match(words)]
+    if any(map(_needs_none, [*own, *on_all, *at_once])):
+        return True
     pointing = [words for words in part.behind if REFERS.search(words)]
     if any(map(_gives_up, [*own, *pointing])):
         return True
@@ -126,6 +159,19 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     there = [words for words in own if any(p.search(words) for p in (DELIVERED, ORDERED, OWNED))]
     elsewhere = all(words in there or words in serves for words in part.elsewhere)
     return bool(there) and elsewhere and not any(map(NO_MANDREL.search, there))
+
+
+def _needs_none(words: str) -> bool:
+    """Whether it stays straight, is bent empty, is done, or is not needed here."""
+    if OTHER_THINGS.search(words):
+        return False
+    found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
+    return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
+
+
+def _comes_later_if(words: str) -> bool:
+    """'If that one works out I'll want one for ... after Christmas': no price of it is asked."""
+    return IF_ALL_GOES_WELL.search(words) is not None and not PRICED_NOW.search(words)
 
 
 def _gives_up(words: str) -> bool:
@@ -182,7 +228,8 @@ def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
     if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
         return False  # "just one again", right behind the size that is asked for
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
-    again = AGAIN.search(_without_harmless(said)) or BY_PLACE.search(said)
+    other = _without_harmless(said)
+    again = AGAIN.search(other) or BY_PLACE.search(other)
     return again is not None or _wanted_all_the_same(said, rest)
 
 
