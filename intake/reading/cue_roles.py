@@ -11,6 +11,7 @@ from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
 from .patterns import word_set
+from .place_tests import opens_list
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
@@ -74,7 +75,7 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     if left is not None and left.cue.role == "label" and _is_told(layout, figure, left):
         left = None
     chosen = _choose(layout, figure, left, cue_right(layout, figure))
-    if chosen is None:
+    if chosen is None or (chosen.cue.role == "quantity" and opens_list(layout, figure)):
         return
     if chosen.cue.role != "noise":  # an o-ring's two figures are both the o-ring's
         used.add(chosen.token)

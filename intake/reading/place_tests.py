@@ -21,6 +21,9 @@ _ARTICLES = word_set(
     "a an our the my your this that tight big small nice one einen einem un une uno una een 's its"
 )
 _JOINTS = frozenset((",", "/", "-", "wall"))
+_AND = word_set("and & und et y e en i")
+_MANY = Decimal(10)
+"""So many mandrels are not ordered at once."""
 
 
 def is_diameter(figure: Figure) -> bool:
@@ -168,3 +171,13 @@ def _is_thousandths(layout: Layout, od: Figure, figure: Figure) -> bool:
         return False
     touching = all(token.kind == "gap" for token in layout.between(od, figure))
     return touching and od.unit in ("in", None)
+
+
+def opens_list(layout: Layout, figure: Figure) -> bool:
+    """'Dorne: 25, 30 und 35 AD': so many mandrels are not ordered, and not of two kinds."""
+    least, after = max(figure.number.value, _MANY), layout.after(figure)
+    while after is not None and after.link == "list" and least < after.number.value < 2 * least:
+        if layout.text[figure.end : after.start].strip().casefold() in _AND:
+            return True
+        figure, after, least = after, layout.after(after), after.number.value
+    return False

@@ -4,20 +4,17 @@ from __future__ import annotations
 
 import itertools
 import re
-from decimal import Decimal
 
 from .figures import Figure, Layout
 from .groups import Group
 from .multiplied import sets_size_apart
-from .patterns import word_set
+from .place_tests import opens_list
 from .quantity_mentions import mentions
 from .quantity_prompts import BARE, PIECES, PROMPTED
 from .quantity_several import Counts, Several, settled
 from .text_tables import RowFacts
 from .units_after import counted_after
 
-_MANY = Decimal(10)
-_AND = word_set("and & und et y e en i")
 _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
@@ -85,25 +82,11 @@ def set_counts_aside(layout: Layout) -> None:
         after = layout.after(figure)
         if _is_wall_in_chain(layout, figure):
             continue
-        if after is not None and (after.link == "times" or _begins_list(layout, figure, after)):
+        if after is not None and (after.link == "times" or opens_list(layout, figure)):
             continue  # "one mandrel: 4 by .120": the 4 is a diameter
         counted = at < len(counts) and counts[at].start <= figure.start
         if counted and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
-
-
-def _begins_list(layout: Layout, figure: Figure, after: Figure) -> bool:
-    """'Dorne: 25, 30 und 35 AD': so many mandrels are not ordered, and not of two kinds."""
-    least = max(figure.number.value, _MANY)
-    while after.link == "list" and least < after.number.value < 2 * least:
-        between = layout.text[figure.end : after.start].strip().casefold()
-        if between in _AND:
-            return True
-        behind = layout.after(after)
-        if behind is None:
-            break
-        figure, after, least = after, behind, after.number.value
-    return False
 
 
 def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:
