@@ -148,7 +148,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if not any(_is_open(figure) for figure in chain):
         return
     if len(chain) == 2:
-        if not _read_die_pair(layout, chain):
+        if not (_read_die_pair(layout, chain) or _read_radius_behind(layout, *chain)):
             read_pair(chain)
     elif len(chain) == 3:
         read_triple(layout, chain)
@@ -176,6 +176,22 @@ def _read_die_pair(layout: Layout, chain: list[Figure]) -> bool:
     second.give("clr", "header" if told else "chain")
     if not told:
         second.notes.append("the second figure may be the radius or a length")
+    return True
+
+
+def _read_radius_behind(layout: Layout, first: Figure, second: Figure) -> bool:
+    """'.065 wall 1.5 OD x 4.5': words name OD and wall, and the third is the radius."""
+    before = layout.before(first)
+    if before is None or before.line != first.line or second.role is not None:
+        return False
+    tubes = [f for f in (before, first) if f.role in ("od", "label") and f.how == "cue"]
+    if len(tubes) != 1 or "wall" not in (before.role, first.role):
+        return False
+    od = tubes[0]
+    near = od.number.value < second.number.value <= od.number.value * _LARGEST_BEND
+    if not near or second.unit not in (None, od.unit):
+        return False
+    second.give("radius", "chain")
     return True
 
 

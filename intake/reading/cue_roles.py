@@ -72,7 +72,7 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     left = cue_left(layout, figure, used)
     if left is None or left.cue.role == "label":
         left = _subject(layout, figure, used) or left
-    if left is not None and left.cue.role == "label" and _is_told(layout, figure, left):
+    if left is not None and _is_told(layout, figure, left):
         left = None
     chosen = _choose(layout, figure, left, cue_right(layout, figure))
     if chosen is None or (chosen.cue.role == "quantity" and opens_list(layout, figure)):
@@ -83,18 +83,14 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
         _take(figure, _bent_diameter(layout, figure, chosen.cue), "cue")
 
 
-def _is_told(layout: Layout, figure: Figure, label: Found) -> bool:
-    """'25er Rohr mit 60, 75 und 90 Radius': the tube has its OD before it."""
+def _is_told(layout: Layout, figure: Figure, left: Found) -> bool:
+    """'25er Rohr mit 60, 75 und 90 Radius', '1 off 38 tube': what it names stands before it."""
+    if left.cue.role == "quantity":
+        return left.token > 0 and layout.tokens[left.token - 1].number is not None
     before = layout.before(figure)
-    return (
-        before is not None
-        and before.role == "od"
-        and before.token
-        in (
-            label.token - 1,
-            label.token - 2,
-        )
-    )
+    if left.cue.role != "label" or before is None or before.role != "od":
+        return False
+    return left.token - 2 <= before.token < left.token
 
 
 def _subject(layout: Layout, figure: Figure, used: set[int]) -> Found | None:

@@ -28,7 +28,7 @@ _STREET = (
     r"Way|Ct|Court|Hwy|Highway|Pkwy|Parkway|Pl|Place|Cir|Loop|Pike|Terrace|Sq|Square)(?![^\W_])"
 )
 _NO_GRADE_BEFORE = late_pattern(
-    rf"[ ]?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|\s?[xX*]\s?\d|:\d|"
+    rf"[ ]?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|[ \t]?[xX*]\s?\d|:\d|"
     rf"/\d(?!\d\dL?(?!\d))|"
     r"[-.\s)]{1,2}\d{3}[-.\s]\d{3,4}(?!\d)|@",
     re.I,

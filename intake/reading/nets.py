@@ -21,6 +21,7 @@ from .nets_picks import picks_unheard
 from .nets_preferred import preferred
 from .nets_putting_right import PUTTING_RIGHT
 from .nets_there import doubt_there
+from .nets_unexplained import doubt_tubes_elsewhere
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line, words_around
 from .words_nets import (
@@ -59,6 +60,7 @@ def cast_nets(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what looks like a misread; see the module."""
     _doubt_offered(layout, groups)
     doubt_there(layout, groups)
+    doubt_tubes_elsewhere(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:

@@ -22,6 +22,8 @@ _ARTICLES = word_set(
 )
 _JOINTS = frozenset((",", "/", "-", "wall"))
 _AND = word_set("and & und et y e en i")
+_ONE_TUBE = frozenset(("tube", "tubing", "pipe"))
+"""Two of them would be 'tubes'."""
 _MANY = Decimal(10)
 """So many mandrels are not ordered at once."""
 
@@ -112,8 +114,8 @@ def wall_follows(layout: Layout, figure: Figure) -> bool:
 
 
 def whole_before_wall(layout: Layout, figure: Figure) -> bool:
-    """'4.5 CLR, 3, 11 ga', '2, .065 wall': a whole number right before a wall, on a line that
-    names no other OD."""
+    """'4.5 CLR, 3, 11 ga', '2, .065 wall', '2 tube, .120 wall': a whole number right before a wall,
+    on a line that names no other OD."""
     after = layout.after(figure)
     if after is None or not 1 <= figure.number.value <= _LARGEST_OD_IN:
         return False
@@ -121,7 +123,9 @@ def whole_before_wall(layout: Layout, figure: Figure) -> bool:
         return False
     inches = after.role in (None, "wall") and is_thin(after) and after.unit in (None, "in")
     touching = all(
-        token.kind in ("gap", "times") or token.text == ","
+        token.kind in ("gap", "times", "material")
+        or token.text == ","
+        or (token.text in _ONE_TUBE and (figure.number.value > 1 or token.text == "tubing"))
         for token in layout.between(figure, after)
     )
     return (

@@ -12,6 +12,7 @@ from .place_tests import opens_list
 from .quantity_mentions import mentions
 from .quantity_prompts import BARE, PIECES, PROMPTED
 from .quantity_several import Counts, Several, settled
+from .roles import RADIUS_ROLES
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -94,8 +95,16 @@ def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:
     before = layout.before(figure) if figure.link == "times" else None
     if before is None or before.number.value < figure.number.value * _MANY_WALLS:
         return False
+    if _is_called_radius(layout, before):
+        return False  # "CLR 76 x3"
     between = layout.text[before.end : figure.start].strip().casefold()
     return between in ("x", "×", "*") and not counted_after(layout.text, figure.number)
+
+
+def _is_called_radius(layout: Layout, figure: Figure) -> bool:
+    ahead = [token for token in layout.tokens_before(figure, 1) if token.number is None]
+    near = (layout.tokens[figure.token], *ahead)
+    return any(cue.role in RADIUS_ROLES and cue.side != "after" for t in near for cue in t.cues)
 
 
 def _sizes(groups: list[Group]) -> frozenset[int]:

@@ -18,6 +18,10 @@ _MOST_ALONE = 12
 _LEADERS = 64
 """So many dots may lead from a label to its count; a word costs as much as eight of them."""
 _LABEL_TABLE = w.labelled_pieces()
+_RADIUS = frozenset("r clr radius rad centerline centreline rayon raggio radio straal".split())
+_OF_NUMBER = frozenset((*"-/.,:=\"'", "mm", "in", "inch", "is"))
+_RADIUS_FAR = 10
+"""Words from a radius to its name: '4-1/2"' is six."""
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
@@ -133,7 +137,19 @@ class Prompts:
         ahead = self.words.at(at)
         if w.is_mandrel(ahead) or (ahead in MARKS and not self.words.at(at - 1).isdecimal()):
             return PROMPTED
+        if self._ends_radius(at):
+            return PROMPTED
         return 0 if ahead.isdecimal() or ahead in ('"', "mm", "in", "wall", ")") else BARE
+
+    def _ends_radius(self, at: int) -> bool:
+        """'CLR 4-1/2 x3', 'R76 x 2': a radius is multiplied by nothing."""
+        for back in range(at, max(-1, at - _RADIUS_FAR), -1):
+            word = self.words.at(back)
+            if word in _RADIUS:
+                return True
+            if not (word.isdecimal() or word in _OF_NUMBER):
+                return False
+        return False
 
     def is_asked(self, at: int) -> bool:
         """Whether 'just', 'I'd take', 'price for' leads to that word."""

@@ -205,8 +205,9 @@ def _words_around(layout: Layout, figure: Figure) -> str:
         if label and (token.text not in QUALIFIERS or before_next):
             end = index  # "Raggio: 57 mm, Diametro esterno: 38": the next figure's label
             break
-    while begin < figure.token and any(c.role in _LABELS for c in layout.tokens[begin].cues):
-        begin += 1  # "30 mm exterior con radio 60"
+    if before is not None and begin == before.token + 1:
+        while begin < figure.token and any(c.role in _LABELS for c in layout.tokens[begin].cues):
+            begin += 1  # "30 mm exterior con radio 60"
     if before is not None and before.role in ("od", "id"):
         # "43 intérieur, cintré à R 68": that tells of the figure before
         commas = (n for n in range(begin, figure.token) if layout.tokens[n].text == ",")
