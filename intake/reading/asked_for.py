@@ -71,10 +71,11 @@ def _doubt_each(layout: Layout, groups: list[Group]) -> None:
         return
     left = [group for group in groups if group.doubtful != PLAINLY_TOLD]
     _doubt_further(layout, left)
-    _doubt_those(groups, only_told(layout, groups), ONLY_TOLD)
-    if not listed:
-        _doubt_those(groups, strongly_told(layout, groups), ONLY_TOLD)
     named = picked_by_name(layout, groups)
+    unpicked = named if named.count(False) == 1 else [True] * len(groups)
+    _doubt_those(groups, _both(only_told(layout, groups), unpicked), ONLY_TOLD)
+    if not listed:
+        _doubt_those(groups, _both(strongly_told(layout, groups), unpicked), ONLY_TOLD)
     _doubt_those(groups, named, OTHER_PICKED)
     if named.count(False) != 1:  # 'the other one later' is said of those that are not picked
         heard = bool(layout.left_out) or len(left) < len(groups)
@@ -103,6 +104,10 @@ def _doubt_further(layout: Layout, groups: list[Group]) -> None:
             _doubt(group, _BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
+
+
+def _both(some: Sequence[bool], others: Sequence[bool]) -> list[bool]:
+    return [one and other for one, other in zip(some, others, strict=True)]
 
 
 def _doubt_those(groups: Sequence[Group], which: Sequence[bool], why: str) -> None:

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from itertools import groupby
 
 from .asked_for import doubt_unasked
-from .figures import Figure, Layout
+from .figures import Figure, Layout, Row
 from .gatherer import Gatherer
 from .groups import Group, Slot, slot_of
 from .lost_sizes import doubt_lost
 from .named_again import without_named_again
+from .named_later import left_by_name
 from .nets import cast_nets
+from .none_wanted import without_none_wanted
 from .patterns import any_of
 from .picked import lines_of_only, picked
 from .sharing import share
+from .text_tables import RowFacts
 from .tied import find_ties, tie
 from .withdrawn import label_before, label_place, left_over
 
@@ -24,7 +28,9 @@ _OWN_ONE = re.compile(
 )
 
 
-def gather(layout: Layout, told: str | None = "") -> list[Group]:
+def gather(
+    layout: Layout, told: str | None = "", rows: Mapping[Row, RowFacts] | None = None
+) -> list[Group]:
     """All requests in the order asked for, ``MOST_GROUPS`` at the most.
 
     ``told`` are words beside the text that may pick out its lines, and then its own don't; None
@@ -51,6 +57,7 @@ def gather(layout: Layout, told: str | None = "") -> list[Group]:
     groups = _without_owned(layout, groups)
     if told is not None:
         groups = _without_withdrawn(layout, groups, told)
+    groups = without_none_wanted(layout, groups, rows or {})
     doubt_unasked(layout, groups)
     cast_nets(layout, groups)
     return groups
@@ -65,6 +72,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     kept = left_over(told or layout.text, labels)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
+    if len(kept) == len(groups) and not told:
+        kept = left_by_name(layout, groups)
     gone = [group for index, group in enumerate(groups) if index not in kept]
     layout.left_out += [_words_of(layout, group) for group in gone]
     left = [groups[index] for index in kept]

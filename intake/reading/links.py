@@ -14,7 +14,7 @@ from .tokens import Token
 
 _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
 
-_AND = word_set("and & bzw resp und et y e en och og i plus ,")
+_AND = word_set("and & bzw resp und sowie et y e en evenals och og i plus ,")
 _OR = word_set(
     "or oder ou o u of eller lub ó might could may maybe perhaps misschien vielleicht eventuell",
     "peut-être quizá quizás forse possibly",
@@ -47,6 +47,8 @@ _ONE = word_set("one tube rohr tubo")
 _SAID_AGAIN = word_set("de da di von van für for pour para per voor")
 """'De 20, de 25 y de 30'"""
 _MOST_COUNTED = 10
+_LONGEST_AGAIN = 3
+"""So many words are said again between two figures: 'one in 2.5" and one in 3"'."""
 _STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
 _TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
 _FAR_GAUGES = 6
@@ -83,7 +85,7 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
         return "list"  # stepped headers: "1.75 then step to 1.875"
     marks: list[_Mark] = []
     loose = False
-    joining = _without_one(between)
+    joining = _without_said_again(layout, left, _without_one(between))
     for previous, token in zip((None, *joining), joining, strict=False):
         if token.kind in ("gap", "material", "cue"):
             if token.text == "up to" and _says_from(layout, left):
@@ -118,11 +120,31 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
 
 
 def _says_again(layout: Layout, left: Figure, token: Token) -> bool:
-    """'Mandriles de 20, de 25'; but 'price for 1 and for 3' counts."""
-    counts = left.number.style == "integer" and left.unit is None
-    if counts and left.number.value <= _MOST_COUNTED:
-        return False
-    return any(before.text == token.text for before in layout.tokens_before(left, 1))
+    """'Mandriles de 20, de 25'"""
+    return not _may_count(left) and any(
+        before.text == token.text for before in layout.tokens_before(left, 1)
+    )
+
+
+def _without_said_again(layout: Layout, left: Figure, tokens: list[Token]) -> list[Token]:
+    """'In 2.5" and in 3"' is a list like '2.5" and 3"': the words before the first figure stand
+    before the second again."""
+    if _may_count(left):
+        return tokens
+    for many in range(min(_LONGEST_AGAIN, len(tokens) - 1), 0, -1):
+        again, joint = tokens[-many:], tokens[-many - 1]
+        ahead = layout.tokens_before(left, many)
+        same = [token.text for token in ahead] == [token.text for token in again]
+        plain = all(token.kind == "word" for token in again)
+        if same and plain and _mark(joint) in ("and", "or"):
+            return tokens[:-many]
+    return tokens
+
+
+def _may_count(figure: Figure) -> bool:
+    """'Price for 1 and for 3' counts."""
+    counts = figure.number.style == "integer" and figure.unit is None
+    return counts and figure.number.value <= _MOST_COUNTED
 
 
 def _mark(token: Token) -> _Mark | None:

@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from .figures import Figure, Layout
 from .groups import Group, slot_of
+from .lost_beside import is_beside_one
 
 LOST = "another size seems to be named that was not understood"
 _SURE = frozenset({"sign", "cue", "chain", "header"})
@@ -25,9 +26,12 @@ def doubt_lost(layout: Layout, groups: Sequence[Group]) -> None:
     values = {(f.number.value, f.unit) for f in layout.figures if f.index in held}
     values |= {(value, None) for value, _ in values}
     ods = {f.number.value for g in groups for f in g.slots.get("od", ())}
+    said = {value for value, _ in values}
     told_twice = any(_is_other_wall(layout, f, ods, values) for f in layout.figures)
     if told_twice or any(
-        _is_lost(layout, f, held) and _is_new(layout, f, values) for f in layout.figures
+        (_is_lost(layout, f, held) and _is_new(layout, f, values))
+        or (f.number.value not in said and is_beside_one(layout, f, held))
+        for f in layout.figures
     ):
         for group in groups:
             if not group.doubtful:

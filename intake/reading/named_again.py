@@ -7,6 +7,7 @@ Where words say that it is a further one ('also one for 1.5 OD') the OD of the f
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
@@ -33,6 +34,27 @@ _FURTHER_ONE = late_pattern(
     r"(?:(?:for|für|pour|para|per|voor)\s)?(?:an?\s|the\s|das\s|le\s|el\s|il\s|de\s|ø\s?)?$"
 )
 """So a further tube of the same OD is spoken of, where it was taken for the same."""
+_AND_ONE = late_pattern(
+    r"(?:[.;!?]\s|^)(?:and|then|und|dann|et|puis|y|luego|e|poi|en|dan)\s(?:also\s|auch\s|aussi\s)?"
+    r"(?:an?|one|1|eine?n?|une?|un[oa]?|een|één)\s(?:mandrel\s|\w*dorn\s|mandrin\s|mandril\s"
+    r"|mandrino\s|doorn\s)?(?:(?:for|für|pour|para|per|voor)\s)?(?:an?\s|ø\s?)?$"
+)
+"""'... 4.5 CLR. And a 1.5 OD': an article names what was not spoken of before."""
+_OF_ANOTHER_JOB = whole_words(
+    r"(?:for|on) (?:an?|my|our|the) (?:\w+ )?(?:different|other|separate|second)"
+    r" (?:job|project|customer|client|order|bike|car|machine|die|bender|part|frame|build|one)",
+    r"(?:for|on) another (?:\w+ )?(?:job|project|customer|client|order|bike|car|machine|die|part)",
+    r"(?:in|of|with) (?:an?other|a (?:different|thicker|heavier|thinner|lighter)) (?:wall|material"
+    r"|grade|alloy|gauge|thickness)",
+    r"(?:für|an) (?:einen|eine|ein) (?:ander\w+|zweite\w+|weiter\w+|neue\w*) (?:\w*auftrag|projekt"
+    r"|kunden?|\w*maschine|teil|bauteil)",
+    r"(?:mit|in) (?:ander\w+|dicker\w+|dünner\w+) (?:wand\w*|material|werkstoff|wandstärke)",
+    r"(?:pour|sur) une? (?:autre|deuxième|nouvel\w*) (?:\w+)",
+    r"(?:para|en) (?:otr[oa]|un segundo|una segunda) (?:trabajo|proyecto|cliente|máquina|pieza)",
+    r"(?:per|su) (?:un altro|un'altra|un secondo|una seconda) (?:lavoro|progetto|cliente|commessa"
+    r"|macchina)",
+    r"(?:voor|op) een (?:ander|andere|tweede|nieuwe?) (?:klus|project|klant|opdracht|machine)",
+)
 _COUNTED = late_pattern(
     r"\b(?:\d+|one|two|three|four|five|six|zwei|drei|vier|deux|trois|quatre|dos|tres|cuatro|due|tre"
     r"|quattro|twee|drie|vier) (?:of|for|von|für|du|de|des|pour|para|di|del|per|van|voor)"
@@ -61,12 +83,26 @@ def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
 
 def _doubt_further(layout: Layout, groups: Sequence[Group]) -> None:
     """'1.5 x .065, CLR 4.5. Also one for 1.5 OD': taken as the same, and perhaps it is not."""
+    firsts = {group.slots["od"][0].index for group in groups if "od" in group.slots}
+    again: dict[Decimal, list[Figure]] = {}
+    for figure in layout.figures:
+        if figure.role in (None, "od") and figure.index not in firsts and figure.row is None:
+            again.setdefault(figure.number.value, []).append(figure)
     for group in groups:
-        for figure in group.slots.get("od", ())[1:]:
-            begin = max(0, figure.start - _NEAR)
-            ahead = " ".join(layout.words(begin, figure.start).split()) + " "
-            if figure.row is None and _FURTHER_ONE.search(ahead):
+        held = group.slots.get("od", ())
+        for figure in again.get(held[0].number.value, ()) if held else ():
+            if figure.index < held[0].index or {figure.unit, held[0].unit} == {"in", "mm"}:
+                continue
+            if not (figure.negated or figure.put_off) and _seems_further(layout, figure):
                 group.notes.append(("od", FURTHER))
+                break
+
+
+def _seems_further(layout: Layout, figure: Figure) -> bool:
+    ahead = " ".join(layout.words(max(0, figure.start - _NEAR), figure.start).split()) + " "
+    if _FURTHER_ONE.search(ahead) or _AND_ONE.search(ahead.casefold()):
+        return True
+    return _OF_ANOTHER_JOB.search(_words_behind(layout, figure).casefold()) is not None
 
 
 def _has_more(other: Group, group: Group) -> bool:
@@ -97,8 +133,13 @@ def _is_further(layout: Layout, od: Figure) -> bool:
         begin = max(begin, before.end)
     if _FURTHER.search(layout.words(begin, od.start)):
         return True
+    return _FURTHER.search(_words_behind(layout, od)) is not None
+
+
+def _words_behind(layout: Layout, od: Figure) -> str:
+    """Words behind an OD, up to the next figure or the end of its line."""
     after = layout.after_in_sentence(od)
     end = min(od.end + _NEAR, after.start if after is not None else len(layout.text))
     line = layout.text.find("\n", od.end)
     end = min(end, line) if line >= 0 else end
-    return _FURTHER.search(layout.words(od.end, max(od.end, end))) is not None
+    return layout.words(od.end, max(od.end, end))

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping, Sequence
 
 from ..late_pattern import late_pattern
+from .counted_rows import asks_for_counted
 from .figures import Layout, Row
 from .groups import Group, own_figures
 from .text_tables import RowFacts
@@ -17,6 +18,7 @@ _STOCK = late_pattern(
     re.IGNORECASE,
 )
 """The head of a column that counts what is there, not what is wanted."""
+NO_COUNT = "other rows have a count, and this one has a dash: is none wanted?"
 ALL_NONE = "every count in the list is 0"
 
 
@@ -27,8 +29,12 @@ def without_none_wanted(
 
     Where no row wants any, none is left out and each is in doubt. No count of 0 is left.
     """
+    counted = any(facts.quantity for facts in rows.values()) and len(groups) > 1
+    only_counted = counted and asks_for_counted(layout.text)
     there = bool(rows) and _STOCK.search(layout.text) is not None
-    none = [not there and _wants_none(group, rows) for group in groups]
+    none = [not there and _wants_none(group, rows, only_counted) for group in groups]
+    if counted and not there and not only_counted:
+        _doubt_dashes(groups, rows)
     for facts in rows.values():
         if facts.quantity is not None and (there or facts.quantity <= 0):
             facts.quantity = None
@@ -45,9 +51,20 @@ def without_none_wanted(
     return [group for group, gone in zip(groups, none, strict=True) if not gone]
 
 
-def _wants_none(group: Group, rows: Mapping[Row, RowFacts]) -> bool:
+def _wants_none(group: Group, rows: Mapping[Row, RowFacts], only_counted: bool) -> bool:
     facts = rows.get(group.row) if group.row is not None else None
-    return facts is not None and facts.quantity == 0
+    if facts is None:
+        return False
+    return facts.quantity == 0 or (only_counted and facts.quantity is None)
+
+
+def _doubt_dashes(groups: Sequence[Group], rows: Mapping[Row, RowFacts]) -> None:
+    """A dash among counts may mean that none is wanted."""
+    for group in groups:
+        facts = rows.get(group.row) if group.row is not None else None
+        if facts is not None and facts.no_count and facts.quantity is None and not group.doubtful:
+            group.doubtful = NO_COUNT
+            group.notes += [(slot, NO_COUNT) for slot in group.slots]
 
 
 def _words_of(layout: Layout, group: Group) -> str:

@@ -12,8 +12,10 @@ from dataclasses import dataclass
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
-from .groups import Group, Slot
+from .groups import Group
 from .patterns import any_of, whole_words
+from .picked_by_letter import picked_by_letter
+from .picked_by_rank import picked_by_figure, picked_by_rank
 from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
@@ -62,14 +64,6 @@ _ALL_TOO = whole_words(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
 _PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
-_RANKED = late_pattern(
-    r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen|after|looking for)\s"
-    r"(?:need\s|after\s|want\s)?(?:(?:a mandrel|one|a price) (?:for|on) )?"
-    r"(?:the|den|die|das|de|het)\s(?P<rank>big|bigg|larg|small|thick|thinn|thin|groß|größ|klein)"
-    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the (?:two|lot|three)|of (?:these"
-    rf"|those|them)))?{ENDS}",
-    re.IGNORECASE,
-)
 _PAIR = 2
 _GENERIC = frozenset(
     "tube tubes pipe pipes tubing size sizes line lines one ones row rows item items rohr rohre"
@@ -109,8 +103,10 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     found = (
         picked_by_sign(text, [line.text for line in lines])
         or _by_mark(words, lines)
+        or picked_by_letter(words, [line.text for line in lines])
         or _by_name(words, lines)
-        or _by_rank(words, groups)
+        or picked_by_rank(words, groups)
+        or picked_by_figure(words, groups)
     )
     return sorted(found) if 0 < len(found) < len(groups) else everything
 
@@ -170,24 +166,4 @@ def _by_name(words: str, lines: Sequence[Line]) -> set[int]:
             alike = [at for at, own in enumerate(called) if name and name <= own]
             if len(alike) == 1:
                 found.add(alike[0])
-    return found
-
-
-def _by_rank(words: str, groups: Sequence[Group]) -> set[int]:
-    """'Let's do the bigger one', of two; 'only the smallest', of any number."""
-    spaced = " ".join(words.split())
-    found: set[int] = set()
-    if _ALL_TOO.search(spaced.casefold()):
-        return found
-    for match in _RANKED.finditer(spaced):
-        clause = clause_of(spaced, match.start(), match.end())
-        if NO_REQUEST.search(clause) or (match["more"] and len(groups) > _PAIR):
-            continue
-        slot: Slot = "wall" if match["rank"].casefold().startswith("th") else "od"
-        figures = [group.slots[slot][0] for group in groups if slot in group.slots]
-        values = [figure.number.value for figure in figures]
-        one_unit = len({figure.unit for figure in figures}) == 1
-        if len(set(values)) == len(groups) and one_unit:
-            least = match["rank"].casefold() in ("small", "thinn", "thin", "short", "klein")
-            found.add(values.index(min(values) if least else max(values)))
     return found

@@ -11,6 +11,7 @@ from .figures import Layout
 from .groups import Group
 from .patterns import whole_words
 from .tied import names_of
+from .tied_picked import picked_alone
 from .told_words import NO
 
 OTHER_PICKED = "another of the sizes is asked for by its name"
@@ -49,7 +50,7 @@ def picked_by_name(layout: Layout, groups: Sequence[Group]) -> list[bool]:
         picks = _PICKS.search(said)
         if picks is None or _OF_ALL.search(said) or NO.search(said, 0, picks.start()):
             continue
-        words = {word.removesuffix("s") for word in _words(said)}
+        words = picked_alone(said) or {word.removesuffix("s") for word in _words(said)}
         meant = {own for own in names if own & words}
         if len(meant) == 1:
             return [not own & words for own in names]

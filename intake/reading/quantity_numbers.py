@@ -20,6 +20,10 @@ _PAGES = frozenset("blatt sheet sht page hoja foglio blad".split())
 _ITEM_POINTS = (".", "#", ":")
 _MONEY = frozenset("$€£#§")
 _OF_A_SIZE = frozenset(("er", "ers", "erd", "ner"))
+_THE = frozenset("the that this our my your den der dem".split())
+_ONE_TOOL = frozenset("mandrel dorn biegedorn tool".split())
+_LEAST_NAME = 4
+"""'The 2 mandrel' may lack its 's'."""
 _SETS = frozenset("set satz sätze pack packung serie reihe".split())
 """'Ein 3er Satz' counts; 'den 15er Dorn' names a size."""
 
@@ -142,8 +146,11 @@ class Numbers:
         return self.text[named] in _ITEMS and not self._is_of_each(named)
 
     def _is_called_by_size(self, index: int) -> bool:
-        """'Den 15er Dorn haben wir schon', 'ein 42er-Dorn': no 15 mandrels."""
+        """'Den 15er Dorn haben wir schon', 'the 35 mandrel': no 15 mandrels, nor 35."""
         behind = index + 1
+        word = self.text[index]
+        if word.isdecimal() and int(word) >= _LEAST_NAME and self.words.at(behind) in _ONE_TOOL:
+            return self.words.at(index - 1) in _THE
         if self.words.at(behind) not in _OF_A_SIZE or behind >= len(self.words):
             return False
         if self.words.start[behind] != self.words.end[index]:

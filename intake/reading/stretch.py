@@ -33,7 +33,6 @@ from .lists import join_lines, share_lists
 from .made_things import set_made_things_aside
 from .mandrels_for import hear_mandrels_for
 from .named_order import assign_named_order
-from .none_wanted import without_none_wanted
 from .on_lines import hear_on_lines
 from .other_side import set_other_sides_aside
 from .perhaps_parted import doubt_parted
@@ -175,7 +174,7 @@ def _read(
     mark_changes(layout)
     if left_out:
         layout.left_out[:] = left_out
-    groups = without_none_wanted(layout, gather(layout, told), rows)
+    groups = gather(layout, told, rows)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
 

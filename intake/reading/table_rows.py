@@ -16,6 +16,7 @@ Placed = list[tuple[Column, Cell]]
 _MOST_WANTED = 100
 """A larger number under 'Needed' counts no mandrels."""
 _LONGEST_SIZE = 3
+_DASHES = frozenset({"-", "--", "---", "–", "—", "n/a", "na", "none", "nil", "keine", "aucun"})
 _GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "quantity", "noise", "die", "od"})
 
 
@@ -28,6 +29,8 @@ class RowFacts:
     has_material_column: bool = False
     when: str = ""
     """A delivery date as written in the row."""
+    no_count: bool = False
+    """Whether the table has a column of counts, and the row a dash in it."""
 
 
 def fill_row(
@@ -41,6 +44,9 @@ def fill_row(
         facts.has_material_column = facts.has_material_column or column.role == "material"
         for index in cell.tokens:
             _take_fact(column, layout.tokens[index], facts)
+        if column.role == "quantity":
+            said = "".join(layout.tokens[index].text for index in cell.tokens)
+            facts.no_count = said in _DASHES
         if column.role in ("when", "wanted") and cell.tokens:
             _take_when(layout, facts, cell, wanted=column.role == "wanted")
         role = SIZE_ROLE_OF.get(column.role)

@@ -7,11 +7,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from decimal import Decimal
 
 from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group, own_figures
 from .patterns import any_of
+from .roles import LENGTH_ROLES
 from .told import words_around
 from .told_words import ABOUT_DIE, HAS_MANDREL
 
@@ -146,6 +148,16 @@ _SINCE = late_pattern(r"[.;!?](?!\d)\s?|\n|,\s")
 _OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.IGNORECASE)
 
 
+_THE_ONE_WITH = late_pattern(
+    r"(?:^|[^\w])(?:(?:the|that) one (?:with|for|in|on|at)|(?:the|that|one for the)"
+    r"|(?:den|der|die|das|einen) (?:mit|für|in|zu)|celui (?:de|avec|pour|en)|l[ea]|el de|la de|el|il|quello"
+    r" (?:da|con|per)|die (?:van|met|voor)|de)\s(?:(?:r|radius|rad|clr|ø|rayon|radio|raggio|straal)\s?)?$"
+)
+"""'Den mit 180', 'the one for 2.25'."""
+_AHEAD = 32
+_MEANT = frozenset({"od", "clr"})
+_BELOW, _ABOVE = Decimal("0.4"), Decimal("2.5")
+"""So far from the figures of the sizes lies another of their kind."""
 _NEXT_WORDS = 24
 _CLAUSE = 100
 """Characters of a clause that are looked at."""
@@ -156,11 +168,34 @@ def picks_out(text: str) -> bool:
     return _BY_PLACE.search(text) is not None
 
 
+def _is_of_no_size_read(
+    layout: Layout, words: re.Match[str], held: set[Decimal], least: Decimal, most: Decimal
+) -> bool:
+    """'Den mit 180 haben wir schon, den bitte nicht anbieten': a size that was named before by
+    nobody, so that no size that was read is meant."""
+    begin = max(layout.text.rfind(sign, 0, words.start()) for sign in ("!", "?", "\n", ". ")) + 1
+    pointing = None
+    for figure in layout.figures:
+        if begin <= figure.start < words.start():
+            value = figure.number.value
+            if value in held or figure.unit in ("D", "ga"):
+                return False
+            if figure.role in (None, "noise", *LENGTH_ROLES) and least <= value <= most:
+                pointing = figure
+    if pointing is None:
+        return False
+    ahead = layout.words(max(begin, pointing.start - _AHEAD), pointing.start).casefold()
+    return _THE_ONE_WITH.search(ahead) is not None
+
+
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
     """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
     by_place = picks_out(layout.text) or _is_numbered_pick(layout.text)
     if _OLD_AND_NEW.search(layout.text) or (not picked and by_place):
         return [True] * len(groups)
+    values = [fs[0].number.value for g in groups for slot, fs in g.slots.items() if slot in _MEANT]
+    held = {fs[0].number.value for g in groups for fs in g.slots.values()}
+    least, most = min(values, default=Decimal(0)) * _BELOW, max(values, default=Decimal(0)) * _ABOVE
     found = [
         words
         for words in _TAKES_BACK.finditer(layout.text)
@@ -168,6 +203,7 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         and not _OF_OTHER_THINGS.match(layout.text, words.end())
         and not _is_of_another_tool(layout.text, words)
         and not _is_overruled(layout.text, words)
+        and not _is_of_no_size_read(layout, words, held, least, most)
     ]
     if not found:
         return [False] * len(groups)

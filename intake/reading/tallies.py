@@ -17,32 +17,11 @@ from .asked_words import ASKS
 from .patterns import any_of
 from .phrases import fold
 from .requests import wholly_doubted
+from .sizes_said import COUNTED, SIZES, sizes_said
 
 _MANY = 12
 """More mandrels than that are seldom asked for at once."""
 _UNSURE = "so many mandrels are seldom asked for, and no word beside the figure counts them"
-_NUMBERS = {
-    2: "two | 2 | zwei | deux | dos | due | twee",
-    3: "three | 3 | drei | trois | tres | tre | drie",
-    4: "four | 4 | vier | quatre | cuatro | quattro",
-    5: "five | 5 | fünf | cinq | cinco | cinque | vijf",
-    6: "six | 6 | sechs | seis | sei | zes",
-}
-_VALUE = {word.strip(): n for n, words in _NUMBERS.items() for word in words.split("|")}
-_SIZES = late_pattern(
-    rf"(?<![\d./,-])\b(?P<number>{any_of(*_NUMBERS.values())})\s"
-    + any_of(
-        r"(?:different |separate |tube |bend |mandrel )?(?:sizes|radii)",
-        r"(?:different|separate) (?:tubes|radiuses|diameters)",
-        r"(?:verschiedene )?(?:(?:rohr)?größen|(?:rohr)?grössen|radien|abmessungen)",
-        r"verschiedene (?:rohre|durchmesser) | (?:tailles|rayons|dimensions)(?: différent\w+)?",
-        r"tubes différents | diamètres différents",
-        r"(?:medidas|radios|tamaños)(?: distint\w+| diferentes)? | tubos (?:distintos|diferentes)",
-        r"(?:misure|raggi)(?: divers\w+)? | tubi diversi",
-        r"(?:verschillende )?(?:maten|stralen|afmetingen) | verschillende buizen",
-    )
-    + r"\b"
-)
 _PIECES = late_pattern(
     r"\W{0,3}\b(?:[^\W\d]+[ -]){0,3}?(?:"
     + "|".join(
@@ -67,7 +46,7 @@ _CELLS = late_pattern(r"[\t;|]|,(?! )| {3,}")
 def with_tallies(requests: Sequence[SizeRequest], text: str, told: int = 0) -> list[SizeRequest]:
     """The requests with doubts where the text counts otherwise. ``text`` is the sender's own;
     ``told`` is how many sizes were left out as only told of: they may be counted or not."""
-    counted = _sizes_said(text.casefold())
+    counted = sizes_said(text.casefold())
     folded = fold(text)
     held = [_with_sure_count(request, folded) for request in requests]
     sure = sum(all(doubt.about != "size" for doubt in request.doubts) for request in requests)
@@ -81,8 +60,8 @@ def counts_more(text: str, left: int, read: int) -> bool:
     """Whether the text counts more sizes than were ``read``, or asks for more than are ``left``."""
     words = text.casefold()
     return any(
-        _VALUE[found["number"]] > (left if _is_asked(words, found) else read)
-        for found in _SIZES.finditer(words)
+        COUNTED[found["number"]] > (left if _is_asked(words, found) else read)
+        for found in SIZES.finditer(words)
     )
 
 
@@ -90,11 +69,6 @@ def _is_asked(words: str, count: re.Match[str]) -> bool:
     """Whether words of its sentence before a count of sizes ask for so many."""
     begin = max(words.rfind(sign, 0, count.start()) for sign in ".!?\n")
     return ASKS.search(words[begin + 1 : count.start()]) is not None
-
-
-def _sizes_said(text: str) -> list[int]:
-    """How many sizes the text says there are."""
-    return [_VALUE[found["number"]] for found in _SIZES.finditer(text)]
 
 
 def _with_sure_count(request: SizeRequest, text: str) -> SizeRequest:

@@ -9,6 +9,7 @@ from .patterns import word_set
 from .roles import RADIUS_ROLES, Role
 from .tied_items import find_item_ties
 from .tied_pairs import find_pairs
+from .tied_picked import picked_before
 from .tokens import Token
 
 Ties = list[tuple[Figure, Figure]]
@@ -192,7 +193,7 @@ def _by_name(layout: Layout, tubes: list[Figure]) -> Ties:
         role = _radius_role(layout, figure, ties)
         if role is None or figure.row is not None:
             continue
-        names = names_at(layout, figure.token)
+        names = names_at(layout, figure.token) | picked_before(layout, figure)
         meant = [tube for tube, own in called if own & names and tube.index < figure.index]
         if len(meant) == 1 and not _has_own(layout, meant[0], tubes, figure, ties):
             figure.role = role

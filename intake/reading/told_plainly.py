@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ..late_pattern import late_pattern
-from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, REFERS, TOOL
+from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .figures import Layout
 from .groups import Group
 from .plainly_asked import asks_for, borrowed, is_new, is_told
@@ -38,6 +38,15 @@ from .told_plainly_words import (
     THIS_ONE,
     WANTED_ALL_THE_SAME,
     WAS_BEFORE,
+)
+from .told_unneeded_words import (
+    BENT_EMPTY,
+    DONE,
+    IF_ALL_GOES_WELL,
+    NOT_NEEDED_HERE,
+    OF_SEVERAL_SIZES,
+    PRICED_NOW,
+    STRAIGHT,
 )
 from .told_words import OF_SUBJECT
 
@@ -98,8 +107,14 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     together = [o for o in found.sizes if (o.begin, o.end) == (part.begin, part.end)]
     shared = len(together) > 1
     own = [*([] if shared else [part.words]), *part.elsewhere]
+    if any(_comes_later_if(words) for words in own):
+        return True
     if asks_for(part) or is_new(part):
         return False
+    on_all = [part.words] if shared and OF_SEVERAL_SIZES.search(part.words) else []
+    at_once = [words for words in part.behind if POINTS.match(words)]
+    if any(map(_needs_none, [*own, *on_all, *at_once])):
+        return True
     pointing = [words for words in part.behind if REFERS.search(words)]
     if any(map(_gives_up, [*own, *pointing])):
         return True
@@ -126,6 +141,17 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     there = [words for words in own if any(p.search(words) for p in (DELIVERED, ORDERED, OWNED))]
     elsewhere = all(words in there or words in serves for words in part.elsewhere)
     return bool(there) and elsewhere and not any(map(NO_MANDREL.search, there))
+
+
+def _needs_none(words: str) -> bool:
+    """Whether it stays straight, is bent empty, is done, or is not needed here."""
+    found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
+    return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
+
+
+def _comes_later_if(words: str) -> bool:
+    """'If that one works out I'll want one for ... after Christmas': no price of it is asked."""
+    return IF_ALL_GOES_WELL.search(words) is not None and not PRICED_NOW.search(words)
 
 
 def _gives_up(words: str) -> bool:
@@ -182,7 +208,8 @@ def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
     if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
         return False  # "just one again", right behind the size that is asked for
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
-    again = AGAIN.search(_without_harmless(said)) or BY_PLACE.search(said)
+    other = _without_harmless(said)
+    again = AGAIN.search(other) or BY_PLACE.search(other)
     return again is not None or _wanted_all_the_same(said, rest)
 
 

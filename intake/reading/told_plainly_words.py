@@ -184,6 +184,12 @@ AGAIN_HARMLESS = whole_words(
     r"(?: \w+)?(?: the)? same(?: as)? | same (?:pric\w+|terms|delivery|finish|deal|discount|way"
     r"|thread|machine|bender|quality|tube material|material|grade)",
     r"(?:never|not) again | once again",
+    r"instead of (?:\w+ing|(?:\w+ )?(?:elbows?|fittings?|bends|mitres?|joints?|segments?|sections?))",
+    r"(?:an)?statt (?:\w+ )?(?:bögen|\w*bögen|schweißen|fittings?|segmente?n?)",
+    r"au lieu (?:de (?:coudes|souder|raccords)|d'acheter) | en (?:vez|lugar) de (?:codos|soldar|comprar)",
+    r"invece (?:di|delle|che) (?:curve|saldare|comprare) | in plaats van (?:bochten|lassen|fittings)",
+    r"\d{1,3} (?:bends?|tubes?|legs?|cuts?|holes?|feet|ft|hits|bögen|biegungen|rohre|coudes|tubos|codos"
+    r"|curve|tubi|bochten|buizen) (?:each|apiece|per \w+|jeweils|chacun\w*|cada uno|ciascun\w*)",
     r"(?:bestellung|auftrag|po|order|commande|pedido|ordine|bestelling)"
     r" (?:will |is to |shall )?(?:follows?|folgt|suit|suivra|sigue|segue|seguirá|seguirà|volgt)",
     r"same(?: thing| one| mandrel| again)? (?:but|only|just|in|for|at)(?: the| a)?(?= \W?\d)",

@@ -62,9 +62,10 @@ PUTS_RIGHT = late_pattern(
 )
 OF_WHICH = whole_words(
     r"(?:need\w*|want\w*|quote|price|mandrel|one|it)(?: is)?(?: only)? for (?:the|that) "
-    r"(?:second|first|third|latter|former|bigger|smaller|larger|other|last|big|small)",
+    r"(?:second|first|third|latter|former|bigger|smaller|larger|other|last|big|small|thinner"
+    r"|thicker|thinnest|thickest|heavier|lighter)",
     r"(?:dorn|brauch\w+|benötig\w+|angebot)\b[^.;\n]{0,24}\bfür (?:den|die|das)"
-    r" (?:zweite|erste|letzte|größere|kleinere|grosse|große|kleine)[nrs]?",
+    r" (?:zweite|erste|letzte|größere|kleinere|grosse|große|kleine|dünnere|dickere)[nrs]?",
     r"mandrin\b[^.;\n]{0,24}\bpour (?:le|la) (?:second|deuxième|premi(?:er|ère)|dernière?"
     r"|plus (?:grand|petit)e?)",
     r"mandril\b[^.;\n]{0,24}\bpara (?:el|la) (?:segund[oa]|primer[oa]?|últim[oa]|más \w+)",
@@ -87,7 +88,8 @@ OTHER_LATER = whole_words(
 )
 """Only one of the sizes is wanted for now."""
 CHANGED = whole_words(
-    "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from | instead",
+    "chang(?:e|es|ed|ing) | switch(?:ed|ing)? | went from | goes from | going from",
+    r"instead(?! of (?:\w+ing|(?:\w+ )?(?:elbows?|fittings?|bends|mitres?|joints?))\b)",
     "geändert\\w* | änder(?:t|ung|n)\\w* | statt | anstatt | stattdessen | umgestellt",
     "chang(?:é|er|ement)\\w* | modifi\\w+ | au lieu | passe de | en vez",
     "cambi(?:o|a|ado|ato|amo)\\w*",

@@ -1,0 +1,106 @@
+"""Sizes of a list that another sentence puts off by naming them: 'Sizes: 2, 2.25, 2.5. The 2.25
+we'd do later'.
+
+Nothing in that sentence may ask for them all the same, and the message may not count all of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ..late_pattern import late_pattern
+from .figures import Figure, Layout
+from .groups import Group
+from .likeness import restates
+from .patterns import any_of, whole_words
+from .sizes_said import sizes_counted
+
+_LATER = whole_words(
+    r"(?:(?:we|i)(?:'d| would|'ll| will|'re going to)|(?:we|i) (?:plan|intend|hope) to)(?: probably"
+    r"| maybe| only| just)? (?:do|order|get|buy|take|tackle|bend|need|want|make|look at|come back"
+    r" (?:for|to)) ?(?:it |that |those |them )?(?:some time |sometime |much |only )?(?:later(?: on)?"
+    r"|another (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
+    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
+    r"(?:is|are|would be|will be|comes?|come) (?:only |just |for |probably )*(?:later(?: on)?|another"
+    r" (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
+    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
+    r"(?:machen|bestellen|brauchen|nehmen|kaufen|biegen|bräuchten) wir (?:wohl )?(?:erst )?(?:später"
+    r"|nächstes jahr|ein andermal)",
+    r"(?:kommt|kommen|folgt|folgen|ist|sind) (?:wohl )?(?:erst )?(?:später|nächstes jahr)(?: dran)?",
+    r"(?:on|nous) (?:le |la |les )?(?:fera|ferons|prendra|prendrons|verra|verrons) (?:plus tard|l'an"
+    r" prochain|l'année prochaine)",
+    r"(?:sera|seront|viendra|viendront|c'est|est|sont) (?:pour )?(?:plus tard|l'an prochain)",
+    r"(?:lo |la |los |las )?(?:haremos|haríamos|pediremos|veremos|vendrá|queda|quedan|es|son) (?:para )?"
+    r"(?:más adelante|el año que viene|más tarde)",
+    r"(?:lo |la |li |le )?(?:faremo|prenderemo|vedremo|ordineremo|verrà|è|sono) (?:per )?(?:più avanti"
+    r"|l'anno prossimo|più tardi)",
+    r"(?:doen|bestellen|nemen|maken|buigen) we (?:pas )?(?:later|volgend jaar)",
+    r"(?:komt|komen|is|zijn) (?:pas )?(?:later|volgend jaar)(?: aan de beurt)?",
+)
+_ALL_THE_SAME = whole_words(
+    r"quot\w+ | pric\w+ | offer\w* | cost\w* | but | now | also | both | all | each | too | include\w*"
+    r"| angebot\w* | preis\w* | anbiet\w* | aber | auch | beide | alle | jetzt | devis | prix | mais"
+    r"| aussi | tou[st] | maintenant | precio\w* | cotiz\w+ | pero | también | ambos | todos | ahora"
+    r"| prezz\w+ | offerta | preventiv\w+ | ma | anche | entrambi | tutti | adesso | prijs\w* | offerte"
+    r"| maar | ook | alle | nu",
+    r"deliver\w* | ship\w* | liefer\w* | livr\w+ | entreg\w+ | consegn\w+ | lever\w+ | invoice\w* | pay\w*",
+    r"drawing\w* | zeichnung\w* | plans? | dies | bend die | wipers? | than | als | \d\W? die",
+)
+_ASKS_FOR_ALL = late_pattern(
+    r"(?=.*\b(?:quot\w+|pric\w+|offer\w*|cost\w*|need|want|order|tools|mandrels|angebot\w*|preis\w*"
+    r"|anbiet\w*|brauch\w+|dorne|devis|prix|mandrins|precio\w*|cotiz\w+|mandriles|prezz\w+|offerta"
+    r"|mandrini|prijs\w*|offerte|doornen)\b)"
+    r".*\b(?:both|all|everything|together|beide[nr]?|alle[ns]?|zusammen|les deux|tou[st]|ensemble|ambos"
+    r"|todos?|juntos|entrambi|tutti|insieme|allebei|samen)\b",
+)
+"""A sentence on no size that asks for all of them."""
+_POINTED_AT = late_pattern(
+    r"\b"
+    + any_of(
+        r"the | das | den | die | der | le | la | les | el | los | il | lo | i | de | het | and | und | et",
+        r"y | e | en | for the | für das | pour le | para el | per il | voor de | size | grösse | größe",
+    )
+    + r"\s(?:ø\s?)?$"
+)
+
+
+def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
+    """Indexes of the sizes that no sentence puts off; all of them where that isn't plain."""
+    everything = list(range(len(groups)))
+    if len(groups) < 2:
+        return everything
+    gone: set[int] = set()
+    naming: list[Figure] = []
+    for sentence, figures in layout.by_sentence.items():
+        words = " ".join(layout.sentence_text(sentence).casefold().replace("’", "'").split())
+        if not _LATER.search(words) or _ALL_THE_SAME.search(words) or "?" in words:
+            continue
+        named = [_named(layout, figure, groups) for figure in figures]
+        if all(index is not None for index in named):
+            gone |= {index for index in named if index is not None}
+            naming += figures
+    kept = [index for index in everything if index not in gone]
+    if not kept or not gone or len(groups) in sizes_counted(layout.text):
+        return everything
+    ours = {fs[0].sentence for group in groups for fs in group.slots.values()}
+    others = (layout.sentence_text(sentence) for sentence in layout.spans if sentence not in ours)
+    if any(_ASKS_FOR_ALL.search(" ".join(words.casefold().split())) for words in others):
+        return everything
+    for figure in naming:
+        figure.put_off = True
+    return kept
+
+
+def _named(layout: Layout, figure: Figure, groups: Sequence[Group]) -> int | None:
+    """Which size a figure points at by its OD, said again; None where it is any other figure."""
+    ahead = layout.words(max(0, figure.start - 24), figure.start).casefold()
+    if figure.row is not None or not _POINTED_AT.search(ahead):
+        return None
+    having = [
+        index
+        for index, group in enumerate(groups)
+        if "od" in group.slots and restates(group.slots["od"][0], figure)
+    ]
+    if len(having) != 1 or groups[having[0]].slots["od"][0] is figure:
+        return None
+    return having[0]
