@@ -69,7 +69,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         label_before(layout.text, group.anchor.start) if group.anchor is not None else None
         for group in groups
     ]
-    kept = left_over(told or layout.text, labels)
+    sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
+    kept = left_over(told or layout.text, labels, sizes)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
     if len(kept) == len(groups) and not told:
@@ -81,6 +82,7 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     if layout.lines_out:  # '2) mandrel for ...' counts no mandrels, with no '1)' above it either
         labels_left = (label_place(layout.text, g.anchor.start) for g in left if g.anchor)
         layout.lines_out += [place for place in labels_left if place is not None]
+        layout.lines_out += layout.places
     return left
 
 

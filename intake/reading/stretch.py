@@ -34,11 +34,13 @@ from .made_things import set_made_things_aside
 from .mandrels_for import hear_mandrels_for
 from .named_order import assign_named_order
 from .on_lines import hear_on_lines
+from .on_radius import hear_on_radius
 from .other_side import set_other_sides_aside
 from .perhaps_parted import doubt_parted
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
+from .places_there import set_places_aside
 from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
@@ -143,6 +145,7 @@ def _read(
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
+    hear_on_radius(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
     share_lists(layout)
@@ -181,6 +184,7 @@ def _read(
 
 def _lay_out(tokens: list[Token], text: str) -> tuple[Layout, dict[Row, RowFacts]]:
     layout = lay_out(tokens, text)
+    set_places_aside(layout)
     listen(layout)
     set_counts_aside(layout)
     return layout, read_tables(layout)

@@ -1,0 +1,104 @@
+"""Which of several sizes are wanted: by bare numbers of a list, by an OD set on its radius, and so on.
+
+Sizes are told by their OD in mm (1-1/4 in is 31.75, 1-1/2 is 38.1, 1-5/8 is 41.275, 1-3/4 is 44.45).
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+import pytest
+
+from .support import read_text
+
+LIST = """1) main hoop 1.75 x .120
+2) A pillars 1.625 x .083
+3) door bars 1.75 x .095
+4) seat bar 1.25 x .065
+
+All 4130, all bent 3D. """
+
+
+def sizes(text: str) -> list[tuple[str, str]]:
+    """OD and wall of each size read, as written in mm."""
+    return [(f"{r.od_mm:f}", f"{r.wall_mm or 0:f}") for r in read_text(text)]
+
+
+def all_doubted(text: str) -> bool:
+    return all(request.doubts for request in read_text(text))
+
+
+TWO_AND_FOUR = [("41.275", "2.1082"), ("31.75", "1.651")]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I already have mandrels for 1 and 3, so please quote 2 and 4, one of each.",
+        "We have good mandrels for 1 and 3.",
+        "Mandrels for 1 and 3 are already here.",
+        "I've got 1 and 3 already.",
+        "Mandrels for 2 and 4 please.",
+        "Please drop 1 and 3.",
+        "Für 1 und 3 haben wir schon Dorne, bitte den Rest anbieten.",
+        "On a déjà les mandrins pour 1 et 3.",
+        "Ya tenemos mandriles para 1 y 3.",
+        "Abbiamo già i mandrini per 1 e 3.",
+        "We hebben al doornen voor 1 en 3.",
+    ],
+)
+def test_lines_named_by_bare_numbers_are_left_out_or_asked_for(words: str) -> None:
+    """3 x 1.625 in is 123.825 mm, 3 x 1.25 in is 95.25 mm: the numbers of lines are no radii."""
+    assert sizes(LIST + words) == TWO_AND_FOUR
+    assert [r.clr_mm for r in read_text(LIST + words)] == [Decimal("123.825"), Decimal("95.25")]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "We already have dies for 1 and 3.",
+        "If you have mandrels for 1 and 3 in stock, ship those first.",
+        "I already have a mandrel for 1 and 3, but they are worn, quote all.",
+        "We have mandrels for 1 and 3 but want spares.",
+        "Quote all four. Mandrels for 1 and 3 are here, and we want new ones.",
+        "Please quote 2 and 4.",
+        "Price for 1 and 4 of each please.",
+        "One each. Nobody has mandrels for 1 and 3 round here.",
+    ],
+)
+def test_no_line_is_lost_where_its_number_may_mean_more(words: str) -> None:
+    assert len(sizes(LIST + words)) == 4
+
+
+@pytest.mark.parametrize("words", ["Please quote 2 and 4.", "Price 1 and 3 please."])
+def test_numbers_that_may_count_leave_all_lines_in_doubt(words: str) -> None:
+    assert all_doubted(LIST + words)
+
+
+@pytest.mark.parametrize(
+    ("text", "od"),
+    [
+        ("You made us 1.75 x .120 last spring. Now the down bars, 1.5 on a 4.5 CLR.", "38.1"),
+        ("You made the 1.75 x .120 last year. Now we want to do 1.5 with a 4.5 CLR.", "38.1"),
+        ("Dorn für 48,3 x 2,6 war gut. Jetzt brauchen wir einen für 42,4 auf R 150.", "42.4"),
+        ("El año pasado hicimos 48,3 x 2,6. Ahora un mandril, 42,4 con radio 150.", "42.4"),
+        ("L'an dernier 48,3 x 2,6. Maintenant 42,4 sur rayon 150, un mandrin.", "42.4"),
+        ("Main hoop 1.75 x .095. Halo 1.5 at 4.5 clr. Mandrel each.", "38.1"),
+    ],
+)
+def test_an_od_on_its_radius_is_a_size_of_its_own(text: str, od: str) -> None:
+    """The radius said with it must not go to the other tube in silence."""
+    assert od in [size for size, _ in sizes(text)]
+    assert all(request.doubt_on("od") or f"{request.od_mm:f}" == od for request in read_text(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "1.75 x .120, need 2 on a 6 CLR please.",
+        "1.75 x .120 tube, springback of 1.5 with a 6 CLR die.",
+        "Tube 1.75 x .120, leg 12 on a 6 CLR.",
+    ],
+)
+def test_what_else_stands_on_a_radius_is_no_tube(text: str) -> None:
+    assert [od for od, _ in sizes(text)] == ["44.45"]
