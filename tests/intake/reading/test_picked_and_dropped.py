@@ -102,3 +102,58 @@ def test_an_od_on_its_radius_is_a_size_of_its_own(text: str, od: str) -> None:
 )
 def test_what_else_stands_on_a_radius_is_no_tube(text: str) -> None:
     assert [od for od, _ in sizes(text)] == ["44.45"]
+
+
+WANTED = "Need a mandrel for 1.5 x .065 on 4.5 CLR. "
+GESUCHT = "Wir brauchen einen Dorn für 38 x 1,5 mit R 114. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        WANTED + "My cousin does 1.75 x .095 with no mandrel at all.",
+        WANTED + "A neighbour in the harbour has made his with 1.75 x .095 and is happy.",
+        WANTED + "The bender is from a guy who swore it had done 1.75 x .120 all its life.",
+        WANTED + "Last year's set was for 1.75 x .095 and it took five weeks.",
+        WANTED + "I did the last one with 1.75 x .095 and sand.",
+        WANTED + "We also run 1/4 x .035 but that's bent by hand and needs nothing from you.",
+        WANTED + "Also have some 1.75 x .095 left from the last build, ignore that.",
+        WANTED + "There are 1.75 x .095 stays too, which we won't be using.",
+        "Mandrel for 1.75 x .095 - hang on, that's the old car. New one is 1.5 x .065, CLR 4.5.",
+        WANTED + "If it works we will later also need one for 1.75 x .095.",
+        "Necesitamos un mandril para 38 x 1,5 con radio 114. El año pasado os compramos el de"
+        " 45 x 2 y fue bien.",
+        "We zoeken een doorn voor 38 x 1,5, radius 114. Wij hebben er al één voor 48,3 x 2,6.",
+        "Nu buigen we 45 x 2 met een geleende doorn; die van ons moet 38 x 1,5 worden,"
+        " radius 114. Graag 1 doorn.",
+        "Il nous faut un mandrin pour 38 x 1,5, rayon 114. Mon voisin fait du 48,3 x 2,6.",
+    ],
+)
+def test_a_size_that_is_only_told_of_is_left_out(text: str) -> None:
+    (size,) = read_text(text)
+    assert f"{size.od_mm:f}" in ("38.1", "38")
+    assert not size.doubts
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        WANTED + "My cousin makes his with 1.75 x .095 on 5.25 CLR, and wants one too.",
+        WANTED + "My son does 1.75 x .095 on 5.25 CLR, quote that as well.",
+        "We bend 1.5 x .065 on 4.5 CLR with a borrowed mandrel and need our own. Also 1.75 x .095 on"
+        " 5.25 CLR.",
+        "Last year's set was for 1.5 x .065 on 4.5 CLR; the same again, plus one for 1.75 x .095 on"
+        " 5.25 CLR.",
+        "My customer swears he uses 1.75 x .095 on 5.25 CLR. So a mandrel for that, and 1.5 x .065 on"
+        " 4.5 CLR for us.",
+        WANTED + "2 mandrels for 1.75 x .095 on 5.25 CLR, those are bent by hand so far.",
+        WANTED + "The 1.75 x .095 on 5.25 CLR we can't bend by hand. Price for each.",
+        WANTED + "1.75 x .095 on 5.25 CLR: don't forget that one.",
+        GESUCHT + "Mein Nachbar macht 45 x 2 mit R 135 bei uns. Je ein Dorn.",
+        GESUCHT + "45 x 2 mit R 135 haben wir bereits als Rohr da, Dorn fehlt.",
+        "Sorry, that was the old drawing. 1.5 x .065 on 4.5 CLR and 1.75 x .095 on 5.25 CLR it is.",
+        WANTED + "If that works we later also need 1.75 x .095 on 5.25 CLR, please price it already.",
+    ],
+)
+def test_what_may_be_asked_for_all_the_same_is_kept(text: str) -> None:
+    assert len(sizes(text)) == 2
