@@ -15,6 +15,7 @@ from .figures import Figure, Layout
 from .groups import Group
 from .patterns import any_of, whole_words
 from .picked_by_letter import picked_by_letter
+from .picked_by_mark import bearing, picked_by_word
 from .picked_by_rank import picked_by_figure, picked_by_rank
 from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
@@ -63,7 +64,6 @@ _BY_NAME = tuple(
 _ALL_TOO = whole_words(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
-_PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
 _PAIR = 2
 _GENERIC = frozenset(
     "tube tubes pipe pipes tubing size sizes line lines one ones row rows item items rohr rohre"
@@ -102,6 +102,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     words = _BLANK_LINE.sub(". ", text)
     found = (
         picked_by_sign(text, [line.text for line in lines])
+        or picked_by_word(words, [line.text for line in lines])
         or _by_mark(words, lines)
         or picked_by_letter(words, [line.text for line in lines])
         or _by_name(words, lines)
@@ -141,14 +142,8 @@ def _by_mark(words: str, lines: Sequence[Line]) -> set[int]:
         if NO_REQUEST.search(clause) or not _WANTS.search(clause):
             continue
         mark = match["mark"].casefold()
-        found |= {at for at, line in enumerate(lines) if _bears(line.text, mark)}
+        found |= bearing([line.text for line in lines], mark)
     return found
-
-
-def _bears(line: str, mark: str) -> bool:
-    """Whether a cell of the line is the mark, or opens with it: 'need 2'."""
-    cells = (cell.strip(" \"'()[]<>-*").casefold() for cell in _PARTS.split(line))
-    return any(cell == mark or (len(mark) > 1 and cell.startswith(f"{mark} ")) for cell in cells)
 
 
 def _by_name(words: str, lines: Sequence[Line]) -> set[int]:

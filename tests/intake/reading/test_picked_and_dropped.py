@@ -157,3 +157,50 @@ def test_a_size_that_is_only_told_of_is_left_out(text: str) -> None:
 )
 def test_what_may_be_asked_for_all_the_same_is_kept(text: str) -> None:
     assert len(sizes(text)) == 2
+
+
+LINES = "1) 1.5 x .065, 4.5 CLR{}\n2) 1.625 x .065, 5 CLR{}\n3) 1.75 x .095, 5.25 CLR{}\n\n"
+
+
+@pytest.mark.parametrize(
+    ("marks", "words", "ods"),
+    [
+        (("", "", ""), "Only the first two, the third one we still have.", "38.1 41.275"),
+        (("", "", ""), "Quote the first two, the third one we already have.", "38.1 41.275"),
+        (("", "", ""), "Please quote. The first is already ordered (PO 71).", "41.275 44.45"),
+        (("  HOLD", "", ""), "Please quote. We do not need lines marked HOLD.", "41.275 44.45"),
+        (("", "  HOLD", ""), "Excluding rows with status HOLD please quote.", "38.1 44.45"),
+        (("  HOLD", "", ""), 'Zeilen mit "HOLD" bitte nicht anbieten.', "41.275 44.45"),
+        (("  yes", "  no", "  no"), 'So the two "no" ones please.', "41.275 44.45"),
+        (("  yes", "  no", "  no"), 'Please price the "yes" one.', "38.1"),
+        (("", "", "  -> no mandrel needed, thick enough"), "Quote please.", "38.1 41.275"),
+        (("", "", "  - kein Dorn nötig"), "Bitte um Angebot.", "38.1 41.275"),
+        (("  .... done", "  .... pls make 2", "  .... pls make 1"), "Thanks.", "41.275 44.45"),
+    ],
+)
+def test_lines_are_left_out_by_their_place_or_mark(
+    marks: tuple[str, str, str], words: str, ods: str
+) -> None:
+    assert [od for od, _ in sizes(LINES.format(*marks) + words)] == ods.split()
+
+
+@pytest.mark.parametrize(
+    ("marks", "words"),
+    [
+        (("", "", ""), "Only the first two are urgent, the third one we still need too."),
+        (("", "", ""), "The third one we still have the die for. Mandrel for each please."),
+        (("", "", ""), "The first is already ordered at the mill, mandrels for all three please."),
+        (("  HOLD", "", ""), "HOLD means that the tube is late, quote all lines please."),
+        (("  HOLD", "", ""), "Do not ship lines marked HOLD before June. Quote everything."),
+        (("  yes", "  no", "  no"), 'The "yes" one is worn. Quote all.'),
+        (("", "", "  no mandrel needed so far, but it wrinkles"), "Quote please."),
+        (("", "", "  no mandrel needed?"), "Quote please."),
+        (("", "", "  no mandrel yet"), "Quote please."),
+        (("", "", "  don't quote without ball"), "Quote please."),
+        (("", "", "  pls make 2"), "Quote please, one each of the others."),
+    ],
+)
+def test_no_line_is_left_out_where_its_words_may_mean_more(
+    marks: tuple[str, str, str], words: str
+) -> None:
+    assert len(sizes(LINES.format(*marks) + words)) == 3
