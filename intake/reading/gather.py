@@ -17,6 +17,7 @@ from .nets import cast_nets
 from .none_wanted import without_none_wanted
 from .patterns import any_of
 from .picked import lines_of_only, picked
+from .picked_by_exception import the_one_named
 from .sharing import share
 from .text_tables import RowFacts
 from .tied import find_ties, tie
@@ -71,6 +72,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     ]
     sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
     kept = left_over(told or layout.text, labels, sizes)
+    if len(kept) == len(groups) and not told:
+        kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
     if len(kept) == len(groups) and not told:

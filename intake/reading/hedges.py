@@ -146,6 +146,18 @@ _MACHINE = whole_words(
     "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
     "can (?:do|take|bend|handle) | takes | handles | goes(?! down)",
 )
+NONE_BUT = late_pattern(
+    r"\b(?:none of (?:which|them|these|those)|no(?:ne| need for any)? (?:others?|other sizes?)|nothing|keine[rs]? davon"
+    r"|(?:von denen|davon) [^.;\d]{0,24}keine[rns]?|aucun d'entre eux|ninguno de ellos|nessuno di (?:questi|essi)"
+    r"|geen (?:ervan|daarvan))\b[^.;\d]{0,60}?\b(?:apart from|except(?: for)?|other than|but|besides|save|außer"
+    r"|sauf|à part|excepto|salvo|tranne|eccetto|behalve)\s(?:the\s|for the\s|das\s|dem\s|le\s|el\s|il\s|de\s)?$"
+)
+_REACHES = late_pattern(
+    r"\b(?:machine|bender|press|\w*maschine|cintreuse|curvadora|dobladora|curvatubi|macchina|\w*machine)\b"
+    r"[^.;\d]{0,24}?\b(?:goes (?:only |all the way )?(?:up )?to|is good (?:up )?(?:to|for)|tops out at|maxes out at"
+    r"|will go (?:up )?to|is rated (?:to|for)|geht bis|schafft|monte jusqu'à|va jusqu'à|llega hasta"
+    r"|arriva (?:fino )?a|gaat tot)\s(?:about\s|ca\.?\s|ø\s?)?$"
+)
 _BACK_TO_MACHINE = 12
 _SAME_BRACKET = 30
 """Characters between two figures of one bracket: '(max fi 76, wall 4)'."""
@@ -159,7 +171,7 @@ def hear_hedges(layout: Layout) -> None:
         limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
         if not min_wall and (limit or _LIMIT_AFTER.match(after)):
             figure.notes.append("limit")
-        elif _EXCEPT.search(before):
+        elif _EXCEPT.search(before) and not _is_the_one(layout, figure):
             figure.negated = True
             for other in layout.near_in_sentence(figure):
                 other.notes.append(_EXCEPTED)
@@ -167,6 +179,12 @@ def hear_hedges(layout: Layout) -> None:
             figure.negated = True
         if _is_hedged(before, after):
             figure.notes.append("hedged")
+
+
+def _is_the_one(layout: Layout, figure: Figure) -> bool:
+    """'None of which interest me apart from the 1-1/2': that one is wanted."""
+    ahead = layout.words(layout.sentence_start(figure.sentence), figure.start).casefold()
+    return NONE_BUT.search(ahead) is not None
 
 
 def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
@@ -185,6 +203,9 @@ def _is_hedged(before: str, after: str) -> bool:
 def hear_capacity(layout: Layout) -> None:
     """'Our bender (max fi 76, wall 4)', 'the machine takes up to 2 in': what a machine can do."""
     for figure in layout.figures:
+        if _is_reach(layout, figure):
+            _set_reach_aside(layout, figure)
+            continue
         if "limit" not in figure.notes:
             continue
         left = layout.tokens_before(figure, _BACK_TO_MACHINE)
@@ -200,3 +221,21 @@ def hear_capacity(layout: Layout) -> None:
             if other.start > figure.end and ")" not in layout.text[figure.end : other.start]:
                 other.role = "noise"
             other = layout.after_in_sentence(other)
+
+
+def _is_reach(layout: Layout, figure: Figure) -> bool:
+    """'Machine goes to 2" sch 40', 'the bender tops out at 3 x .120'."""
+    ahead = layout.words(layout.sentence_start(figure.sentence), figure.start).casefold()
+    return _REACHES.search(ahead) is not None and any(
+        other.is_measured and other.sentence != figure.sentence and other.is_measure
+        for other in layout.figures
+    )
+
+
+def _set_reach_aside(layout: Layout, figure: Figure) -> None:
+    figure.role = "noise"
+    last, after = figure, layout.after(figure)
+    while after is not None and (after.link == "times" or after.unit == "sch"):
+        after.role = "noise"
+        last, after = after, layout.after(after)
+    layout.aside.append(" ".join(layout.text[figure.start : last.end].split()))

@@ -128,6 +128,9 @@ def _line_of(layout: Layout, group: Group) -> Line:
         f for slot, fs in group.slots.items() if slot not in group.shared for f in fs
     ]
     own = own or [f for fs in group.slots.values() for f in fs]
+    if "od" in group.slots:  # "All .065." stands above the list
+        paragraph = group.slots["od"][0].paragraph
+        own = [figure for figure in own if figure.paragraph == paragraph] or own
     begin = layout.text.rfind("\n", 0, min(f.start for f in own)) + 1
     end = layout.text.find("\n", max(f.end for f in own))
     end = len(layout.text) if end < 0 else end

@@ -21,7 +21,9 @@ _MARKED = any_of(
     r"|segnat[ei] con|gemarkeerd met|met)(?: une?| la)?",
 )
 _QUOTES = "\"'“”„«»‚‘’"
-_MARK = rf"(?P<mark>(?<=[{_QUOTES}])\w{{1,10}}(?=[{_QUOTES}])|(?-i:[A-Z]{{2,8}}|[XYN])\b)[{_QUOTES}]?"
+_MARK = (
+    rf"(?P<mark>(?<=[{_QUOTES}])\w{{1,10}}(?=[{_QUOTES}])|(?-i:[A-Z]{{2,8}}|[XYN])\b)[{_QUOTES}]?"
+)
 _THE = r"(?:the |any |those |all |die |les |las |los |le |i |de |alle )?"
 _NOT_MARKED = (
     late_pattern(

@@ -58,6 +58,7 @@ from .text_tables import RowFacts, read_tables
 from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .tubes_listed import hear_tubes_listed
+from .wall_for_all import hear_wall_for_all
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
 
@@ -162,6 +163,7 @@ def _read(
     hear_walls_named(layout)
     hear_mandrels_for(layout)
     hear_tubes_listed(layout)
+    hear_wall_for_all(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)

@@ -14,7 +14,6 @@ from ...rules.request import Doubt, SizeRequest
 from ..late_pattern import late_pattern
 from . import quantity_words as w
 from .asked_words import ASKS
-from .patterns import any_of
 from .phrases import fold
 from .requests import wholly_doubted
 from .sizes_said import COUNTED, SIZES, sizes_said

@@ -152,7 +152,8 @@ def test_a_size_that_is_only_told_of_is_left_out(text: str) -> None:
         GESUCHT + "Mein Nachbar macht 45 x 2 mit R 135 bei uns. Je ein Dorn.",
         GESUCHT + "45 x 2 mit R 135 haben wir bereits als Rohr da, Dorn fehlt.",
         "Sorry, that was the old drawing. 1.5 x .065 on 4.5 CLR and 1.75 x .095 on 5.25 CLR it is.",
-        WANTED + "If that works we later also need 1.75 x .095 on 5.25 CLR, please price it already.",
+        WANTED
+        + "If that works we later also need 1.75 x .095 on 5.25 CLR, please price it already.",
     ],
 )
 def test_what_may_be_asked_for_all_the_same_is_kept(text: str) -> None:
@@ -204,3 +205,66 @@ def test_no_line_is_left_out_where_its_words_may_mean_more(
     marks: tuple[str, str, str], words: str
 ) -> None:
     assert len(sizes(LINES.format(*marks) + words)) == 3
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # 1-1/4 in sch 10 is 42.164 x 2.7686 mm
+        ("1-1/4 sch 10 pipe, R 150 mm. Machine goes to 2 sch 40.", [("42.164", "2.7686")]),
+        ("1.5 x .065 on 4.5 CLR. The bender tops out at 3 x .120.", [("38.1", "1.651")]),
+        ("Rohr 38 x 1,5, R 114. Unsere Maschine schafft 60 x 3.", [("38", "1.5")]),
+        ("38 x 1,5 rayon 114. La cintreuse monte jusqu'à 60 x 3.", [("38", "1.5")]),
+        (
+            'Dies for 1", 1-1/4" and 1-1/2", none of which interest me apart from the 1-1/2. .120'
+            " wall, 5.5 CLR.",
+            [("38.1", "3.048")],
+        ),
+        (
+            "Sizes 1, 1.25 and 1.5 OD, .065 wall, 5 CLR. None of these matter except the 1.25.",
+            [("31.75", "1.651")],
+        ),
+        (
+            'All in .120 wall DOM: 2" on 6" centerline, and 1-3/4 on 5-1/4.',
+            [("50.8", "3.048"), ("44.45", "3.048")],
+        ),
+        (
+            "Need 2 on 6 clr and 3 on 9 clr, wall .120",
+            [("50.8", "3.048"), ("76.2", "3.048")],
+        ),
+        (
+            "All 304 and all .065. One each:\n\n1 on 4 clr\n1-1/4 on 5 clr\n",
+            [("25.4", "1.651"), ("31.75", "1.651")],
+        ),
+        (
+            "Everything is .065. Mandrels:\n\n1 on 4 clr\n1-1/4 on 5 clr\n",
+            [("25.4", "1.651"), ("31.75", "1.651")],
+        ),
+        # near misses
+        (
+            "1-1/8 on 4 clr and 1-1/4 on 5 clr. All .065 scraps go elsewhere, wall is .095.",
+            [("28.575", "2.413"), ("31.75", "2.413")],
+        ),
+        (
+            "Dies for 1 and 1.5 are fine, except the 1.5 is worn. 1 x .065 on 4 CLR, 1.5 x .065 on 5"
+            " CLR.",
+            [("25.4", "1.651"), ("38.1", "1.651")],
+        ),
+    ],
+)
+def test_machines_exceptions_and_pairs(text: str, expected: list[tuple[str, str]]) -> None:
+    assert [size for size in sizes(text) if size in expected] == expected
+    assert len(sizes(text)) == len(expected) or all_doubted(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Pos  Description   Qty\n010  MANDREL 1.000 OD X .049 W X 2.000 CLR   1 EA\n020  MANDREL 1.250 OD X .065 W X 2.500 CLR"
+        "   1 EA\n\nOur last price for pos 010 was $285.00.",
+        "1 x .049, CLR 2. 1.25 x .065, CLR 2.5. Same again next year. Mandrel each.",
+    ],
+)
+def test_words_on_a_price_or_a_run_take_no_size_back(text: str) -> None:
+    assert len(sizes(text)) == 2
+    assert not any(request.doubts for request in read_text(text))
