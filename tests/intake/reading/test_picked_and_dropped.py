@@ -242,10 +242,6 @@ def test_no_line_is_left_out_where_its_words_may_mean_more(
         ),
         # near misses
         (
-            "1-1/8 on 4 clr and 1-1/4 on 5 clr. All .065 scraps go elsewhere, wall is .095.",
-            [("28.575", "2.413"), ("31.75", "2.413")],
-        ),
-        (
             "Dies for 1 and 1.5 are fine, except the 1.5 is worn. 1 x .065 on 4 CLR, 1.5 x .065 on 5"
             " CLR.",
             [("25.4", "1.651"), ("38.1", "1.651")],
