@@ -145,8 +145,8 @@ class Body:
         return chosen or self._limited(stub)
 
     def _richer(self, entity: Entity, chosen: str) -> tuple[str, Entity] | None:
-        """The HTML branch, where it has a table of figures that the plain words lack, or strikes out
-        what they leave standing."""
+        """The HTML branch, where it has a table of figures that the plain words lack, or strikes
+        out what they leave standing."""
         for child in entity.children:
             if child.type.name != "text/html" or not _speaks(child):
                 continue

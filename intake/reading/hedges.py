@@ -113,8 +113,10 @@ _HEDGE_BEFORE = late_pattern(
     + r"\s*(?:a|an|the)?\s*$"
 )
 _NO_PRICE = (
-    r"(?!\W{1,3}(?:(?:on|upon|vom|von|du|de|del|della|dal|van|het|the|your|den|der|ihrem|votre)\s){0,2}"
-    r"(?:l')?(?:pric|preis|angebot|prix|prec|prez|prijs|cost|quant|menge|stück|cantidad|aantal|deliver"
+    r"(?!\W{1,3}(?:(?:on|upon|vom|von|du|de|del|della|dal|van|het|the|your|den|der|ihrem"
+    r"|votre)\s){0,2}"
+    r"(?:l')?(?:pric|preis|angebot|prix|prec|prez|prijs|cost|quant|menge|stück|cantidad|aantal"
+    r"|deliver"
     r"|liefer|délai|plazo|budget))"
 )
 _HEDGE_AFTER = late_pattern(
@@ -138,7 +140,8 @@ _HEDGE_AFTER = late_pattern(
 _DENYING = late_pattern(
     r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
     r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
-    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^()\d]{0,24}$"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^"
+    r"()\d]{0,24}$"
 )
 _IN_BRACKET = 36
 _MACHINE = whole_words(
@@ -147,14 +150,20 @@ _MACHINE = whole_words(
     "can (?:do|take|bend|handle) | takes | handles | goes(?! down)",
 )
 NONE_BUT = late_pattern(
-    r"\b(?:none of (?:which|them|these|those)|no(?:ne| need for any)? (?:others?|other sizes?)|nothing|keine[rs]? davon"
-    r"|(?:von denen|davon) [^.;\d]{0,24}keine[rns]?|aucun d'entre eux|ninguno de ellos|nessuno di (?:questi|essi)"
-    r"|geen (?:ervan|daarvan))\b[^.;\d]{0,60}?\b(?:apart from|except(?: for)?|other than|but|besides|save|außer"
-    r"|sauf|à part|excepto|salvo|tranne|eccetto|behalve)\s(?:the\s|for the\s|das\s|dem\s|le\s|el\s|il\s|de\s)?$"
+    r"\b(?:none of (?:which|them|these|those)|no(?:ne| need for any)? (?:others?|other sizes?)"
+    r"|nothing|keine[rs]? davon"
+    r"|(?:von denen|davon) [^.;\d]{0,24}keine[rns]?|aucun d'entre eux|ninguno de ellos|nessuno di"
+    r" (?:questi|essi)"
+    r"|geen (?:ervan|daarvan))\b[^.;\d]{0,60}?\b(?:apart from|except(?: for)?|other than|but"
+    r"|besides|save|außer"
+    r"|sauf|à part|excepto|salvo|tranne|eccetto|behalve)\s(?:the\s|for the\s|das\s|dem\s|le\s"
+    r"|el\s|il\s|de\s)?$"
 )
 _REACHES = late_pattern(
-    r"\b(?:machine|bender|press|\w*maschine|cintreuse|curvadora|dobladora|curvatubi|macchina|\w*machine)\b"
-    r"[^.;\d]{0,24}?\b(?:goes (?:only |all the way )?(?:up )?to|is good (?:up )?(?:to|for)|tops out at|maxes out at"
+    r"\b(?:machine|bender|press|\w*maschine|cintreuse|curvadora|dobladora|curvatubi|macchina"
+    r"|\w*machine)\b"
+    r"[^.;\d]{0,24}?\b(?:goes (?:only |all the way )?(?:up )?to|is good (?:up )?(?:to|for)|tops"
+    r" out at|maxes out at"
     r"|will go (?:up )?to|is rated (?:to|for)|geht bis|schafft|monte jusqu'à|va jusqu'à|llega hasta"
     r"|arriva (?:fino )?a|gaat tot)\s(?:about\s|ca\.?\s|ø\s?)?$"
 )

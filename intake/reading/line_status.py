@@ -107,9 +107,11 @@ _AHEAD = tuple(
 )
 _PLAINLY_NONE = late_pattern(
     rf"\b(?:no {_TOOLS}(?: is|s are)? (?:needed|wanted|required|necessary)"
-    rf"|{_TOOLS} not (?:needed|wanted|required)|(?:needs|need) no {_TOOLS}|(?:don'?t|do not) quote(?: this| it)?(?= ?(?:[.,;!)]|$))"
+    rf"|{_TOOLS} not (?:needed|wanted|required)|(?:needs|need) no {_TOOLS}|(?:don'?t|do not)"
+    rf" quote(?: this| it)?(?= ?(?:[.,;!)]|$))"
     rf"|kein(?:en)? {_TOOLS} (?:nötig|erforderlich|benötigt)|braucht keinen {_TOOLS}"
-    rf"|(?:pas (?:besoin )?(?:de|d'un)|aucun) {_TOOLS} (?:nécessaire|requis|besoin)|(?:no (?:necesita|hace falta))"
+    rf"|(?:pas (?:besoin )?(?:de|d'un)|aucun) {_TOOLS} (?:nécessaire|requis|besoin)|(?:no "
+    rf"(?:necesita|hace falta))"
     rf" {_TOOLS}|(?:non serve|nessun) {_TOOLS}(?: necessari[oa])?|geen {_TOOLS} nodig)\b"
 )
 """A line that says so needs none, whatever is said of the others."""
@@ -127,7 +129,8 @@ _WORN = whole_words(
 _BUT = whole_words("but | though | aber | mais | pero | ma | maar | yet | until | so far | now")
 _ANOTHER_THING = late_pattern(
     r"[\s:]*(?:(?:the|our|a|of|die|den|la|le|el|il|de)\s)?"
-    r"(?:dies?|formers?|wipers?|tub\w+|pipe|material|machine|bender|biegeform\w*|rohr\w*|matri\w+)\b"
+    r"(?:dies?|formers?|wipers?|tub\w+|pipe|material|machine|bender|biegeform\w*|rohr\w*"
+    r"|matri\w+)\b"
 )
 """'Existing die', 'have the tube'."""
 _STILL_GOOD = whole_words(

@@ -1,4 +1,4 @@
-"""An OD that is set on its radius in running words: 'the down bars, 1.5 on a 4.5 CLR', '42,4 auf R 150'.
+"""An OD that is set on its radius in running words: 'down bars, 1.5 on a 4.5 CLR', '42 auf R 150'.
 
 Beside another tube such a figure would be in no size, and its radius would go to that other one. A
 bare whole number below ten stays what it is: 'two of these, 2 on a 6 CLR' counts.
@@ -19,19 +19,23 @@ _LEAST, _MOST = Decimal("0.9"), Decimal(8)
 _COUNTS = Decimal(10)
 _FAR = 40
 _ON = late_pattern(
-    r"^[\"']?\s?(?:(?:mm|in|inch(?:es)?|od|dia|tub(?:e|ing)|stuff|one|bars?|pipe|rohr|tubo|buis)\s){0,2}"
+    r"^[\"']?\s?(?:(?:mm|in|inch(?:es)?|od|dia|tub(?:e|ing)|stuff|one|bars?|pipe|rohr|tubo"
+    r"|buis)\s){0,2}"
     + any_of(
-        "on | onto | at | @ | with | w/ | over | around | auf | mit | um | sur | avec | en | con | su",
+        "on | onto | at | @ | with | w/ | over | around | auf | mit | um | sur | avec | en | con "
+        "| su",
         "sobre | a | op | met | bij",
     )
     + r"\s(?:(?:an?|the|our|my|einen?|einem|den|dem|un|une|le|la|el|il|uno|una|een|de|bending|bend"
     r"|cent(?:er|re)[ -]?line|mittleren?)\s){0,3}"
-    r"(?:(?:r|radius|rad|clr|biegeradius|rayon|radio|raggio|straal|buigradius)\W{0,2}(?:of|von|de|di|van)?\s?)?$"
+    r"(?:(?:r|radius|rad|clr|biegeradius|rayon|radio|raggio|straal|buigradius)\W{0,2}(?:of|von|de"
+    r"|di|van)?\s?)?$"
 )
 _NO_TUBE = late_pattern(
     r"\b"
     + any_of(
-        "wall | thick | gauge | ga | leg | legs | long | length | springback | from | every | qty | no\\.?",
+        "wall | thick | gauge | ga | leg | legs | long | length | springback | from | every | qty"
+        " | no\\.?",
         "item | line | pos | up to | bis | jusqu'à | hasta | fino a | tot | wand | pared | paroi",
         "spessore | wanddikte | lang | schenkel | about | spacing | apart | step",
     )

@@ -11,13 +11,17 @@ from .patterns import any_of, whole_words
 from .place_lists import NO_REQUEST, clause_of
 
 _ROWS = any_of(
-    r"rows? | lines? | items? | ones? | entry | entries | sizes? | zeilen? | positionen | die | lignes?",
-    r"filas? | l[ií]neas? | righe | riga | voc[ei] | regels? | rijen | partidas? | anything | those",
+    r"rows? | lines? | items? | ones? | entry | entries | sizes? | zeilen? | positionen | die |"
+    r" lignes?",
+    r"filas? | l[ií]neas? | righe | riga | voc[ei] | regels? | rijen | partidas? | anything |"
+    r" those",
 )
 _MARKED = any_of(
     r"(?:that are |which are )?(?:marked|flagged|tagged|labell?ed)(?: with| as)?(?: an?)?",
-    r"(?:that says?|saying|showing|with status|with(?: an?)?|where (?:the )?status is|where it says|on)",
-    r"(?:die )?(?:mit|markiert mit|gekennzeichnet mit)(?: einem)? | (?:marquée?s?|avec|marcad[oa]s con|con"
+    r"(?:that says?|saying|showing|with status|with(?: an?)?|where (?:the )?status is|where it"
+    r" says|on)",
+    r"(?:die )?(?:mit|markiert mit|gekennzeichnet mit)(?: einem)? | (?:marquée?s?|avec"
+    r"|marcad[oa]s con|con"
     r"|segnat[ei] con|gemarkeerd met|met)(?: une?| la)?",
 )
 _QUOTES = "\"'“”„«»‚‘’"
@@ -27,27 +31,35 @@ _MARK = (
 _THE = r"(?:the |any |those |all |die |les |las |los |le |i |de |alle )?"
 _NOT_MARKED = (
     late_pattern(
-        r"\b(?:(?:don'?t|do not|no need to|needn'?t|please don'?t)\s(?:need|want|quote|price|offer|bother with"
-        r"|require)(?:\s(?:me|us|for|on))?|ignore|skip|omit|leave (?:out|off)|excluding|except(?: for)?"
-        rf"|disregard|ignorier\w*(?: sie)?|sans|sauf|sin|excepto|senza|tranne|zonder|behalve)\s{_THE}{_ROWS}"
+        r"\b(?:(?:don'?t|do not|no need to|needn'?t|please don'?t)\s(?:need|want|quote|price"
+        r"|offer|bother with"
+        r"|require)(?:\s(?:me|us|for|on))?|ignore|skip|omit|leave (?:out|off)|excluding|except(?:"
+        r" for)?"
+        rf"|disregard|ignorier\w*(?: sie)?|sans|sauf|sin|excepto|senza|tranne|zonder"
+        rf"|behalve)\s{_THE}{_ROWS}"
         rf"\s{_MARKED}\s[{_QUOTES}]?{_MARK}",
         re.IGNORECASE,
     ),
     late_pattern(
-        rf"\b{_ROWS}\s{_MARKED}\s[{_QUOTES}]?{_MARK}\s(?:(?:is|are)\s(?:not\s(?:needed|wanted|required)|out"
-        r"|dropped|off)|(?:brauchen wir|bitte) nicht|nicht anbieten|ne sont pas|no (?:hacen falta|se necesitan)"
+        rf"\b{_ROWS}\s{_MARKED}\s[{_QUOTES}]?{_MARK}\s(?:(?:is|are)\s(?:not\s(?:needed|wanted"
+        rf"|required)|out"
+        r"|dropped|off)|(?:brauchen wir|bitte) nicht|nicht anbieten|ne sont pas|no (?:hacen falta"
+        r"|se necesitan)"
         r"|non servono|zijn niet nodig|can be (?:ignored|skipped|dropped))",
         re.IGNORECASE,
     ),
 )
 _CALLED = late_pattern(
-    r"\b(?:the|die|les|las|los|i|le|de)\s(?:(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie"
-    rf"|\d)\s)?[{_QUOTES}](?P<mark>\w{{1,10}})[{_QUOTES}]\s(?:ones?|rows?|lines?|items?|sizes?|zeilen?|lignes"
+    r"\b(?:the|die|les|las|los|i|le|de)\s(?:(?:two|three|four|zwei|drei|deux|trois|dos|tres|due"
+    r"|tre|twee|drie"
+    rf"|\d)\s)?[{_QUOTES}](?P<mark>\w{{1,10}})[{_QUOTES}]\s(?:ones?|rows?|lines?|items?|sizes?"
+    rf"|zeilen?|lignes"
     r"|filas|righe|regels|tubes?)",
     re.IGNORECASE,
 )
 _WANTS = whole_words(
-    r"only | just | quote | price | need\w* | want\w* | please | pls | nur | anbieten | bitte | brauch\w+",
+    r"only | just | quote | price | need\w* | want\w* | please | pls | nur | anbieten | bitte |"
+    r" brauch\w+",
     "seulement | uniquement | chiffrer | devis | svp | solo | sólo | cotizar | por favor | quotare",
     "per favore | offerta | preventivo | alleen | offerte | graag",
 )

@@ -21,15 +21,22 @@ _NUMBER = rf"\(?(?:no\.?\s?|nr\.?\s?|#)?\d{{1,2}}\)?{NO_MEASURE}"
 _MORE = rf"(?:\s?,\s?(?:{_AND}\s)?|\s{_AND}\s){_NUMBER}"
 _LIST = rf"(?P<list>(?:(?:the\s|die\s|den\s|les\s|los\s|le\s|de\s)?{NOUN}\s)?{_NUMBER}(?:{_MORE})*)"
 _SEVERAL = rf"(?P<list>{_NUMBER}(?:{_MORE})+)"
-_TOOL = r"(?:\w+\s)?(?:mandrels?|plugs?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|ones?|einen|welche)"
+_TOOL = (
+    r"(?:\w+\s)?(?:mandrels?|plugs?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|ones?"
+    r"|einen|welche)"
+)
 _HAVE = any_of(
-    r"(?:we|i)(?:'ve)?\s(?:already\s|still\s|do\s|both\s)*(?:have|own|got)(?:\salready|\sgot|\sstill)*",
+    r"(?:we|i)(?:'ve)?\s(?:already\s|still\s|do\s|both\s)*(?:have|own|got)(?:\salready|\sgot"
+    r"|\sstill)*",
     r"(?:already|still)\s(?:have|own|got)",
     r"(?:wir haben|ich habe|haben wir|habe? ich)\s(?:schon|bereits|noch)",
     r"(?:on a|nous avons|j['’]ai)\s(?:déjà|encore) | ya\s(?:tenemos|tengo) | (?:abbiamo|ho)\sgià",
     r"(?:we hebben|ik heb|hebben we|heb ik)\s(?:al|nog)",
 )
-_A = r"(?:(?:the|a|an|good|my|our|your|both|all|die|einen|gute|les|des|un|le|los|el|i|il|een|de)\s){0,3}"
+_A = (
+    r"(?:(?:the|a|an|good|my|our|your|both|all|die|einen|gute|les|des|un|le|los|el|i|il|een|de)\s)"
+    r"{0,3}"
+)
 _FOR = r"(?:for|on|für|zu|pour|para|per|voor|de|van)\s"
 _IS_THERE = any_of(
     r"(?:we|i)(?:'ve)?\s(?:already\s|still\s)*(?:have|own|got)\b",
@@ -41,14 +48,16 @@ _IS_THERE = any_of(
 )
 _GOES_ON = (
     r"(?=\s*(?:$|[.,;:!)]|already\b|so\b|but\b|here\b|now\b|in stock\b|(?:and|then|und|et|y|e|en)\s"
-    r"(?:please|need|want|would|only|just|brauch|bitte|il|necesit|ci|graag|so|i|we)|schon\b|bereits\b"
+    r"(?:please|need|want|would|only|just|brauch|bitte|il|necesit|ci|graag|so|i|we)|schon\b"
+    r"|bereits\b"
     r"|déjà\b|ya\b|già\b|al\b))"
 )
 _THERE = (
     late_pattern(rf"\b{_HAVE}\s{_A}{_TOOL}\s(?:already\s)?{_FOR}{_LIST}{_GOES_ON}", re.IGNORECASE),
     late_pattern(rf"\b{_TOOL}\s{_FOR}{_LIST},?\s{_IS_THERE}", re.IGNORECASE),
     late_pattern(
-        rf"(?:^|[.;:!,]\s){_FOR}{_LIST},?\s(?:{_IS_THERE}|{_HAVE})(?:\s{_A}{_TOOL})?(?=\s*(?:$|[.,;!)]|und"
+        rf"(?:^|[.;:!,]\s){_FOR}{_LIST},?\s(?:{_IS_THERE}|{_HAVE})(?:\s{_A}{_TOOL})?(?=\s*(?:$"
+        rf"|[.,;!)]|und"
         rf"\b|and\b|so\b|et\b|y\b|e\b|en\b|already\b))",
         re.IGNORECASE,
     ),
@@ -60,22 +69,28 @@ _FOR_THEM = late_pattern(
     re.IGNORECASE,
 )
 _TAKEN = late_pattern(
-    r"\b(?:quote|price|need|want|offer|brauchen?|benötigen|anbieten|chiffrer|besoin de|falta|faut|cotizar"
-    r"|necesitamos|servono|quotare|nodig|offreren)\s(?:me\s|us\s|only\s|just\s|for\s|up\s|bitte\s|nur\s)?"
+    r"\b(?:quote|price|need|want|offer|brauchen?|benötigen|anbieten|chiffrer|besoin de|falta|faut"
+    r"|cotizar"
+    r"|necesitamos|servono|quotare|nodig|offreren)\s(?:me\s|us\s|only\s|just\s|for\s|up\s|bitte\s"
+    r"|nur\s)?"
     rf"{_SEVERAL}{ENDS}",
     re.IGNORECASE,
 )
 _REFUSED = late_pattern(
-    r"\b(?:don'?t|do not|no|not|never|if|when|unless|whether|kein\w*|nicht|wenn|pas|si|no|non|se|niet|geen"
+    r"\b(?:don'?t|do not|no|not|never|if|when|unless|whether|kein\w*|nicht|wenn|pas|si|no|non|se"
+    r"|niet|geen"
     r"|als)\s(?:\w+\s){0,2}$",
     re.IGNORECASE,
 )
 _AGAIN = late_pattern(
     r"(?:[^.;!?]|[.]\d)*\b"
     + any_of(
-        r"worn | broken? | spares? | again | replac\w+ | all | every | also | too | as well | but | though",
-        r"another | new | fresh | verschlissen | kaputt | ersatz | alle | auch | aber | noch einmal | usée?s?",
-        r"cassée?s? | mais | aussi | tou[st] | gastad[oa]s? | rot[oa]s? | pero | también | todos | usurat[oaie]",
+        r"worn | broken? | spares? | again | replac\w+ | all | every | also | too | as well | but"
+        r" | though",
+        r"another | new | fresh | verschlissen | kaputt | ersatz | alle | auch | aber | noch"
+        r" einmal | usée?s?",
+        r"cassée?s? | mais | aussi | tou[st] | gastad[oa]s? | rot[oa]s? | pero | también | todos "
+        r"| usurat[oaie]",
         r"rott[oaie] | ma | anche | tutti | versleten | kapot | maar | ook | alle",
     )
     + r"\b",
@@ -83,7 +98,8 @@ _AGAIN = late_pattern(
 )
 """'... but it is worn', '... but want spares': they are wanted all the same."""
 _ALL = late_pattern(
-    r"\b(?:quote|price|need|want)\s(?:me\s|us\s)?(?:all|both|every\w*)\b|\b(?:also|as well|too|auch|aussi"
+    r"\b(?:quote|price|need|want)\s(?:me\s|us\s)?(?:all|both|every\w*)\b|\b(?:also|as well|too"
+    r"|auch|aussi"
     r"|también|anche|ook)\b",
     re.IGNORECASE,
 )

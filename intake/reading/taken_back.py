@@ -26,7 +26,8 @@ _TAKES_BACK = late_pattern(
         "no longer (?:need|want|require)\\w* | not used | don'?t need | do not need | don'?t want",
         "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
         r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
-        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | (?<!again )(?<!same )(?<!more )next year | hold off",
+        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | (?<!again )(?<!same )"
+        "(?<!more )next year | hold off",
         r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
         "the new year | no mandrel (?:wanted|needed|required|for) | only owns?",
         r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
@@ -150,17 +151,22 @@ _OF_NO_SIZE = late_pattern(r"\b(?:no|not|nicht|al más|al plus)\b\W{1,3}$", re.I
 
 _THE_ONE_WITH = late_pattern(
     r"(?:^|[^\w])(?:(?:the|that) one (?:with|for|in|on|at)|(?:the|that|one for the)"
-    r"|(?:den|der|die|das|einen) (?:mit|für|in|zu)|celui (?:de|avec|pour|en)|l[ea]|el de|la de|el|il|quello"
-    r" (?:da|con|per)|die (?:van|met|voor)|de)\s(?:(?:r|radius|rad|clr|ø|rayon|radio|raggio|straal)\s?)?$"
+    r"|(?:den|der|die|das|einen) (?:mit|für|in|zu)|celui (?:de|avec|pour|en)|l[ea]|el de|la de|el"
+    r"|il|quello"
+    r" (?:da|con|per)|die (?:van|met|voor)|de)\s(?:(?:r|radius|rad|clr|ø|rayon|radio|raggio"
+    r"|straal)\s?)?$"
 )
 """'Den mit 180', 'the one for 2.25'."""
 _FOR_THOSE = late_pattern(
-    r"\b(?:nothing|none|no mandrels?|keinen?|nichts|rien|aucun|nada|ninguno|niente|nessuno|niets|geen)\s(?:needed\s)?"
-    r"(?:for|für|dafür|pour|para|per|voor)\s?(?:those|that|them|these|it|die|diese|ceux-là|esos|quelli)?\b"
+    r"\b(?:nothing|none|no mandrels?|keinen?|nichts|rien|aucun|nada|ninguno|niente|nessuno|niets"
+    r"|geen)\s(?:needed\s)?"
+    r"(?:for|für|dafür|pour|para|per|voor)\s?(?:those|that|them|these|it|die|diese|ceux-là|esos"
+    r"|quelli)?\b"
 )
 """'Stacks are straight above 4 in., so nothing for those'."""
 _PRICED_BEFORE = late_pattern(
-    r"\b(?:last|previous|old|earlier|former|current|target|your|our|letzte[rn]?|bisherige[rn]?|dernier|último"
+    r"\b(?:last|previous|old|earlier|former|current|target|your|our|letzte[rn]?|bisherige[rn]?"
+    r"|dernier|último"
     r"|ultimo|laatste)\s$",
     re.IGNORECASE,
 )

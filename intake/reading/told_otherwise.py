@@ -19,14 +19,19 @@ from .told_otherwise_words import (
 from .told_plainly_words import NO_MANDREL, ON_OUR_MACHINE, TAKEN_UP_AGAIN
 
 _FOR_IT = late_pattern(
-    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|one) (?:each )?(?:for|to suit|für"
+    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|one) (?:each )?"
+    r"(?:for|to suit|für"
     r"|pour|para|per|voor)\b"
 )
 _ONCE_MORE = late_pattern(
-    r"\b(?:(?:the )?same(?: \w+)? again|once more|again,|again\b(?= ?(?:please|pls|[.;!]|$))|noch einmal|nochmals?"
-    r"|dasselbe|encore une fois|la même chose|otra vez|lo mismo|di nuovo|lo stesso|opnieuw|nog eens)"
-    r"|\b(?:mandrels?|\w*dorn|mandrin|mandril|mandrino|doorn|one|quote|price)\b[^.;]{0,20}?\b(?:that|this|it|those"
-    r"|them|dafür|das|celui-là|ça|eso|ese|quello|daarvoor)\b(?= ?(?:[.,;!]|$|and\b|as well\b|too\b|und\b|et\b"
+    r"\b(?:(?:the )?same(?: \w+)? again|once more|again,|again\b(?= ?(?:please|pls|[.;!]|$))|noch"
+    r" einmal|nochmals?"
+    r"|dasselbe|encore une fois|la même chose|otra vez|lo mismo|di nuovo|lo stesso|opnieuw|nog"
+    r" eens)"
+    r"|\b(?:mandrels?|\w*dorn|mandrin|mandril|mandrino|doorn|one|quote|price)\b[^.;]{0,20}?\b"
+    r"(?:that|this|it|those"
+    r"|them|dafür|das|celui-là|ça|eso|ese|quello|daarvoor)\b(?= ?(?:[.,;!]|$|and\b|as well\b"
+    r"|too\b|und\b|et\b"
     r"|y\b|e\b|en\b))"
 )
 """'... the same again, plus one for ...', 'so a mandrel for that, and ...'."""

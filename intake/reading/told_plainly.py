@@ -58,21 +58,25 @@ _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
 _COUNTED_TOOLS = late_pattern(
-    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels|plugs"
+    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
+    r"|plugs"
     r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)\b"
 )
 
 
 _ALSO_LATER = late_pattern(
-    r"\b(?:later|then|afterwards|später|dann|danach|plus tard|ensuite|après|luego|después|più avanti|poi|daarna"
-    r"|dan) (?:also|auch|aussi|también|anche|ook)\b|\b(?:also|auch|aussi|también|anche|ook) (?:later|später"
+    r"\b(?:later|then|afterwards|später|dann|danach|plus tard|ensuite|après|luego|después|più"
+    r" avanti|poi|daarna"
+    r"|dan) (?:also|auch|aussi|también|anche|ook)\b|\b(?:also|auch|aussi|también|anche|ook) "
+    r"(?:later|später"
     r"|plus tard|más adelante|più avanti)\b"
 )
 """'We will later also need one': that is later, too."""
 
 
 _COUNTED_FOR_IT = late_pattern(
-    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)"
+    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
+    r"|mandrini|doornen)"
     r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
 )
 """'4 mandrels for 3/8 x .035': as many of the one size."""

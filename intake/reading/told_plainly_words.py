@@ -185,11 +185,15 @@ AGAIN_HARMLESS = whole_words(
     r"(?: \w+)?(?: the)? same(?: as)? | same (?:pric\w+|terms|delivery|finish|deal|discount|way"
     r"|thread|machine|bender|quality|tube material|material|grade)",
     r"(?:never|not) again | once again",
-    r"instead of (?:\w+ing|(?:\w+ )?(?:elbows?|fittings?|bends|mitres?|joints?|segments?|sections?))",
+    r"instead of (?:\w+ing|(?:\w+ )?(?:elbows?|fittings?|bends|mitres?|joints?|segments?"
+    r"|sections?))",
     r"(?:an)?statt (?:\w+ )?(?:bögen|\w*bögen|schweißen|fittings?|segmente?n?)",
-    r"au lieu (?:de (?:coudes|souder|raccords)|d'acheter) | en (?:vez|lugar) de (?:codos|soldar|comprar)",
-    r"invece (?:di|delle|che) (?:curve|saldare|comprare) | in plaats van (?:bochten|lassen|fittings)",
-    r"\d{1,3} (?:bends?|tubes?|legs?|cuts?|holes?|feet|ft|hits|bögen|biegungen|rohre|coudes|tubos|codos"
+    r"au lieu (?:de (?:coudes|souder|raccords)|d'acheter) | en (?:vez|lugar) de (?:codos|soldar"
+    r"|comprar)",
+    r"invece (?:di|delle|che) (?:curve|saldare|comprare) | in plaats van (?:bochten|lassen"
+    r"|fittings)",
+    r"\d{1,3} (?:bends?|tubes?|legs?|cuts?|holes?|feet|ft|hits|bögen|biegungen|rohre|coudes|tubos"
+    r"|codos"
     r"|curve|tubi|bochten|buizen) (?:each|apiece|per \w+|jeweils|chacun\w*|cada uno|ciascun\w*)",
     r"(?:bestellung|auftrag|po|order|commande|pedido|ordine|bestelling)"
     r" (?:will |is to |shall )?(?:follows?|folgt|suit|suivra|sigue|segue|seguirá|seguirà|volgt)",
@@ -239,7 +243,8 @@ OF_SEVERAL = whole_words(
     r"die (?:anderen|übrigen|restlichen) | les (?:\w+ )?autres | l[ao]s otr[ao]s | gli altri",
     r"le altre | de andere(?: \w+)?",
     r"both | each | the two | the pair | all (?:of )?(?:them|these|those) | beide[nrs]? | jeweils",
-    r"je ein(?:en|e|er)? | les deux | chacun\w* | ambos | cada uno | los dos | entrambi | tutti e due",
+    r"je ein(?:en|e|er)? | les deux | chacun\w* | ambos | cada uno | los dos | entrambi | tutti e"
+    r" due",
     "ciascuno | allebei | elk",
 )
 """Said where several sizes are left, it may be said of those."""

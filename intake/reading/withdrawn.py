@@ -51,8 +51,10 @@ _GONE = any_of(
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
 _ORDER_ENDS = (
-    r"(?=\s*(?:[.;,!)]|$|\(?(?:po\b|order|pedido|bestell|auftrag|commande|ordine)|(?:with|from|by) you\b|last\b"
-    r"|yesterday\b|under\b|on \d))(?![^.;!?]{0,80}\b(?:all|both|every|each|alle|tous|todos|tutti)\b)"
+    r"(?=\s*(?:[.;,!)]|$|\(?(?:po\b|order|pedido|bestell|auftrag|commande|ordine)|(?:with|from"
+    r"|by) you\b|last\b"
+    r"|yesterday\b|under\b|on \d))(?![^.;!?]{0,80}\b(?:all|both|every|each|alle|tous|todos"
+    r"|tutti)\b)"
 )
 _SHOWN = any_of(
     r"(?:is |are )?(?:only |just |given |shown |there |listed )*for (?:your |our )?(?:informat"
@@ -60,10 +62,13 @@ _SHOWN = any_of(
     r"|reference|completeness)(?: only)?\b(?=\s*(?:[.;,!?)]|$|and\b))",
     r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|that|it|here))?(?=\s*(?:[.;"
     r",!?)]|$))",
-    r"(?:we|i)(?:'ve)? (?:still|already) (?:have|got|own)(?! (?:the|an?|to|dies?|tubes?|no|some)\b)\b",
+    r"(?:we|i)(?:'ve)? (?:still|already) (?:have|got|own)(?! (?:the|an?|to|dies?|tubes?|no"
+    r"|some)\b)\b",
     rf"(?:is|are|was)(?: already| now)? (?:on order|ordered)(?: already)?{_ORDER_ENDS}",
-    rf"(?:ist|sind) (?:schon|bereits) bestellt{_ORDER_ENDS} | (?:est|sont) déjà commandée?s?{_ORDER_ENDS}"
-    rf" | (?:ya )?está(?:n)? (?:ya )?pedid[oa]s?{_ORDER_ENDS} | (?:è|sono) già (?:stat[oaie] )?ordinat[oaie]"
+    rf"(?:ist|sind) (?:schon|bereits) bestellt{_ORDER_ENDS} | (?:est|sont) déjà"
+    rf" commandée?s?{_ORDER_ENDS}"
+    rf" | (?:ya )?está(?:n)? (?:ya )?pedid[oa]s?{_ORDER_ENDS} | (?:è|sono) già (?:stat[oaie]"
+    rf" )?ordinat[oaie]"
     rf"{_ORDER_ENDS} | (?:is|zijn) al besteld{_ORDER_ENDS}",
     r"(?:ist |steht )?(?:nur |lediglich )?zur (?:information|info|vollständigkeit)\b",
     r"haben wir (?:schon|bereits)(?=\s*(?:[.;,!?)]|$)) | (?:est |n'est )?(?:donnée? |là )?(?:q"

@@ -1,6 +1,6 @@
-"""Which of several sizes are wanted: by bare numbers of a list, by an OD set on its radius, and so on.
+"""Which of several sizes are wanted: by bare numbers of a list, by an OD on its radius, by marks.
 
-Sizes are told by their OD in mm (1-1/4 in is 31.75, 1-1/2 is 38.1, 1-5/8 is 41.275, 1-3/4 is 44.45).
+Sizes are told by their OD in mm: 1-1/4 in is 31.75, 1-1/2 is 38.1, 1-5/8 is 41.275, 1-3/4 is 44.45.
 """
 
 from __future__ import annotations
@@ -140,11 +140,13 @@ def test_a_size_that_is_only_told_of_is_left_out(text: str) -> None:
     [
         WANTED + "My cousin makes his with 1.75 x .095 on 5.25 CLR, and wants one too.",
         WANTED + "My son does 1.75 x .095 on 5.25 CLR, quote that as well.",
-        "We bend 1.5 x .065 on 4.5 CLR with a borrowed mandrel and need our own. Also 1.75 x .095 on"
+        "We bend 1.5 x .065 on 4.5 CLR with a borrowed mandrel and need our own. Also 1.75 x .095"
+        " on"
         " 5.25 CLR.",
         "Last year's set was for 1.5 x .065 on 4.5 CLR; the same again, plus one for 1.75 x .095 on"
         " 5.25 CLR.",
-        "My customer swears he uses 1.75 x .095 on 5.25 CLR. So a mandrel for that, and 1.5 x .065 on"
+        "My customer swears he uses 1.75 x .095 on 5.25 CLR. So a mandrel for that, and 1.5 x"
+        " .065 on"
         " 4.5 CLR for us.",
         WANTED + "2 mandrels for 1.75 x .095 on 5.25 CLR, those are bent by hand so far.",
         WANTED + "The 1.75 x .095 on 5.25 CLR we can't bend by hand. Price for each.",
@@ -242,7 +244,8 @@ def test_no_line_is_left_out_where_its_words_may_mean_more(
         ),
         # near misses
         (
-            "Dies for 1 and 1.5 are fine, except the 1.5 is worn. 1 x .065 on 4 CLR, 1.5 x .065 on 5"
+            "Dies for 1 and 1.5 are fine, except the 1.5 is worn. 1 x .065 on 4 CLR, 1.5 x .065"
+            " on 5"
             " CLR.",
             [("25.4", "1.651"), ("38.1", "1.651")],
         ),
@@ -256,7 +259,8 @@ def test_machines_exceptions_and_pairs(text: str, expected: list[tuple[str, str]
 @pytest.mark.parametrize(
     "text",
     [
-        "Pos  Description   Qty\n010  MANDREL 1.000 OD X .049 W X 2.000 CLR   1 EA\n020  MANDREL 1.250 OD X .065 W X 2.500 CLR"
+        "Pos  Description   Qty\n010  MANDREL 1.000 OD X .049 W X 2.000 CLR   1 EA\n020  MANDREL"
+        " 1.250 OD X .065 W X 2.500 CLR"
         "   1 EA\n\nOur last price for pos 010 was $285.00.",
         "1 x .049, CLR 2. 1.25 x .065, CLR 2.5. Same again next year. Mandrel each.",
     ],
