@@ -52,7 +52,7 @@ _LIMIT_BEFORE = late_pattern(
         r"minimum(?: of)? | min\.? | maximum(?: of)? | max\.? | less than | more than",
         "greater than | smaller than | larger than | bigger than | tighter than",
         # "over an 80 mm radius" is no limit
-        r"(?:under|over)(?!\s(?:an?|our|my|the)\b)",
+        r"(?:under|(?<!left )(?<!carried )(?<!taken )(?<!all )over)(?!\s(?:an?|our|my|the)\b)",
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
         "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",

@@ -24,15 +24,19 @@ _RIGHT_BEHIND = late_pattern(r"\W{0,2},\s")
 _ANOTHERS = whole_words(
     r"my | his | her | their | he(?:'s)? | she | they | mein\w* | sein\w* | mon | son | su | mi",
     r"suo | mio | mijn | zijn | not | nicht | kein\w* | pas | non | niet | no | i(?:'m| am)?",
-    r"with | mit | avec | con | met",
+    r"with | mit | avec | con | met | (?:is|ist|est|es|è) (?:or|oder|ou|o|of)",
 )
 _MEASURE_OF_ANOTHER = late_pattern(
     r"[\s\"'-]{0,2}(?:"
     + any_of(
-        r"gauge | scale | long | length | legs? | straight | bolts? | holes? | nps | sch\w* | nominal",
-        r"pipe | gas | npt | bsp | thread | rod | dies? | shoe | from | off | radius | clr | cent\w+",
-        r"apart | spacing | deep | wide | high | thick | lang\w* | breit | hoch | dick | stark | plate",
-        r"sheet | bar | blech | ends? | tails? | wheels? | tires? | drop | rise | lift | tall | overlap",
+        r"gauge | scale | long | length | legs? | straight | bolts? | holes? | nps | sch\w* "
+        r"| nominal",
+        r"pipe | gas | npt | bsp | thread | rod | dies? | shoe | from | off | radius | clr "
+        r"| cent\w+",
+        r"apart | spacing | deep | wide | high | thick | lang\w* | breit | hoch | dick | stark "
+        r"| plate",
+        r"sheet | bar | blech | ends? | tails? | wheels? | tires? | drop | rise | lift | tall "
+        r"| overlap",
         r"per | each | cuts? | block | bench | balls? | shank | bore | id | inside | mark",
     )
     + r")\b"

@@ -84,18 +84,22 @@ def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
 def _doubt_further(layout: Layout, groups: Sequence[Group]) -> None:
     """'1.5 x .065, CLR 4.5. Also one for 1.5 OD': taken as the same, and perhaps it is not."""
     firsts = {group.slots["od"][0].index for group in groups if "od" in group.slots}
-    again: dict[Decimal, list[Figure]] = {}
-    for figure in layout.figures:
-        if figure.role in (None, "od") and figure.index not in firsts and figure.row is None:
-            again.setdefault(figure.number.value, []).append(figure)
+    values = {group.slots["od"][0].number.value for group in groups if "od" in group.slots}
+    further: dict[Decimal, Figure] = {}
+    for figure in layout.figures:  # the last one of each value is kept
+        if figure.role not in (None, "od") or figure.index in firsts or figure.row is not None:
+            continue
+        if figure.number.value not in values or figure.negated or figure.put_off:
+            continue
+        if _seems_further(layout, figure):
+            further[figure.number.value] = figure
     for group in groups:
-        held = group.slots.get("od", ())
-        for figure in again.get(held[0].number.value, ()) if held else ():
-            if figure.index < held[0].index or {figure.unit, held[0].unit} == {"in", "mm"}:
-                continue
-            if not (figure.negated or figure.put_off) and _seems_further(layout, figure):
-                group.notes.append(("od", FURTHER))
-                break
+        held = group.slots["od"][0] if "od" in group.slots else None
+        again = further.get(held.number.value) if held is not None else None
+        if held is None or again is None or again.index < held.index:
+            continue
+        if {again.unit, held.unit} != {"in", "mm"}:
+            group.notes.append(("od", FURTHER))
 
 
 def _seems_further(layout: Layout, figure: Figure) -> bool:

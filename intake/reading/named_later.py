@@ -18,56 +18,75 @@ from .sizes_said import sizes_counted
 _LATER = whole_words(
     r"(?:(?:we|i)(?:'d| would|'ll| will|'re going to)|(?:we|i) (?:plan|intend|hope) to)(?: probably"
     r"| maybe| only| just)? (?:do|order|get|buy|take|tackle|bend|need|want|make|look at|come back"
-    r" (?:for|to)) ?(?:it |that |those |them )?(?:some time |sometime |much |only )?(?:later(?: on)?"
+    r" (?:for|to)) ?(?:it |that |those |them )?(?:some time |sometime |much "
+    r"|only )?(?:later(?: on)?"
     r"|another (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
-    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
-    r"(?:is|are|would be|will be|comes?|come) (?:only |just |for |probably )*(?:later(?: on)?|another"
+    r"(?= ?(?:[.,;:!)]|$|and\b|maybe\b|so\b))",
+    r"(?:is|are|would be|will be|comes?|come) (?:only |just |for |probably )*(?:later(?: on)?"
+    r"|another"
     r" (?:time|day)|next (?:year|season)|some ?day|down the road|at a later (?:date|stage))"
-    r"(?= ?(?:[.,;:!)]|$|and\b|when\b|once\b|in\b|this\b|maybe\b|so\b))",
-    r"(?:machen|bestellen|brauchen|nehmen|kaufen|biegen|bräuchten) wir (?:wohl )?(?:erst )?(?:später"
+    r"(?= ?(?:[.,;:!)]|$|and\b|maybe\b|so\b))",
+    r"(?:machen|bestellen|brauchen|nehmen|kaufen|biegen"
+    r"|bräuchten) wir (?:wohl )?(?:erst )?(?:später"
     r"|nächstes jahr|ein andermal)",
-    r"(?:kommt|kommen|folgt|folgen|ist|sind) (?:wohl )?(?:erst )?(?:später|nächstes jahr)(?: dran)?",
-    r"(?:on|nous) (?:le |la |les )?(?:fera|ferons|prendra|prendrons|verra|verrons) (?:plus tard|l'an"
+    r"(?:kommt|kommen|folgt|folgen|ist|sind) (?:wohl )?(?:erst )?(?:später"
+    r"|nächstes jahr)(?: dran)?",
+    r"(?:on|nous) (?:le |la |les )?(?:fera|ferons|prendra|prendrons|verra|verrons) (?:plus tard"
+    r"|l'an"
     r" prochain|l'année prochaine)",
     r"(?:sera|seront|viendra|viendront|c'est|est|sont) (?:pour )?(?:plus tard|l'an prochain)",
-    r"(?:lo |la |los |las )?(?:haremos|haríamos|pediremos|veremos|vendrá|queda|quedan|es|son) (?:para )?"
+    r"(?:lo |la |los |las )?(?:haremos|haríamos|pediremos|veremos|vendrá|queda|quedan|es"
+    r"|son) (?:para )?"
     r"(?:más adelante|el año que viene|más tarde)",
-    r"(?:lo |la |li |le )?(?:faremo|prenderemo|vedremo|ordineremo|verrà|è|sono) (?:per )?(?:più avanti"
+    r"(?:lo |la |li |le )?(?:faremo|prenderemo|vedremo|ordineremo|verrà|è"
+    r"|sono) (?:per )?(?:più avanti"
     r"|l'anno prossimo|più tardi)",
     r"(?:doen|bestellen|nemen|maken|buigen) we (?:pas )?(?:later|volgend jaar)",
     r"(?:komt|komen|is|zijn) (?:pas )?(?:later|volgend jaar)(?: aan de beurt)?",
 )
 _ALL_THE_SAME = whole_words(
-    r"quot\w+ | pric\w+ | offer\w* | cost\w* | but | now | also | both | all | each | too | include\w*"
-    r"| angebot\w* | preis\w* | anbiet\w* | aber | auch | beide | alle | jetzt | devis | prix | mais"
-    r"| aussi | tou[st] | maintenant | precio\w* | cotiz\w+ | pero | también | ambos | todos | ahora"
-    r"| prezz\w+ | offerta | preventiv\w+ | ma | anche | entrambi | tutti | adesso | prijs\w* | offerte"
+    r"quot\w+ | pric\w+ | offer\w* | cost\w* | but | now | also | both | all | each | too "
+    r"| include\w*"
+    r"| angebot\w* | preis\w* | anbiet\w* | aber | auch | beide | alle | jetzt | devis | prix "
+    r"| mais"
+    r"| aussi | tou[st] | maintenant | precio\w* | cotiz\w+ | pero | también | ambos | todos "
+    r"| ahora"
+    r"| prezz\w+ | offerta | preventiv\w+ | ma | anche | entrambi | tutti | adesso | prijs\w* "
+    r"| offerte"
     r"| maar | ook | alle | nu",
-    r"deliver\w* | ship\w* | liefer\w* | livr\w+ | entreg\w+ | consegn\w+ | lever\w+ | invoice\w* | pay\w*",
+    r"deliver\w* | ship\w* | liefer\w* | livr\w+ | entreg\w+ | consegn\w+ | lever\w+ | invoice\w* "
+    r"| pay\w*",
     r"drawing\w* | zeichnung\w* | plans? | dies | bend die | wipers? | than | als | \d\W? die",
 )
 _ASKS_FOR_ALL = late_pattern(
     r"(?=.*\b(?:quot\w+|pric\w+|offer\w*|cost\w*|need|want|order|tools|mandrels|angebot\w*|preis\w*"
     r"|anbiet\w*|brauch\w+|dorne|devis|prix|mandrins|precio\w*|cotiz\w+|mandriles|prezz\w+|offerta"
-    r"|mandrini|prijs\w*|offerte|doornen)\b)"
-    r".*\b(?:both|all|everything|together|beide[nr]?|alle[ns]?|zusammen|les deux|tou[st]|ensemble|ambos"
+    r"|mandrini|mandrel|dorn|mandrin|mandril|mandrino|doorn|prijs\w*|offerte|doornen)\b)"
+    r".*\b(?:both|all|each(?! of the)|apiece|je|jeweils|chacun\w*|cada|everything|together"
+    r"|beide[nr]?|alle[ns]?|zusammen|les deux|tou[st]|ensemble|ambos"
     r"|todos?|juntos|entrambi|tutti|insieme|allebei|samen)\b",
 )
 """A sentence on no size that asks for all of them."""
 _POINTED_AT = late_pattern(
     r"\b"
     + any_of(
-        r"the | das | den | die | der | le | la | les | el | los | il | lo | i | de | het | and | und | et",
-        r"y | e | en | for the | für das | pour le | para el | per il | voor de | size | grösse | größe",
+        r"the | das | den | die | der | le | la | les | el | los | il | lo | i | de | het | and "
+        r"| und | et",
+        r"y | e | en | for the | für das | pour le | para el | per il | voor de | size | grösse "
+        r"| größe",
     )
     + r"\s(?:ø\s?)?$"
 )
 
 
+_MOST = 60
+"""Of longer lists nobody says in prose which is for later."""
+
+
 def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
     """Indexes of the sizes that no sentence puts off; all of them where that isn't plain."""
     everything = list(range(len(groups)))
-    if len(groups) < 2:
+    if not 1 < len(groups) <= _MOST:
         return everything
     gone: set[int] = set()
     naming: list[Figure] = []

@@ -20,6 +20,7 @@ from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_preferred import preferred
 from .nets_putting_right import PUTTING_RIGHT
+from .nets_there import doubt_there
 from .roles import LENGTH_ROLES, Role
 from .told import opens_line, words_around
 from .words_nets import (
@@ -57,6 +58,7 @@ _LEAST_BORE = Decimal("0.8")
 def cast_nets(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what looks like a misread; see the module."""
     _doubt_offered(layout, groups)
+    doubt_there(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:

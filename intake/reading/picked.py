@@ -71,6 +71,12 @@ _GENERIC = frozenset(
     " others".split()
 )
 _WORD = re.compile(r"[^\W\d]+")
+_GREETING = late_pattern(
+    r"\b(?:hi|hello|hey|dear|morning|afternoon|hallo|liebe|bonjour|hola|ciao|dag|beste)\s(?:you\s)?"
+    r"(?:both|all|everyone|beide|ihr beiden|zusammen|alle|à tous|tous|a todos|a tutti|allemaal)\b",
+    re.IGNORECASE,
+)
+"""'Hi both' asks for no two sizes."""
 _BLANK_LINE = re.compile(r"\s*\n[ \t]*\n\s*")
 """What stands above it is no part of a sentence below."""
 
@@ -99,7 +105,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     text = told or layout.text
     for line in () if told else lines:
         text = text[: line.start] + " " * (line.end - line.start) + text[line.end :]
-    words = _BLANK_LINE.sub(". ", text)
+    words = _GREETING.sub(" ", _BLANK_LINE.sub(". ", text))
     found = (
         picked_by_sign(text, [line.text for line in lines])
         or picked_by_word(words, [line.text for line in lines])
@@ -131,6 +137,8 @@ def _line_of(layout: Layout, group: Group) -> Line:
     if "od" in group.slots:  # "All .065." stands above the list
         paragraph = group.slots["od"][0].paragraph
         own = [figure for figure in own if figure.paragraph == paragraph] or own
+    lines = {fs[0].line for fs in group.slots.values()}
+    own = [f for f in own if f.line in lines] or own  # "only the 35": said again elsewhere
     begin = layout.text.rfind("\n", 0, min(f.start for f in own)) + 1
     end = layout.text.find("\n", max(f.end for f in own))
     end = len(layout.text) if end < 0 else end

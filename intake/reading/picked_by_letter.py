@@ -6,8 +6,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ..late_pattern import late_pattern
+from .patterns import whole_words
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
+from .told_unneeded_words import OTHER_THINGS
 
 _NOUN = (
     r"(?:tub(?:e|ing|o|i)|pipe|rohr(?:e|typ)?|buis|buizen|option|variante?|opzione|opción|optie|profil(?:e)?"
@@ -22,8 +24,30 @@ _ONLY = late_pattern(
     rf"|vorerst|at present))?{ENDS}",
 )
 _ALL_TOO = late_pattern(
-    r"\b(?:also|as well|too|both|auch|beide|aussi|también|anche|ook|every|all|alle)\b"
+    r"\b(?:also|as well|too|both|auch|beide|aussi|también|anche|ook|every|all|alle|each|apiece"
+    r"|jeweils"
+    r"|je ein(?:en)?|chacun\w*|cada|ciascun\w*|elk)\b"
 )
+
+
+_OTHER_THINGS = whole_words(
+    r"balls? | dies | clamps? | seam | holes? | pdf | photos? | pictures? | files? | attach\w* "
+    r"| deeper",
+    r"tighter | different\w* | special | longer | shorter | hardened | urgent | paint\w*",
+    r"kugel\w* | naht | bohrung\w* | foto\w* | anbei | tiefer | enger | anders | gehärtet | eilig "
+    r"| lack",
+    r"boules? | matrices? | photo | joint\w* | différent\w* | urgent\w* | bolas? | matriz | foto",
+    r"adjunt\w* | distint\w* | urgente | sfer\w+ | matrice | allegat\w* | divers\w* | kogels?",
+    r"bijlage | anders | dringend",
+)
+"""Said before an 'only', it is this that is for one of the sizes only."""
+
+
+def speaks_of_other(words: str, place: int) -> bool:
+    """Whether the clause before ``place`` names another thing: 'M16 thread only for tube B'."""
+    begin = max(words.rfind(sign, 0, place) for sign in (". ", ", ", "; ", "(", "! ", "? ")) + 1
+    ahead = words[max(0, begin) : place]
+    return any(pattern.search(ahead) for pattern in (OTHER_THINGS, _OTHER_THINGS))
 
 
 def picked_by_letter(words: str, lines: Sequence[str]) -> set[int]:
@@ -36,6 +60,8 @@ def picked_by_letter(words: str, lines: Sequence[str]) -> set[int]:
     found: set[int] = set()
     for match in _ONLY.finditer(spaced):
         if NO_REQUEST.search(clause_of(spaced, match.start(), match.end())):
+            continue
+        if speaks_of_other(spaced, match.start()):
             continue
         if named.count(match["label"]) == 1:
             found.add(named.index(match["label"]))

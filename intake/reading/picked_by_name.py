@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from .figures import Layout
 from .groups import Group
 from .patterns import whole_words
-from .tied import names_of
+from .tied import names_of, words_back
 from .tied_picked import picked_alone
 from .told_words import NO
 
@@ -37,11 +37,18 @@ _OF_ALL = whole_words(
 )
 
 
+_MOST = 6
+_REACH = 5
+
+
 def picked_by_name(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are not the one that is asked for by name; none where no such words are."""
     nothing = [False] * len(groups)
     if len(groups) < 2:
         return nothing
+    alone = _picked_alone(layout, groups)
+    if alone is not None:
+        return [number != alone for number in range(len(groups))]
     names = _names(layout, groups)
     if not any(names):
         return nothing
@@ -50,11 +57,33 @@ def picked_by_name(layout: Layout, groups: Sequence[Group]) -> list[bool]:
         picks = _PICKS.search(said)
         if picks is None or _OF_ALL.search(said) or NO.search(said, 0, picks.start()):
             continue
-        words = picked_alone(said) or {word.removesuffix("s") for word in _words(said)}
+        words = {word.removesuffix("s") for word in _words(said)}
         meant = {own for own in names if own & words}
         if len(meant) == 1:
             return [not own & words for own in names]
     return nothing
+
+
+def _picked_alone(layout: Layout, groups: Sequence[Group]) -> int | None:
+    """Which size 'just the rear hoop for now' means: all words of the name stand before its OD."""
+    tubes = [group.slots["od"][0] if "od" in group.slots else None for group in groups]
+    if any(tube is None for tube in tubes) or len(groups) > _MOST:
+        return None
+    called = [
+        {t.text.removesuffix("s") for t in words_back(layout, tube.token - 1)[:_REACH]}
+        | names_of(layout, tube)
+        for tube in tubes
+        if tube is not None
+    ]
+    for sentence in layout.spans:
+        said = " ".join(layout.sentence_text(sentence).casefold().split())
+        if _OF_ALL.search(said) or "?" in said:
+            continue
+        name = picked_alone(said)
+        meant = [number for number, own in enumerate(called) if name and name <= own]
+        if len(meant) == 1:
+            return meant[0]
+    return None
 
 
 def _words(said: str) -> list[str]:

@@ -1,5 +1,5 @@
-"""One of several sizes asked for by its rank, 'let's do the bigger one', 'nur für das dünnere Rohr',
-or by one figure of it, 'we only need the 33.7 mandrel'."""
+"""One of several sizes asked for by its rank, 'the bigger one', 'nur für das dünnere Rohr', or by
+one figure of it, 'we only need the 33.7 mandrel'."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from decimal import Decimal
 from ..late_pattern import late_pattern
 from .groups import Group, Slot
 from .patterns import any_of
+from .picked_by_letter import speaks_of_other
 from .place_lists import NO_REQUEST, clause_of
 from .place_names import ENDS
 
@@ -28,7 +29,8 @@ _TOO_OF_US = (
 _OTHERS = late_pattern(
     r"\b(?:nur|bloß|lediglich|seulement|uniquement|juste|que|solo|sólo|solamente|únicamente|soltanto"
     rf"|alleen|enkel)\s{_TOO_OF_US}"
-    r"(?:d(?:as|en|ie|em)|le|la|el|il|lo|de|het)\s(?:(?:tubes?|tubos?)\s)?(?:plus\s|le plus\s|más\s|più\s)?"
+    r"(?:d(?:as|en|ie|em)|le|la|el|il|lo|de|het)\s(?:(?:tubes?|tubos?)\s)?(?:plus\s|le plus\s"
+    r"|más\s|più\s)?"
     r"(?P<word>(?:dünn|dick|klein|groß|gross|größ|gröss|stärk|schwäch)(?:e|er|st|est)\w{0,3}"
     r"|petite?|fine?|mince|grosse?|grande?|épaisse?"
     r"|pequeñ[oa]|fin[oa]|delgad[oa]|grues[oa]|piccol[oa]|sottile|spess[oa]|gross[oa]"
@@ -36,10 +38,12 @@ _OTHERS = late_pattern(
     rf"(?:\s(?:rohr|tubes?|tubo|buis|maß|größe|durchmesser|des deux|de los dos|dei due|van de twee"
     rf"|von beiden|der beiden))?{ENDS}",
 )
-_LEAST = ("small", "thin", "klein", "short", "dünn", "schwäch", "petit", "fin", "mince", "pequeñ")
-_LEAST += ("delgad", "piccol", "sottil", "dun")
-_BY_WALL = ("th", "dünn", "dick", "fin", "mince", "épais", "delgad", "grues", "sottil", "spess")
-_BY_WALL += ("dun", "dik", "stärk", "schwäch")
+_LEAST = tuple(
+    "small thin klein short dünn schwäch petit fin mince pequeñ delgad piccol sottil dun".split()
+)
+_BY_WALL = tuple(
+    "th dünn dick fin mince épais delgad grues sottil spess dun dik stärk schwäch".split()
+)
 _FIGURE = late_pattern(
     r"\b(?:only|just|nur|bloß|lediglich|seulement|uniquement|juste|solo|sólo|solamente|soltanto|alleen"
     r"|enkel)\s(?:(?:need|want|quote|price|after|for|on|an?|one|brauchen?|wir|ich|einen|für|den|das|die"
@@ -49,11 +53,17 @@ _FIGURE = late_pattern(
     r"(?P<figure>\d{1,3}(?:[.,]\d{1,3})?|\.\d{2,3})(?:\s?(?:mm|\"|in|inch|er))?"
     r"(?:[\s-](?:mandrel|one|tube|pipe|size|rohr|\w*dorn|tubo|buis))?"
     rf"(?:(?=\s(?:at (?:present|the moment|this (?:time|point|stage))|now|right now|this time|to"
-    rf" (?:start|begin)|vorerst|zunächst|momentan|pour l'instant|de momento|per ora|voorlopig|voorerst)"
+    rf" (?:start|begin)|vorerst|zunächst|momentan|pour l'instant|de momento|per ora|voorlopig"
+    rf"|voorerst)"
     rf"\b)|{ENDS})"
 )
 _ALL_TOO = any_of(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
+)
+_OF_EACH = late_pattern(
+    r"\b(?:each|apiece|je(?:weils)? (?:ein|1)\w*|un\w* (?:pour |par )?chac\w+|un[oa]? (?:de |por "
+    r"|per )?"
+    r"(?:cada|ciascun|ognun)\w*|(?:een|één) (?:van |voor )?elk)\b"
 )
 _SAID_TOO = late_pattern(rf"\b{_ALL_TOO}\b")
 
@@ -69,9 +79,10 @@ def picked_by_rank(words: str, groups: Sequence[Group]) -> set[int]:
         if NO_REQUEST.search(clause) or (match["more"] and len(groups) > _PAIR):
             continue
         found |= _ranked(groups, match["rank"], strict=False)
-    for match in _OTHERS.finditer(spaced):
+    for match in () if _OF_EACH.search(spaced) else _OTHERS.finditer(spaced):
         clause = clause_of(spaced, match.start(), match.end())
-        if not NO_REQUEST.search(clause) and len(groups) == _PAIR:
+        other = speaks_of_other(spaced, match.start())
+        if not other and not NO_REQUEST.search(clause) and len(groups) == _PAIR:
             found |= _ranked(groups, match["word"], strict=True)
     return found
 
@@ -99,12 +110,14 @@ def _extreme(groups: Sequence[Group], slot: Slot, *, least: bool) -> set[int]:
 def picked_by_figure(words: str, groups: Sequence[Group]) -> set[int]:
     """The one size whose OD, or else wall or radius, stands alone beside 'only'."""
     spaced = " ".join(words.split()).casefold()
-    if _SAID_TOO.search(spaced):
+    if _SAID_TOO.search(spaced) or _OF_EACH.search(spaced):
         return set()
     found: set[int] = set()
     for match in _FIGURE.finditer(spaced):
         # What stands before 'only' in its clause may correct another thing: "316L, not 304, and"
         if NO_REQUEST.search(spaced[match.start() : _stop(spaced, match.end())]):
+            continue
+        if speaks_of_other(spaced, match.start()):
             continue
         value = Decimal(match["figure"].replace(",", "."))
         for slot in ("od", "wall", "clr"):

@@ -134,6 +134,16 @@ class Relied:
         no_tube = not any(group.has_tube for group in groups)
         return bool(said) and no_tube and not self.changed_by(groups) and said <= known
 
+    def only_names(self, requests: Sequence[SizeRequest]) -> bool:
+        """Whether the new words name nothing but the ODs of lines that they pick out."""
+        return bool(requests and self.picked) and all(
+            request.od_mm is not None
+            and request.wall_mm is None
+            and request.clr_mm is None
+            and any(k.od_mm is not None and _near(k.od_mm, request.od_mm) for k in self.picked)
+            for request in requests
+        )
+
     def gives_tube(self, requests: Sequence[SizeRequest], groups: Sequence[Group]) -> bool:
         """Whether new figures ask for a tube that stands in the quoted mail alone."""
         own = any(group.has_tube for group in groups)

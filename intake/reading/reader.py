@@ -102,6 +102,8 @@ def read(own: OwnText, message: Message) -> Reading:
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
     picked = False
+    if relied is not None and relied.only_names(requests):
+        requests = []  # "nur den 33,7er Dorn": a line of the quoted list
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)
         requests = taken_lines(relied, said)

@@ -28,7 +28,8 @@ SIZES = late_pattern(
     + r"\b"
 )
 _OF_THESE = late_pattern(
-    rf"\b(?:all|each|every one|one for each|jede[nrs]?|je eine?n?|alle|chacun\w*|cada uno|ognuno|elk)"
+    rf"\b(?:all|each|every one|one for each|jede[nrs]?|je eine?n?|alle|chacun\w*|cada uno|ognuno"
+    rf"|elk)"
     rf"(?: of| von| de| di| van)?(?: the| these| those| den| diesen| los| las| les)? "
     rf"(?P<number>{any_of(*_NUMBERS.values())})\b(?![.,/]\d)"
 )

@@ -32,6 +32,7 @@ from .lexer import lex
 from .lists import join_lines, share_lists
 from .made_things import set_made_things_aside
 from .mandrels_for import hear_mandrels_for
+from .may_become import hear_may_become
 from .named_order import assign_named_order
 from .on_lines import hear_on_lines
 from .on_radius import hear_on_radius
@@ -147,6 +148,7 @@ def _read(
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
     hear_on_radius(layout)
+    hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
     share_lists(layout)

@@ -208,7 +208,7 @@ def _radius_role(layout: Layout, figure: Figure, ties: Ties) -> Role | None:
         return figure.role
     if figure.role is not None or not figure.is_measure:
         return None
-    for token in _back(layout, figure.token - 1)[:_REACH]:
+    for token in words_back(layout, figure.token - 1)[:_REACH]:
         cue = next((cue for cue in token.cues if cue.side != "after"), None)
         if cue is not None and cue.role in RADIUS_ROLES:
             return cue.role
@@ -220,7 +220,7 @@ def _radius_role(layout: Layout, figure: Figure, ties: Ties) -> Role | None:
 def names_of(layout: Layout, tube: Figure) -> frozenset[str]:
     """What a tube is called right before it, 'main hoop is', or right behind its figures."""
     begin = tube.token - 1
-    names = _last_name(_back(layout, begin))
+    names = _last_name(words_back(layout, begin))
     end = tube
     after = layout.after(end)
     while (
@@ -232,10 +232,10 @@ def names_of(layout: Layout, tube: Figure) -> frozenset[str]:
 
 def names_at(layout: Layout, at: int) -> frozenset[str]:
     """What a token is said to belong to: 'the hoop die is 6', '85 for the handrail'."""
-    return _last_name(_back(layout, at - 1)) | _next_name(layout, at + 1)
+    return _last_name(words_back(layout, at - 1)) | _next_name(layout, at + 1)
 
 
-def _back(layout: Layout, at: int) -> list[Token]:
+def words_back(layout: Layout, at: int) -> list[Token]:
     """The tokens before a place, back to a figure or the end of a clause."""
     found: list[Token] = []
     while at >= 0 and layout.tokens[at].kind not in ("number", "line", "para", "block"):

@@ -13,7 +13,7 @@ _NAMED = (
     r"|want|quote|price|brauchen?|wir|we|i|an?|one|einen?|un|uno|een|mandrel|\w*dorn|mandrin|mandril"
     r"|mandrino|doorn|for|für|pour|para|per|voor)\s){0,6}"
     r"(?:the|our|my|der|den|die|das|dem|unser\w*|le|la|les|el|los|las|il|lo|i|gli|de|het)\s"
-    r"(?P<name>[^\W\d_]{3,})(?:\s(?:tub(?:e|es|ing|o|i)|pipe|one|rohre?|buis))?(?:,?\s"
+    r"(?P<name>[^\W\d_]{3,})(?P<more>\s[^\W\d_]{3,}){0,1}?(?:\s(?:tub(?:e|es|ing|o|i)|pipe|one|rohre?|buis))?(?:,?\s"
     + any_of(
         "for now | at present | at the moment | at this point | now | this time | please | bitte",
         "vorerst | erstmal | erst mal | zunächst | pour l'instant | pour le moment | de momento",
@@ -22,8 +22,8 @@ _NAMED = (
     + r"){0,2}"
 )
 _PICKED = late_pattern(
-    _NAMED
-    + r"\W{0,3}(?:(?:on|at|with|auf|mit|sur|avec|con|su|op|met|an?|einem|un|une|una|een|the)\s){0,2}"
+    _NAMED + r"\W{0,3}(?:(?:on|at|with|auf|mit|sur|avec|con|su|op|met|an?|einem|un|une|una|een"
+    r"|the)\s){0,2}"
     r"(?:(?:clr|r|rad|radius|rayon|radio|raggio|straal)[\s:=]{0,3})?$"
 )
 
@@ -34,8 +34,9 @@ _PICKED_ALONE = late_pattern(_NAMED + r"(?=\s?(?:[.,;:!?)]|$))")
 def picked_alone(words: str) -> frozenset[str]:
     """What the one tube is called that casefolded words ask for alone: 'so just the cage tube for
     now'; empty where they name none, or two."""
-    names = {found["name"].removesuffix("s") for found in _PICKED_ALONE.finditer(words)}
-    return frozenset(names) if len(names) == 1 else frozenset()
+    found = list(_PICKED_ALONE.finditer(words))
+    said = " ".join((found[0]["name"], found[0]["more"] or "")) if len(found) == 1 else ""
+    return frozenset(word.removesuffix("s") for word in said.split())
 
 
 def picked_before(layout: Layout, radius: Figure) -> frozenset[str]:
@@ -46,4 +47,7 @@ def picked_before(layout: Layout, radius: Figure) -> frozenset[str]:
         begin = max(begin, before.end)
     words = " ".join(layout.words(begin, radius.start).casefold().split()) + " "
     picked = _PICKED.search(words)
-    return frozenset((picked["name"].removesuffix("s"),)) if picked is not None else frozenset()
+    if picked is None:
+        return frozenset()
+    last = (picked["more"] or picked["name"]).strip()
+    return frozenset((last.removesuffix("s"),))

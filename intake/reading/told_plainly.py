@@ -16,6 +16,7 @@ from ..late_pattern import late_pattern
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .figures import Layout
 from .groups import Group
+from .nets_there import is_tube_there
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
 from .sizes_said import COUNTED, SIZES
@@ -47,6 +48,7 @@ from .told_unneeded_words import (
     IF_ALL_GOES_WELL,
     NOT_NEEDED_HERE,
     OF_SEVERAL_SIZES,
+    OTHER_THINGS,
     PRICED_NOW,
     STRAIGHT,
 )
@@ -105,6 +107,8 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     if not any(told) or all(told):
         return None
     rest = [(g, part) for g, part, gone in zip(groups, found.sizes, told, strict=True) if not gone]
+    if any(_may_be_bent(group, part, rest) for group, part in _gone(groups, found.sizes, told)):
+        return None
     for part, gone in zip(found.sizes, told, strict=True):
         part.told = gone
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
@@ -120,6 +124,20 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     if any(_wanted_all_the_same(_COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
         return None
     return Apart(found.sizes, sure=len(rest) == 1)
+
+
+def _gone(
+    groups: Sequence[Group], sizes: Sequence[Said], told: Sequence[bool]
+) -> list[tuple[Group, Said]]:
+    return [(g, part) for g, part, gone in zip(groups, sizes, told, strict=True) if gone]
+
+
+def _may_be_bent(group: Group, part: Said, rest: Sequence[tuple[Group, Said]]) -> bool:
+    """'38 x 2. In the rack we have 38 x 3': that may be the tube that will be bent."""
+    if "od" not in group.slots or not is_tube_there(part.words) or TOOL.search(part.words):
+        return False
+    value = group.slots["od"][0].number.value
+    return any("od" in g.slots and g.slots["od"][0].number.value == value for g, _ in rest)
 
 
 def _is_plainly_told(part: Said, found: Split) -> bool:
@@ -174,6 +192,8 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
 
 def _needs_none(words: str) -> bool:
     """Whether it stays straight, is bent empty, is done, or is not needed here."""
+    if OTHER_THINGS.search(words):
+        return False
     found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
     return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
 
