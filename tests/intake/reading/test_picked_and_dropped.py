@@ -268,3 +268,26 @@ def test_machines_exceptions_and_pairs(text: str, expected: list[tuple[str, str]
 def test_words_on_a_price_or_a_run_take_no_size_back(text: str) -> None:
     assert len(sizes(text)) == 2
     assert not any(request.doubts for request in read_text(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "od", "wall"),
+    [
+        ("Tubo 55 x 1,5, raggio 81: ho sbagliato, è 54 x 1,5. Un mandrino.", "54", "1.5"),
+        ("Rohr 55 x 1,5, R 81. Hab mich vertan, es sind 54 x 1,5. Ein Dorn.", "54", "1.5"),
+        ("1.5 x .065 on 4.5 CLR. I made a mistake, it's 1.5 x .083.", "38.1", "2.1082"),
+        ("Tube 55 x 1,5, rayon 81. Je me suis trompé, c'est 54 x 1,5.", "54", "1.5"),
+    ],
+)
+def test_a_mistake_that_is_owned_up_to_is_put_right(text: str, od: str, wall: str) -> None:
+    assert sizes(text) == [(od, wall)]
+
+
+def test_a_term_of_payment_is_no_radius() -> None:
+    (size,) = read_text("Un mandrino per tubo 42,4 x 2,6, raggio 110. Pagamento: RB 60 gg d.f.f.m.")
+    assert size.clr_mm == 110
+
+
+def test_what_a_tool_cost_then_asks_for_none() -> None:
+    text = "Mandrel for 32 x 2, R 64. Could you tell me what the 30 mm one cost back in August?"
+    assert sizes(text) == [("32", "2")]
