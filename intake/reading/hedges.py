@@ -149,7 +149,7 @@ _MACHINE = whole_words(
     "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
     "can (?:do|take|bend|handle) | takes | handles | goes(?! down)",
 )
-NONE_BUT = late_pattern(
+_NONE_BUT = late_pattern(
     r"\b(?:none of (?:which|them|these|those)|no(?:ne| need for any)? (?:others?|other sizes?)"
     r"|nothing|keine[rs]? davon"
     r"|(?:von denen|davon) [^.;\d]{0,24}keine[rns]?|aucun d'entre eux|ninguno de ellos|nessuno di"
@@ -168,6 +168,8 @@ _REACHES = late_pattern(
     r"|arriva (?:fino )?a|gaat tot)\s(?:about\s|ca\.?\s|ø\s?)?$"
 )
 _BACK_TO_MACHINE = 12
+_SAID_BEFORE = 120
+"""Characters before a figure in which a machine, or a 'none but', is named."""
 _SAME_BRACKET = 30
 """Characters between two figures of one bracket: '(max fi 76, wall 4)'."""
 
@@ -180,7 +182,7 @@ def hear_hedges(layout: Layout) -> None:
         limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
         if not min_wall and (limit or _LIMIT_AFTER.match(after)):
             figure.notes.append("limit")
-        elif _EXCEPT.search(before) and not _is_the_one(layout, figure):
+        elif _EXCEPT.search(before) and not is_the_one(layout, figure):
             figure.negated = True
             for other in layout.near_in_sentence(figure):
                 other.notes.append(_EXCEPTED)
@@ -190,10 +192,10 @@ def hear_hedges(layout: Layout) -> None:
             figure.notes.append("hedged")
 
 
-def _is_the_one(layout: Layout, figure: Figure) -> bool:
+def is_the_one(layout: Layout, figure: Figure) -> bool:
     """'None of which interest me apart from the 1-1/2': that one is wanted."""
-    ahead = layout.words(layout.sentence_start(figure.sentence), figure.start).casefold()
-    return NONE_BUT.search(ahead) is not None
+    begin = max(layout.sentence_start(figure.sentence), figure.start - _SAID_BEFORE)
+    return _NONE_BUT.search(layout.words(begin, figure.start).casefold()) is not None
 
 
 def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
@@ -234,7 +236,8 @@ def hear_capacity(layout: Layout) -> None:
 
 def _is_reach(layout: Layout, figure: Figure) -> bool:
     """'Machine goes to 2" sch 40', 'the bender tops out at 3 x .120'."""
-    ahead = layout.words(layout.sentence_start(figure.sentence), figure.start).casefold()
+    begin = max(layout.sentence_start(figure.sentence), figure.start - _SAID_BEFORE)
+    ahead = layout.words(begin, figure.start).casefold()
     return _REACHES.search(ahead) is not None and any(
         other.is_measured and other.sentence != figure.sentence and other.is_measure
         for other in layout.figures

@@ -11,6 +11,7 @@ _ALL = late_pattern(
     r"(?:\s(?:of (?:it|them|these|this)|is|are|in|aus|ist|sind|est|sont|es|son|è|sono|van|the))*\s$"
 )
 _LEAST = 2
+_AHEAD = 80
 
 
 def hear_wall_for_all(layout: Layout) -> None:
@@ -22,6 +23,6 @@ def hear_wall_for_all(layout: Layout) -> None:
     if len({figure.number.value for figure in thin}) != 1 or any(map(is_thin, ods)):
         return
     figure = thin[0]
-    ahead = layout.words(layout.sentence_start(figure.sentence), figure.start).casefold()
-    if _ALL.search(ahead):
+    begin = max(layout.sentence_start(figure.sentence), figure.start - _AHEAD)
+    if _ALL.search(layout.words(begin, figure.start).casefold()):
         figure.give("wall", "place")
