@@ -57,13 +57,12 @@ TUBE_ITSELF = whole_words(
 )
 """What is there is the tube, or the die, and no mandrel."""
 ANOTHERS = whole_words(
-    r"(?:my|his|her|our|a|an|the|your) (?:\w+ )?(?:friend|buddy|pal|mate|neighbou?r|brother"
-    r"|sister|dad"
-    r"|father|uncle|aunt|cousin|nephew|son|competitor|guy|fella|bloke|lad|club ?mate|brother-in-law"
-    r"|father-in-law)(?: (?!(?:and|or|wants?|needs?|asked|asks|says|said)\b)\S+){0,5}?"
+    r"(?:(?:my|his|her|our|a|an|the|your) (?:\w+ )?(?:friend|buddy|pal|mate|neighbou?r|brother"
+    r"|sister|dad|father|uncle|aunt|cousin|competitor|club ?mate|brother-in-law|father-in-law)"
+    r"|an? (?:\w+ )?(?:guy|fella|bloke))(?: (?!(?:and|or|wants?|needs?|asked|asks|says|said|here"
+    r"|in our|in my)\b)\S+){0,5}?"
     r" (?:(?:has|have|had) (?:made|built|done|bent|used)|does|makes?|builds?|built|made|went with"
-    r"|rolls?"
-    r"|drives?|bends?|uses?|runs?)\b",
+    r"|rolls?|drives?|bends?|uses?|runs?)\b",
     r"(?:swears?|swore|claims?|claimed|says|said|reckons?|told me|told us) (?:that )?(?:it|he"
     r"|they|his|she"
     r"|theirs) (?:had |has |have )?(?:done|did|does|bent|bends|handled|handles|used|uses|took"

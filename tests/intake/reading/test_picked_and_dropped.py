@@ -148,6 +148,10 @@ def test_a_size_that_is_only_told_of_is_left_out(text: str) -> None:
         "My customer swears he uses 1.75 x .095 on 5.25 CLR. So a mandrel for that, and 1.5 x"
         " .065 on"
         " 4.5 CLR for us.",
+        "My neighbour does 1.75 x .095 on 5.25 CLR. He asked me to get him a mandrel, and I"
+        " need one for 1.5 x .065 on 4.5 CLR.",
+        WANTED + "The guy in our shop bends 1.75 x .095 on 5.25 CLR.",
+        WANTED + "We bought 1.75 x .095 on 5.25 CLR off you and it broke.",
         WANTED + "2 mandrels for 1.75 x .095 on 5.25 CLR, those are bent by hand so far.",
         WANTED + "The 1.75 x .095 on 5.25 CLR we can't bend by hand. Price for each.",
         WANTED + "1.75 x .095 on 5.25 CLR: don't forget that one.",
