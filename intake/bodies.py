@@ -32,6 +32,7 @@ _STUB = re.compile(
     re.I | re.S,
 )
 _LONGEST_STUB = 400
+_LONGEST_NOTE = 200
 _FIGURE = re.compile(r"\d+(?:[.,/]\d+)*")
 _MORE = 3
 """So many figures more make a table that the plain words left out."""
@@ -50,6 +51,8 @@ class Body:
         self.part_types: list[str] = []
         self._root = root
         self._room = MAX_TEXT
+        self._struck: set[int] = set()
+        """Where the HTML parts begin that have words struck out."""
         self.text = self._words(root).strip("\n")
         _note_types(root, self.part_types)
 
@@ -88,12 +91,23 @@ class Body:
             charset = meta[1].decode("ascii")
         text = clean_text(decode_bytes(data, charset, self.faults))
         if is_html:
-            from .html_text import html_to_text
+            from .html_text import html_words
 
-            return html_to_text(text)
+            words, struck = html_words(text)
+            if struck:
+                self._struck.add(entity.start)
+                self._note_struck(struck)
+            return words
         if entity.type.params.get("format", "").lower() == "flowed":
             return unflow(text, delsp=entity.type.params.get("delsp", "").lower() == "yes")
         return text
+
+    def _note_struck(self, struck: list[str]) -> None:
+        said = "; ".join(struck)
+        said = said if len(said) <= _LONGEST_NOTE else f"{said[:_LONGEST_NOTE]}..."
+        note = f"struck out in the message, and not read: {said}"
+        if note not in self.faults:
+            self.faults.append(note)
 
     def _limited(self, text: str) -> str:
         if len(text) > self._room:
@@ -131,11 +145,14 @@ class Body:
         return chosen or self._limited(stub)
 
     def _richer(self, entity: Entity, chosen: str) -> tuple[str, Entity] | None:
-        """The HTML branch, where it has a table of figures that the plain words lack."""
+        """The HTML branch, where it has a table of figures that the plain words lack, or strikes
+        out what they leave standing."""
         for child in entity.children:
             if child.type.name != "text/html" or not _speaks(child):
                 continue
             text = self._read(child)
+            if child.start in self._struck and text.strip():
+                return text, child
             if "\t" in text and len(_FIGURE.findall(text)) >= len(_FIGURE.findall(chosen)) + _MORE:
                 return text, child
         return None

@@ -16,6 +16,8 @@ class Look(NamedTuple):
     on_colour: bool = False
     """Something other than white lies behind the text."""
     preformatted: bool = False
+    struck: bool = False
+    """Struck out: seen, and taken back."""
 
     @property
     def shows(self) -> bool:
@@ -38,6 +40,7 @@ class Change(NamedTuple):
     white: bool | None = None
     on_colour: bool | None = None
     preformatted: bool | None = None
+    struck: bool | None = None
     no_border: bool = False
 
 
@@ -63,6 +66,9 @@ def read_style(style: str) -> Change:
             found["preformatted"] = value.startswith(("pre", "break-spaces")) and not (
                 value.startswith("pre-line")
             )
+        elif name in ("text-decoration", "text-decoration-line"):
+            if "line-through" in value:  # "none" on a child leaves the line that its parent draws
+                found["struck"] = True
         elif name in ("border", "border-style") and value.startswith(("none", "0")):
             found["no_border"] = True
     return Change(**found)
@@ -84,7 +90,7 @@ def look_of(attributes: dict[str, str | None], inherited: Look) -> Look | None:
     if change.removed:
         return None
     return Look(
-        *(old if new is None else new for old, new in zip(inherited, change[1:6], strict=True))
+        *(old if new is None else new for old, new in zip(inherited, change[1:7], strict=True))
     )
 
 

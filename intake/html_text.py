@@ -24,6 +24,7 @@ _BLOCKS = frozenset(
 )
 _LISTS = frozenset(("ul", "ol", "menu"))
 _PARAGRAPHS = frozenset("p h1 h2 h3 h4 h5 h6 hr pre listing xmp plaintext".split())
+_STRUCK = frozenset(("s", "strike", "del"))
 _PREFORMATTED = frozenset(("pre", "listing", "xmp", "plaintext"))
 # Programs that write every line as a paragraph without a margin.
 _TIGHT_PARAGRAPH = re.compile(r"MsoNormal|MsoPlainText|MsoListParagraph")
@@ -47,7 +48,13 @@ _MANY_EMPTY_LINES = re.compile(r"\n{3,}")
 
 
 def html_to_text(html: str) -> str:
-    """The visible words of an HTML document or fragment. Never raises, whatever the markup.
+    """The visible words of an HTML document or fragment; see ``html_words``."""
+    return html_words(html)[0]
+
+
+def html_words(html: str) -> tuple[str, list[str]]:
+    """The visible words of an HTML document or fragment, and beside them those that are struck out,
+    which are taken back. Never raises, whatever the markup.
 
     Blocks and <br> break lines; list items begin with "- "; a table row is one line, its cells
     separated by tabs, rowspans repeated and colspans padded so that columns stay aligned; what a
@@ -58,13 +65,15 @@ def html_to_text(html: str) -> str:
     document = LexborHTMLParser(_shallow(html).encode("utf-8", "replace"))
     body = document.body
     if body is None:  # a frameset has none
-        return ""
-    lines = _Walker().walk(body)
+        return "", []
+    walker = _Walker()
+    lines = walker.walk(body)
     text = "\n".join(lines)
     if _RAISED in text:
         text = _RAISED_FRACTION.sub(" ", text)
         text = _RAISED_DIGIT.sub("^", text).replace(_RAISED, "")
-    return _MANY_EMPTY_LINES.sub("\n\n", text)
+    struck = [" ".join(words.split()) for words in walker.struck]
+    return _MANY_EMPTY_LINES.sub("\n\n", text), [words for words in struck if words]
 
 
 class _Walker:
@@ -76,6 +85,7 @@ class _Walker:
         self.tables: list[Table] = []
         self.quote_depth = 0
         self.list_depth = 0
+        self.struck: list[str] = []
         self.todo: list[LexborNode | Callable[[], None]] = []
 
     def walk(self, root: LexborNode) -> list[str]:
@@ -94,6 +104,9 @@ class _Walker:
     def _text(self, words: str) -> None:
         if not self.look.shows:
             return
+        if self.look.struck:
+            self.struck.append(words)
+            words = " "
         if _RAISED in words:
             words = words.replace(_RAISED, "")
         if self.look.preformatted:
@@ -112,6 +125,8 @@ class _Walker:
             if look is None:
                 return
             self.look = look
+        if tag in _STRUCK:
+            self.look = self.look._replace(struck=True)
         if tag in _PREFORMATTED:
             self.look = self.look._replace(preformatted=True)
         if self.look is not before:

@@ -99,7 +99,8 @@ def _doubt_further(layout: Layout, groups: list[Group]) -> None:
     for number, group in enumerate(groups):
         before = groups[number - 1] if number else None
         tied = before is None or _is_tied(layout, before, group)
-        listed = before is not None and _is_next_line(layout, before, group)
+        beside = (before, group) if before is not None else (group, *groups[1:2])
+        listed = len(beside) > 1 and _is_next_line(layout, *beside[:2])
         if not tied or (not listed and _is_straggler(layout, groups, group)):
             _doubt(group, _BESIDE)
         if before is not None:

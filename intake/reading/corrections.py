@@ -26,6 +26,15 @@ _CORRECTION = whole_words(
     "not .{1,18}, (?:it's|its|but)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",
+    r"ho sbagliato,? (?:è|era|sono)(?= \W?\d) | (?:i|we) (?:was|were|got it|had it) wrong,? it"
+    r"(?:'?s| is)(?= \W?\d)",
+    r"i made a mistake,? it(?:'?s| is| should be)(?= \W?\d)",
+    r"(?:habe?|hatte) mich (?:vertan|geirrt|verschrieben|vertippt),? (?:es ist|es sind|richtig "
+    r"(?:ist|sind)"
+    r"|ist|sind)(?= \W?\d)",
+    r"je me suis trompée?,? (?:c'est|ce sont)(?= \W?\d) | me (?:he )?equivo(?:qué|cado),? (?:es"
+    r"|son)(?= \W?\d)",
+    r"ik heb me vergist,? het (?:is|moet)(?= \W?\d) | hang on,? that'?s (?:the )?(?:old|wrong)",
     "scusate | volevo dire | correzione | intendevo | correctie | ik bedoel | excuus | instead",
 )
 _WEAK = whole_words(

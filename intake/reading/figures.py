@@ -127,6 +127,8 @@ class Layout:
     """Words of sizes whose tool is there already, to be told to the person."""
     aside: list[str] = field(default_factory=list)
     """Words that look like a size, but are of a machine, a sheet, a tube that is not bent."""
+    places: list[tuple[int, int]] = field(default_factory=list)
+    """Where lines of a list are named by bare numbers."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)
     """Where whole lines of such sizes stand: their material and count go with them."""
     _folded: str | None = None

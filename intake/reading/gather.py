@@ -17,6 +17,7 @@ from .nets import cast_nets
 from .none_wanted import without_none_wanted
 from .patterns import any_of
 from .picked import lines_of_only, picked
+from .picked_by_exception import the_one_named
 from .sharing import share
 from .text_tables import RowFacts
 from .tied import find_ties, tie
@@ -69,7 +70,10 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         label_before(layout.text, group.anchor.start) if group.anchor is not None else None
         for group in groups
     ]
-    kept = left_over(told or layout.text, labels)
+    sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
+    kept = left_over(told or layout.text, labels, sizes)
+    if len(kept) == len(groups) and not told:
+        kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
     if len(kept) == len(groups) and not told:
@@ -81,6 +85,7 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     if layout.lines_out:  # '2) mandrel for ...' counts no mandrels, with no '1)' above it either
         labels_left = (label_place(layout.text, g.anchor.start) for g in left if g.anchor)
         layout.lines_out += [place for place in labels_left if place is not None]
+        layout.lines_out += layout.places
     return left
 
 

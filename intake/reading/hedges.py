@@ -113,8 +113,10 @@ _HEDGE_BEFORE = late_pattern(
     + r"\s*(?:a|an|the)?\s*$"
 )
 _NO_PRICE = (
-    r"(?!\W{1,3}(?:(?:on|upon|vom|von|du|de|del|della|dal|van|het|the|your|den|der|ihrem|votre)\s){0,2}"
-    r"(?:l')?(?:pric|preis|angebot|prix|prec|prez|prijs|cost|quant|menge|stück|cantidad|aantal|deliver"
+    r"(?!\W{1,3}(?:(?:on|upon|vom|von|du|de|del|della|dal|van|het|the|your|den|der|ihrem"
+    r"|votre)\s){0,2}"
+    r"(?:l')?(?:pric|preis|angebot|prix|prec|prez|prijs|cost|quant|menge|stück|cantidad|aantal"
+    r"|deliver"
     r"|liefer|délai|plazo|budget))"
 )
 _HEDGE_AFTER = late_pattern(
@@ -138,7 +140,8 @@ _HEDGE_AFTER = late_pattern(
 _DENYING = late_pattern(
     r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
     r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
-    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^()\d]{0,24}$"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^"
+    r"()\d]{0,24}$"
 )
 _IN_BRACKET = 36
 _MACHINE = whole_words(
@@ -146,7 +149,27 @@ _MACHINE = whole_words(
     "curvadora | dobladora | curvatubi | macchina | buigmachine | rated",
     "can (?:do|take|bend|handle) | takes | handles | goes(?! down)",
 )
+_NONE_BUT = late_pattern(
+    r"\b(?:none of (?:which|them|these|those)|no(?:ne| need for any)? (?:others?|other sizes?)"
+    r"|nothing|keine[rs]? davon"
+    r"|(?:von denen|davon) [^.;\d]{0,24}keine[rns]?|aucun d'entre eux|ninguno de ellos|nessuno di"
+    r" (?:questi|essi)"
+    r"|geen (?:ervan|daarvan))\b[^.;\d]{0,60}?\b(?:apart from|except(?: for)?|other than|but"
+    r"|besides|save|außer"
+    r"|sauf|à part|excepto|salvo|tranne|eccetto|behalve)\s(?:the\s|for the\s|das\s|dem\s|le\s"
+    r"|el\s|il\s|de\s)?$"
+)
+_REACHES = late_pattern(
+    r"\b(?:machine|bender|press|\w*maschine|cintreuse|curvadora|dobladora|curvatubi|macchina"
+    r"|\w*machine)\b"
+    r"[^.;\d]{0,24}?\b(?:goes (?:only |all the way )?(?:up )?to|is good (?:up )?(?:to|for)|tops"
+    r" out at|maxes out at"
+    r"|will go (?:up )?to|is rated (?:to|for)|geht bis|schafft|monte jusqu'à|va jusqu'à|llega hasta"
+    r"|arriva (?:fino )?a|gaat tot)\s(?:about\s|ca\.?\s|ø\s?)?$"
+)
 _BACK_TO_MACHINE = 12
+_SAID_BEFORE = 120
+"""Characters before a figure in which a machine, or a 'none but', is named."""
 _SAME_BRACKET = 30
 """Characters between two figures of one bracket: '(max fi 76, wall 4)'."""
 
@@ -159,7 +182,7 @@ def hear_hedges(layout: Layout) -> None:
         limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
         if not min_wall and (limit or _LIMIT_AFTER.match(after)):
             figure.notes.append("limit")
-        elif _EXCEPT.search(before):
+        elif _EXCEPT.search(before) and not is_the_one(layout, figure):
             figure.negated = True
             for other in layout.near_in_sentence(figure):
                 other.notes.append(_EXCEPTED)
@@ -167,6 +190,12 @@ def hear_hedges(layout: Layout) -> None:
             figure.negated = True
         if _is_hedged(before, after):
             figure.notes.append("hedged")
+
+
+def is_the_one(layout: Layout, figure: Figure) -> bool:
+    """'None of which interest me apart from the 1-1/2': that one is wanted."""
+    begin = max(layout.sentence_start(figure.sentence), figure.start - _SAID_BEFORE)
+    return _NONE_BUT.search(layout.words(begin, figure.start).casefold()) is not None
 
 
 def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
@@ -185,6 +214,9 @@ def _is_hedged(before: str, after: str) -> bool:
 def hear_capacity(layout: Layout) -> None:
     """'Our bender (max fi 76, wall 4)', 'the machine takes up to 2 in': what a machine can do."""
     for figure in layout.figures:
+        if _is_reach(layout, figure):
+            _set_reach_aside(layout, figure)
+            continue
         if "limit" not in figure.notes:
             continue
         left = layout.tokens_before(figure, _BACK_TO_MACHINE)
@@ -200,3 +232,22 @@ def hear_capacity(layout: Layout) -> None:
             if other.start > figure.end and ")" not in layout.text[figure.end : other.start]:
                 other.role = "noise"
             other = layout.after_in_sentence(other)
+
+
+def _is_reach(layout: Layout, figure: Figure) -> bool:
+    """'Machine goes to 2" sch 40', 'the bender tops out at 3 x .120'."""
+    begin = max(layout.sentence_start(figure.sentence), figure.start - _SAID_BEFORE)
+    ahead = layout.words(begin, figure.start).casefold()
+    return _REACHES.search(ahead) is not None and any(
+        other.is_measured and other.sentence != figure.sentence and other.is_measure
+        for other in layout.figures
+    )
+
+
+def _set_reach_aside(layout: Layout, figure: Figure) -> None:
+    figure.role = "noise"
+    last, after = figure, layout.after(figure)
+    while after is not None and (after.link == "times" or after.unit == "sch"):
+        after.role = "noise"
+        last, after = after, layout.after(after)
+    layout.aside.append(" ".join(layout.text[figure.start : last.end].split()))

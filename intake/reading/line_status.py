@@ -20,7 +20,8 @@ _TOOLS = r"(?:mandrels?|\w*dorn|mandrin|mandril|mandrino|anima|doorn)"
 _NEED = any_of(
     "(?:we |i )?(?:still |urgently |badly |do )?(?:need(?:s|ed)?|want(?:ed)?)",
     "(?:to be )?(?:quoted?|priced?)",
-    "to (?:quote|buy|order|make) | (?:pls|please) (?:quote|price) | required | missing",
+    "to (?:quote|buy|order|make) | (?:pls|please) (?:quote|price|make|do|build|supply|send)",
+    "required | missing",
     "must have | brauche[nr]? | benötigt | gebraucht | fehlt | gesucht",
     "nötig | (?:bitte )?(?:anfragen|anbieten|bestellen) | (?:avons )?besoin",
     "manque | nécessaire | à (?:chiffrer|commander) | il (?:en )?(?:nous )?faut | falta",
@@ -104,6 +105,16 @@ _AHEAD = tuple(
     )
     for name, words in (("gone", _GONE), ("waits", _WAITS), ("there", _THERE), ("need", _NEED))
 )
+_PLAINLY_NONE = late_pattern(
+    rf"\b(?:no {_TOOLS}(?: is|s are)? (?:needed|wanted|required|necessary)"
+    rf"|{_TOOLS} not (?:needed|wanted|required)|(?:needs|need) no {_TOOLS}|(?:don'?t|do not)"
+    rf" quote(?: this| it)?(?= ?(?:[.,;!)]|$))"
+    rf"|kein(?:en)? {_TOOLS} (?:nötig|erforderlich|benötigt)|braucht keinen {_TOOLS}"
+    rf"|(?:pas (?:besoin )?(?:de|d'un)|aucun) {_TOOLS} (?:nécessaire|requis|besoin)|(?:no "
+    rf"(?:necesita|hace falta))"
+    rf" {_TOOLS}|(?:non serve|nessun) {_TOOLS}(?: necessari[oa])?|geen {_TOOLS} nodig)\b"
+)
+"""A line that says so needs none, whatever is said of the others."""
 _ANYWHERE_GONE = whole_words(
     r"forget (?:it|that|this) | not (?:needed|required|wanted)|no longer (?:needed|required)",
     r"skip (?:it|this|that) | leave (?:it|this|that) (?:out|off) | cancel?led | no mandrel needed",
@@ -115,9 +126,11 @@ _WORN = whole_words(
     r"verschlissen | kaputt | defekt | usé\w* | cassé\w* | gastad[oa] | rot[oa] | usurat[oa]",
     r"rott[oa] | versleten | kapot | aber | mais | pero | ma | maar",
 )
+_BUT = whole_words("but | though | aber | mais | pero | ma | maar | yet | until | so far | now")
 _ANOTHER_THING = late_pattern(
     r"[\s:]*(?:(?:the|our|a|of|die|den|la|le|el|il|de)\s)?"
-    r"(?:dies?|formers?|wipers?|tub\w+|pipe|material|machine|bender|biegeform\w*|rohr\w*|matri\w+)\b"
+    r"(?:dies?|formers?|wipers?|tub\w+|pipe|material|machine|bender|biegeform\w*|rohr\w*"
+    r"|matri\w+)\b"
 )
 """'Existing die', 'have the tube'."""
 _STILL_GOOD = whole_words(
@@ -166,6 +179,15 @@ def set_aside(layout: Layout) -> list[list[Figure]]:
     """The figures of each line that is plainly not asked for."""
     told = _told(layout)
     all_of_it = {status for status, _ in told}
+    none = [figures for status, figures in told if status == "none"]
+    if none and len(none) < len(told) and not _is_of_others(layout):
+        return [*none, *_aside(layout, told, all_of_it)]
+    return _aside(layout, told, all_of_it)
+
+
+def _aside(
+    layout: Layout, told: Sequence[tuple[str, list[Figure]]], all_of_it: set[str]
+) -> list[list[Figure]]:
     asked = _THOSE_WE_NEED.search(_plain(layout.text)) is not None and "" in all_of_it
     if len(told) < _CLEAR or not (asked or all_of_it & {"need", "urgent"}):
         return []
@@ -213,6 +235,9 @@ def _status(layout: Layout, figures: Sequence[Figure]) -> str:
     prose = _SENTENCE.search(layout.text, figures[0].start, figures[-1].start) is not None
     if prose or end - begin > _LONGEST or figures[0].start - begin > _LABEL:
         return ""
+    rest = _plain(layout.text[figures[-1].end : end])
+    if _PLAINLY_NONE.search(rest) and not _asks(_PLAINLY_NONE.sub(" ", rest)):
+        return "unclear" if "?" in rest or _BUT.search(rest) else "none"
     ahead = _plain(layout.text[begin : figures[0].start], keep=True)
     for name, pattern in _AHEAD:
         found = pattern.match(ahead)

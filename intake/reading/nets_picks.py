@@ -14,6 +14,7 @@ from .groups import Group
 from .patterns import any_of, whole_words
 from .place_names import ARTICLE, COUNTED_PLACE, ENDS, NAME, NO_MEASURE, NOUN
 from .place_spoken import CLEFT_BEFORE, CLEFT_BEHIND, plainly_placed
+from .places_there import is_picked_unsurely, labels_of
 from .told import ONLY_TOLD
 from .told_plainly import PLAINLY_TOLD
 
@@ -82,6 +83,13 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
     if len(groups) < _LEAST or layout.left_out or layout.owned or told:
         return
     if any(figure.negated or figure.put_off for figure in layout.figures):
+        return
+    names = labels_of(layout.text)
+    sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
+    if len(names) == len(groups) and is_picked_unsurely(
+        " ".join(layout.text.split()), names, sizes
+    ):
+        yield from ((group, SOME_ONLY) for group in groups)
         return
     for said in _CLAUSE.split(_own_words(layout, groups)):
         words = plainly_placed(" ".join(said.split()))

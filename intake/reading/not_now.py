@@ -50,6 +50,13 @@ _REFUSED = late_pattern(
     )
     + r"\b[^.;:\d]{0,24}$"
 )
+_COST_THEN = late_pattern(
+    r"^\W{0,2}(?:mm|in(?:ch)?)?\s?(?:one|mandrel|tube|size)?\s(?:had\s)?cost\s(?:us\s|me\s)?"
+    r"(?:back|last|then|at the time"
+    r"|in (?:january|february|march|april|may|june|july|august|september|october|november"
+    r"|december|20\d\d))\b"
+)
+"""'Could you tell me what the 30 mm one cost back in August': it is there."""
 _BACK = 80
 """Characters before a figure in which a refusal stands."""
 
@@ -107,6 +114,9 @@ def _has_another_size(layout: Layout, sentence: int) -> bool:
 
 def _hear_refused(layout: Layout) -> None:
     for figure in layout.figures:
+        behind = layout.words(figure.end, figure.end + _BACK).casefold()
+        if figure.number.end <= figure.end and _COST_THEN.match(behind):
+            figure.give("noise", "")
         begin = max(figure.start - _BACK, layout.sentence_start(figure.sentence))
         if _REFUSED.search(" ".join(layout.words(begin, figure.start).split()) + " "):
             _put_off(figure)

@@ -167,7 +167,7 @@ def _owned_before(
     if named is None or not _A_TOOL.match(text[owned.end() :]):
         return
     for figure in figures:
-        if named.start() <= figure.start - begin < owned.start():
+        if named.start() <= figure.start - begin < owned.start() and figure.role != "noise":
             yield figure.number.value, figure.unit
 
 
@@ -188,7 +188,7 @@ def _owned_behind(
     has_die = _DIE.search(text, owned.end()) is not None
     for figure in figures:
         place = figure.start - begin
-        if not owned.start() <= place <= end:
+        if not owned.start() <= place <= end or figure.role == "noise":
             continue
         if kept or _ONE.match(words_nearby(layout, figure)[1]):
             figure.negated = figure.owned = True

@@ -15,6 +15,7 @@ from .figures import Figure, Layout
 from .groups import Group
 from .patterns import any_of, whole_words
 from .picked_by_letter import picked_by_letter
+from .picked_by_mark import bearing, picked_by_word
 from .picked_by_rank import picked_by_figure, picked_by_rank
 from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
@@ -63,7 +64,6 @@ _BY_NAME = tuple(
 _ALL_TOO = whole_words(
     "also | as well | too | both | alle | auch | beide | aussi | también | anche | ook | every",
 )
-_PARTS = re.compile(r"[,;|\t]|\s{2,}|\s[-–<]+\s")
 _PAIR = 2
 _GENERIC = frozenset(
     "tube tubes pipe pipes tubing size sizes line lines one ones row rows item items rohr rohre"
@@ -108,6 +108,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     words = _GREETING.sub(" ", _BLANK_LINE.sub(". ", text))
     found = (
         picked_by_sign(text, [line.text for line in lines])
+        or picked_by_word(words, [line.text for line in lines])
         or _by_mark(words, lines)
         or picked_by_letter(words, [line.text for line in lines])
         or _by_name(words, lines)
@@ -133,8 +134,11 @@ def _line_of(layout: Layout, group: Group) -> Line:
         f for slot, fs in group.slots.items() if slot not in group.shared for f in fs
     ]
     own = own or [f for fs in group.slots.values() for f in fs]
+    if "od" in group.slots:  # "All .065." stands above the list
+        paragraph = group.slots["od"][0].paragraph
+        own = [figure for figure in own if figure.paragraph == paragraph] or own
     lines = {fs[0].line for fs in group.slots.values()}
-    own = [f for f in own if f.line in lines]  # "only the 35": said again elsewhere
+    own = [f for f in own if f.line in lines] or own  # "only the 35": said again elsewhere
     begin = layout.text.rfind("\n", 0, min(f.start for f in own)) + 1
     end = layout.text.find("\n", max(f.end for f in own))
     end = len(layout.text) if end < 0 else end
@@ -149,14 +153,8 @@ def _by_mark(words: str, lines: Sequence[Line]) -> set[int]:
         if NO_REQUEST.search(clause) or not _WANTS.search(clause):
             continue
         mark = match["mark"].casefold()
-        found |= {at for at, line in enumerate(lines) if _bears(line.text, mark)}
+        found |= bearing([line.text for line in lines], mark)
     return found
-
-
-def _bears(line: str, mark: str) -> bool:
-    """Whether a cell of the line is the mark, or opens with it: 'need 2'."""
-    cells = (cell.strip(" \"'()[]<>-*").casefold() for cell in _PARTS.split(line))
-    return any(cell == mark or (len(mark) > 1 and cell.startswith(f"{mark} ")) for cell in cells)
 
 
 def _by_name(words: str, lines: Sequence[Line]) -> set[int]:

@@ -219,7 +219,10 @@ def shown(words: str, names: Sequence[str], said: str, *, labelled: bool) -> set
     found: set[int] = set()
     for match in pattern.finditer(words):
         of_it = _OF_THOSE.search(words, max(0, match.start() - _NEAR), match.start())
-        if len(_ITEM.findall(match["list"])) > 1 and of_it is None:
+        items = list(_ITEM.finditer(match["list"]))
+        # "Only the first two, the third one we have": a comma alone joins no places in words.
+        parted = any(item["counted"] for item in items) and not _JOINS.search(match["list"])
+        if len(items) > 1 and of_it is None and not parted:
             found.update(_listed(words, match.start("list"), match.end("list"), names) or ())
     return found
 

@@ -11,7 +11,7 @@ from .phrases import words_of
 from .quantity_context import Context
 from .quantity_numbers import Count, Numbers
 
-ENDS = frozenset(("", "\n", "\n\n", ".", "!", "?"))
+ENDS: frozenset[str] = frozenset(("", "\n", "\n\n", ".", "!", "?"))
 MARKS = ENDS | frozenset(",;:)-/&([+")
 _ENDS_SHY = frozenset((".", "\n", "\n\n", "", ")"))
 """Behind '1 no' these make it a piece."""

@@ -19,6 +19,7 @@ from .patterns import any_of, whole_words
 from .prompts import count_answered
 from .quantity_choices import with_choices
 from .quoted import Relied, answers_asked, taken_lines, unread
+from .quoted_too import with_quoted_doubted
 from .requests import empty_request, requests_of, with_material_of
 from .rule_sizes import with_rule_sizes_doubted
 from .stretch import read_stretch
@@ -103,6 +104,8 @@ def read(own: OwnText, message: Message) -> Reading:
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
     requests = with_material_answered(requests, own)
+    if relied is not None:
+        requests = with_quoted_doubted(requests, body.layout, relied.figures)
     picked = False
     if relied is not None and relied.only_names(requests):
         requests = []  # "nur den 33,7er Dorn": a line of the quoted list

@@ -252,7 +252,10 @@ def _name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
     for figure in layout.figures:
         _turn_to_other(layout, found, figure, taken)
         having = [n for n, own in enumerate(values) if figure.number.value in own]
+        counts = figure.role == "noise" and figure.how == "count"
         if figure.index in taken or figure.sentence in ours or len(having) != 1 or figure.row:
+            continue
+        if counts:  # "the mandrel (1)" names no 1 in tube
             continue
         left = layout.sentence_start(figure.sentence)
         right = _sentence_end(layout, figure.sentence)

@@ -36,11 +36,13 @@ from .mandrels_for import hear_mandrels_for
 from .may_become import hear_may_become
 from .named_order import assign_named_order
 from .on_lines import hear_on_lines
+from .on_radius import hear_on_radius
 from .other_side import set_other_sides_aside
 from .perhaps_parted import doubt_parted
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
+from .places_there import set_places_aside
 from .plain import Plain, flatten, tabulate
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
@@ -58,6 +60,7 @@ from .text_tables import RowFacts, read_tables
 from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .tubes_listed import hear_tubes_listed
+from .wall_for_all import hear_wall_for_all
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
 
@@ -145,6 +148,7 @@ def _read(
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
+    hear_on_radius(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)
@@ -162,6 +166,7 @@ def _read(
     hear_walls_named(layout)
     hear_mandrels_for(layout)
     hear_tubes_listed(layout)
+    hear_wall_for_all(layout)
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
@@ -185,6 +190,7 @@ def _read(
 
 def _lay_out(tokens: list[Token], text: str) -> tuple[Layout, dict[Row, RowFacts]]:
     layout = lay_out(tokens, text)
+    set_places_aside(layout)
     listen(layout)
     set_counts_aside(layout)
     return layout, read_tables(layout)

@@ -26,7 +26,8 @@ _TAKES_BACK = late_pattern(
         "no longer (?:need|want|require)\\w* | not used | don'?t need | do not need | don'?t want",
         "do not want | no use for | no need (?:for|of) | already (?:have|got|own)",
         r"(?:we|i)(?:'ve| have)? (?:got|own|have)\b[^.;\n]{0,24}\b(?:already|in the (?:rack|shop))",
-        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | next year | hold off",
+        "not interested | (?:you|they) (?:made|sold|sent|supplied|did) | (?<!again )(?<!same )"
+        "(?<!more )next year | hold off",
         r"ignore (?:\w+'s|his|her|their|my|both|the (?:first|second|others?|rest|upper|lower|old))",
         "the new year | no mandrel (?:wanted|needed|required|for) | only owns?",
         r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
@@ -156,6 +157,21 @@ _THE_ONE_WITH = late_pattern(
     r"|straal)\s?)?$"
 )
 """'Den mit 180', 'the one for 2.25'."""
+_FOR_THOSE = late_pattern(
+    r"\b(?:nothing|none|no mandrels?|keinen?|nichts|rien|aucun|nada|ninguno|niente|nessuno|niets"
+    r"|geen)\s(?:needed\s)?"
+    r"(?:for|für|dafür|pour|para|per|voor)\s?(?:those|that|them|these|it|die|diese|ceux-là|esos"
+    r"|quelli)?\b"
+)
+"""'Stacks are straight above 4 in., so nothing for those'."""
+_PRICED_BEFORE = late_pattern(
+    r"\b(?:last|previous|old|earlier|former|current|target|your|our|letzte[rn]?|bisherige[rn]?"
+    r"|dernier|último"
+    r"|ultimo|laatste)\s$",
+    re.IGNORECASE,
+)
+"""'Our last price for pos 010 was $285'."""
+_BACK = 16
 _AHEAD = 32
 _MEANT = frozenset({"od", "clr"})
 _BELOW, _ABOVE = Decimal("0.4"), Decimal("2.5")
@@ -167,7 +183,10 @@ _CLAUSE = 100
 
 def picks_out(text: str) -> bool:
     """Whether the words pick out some lines of a list: 'we only need the rows marked Y'."""
-    return _BY_PLACE.search(text) is not None
+    return any(
+        not _PRICED_BEFORE.search(text, max(0, match.start() - _BACK), match.start())
+        for match in _BY_PLACE.finditer(text)
+    )
 
 
 def _is_of_no_size_read(
@@ -175,7 +194,8 @@ def _is_of_no_size_read(
 ) -> bool:
     """'Den mit 180 haben wir schon, den bitte nicht anbieten': a size that was named before by
     nobody, so that no size that was read is meant."""
-    begin = max(layout.text.rfind(sign, 0, words.start()) for sign in ("!", "?", "\n", ". ")) + 1
+    text = layout.text.replace(" in. ", " in, ")  # "straight above 4 in. so nothing for those"
+    begin = max(text.rfind(sign, 0, words.start()) for sign in ("!", "?", "\n", ". ")) + 1
     pointing = None
     for figure in layout.figures:
         if begin <= figure.start < words.start():
@@ -186,6 +206,9 @@ def _is_of_no_size_read(
                 pointing = figure
     if pointing is None:
         return False
+    between = layout.words(pointing.end, words.end() + _NEXT_WORDS).casefold()
+    if _FOR_THOSE.search(between):
+        return True
     ahead = layout.words(max(begin, pointing.start - _AHEAD), pointing.start).casefold()
     return _THE_ONE_WITH.search(ahead) is not None
 

@@ -40,7 +40,9 @@ def listen(layout: Layout) -> None:
 
 def _tell_of_owned(layout: Layout, refused: set[int]) -> None:
     """Note what is there already of each size, so that the person may see it."""
-    owned = [f for f in layout.figures if f.negated and f.index not in refused]
+    owned = [
+        f for f in layout.figures if f.negated and f.role != "noise" and f.index not in refused
+    ]
     for _, run in groupby(owned, key=lambda figure: (figure.sentence, figure.line)):
         figures = list(run)
         if len(figures) > 1:

@@ -19,6 +19,8 @@ from .groups import Group
 from .nets_there import is_tube_there
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
+from .sizes_said import COUNTED, SIZES
+from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
     AGAIN_HARMLESS,
     BOUGHT_PARTS,
@@ -58,9 +60,28 @@ _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
 _COUNTED_TOOLS = late_pattern(
-    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels|plugs"
+    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
+    r"|plugs"
     r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)\b"
 )
+
+
+_ALSO_LATER = late_pattern(
+    r"\b(?:later|then|afterwards|später|dann|danach|plus tard|ensuite|après|luego|después|più"
+    r" avanti|poi|daarna"
+    r"|dan) (?:also|auch|aussi|también|anche|ook)\b|\b(?:also|auch|aussi|también|anche|ook) "
+    r"(?:later|später"
+    r"|plus tard|más adelante|più avanti)\b"
+)
+"""'We will later also need one': that is later, too."""
+
+
+_COUNTED_FOR_IT = late_pattern(
+    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
+    r"|mandrini|doornen)"
+    r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
+)
+"""'4 mandrels for 3/8 x .035': as many of the one size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +121,7 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     left = [part for _, part in rest]
     if any(_may_want_all(words, left) for words in loose):
         return None
-    if any(_wanted_all_the_same(part.words, left) for part in left):
+    if any(_wanted_all_the_same(_COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
         return None
     return Apart(found.sizes, sure=len(rest) == 1)
 
@@ -125,13 +146,17 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     together = [o for o in found.sizes if (o.begin, o.end) == (part.begin, part.end)]
     shared = len(together) > 1
     own = [*([] if shared else [part.words]), *part.elsewhere]
-    if any(_comes_later_if(words) for words in own):
+    if any(_comes_later_if(words) or is_taken_back(words) for words in own):
         return True
-    if asks_for(part) or is_new(part):
+    if asks_for(part):
+        return False
+    if any(map(is_borrowed, own)):
+        return True
+    if is_new(part):
         return False
     on_all = [part.words] if shared and OF_SEVERAL_SIZES.search(part.words) else []
     at_once = [words for words in part.behind if POINTS.match(words)]
-    if any(map(_needs_none, [*own, *on_all, *at_once])):
+    if any(_needs_none(words) or is_let_be(words) for words in [*own, *on_all, *at_once]):
         return True
     pointing = [words for words in part.behind if REFERS.search(words)]
     if any(map(_gives_up, [*own, *pointing])):
@@ -146,6 +171,10 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if any("?" in words for words in own if words not in serves):
         return False
     asks = ASKS.search(following) is not None
+    last = all(other.begin <= part.begin for other in found.sizes)
+    others = [other.words for other in found.sizes if other.begin != part.begin]
+    if is_there(own, part.behind, others, last=last):
+        return True
     if any(SOMEBODY_ELSES.search(words) for words in own):
         return not ON_OUR_MACHINE.search(said) and (
             not asks or any(other.end <= part.begin for other in found.sizes)
@@ -171,7 +200,8 @@ def _needs_none(words: str) -> bool:
 
 def _comes_later_if(words: str) -> bool:
     """'If that one works out I'll want one for ... after Christmas': no price of it is asked."""
-    return IF_ALL_GOES_WELL.search(words) is not None and not PRICED_NOW.search(words)
+    found = IF_ALL_GOES_WELL.search(words)
+    return found is not None and not PRICED_NOW.search(_ALSO_LATER.sub(" ", words))
 
 
 def _gives_up(words: str) -> bool:
@@ -209,6 +239,8 @@ def _is_asked(part: Said, found: Split) -> bool:
         return False
     if ASKS_FOR.search(part.words):
         return True
+    if TOOL.search(part.words):
+        return True
     return any(ASKS.search(words) or TOOL.search(words) for words in found.loose)
 
 
@@ -237,6 +269,7 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
     """Whether words that are not on it may ask for a size that is told of; those for several may
     mean the sizes that are left."""
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
+    said = SIZES.sub(lambda m: " " if COUNTED[m["number"]] == len(rest) else m[0], said)
     return WANTED_ALL_THE_SAME.search(_without_harmless(said)) is not None
 
 

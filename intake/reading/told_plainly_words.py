@@ -179,6 +179,7 @@ NO_MANDREL = whole_words(
 )
 """What was delivered, or is owned or sold, is no mandrel: a die, a bender, tube."""
 AGAIN_HARMLESS = whole_words(
+    r"(?:did|made|bent|built) the (?:last|previous|first) (?:one|lot|set)",
     r"(?:hey|hello|hi|hallo|morning|evening|afternoon|thanks|thank you|me|us|you) again",
     r"(?:pric\w+|cost\w*|terms|delivery|finish|lead time|quality|paid|pay|deal|discount|rate)"
     r"(?: \w+)?(?: the)? same(?: as)? | same (?:pric\w+|terms|delivery|finish|deal|discount|way"
@@ -227,7 +228,7 @@ WANTED_ALL_THE_SAME = whole_words(
     r"on (?:his|her|their) behalf | for my (?:friend|buddy|mate|brother|neighbou?r)",
     r"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another|a second)(?: one| mandrel)?",
     r"the (?:first|old|other|previous|last) (?:one|size|mandrel)",
-    r"beide[nrs]? | jeweils | je einen? | ebenfalls | kaputt | gebrochen | verschlissen",
+    r"beide[nrs]? | jeweils | je ein(?:en|e|er)? | ebenfalls | kaputt | gebrochen | verschlissen",
     r"davon | noch ein(?:en)? | les deux | chacun\w* | également | cassé | usé",
     r"un (?:autre|deuxième)",
     r"ambos | cada uno | los dos | también | roto | otro | un segundo | eso y",
@@ -242,7 +243,8 @@ OF_SEVERAL = whole_words(
     r"die (?:anderen|übrigen|restlichen) | les (?:\w+ )?autres | l[ao]s otr[ao]s | gli altri",
     r"le altre | de andere(?: \w+)?",
     r"both | each | the two | the pair | all (?:of )?(?:them|these|those) | beide[nrs]? | jeweils",
-    r"je einen? | les deux | chacun\w* | ambos | cada uno | los dos | entrambi | tutti e due",
+    r"je ein(?:en|e|er)? | les deux | chacun\w* | ambos | cada uno | los dos | entrambi | tutti e"
+    r" due",
     "ciascuno | allebei | elk",
 )
 """Said where several sizes are left, it may be said of those."""

@@ -61,7 +61,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
         r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?[=:]|\s?\d)",
-        r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | weeks?\b | wks?\b",
+        r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | gg\b | weeks?\b | wks?\b",
         r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b(?!\.?\s?(?:wall|wt|thk|od\b|clr))",
         r"tage?n?\b | wochen?\b",
         r"jahre?n?\b | jours?\b | semaines?\b | días\b | dias\b | semanas\b | giorni\b",

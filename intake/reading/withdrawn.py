@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from decimal import Decimal
 
 from ..late_pattern import late_pattern
 from .patterns import any_of
@@ -25,6 +26,7 @@ from .place_names import (
     with_digits,
 )
 from .place_spoken import plainly_placed
+from .places_there import numbers_there
 
 _DROP = any_of(
     "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget",
@@ -48,12 +50,26 @@ _GONE = any_of(
     r"(?:queda |está )?(?:anulad[oa]|cancelad[oa])\b | ya no (?:es necesari[oa]|hace falta)",
     r"(?:è )?(?:annullat[oa])\b | non serve più | vervalt\b | is niet meer nodig",
 )
+_ORDER_ENDS = (
+    r"(?=\s*(?:[.;,!)]|$|\(?(?:po\b|order|pedido|bestell|auftrag|commande|ordine)|(?:with|from"
+    r"|by) you\b|last\b"
+    r"|yesterday\b|under\b|on \d))(?![^.;!?]{0,80}\b(?:all|both|every|each|alle|tous|todos"
+    r"|tutti)\b)"
+)
 _SHOWN = any_of(
     r"(?:is |are )?(?:only |just |given |shown |there |listed )*for (?:your |our )?(?:informat"
     r"ion|info"
     r"|reference|completeness)(?: only)?\b(?=\s*(?:[.;,!?)]|$|and\b))",
     r"(?:we|i)(?:'ve)? (?:already )?(?:have|own|got)(?: (?:already|that|it|here))?(?=\s*(?:[.;"
     r",!?)]|$))",
+    r"(?:we|i)(?:'ve)? (?:still|already) (?:have|got|own)(?! (?:the|an?|to|dies?|tubes?|no"
+    r"|some)\b)\b",
+    rf"(?:is|are|was)(?: already| now)? (?:on order|ordered)(?: already)?{_ORDER_ENDS}",
+    rf"(?:ist|sind) (?:schon|bereits) bestellt{_ORDER_ENDS} | (?:est|sont) déjà"
+    rf" commandée?s?{_ORDER_ENDS}"
+    rf" | (?:ya )?está(?:n)? (?:ya )?pedid[oa]s?{_ORDER_ENDS} | (?:è|sono) già (?:stat[oaie]"
+    rf" )?ordinat[oaie]"
+    rf"{_ORDER_ENDS} | (?:is|zijn) al besteld{_ORDER_ENDS}",
     r"(?:ist |steht )?(?:nur |lediglich )?zur (?:information|info|vollständigkeit)\b",
     r"haben wir (?:schon|bereits)(?=\s*(?:[.;,!?)]|$)) | (?:est |n'est )?(?:donnée? |là )?(?:q"
     r"ue )?pour"
@@ -110,7 +126,12 @@ _BUT_ALL = (
     r"(?![^.;!?\n]{0,60}\b(?:but|yet|aber|mais|pero|ma|maar)\b[^.;!?\n]{0,30}"
     r"\b(?:both|all|anyway|beide|alle|les deux|tous|ambos|todos|entrambi|tutti|allebei)\b)"
 )
-_DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}{_BUT_ALL}", re.IGNORECASE)
+_MORE = (
+    rf"(?P<more>(?:(?:\s?,\s?|\s?,?\s(?:and|und|et|y|e|en|&)\s)"
+    rf"{BARE.replace('(?P<number>', '(?:').replace('(?P<counted>', '(?:')})*)"
+)
+_DROPPED = late_pattern(rf"\b{_DROP}\s{BARE}{_MORE}{_BUT_ALL}", re.IGNORECASE)
+_BARE_ITEM = late_pattern(BARE, re.IGNORECASE)
 _NAMED = rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE}{ENDS})"
 _LEFT_OUT = late_pattern(rf"\b{_BUT}\s{_NAMED}", re.IGNORECASE)
 _WAITS = late_pattern(
@@ -160,11 +181,12 @@ def label_place(text: str, start: int) -> tuple[int, int] | None:
     return begin + label.start("label"), begin + label.end("sign")
 
 
-def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
+def left_over(words: str, labels: Sequence[str | None], sizes: Sequence[Decimal] = ()) -> list[int]:
     """Indexes of the listed sizes that ``words`` leave: all of them where none is taken back.
 
     ``labels`` are what the items are called; where any has no label, or two have the same, they
-    are counted from 1. A place that the list doesn't have takes nothing away.
+    are counted from 1. A place that the list doesn't have takes nothing away. ``sizes`` are figures
+    of theirs: a bare number that is one of them names no line.
     """
     everything = list(range(len(labels)))
     if len(labels) < 2:
@@ -181,6 +203,14 @@ def left_over(words: str, labels: Sequence[str | None]) -> list[int]:
         if pattern is not _IS_SHOWN or not _OF_IT.search(spaced[: match.start()][-_NEAR:])
         for index in places(match["number"], match["counted"], names)
     }
+    gone |= {
+        index
+        for match in _DROPPED.finditer(spaced)
+        for more in _BARE_ITEM.finditer(match["more"])
+        for index in places(more["number"], more["counted"], names)
+    }
     gone |= shown(spaced, names, _SHOWN_THERE, labelled=names is known)
+    if names is known:
+        gone |= numbers_there(spaced, names, sizes)
     kept = [index for index in everything if index not in gone and (not only or index in only)]
     return kept or everything

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bendreply.intake.html_text import html_to_text
+from bendreply.intake.html_text import html_to_text, html_words
 
 from ..pace import assert_quick
 
@@ -211,3 +211,20 @@ def test_a_long_mail_with_open_tags_keeps_its_rows() -> None:
     """</td> and </tr> may be left out (HTML Living Standard 13.1.2.4): no depth comes of it."""
     rows = "<tr><td>1.75<td>.095" * 2_000
     assert html_to_text(f"<table>{rows}</table>") == "\n".join(["1.75\t.095"] * 2_000)
+
+
+@pytest.mark.parametrize(
+    ("html", "words", "struck"),
+    [
+        ("<p>wall <s>.065</s> .083</p>", "wall .083", [".065"]),
+        ("<p>CLR <strike>3</strike>4</p>", "CLR 4", ["3"]),
+        ("<p>wall <del>.065</del><ins>.083</ins></p>", "wall .083", [".065"]),
+        ('<p>R <span style="text-decoration:line-through">90</span> 120</p>', "R 120", ["90"]),
+        ('<p>R <i style="text-decoration-line: line-through"><b>90</b></i> 120', "R 120", ["90"]),
+        ("<ul><li><s>38 x 1.5</s></li><li>40 x 2</li></ul>", "- 40 x 2", ["38 x 1.5"]),
+        ('<p>R <u style="text-decoration: underline">90</u></p>', "R 90", []),
+        ('<p>R 90 <span style="display:none"><s>80</s></span></p>', "R 90", []),
+    ],
+)
+def test_words_struck_out_are_kept_apart(html: str, words: str, struck: list[str]) -> None:
+    assert html_words(html) == (words, struck)
