@@ -94,11 +94,13 @@ _OTHER_THING = late_pattern(
     )
     + r"\b(?!\s(?:cage|frame|hoop|rack|guard|bracket|handle|rail|arm|stand|support|bed|carrier"
     r"|gate)\b)"
-    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel|\bradi(?:us|o)\b|\bclr\b)[^.;,\d]){0,24}$"
 )
 _ROLL = late_pattern(r"\brollers?\b")
 _RADIUS_OF = late_pattern(r"\b(?:radius|rad|clr)\b[^.;\d]{0,12}$")
-_RADIUS_BEHIND = late_pattern(UNIT + r"(?:cent(?:re|er)[ -]?line\s)?(?:radius|rad|clr)\b")
+_RADIUS_BEHIND = late_pattern(
+    UNIT + r"(?:cent(?:re|er)[ -]?line\b|(?:to|on) (?:the )?cent(?:re|er)\b|radius\b|rad\b|clr\b)"
+)
 _MADE_THING = late_pattern(
     r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"

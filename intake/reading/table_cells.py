@@ -73,7 +73,8 @@ _COUNT_HEADS = frozenset(
     amount | q ty | q'ty | tools | no of tools | number of tools | number wanted | to make |
     to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
     combien | combien de mandrins | nb | nbre | nbre de mandrins | nb de mandrins | qtà |
-    bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante | quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
+    bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante |
+    quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
     da fare""".split("|")
 )
 """Heads that count the mandrels of a row; 'number' alone may number the rows."""
