@@ -47,9 +47,10 @@ SIZE_CUES: CueWords = (
     ("id", "both", """
         id | i d | inside diameter | inside dia | inner diameter | inner dia | inside diam |
         internal diameter | internal dia | bore | bore size | clear bore | inside bore |
-        innendurchmesser | rohrinnendurchmesser | rohrinnen Ø | innenmaß | innendurchm |
+        innendurchmesser | rohrinnendurchmesser | rohrinnen Ø | innendurchm |
         rohr innendurchmesser | tubo interno | diametro interno tubo | buisbinnendiameter |
-        diamètre intérieur du tube | innen Ø | innen durchmesser | lichte weite | Ø int | Ø intérieur |
+        diamètre intérieur du tube | innen Ø | innen durchmesser | lichte weite | Ø int |
+        Ø intérieur |
         Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno |
         diámetro interior | diametro interior | diam interno | Ø interno | Ø interior |
         Ø binnen | binnendiameter | inwendige diameter | innerdiameter | indvendig diameter |

@@ -67,7 +67,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"jahre?n?\b | jours?\b | semaines?\b | días\b | dias\b | semanas\b | giorni\b",
         r"settimane\b | dagen\b | weken\b | grados\b | gradi\b | graden\b | degrés\b",
         r"(?<=[369]0)s\b | (?<=45)s\b",
-        r"st(?=\s|$) | nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
+        r"(?<=1)st(?=\s|$) | nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
         r"kn\b | n\b(?=\s?/) | tpi\b | spm\b | mph\b | prozent\b",
     )),
 )  # fmt: skip

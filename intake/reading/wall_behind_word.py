@@ -1,4 +1,4 @@
-"""A wall behind a little word: 'buis 45 op 2', 'Rohr 45 auf 2', 'tube de 40 en 2', 'rura 40 na 2'."""
+"""A wall behind a little word: 'buis 45 op 2', 'Rohr 45 auf 2', 'tube de 40 en 2'."""
 
 from __future__ import annotations
 
