@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .lengths_of_pieces import is_length_of_pieces
 from .patterns import any_of, whole_words
 
 _A_BODY = late_pattern(
@@ -284,6 +285,8 @@ def _is_angle(figure: Figure, before: str, after: str) -> bool:
 
 def _is_length(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     if _FROM_END.match(after) or _ACROSS_A_HOOP.search(before):
+        return True
+    if is_length_of_pieces(before, after):
         return True
     if figure.number.value < (_LONG_IN if figure.unit == "in" else _LONG_MM):
         return False

@@ -27,7 +27,8 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     value = size.best.value(field)
     if value is None or not value.assumed or value.why or not value.system:
         return False
-    if any(length is None for length in size.lengths.values()):
+    missing = any(length is None for length in size.lengths.values())
+    if missing and not (field == "wall" and _is_named_wall(size)):
         return False  # what is left out may be what this is
     if _differ(size.best.od, size.best.wall):
         return False  # "1.5 x 1.2, R 80 mm": one of the two may be a slip
@@ -35,6 +36,12 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     if field == "od":
         return _is_od(size, value, other)
     return field == "wall" and _is_wall(size, value, other)
+
+
+def _is_named_wall(size: Sizing) -> bool:
+    """'27.2 mm OD, .065 wall': beside an OD with its unit a wall by name is nothing else."""
+    od, figures = size.best.od, size.slots.get("wall", [])
+    return od is not None and not od.assumed and bool(figures) and figures[0].how == "cue"
 
 
 def _differ(od: Value | None, wall: Value | None) -> bool:
