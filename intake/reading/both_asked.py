@@ -1,4 +1,4 @@
-"""Two values that are both asked for, though 'or' stands between them: '3 or 3.5, so quote both'."""
+"""Two values that are both asked for, though 'or' parts them: '3 or 3.5, quote both please'."""
 
 from __future__ import annotations
 

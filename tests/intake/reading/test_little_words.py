@@ -15,7 +15,7 @@ from decimal import Decimal
 import pytest
 
 from ..test_needed_by import needed
-from .support import case, inch, mm, read_text, written_down
+from .support import Size, case, inch, mm, read_text, written_down
 
 ONE_SIZE = [
     case("schedula", 'tubo da 1" schedula 40, raggio 76,2 mm', mm("33.401", "3.3782", "76.2")),
@@ -37,6 +37,18 @@ ONE_SIZE = [
     case("roller-to-centre", '1 1/4 x .095, the roller is 5" to the center', inch("1.25", "0.095", "5")),
     case("roller-size", '1 1/4 x .095 on 5" CLR, the guide rollers are 3" across', inch("1.25", "0.095", "5")),
     case("box-radius", "40 x 40 x 2 mm mild steel box, radius 120", mm(None, "2", "120", shape="square")),
+    case("pieces", "I have two pieces of tube, 500 mm each. Tube is Ø60 x 2, R 180", mm("60", "2", "180")),
+    case("pieces-de", "zwei Stücke Rohr, 400 mm lang. Rohr 30 x 2, R 60", mm("30", "2", "60")),
+    case("pieces-fr", "deux morceaux de tube, 600 mm chacun. Tube 30 x 2, rayon 60", mm("30", "2", "60")),
+    case("pieces-of-size", "two pieces of tube, 1.5 x .065 each, CLR 4.5", inch("1.5", "0.065", "4.5")),
+    case("wall-in-inches", "27.2 mm OD, .065 wall, 6061", Size(Decimal("27.2"), Decimal("1.651"), None, frozenset())),
+    case("wall-whole", '1.5" OD, 2 wall', Size(Decimal("38.1"), Decimal(2), None, frozenset({"wall"}))),
+    case("note-to-centre", "1.000 OD X .035 WALL\nNOTE 3: BEND RADII 2.00 TO TUBE C/L UNLESS OTHERWISE SPECIFIED", inch("1", "0.035", "2")),
+    case("note-de", "Rohr 30 x 2\nBiegeradien 60 auf Rohrmitte sofern nicht anders angegeben", mm("30", "2", "60")),
+    case("note-of-edges", "1.000 OD X .035 WALL\nNOTE 3: ALL RADII 2.00 UNLESS OTHERWISE SPECIFIED", inch("1", "0.035", "2", "clr")),
+    case("fa-diametro", "tubo 28x1,5, la curva fa diametro 120 da asse a asse", mm("28", "1.5", "60")),
+    case("fait-diametre", "tube 28x1,5, le coude fait un diamètre de 120 d'axe en axe", mm("28", "1.5", "60")),
+    case("hace-diametro", "tubo 28x1,5, la curva hace 120 de diámetro", mm("28", "1.5", "60", "clr")),
     case("box-lid", "30 x 2, R 60, and a box 300 x 200", mm("30", "2", "60")),
 ]  # fmt: skip
 ON_A_RADIUS = [
@@ -44,6 +56,9 @@ ON_A_RADIUS = [
     case("two", "mandrels please, .065 wall: 1.5 on 3 and 2 on 4", inch("1.5", "0.065", "3"), inch("2", "0.065", "4")),
     case("three-de", "alle Wand 2 mm: 38 auf 76, 42,4 auf 85 und 60,3 auf 150", mm("38", "2", "76"), mm("42.4", "2", "85"), mm("60.3", "2", "150")),
     case("two-fr", "épaisseur 1,5 mm pour les deux : 28 sur 56, 35 sur 70", mm("28", "1.5", "56"), mm("35", "1.5", "70")),
+    case("both-asked", '1" OD .120 wall. Radius is 3 or 3.5, so quote both please', inch("1", "0.120", "3"), inch("1", "0.120", "3.5")),
+    case("beide", "Rohr 30 x 2, Radius 60 oder 75, bitte beide anbieten", mm("30", "2", "60"), mm("30", "2", "75")),
+    case("both-ends", '1" OD .120 wall, radius 3 or 3.5 on both ends', inch("1", "0.120", "3", "clr"), inch("1", "0.120", "3.5", "clr")),
     case("counted", "one on the 1.5 x .065 and one on the 2 x .065, both 6 CLR", inch("1.5", "0.065", "6"), inch("2", "0.065", "6")),
 ]  # fmt: skip
 SHAPES = [
@@ -58,11 +73,11 @@ SHAPES = [
 
 
 @pytest.mark.parametrize(("text", "sizes"), ONE_SIZE + ON_A_RADIUS + SHAPES)
-def test_read(text: str, sizes: tuple[object, ...]) -> None:
+def test_read(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)
     assert len(requests) == len(sizes), written_down(requests)
     for size, request in zip(sizes, requests, strict=True):
-        assert size.describes(request), written_down(requests)  # type: ignore[attr-defined]
+        assert size.describes(request), written_down(requests)
 
 
 @pytest.mark.parametrize(
@@ -90,6 +105,14 @@ def test_french_names_of_steel(grade: str, family: str) -> None:
         ("twee doornen: één voor 16 x 1 en één voor 20 x 1,5, R 60", [1, 1]),
         ("zwei Dorne: einer für 16 x 1 und einer für 20 x 1,5, R 60", [1, 1]),
         ("deux mandrins : un pour 16 x 1 et un pour 20 x 1,5, rayon 60", [1, 1]),
+        ('2" x .083, 6" clr, 1020 dom, two of them so i have a spare', [2]),
+        ('2" x .083, 6" clr. Two of them please', [2]),
+        ("30 x 2, R 60. Put me down for two.", [2]),
+        ("50er Rohr, 3er Wand, 125er Radius. Also einer.", [1]),
+        ("30 x 2, R 60. Eight bends, two of them.", [None]),
+        ("30 x 2, R 60, both ends bent, two of those, 90 degrees", [None]),
+        ("30 x 2, R 60. We have three benders, two of them are broken.", [None]),
+        ("30 x 2, R 60. Four tubes, two of them so far.", [None]),
         ("three mandrels: two for 16 x 1 and one for 20 x 1.5, R 60", [2, 1]),
     ],
 )
@@ -123,3 +146,18 @@ def test_days(text: str, day: date | None) -> None:
 def test_a_tube_that_is_round_has_its_od() -> None:
     (request,) = read_text("Mandrel for 3/4 x .065, square brackets. The tube is round.")
     assert request.od_mm == Decimal("19.05")
+
+
+@pytest.mark.parametrize(
+    ("subject", "body", "doubts"),
+    [
+        ("R 76 bends", "we need bends in 38 x 1,5 stainless, R 76", set()),
+        ("mandrel 38", "one mandrel for tube OD 38 mm, wall 1.5 mm, R 76 mm", set()),
+        ("R 80 bends", "we need bends in 38 x 1,5 stainless, R 76", {"clr"}),
+        ('R 76" bends', "we need bends in 38 x 1,5 mm stainless, R 76 mm", {"clr"}),
+    ],
+)
+def test_figure_of_the_subject(subject: str, body: str, doubts: set[str]) -> None:
+    """A subject's figure without a unit is in that of the body."""
+    (request,) = read_text(body, subject)
+    assert {doubt.field for doubt in request.doubts} == doubts
