@@ -174,6 +174,19 @@ SIZE_CUES: CueWords = (
         straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
         radius an der innenseite | biegeradius an der innenseite
     """),
+    ("inside_r", "before", """
+        innen am bogen | am bogen innen | innen im bogen | im bogen innen | innen in der biegung |
+        à l'intérieur du coude | à l intérieur du coude | à l'intérieur de la courbe |
+        all'interno della curva | all interno della curva | en el interior de la curva |
+        al interior de la curva | por dentro de la curva | binnenkant bocht |
+        binnenkant van de bocht | binnenkant van de boog
+    """),
+    ("outside_r", "before", """
+        außen am bogen | am bogen außen | außen im bogen | à l'extérieur du coude |
+        à l extérieur du coude | all'esterno della curva | all esterno della curva |
+        en el exterior de la curva | por fuera de la curva | buitenkant bocht |
+        buitenkant van de bocht
+    """),
     ("inside_r", "after", """
         to the bottom of the groove | at the bottom of the groove | to the throat | at the throat |
         in the throat | to the groove bottom

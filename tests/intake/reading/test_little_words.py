@@ -49,6 +49,12 @@ ONE_SIZE = [
     case("fa-diametro", "tubo 28x1,5, la curva fa diametro 120 da asse a asse", mm("28", "1.5", "60")),
     case("fait-diametre", "tube 28x1,5, le coude fait un diamètre de 120 d'axe en axe", mm("28", "1.5", "60")),
     case("hace-diametro", "tubo 28x1,5, la curva hace 120 de diámetro", mm("28", "1.5", "60", "clr")),
+    case("innen-am-bogen", "Rohr 30 x 2, innen am Bogen 70 mm", mm("30", "2", "85")),
+    case("am-bogen-innen", "Rohr 30 x 2, am Bogen innen 70", mm("30", "2", "85")),
+    case("aussen-am-bogen", "Rohr 30 x 2, außen am Bogen 100 mm", mm("30", "2", "85")),
+    case("interno-curva", "tubo 30 x 2, all'interno della curva 70", mm("30", "2", "85")),
+    case("binnenkant-bocht", "buis 30 x 2, binnenkant bocht 70", mm("30", "2", "85")),
+    case("falten", "Rohr 30 x 2, R 60. Wir haben Falten innen am Bogen, 1 mm hoch.", mm("30", "2", "60")),
     case("box-lid", "30 x 2, R 60, and a box 300 x 200", mm("30", "2", "60")),
 ]  # fmt: skip
 ON_A_RADIUS = [
