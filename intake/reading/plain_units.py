@@ -40,8 +40,9 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
 
 def _is_named_wall(size: Sizing) -> bool:
     """'27.2 mm OD, .065 wall': beside an OD with its unit a wall by name is nothing else."""
-    od, figures = size.best.od, size.slots.get("wall", [])
-    return od is not None and not od.assumed and bool(figures) and figures[0].how == "cue"
+    ods, walls = size.slots.get("od", []), size.slots.get("wall", [])
+    with_unit = bool(ods) and ods[0].unit is not None
+    return with_unit and bool(walls) and walls[0].how == "cue"
 
 
 def _differ(od: Value | None, wall: Value | None) -> bool:
