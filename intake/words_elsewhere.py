@@ -178,7 +178,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"info|data|drawings?|list|od))|\b(?:our|my|your) material\b|"
             r"\bbending (?:service|work|job)s?\b|\bsub-?contract|\bjob shop\b|\b(?:supply|deliver|"
             r"make) (?:us )?(?:with )?(?:the )?(?:finished |bent )(?:parts|tubes|pipes|pieces|"
-            r"components)\b|\bbent (?:tubes|pipes|parts)\b"),
+            r"components)\b|(?<!qty )(?<!our )(?<!annual )\bbent (?:tubes|pipes|parts)\b"
+            r"(?! ?(?:p\.? ?a\b|[=:/]|per (?:year|annum|month|week|day|hour|shift)|an? (?:year|"
+            r"month|week|day)|each (?:year|month|week)|yearly|annually))"),
         (6, r"\bdo (?:you|u|ya) (?:guys |folks )?(?:also )?(?:bend|do (?:any )?bending)\b"),
         (6, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
             r"teile)\b|\brohre für uns biegen\b|\bverkaufen sie (?:auch )?(?:rohre?|stahl)|"

@@ -103,8 +103,10 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\b(?:ordinat[oaie]|acquistat[oaie]|comprat[oaie])\b|\b(?:ns\.?|nostro|vs\.?|mio) "
             r"(?:ordine|spedizione)\b|\bricevut[oaie]\b|\bspedit[oaie]\b"),
         (5, r"\bwaar (?:blijft|is) (?:mijn|onze|de)\b|\btrack ?(?:&|en) ?trace\b|"
-            r"\bstatus van (?:mijn|onze|de) (?:bestelling|order)\b|\bnog (?:steeds )?(?:niet|niks|"
-            r"niets) (?:ontvangen|binnen|geleverd|gehoord)?\b|\bwanneer (?:kan|kunnen|komt|wordt|"
+            r"\bstatus van (?:mijn|onze|de) (?:bestelling|order)\b|\bnog steeds "
+            r"(?:niet|niks|niets)\b|\bnog (?:niet|niks|niets) (?:[^.?\n]{0,20} )?"
+            r"(?:ontvangen|binnen|geleverd|"
+            r"gehoord|gekregen|aangekomen|gezien|vernomen)\b|\bwanneer (?:kan|kunnen|komt|wordt|"
             r"mogen)[^.?\n]{0,50}\b(?:verwachten|geleverd|binnen|tegemoet|levering)\b"),
         (3, r"\bbesteld\b|\b(?:onze|mijn|uw|de) (?:bestelling|zending|levering|order)\b|"
             r"\bbestelling \d|\bontvangen\b|\bgeleverd\b|\bbeloofd\b|\bwachten (?:nog )?op\b"),

@@ -140,6 +140,9 @@ _LINKS = any_of(
     "der | den | doit | avoir | a | une? | de | du | tiene | debe | tener | con | deve | avere",
     "ha | van | een | moet | heeft | met | our | this | its | each | shape | intérieur | extérieur",
     "interno | esterno | interior | exterior | medio | moyen | bent | gebogen | cintré | curvado",
+    "makes? | gives? | comes out at | fait | font | fa | fanno | viene | hace | hacen | mide",
+    "macht",
+    "ergibt | maakt | komt",
     "curvato | to | auf | à | tot | op | round | around | um | autour | about | ca | d' | per",
 )
 _OF_DIAMETER = (
@@ -162,7 +165,8 @@ DIAMETER_BEFORE = late_pattern(
 DIAMETER_AFTER = late_pattern(
     _UNIT + r"(?:(?:inside|outside|inner|outer|overall|mean|internal|external|cent(?:re|er)\s?line"
     r"|innen|außen)\s){0,2}"
-    rf"{_DIA}\b(?!\.?\W{{0,2}}(?:\w+\W){{0,3}}(?:tub(?:e|es|ing|os?|i)|pipes?|rohre?|buis|buizen|x"
+    rf"(?:d[ei] )?{_DIA}\b(?!\.?\W{{0,2}}(?:\w+\W){{0,3}}"
+    r"(?:tub(?:e|es|ing|os?|i)|pipes?|rohre?|buis|buizen|x"
     r"|wall|stainless|steel|mild|alumin\w+|copper|brass)\b)(?:\W{1,3}(?:\w+\W){0,5}?"
     r"(?:inside|outside|cent(?:re|er)\s?lines?|cent(?:re|er)|middle))?"
 )

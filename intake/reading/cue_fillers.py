@@ -26,6 +26,7 @@ FILLER_LEFT = word_set(
     dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde
     going correct confirmed
     credo sia penso dovrebbe essere crois serait doit être creo sea pienso debe ser glaube denke
+    curva coude cintre bocht tiene que ser debería must muss soll moet deve doit faire être
     ich denk ik dacht think believe guess i'd assume reckon que qu'il che dat sollte sein"""
 )
 VALUES = word_set("value figure wert valeur valor valore waarde")

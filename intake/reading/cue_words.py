@@ -47,7 +47,10 @@ SIZE_CUES: CueWords = (
     ("id", "both", """
         id | i d | inside diameter | inside dia | inner diameter | inner dia | inside diam |
         internal diameter | internal dia | bore | bore size | clear bore | inside bore |
-        innendurchmesser | innen Ø | innen durchmesser | lichte weite | Ø int | Ø intérieur |
+        innendurchmesser | rohrinnendurchmesser | rohrinnen Ø | innendurchm |
+        rohr innendurchmesser | tubo interno | diametro interno tubo | buisbinnendiameter |
+        diamètre intérieur du tube | innen Ø | innen durchmesser | lichte weite | Ø int |
+        Ø intérieur |
         Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno |
         diámetro interior | diametro interior | diam interno | Ø interno | Ø interior |
         Ø binnen | binnendiameter | inwendige diameter | innerdiameter | indvendig diameter |
@@ -170,6 +173,19 @@ SIZE_CUES: CueWords = (
         raggio di curvatura interno | straal binnenkant | straal aan de binnenkant |
         straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
         radius an der innenseite | biegeradius an der innenseite
+    """),
+    ("inside_r", "before", """
+        innen am bogen | am bogen innen | innen im bogen | im bogen innen | innen in der biegung |
+        à l'intérieur du coude | à l intérieur du coude | à l'intérieur de la courbe |
+        all'interno della curva | all interno della curva | en el interior de la curva |
+        al interior de la curva | por dentro de la curva | binnenkant bocht |
+        binnenkant van de bocht | binnenkant van de boog
+    """),
+    ("outside_r", "before", """
+        außen am bogen | am bogen außen | außen im bogen | à l'extérieur du coude |
+        à l extérieur du coude | all'esterno della curva | all esterno della curva |
+        en el exterior de la curva | por fuera de la curva | buitenkant bocht |
+        buitenkant van de bocht
     """),
     ("inside_r", "after", """
         to the bottom of the groove | at the bottom of the groove | to the throat | at the throat |

@@ -216,6 +216,11 @@ _OTHER = phrases(
     "factuur",
     "proposta | cotação | orçamento | resposta | férias | oferty | wycenę | odpowiedź | gilt",
     "po | purchase order | placed | decision | decide | next revision | inspection on | audit",
+    "pays for itself | pay for itself | paid for itself | pays back | pay back | pay itself",
+    "pays off | pay off | paid off | payback | break even | breaks even | earn its | earns its",
+    "earned its | recoup | recouped | amortised | amortized | amortisiert | amortisieren",
+    "rentiert | rentabilisé | rentabiliser | amorti | amortir | amortizado | amortizar",
+    "amortizza | ammortizzato | ammortizzare | ammortizza | terugverdiend | terugverdienen",
     "window | was delivered | were delivered | finish",
     "finished | complete | completed | race | show | event | season | install | production",
 )
@@ -255,7 +260,9 @@ YOURS = word_set("you your u sie ihr vous usted ustedes voi jullie please bitte"
 AT_PAYMENT = phrases("cash on | cash at | pay on | pay at | paid on | payment on | bar bei")
 CONDITIONED = phrases("if you | when you | in case you | wenn sie | falls sie | si vous | si lo")
 CLAUSES = word_set("and but so und aber et mais y pero e ma en maar then") | {",", ";", ":"}
-ARTICLES = word_set("the le la el il den dem der de del di about around ca circa noon")
+ARTICLES = word_set(
+    "the le la el il den dem der de del di about around ca circa noon like say maybe roughly approx"
+)
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
 ON = word_set("am zum pour para du dal")
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")

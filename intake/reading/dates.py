@@ -285,7 +285,7 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     between = words.text[wish + 1 : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    return between[0] in d.PRONOUNS and between[1] in d.LEADING
+    return between[0] in d.PRONOUNS and between[1] in d.LEADING | d.UNTIL
 
 
 def _is_direct(words: Words, start: int) -> bool:

@@ -35,6 +35,12 @@ _DOCUMENT = whole_words(
     r"plans? | cartouche | plano | nota | cajetín | disegno | cartiglio | tekening | rysun\w+",
     "ritning\\w*",
 )
+_BENDS = late_pattern(r"\bbend|\bbieg|\bbogen|\bcintr|\bcoude|\bcurv|\bpieg|\bbuig|\bbocht|\bgięc")
+_CENTRELINE = late_pattern(
+    r"\bc/?l\b|\bc\.?l\.?r\b|\bcent(?:re|er)[- ]?lines?\b|\b(?:rohr|biege)?(?:mitte|achse)\b"
+    r"|\bneutrale[nr]? faser|\b(?:à l'|de l')axe\b|\bfibre neutre|\bal eje\b|\ball'asse\b"
+    r"|\bhart(?:lijn)?\b"
+)
 _NEAR = 70
 _ONLY = "only a drawing's general note gives it"
 _SMALLEST = Decimal("0.5")
@@ -59,7 +65,7 @@ def set_defaults_aside(layout: Layout) -> None:
         edge = figure.number.value < smallest[figure.unit] * _SMALLEST
         if edge or (given and noted):
             figure.give("noise", "cue")
-        else:
+        elif not _is_of_tube(layout, figure):
             figure.notes.append(_ONLY)
 
 
@@ -79,6 +85,13 @@ def _is_default(layout: Layout, figure: Figure) -> bool:
     # "CLR 100 unless noted, and the tail R 80": it is said of the nearer radius.
     other = before is not None and before.role in RADIUS_ROLES and begin == before.end
     return not other or said.start() > figure.start - begin - said.end()
+
+
+def _is_of_tube(layout: Layout, figure: Figure) -> bool:
+    """'Bend radii 2.00 to tube C/L unless otherwise specified': no edge has a centreline."""
+    end = min(len(layout.text), figure.end + _NEAR)
+    around = layout.words(max(0, figure.start - _NEAR), end)
+    return _BENDS.search(around) is not None and _CENTRELINE.search(around) is not None
 
 
 def _is_quoted(layout: Layout, figure: Figure) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from .both_asked import asks_for_both
 from .boundaries import AHEAD, begins_item, opens_next, starts_tube
 from .figures import LISTED, Figure, Layout, Row
 from .groups import Group, Slot, slot_of
@@ -83,6 +84,8 @@ class Gatherer:
         first = run[0]
         links = {figure.link for figure in run[1:]}
         choice = "range" if "range" in links else "choice" if "or" in links else None
+        if choice == "choice" and asks_for_both(self.layout.text):
+            choice = None
         if choice is not None:
             for figure in run:
                 figure.notes.append(choice)

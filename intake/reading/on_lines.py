@@ -1,11 +1,13 @@
 """Lines that set an OD on its radius, below a wall said once: '2 on 3', '1-1/2 @ 4.5', '38 auf 76'.
 
 One such line may be anything; of two or more the first figure is the OD, the second the radius.
+The same goes for two such pairs in one sentence: '2" on 6" centreline and 1-3/4 on 5-1/4'.
 """
 
 from __future__ import annotations
 
 from decimal import Decimal
+from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
@@ -20,6 +22,10 @@ _RADIUS_BEHIND = late_pattern(
     r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,3}(?:clr|c\.l\.r|cl\b|cent(?:re|er)|rad|r\b|bend|die)"
 )
 _LINE_BEGINS = late_pattern(r"^\W*(?:\w{1,2}[).:]\s*)?[øØ]?\W*$")
+_TUBE_BEHIND = late_pattern(
+    r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,2}(?:o\.?d\b|tub\w*|pipes?\b|rohr\w*|buis|wall\b|x\b|by\b)"
+)
+_MOST_COUNTED = 10
 _LEAST, _MOST = Decimal("0.9"), Decimal(8)
 """How many ODs a radius is."""
 
@@ -32,7 +38,7 @@ def hear_on_lines(layout: Layout) -> None:
             lines.setdefault(figure.line, []).append(figure)
     pairs = [pair for pair in lines.values() if _is_on(layout, pair)]
     if len(pairs) < 2 or len({pair[0].paragraph for pair in pairs}) > 1:
-        return
+        pairs = _in_one_sentence(layout)
     for od, radius in pairs:
         if od.role is None:
             od.give("od", "list")
@@ -41,16 +47,44 @@ def hear_on_lines(layout: Layout) -> None:
         od.link = "apart"
 
 
+def _in_one_sentence(layout: Layout) -> list[list[Figure]]:
+    """The pairs of sentences that hold two or more, each but the first behind a comma or 'and'."""
+    found: dict[int, list[list[Figure]]] = {}
+    for od, radius in pairwise(layout.figures):
+        pairs = found.setdefault(od.sentence, [])
+        if radius.sentence != od.sentence or not _sets_on(layout, od, radius):
+            continue
+        if _TUBE_BEHIND.match(_behind(layout, radius)):
+            continue  # "one on 1.5 tube": a count
+        if pairs and od.index != pairs[-1][1].index + 1:
+            continue
+        pairs.append([od, radius])
+    several = [pairs for pairs in found.values() if len(pairs) > 1]
+    return [pair for pairs in several if any(map(_is_no_count, pairs)) for pair in pairs]
+
+
+def _is_no_count(pair: list[Figure]) -> bool:
+    """Whether the first figure of a pair can only be a length: '1-3/4', '2"', '38'."""
+    od = pair[0]
+    value = od.number.value
+    whole = value == value.to_integral_value()
+    return od.role == "od" or bool(od.unit) or not whole or value > _MOST_COUNTED
+
+
 def _is_on(layout: Layout, figures: list[Figure]) -> bool:
     if len(figures) != 2:
         return False
-    od, radius = figures
+    begin = layout.text.rfind("\n", 0, figures[0].start) + 1
+    if not _LINE_BEGINS.match(layout.text[begin : figures[0].start]):
+        return False
+    return _sets_on(layout, *figures)
+
+
+def _sets_on(layout: Layout, od: Figure, radius: Figure) -> bool:
+    """Whether 'on' or its like stands between an OD and what can be its radius."""
     if od.role not in (None, "od") or radius.role not in (None, *RADIUS_ROLES):
         return False
     if od.is_gauge or radius.is_gauge or "D" in (od.unit, radius.unit):
-        return False
-    begin = layout.text.rfind("\n", 0, od.start) + 1
-    if not _LINE_BEGINS.match(layout.text[begin : od.start]):
         return False
     if not _ON.match(layout.words(od.end, radius.start)):
         return False

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .lengths_of_pieces import is_length_of_pieces
 from .patterns import any_of, whole_words
 
 _A_BODY = late_pattern(
@@ -94,11 +95,13 @@ _OTHER_THING = late_pattern(
     )
     + r"\b(?!\s(?:cage|frame|hoop|rack|guard|bracket|handle|rail|arm|stand|support|bed|carrier"
     r"|gate)\b)"
-    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
+    r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel|\bradi(?:us|o)\b|\bclr\b)[^.;,\d]){0,24}$"
 )
 _ROLL = late_pattern(r"\brollers?\b")
 _RADIUS_OF = late_pattern(r"\b(?:radius|rad|clr)\b[^.;\d]{0,12}$")
-_RADIUS_BEHIND = late_pattern(UNIT + r"(?:cent(?:re|er)[ -]?line\s)?(?:radius|rad|clr)\b")
+_RADIUS_BEHIND = late_pattern(
+    UNIT + r"(?:cent(?:re|er)[ -]?line\b|(?:to|on) (?:the )?cent(?:re|er)\b|radius\b|rad\b|clr\b)"
+)
 _MADE_THING = late_pattern(
     r"\b(?:rack|sheet|plate|frame|table|enclosure|cabinet) (?:is|measures|size|of)\b"
     r",?(?:(?!tube|tubing|pipe|rohr|tubo|buis|mandrel)[^.;,\d]){0,24}$"
@@ -282,6 +285,8 @@ def _is_angle(figure: Figure, before: str, after: str) -> bool:
 
 def _is_length(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     if _FROM_END.match(after) or _ACROSS_A_HOOP.search(before):
+        return True
+    if is_length_of_pieces(before, after):
         return True
     if figure.number.value < (_LONG_IN if figure.unit == "in" else _LONG_MM):
         return False

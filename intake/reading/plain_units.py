@@ -27,7 +27,8 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     value = size.best.value(field)
     if value is None or not value.assumed or value.why or not value.system:
         return False
-    if any(length is None for length in size.lengths.values()):
+    missing = any(length is None for length in size.lengths.values())
+    if missing and not (field == "wall" and _is_named_wall(size)):
         return False  # what is left out may be what this is
     if _differ(size.best.od, size.best.wall):
         return False  # "1.5 x 1.2, R 80 mm": one of the two may be a slip
@@ -35,6 +36,13 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     if field == "od":
         return _is_od(size, value, other)
     return field == "wall" and _is_wall(size, value, other)
+
+
+def _is_named_wall(size: Sizing) -> bool:
+    """'27.2 mm OD, .065 wall': beside an OD with its unit a wall by name is nothing else."""
+    ods, walls = size.slots.get("od", []), size.slots.get("wall", [])
+    with_unit = bool(ods) and ods[0].unit is not None
+    return with_unit and bool(walls) and walls[0].how == "cue"
 
 
 def _differ(od: Value | None, wall: Value | None) -> bool:

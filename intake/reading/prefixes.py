@@ -30,7 +30,7 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
         r"\b(?:r\s?/\s?d|clr\s?/\s?od|d\s?ratio|d\sof\sbend|bend\sratio)\s?(?:of\s|is\s|[=:])?\s?"
         + _NUMBER),
     ("sch", "schedule",
-        r"\b(?:sch(?:ed(?:ule)?)?|schd|c[ée]d(?:ula)?|s/)\.?\s?-?\s?\#?"
+        r"\b(?:sch(?:[ée]d(?:ul[aeo])?)?|schd|c[ée]d(?:ul[ae])?|s/)\.?\s?-?\s?\#?"
         r"(?=\d|ten\b|forty\b|eighty\b|five\b)"),
     ("dn", "dn", r"\bdn\s?(?=\d)"),
     ("nps", "nps", r"\b(?:nps|ips)\s?(?=\d)"),

@@ -120,7 +120,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|ext|telefon|telefax|tlf|tél)\b"
         r"\.?:?\s?\(?\+?\d[\d ()./-]{1,24}",
     )),
-    ("money", (r"(?:usd|eur|gbp|chf)\s?\d[\d.,]{0,12}",)),
+    ("money", (r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",)),
     ("thread", (
         r"m\d{1,2}(?:\s?x\s?\d{1,2}(?:[.,]\d{1,2})?)?\b(?![.,]\d)",  # M12 x 1.5
         # G 3/4 is a thread (ISO 228-1); R 3/4 is one (ISO 7-1) unless marked as a length.
@@ -172,7 +172,7 @@ _LED_BY_SIGN: Kinds = (
         r"\+\d[\d ()./-]{6,22}\d",
         r"(?<![\d.,])\(\d{3}\)?[ .-]\d{3}[ .-]\d{4}(?!\d)",
     )),
-    ("money", (r"[$€£]\s?\d[\d.,]{0,12}",)),
+    ("money", (r"[$€£][^\S\n]?\d[\d.,]{0,12}",)),
     ("thread", (r"\#\d{1,2}\s?x\s?\d[\d./ -]{0,6}\s?(?:\"|in\b|inch)?\s?(?:screws?|self)?",)),
     ("code", (r"\#\s?\d{1,8}\b",)),
 )  # fmt: skip

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from ..late_pattern import late_pattern
 
 _ONE_FOR = late_pattern(
-    r"(?:\b(?:and|und|et|y|e|en|sowie|plus)|[,;+&])\s(?:also\s|noch\s|auch\s|aussi\s|también\s|anche\s|ook\s)?"
+    r"(?:\b(?:and|und|et|y|e|en|sowie|plus)|[,;:+&])\s(?:also\s|noch\s|auch\s|aussi\s|también\s|anche\s|ook\s)?"
     r"(?P<one>one|eine?n?|eins|une?|uno|una|één|een)\s(?:for|für|pour|para|per|voor)\s"
     r"(?:[^\W\d]+\s){0,3}?(?=[Øø]?\s?\.?\d)",
     re.IGNORECASE,

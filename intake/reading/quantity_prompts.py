@@ -27,6 +27,8 @@ _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
 _OF_THEM = frozenset("them these those that this em it his hers theirs mine ours yours".split())
 _OF_OTHERS = frozenset("of the these those matching new same size".split())
+_THEM = frozenset(("them", "those", "these"))
+_THEREFORE = frozenset(("so", "as", "because"))
 _BEFORE_A_COUNT = frozenset(("\n", *"the just only like also ( us me a".split()))
 
 
@@ -90,6 +92,8 @@ class Prompts:
             open_end = self.words.at(behind + 1) in w.EACH | _OF_THEM
             if self.words.at(behind + 1) in _CLAUSE_ENDS:
                 return BARE  # "one of, please": a slip for "off"
+            if self._says_of_them(before, behind + 1):
+                return BARE
         if before in w.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():
@@ -113,6 +117,16 @@ class Prompts:
             if used and not others:
                 return BARE
         return ALONE if self._stands_alone(count, before, after) else 0
+
+    def _says_of_them(self, before: str, them: int) -> bool:
+        """'... 1020 DOM, two of them so I have a spare': no verb says it of anything else."""
+        parted = before in _STARTS or before in _CLAUSE_ENDS
+        follows = self.words.at(them + 1)
+        ends = follows in _CLAUSE_ENDS or follows in v.PLEASE or follows in _THEREFORE
+        if not (parted and ends and self.words.at(them) in _THEM):
+            return False
+        said = self.text[self.words.first[them] : them - 2]
+        return not any(word in w.OTHERS or word in v.OTHER_TOOLING for word in said)
 
     def is_for_this(self, count: Count) -> bool:
         """'So one for that please': a sentence that begins with the count."""
@@ -172,7 +186,7 @@ class Prompts:
         if count.value > _MOST_ALONE or not (after in ENDS or polite):
             return False
         if not self.text[count.first].isdecimal() and not count.bracket:
-            return before in ENDS or before in (",", ":", ";", "-", "so")
+            return before in ENDS or before in (",", ":", ";", "-") or before in wishes.SO
         return before in (",", ":") and self.context.names_mandrel(count.first)
 
     def begins_line(self, at: int) -> bool:

@@ -139,6 +139,8 @@ EACH = word_set(
 
 # What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
 ASKS_BARE = phrases(
+    "hook me up with | hook us up with | set me up with | set us up with | fix me up with",
+    "fix us up with | sort me out with | sort us out with | put me down for | put us down for",
     "just | only | need | needs | needed | want | wants | take | taking | buy | buying | require",
     "requires | gimme | gimmie | give me | quote | quote for | quote on | quote us | quote me",
     "quote me on | quote us on | you price | please price | to price | and price | requote for",

@@ -20,7 +20,7 @@ from .material_choice import MaterialChoice, choose_materials, sole_material
 from .quantity import find_counts
 from .quoted import Relied, unread
 from .settle import Settler
-from .shapes import shape_around
+from .shapes import shape_around, tube_is_round
 from .stretch import MOST_CHARACTERS, Stretch
 
 _TOOL = Late(words_errand.TOOL)
@@ -117,12 +117,13 @@ def _shape_of(layout: Layout, group: Group) -> str | None:
     following = layout.after(last)
     if following is not None and following.shape is not None:
         last_token = layout.tokens[last.token]  # "..., and square tube 2 x 2": that is the next
-    return shape_around(
+    shape = shape_around(
         text[min(first_token.start, anchor.start) : anchor.start],
         text[anchor.start : last.end],
         _NEXT_ITEM.split(text[last.end : last_token.end], maxsplit=1)[0],
         text[last_token.end : last_token.end + _BEHIND],
     )
+    return None if shape is not None and tube_is_round(text) else shape
 
 
 def _span(request: SizeRequest, offset: int) -> tuple[int, int]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 
 _NAMED = re.compile(
-    r"(?:sch(?:ed(?:ule)?)?\.?\s?)?(?P<name>std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b", re.IGNORECASE
+    r"(?:(?:sch(?:[ée]d(?:ul[aeo])?)?|c[ée]d(?:ul[ae])?)\.?\s?)?(?P<name>std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b",
+    re.IGNORECASE,
 )
 _SPELLED = re.compile(
     r"(?:(?P<XXS>(?:double extra|xx)[- ](?:strong|heavy))|(?P<XS>(?:extra|x)[- ](?:strong|heavy))"
@@ -15,7 +16,7 @@ _SPELLED = re.compile(
 _PIPE = re.compile(r"\b(?:pipes?|nps|black iron)\b(?! rack| bender)", re.IGNORECASE)
 _BESIDE_PIPE = 40
 """Characters from 'extra heavy' to the 'pipe' that it goes with: tube has no weights."""
-STARTS = frozenset("sxde")
+STARTS = frozenset("sxdec")
 """What the names that begin with a letter begin with."""
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from ..late_pattern import late_pattern
 from .patterns import any_of
 
 _NO_SHAPE = re.compile(
@@ -48,13 +49,39 @@ _NAMED = tuple((shape, re.compile(rf"\b{words}\b", re.IGNORECASE)) for shape, wo
 _ROUND = re.compile(
     r"\b(?:round|rund\w*|ronde?|redond[oa]|tond[oi]|rotond[oi]|rond[eo]?)\b", re.IGNORECASE
 )
+_SQUARE_THING = late_pattern(
+    r"\bsquare[- ](?:shoulder|corner|head|cut)\w*"
+    r"|\bsquare (?:brackets?|plates?|bases?|flanges?|drives?|nuts?)\b"
+    r"|\bquadratische?[nrs]? (?:\w*platten?|\w*halter\w*|flansche?|winkel|konsolen?)\b"
+    r"|\b(?:plaques?|platines?|brides?|équerres?) carrées?\b"
+    r"|\b(?:piastr[ae]|flang[ei]|staff[ae]) quadrat[ae]\b"
+    r"|\b(?:placas?|bridas?|escuadras?) cuadradas?\b"
+    r"|\bvierkante (?:plaat|platen|flens|flenzen|voet|beugels?)\b",
+    re.IGNORECASE,
+)
+"""What is square beside the tube tells nothing of the tube."""
+_TUBE_IS_ROUND = late_pattern(
+    r"\b(?:tub(?:e|es|ing)|pipes?|rohre?|tubos?|tubi|buis|buizen)\s"
+    r"(?:(?:itself|selbst|stesso|stessi|zelf)\s)?"
+    r"(?:is|are|ist|sind|est|sont|es|son|è|sono|zijn)\s"
+    r"(?:(?:just|all|aber|wel|bien|gewoon|ganz normal)\s)?"
+    r"(?:round|rund|ronde?s?|redondos?|tond[oi]|rotond[oi])\b",
+    re.IGNORECASE,
+)
+"""What is square then is something else: 'the tube is round, it's the brackets that are square'."""
 _BEFORE, _AFTER = 40, 30
+
+
+def tube_is_round(text: str) -> bool:
+    """Whether a message says in so many words that its tube is round."""
+    return _TUBE_IS_ROUND.search(text) is not None
 
 
 def shape_near(text: str, start: int, end: int) -> str | None:
     """The cross-section named a few words before or after a place in the text; see below."""
     before, after = text[max(0, start - _BEFORE) : start], text[end : end + _AFTER]
-    return shape_around(before, text[start:end], after)
+    shape = shape_around(before, text[start:end], after)
+    return None if shape is not None and tube_is_round(text) else shape
 
 
 def shape_around(before: str, size: str, after: str, behind: str = "") -> str | None:
@@ -84,7 +111,8 @@ def shape_named(text: str, behind: str = "") -> str | None:
 
     'Square to the tube' and 'not square' name none; nor does a name that is taken back ``behind``.
     """
-    said = text + behind
+    said = _SQUARE_THING.sub(lambda thing: " " * len(thing[0]), text + behind)
+    text = said[: len(text)]
     if _NO_SHAPE.search(said) or _BENT_OVAL.search(said):
         return None
     return next((shape for shape, words in _NAMED if words.search(text)), None)

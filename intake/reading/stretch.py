@@ -61,6 +61,7 @@ from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .tubes_listed import hear_tubes_listed
 from .wall_for_all import hear_wall_for_all
+from .wall_behind_word import hear_walls_behind_words
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
 
@@ -142,6 +143,7 @@ def _read(
     hear_same_wall(layout)
     hear_walls_of(layout)
     hear_on_lines(layout)
+    hear_walls_behind_words(layout)
     assign_named_order(layout)
     hear_changes(layout)
     assign_by_cue(layout)

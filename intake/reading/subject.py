@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 
 from ...rules.request import LENGTH_FIELDS, Doubt, FieldName, SizeRequest
 
 _APART = Decimal("0.01")
 """Lengths that differ by more than this share are two."""
+_INCH = Decimal("25.4")
+_UNIT = re.compile(r"mm|cm|in(?:ch|\b)|zoll|pouce|pollic|pulgada|duim|[\"″”']|\d/\d", re.IGNORECASE)
 _WHY = "the subject says otherwise"
 _OTHER_UNIT = "it stands alone in the subject, read in another unit than the rest"
 _FILLED: tuple[tuple[str, FieldName | None], ...] = (
@@ -48,7 +51,7 @@ def contradicted(request: SizeRequest, named: SizeRequest, why: str) -> SizeRequ
     for field in LENGTH_FIELDS:
         stated, other = request.length_mm(field), named.length_mm(field)
         if stated is not None and other is not None and differ(stated, other):
-            if _says_another_length(request, named):
+            if _says_another_length(request, named) or _is_same_figure(stated, other, named, field):
                 continue
             doubts.append(Doubt(field=field, readings=(stated, other), why=why))
     if request.material and named.material and request.material != named.material:
@@ -63,6 +66,13 @@ def _says_another_length(request: SizeRequest, named: SizeRequest) -> bool:
     said = [value for field in LENGTH_FIELDS if (value := named.length_mm(field)) is not None]
     own = [value for field in LENGTH_FIELDS if (value := request.length_mm(field)) is not None]
     return len(said) == 1 and any(not differ(value, said[0]) for value in own)
+
+
+def _is_same_figure(stated: Decimal, other: Decimal, named: SizeRequest, field: FieldName) -> bool:
+    """'R 76 bends' says no unit: taken for inches by itself, it is the 76 mm of the body."""
+    if _INCH not in (other / stated, stated / other):
+        return False
+    return not any(_UNIT.search(item.surface) for item in named.evidence if item.field == field)
 
 
 def filled(request: SizeRequest, named: SizeRequest) -> SizeRequest:

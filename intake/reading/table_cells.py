@@ -35,10 +35,15 @@ _WHEN_WORDS = word_set(
 )
 _LETTERS: dict[str, Role] = {
     "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
-    "w": "wall", "wt": "wall", "ep": "wall", "ép": "wall", "di": "id",
+    "w": "wall", "wt": "wall", "dikte": "wall", "ep": "wall", "ép": "wall", "di": "id",
     "rc": "radius", "ri": "inside_r",
 }  # fmt: skip
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
+_SHORTENED: dict[str, Role] = {
+    "d e": "od", "d ext": "od", "d est": "od", "d ex": "od", "d aus": "od", "d i": "id",
+    "d int": "id",
+}  # fmt: skip
+"""Diameters that a head shortens to single letters: 'D.E.', 'D. ext.'."""
 _GAUGE_WORDS = word_set("ga gauge gage")
 _SCHEDULE_WORDS = word_set("sch sched schedule schd")
 _DIAMETER = ("diam", "diám", "dia", "durchm", "dm", "ø")
@@ -67,8 +72,9 @@ _COUNT_HEADS = frozenset(
     for head in """how many | how many mandrels | how many off | how many needed | count |
     amount | q ty | q'ty | tools | no of tools | number of tools | number wanted | to make |
     to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
-    combien | combien de mandrins | nb | cuántos | cuantos | cuántas | cuantas | quanti |
-    quante | quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
+    combien | combien de mandrins | nb | nbre | nbre de mandrins | nb de mandrins | qtà |
+    bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante |
+    quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
     da fare""".split("|")
 )
 """Heads that count the mandrels of a row; 'number' alone may number the rows."""
@@ -89,7 +95,9 @@ def cells_of(layout: Layout, indexes: Sequence[int]) -> list[Cell]:
     first = layout.tokens[indexes[0]].start
     begin = layout.text.rfind("\n", 0, first) + 1
     bars = any(layout.tokens[index].text in _BARS for index in indexes)
-    cells: list[Cell] = []
+    # Tabs before the first word are empty cells, where others part the rest of the line.
+    before = layout.text.count("\t", begin, first) if tabbed(layout, indexes) else 0
+    cells = [Cell(number, ()) for number in range(before)]
     offset, current = first - begin, list[int]()
     for index in indexes:
         token = layout.tokens[index]
@@ -104,8 +112,17 @@ def cells_of(layout: Layout, indexes: Sequence[int]) -> list[Cell]:
     if bars:
         # The bars at both ends of "| 38 | 1.5 |" enclose the row.
         last = len(cells) - 1
-        cells = [cell for n, cell in enumerate(cells) if cell.tokens or 0 < n < last]
+        begins = -1 if layout.tokens[indexes[0]].text == ";" else 0
+        cells = [cell for n, cell in enumerate(cells) if cell.tokens or begins < n < last]
     return cells
+
+
+def tabbed(layout: Layout, indexes: Sequence[int]) -> bool:
+    """Whether tabs or semicolons part the cells of a line: then its cells count from the left."""
+    tokens = [layout.tokens[index] for index in indexes]
+    return any(
+        token.text == ";" or (token.kind == "gap" and "\t" in token.text) for token in tokens
+    )
 
 
 def column_of(layout: Layout, cell: Cell) -> Column | None:
@@ -118,8 +135,7 @@ def column_of(layout: Layout, cell: Cell) -> Column | None:
     for token in tokens:
         for cue in token.cues:
             if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
-                unit = next((_UNITS[t.text] for t in tokens if t.text in _UNITS), None)
-                return Column(cue.role, unit, cell.offset)
+                return Column(cue.role, _unit_of(tokens), cell.offset)
     role, unit = _by_other_words(tokens)
     return Column(role, unit, cell.offset)
 
@@ -134,15 +150,20 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     words = {token.text.strip(".") for token in tokens}
     letter = _LETTERS.get(tokens[0].text.strip("."))
     if letter is not None and words <= {tokens[0].text.strip("."), *_UNITS, *_ROUND_UNITS}:
-        return letter, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
-    across = _diameter_of(words)
+        return letter, _unit_of(tokens)
+    bare = [
+        token for token in tokens if token.text not in _UNITS and token.text not in _ROUND_UNITS
+    ]
+    across = _diameter_of(words) or _SHORTENED.get(_head(bare))
     if across is not None:
-        return across, next((_UNITS[token.text] for token in tokens if token.text in _UNITS), None)
+        return across, _unit_of(tokens)
     if words & _DESCRIPTION_WORDS:
         return "words", None
+    if _head(tokens) in _COUNT_HEADS:
+        return "wanted", None
     if words & _WHEN_WORDS:
         return "when", None
-    if words & _WANTED_WORDS or _head(tokens) in _COUNT_HEADS:
+    if words & _WANTED_WORDS:
         return "wanted", None
     if any(cue.role == "noise" for cue in tokens[0].cues):
         return "noise", None
@@ -153,6 +174,12 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
     if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
         return "material", None
     return "", None
+
+
+def _unit_of(tokens: list[Token]) -> str | None:
+    """The unit that a head names; 'in' before another is the little word: 'OD in mm'."""
+    units = [_UNITS[token.text] for token in tokens if token.text in _UNITS]
+    return next((unit for unit in units if unit != "in"), units[0] if units else None)
 
 
 def _head(tokens: list[Token]) -> str:

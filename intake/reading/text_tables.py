@@ -8,7 +8,16 @@ from __future__ import annotations
 from .figures import Layout, Row
 from .patterns import whole_words
 from .roles import LENGTH_ROLES
-from .table_cells import Cell, Column, cells_of, column_of, has_unit, inline_columns, take_units
+from .table_cells import (
+    Cell,
+    Column,
+    cells_of,
+    column_of,
+    has_unit,
+    inline_columns,
+    tabbed,
+    take_units,
+)
 from .table_rows import Placed, RowFacts, fill_row
 
 __all__ = ["RowFacts", "read_tables"]
@@ -83,7 +92,7 @@ class _Tables:
         used, number = 1, 0
         while at + used < len(self.lines):
             line = at + used
-            placed = self._place(line, columns)
+            placed = self._place(line, columns, at)
             if placed is not None:
                 self._fill(placed, ("row", at, number))
                 self._negate_owned(line)
@@ -104,6 +113,8 @@ class _Tables:
         if len(cells) > _WIDEST:
             return []
         columns = [column_of(self.layout, cell) for cell in cells]
+        if cells and not cells[0].tokens and len(cells) > 1:
+            columns[0] = Column("", None, cells[0].offset)  # nothing heads the names of the rows
         self._spread_heads(at, cells, columns)
         known = [column for column in columns if column is not None]
         if len(known) < len(columns) or len(columns) < 2:
@@ -127,14 +138,21 @@ class _Tables:
     def _has_figures(self, at: int) -> bool:
         return any(index in self.by_token for index in self.lines[at])
 
-    def _place(self, at: int, columns: list[Column]) -> Placed | None:
+    def _place(self, at: int, columns: list[Column], head: int) -> Placed | None:
         """Each cell under its column, or None where the line is no row of this table."""
         cells, tokens = self._cells(at), self.layout.tokens
+        if self._begins_with_bar(at) and not self._begins_with_bar(head):
+            cells = [Cell(0, ()), *cells]  # 'OD | Wall' above ' | 1.5': the first cell is empty
         if not any(tokens[index].number is not None for index in self.lines[at]):
             return None
+        headed = self._begins_with_bar(head) and not self._begins_with_bar(at)
+        if headed and len(cells) + self._ends_with_bar(at) == len(columns) + 1:
+            columns = [Column("", None, 0), *columns]  # ' | OD | Wall' above '1 | 38 | 1.5'
         if len(cells) == len(columns):
             return list(zip(columns, cells, strict=True))
         if 2 <= len(cells) < len(columns) <= len(cells) + _MOST_EMPTY:
+            if tabbed(self.layout, self.lines[at]) and tabbed(self.layout, self.lines[head]):
+                return list(zip(columns, cells, strict=False))
             if len(cells) == len(columns) - 1 and self._ends_with_bar(at):
                 return list(zip(columns, cells, strict=False))
             return _by_offset(cells, columns)
@@ -167,6 +185,9 @@ class _Tables:
         begin, end = text.rfind("\n", 0, first) + 1, text.find("\n", first)
         line = text[begin : end if end >= 0 else len(text)].strip()
         return line.endswith("|") and not line.startswith("|")
+
+    def _begins_with_bar(self, at: int) -> bool:
+        return self.layout.tokens[self.lines[at][0]].text == "|"
 
     def _negate_owned(self, at: int) -> None:
         """'38 | 1.5 | 57 | already have': a row that is not asked for."""

@@ -67,8 +67,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"jahre?n?\b | jours?\b | semaines?\b | días\b | dias\b | semanas\b | giorni\b",
         r"settimane\b | dagen\b | weken\b | grados\b | gradi\b | graden\b | degrés\b",
         r"(?<=[369]0)s\b | (?<=45)s\b",
-        # "42,4 x 2 St 37" is of steel
-        r"st(?=\s|$)(?!\s(?:3[03457]|4[45]|5[025])\b(?!\s?(?:x|mm)))",
+        # "42,4 x 2 St 37" is of steel, "2 st" are pieces
+        r"(?<=1)st(?=\s|$)(?!\s(?:3[03457]|4[45]|5[025])\b(?!\s?(?:x|mm)))",
         r"nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
         r"kn\b | n\b(?=\s?/) | tpi\b | spm\b | mph\b | prozent\b",
     )),
