@@ -16,6 +16,7 @@ from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
+from .nets_denied import denied
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_preferred import preferred
@@ -278,5 +279,6 @@ _NETS = (
     picks_unheard,
     statuses_unclear,
     nearly_one,
+    denied,
     preferred,
 )

@@ -1,0 +1,43 @@
+"""A net for a figure that the message denies and a size that has it all the same.
+
+'Typo above, 1.75 not 1.57', and then 1.57 x .095 once more; 'scratch the 1.75', and below it stands.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from .figures import Figure, Layout
+from .groups import Group, Slot, own_figures
+
+DENIED = "the message says elsewhere that it is not this"
+
+
+def denied(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """Groups whose own OD is denied; a wall or a radius that is gets a note of its own."""
+    said = [f for f in layout.figures if f.negated and not f.owned and _stands_alone(layout, f)]
+    for group in groups if said else ():
+        own = own_figures(group)
+        for slot in ("od", "wall", "clr"):
+            figure = next(iter(group.slots.get(slot, ())), None)
+            if figure is None or figure not in own or not any(_is(f, figure) for f in said):
+                continue
+            if slot == "od":
+                yield group, DENIED
+            else:
+                _note(group, slot)
+
+
+def _note(group: Group, slot: Slot) -> None:
+    group.notes.append((slot, DENIED))
+
+
+def _stands_alone(layout: Layout, figure: Figure) -> bool:
+    """'Not the 1.75 x .095 but the 1.75 x .120' denies a pair, and none of its figures."""
+    after = layout.after(figure)
+    return figure.link != "times" and (after is None or after.link != "times")
+
+
+def _is(denied_one: Figure, figure: Figure) -> bool:
+    same = denied_one.number.value == figure.number.value
+    return same and (denied_one.unit or figure.unit) == (figure.unit or denied_one.unit)

@@ -1,0 +1,102 @@
+"""What stands beside a size and misled the reading: weeks, flanges, addresses, firms, corrections.
+
+The sentences are our own. Lengths in inches are told by ``inch``, in mm by ``mm``.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from .support import Size, inch, mm, read_text
+
+WEEKS = (
+    ("We bend these every week. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("About 40 tubes/week. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("Rate is 8/wk. 1.75 x .095 DOM, 5.25 CLR. One mandrel", inch("1.75", ".095", "5.25")),
+    ("We did some last week 1-3/4 x .095, 5.25 CLR. One mandrel", inch("1.75", ".095", "5.25")),
+    ("Out of office last week. 2 x .065 304 6 CLR, one mandrel", inch("2", ".065", "6")),
+    ("Schöne Woche. 42,4 x 2 1.4301, Radius 84. Ein Dorn", mm("42.4", "2", "84")),
+    ("On en cintre chaque semaine. 42,4 x 2, rayon 84. Un mandrin", mm("42.4", "2", "84")),
+    ("Lo hacemos cada semana. 42,4 x 2, radio 84. Un mandril", mm("42.4", "2", "84")),
+    ("We began in May. 1-3/4 x .095 DOM, 5.25 CLR. One mandrel", inch("1.75", ".095", "5.25")),
+    ("Dorn 42,4 x 2, Radius 84. Lieferung KW. 48. Danke", mm("42.4", "2", "84")),
+    ("Dorn 42,4 x 2, Radius 84. Lieferung KW 48/2026.", mm("42.4", "2", "84")),
+)
+PUT_RIGHT = (
+    ('1 3/4" x .095". I meant .120" sorry. DOM, 5.25 CLR. One mandrel', inch("1.75", ".12", "5.25")),
+    ('2" x .065". Should have said .083". 304, 6 CLR. One mandrel', inch("2", ".083", "6")),
+    ('2" x .065", 6" CLR. Should have written .083". One mandrel', inch("2", ".083", "6")),
+    ('2" x .065", 6" CLR. I meant .083", my mistake. One mandrel', inch("2", ".083", "6")),
+    ('Sorry I said .065 wall, should be .083. 2" OD, 6" CLR. One mandrel', inch("2", ".083", "6")),
+)
+
+
+@pytest.mark.parametrize(("text", "size"), [*WEEKS, *PUT_RIGHT])
+def test_the_one_size_is_read_without_a_doubt(text: str, size: Size) -> None:
+    """What stands beside it gives it no figure, and takes none."""
+    requests = read_text(text)
+    assert len(requests) == 1, requests
+    assert size.describes(requests[0]), requests
+
+
+OF_OTHERS = (
+    "The tube gets welded to 304 flanges.",
+    "We weld it to 304 later.",
+    "The ends bolt to aluminum plates.",
+    "It goes to the 321 header flange.",
+    "One end is going into a 316 manifold.",
+    "Posts are aluminum.",
+    "Flanges will be 304.",
+    "It mounts to an aluminum block.",
+    "The clamp is 4140.",
+    "It has to fit our 4140 die block.",
+    "Wird an 1.4301 Flansche geschweißt.",
+    "Soudé à des brides inox 304.",
+    "Ship to 304 E 2nd St.",
+    "We are at 2205 Main Street.",
+    "Suite 316, 2205 Main.",
+    "Deliver to unit 304.",
+    "Matt @ 304 Stainless Works here.",
+    "This is Joe from 4130 Fabrication.",
+)
+
+
+@pytest.mark.parametrize("said", OF_OTHERS)
+def test_the_material_of_something_else_is_not_the_tubes(said: str) -> None:
+    """Beside none of its own the tube has none; its own counts where it is named."""
+    (request,) = read_text(f"Need a mandrel for 1.5 x .065 tube, 4.5 CLR. {said}")
+    assert (request.material, request.grade) == (None, None)
+    (request,) = read_text(f"Need a mandrel for 1.5 x .065 321 tube, 4.5 CLR. {said}")
+    assert request.grade == "321"
+
+
+@pytest.mark.parametrize(
+    ("said", "grade"),
+    [
+        ("We use welded 304.", "304"),
+        ("It is for 304 headers.", "304"),
+        ("Bent into 304 frames.", "304"),
+        ("Flanges are 316, the tube is 304.", "304"),
+        ("Material 304.", "304"),
+    ],
+)
+def test_the_tubes_own_material_is_kept(said: str, grade: str) -> None:
+    """Words that only look like those of a flange or an address take nothing from it."""
+    (request,) = read_text(f"Need a mandrel for 1.5 x .065, 4.5 CLR. {said}")
+    assert request.grade is not None
+    assert grade in request.grade
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Typo above, 1.75 not 1.57. 1.57 x .095 DOM, 5.25 CLR. One mandrel",
+        "It is 1.75, not 1.57. Tube: 1.57 x .095 DOM, 5.25 CLR. One mandrel",
+        "42,4 x 2 mm, Radius 84. Hätte heißen sollen 2,6. Ein Dorn",
+        "42,4 x 2 mm, radio 84. Debí poner 2,6. Un mandril",
+    ],
+)
+def test_a_figure_denied_or_not_put_right_is_doubted(text: str) -> None:
+    """The size that holds it all the same is not stated as sure."""
+    for request in read_text(text):
+        assert request.doubts, request
