@@ -27,8 +27,14 @@ from .units_after import counted_after, measures, unit_after
 MOST_NUMBERS = 1000
 """So many numbers of a text are read, some 250 sizes; that there are more is told."""
 
+_COUNTED = (
+    r"\s(?:[a-z]+\s){0,2}(?:mandrels?|mandrills?|plugs?|biegedorne?|dorne?|mandrins?|mandril(?:es)?"
+    r"|mandrin[oi]|anim[ae]|doorn(?:en)?|tubes?|pipes?|rohre?|tubos?|tub[oi]|buis|buizen|sets?|pcs)\b"
+)
+"""'1 x mandrel 1 x .065': the first sign counts what follows, and multiplies nothing."""
 _TIMES = re.compile(
-    r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
+    rf"x(?![a-z])(?!{_COUNTED})|"
+    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
     re.IGNORECASE,
 )
 _SPACE = re.compile(r"[ \t]+")

@@ -29,9 +29,29 @@ PUT_RIGHT = (
     ('2" x .065", 6" CLR. I meant .083", my mistake. One mandrel', inch("2", ".083", "6")),
     ('Sorry I said .065 wall, should be .083. 2" OD, 6" CLR. One mandrel', inch("2", ".083", "6")),
 )
+# Legs 9 in from centre to centre are bent round half of that, 4.5 in.
+ON_CENTRES = (
+    ('U-bend, 9" center to center, 1.5 x .065 304. One mandrel', inch("1.5", ".065", "4.5")),
+    ('U-bend with 6" center to center, tube 1 x .049. One mandrel', inch("1", ".049", "3")),
+    ('9" on center return bend with 1.5 x .065 304. One mandrel', inch("1.5", ".065", "4.5")),
+    ('Return bend 6" on centers, 1 x .049 304. One mandrel', inch("1", ".049", "3")),
+    ("Hairpin, 4 inch between centers, 3/4 x .049. One mandrel", inch(".75", ".049", "2")),
+    ("U-Bogen, 150 mm Mitte zu Mitte, Rohr 42,4 x 2. Ein Dorn", mm("42.4", "2", "75")),
+    ("1.5 x .065 304, 180 deg, 4.5 on centerline. One mandrel", inch("1.5", ".065", "4.5")),
+)
+COUNTED = (
+    ("1 x mandrel 1 x .065 x 3, 304", inch("1", ".065", "3")),
+    ("2 x mandrel 2 x .065 x 6, 304", inch("2", ".065", "6")),
+    ("1 x mandrel 1.5 x .065 x 4.5, 304", inch("1.5", ".065", "4.5")),
+    ("3 x plug mandrel 2 x .065 x 6, 304", inch("2", ".065", "6")),
+    ("2 x Biegedorn 30 x 2, R 60", mm("30", "2", "60")),
+    ("1 x Dorn 42,4 x 2 x 84", mm("42.4", "2", "84")),
+    ("2 x mandrin 42,4 x 2 x 84", mm("42.4", "2", "84")),
+    ("1.5 x .065 x 4.5 mandrel", inch("1.5", ".065", "4.5")),
+)
 
 
-@pytest.mark.parametrize(("text", "size"), [*WEEKS, *PUT_RIGHT])
+@pytest.mark.parametrize(("text", "size"), [*WEEKS, *PUT_RIGHT, *ON_CENTRES, *COUNTED])
 def test_the_one_size_is_read_without_a_doubt(text: str, size: Size) -> None:
     """What stands beside it gives it no figure, and takes none."""
     requests = read_text(text)
