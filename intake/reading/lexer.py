@@ -12,7 +12,7 @@ from .cues import WORD, Cue
 from .everyday import says_nothing
 from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
-from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
+from .multiples import MULTIPLE_STARTS, bare_multiple, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .parted_units import parted_at
@@ -44,7 +44,7 @@ _TOLERANCE = re.compile(
     r"[(]?(?:(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}"
     # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
     r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
-    r"(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
+    r"(?=\s?(?:mm|in\b|[xX×,;)]|[oOiI]\.?[dD]\b|dia|wall|tub|$)))"
     r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
 )
 # '20 h9 x 2' is drawn to that fit (ISO 286); 'H14' behind a grade is its temper.
@@ -161,6 +161,9 @@ class _Lexer:
         if number is None:
             return None
         whole = parted_at(self.text, number) or self._and_a_half(number)
+        multiple = bare_multiple(self.text, whole)
+        if multiple is not None:
+            return self._add_number(whole, at, multiple, "D").end
         return self._with_unit(whole, at).end
 
     def _after_times(self) -> bool:

@@ -17,6 +17,7 @@ from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
 from .nets_denied import denied
+from .nets_meant import doubt_meant
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_preferred import preferred
@@ -58,6 +59,7 @@ _LEAST_BORE = Decimal("0.8")
 def cast_nets(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what looks like a misread; see the module."""
     _doubt_offered(layout, groups)
+    doubt_meant(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:

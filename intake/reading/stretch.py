@@ -47,6 +47,7 @@ from .quantity import set_counts_aside
 from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
+from .round_the_tube import hear_round_the_tube
 from .run_together import hear_run_together
 from .same_wall import hear_same_wall
 from .sides_asked import doubt_sides_asked, without_sides_asked
@@ -134,6 +135,7 @@ def _read(
     hear_run_together(layout)
     hear_called_by_wall(layout)
     hear_stock_lengths(layout)
+    hear_round_the_tube(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
     hear_walls_of(layout)

@@ -23,7 +23,10 @@ WEEKS = (
     ("Dorn 42,4 x 2, Radius 84. Lieferung KW 48/2026.", mm("42.4", "2", "84")),
 )
 PUT_RIGHT = (
-    ('1 3/4" x .095". I meant .120" sorry. DOM, 5.25 CLR. One mandrel', inch("1.75", ".12", "5.25")),
+    (
+        '1 3/4" x .095". I meant .120" sorry. DOM, 5.25 CLR. One mandrel',
+        inch("1.75", ".12", "5.25"),
+    ),
     ('2" x .065". Should have said .083". 304, 6 CLR. One mandrel', inch("2", ".083", "6")),
     ('2" x .065", 6" CLR. Should have written .083". One mandrel', inch("2", ".083", "6")),
     ('2" x .065", 6" CLR. I meant .083", my mistake. One mandrel', inch("2", ".083", "6")),
@@ -37,7 +40,7 @@ ON_CENTRES = (
     ('Return bend 6" on centers, 1 x .049 304. One mandrel', inch("1", ".049", "3")),
     ("Hairpin, 4 inch between centers, 3/4 x .049. One mandrel", inch(".75", ".049", "2")),
     ("U-Bogen, 150 mm Mitte zu Mitte, Rohr 42,4 x 2. Ein Dorn", mm("42.4", "2", "75")),
-    ("1.5 x .065 304, 180 deg, 4.5 on centerline. One mandrel", inch("1.5", ".065", "4.5")),
+    ("1.5 x .065 304, 180 deg bend, 4.5 on centerline. One mandrel", inch("1.5", ".065", "4.5")),
 )
 COUNTED = (
     ("1 x mandrel 1 x .065 x 3, 304", inch("1", ".065", "3")),
@@ -120,3 +123,59 @@ def test_a_figure_denied_or_not_put_right_is_doubted(text: str) -> None:
     """The size that holds it all the same is not stated as sure."""
     for request in read_text(text):
         assert request.doubts, request
+
+
+# 1.5 x 57 = 85.5, 3 x 1.5 = 4.5; 1.500 less twice the wall of .065 is 1.370.
+@pytest.mark.parametrize(
+    ("text", "size"),
+    [
+        ("57mm with 1.5mm wall, radius is 1.5 times. One mandrel", mm("57", "1.5", "85.5")),
+        ("57 x 1,5 mm, Radius 1,5 mal. Ein Dorn", mm("57", "1.5", "85.5")),
+        ("57 x 1,5 mm, rayon 1,5 fois. Un mandrin", mm("57", "1.5", "85.5")),
+        ("1.5 x .065, radius equal to 3 diameters. One mandrel", inch("1.5", ".065", "4.5")),
+        ("1.5 x .065, CLR is 3 tube diameters. One mandrel", inch("1.5", ".065", "4.5")),
+        ("We bend it 3 times. 1.5 x .065, radius 4.5. One mandrel", inch("1.5", ".065", "4.5")),
+        ("1.500 +.000/-.005 OD x 1.370 ID, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+        ("1.500 +.005/-.000 dia, .065 wall, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+        # 4.71 / 3.1416 = 1.499, 133 / 3.1416 = 42.3
+        ("Tube is 4.71 around, .065 wall, 4.5 CLR. One mandrel", inch("1.499", ".065", "4.5", "od")),
+        ("Circumference of the tube is 4.71, .065 wall, 4.5 CLR. One mandrel",
+         inch("1.499", ".065", "4.5", "od")),
+        ("Umfang vom Rohr 133 mm, Wand 2, Radius 84. Ein Dorn", mm("42.3", "2", "84", "od")),
+        ("Radius of the tube is .75, wall .065, bend radius 4.5. One mandrel",
+         inch("1.5", ".065", "4.5", "od")),
+        ("Tube radius .75, wall .065, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5", "od")),
+        ("Tube radius 4.5, 1.5 x .065. One mandrel", inch("1.5", ".065", "4.5")),
+        ("It goes around. 1.5 x .065 tube, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ],
+)  # fmt: skip
+def test_lengths_told_another_way(text: str, size: Size) -> None:
+    """Multiples, tolerances, a girth and a tube's radius; the last two are doubted."""
+    requests = read_text(text)
+    assert len(requests) == 1, requests
+    assert size.describes(requests[0]), requests
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Wall is .065 nominal but mikes at .061.",
+        "Nominal wall .083, actual .079.",
+        "Wall supposed to be .065 but our micrometer says .0598.",
+        "It is sold as .065 wall, measures .058 wall.",
+    ],
+)
+def test_a_wall_called_and_one_measured_are_doubted(said: str) -> None:
+    """Which of the two the mandrel is made for is for the customer to say."""
+    for request in read_text(f"Need a mandrel for 1.5 OD tube, 4.5 CLR. {said}"):
+        assert request.doubt_on("wall")
+
+
+def test_the_same_d_is_no_radius_in_figures() -> None:
+    """2 in on 6 in is 3D; 3D of 3 in is 9 in, so the 6 in taken over is doubted."""
+    first, *others = read_text(
+        "Mandrel for 2 x .065, 6 CLR. Also 2.5 and 3 inch, same wall, same D."
+    )
+    assert first.doubt_on("clr") is None
+    assert others
+    assert all(request.doubt_on("clr") for request in others)
