@@ -18,6 +18,10 @@ _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
+_OF_A_SIZE = re.compile(
+    r"\s(?:of|von|de|di|van)\s(?:the\s)?\d[\d./ -]{0,7}\"?\s?[x×*]\s?[.,\d]", re.IGNORECASE
+)
+"""'... and 1 of 2 x .065': no size is of another."""
 _JOINS_COUNTS = re.compile(
     r"\s?(?:,|/|&|and|or|und|oder|et|ou|y|e|o|en|of)\s(?:(?:for|für|bei|pour|por|per|voor)\s)?",
     re.IGNORECASE,
@@ -84,6 +88,8 @@ def set_counts_aside(layout: Layout) -> None:
         if after is not None and after.link == "times":
             continue  # "one mandrel: 4 by .120": the 4 is a diameter
         counted = at < len(counts) and counts[at].start <= figure.start
+        if after is not None and _OF_A_SIZE.match(layout.text, figure.end):
+            counted, after.link = True, "apart"  # this "of" is no Dutch "or"
         if counted and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
 

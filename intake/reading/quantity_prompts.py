@@ -86,6 +86,8 @@ class Prompts:
             open_end = self.words.at(behind + 1) in w.EACH | _OF_THEM
             if self.words.at(behind + 1) in _CLAUSE_ENDS:
                 return BARE  # "one of, please": a slip for "off"
+            if self.numbers.is_size(behind + 1):
+                return BARE  # "three mandrels of ..., and 1 of 2 x .065"
         if before in w.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():

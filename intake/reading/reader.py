@@ -11,6 +11,7 @@ from ..model import Message, OwnText
 from .attached import with_attached
 from .bare_replies import bare_replies
 from .count_changed import count_changed
+from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
 from .earlier import read_earlier
 from .groups import Group
@@ -116,7 +117,7 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
-    requests = with_counts_guessed(requests, own.text)
+    requests = with_counts_for_each(with_counts_guessed(requests, own.text), own.text)
     requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))

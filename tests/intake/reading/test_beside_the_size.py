@@ -179,3 +179,57 @@ def test_the_same_d_is_no_radius_in_figures() -> None:
     assert first.doubt_on("clr") is None
     assert others
     assert all(request.doubt_on("clr") for request in others)
+
+
+@pytest.mark.parametrize(
+    ("said", "count"),
+    [
+        ("I have 3 machines and need a mandrel for each one.", 3),
+        ("We have two benders, need one for each.", 2),
+        ("Mandrels, one for each of our two benders.", 2),
+        ("Mandrels please, one for me one for my buddy.", 2),
+        ("Mandrels, one for me and one for my brother.", 2),
+        ("Je einen Dorn für jede unserer zwei Maschinen.", 2),
+        ("We have 3 machines. Need one mandrel.", 1),
+        ("Annual usage 3 mandrels.", None),
+        ("EAU: 5 mandrels.", None),
+        ("Jahresbedarf 4 Stück.", None),
+        ("Need 3 mandrels, annual usage is 12.", 3),
+    ],
+)
+def test_mandrels_for_each_and_in_a_year(said: str, count: int | None) -> None:
+    """One for each of so many machines or persons is so many; a year's use is none."""
+    (request,) = read_text(f"1.5 x .065 304, 4.5 CLR. {said}")
+    assert request.quantity == count
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        ("25 ea 2 x .083 304 elbows to make, 6 CLR. Need a mandrel.", 1),
+        ("8 pcs of 1.5 x .120 DOM tube, 4.5 CLR. Please quote mandrel.", None),
+        ("10 pcs 1.5 x .065 304 tube need bending, 4.5 CLR. One mandrel.", 1),
+        ("40 pieces 1.5 x .065 304 tube to be bent at 4.5 CLR. Quote one mandrel.", 1),
+        ("8 pcs mandrel for 1.5 x .120 DOM tube, 4.5 CLR.", 8),
+        ("Mandrels: 8 pcs for 1.5 x .120 DOM tube, 4.5 CLR.", 8),
+        ("2 pcs 1.5 x .065 304 tube mandrel, 4.5 CLR.", 2),
+    ],
+)
+def test_pieces_of_tube_are_no_mandrels(text: str, count: int | None) -> None:
+    """Pieces count tubes where a mandrel is asked for in other words behind."""
+    (request,) = read_text(text)
+    assert request.quantity == count
+
+
+def test_counts_of_sizes_behind_of() -> None:
+    """'1 of 2 x .065' counts; it is no OD, and the Dutch 'or' is none in English."""
+    requests = read_text("3 mandrels of 1.5 x .065 x 4.5 and 1 of 2 x .065 x 6, 304")
+    assert [(r.quantity, r.doubts) for r in requests] == [(3, ()), (1, ())]
+
+
+def test_some_now_and_some_later_are_doubted() -> None:
+    """Neither the count nor the day is the whole truth."""
+    for said in ("Need 1 mandrel now and 3 by March 1.", "2 mandrels now and 2 more in June."):
+        (request,) = read_text(f"1.5 x .065 304, 4.5 CLR. {said}")
+        assert request.doubt_on("quantity")
+        assert request.needed_by is None or request.doubt_on("needed_by")
