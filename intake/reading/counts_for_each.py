@@ -61,6 +61,7 @@ _NOW_AND_LATER = late_pattern(
     rf"(?<![\d.,/])\b(?P<now>{_COUNT})\s(?:mandrels?\s|pcs?\s|pieces?\s|of them\s|dorne?\s|mandrins?\s|stück\s)?{_NOW}\b"
     rf"[\s,]{{1,2}}(?:and|plus|then|und|et|y|e|en|dann|puis|luego|poi|dan)?\s?(?:the\s(?:other|rest)\s|another\s|more\s)?"
     rf"(?P<later>{_COUNT})\s(?:(?:more|others?|mandrels?|of them|weitere|autres|más)\s){{0,2}}{_LATER}\b"
+    r"(?!\s(?:the\s|our\s)?(?:shelf|stock|spares?|reserve))"
 )
 
 

@@ -6,16 +6,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 
 from .figures import Figure, Layout
 from .groups import Group, Slot, own_figures
+from .patterns import whole_words
 
 DENIED = "the message says elsewhere that it is not this"
+
+_TAKEN_BACK = whole_words(
+    "scratch | scrap | forget | ignore | disregard | never mind | typo | wrong | meant | mistake",
+    "vergessen sie | vertippt | falsch | oubliez | erreur | olvide | error | dimenticate | errore",
+    "vergeet | fout",
+)
+_LEAST, _MOST = Decimal("0.5"), Decimal(2)
+"""How the figure beside it stands to one that is denied: of the same kind."""
 
 
 def denied(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """Groups whose own OD is denied; a wall or a radius that is gets a note of its own."""
-    said = [f for f in layout.figures if f.negated and not f.owned and _stands_alone(layout, f)]
+    said = [f for f in layout.figures if f.negated and _is_denied(layout, f)]
     for group in groups if said else ():
         own = own_figures(group)
         for slot in ("od", "wall", "clr"):
@@ -30,6 +40,19 @@ def denied(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str
 
 def _note(group: Group, slot: Slot) -> None:
     group.notes.append((slot, DENIED))
+
+
+def _is_denied(layout: Layout, figure: Figure) -> bool:
+    """Whether the sentence has another figure in its place, or words that take it back; and not
+    the same figure as something else ('3 inch CLR, not 3 inch diameter')."""
+    if figure.owned or figure.row is not None or not _stands_alone(layout, figure):
+        return False
+    value = figure.number.value
+    near = [f.number.value for f in layout.near_in_sentence(figure, 2) if not f.negated]
+    if value in near:
+        return False
+    instead = any(_LEAST < other / value < _MOST for other in near)
+    return instead or layout.says(figure.sentence, _TAKEN_BACK)
 
 
 def _stands_alone(layout: Layout, figure: Figure) -> bool:

@@ -36,7 +36,7 @@ _GIRTH_BEFORE = late_pattern(
 _OF_TUBE = whole_words("tub(?:e|es|ing) | pipes? | rohre? | tubos? | tub[oi] | buis | buizen")
 _OF_BEND = whole_words("bend | bent | loop | ring | coil | hoop | bogen | wheel")
 _TUBE_RADIUS = late_pattern(
-    r"\b(?:(?:outside |outer )?radius\sof\s(?:the|our|my|this)\s(?:tube|pipe|tubing)"
+    r"\b(?:(?<!corner )(?<!edge )(?:outside |outer )?radius\sof\s(?:the|our|my|this)\s(?:tube|pipe|tubing)"
     r"|(?:tube|pipe|tubing)(?:'s)?\s(?:outside |outer )?radius|rohrradius|rayon\sdu\stube|radio\sdel\stubo"
     r"|raggio\sdel\stubo|straal\svan\sde\sbuis)"
     r"(?:\s?[:=]|\s(?:is|of|about|ist|est|es|è))*\s?$"
