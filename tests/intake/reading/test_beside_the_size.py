@@ -233,3 +233,26 @@ def test_some_now_and_some_later_are_doubted() -> None:
         (request,) = read_text(f"1.5 x .065 304, 4.5 CLR. {said}")
         assert request.doubt_on("quantity")
         assert request.needed_by is None or request.doubt_on("needed_by")
+
+
+@pytest.mark.parametrize(
+    ("text", "doubted"),
+    [
+        ("Need mandrel 1.5 x .065 304 4.5 CLR, also wiper for 1.75x.065 304 5.25", (False, True)),
+        ("Mandrel 1.5 x .065, 4.5 CLR. And a pressure die for 2 x .083, 6 CLR.", (False, True)),
+        ("Dorn 42,4 x 2, R 84, und Faltenglätter für 48,3 x 2, R 100", (False, True)),
+        ("We need pressure die for 1.5 x .065 304 4.5 CLR. No mandrel.", (True,)),
+        ("My 1.5 x .065 4.5 CLR mandrel's balls are worn, need 2 new balls.", (True,)),
+        ("Need replacement balls for our 1.5 x .065 mandrel, 4.5 CLR.", (True,)),
+        ("Need a mandrel and wiper die for 1.5 x .065, 4.5 CLR.", (False,)),
+        ("Need a wiper for 1.5 x .065, 4.5 CLR. Also a mandrel for the same tube.", (False,)),
+        ("I have dies for 1.5 x .065, 4.5 CLR. Need a mandrel for it.", (False,)),
+        ("Need one mandrel for 1.5 x .065, 4.5 CLR with 2 balls.", (False,)),
+        ("Balls are worn, need a new mandrel 1.5 x .065, 4.5 CLR.", (False,)),
+        ("We have no mandrel. Need one for 1.5 x .065, 4.5 CLR.", (False,)),
+    ],
+)
+def test_sizes_of_other_tools_are_doubted(text: str, doubted: tuple[bool, ...]) -> None:
+    """A wiper, a die or balls asked for by a size ask for no mandrel."""
+    requests = read_text(text)
+    assert tuple(request.doubt_on("od") is not None for request in requests) == doubted
