@@ -37,6 +37,7 @@ _TIMES = re.compile(
     r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
     re.IGNORECASE,
 )
+_DEGREES = frozenset({"noise:°", "noise:deg", "noise:degrees", "noise:degree", "noise:grad"})
 _SPACE = re.compile(r"[ \t]+")
 _BREAK = re.compile(r"[ \t\n]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
@@ -223,6 +224,10 @@ class _Lexer:
             number = words_at(self.text, prefix.end)  # "schedule forty"
         if number is None:
             return None
+        if prefix.role == "radius" and self._after_number(at):
+            unit = unit_after(self.text, number, self.materials)
+            if unit is not None and unit.name in _DEGREES:
+                return None  # "4.5 R 90 deg": the R is that of the 4.5
         token = self._with_unit(number, at, prefix)
         if prefix.unit:
             token.unit = token.unit or prefix.unit

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ..model import Prompt
+from .also_another import hear_also_another
 from .angle_behind import set_angles_aside
 from .bands import hear_bands
 from .bracketed_tubes import hear_bracketed_tubes
@@ -138,6 +139,7 @@ def _read(
     hear_round_the_tube(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
+    hear_also_another(layout)
     hear_walls_of(layout)
     hear_on_lines(layout)
     assign_named_order(layout)

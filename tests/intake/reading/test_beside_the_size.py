@@ -256,3 +256,32 @@ def test_sizes_of_other_tools_are_doubted(text: str, doubted: tuple[bool, ...]) 
     """A wiper, a die or balls asked for by a size ask for no mandrel."""
     requests = read_text(text)
     assert tuple(request.doubt_on("od") is not None for request in requests) == doubted
+
+
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [
+        ('Mandrel for 2" x 14ga, 3.5" CLR, also in 2.25" same radius.',
+         [inch("2", ".083", "3.5"), inch("2.25", ".083", "3.5")]),
+        ("Mandrels for 1.5 x .065 and 2 x .065, 3D each. Also a 2.5 at the same wall.",
+         [inch("1.5", ".065", "4.5"), inch("2", ".065", "6"), inch("2.5", ".065", "7.5")]),
+        ("42,4 x 2, R 84, auch in 48,3 gleicher Radius.",
+         [mm("42.4", "2", "84"), mm("48.3", "2", "84")]),
+        ("Quoted with .095 but can only get .120 now. 1.75 OD DOM, 5.25 CLR. One mandrel.",
+         [inch("1.75", ".12", "5.25")]),
+        ("Wall was .065, but we only have .083. 2 OD, 6 CLR. One mandrel.",
+         [inch("2", ".083", "6")]),
+        ("Steel furniture legs 1 x 18 ga, 3 clr. One mandrel.", [inch("1", ".049", "3")]),
+        ("To bend a 1.5 dia 0.049 wall titanium tube to a 2.25 CLR. Qty of tubes: 60.",
+         [inch("1.5", ".049", "2.25")]),
+        ("Bending a 1.5 dia .049 wall tube, 2.25 CLR. Number of parts is 60.",
+         [inch("1.5", ".049", "2.25")]),
+        ("1.5 x .065, 4.5 R 90 deg. One mandrel.", [inch("1.5", ".065", "4.5")]),
+    ],
+)  # fmt: skip
+def test_no_size_is_lost(text: str, sizes: list[Size]) -> None:
+    """A further OD that shares the rest, a wall that is all there is, legs of a gauge."""
+    requests = read_text(text)
+    assert len(requests) == len(sizes), requests
+    for size, request in zip(sizes, requests, strict=True):
+        assert size.describes(request), request
