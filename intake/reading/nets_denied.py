@@ -28,9 +28,19 @@ def denied(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str
     said = [f for f in layout.figures if f.negated and _is_denied(layout, f)]
     for group in groups if said else ():
         own = own_figures(group)
+        # "And a 50 x 3, not on R 80 but R 100" says nothing of the size before
+        others = {
+            f.sentence
+            for other in groups
+            if other is not group
+            for f in other.slots.get("od", ())
+            if f not in own
+        }
         for slot in ("od", "wall", "clr"):
             figure = next(iter(group.slots.get(slot, ())), None)
-            if figure is None or figure not in own or not any(_is(f, figure) for f in said):
+            if figure is None or figure not in own:
+                continue
+            if not any(_is(f, figure) and (slot == "od" or f.sentence not in others) for f in said):
                 continue
             if slot == "od":
                 yield group, DENIED

@@ -70,7 +70,8 @@ def with_other_tools_doubted(requests: Sequence[SizeRequest], text: str) -> list
     found: list[SizeRequest] = []
     for request in requests:
         begin, end = _place(request)
-        doubted = balls or (end > 0 and _is_for_tool(requests, words, begin, none=none_wanted))
+        begged = balls and request.quantity is None  # "mandrel 1 pc + price for spare balls"
+        doubted = begged or (end > 0 and _is_for_tool(requests, words, begin, none=none_wanted))
         found.append(wholly_doubted(request, OTHER_TOOL) if doubted else request)
     return found
 

@@ -12,6 +12,7 @@ from .cue_sides import begins_tube
 from .figures import Figure, Layout
 from .numbers import Number, scaled
 from .patterns import any_of, whole_words
+from .place_tests import is_thin
 
 OF_GIRTH = "the OD is worked out from what the tube measures around"
 OF_RADIUS = "the OD is worked out as twice the radius of the tube"
@@ -54,7 +55,7 @@ def hear_round_the_tube(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role is not None or figure.negated or begins_tube(layout, figure):
             continue
-        if figure.unit not in (None, "in", "mm", "cm"):
+        if figure.unit not in (None, "in", "mm", "cm") or is_thin(figure):
             continue
         begin = layout.sentence_start(figure.sentence)
         before = layout.words(max(begin, figure.start - _BACK), figure.start)
