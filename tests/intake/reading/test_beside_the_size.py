@@ -22,6 +22,32 @@ WEEKS = (
     ("Dorn 42,4 x 2, Radius 84. Lieferung KW. 48. Danke", mm("42.4", "2", "84")),
     ("Dorn 42,4 x 2, Radius 84. Lieferung KW 48/2026.", mm("42.4", "2", "84")),
 )
+WHOLE_WORDS = (
+    ("We measured the wall. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("The tank is deep. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("The gate is 6 ft wide. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("We have the die. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
+    ("Es geht um das Rohr. 42,4 x 2, Radius 84. Ein Dorn", mm("42.4", "2", "84")),
+    ("C'est pour un tube. 42,4 x 2, rayon 84. Un mandrin", mm("42.4", "2", "84")),
+    ("OD. 1.5, wall. .065, rad. 4.5. One mandrel", inch("1.5", ".065", "4.5")),
+)
+BESIDE_A_JOB = (
+    (
+        "Our machine can bend up to 2.5 x .120 at 10 inch radius. The job is 1.75 x .095, 5.25 CLR. "
+        "One mandrel",
+        inch("1.75", ".095", "5.25"),
+    ),
+    (
+        "Our bender is rated 2 x .120 at 6 inch radius. Need a mandrel for 1.5 x .065, 4.5 CLR.",
+        inch("1.5", ".065", "4.5"),
+    ),
+    (
+        'I have dies in 1.5, 1.75 and 2". Right now I only need a mandrel for the 1.75 x .095, '
+        "5.25 CLR",
+        inch("1.75", ".095", "5.25"),
+    ),
+    ("1.5 x .065, 4.5 CLR, die groove radius .75. One mandrel", inch("1.5", ".065", "4.5")),
+)
 PUT_RIGHT = (
     (
         '1 3/4" x .095". I meant .120" sorry. DOM, 5.25 CLR. One mandrel',
@@ -54,7 +80,9 @@ COUNTED = (
 )
 
 
-@pytest.mark.parametrize(("text", "size"), [*WEEKS, *PUT_RIGHT, *ON_CENTRES, *COUNTED])
+@pytest.mark.parametrize(
+    ("text", "size"), [*WEEKS, *WHOLE_WORDS, *BESIDE_A_JOB, *PUT_RIGHT, *ON_CENTRES, *COUNTED]
+)
 def test_the_one_size_is_read_without_a_doubt(text: str, size: Size) -> None:
     """What stands beside it gives it no figure, and takes none."""
     requests = read_text(text)
