@@ -1,5 +1,7 @@
 """A further OD that shares the rest: '..., also in 2.25 same radius', 'also a 2.5 at the same wall'."""
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 from decimal import Decimal

@@ -2,6 +2,8 @@
 me, one for my buddy'; and counts of which only a part is wanted now.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re

@@ -1,6 +1,8 @@
 """Days that are not those of the mandrel though words of coming or wishing stand before them: the
 day on which customers want to be told a date, and that by which they have to do their own work."""
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 from . import date_words as d

@@ -4,6 +4,8 @@
 'Matt @ 304 Stainless Works': none says what the tube is of.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 import re

@@ -1,5 +1,7 @@
 """Nets for one length of which the message has two: 'nominal .083, actual .079', 'same D'."""
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 from collections.abc import Sequence

@@ -3,6 +3,8 @@
 The OD is worked out, and doubted: who measures so may have measured something else.
 """
 
+# ruff: noqa: E501 - lists of words stand on one line
+
 from __future__ import annotations
 
 from decimal import Decimal
