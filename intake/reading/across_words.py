@@ -30,7 +30,8 @@ BENT_THING = late_pattern(
     r"(?!\W{0,2}(?:tube|tubing|pipe|rohre?|tubes|tubos?|tubi|buis|buizen)\b)[^.;:\d]{0,44}$"
 )
 BENDS_IT = late_pattern(
-    r"\b(?:(?:to|we|i|can|will|you|they|and) bend|bending|biegen|cintrer|cintrons|doblar|curvare|buigen)\s"
+    r"\b(?:(?:to|we|i|can|will|you|they|and) bend|bending|biegen|cintrer|cintrons|doblar"
+    r"|curvare|buigen)\s"
     r"(?:(?:an?|some|our|my|this|the|ein|des|un|une|een)\s)?$"
 )
 """A verb, behind which a diameter is that of the tube."""

@@ -46,7 +46,8 @@ _ONLY_GOT = late_pattern(
         r"(?:we |i |they |he |she |the mill )?(?:can|could|now|will|ll)?\s?(?:now )?only"
         r" (?:get|find|got|have|has|buy|source|stock|sell|comes? in)",
         "(?:bekommen|kriegen|haben|gibt es) (?:wir |jetzt |nur ){1,3}",
-        "(?:on ne trouve|on n'a|il n'y a) (?:plus )?que | solo (?:hay|encontramos|tenemos|troviamo)",
+        "(?:on ne trouve|on n'a|il n'y a) (?:plus )?que",
+        "solo (?:hay|encontramos|tenemos|troviamo)",
         "(?:we kunnen|we hebben) (?:nu )?alleen",
     )
     + r"\s*(?:the|in|du|de)?\s*$"

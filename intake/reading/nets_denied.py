@@ -1,6 +1,6 @@
 """A net for a figure that the message denies and a size that has it all the same.
 
-'Typo above, 1.75 not 1.57', and then 1.57 x .095 once more; 'scratch the 1.75', and below it stands.
+"Typo above, 1.75 not 1.57", and then 1.57 x .095 once more; "scratch the 1.75", and below it is.
 """
 
 from __future__ import annotations

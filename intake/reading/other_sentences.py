@@ -122,7 +122,8 @@ _SEVERAL = whole_words(
 
 _UP_TO = late_pattern(
     r"\b(?:machine|bender|press|maschine|biegemaschine|cintreuse|curvadora|macchina|curvatubi)\b"
-    r"[^.;\d]{0,24}\b(?:(?:can|will|could)\s(?:\w+\s)?(?:up to|as big as|as large as)|goes up to|is rated"
+    r"[^.;\d]{0,24}\b(?:(?:can|will|could)\s(?:\w+\s)?(?:up to|as big as|as large as)|goes up to"
+    r"|is rated"
     r"|maxes out|tops out|(?:max\.?|maximum|capacity)\s(?:is|of|=)|kann bis|schafft bis|biegt bis"
     r"|va jusqu|peut aller jusqu|llega hasta|arriva fino)"
 )

@@ -17,7 +17,7 @@ _PARTS = word_set(
 )
 _TUBES = _PARTS | word_set("tube tubing pipe pipes rohr rohren tuyau tuyaux tubo buis")
 _MADE = word_set(
-    "make bend bending bent make made making elbows elbow bends frames hoops rails legs run produce",
+    "make bend bending bent make made making elbows elbow bends frames hoops rails legs run",
     "biegen gebogen machen bögen cintrer coudes doblar codos curvare curve buigen bochten",
 )
 """Words that say that the pieces are bent, or what they become."""

@@ -3,6 +3,8 @@
 The sentences are our own. Lengths in inches are told by ``inch``, in mm by ``mm``.
 """
 
+# ruff: noqa: E501 - sentences stand on one line
+
 from __future__ import annotations
 
 import pytest
@@ -29,6 +31,7 @@ WHOLE_WORDS = (
     ("We have the die. 1.5 x .065 304, 4.5 CLR. One mandrel", inch("1.5", ".065", "4.5")),
     ("Es geht um das Rohr. 42,4 x 2, Radius 84. Ein Dorn", mm("42.4", "2", "84")),
     ("C'est pour un tube. 42,4 x 2, rayon 84. Un mandrin", mm("42.4", "2", "84")),
+    ("2 OD, 6 CLR. I forgot the wall. .083. One mandrel", inch("2", ".083", "6")),
     ("OD. 1.5, wall. .065, rad. 4.5. One mandrel", inch("1.5", ".065", "4.5")),
 )
 BESIDE_A_JOB = (
