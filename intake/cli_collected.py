@@ -13,6 +13,12 @@ if TYPE_CHECKING:
     from .model import Kind
 
 
+def _many(number: int, kind: Kind) -> str:
+    if kind == "question":
+        return f"{number} question" if number == 1 else f"{number} questions"
+    return f"{number} with sizes" if kind == "sizes" else f"{number} {kind}"
+
+
 @dataclass(slots=True)
 class Collected:
     """What one run of ``collect`` brought in."""
@@ -31,7 +37,7 @@ class Collected:
 
     def counts(self) -> str:
         """How many of what, in one sentence."""
-        detail = ", ".join(f"{number} {kind}" for kind, number in sorted(self.kinds.items()))
+        detail = ", ".join(_many(number, kind) for kind, number in sorted(self.kinds.items()))
         joined = f"{self.joined} joined to earlier inquiries, " if self.joined else ""
         return (
             f"{self.new} new{f' ({detail})' if detail else ''}, {joined}"

@@ -121,7 +121,11 @@ def _add_reading(commands: Commands[_Parser]) -> None:
         "-v", "--verbose", action="store_true", help="every miss, message by message"
     )
     schema = _add(
-        commands, "schema", "cli_read", "schema", "JSON Schema of what read --json prints"
+        commands,
+        "schema",
+        "cli_read",
+        "schema",
+        "JSON Schema of what read and answer print with --json, or of a chat message",
     )
     schema.add_argument(
         "what",

@@ -150,7 +150,8 @@ ASKS_PIECE = (
     r"^\W*(?:hi,? |hello,? |also |and |really |still |pls )?(?:needs?|needed|want(?:ed)?|looking "
     r"for|after|require|requires?|wtb|iso|in need of)\b(?! to (?:make|sell)| (?:it|them) back| "
     r"(?:the )?(?:\S+ )?(?:cert|invoice|receipt|tracking|somebody|someone))",
-    r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|\d{1,2}|some|mandrels?|tooling)\b"
+    r"\bneed(?:ing)? (?:\w+ )?(?:one|two|three|a|an|\d{1,2}(?:[.,/]\d{1,4})?|some|mandrels?"
+    r"|tooling)\b"
     r"(?! (?:\w+ )?(?:cert|invoice|copy|receipt|refund|favou?r|hand|date|tracking))|"
     r"\bwe(?:'re| are|’re) (?:in need of|after)\b|\b(?:gotta|got to|have to|must) have\b|"
     r"\bneeded\b",
@@ -216,7 +217,9 @@ ASKS_PIECE = (
 
 # Mandrels are counted: "one mandrel, thanks", "Zwei Stück Dorn", "Qty: 2".
 COUNTS_TOOLS = (
-    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|[1-9])\b(?: \(?\w+\)?)? ?(?:off |"
+    r"\b(?:just |only )?(?:the )?(?:one|two|three|four|a pair of|"
+    r"(?<![\d.,/x×-])[1-9](?![.,/]\d| ?(?:clr|od|o\.d|wall|rad(?:ius)?|r|d|id|mm|in|inch"
+    r"|ga|gauge|ft)\b))\b(?: \(?\w+\)?)? ?(?:off |"
     r"nos?\.? |pcs?\.? |ea\.? |x )?(?:of )?(?:\w+ )?mandre?i?ls?\b(?! (?:you|broke|has|have|we|"
     r"that|arriv|came|was))",
     r"\b(?:einen?|zwei|drei|\d) (?!jahre)(?:x |stk\.? |stück )?(?:\w+ )?\w{0,10}dorne?\b|\bstück "

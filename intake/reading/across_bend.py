@@ -16,6 +16,7 @@ from .across_words import (
     APART,
     APART_BEFORE,
     BEND_DIAMETER,
+    BENDS_IT,
     BENT_THING,
     BETWEEN_BENDS,
     CENTRE,
@@ -125,6 +126,8 @@ def _diameter(before: str, after: str) -> Role | None:
     ahead, behind = DIAMETER_BEFORE.search(before), DIAMETER_AFTER.match(after)
     if behind and RADIUS_WORD.search(before):
         behind = None  # "Bend radius = 0.5 in / Outside diameter = 0.25 in"
+    if behind and BENDS_IT.search(before):
+        behind = None  # "to bend a 1.5 dia .049 wall tube"
     words = ahead[0] if ahead else before if behind and BENT_THING.search(before) else ""
     if not words:
         named = BEND_DIAMETER.search(before)

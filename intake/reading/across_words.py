@@ -29,6 +29,12 @@ BENT_THING = late_pattern(
     rf"\b(?:{_RINGS}|{_BENT}|bent|curved|gebogen|cintrée?s?|curvad[oa]s?|curvat[oaie])\b"
     r"(?!\W{0,2}(?:tube|tubing|pipe|rohre?|tubes|tubos?|tubi|buis|buizen)\b)[^.;:\d]{0,44}$"
 )
+BENDS_IT = late_pattern(
+    r"\b(?:(?:to|we|i|can|will|you|they|and) bend|bending|biegen|cintrer|cintrons|doblar"
+    r"|curvare|buigen)\s"
+    r"(?:(?:an?|some|our|my|this|the|ein|des|un|une|een)\s)?$"
+)
+"""A verb, behind which a diameter is that of the tube."""
 LEGS = whole_words(
     "legs? | arms? | straights? | limbs? | prongs? | tines? | branches? | schenkeln? | rami",
     "ramas | patas | poten | benen | brazos | bracci | jambes? | sides of the (?:u|loop|hairpin)",

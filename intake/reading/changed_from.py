@@ -8,6 +8,7 @@ from .cue_sides import cue_right
 from .cues import Cue
 from .figures import Figure, Layout
 from .patterns import any_of, word_set
+from .place_tests import is_thin
 from .roles import LENGTH_ROLES
 
 _FROM = late_pattern(
@@ -39,6 +40,18 @@ _CHANGES_TO = late_pattern(
     + r")\s*(?:an?|the|our)?\s*$"
 )
 """'We want to go down to .058 wall': no limit, but what it is from now on."""
+_ONLY_GOT = late_pattern(
+    r"^\s(?:\w+\s)?(?:,\s)?(?:but|aber|mais|pero|ma|maar)\s"
+    + any_of(
+        r"(?:we |i |they |he |she |the mill )?(?:can|could|now|will|ll)?\s?(?:now )?only"
+        r" (?:get|find|got|have|has|buy|source|stock|sell|comes? in)",
+        "(?:bekommen|kriegen|haben|gibt es) (?:wir |jetzt |nur ){1,3}",
+        "(?:on ne trouve|on n'a|il n'y a) (?:plus )?que",
+        "solo (?:hay|encontramos|tenemos|troviamo)",
+        "(?:we kunnen|we hebben) (?:nu )?alleen",
+    )
+    + r"\s*(?:the|in|du|de)?\s*$"
+)
 _ABLE = late_pattern(r"\b(?:can|could|may|might|able|capable|capacity|rated|machine|bender)\b")
 _BACK_FROM = late_pattern(r"^[^.;:\d]{0,24}\bfrom\s(?:an?\s|the\s|our\s|my\s|old\s){0,2}$")
 _TO = word_set("to auf zu a à naar")
@@ -49,6 +62,7 @@ _LEAD = 64
 def hear_changes(layout: Layout) -> None:
     """Deny the first figure of 'changed from A to B', and give B what the sentence speaks of."""
     _hear_back_from(layout)
+    _hear_only_got(layout)
     for old in layout.figures:
         new = layout.after_in_sentence(old)
         if new is None or not any(t.text in _TO for t in layout.between(old, new)):
@@ -62,6 +76,24 @@ def hear_changes(layout: Layout) -> None:
         own = cue_right(layout, new)
         if cue is not None and new.role is None and own is None and fits(new, cue):
             new.give(cue.role, "cue")
+
+
+def _hear_only_got(layout: Layout) -> None:
+    """'We quoted it with .095 but can only get .120 now': the second is what there is."""
+    for old in layout.figures:
+        new = layout.after_in_sentence(old)
+        if new is None or old.negated or "times" in (old.link, new.link):
+            continue
+        if (
+            old.role is not None
+            or new.role is not None
+            or not _ONLY_GOT.search(layout.words(old.end, new.start))
+        ):
+            continue
+        if is_thin(old) and is_thin(new):
+            old.negated = True
+            new.link = "apart"
+            new.give("wall", "cue")
 
 
 def changes_to(before: str) -> bool:

@@ -22,6 +22,11 @@ _CORRECTION = whole_words(
     r"|pieces?"
     r"|pcs|mandrels?|please|pls|each|off|thanks)\b))",
     "should (?:be|have been|read|say) | should've been | ignore (?:that|the|my|what)",
+    "should(?: have|'ve) (?:said|read|written|put|typed|gone|told you) | i wanted to (?:say|write)",
+    "hätte (?:hei(?:ß|ss)en|lauten|stehen) (?:sollen|müssen) | sollte (?:hei(?:ß|ss)en|lauten)",
+    "aurais dû (?:dire|écrire|mettre) | debí (?:decir|poner|escribir)",
+    "avrei dovuto (?:dire|scrivere)",
+    "dovevo (?:dire|scrivere) | had moeten (?:zijn|staan)",
     r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
     "not .{1,18}, (?:it's|its|but)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
@@ -132,7 +137,8 @@ def _names_another(layout: Layout, figures: Sequence[Figure], start: int) -> boo
 def _mark_in(layout: Layout, sentence: int, first: int, marks: Pattern[str]) -> int | None:
     """Where in the text the sentence corrects itself; ``first`` is where its first figure is.
 
-    'Sorry I said .095, it should be .083': the mark that follows a figure is the one.
+    'Sorry I said .095, it should be .083': the mark that follows a figure is the one, if another
+    figure follows it ('I meant .120, sorry').
     """
     begin = layout.sentence_start(sentence)
     said = layout.sentence_text(sentence)
@@ -140,7 +146,9 @@ def _mark_in(layout: Layout, sentence: int, first: int, marks: Pattern[str]) -> 
         begin if _AT_END.match(said, mark.start()) else begin + mark.start()
         for mark in marks.finditer(said)
     ]
-    return next((place for place in places if place > first), places[0] if places else None)
+    last = layout.in_sentence(sentence)[-1].start
+    behind = (p for p in places if first < p <= last or (p > first and p == places[0]))
+    return next(behind, places[0] if places else None)
 
 
 def _marked_before(

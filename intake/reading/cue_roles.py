@@ -123,8 +123,10 @@ def _bent_diameter(layout: Layout, figure: Figure, cue: Cue) -> Cue:
     after = layout.tokens_after(figure, 1)
     if not after or after[0].text not in _DIAMETER:
         return cue
-    near = {token.text for token in layout.tokens_before(figure, 4) if token.number is None}
-    return Cue("bend_dia") if near & _TO and near & _BENT else cue
+    near = [token.text for token in layout.tokens_before(figure, 4) if token.number is None]
+    bent = next((at for at, text in enumerate(near) if text in _BENT), None)
+    # "to bend a 1.5 dia tube": 'to' leads to no diameter there
+    return Cue("bend_dia") if bent is not None and _TO & set(near[bent:]) else cue
 
 
 def _inner_or_outer(layout: Layout, figure: Figure, used: set[int]) -> None:
@@ -175,7 +177,9 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
         if thin and layout.tokens[left.token].text == "line":
             return True  # "hydraulic line 12 x 1.5"
     if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
-        # "legs are 1.25 x .065": a length has no wall
+        # "legs are 1.25 x .065", "legs 1 x 18 ga": a length has no wall
+        if second is not None and second.link == "times" and second.is_gauge:
+            return True
         thin = second is not None and second.link == "times" and second.number.style == "decimal"
         if thin and second is not None and second.number.value * 4 < figure.number.value:
             return True

@@ -83,6 +83,26 @@ _NEAR = 16
 _LONG_ABBREVIATIONS = frozenset(("wandst", "biegerad", "bieger", "aussend"))
 
 
+_WHOLE = frozenset(
+    "wall wide high deep tall long thin tube tubes pipe bend bends die dies leg legs rod hole ball"
+    " bolt bar bars ring hoop line size form part job unit tool shoe rim seam weld wire gap edge"
+    " coil bore box"
+    " rohr wand tubo tubi buis tige asta foro breit hoch lang dick haut long".split()
+)
+"""Words that nobody writes with a point: behind one it ends the sentence, where the word has an
+article or the like before it, or a figure that it measures."""
+_ADJECTIVES = frozenset("wide high deep tall long breit hoch lang haut".split())
+_A_TUBE = re.compile(r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\s?[.,\d]", re.I)
+_IN_A_SENTENCE = re.compile(
+    r"\b(?:the|our|an?|my|your|his|this|that|these|those|each|every|both|is|are|was|and|or|of|for|per|on"
+    r"|in|to|too|very|so|same|with|der|die|das|den|dem|ein|eine|einen|unser|sehr|und|le|la|les|un|une|du|des"
+    r"|el|los|una|il|lo|gli|uno|de|het|een|en)[ \t]{1,2}[^\W\d]+\.$"
+    r"|\d[ \t]*(?:mm|cm|m|ft|feet|in|inch|inches|[\"”″'])?[ \t]"
+    r"(?:wide|high|deep|tall|long|thin|breit|hoch|lang)\.$",
+    re.I,
+)
+
+
 def point_belongs(word: str, text: str, place: int) -> bool:
     """Whether the point before ``place`` belongs to the word, as in 'dia. 38'.
 
@@ -90,5 +110,9 @@ def point_belongs(word: str, text: str, place: int) -> bool:
     """
     if word in _RADIUS_WORDS and _BEHIND_A_LENGTH.search(text, max(0, place - _NEAR), place):
         return False  # "3 inch clr. 16 ga": what was said is whole
+    whole = word in _WHOLE and _IN_A_SENTENCE.search(text, max(0, place - 2 * _NEAR), place)
+    # "I forgot the wall. .120" tells it all the same
+    if whole and (word in _ADJECTIVES or _A_TUBE.match(text, place)):
+        return False  # "we measured the wall. 1.5 x .065", "it is 3 ft deep. 1.5 x .065"
     short = len(word) <= 4 or word in _LONG_ABBREVIATIONS
     return len(word) == 1 or (short and _GOES_ON.match(text, place) is not None)

@@ -124,7 +124,8 @@ def span(words: Words, at: int, sent_on: date | None) -> Counted:
 def week(words: Words, at: int, sent_on: date | None) -> Counted:
     """'KW 14' ends on its Friday, ISO 8601."""
     after = at + 1
-    while words.at(after) in (".", "no", "nr", "n", "#") and after < at + 3:
+    marks = ("no", "nr", "n", "#") if len(words.at(at)) > len("kw") else (".", "no", "nr", "n", "#")
+    while words.at(after) in marks and after < at + 3:
         after += 1
     word = words.at(after)
     if sent_on is None or not word.isdecimal() or len(word) > 2:

@@ -33,6 +33,7 @@ BEGINS: frozenset[str] = frozenset().union(
 """Every word, besides figures, that a day can begin with."""
 _WHOLE = 8
 """Figures of a day written in one: 20261204."""
+_MOST_OF_A_YEAR = 270
 _FAR_AHEAD = 1000
 """[days] A delivery further away was read in the wrong order."""
 
@@ -169,13 +170,18 @@ class Calendar:
             return self._written(at, end, kind, first or second)
         if self._is_past(first) and not self._is_past(second):
             first, second = second, first
-        elif self.sure_order or (kind == "short" and not self._is_plausible(second, 270)):
+        elif kind == "short" and self._is_far(first) and not self._is_far(second):
+            first, second = second, first  # "11/12", written on 25 November: hardly of next year
+        elif self.sure_order or (kind == "short" and self._is_far(second)):
             return self._written(at, end, kind, first)
         written = self.plain[self.words.start[at] : self.words.end[end - 1]]
         return Written(at, end, kind, (first, second), f"{written} may be day first or month first")
 
     def _is_past(self, day: date) -> bool:
         return self.sent_on is not None and day < self.sent_on
+
+    def _is_far(self, day: date) -> bool:
+        return not self._is_plausible(day, _MOST_OF_A_YEAR)
 
     def _is_plausible(self, day: date | None, far: int = _FAR_AHEAD) -> bool:
         if day is None or self.sent_on is None:

@@ -10,6 +10,7 @@ from ...rules.request import Doubt
 from . import date_words as d
 from .date_calendar import calendar_of
 from .date_forms import Calendar
+from .date_own_work import is_date_asked, is_own_work
 from .date_owner import (
     clause_before,
     is_anothers,
@@ -213,6 +214,8 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         return "other", at  # "the old one was delivered end of November"
     if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
         return "other", at  # "I'm available until Friday"
+    if cue == "delivery" and is_date_asked(words, at):
+        return "other", at  # "I need a delivery date by Monday"
     if cue == "limit":
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
         return ("other" if leant == "other" else "delivery"), at
@@ -267,6 +270,8 @@ def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
         leads = words.at(at) in d.LEADING
         return 2 if leads and not leans_on_things(words, written.start) else 0
+    if is_own_work(words, place, written.start):
+        return 0
     # "Delivery should be 4 December": the wish is about what stands before it.
     leant, _ = _cue_before(words, place, _stop(words, place, 0))
     if words.at(place) in d.MODALS and leant == "other":

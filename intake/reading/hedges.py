@@ -13,6 +13,7 @@ _NOT = late_pattern(
     + any_of(
         "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
         "(?:never mind|nevermind|bin|scrap|drop|forget|ignore|skip|lose|disregard)(?: about)?",
+        "scratch",
         "vergessen sie | oubliez | olvide | dimenticate | vergeet",
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",

@@ -12,7 +12,7 @@ from .cues import WORD, Cue
 from .everyday import says_nothing
 from .foreign_numbers import begins_length, spelled_at
 from .materials import find_materials
-from .multiples import MULTIPLE_STARTS, is_list_mark, multiple_at
+from .multiples import MULTIPLE_STARTS, bare_multiple, is_list_mark, multiple_at
 from .number_words import WORDS, words_at
 from .numbers import Number, number_at, scaled
 from .part_millimetres import STARTS as PART_STARTS
@@ -29,11 +29,18 @@ from .units_after import counted_after, measures, unit_after
 MOST_NUMBERS = 1000
 """So many numbers of a text are read, some 250 sizes; that there are more is told."""
 
+_COUNTED = (
+    r"\s(?:[a-z]+\s){0,2}(?:mandrels?|mandrills?|plugs?|biegedorne?|dorne?|mandrins?|mandril(?:es)?"
+    r"|mandrin[oi]|anim[ae]|doorn(?:en)?|tubes?|pipes?|rohre?|tubos?|tub[oi]|buis|buizen|sets?|pcs)\b"
+)
+"""'1 x mandrel 1 x .065': the first sign counts what follows, and multiplies nothing."""
 _TIMES = re.compile(
-    r"x(?![a-z])|x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
+    rf"x(?![a-z])(?!{_COUNTED})|"
+    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
     re.IGNORECASE,
 )
 _DIGITS = re.compile(r"\d{1,2}(?!\d)")
+_DEGREES = frozenset({"noise:°", "noise:deg", "noise:degrees", "noise:degree", "noise:grad"})
 _SPACE = re.compile(r"[ \t]+")
 _BREAK = re.compile(r"[ \t\n]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
@@ -41,7 +48,7 @@ _TOLERANCE = re.compile(
     r"[(]?(?:(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}"
     # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
     r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
-    r"(?=\s?(?:mm|in\b|[xX×,;)]|$)))"
+    r"(?=\s?(?:mm|in\b|[xX×,;)]|[oOiI]\.?[dD]\b|dia|wall|tub|$)))"
     r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
 )
 # '20 h9 x 2' is drawn to that fit (ISO 286); 'H14' behind a grade is its temper.
@@ -165,6 +172,9 @@ class _Lexer:
         if number is None:
             return None
         whole = parted_at(self.text, number) or self._and_a_half(number)
+        multiple = bare_multiple(self.text, whole)
+        if multiple is not None:
+            return self._add_number(whole, at, multiple, "D").end
         return self._with_unit(whole, at).end
 
     def _after_times(self) -> bool:
@@ -224,6 +234,10 @@ class _Lexer:
             number = words_at(self.text, prefix.end)  # "schedule forty"
         if number is None:
             return None
+        if prefix.role == "radius" and self._after_number(at):
+            unit = unit_after(self.text, number, self.materials)
+            if unit is not None and unit.name in _DEGREES:
+                return None  # "4.5 R 90 deg": the R is that of the 4.5
         token = self._with_unit(number, at, prefix)
         if prefix.unit:
             token.unit = token.unit or prefix.unit

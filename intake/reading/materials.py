@@ -21,6 +21,7 @@ from .material_context import (
     shares_rejection,
 )
 from .material_later import is_for_later
+from .material_of_part import is_of_part
 from .material_of_tool import is_about_tool
 from .material_parts import TUBE, Kind, Part, parts_of
 from .plain import flatten
@@ -45,7 +46,7 @@ class MaterialMention:
     also: bool = False
     """'It must do stainless too': beside the one named before, not in its stead."""
     about_tool: bool = False
-    """Not the tube's: the mandrel's, a plating, a firm's name ('bronze mandrel', 'steel yard')."""
+    """Not the tube's: the mandrel's, a flange's, a firm's name ('bronze mandrel', 'steel yard')."""
 
 
 STEELS = (Material.CARBON_STEEL, Material.ALLOY_STEEL, Material.STAINLESS_STEEL)
@@ -169,7 +170,8 @@ def _judged(text: str, parts: list[Part]) -> Iterator[MaterialMention]:
             alternative=open_choice and not rejected,
             base=part.kind == "base",
             also=is_also_wanted(text, part.start, part.end),
-            about_tool=is_about_tool(
+            about_tool=is_of_part(text, part.start, part.end)
+            or is_about_tool(
                 text, part.start, part.end, family=part.family, graded=bool(part.names)
             ),
         )

@@ -32,6 +32,16 @@ _RADIUS_AHEAD = re.compile(
     r"(?:\s?[:=,]|\s(?:is|same|as|of|ist|gleich|est|égal|au|à|es|igual|al?|è|pari|uguale|gelijk|aan|a))*\s?$",
     re.IGNORECASE,
 )
+_BARE = re.compile(
+    r"\s?(?:(?:times|x|mal|fois|veces|volte|keer|maal)(?=\s*(?:[.,;)](?!\d)|\n|$))"
+    r"|(?:(?:tube|pipe)\s)?(?:diameters|durchmesser|diamètres|diámetros|diametri)\b(?!\s\d))",
+    re.IGNORECASE,
+)
+"""'Radius is 1.5 times', 'radius equal to 3 diameters'."""
+_EQUALS = re.compile(
+    r"\b(?:equal(?:s|ing)?(?:\sto)?|equivalent\sto|be|about|approx\.?|ca\.?)\s?$", re.I
+)
+_LARGEST = 10
 _BACK = 40
 _THREE = re.compile(r"th?re|drei|dri|trois|três", re.IGNORECASE)
 MULTIPLE_STARTS = frozenset("tdzior")
@@ -49,6 +59,18 @@ def multiple_at(text: str, place: int) -> Number | None:
         return Number(said.start(), said.end(), (value,), "words")
     times = Decimal(3 if _THREE.match(match["n"]) else 2)
     return Number(match.start(), match.end(), (times,), "words")
+
+
+def bare_multiple(text: str, number: Number) -> int | None:
+    """Where the words end that make a number behind a word for the radius a multiple; None where
+    there are none."""
+    found = _BARE.match(text, number.end) if number.value <= _LARGEST else None
+    if found is None:
+        return None
+    ahead = text[max(0, number.start - _BACK) : number.start]
+    while (shorter := _EQUALS.sub("", ahead)) != ahead:
+        ahead = shorter
+    return found.end() if _RADIUS_AHEAD.search(ahead) else None
 
 
 def is_list_mark(text: str, at: int) -> bool:

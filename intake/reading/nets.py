@@ -16,6 +16,8 @@ from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, Slot, own_figures, slot_of
 from .line_status import statuses_unclear
+from .nets_denied import denied
+from .nets_meant import doubt_meant
 from .nets_near import nearly_one
 from .nets_picks import picks_unheard
 from .nets_preferred import preferred
@@ -61,6 +63,7 @@ def cast_nets(layout: Layout, groups: list[Group]) -> None:
     _doubt_offered(layout, groups)
     doubt_there(layout, groups)
     doubt_tubes_elsewhere(layout, groups)
+    doubt_meant(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
             if not group.doubtful:
@@ -282,5 +285,6 @@ _NETS = (
     picks_unheard,
     statuses_unclear,
     nearly_one,
+    denied,
     preferred,
 )

@@ -120,6 +120,23 @@ _SEVERAL = whole_words(
 )
 
 
+_UP_TO = late_pattern(
+    r"\b(?:machine|bender|press|maschine|biegemaschine|cintreuse|curvadora|macchina|curvatubi)\b"
+    r"[^.;\d]{0,24}\b(?:(?:can|will|could)\s(?:\w+\s)?(?:up to|as big as|as large as)|goes up to"
+    r"|is rated"
+    r"|maxes out|tops out|(?:max\.?|maximum|capacity)\s(?:is|of|=)|kann bis|schafft bis|biegt bis"
+    r"|va jusqu|peut aller jusqu|llega hasta|arriva fino)"
+)
+"""'Our machine can bend up to 2.5 x .120 at 10 inch radius': all of it is the machine's."""
+_N = r"\d{0,2}[.,]?\d{1,4}(?:[ -]\d/\d{1,2}|/\d{1,2})?\s?(?:\"|''|in\b|inch\b|mm\b)?"
+_DIES_LISTED = late_pattern(
+    r"^\W*(?:we|i|wir|ich|on|nous)\s(?:already\s|do\s)?(?:have|got|own|run|haben|habe|a|avons)\s(?:[^\W\d]+\s){0,2}?"
+    r"(?:dies|die sets|biegerollen|biegeformen|formes)\s(?:in|for|of|für|pour)\s"
+    rf"(?:{_N}(?:\s?[,&/]\s?|,?\s(?:and|und|et|or)\s)){{1,6}}{_N}\s?(?:tubes?|tubing|od|pipe)?\W*$"
+)
+"""'I have dies in 1.5, 1.75 and 2"': what is there, and neither ODs nor radii asked for."""
+
+
 def set_other_sentences_aside(layout: Layout) -> None:
     """Say of every figure in a sentence on another thing that it measures no tube."""
     on_another = {
@@ -168,7 +185,9 @@ def _pairs(figures: Sequence[Figure]) -> set[tuple[Decimal, Decimal]]:
 
 def _is_on_another(text: str, figures: list[Figure]) -> bool:
     if _RADIUS.search(text):
-        return False
+        return _UP_TO.search(text) is not None and not any(f.corrects for f in figures)
+    if _DIES_LISTED.match(text):
+        return True
     if _NOT_BENT.search(text):
         return True
     if _MACHINE.search(text) and _CAN.search(text):

@@ -101,6 +101,13 @@ _FAILS = (
 _SPANS = tuple(
     late_pattern(pattern)
     for pattern in (
+        r"\b(?:groove|rille|rillen|gorge|gola|garganta)\s?(?:radius|depth|width|radien|tiefe)?\s"
+        rf"(?:is\s|of\s|=\s?|:\s?|ist\s)?(?:about\s)?\.?{_N}{_NOT_TIMES}",
+        r"\b(?:qty|quantity|number|no\.|count|amount|anzahl|menge|nombre|quantité|cantidad|numero|aantal)\s?"
+        r"(?:of|der|de|di|van|von)?\s(?:\w+\s)?(?:tubes|tubing|parts|bends|pieces|pipes|elbows|rohre|teile|bögen"
+        r"|tuyaux|pièces|coudes|tubos|piezas|curvas|tubi|pezzi|curve|buizen|bochten)"
+        r"(?: to bend| needed| required)?"
+        r"\s?(?:[:=-]\s?|\sis\s|\s)(?:about\s|approx\.?\s|~)?\d{1,5}(?![.,/]\d)",
         rf"\b{_MIXTURE}\s?%?\s?{_GASES}\b",
         rf"\b{_GASES}\b[^.;\d]{{0,14}}{_MIXTURE}\b",
         rf"(?<![\w.,])\.?{_N}\s?(?:mm|in|inch|\")?(?:er)?[\s-]?(?:mig\s|mag\s|tig\s|weld\w*\s|solid\s|flux\w*\s|"

@@ -1,7 +1,9 @@
-"""Pieces that are no mandrels: 'Bögen, ca. 14 Stück', '180 degree bends, about 300 pieces'."""
+"""Pieces that are no mandrels: 'Bögen, ca. 14 Stück', '180 degree bends, about 300 pieces',
+'25 ea 2 x .083 elbows to make'."""
 
 from __future__ import annotations
 
+from . import quantity_words as w
 from .phrases import Words, word_set
 
 _ABOUT = word_set(
@@ -13,12 +15,21 @@ _PARTS = word_set(
     "teile rohre bügel coudes coude cintrages arceaux tubes pièces curvas curva codos piezas tubos",
     "arcos curve pieghe pezzi tubi archi bochten bocht bogen beugels buizen delen",
 )
+_TUBES = _PARTS | word_set("tube tubing pipe pipes rohr rohren tuyau tuyaux tubo buis")
+_MADE = word_set(
+    "make bend bending bent make made making elbows elbow bends frames hoops rails legs run",
+    "biegen gebogen machen bögen cintrer coudes doblar codos curvare curve buigen bochten",
+)
+"""Words that say that the pieces are bent, or what they become."""
 _BETWEEN = frozenset(
     (",", ":", "(", "-", ".", "en", "de", "di", "van", "total", "in", "zu", "je", "\n")
 )
 _FEW = 4
 """So many mandrels may stand as pieces behind a part without more words."""
 _FAR = 8
+_FOR = word_set("for für pour para per voor")
+_SIZE_LONG = 22
+"""Words of a size between the pieces and what they are of."""
 
 
 def counts_parts(words: Words, at: int, count: int) -> bool:
@@ -34,3 +45,25 @@ def counts_parts(words: Words, at: int, count: int) -> bool:
         elif word not in _BETWEEN and word not in ("°", "90", "180", "grad", "degrees", "a", "à"):
             return False
     return False
+
+
+def counts_tubes(words: Words, end: int, count: int) -> bool:
+    """Whether the pieces, a word that ends before ``end``, are tubes of the size behind them: no
+    mandrel is named before, none before the tube, and one in other words behind."""
+    if words.at(end) in _FOR or any(w.is_mandrel(words.at(at)) for at in range(end)):
+        return False
+    of_tubes = made = False
+    behind = words.behind[end] if end < len(words) else end
+    for at in range(end, min(behind, end + _SIZE_LONG)):
+        word = words.at(at)
+        if word == "." and words.start[at + 1 : at + 2] > words.end[at : at + 1]:
+            behind = at  # a full stop before a small letter
+            break
+        if w.is_mandrel(word):
+            return False
+        of_tubes = of_tubes or word in _TUBES
+        made = made or word in _MADE
+        if of_tubes and w.is_mandrel(words.at(at + 1)):
+            return False
+    named = any(w.is_mandrel(words.at(at)) for at in range(behind, len(words)))
+    return of_tubes and named and (made or count > _FEW)

@@ -11,6 +11,7 @@ import re
 from ..late_pattern import late_pattern
 from .across_bend import across_bend, is_own_radius, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
+from .cue_sides import begins_tube
 from .figures import LISTED, Figure, Layout
 from .inside_of_die import inside_of_die
 from .other_things import hear_other_things
@@ -47,6 +48,11 @@ _APART_BEFORE = late_pattern(
     )
     + r"\b[^;:()]{0,60}[:=]?\s*$"
 )
+_ON_CENTRE = late_pattern(UNIT + r"on\s(?:the\s)?cent(?:re|er)s?\b(?!\W?lines?\b)")
+_RETURNS = late_pattern(
+    r"\b(?:return(?:s|\sbends?)?|u[\s-]?bends?|u[\s-]?shaped?|hairpins?|180s?)\b"
+)
+"""'9" on centre return bend': what is on centres are its legs."""
 _BENT = whole_words(
     r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
     r"radio | bieg\w* | bogen | straal | bocht | coude",
@@ -215,7 +221,9 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         and not _leads_on(layout, figure, after, edge.end())
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
-    if (_APART_AFTER.match(after) or _APART_BEFORE.search(before)) and _is_of_legs(layout, figure):
+    if _is_apart(layout, figure, before, after) and _is_of_legs(layout, figure):
+        return "centres"
+    if _ON_CENTRE.match(after) and (_RETURNS.search(after) or _RETURNS.search(before)):
         return "centres"
     if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):
         return "od"
@@ -228,6 +236,17 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if inside and not whole and not RADIUS_WORD.search(before):
         return "id"
     return None
+
+
+def _is_apart(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    if _APART_AFTER.match(after):
+        return True
+    told = _APART_BEFORE.search(before)
+    if told is None or begins_tube(layout, figure):
+        return False
+    earlier = layout.before(figure)
+    # '9" centre to centre, tube 1 x .049': the words behind a distance are that one's
+    return earlier is None or earlier.role != "centres" or not _APART_AFTER.match(before)
 
 
 def _leads_on(layout: Layout, figure: Figure, after: str, end: int) -> bool:

@@ -39,6 +39,11 @@ _HOUSE = (
 )
 _ROOM = r"(?:rm|room|raum|zimmer|zi|salle|sala|stanza|kamer|lokaal|suite|ste)"
 _NO_FRACTION = r"(?!(?:\d{1,2}-)?\d{1,2}/(?:2|4|8|16|32|64)\b(?!-))"
+_NO_LENGTH = (
+    r"(?![\s-]\d{1,2}/\d|\s?(?:inch(?:es)?|gauge|o\.?d|tub(?:e|es|ing)|wall|rohr\w*|zoll|pouces?"
+    r"|pulgadas?|pollici)\b)"
+)
+"""'last week 1-3/4 tube', 'in May. 2 inch': no number of a week, no day."""
 
 Kinds = tuple[tuple[str, tuple[str, ...]], ...]
 
@@ -111,9 +116,11 @@ _LED_BY_LETTER: Kinds = (
     ("url", (r"(?:https?://|www\.)\S{1,300}",)),
     ("date", (
         rf"{_MONTH}\.?[\s-]{{1,2}}\d{{1,2}}(?:st|nd|rd|th)?\b"
-        rf"(?!\s?(?:mm|x|ga|sch|\"|in\b|/\d|\.\d|,\d))(?:,?\s{_YEAR})?",
-        rf"(?:kw|cw|week|wk|semaine|semana|settimana|kalenderwoche|uge|vecka)\.?\s?\d{{1,2}}"
-        rf"(?:[/ ]{_YEAR})?\b",
+        rf"(?!\s?(?:mm|x|ga|sch|\"|in\b|/\d|\.\d|,\d)){_NO_LENGTH}(?:,?\s{_YEAR})?",
+        # "KW. 14", but "every week. 1.5 x .065": behind a whole word the stop ends the sentence
+        r"(?:(?:kw|cw|(?<!/)(?<!per\s)(?<!a\s)(?<!each\s)wk)\.?"
+        r"|week|semaine|semana|settimana|kalenderwoche|uge|vecka)\s?\d{1,2}\b"
+        rf"(?:[/ ]{_YEAR}\b|(?![.,]\d|/\d|\s?(?:mm|cm|[x×*]\s?[.\d]|\"|in\b|ga\b)){_NO_LENGTH})",
         r"(?:q[1-4])\b",
     )),
     ("phone", (

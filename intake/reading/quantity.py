@@ -20,6 +20,12 @@ _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _FOR_A_SIZE = re.compile(r"\s(?:for|für|pour|para|per|voor)\s(?:the\s)?\d", re.IGNORECASE)
 """'Need 1 for 1.5 x .065': the 1 is no OD."""
+_OF_A_SIZE = re.compile(
+    r"\s(?:of|von|de|di|van)\s(?:the\s)?\d[\d./ -]{0,7}\"?\s?[x×*]\s?[.,\d]", re.IGNORECASE
+)
+"""'... and 1 of 2 x .065': no size is of another."""
+_TIMES_BEHIND = re.compile(r"\b(?:clr|radius|rad|radii)\.?,?\s{1,2}[x×]\s?$", re.IGNORECASE)
+_NEAR = 16
 _JOINS_COUNTS = re.compile(
     r"\s?(?:,|/|&|and|or|und|oder|et|ou|y|e|o|en|of)\s(?:(?:for|für|bei|pour|por|per|voor)\s)?",
     re.IGNORECASE,
@@ -86,8 +92,22 @@ def set_counts_aside(layout: Layout) -> None:
         if after is not None and (after.link == "times" or opens_list(layout, figure)):
             continue  # "one mandrel: 4 by .120": the 4 is a diameter
         counted = at < len(counts) and counts[at].start <= figure.start
+        if after is not None and _OF_A_SIZE.match(layout.text, figure.end):
+            counted, after.link = True, "apart"  # this "of" is no Dutch "or"
+        counted = counted or _is_times_at_end(layout, figure)
         if counted and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
+
+
+def _is_times_at_end(layout: Layout, figure: Figure) -> bool:
+    """'1.5 x .065 4.5 CLR x2', at the end of its line."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    ahead = layout.text[max(begin, figure.start - _NEAR) : figure.start]
+    return (
+        figure.number.style == "integer"
+        and _TIMES_BEHIND.search(ahead) is not None
+        and not layout.text[figure.end :].split("\n", 1)[0].strip(" .,;!")
+    )
 
 
 def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:

@@ -40,6 +40,7 @@ class Context:
             )
             or self.is_rate(end)
             or self._is_discounted_from(count.first)
+            or self._is_usage(count.first)
             or self._is_owned(count.first, end, piece=piece)
             or self._is_shared(count.first, end)
             or self._is_asked_whether(count.first)
@@ -47,6 +48,13 @@ class Context:
             or self._is_otherwise(count.first)
             or self.asks_which(count.first, end)
             or (not named and self.speaks_of_other_tooling(count.first))
+        )
+
+    def _is_usage(self, first: int) -> bool:
+        """'Annual usage 3 mandrels', 'Jahresbedarf 4 Stück'."""
+        near = {self.text[at] for at in self.words.before(first, 5)}
+        return bool(near & v.USAGE) and not any(
+            self.words.phrase(at, v.WANTS) for at in self.words.before(first, 4)
         )
 
     def _is_discounted_from(self, first: int) -> bool:

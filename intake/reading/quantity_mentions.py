@@ -8,7 +8,7 @@ from functools import lru_cache
 from . import quantity_verbs as v
 from . import quantity_words as w
 from .figures import Layout
-from .parts_counted import counts_parts
+from .parts_counted import counts_parts, counts_tubes
 from .phrases import words_of
 from .quantity_articles import Articles
 from .quantity_context import Context
@@ -102,7 +102,10 @@ class _Finder:
             if piece and count.value > _MOST_PIECES:
                 return None
             named = not piece or self._follows_mandrel(count)
-            if not named and counts_parts(self.words, count.first, count.value):
+            if not named and (
+                counts_parts(self.words, count.first, count.value)
+                or counts_tubes(self.words, end, count.value)
+            ):
                 return None
             if self.context.is_rejected(count, end, piece=not named, named=named):
                 return None

@@ -94,6 +94,8 @@ class Prompts:
                 return BARE  # "one of, please": a slip for "off"
             if self._says_of_them(before, behind + 1):
                 return BARE
+            if self.numbers.is_size(behind + 1):
+                return BARE  # "three mandrels of ..., and 1 of 2 x .065"
         if before in w.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():

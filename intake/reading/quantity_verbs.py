@@ -10,6 +10,11 @@ RATES = word_set(
     "settimana anno dag week maand jaar uur frame vehicle car bus chair bike",
 )
 RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
+USAGE = word_set(
+    "usage consumption eau jahresbedarf jahresmenge verbrauch consommation consumo verbruik",
+    "jaarverbruik annually yearly",
+)
+"""What is used up in a year is not wanted now."""
 EACH_BY = phrases(
     "per size | per line | per item | per radius | per option | per head | per tube | per die",
     "per tipo | por tipo | par type | pro sorte | per diameter | per type | per position",

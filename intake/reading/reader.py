@@ -11,10 +11,12 @@ from ..model import Message, OwnText
 from .attached import with_attached
 from .bare_replies import bare_replies
 from .count_changed import count_changed
+from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
 from .earlier import read_earlier
 from .groups import Group
 from .material_answers import with_material_answered
+from .other_tools import with_other_tools_doubted
 from .patterns import any_of, whole_words
 from .prompts import count_answered
 from .quantity_choices import with_choices
@@ -123,7 +125,8 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
-    requests = with_counts_guessed(requests, own.text)
+    requests = with_counts_for_each(with_counts_guessed(requests, own.text), own.text)
+    requests = with_other_tools_doubted(requests, own.text)
     requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ..model import Prompt
+from .also_another import hear_also_another
 from .angle_behind import set_angles_aside
 from .bands import hear_bands
 from .bracketed_tubes import hear_bracketed_tubes
@@ -50,6 +51,7 @@ from .quantity import set_counts_aside
 from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
+from .round_the_tube import hear_round_the_tube
 from .run_together import hear_run_together
 from .same_wall import hear_same_wall
 from .sides_asked import doubt_sides_asked, without_sides_asked
@@ -60,8 +62,8 @@ from .text_tables import RowFacts, read_tables
 from .thick_tubes import hear_thick_tubes
 from .tokens import Token
 from .tubes_listed import hear_tubes_listed
-from .wall_for_all import hear_wall_for_all
 from .wall_behind_word import hear_walls_behind_words
+from .wall_for_all import hear_wall_for_all
 from .walls_of import hear_walls_of
 from .wrapped import unwrap
 
@@ -139,8 +141,10 @@ def _read(
     hear_run_together(layout)
     hear_called_by_wall(layout)
     hear_stock_lengths(layout)
+    hear_round_the_tube(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
+    hear_also_another(layout)
     hear_walls_of(layout)
     hear_on_lines(layout)
     hear_walls_behind_words(layout)

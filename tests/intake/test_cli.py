@@ -314,7 +314,7 @@ class TestDesk:
             mail(tmp_path, 1, subject="Mandrel 1", body=f"Job 1. {STOCK}").read_bytes()
         )
         assert main(["--shop", shop, "collect", str(tmp_path)]) == 0
-        assert capsys.readouterr().out.startswith("23 new (23 sizes), 1 known before")
+        assert capsys.readouterr().out.startswith("23 new (23 with sizes), 1 known before")
 
     def test_from_collect_to_a_draft(
         self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
@@ -323,7 +323,9 @@ class TestDesk:
         mail(tmp_path, 2, "Mandrel for 2 x .049 wall 304, 6 in CLR please.", "Thin tube")
         call = ["--shop", shop]
         assert main([*call, "collect", str(tmp_path)]) == 0
-        assert capsys.readouterr().out.startswith("2 new (2 sizes), 0 known before, 0 not usable.")
+        assert capsys.readouterr().out.startswith(
+            "2 new (2 with sizes), 0 known before, 0 not usable."
+        )
         assert main([*call, "collect", str(tmp_path)]) == 0
         assert capsys.readouterr().out.startswith("0 new, 2 known before, 0 not usable.")
 
@@ -365,7 +367,7 @@ class TestDesk:
         good = mail(tmp_path, 1)
         assert main(["--shop", shop, "collect", str(tmp_path / "gone"), str(good)]) == 1
         out, err = capsys.readouterr()
-        assert out.startswith("1 new (1 sizes), 0 known before, 1 not usable.")
+        assert out.startswith("1 new (1 with sizes), 0 known before, 1 not usable.")
         assert err == f"bendreply: {tmp_path / 'gone'}: there is no such file\n"
 
     def test_nothing_named_to_collect(self, shop: str, capsys: pytest.CaptureFixture[str]) -> None:

@@ -153,7 +153,7 @@ def test_what_can_not_be_used_is_tried_again_and_not_lost(
 
     with monkeypatch.context() as faulty:
         faulty.setattr(pipeline, "process", broken)
-        for expected in ("2 new (2 sizes)", "0 new"):
+        for expected in ("2 new (2 with sizes)", "0 new"):
             status, out, err = shop.run("collect")
             assert status == 1
             assert out.startswith(f"{expected}, 0 known before, 1 not usable.")

@@ -53,7 +53,7 @@ def test_a_token_opens_the_mailbox_and_a_stale_one_does_not(
         monkeypatch.setenv("SHOP_TOKEN", good)
         status, out, err = shop.run("collect")
         assert (status, err) == (0, ""), (server.folder / "dovecot.log").read_text()
-        assert out.startswith("1 new (1 sizes)")
+        assert out.startswith("1 new (1 with sizes)")
         monkeypatch.setenv("SHOP_TOKEN", stale)
         status, _, err = shop.run("collect")
         assert status == 1
