@@ -21,6 +21,7 @@ _ON = late_pattern(
 _RADIUS_BEHIND = late_pattern(
     r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,3}(?:clr|c\.l\.r|cl\b|cent(?:re|er)|rad|r\b|bend|die)"
 )
+_IN_A_LIST = late_pattern(r"\ben\s?$")
 _LINE_BEGINS = late_pattern(r"^\W*(?:\w{1,2}[).:]\s*)?[øØ]?\W*$")
 _TUBE_BEHIND = late_pattern(
     r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,2}(?:o\.?d\b|tub\w*|pipes?\b|rohr\w*|buis|wall\b|x\b|by\b)"
@@ -58,6 +59,8 @@ def _in_one_sentence(layout: Layout) -> list[list[Figure]]:
             continue  # "one on 1.5 tube": a count
         if pairs and od.index != pairs[-1][1].index + 1:
             continue
+        if _IN_A_LIST.search(layout.words(od.end, radius.start)):
+            continue  # "60, 75 en 90 radius" is a Dutch list
         pairs.append([od, radius])
     several = [pairs for pairs in found.values() if len(pairs) > 1]
     return [pair for pairs in several if any(map(_is_no_count, pairs)) for pair in pairs]

@@ -9,7 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .patterns import any_of
 from .place_tests import is_diameter, is_thin
 from .roles import RADIUS_ROLES
@@ -58,6 +58,8 @@ def _is_on(layout: Layout, figure: Figure, radius: Figure) -> bool:
         return False
     if radius.role not in RADIUS_ROLES or radius.unit == "D" or figure.is_gauge:
         return False
+    if radius.link in LISTED and figure.link in LISTED:
+        return False  # "60, 75 en 90 radius"
     if figure.link in ("times", "slash") or figure.sentence != radius.sentence:
         return False
     value = figure.number.value
