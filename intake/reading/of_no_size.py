@@ -22,11 +22,13 @@ from .of_no_size_words import (
     BENT_EMPTY,
     HELD_BY_NAME,
     NO_TROUBLE,
+    NOT_OFFERED,
     OF_NO_SIZE,
     POINTS_TO_SIZE,
     TELLS_OF_OTHER,
     WORDS_WITH_MANDREL,
 )
+from .place_names import NOUN
 from .roles import LENGTH_ROLES
 from .told_words import TELLS, TELLS_NOT
 
@@ -49,12 +51,18 @@ _NAMES = late_pattern(
     r"(?:the\s|den\s|das\s|die\s|le\s|el\s|il\s|de\s)?)?(?:(?:r|ø|clr)\s?)?$"
 )
 """What stands before the figure of a size that is only named: 'a 2-1/4', 'il 38', 'den mit 180'."""
+_ABOVE_IT = late_pattern(
+    r"\b(?:above|over|bigger than|larger than|über|größer als|ab|au-dessus de|plus de|más de"
+    r"|por encima de|oltre|sopra|boven|vanaf)\s(?:the\s)?(?:ø\s?)?$"
+)
+"""'Stacks are straight above 4 in.': of none of the sizes where all are smaller."""
 _BEHIND = late_pattern(
     r"(?:\s?(?:x|×|by|of|pcs|pieces|off|stück|stk|days?|weeks?|months?|years?|%|°|deg\w*|ga|gauge"
     r"|wall|d\b|kg|lbs?|dollars?|eur|usd|\$|€|mandrels?|dies?|machines?|men|and|or|und|oder|et|ou|y|e"
     r"|en|o|to|bis|wochen|jahre|semaines|semanas|settimane|weken)\b|\s?[x×%°$€/])"
 )
-_NEAR = Decimal("0.08")
+_PLACE = late_pattern(rf"\b{NOUN}\s?$|#$")
+_NEAR, _NEAR_CONVERTED = Decimal("0.03"), Decimal("0.08")
 """Lengths that lie so near each other may be one: '38' for 38.1, '1-1/2' for it."""
 _INCH = Decimal("25.4")
 _SCALES = (Decimal(1), _INCH, 1 / _INCH, *(Decimal(10) ** power for power in (-3, -1, 1, 3)))
@@ -77,6 +85,7 @@ def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
     lengths = [
         fs[0].number.value for g in groups for slot, fs in g.slots.items() if slot in ("od", "clr")
     ]
+    ods = [g.slots["od"][0].number.value for g in groups if "od" in g.slots]
     text = layout.text
     for begin, end in _clauses(layout.text):
         figures = [figure for figure in layout.figures if begin <= figure.start < end]
@@ -84,7 +93,7 @@ def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
             continue
         words = layout.text[begin:end].lower().replace("’", "'")
         if _of_thing(words, figures, held) or _of_other_size(
-            layout, (begin, words), figures, held, lengths
+            layout, (begin, words), figures, held, (lengths, ods)
         ):
             text = text[:begin] + " " * (end - begin) + text[end:]
     if text == layout.text:
@@ -122,20 +131,26 @@ def _of_other_size(
     clause: tuple[int, str],
     figures: Sequence[Figure],
     held: set[Held],
-    lengths: Sequence[Decimal],
+    lengths: tuple[Sequence[Decimal], Sequence[Decimal]],
 ) -> bool:
     """'Il 38 lo compriamo già curvato', where no 38 is among the sizes."""
     begin, words = clause
     if HELD_BY_NAME.search(layout.text.lower()) or any(_may_be_held(f, held) for f in figures):
         return False
-    named = [figure for figure in figures if _names_size(layout, begin, figure, lengths)]
+    named = [figure for figure in figures if _names_size(layout, begin, figure, *lengths)]
     if len(named) != 1:
         return False
     told = any(pattern.search(words) for pattern in (TELLS, TELLS_NOT, TELLS_OF_OTHER))
-    return told and not AT_CLAUSE.search(words) and not ASKS_TOO.search(words)
+    return told and not AT_CLAUSE.search(words) and not ASKS_TOO.search(NOT_OFFERED.sub(" ", words))
 
 
-def _names_size(layout: Layout, begin: int, figure: Figure, lengths: Sequence[Decimal]) -> bool:
+def _names_size(
+    layout: Layout,
+    begin: int,
+    figure: Figure,
+    lengths: Sequence[Decimal],
+    ods: Sequence[Decimal],
+) -> bool:
     if figure.role not in (None, "noise", *LENGTH_ROLES) or figure.unit in ("D", "ga"):
         return False
     value = figure.number.value
@@ -146,7 +161,11 @@ def _names_size(layout: Layout, begin: int, figure: Figure, lengths: Sequence[De
         return False
     ahead = layout.words(max(begin, figure.start - _AHEAD), figure.start)
     behind = layout.words(figure.end, figure.end + _AHEAD)
-    return _NAMES.search(ahead) is not None and not _BEHIND.match(behind)
+    if _BEHIND.match(behind):
+        return False
+    if _ABOVE_IT.search(ahead):
+        return value > max(ods, default=value)
+    return _NAMES.search(ahead) is not None
 
 
 def names_again(layout: Layout, groups: Sequence[Group], begin: int, end: int) -> list[bool]:
@@ -159,6 +178,7 @@ def names_again(layout: Layout, groups: Sequence[Group], begin: int, end: int) -
         if begin <= figure.start < end
         and figure.role in (None, "noise", *LENGTH_ROLES)
         and figure.how != "count"
+        and not _PLACE.search(layout.words(max(0, figure.start - _AHEAD), figure.start))
     ]
     if not there or any(figure.index in taken for figure in there):
         return [False] * len(groups)
@@ -182,7 +202,7 @@ def _may_be_held(figure: Figure, held: set[Held]) -> bool:
     """Whether a figure may be a length of a size read, in another unit or rounded."""
     value = figure.number.value
     return any(
-        abs(value * scale - other) <= other * _NEAR
+        abs(value * scale - other) <= other * (_NEAR if scale == 1 else _NEAR_CONVERTED)
         for other, is_wall in held
         for scale in (_WALL_SCALES if is_wall else _SCALES)
     )

@@ -150,6 +150,13 @@ AT_CLAUSE = whole_words(
     r"change[ds]? | (?:is|was|are) now | rather",
 )
 """Words that may turn it round, or put a figure right."""
+NOT_OFFERED = whole_words(
+    r"(?:please )?(?:do not|don'?t|no need to) (?:quote|price|offer)(?: (?:it|that|that one))?",
+    r"(?:bitte )?nicht (?:mit )?(?:anbieten|angebot) | pas de (?:devis|prix)",
+    r"(?:please )?(?:leave|drop|skip|forget|ignore) (?:it|that)(?: out| off)?",
+    r"(?:bitte )?(?:weglassen|streichen) | no (?:lo )?(?:cotic\w+|presupuest\w+)",
+    r"non (?:lo )?(?:quot\w+|offr\w+) | niet (?:aanbieden|offreren)",
+)
 ASKS_TOO = whole_words(
     r"please | quote | price | how much | can you | could you | bitte | angebot | devis | prix",
     r"presupuesto | precio | preventivo | prezzo | offerte | prijs | graag",
