@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from ..late_pattern import late_pattern
 from .butted import ends_butted, read_butted
 from .chain_parts import RADIUS_OR_LENGTH, comparable, read_four, read_pair, read_triple, set_role
+from .die_stamps import is_stamped_bend, trust_stamp
 from .figures import Figure, Layout
-from .likeness import nearly, same_size
+from .likeness import same_size
 from .patterns import whole_words, word_set
 from .place_tests import is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
@@ -39,14 +39,6 @@ _DIE_MARKED = whole_words(
     r"(?:matrices?) (?:\w+ ){0,3}(?:marcad[ao]s?) | matrici (?:\w+ ){0,3}(?:marcat[ei])",
     r"(?:mallen) (?:\w+ ){0,3}(?:gemarkeerd|gestempeld)",
 )
-
-_STAMPED = late_pattern(
-    r"\b(?:stamped|marked|engraved|gestempelt|eingeschlagen|gravée?s?|marquée?s?|marcad[oa]s?"
-    r"|grabad[oa]s?|marcat[oaie]|stampigliat[oaie]|gestempeld|gemerkt)\W{0,3}$"
-)
-_DIE = whole_words("dies? | die set | former | shoe | biegeform | matrice | matriz | matrijs | mal")
-_STAMP_BEFORE = 24
-_PLAIN_MULTIPLES = frozenset(map(Decimal, ("1.5", "2", "2.5", "3", "3.5", "4", "5", "6")))
 
 
 def assign_by_chain(layout: Layout) -> None:
@@ -159,7 +151,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if len(chain) == 2:
         if not (_read_die_pair(layout, chain) or _read_radius_behind(layout, *chain)):
             read_pair(chain)
-            _trust_stamp(layout, *chain)
+            trust_stamp(layout, *chain)
     elif len(chain) == 3:
         read_triple(layout, chain)
     else:
@@ -184,29 +176,9 @@ def _read_die_pair(layout: Layout, chain: list[Figure]) -> bool:
         return False
     first.give("od", "chain")
     second.give("clr", "header" if told else "chain")
-    if not told and not _is_stamped_bend(layout, first, b / a):
+    if not told and not is_stamped_bend(layout, first, b / a):
         second.notes.append(RADIUS_OR_LENGTH)
     return True
-
-
-def _trust_stamp(layout: Layout, first: Figure, second: Figure) -> None:
-    if RADIUS_OR_LENGTH not in second.notes or second.role != "radius":
-        return
-    times = second.number.value / first.number.value if first.number.value else Decimal(0)
-    if layout.says(first.sentence, _DIE) and _is_stamped_bend(layout, first, times):
-        second.notes.remove(RADIUS_OR_LENGTH)
-        second.give("clr", "chain")
-
-
-def _is_stamped_bend(layout: Layout, first: Figure, times: Decimal) -> bool:
-    """'A 1.5 inch die, stamped 1.50 / 4.50': the stamp repeats the tube, and the rest of it is a
-    plain multiple, as centreline radii of dies are."""
-    again = any(
-        other is not first and nearly(other, first) and other.role in (None, "od", "die", "label")
-        for other in layout.figures
-    )
-    ahead = layout.words(max(0, first.start - _STAMP_BEFORE), first.start)
-    return again and times in _PLAIN_MULTIPLES and _STAMPED.search(ahead) is not None
 
 
 def _read_radius_behind(layout: Layout, first: Figure, second: Figure) -> bool:

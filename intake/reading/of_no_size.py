@@ -34,8 +34,11 @@ from .told_words import TELLS, TELLS_NOT
 
 _STOP = re.compile(r"(?<=[.!?;])(?=\s+[^a-zäöüß\s]|\s*$)|\n(?=\s*[^a-zäöüéèàñ\s])|\n\s*\n")
 """Where a clause ends; a line that goes on with a small letter was broken by a mail program."""
-_PART = re.compile(r",\s|\s[-–]\s|\s(?=(?:but|aber|mais|pero|ma|maar|(?:i|we)(?:'ll| will"
-    r"| may| might))\s)", re.IGNORECASE)
+_PART = re.compile(
+    r",\s|\s[-–]\s|\s(?=(?:but|aber|mais|pero|ma|maar|(?:i|we)(?:'ll| will"
+    r"| may| might))\s)",
+    re.IGNORECASE,
+)
 _TOOL = late_pattern(
     r"\b(?:\w*mandr[ie]l(?:es|s)?|\w*dorne?s?|mandrins?|mandrin[oi]|doorn(?:en)?"
     r"|radius|rayon|radio|raggio|wall|od|this one|one (?=each|of each|mandrel))\b"

@@ -12,7 +12,8 @@ _MAIL = (
     r"|aanvraag)"
 )
 _THING = (
-    r"(?:machines?|benders?|pumps?|printed drawings?|rods?|mandrel rods?|lube|lubricants?|oil|paste|catalogu?es?"
+    r"(?:machines?|benders?|pumps?|printed drawings?|rods?|mandrel rods?|lube|lubricants?|oil"
+    r"|paste|catalogu?es?"
     r"|accounts?|price ?lists?|dies?|die sets?|wipers?|wiper dies?|collets?|clamps?|clamp dies"
     r"|pressure dies?|formers?|toolings?|rush|hurry|drawings?|prints?|samples?|coatings?|plating"
     r"|chrome|polishing|balls? coated|certificates?|certs?|paperwork|freight|shipping|delivery"
@@ -43,12 +44,15 @@ _THING_NL = (
     r"(?:machine|buigmachine|stang|smeermiddel|olie|catalogus|account|mal|mallen|gladstrijker"
     r"|klem|tekening(?:en)?|materiaal|verzending|vracht|betaling|factuur|antwoord|haast)"
 )
-_OF = r"(?:(?:the|a|an|any|my|our|your|some|used|new|that|more|extra|good|great|nice|set of)\s){0,4}"
+_OF = (
+    r"(?:(?:the|a|an|any|my|our|your|some|used|new|that|more|extra|good|great|nice|set of)\s){0,4}"
+)
 _BE = r"(?:is|are|was|has been|have been|can|could|we|i|that|which|will)"
 _DROP = r"(?:disregard|ignore|cancel|drop|scrap|forget|leave out|don'?t need|do not need|skip)"
 _NEED_NO = (
     r"(?:(?:no need (?:for|of|to)|not interested in|don'?t (?:need|want|quote|bother with|price)"
-    r"|do not (?:need|want|quote|price)|leave (?:out|off)|bother with|no longer need|skip|drop|without)"
+    r"|do not (?:need|want|quote|price)|leave (?:out|off)|bother with|no longer need|skip|drop"
+    r"|without)"
     r"|(?:we|i)(?:'ve)? (?:already )?(?:have|own|got))"
 )
 _DAY = (
@@ -74,7 +78,8 @@ OF_NO_SIZE = whole_words(
     r"|asks?|asked|charges?|needs?|takes?|before|closed|is|was|let)",
     r"(?:someone|somebody) else (?:wants?|quoted|asks|charges) (?:(?!the|that)\S+ ){0,2}(?:weeks?"
     r"|days|months|less|more|cheaper)",
-    r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son) (?:said|says|told|recommends?"
+    r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son) (?:said|says|told"
+    r"|recommends?"
     r"|recommended|sent|gave|pointed|used to buy|buys|swears by|works)(?: \w+){0,4} (?:you|your)"
     r"(?! (?:could|can|made|have|had|did))",
     rf"(?:don'?t|do not|won'?t|no) need (?:it|them|these|those|any of (?:it|them)|the lot)?"
@@ -113,14 +118,19 @@ BENT_EMPTY = whole_words(
 )
 """With trouble told beside it, it says why a mandrel is wanted."""
 NO_TROUBLE = whole_words(
-    r"no(?! mandrel) | not | never | isn'?t | doesn'?t | don'?t | hardly | nicht | keine? | kaum | pas",
-    r"jamais | nunca | mai | niet | geen | fine | ok | okay | gut | bien | bene | goed | until | only",
+    r"no(?! mandrel) | not | never | isn'?t | doesn'?t | don'?t | hardly | nicht | keine?"
+    r" | kaum | pas",
+    r"jamais | nunca | mai | niet | geen | fine | ok | okay | gut | bien | bene | goed | until"
+    r" | only",
 )
 POINTS_TO_SIZE = whole_words(
-    r"mandrels? | plugs? | ones? | sizes? | first | second(?! batch| lot| run| order) | third | fourth | last (?:one|line|row"
-    r"|item|size) | small\w* | big(?:ger|gest)? | larg(?:e|er|est) | thin(?:ner|nest)? | thick\w* | lighter"
+    r"mandrels? | plugs? | ones? | sizes? | first | second(?! batch| lot| run| order) | third"
+    r" | fourth | last (?:one|line|row"
+    r"|item|size) | small\w* | big(?:ger|gest)? | larg(?:e|er|est) | thin(?:ner|nest)?"
+    r" | thick\w* | lighter"
     r" | heav(?:y|ier)",
-    r"both | others? | rest | either | neither | half | lines? \d+ | items? | rows? | pos | position",
+    r"both | others? | rest | either | neither | half | lines? \d+ | items? | rows? | pos"
+    r" | position",
     r"radius | radii | wall | od | for (?:the|that|those|this|these|them|it|my|our|\d)",
     r"(?<!any )of (?:these|those|them)",
     r"dorne? | dorns | einen? davon | klein\w* | groß\w* | dünn\w* | dick\w* | erste\w* | zweite\w*"
@@ -131,12 +141,15 @@ POINTS_TO_SIZE = whole_words(
     r"|ese|los|las)",
     r"mandrin[oi] | anim[ae] | piccol\w+ | prim[oa] | second[oa] | altr[oiae] | quell[oae] | uno"
     r"| entrambi | per (?:il|la|quello|i|le)",
-    r"doorn(?:en)? | kleine\w* | grote\w* | eerste | tweede | andere | allebei | voor (?:de|het|die)",
+    r"doorn(?:en)? | kleine\w* | grote\w* | eerste | tweede | andere | allebei | voor (?:de|het"
+    r"|die)",
 )
 """Words that may mean one of the sizes."""
 TELLS_OF_OTHER = whole_words(
-    r"next (?:year|season|spring|summer|autumn|fall|winter) | later | new year | can wait | on hold",
-    r"straight | by hand | nothing for | no mandrel | needs? none | without | not bent | never mind",
+    r"next (?:year|season|spring|summer|autumn|fall|winter) | later | new year | can wait"
+    r" | on hold",
+    r"straight | by hand | nothing for | no mandrel | needs? none | without | not bent"
+    r" | never mind",
     r"forget | leave | drop | cancelled | canceled | comes? later | already | bend|bent",
     r"nächstes jahr | später | von hand | ohne | gerade | entfällt | streichen | fertig gebogen",
     r"l'an prochain | plus tard | à la main | sans | droits? | annulé | déjà",

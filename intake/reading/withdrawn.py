@@ -117,8 +117,8 @@ _LEAVES_IT = (
     r"(?=,? (?:(?:so|and|also|und|et|y|e|en) )?(?:please |pls |bitte |s'il vous plaît |por favor |"
     r"per favore |graag )?(?:leave (?:it|that|this)(?: one)? (?:out|off)|skip it|omit it|drop it"
     r"|(?:do not|don't) (?:quote|price) (?:it|that)|weglassen|nicht anbieten|streichen|à omettre"
-    r"|ne pas (?:la |le )?chiffrer|no (?:la |lo )?(?:coticen|cotizar|incluir)|non (?:quotare|offrire)"
-    r"|niet (?:aanbieden|offreren)|weglaten)\s*(?:[.;!]|$))"
+    r"|ne pas (?:la |le )?chiffrer|no (?:la |lo )?(?:coticen|cotizar|incluir)"
+    r"|non (?:quotare|offrire)|niet (?:aanbieden|offreren)|weglaten)\s*(?:[.;!]|$))"
 )
 """'... is on hold, please leave it out': said of that line, with nothing behind."""
 _ALL_THE_SAME = (
