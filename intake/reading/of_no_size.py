@@ -26,6 +26,7 @@ from .of_no_size_words import (
     OF_NO_SIZE,
     POINTS_TO_SIZE,
     TELLS_OF_OTHER,
+    WAITS,
     WORDS_WITH_MANDREL,
 )
 from .place_names import NOUN
@@ -90,12 +91,13 @@ def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
     ]
     ods = [g.slots["od"][0].number.value for g in groups if "od" in g.slots]
     text = layout.text
-    for begin, end in _clauses(layout.text):
+    for begin, end, part in _clauses(layout.text):
         figures = [figure for figure in layout.figures if begin <= figure.start < end]
         if any(figure.index in taken for figure in figures):
             continue
         words = layout.text[begin:end].lower().replace("’", "'")
-        if _of_thing(words, figures, held) or _of_other_size(
+        put_off = part and WAITS.search(words)  # "1.75 x .095 on 5.25 CLR, delivery can wait"
+        if (not put_off and _of_thing(words, figures, held)) or _of_other_size(
             layout, (begin, words), figures, held, (lengths, ods)
         ):
             text = text[:begin] + " " * (end - begin) + text[end:]
@@ -104,17 +106,17 @@ def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
     return replace(layout, text=text, _folded=None, _texts={}, _said={})
 
 
-def _clauses(text: str) -> Iterator[tuple[int, int]]:
-    """Sentences, and the parts of each."""
+def _clauses(text: str) -> Iterator[tuple[int, int, bool]]:
+    """Sentences, and the parts of each, and whether it is a part."""
     begin = 0
     for stop in [*(match.end() for match in _STOP.finditer(text)), len(text)]:
         if stop > begin:
-            yield begin, stop
+            yield begin, stop, False
             cuts = [match.end() for match in _PART.finditer(text, begin, stop)]
             for left, right in zip([begin, *cuts], [*cuts, stop], strict=True):
                 rest = f"{text[begin:left]} {text[right:stop]}".lower()
                 if cuts and not POINTS_TO_SIZE.search(_TOOL.sub(" ", rest)):
-                    yield left, right
+                    yield left, right, True
         begin = stop
 
 
@@ -183,7 +185,8 @@ def names_again(layout: Layout, groups: Sequence[Group], begin: int, end: int) -
         and figure.how != "count"
         and not _PLACE.search(layout.words(max(0, figure.start - _AHEAD), figure.start))
     ]
-    if not there or any(figure.index in taken for figure in there):
+    places = any(f.unit is None and f.number.value in range(1, len(groups) + 1) for f in there)
+    if not there or places or any(figure.index in taken for figure in there):
         return [False] * len(groups)
     having = [
         [

@@ -145,6 +145,7 @@ POINTS_TO_SIZE = whole_words(
     r"|die)",
 )
 """Words that may mean one of the sizes."""
+WAITS = whole_words("wait | later | next year | on hold | warten | später | plus tard | más tarde")
 TELLS_OF_OTHER = whole_words(
     r"next (?:year|season|spring|summer|autumn|fall|winter) | later | new year | can wait"
     r" | on hold",

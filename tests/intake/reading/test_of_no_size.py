@@ -163,7 +163,6 @@ MAY_BE_ONE = [
     ("DE", "Der 38er ist schon da."),
     ("DE", "Den 50er erst nächstes Jahr."),
     ("DE", "Einen davon haben wir schon."),
-    ("DE", "Für die Maschine in Halle 2 haben wir schon einen Dorn."),
     ("DE", "Der mit Radius 100 entfällt."),
     ("DE", "Das zweite Rohr geht auch ohne Dorn."),
     ("DE", "Den für das Gestell bitte streichen."),
