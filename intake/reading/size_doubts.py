@@ -205,6 +205,13 @@ def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]
     if field == "clr":
         role, od = figure.role or "radius", size.lengths["od"]
         found = [centreline_radius(value, role, od) for value in readings(figure, field)]
+        if role == "times_d" and size.best.od is not None and size.best.od.nominal:
+            # "3 volte il diametro nominale, cioè 76,2": three times the inch that 1" pipe is called
+            found += [
+                figure.number.value * named.number.value * _INCH
+                for named in size.slots.get("od", ())
+                if named.unit in (None, "in")
+            ]
     else:
         found = [value.mm for value in readings(figure, field)]
     if field == "od" and size.best.od is not None and size.best.od.nominal:
