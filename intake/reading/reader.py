@@ -13,6 +13,7 @@ from .bare_replies import bare_replies
 from .count_changed import count_changed
 from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
+from .counts_left import with_counts_left
 from .earlier import read_earlier
 from .groups import Group
 from .material_answers import with_material_answered
@@ -126,6 +127,7 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
     requests = with_counts_for_each(with_counts_guessed(requests, own.text), own.text)
+    requests = with_counts_left(requests, own.text)
     requests = with_other_tools_doubted(requests, own.text)
     requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:
