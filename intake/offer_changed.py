@@ -8,9 +8,15 @@ from .late import Late
 _IN = r"(?:[^.?!\n]|\.\d)"
 _CHANGED = Late(
     (
-        r"\b(?:change|amend|alter|make|revise|update|switch)\b(?! sure)" + _IN + r"{0,60}\b(?:instead"
-        r" of|rather than|in place of)\b" + _IN + r"{0,12}(?:\d|\bone\b|\btwo\b|\bthree\b|\bthe \w)",
-        r"\b(?:ändern|ändert|machen|mach|geändert)\b" + _IN + r"{0,60}\b(?:statt|anstatt|anstelle)\b"
+        r"\b(?:change|amend|alter|make|revise|update|switch)\b(?! sure)"
+        + _IN
+        + r"{0,60}\b(?:instead"
+        r" of|rather than|in place of)\b"
+        + _IN
+        + r"{0,12}(?:\d|\bone\b|\btwo\b|\bthree\b|\bthe \w)",
+        r"\b(?:ändern|ändert|machen|mach|geändert)\b"
+        + _IN
+        + r"{0,60}\b(?:statt|anstatt|anstelle)\b"
         r"|\b(?:statt|anstatt|anstelle)\b" + _IN + r"{0,60}\b(?:ändern|ändert)\b",
         r"\b(?:chang|modifi|mett|pass)\w*\b" + _IN + r"{0,60}\bau lieu d",
         r"\b(?:cambi|modific|pon|pas)\w*\b" + _IN + r"{0,60}\ben (?:vez|lugar) de\b",

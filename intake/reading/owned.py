@@ -19,6 +19,8 @@ _OWNED = whole_words(
     "(?:have|got|own|bought|had|have got|make do with|made)",
     "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
     "(?:got|have) your",
+    "(?:os|le|les) (?:compramos|compré|pedimos|encargamos) (?:el|un|uno)",
+    "(?:nos|me) (?:vendisteis|vendieron|hicisteis|suministrasteis) (?:el|un|uno)",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
 )
@@ -113,6 +115,7 @@ _A_TOOL = late_pattern(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\
 _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
+    r"|\b(?:mandril|mandrin|mandrino|anima|doorn)\s(?:de|di|du|van|da)\b"
 )
 _DIE = late_pattern(
     r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b"

@@ -23,7 +23,8 @@ _ANEW = whole_words(
     "(?:quote|price|make|do|order|need|want|supply) (?:me |us )?(?:for )?(?:both|them|these|those|it|all"
     " of them|the lot|the two|either) again | (?:the )?same again | both again | re-?quote"
     " | noch ?(?:ein)?mal (?:anbieten|bestellen|machen) | beide (?:noch ?(?:ein)?mal|nochmals|wieder)",
-    "les deux (?:à nouveau|encore une fois) | los dos otra vez | entrambi di nuovo"
+    "lo mismo | otra vez | (?:dos|tres) más | dasselbe | nochmals? | la même chose | lo stesso",
+    "hetzelfde | les deux (?:à nouveau|encore une fois) | los dos otra vez | entrambi di nuovo"
     " | allebei (?:opnieuw|nog een keer)",
     r"einen neuen",
     "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
