@@ -39,5 +39,7 @@ def _is_radius(layout: Layout, figure: Figure) -> bool:
         layout.tokens[figure.token],
         *layout.tokens_after(figure, _BEHIND),
     ]
-    cues = [cue for token in named if token.number is None or token is named[1] for cue in token.cues]
+    cues = [
+        cue for token in named if token.number is None or token is named[1] for cue in token.cues
+    ]
     return any(cue.role in RADIUS_ROLES for cue in cues)
