@@ -1,5 +1,5 @@
-"""Parts that we are to roll for the sender: rings, hoops, a canopy. No tooling is named, and we roll
-none."""
+"""Parts that we are to roll for the sender: rings, hoops, a canopy. No tooling is named, and we
+roll none."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Counts that no size took to itself: at the end of each line of a list ('... R 90 (2)', '... = 2'),
+"""Counts that no size took to itself: at the end of each line of a list ('R 90 (2)', '... = 2'),
 by the ODs that they are for ('2 pcs for 30 and 1 pc for 32'), 'mandrel for each please'.
 
 Only where every size gets one. Those by OD hold also where another count was read ('Mandrels: 1
@@ -55,7 +55,8 @@ _TAIL = late_pattern(
 )
 """What is left of a line behind its size: '(2)', '= 2', 'x2', or a bare number in a column."""
 _COUNTS_OTHERS = late_pattern(
-    r"\b(?:bends?|bögen|parts? per|pieces? per|angles?|degrees?|lengths?|sticks?|joints?|tubes? (?:each|"
+    r"\b(?:bends?|bögen|parts? per|pieces? per|angles?|degrees?|lengths?|sticks?|joints?"
+    r"|tubes? (?:each|"
     r"per)|coudes|curvas|curve|bochten|qty of (?:tubes?|parts?|bends?)|balls?|kugeln|billes)\b",
     re.IGNORECASE,
 )

@@ -19,12 +19,14 @@ _LEANS = late_pattern(
         "creo que | supongo que | seguramente | probablemente | credo | penso | probabilmente",
         "ik denk | ik geloof | waarschijnlijk | vermoedelijk",
     )
-    + r",?\s(?:(?:it|that|this|it's|it is|that's|is|the|wall|tube|of|es|ist|c'est|le|la|que|sia|è|het|de"
+    + r",?\s(?:(?:it|that|this|it's|it is|that's|is|the|wall|tube|of|es|ist|c'est|le|la|que|sia"
+    r"|è|het|de"
     r"|es ist|die|das|das|dass)\s){0,4}(?P<number>\d{0,4}[.,]?\d{1,4})(?![\d/]|[.,]\d)"
     r"(?!\"?\s?(?:or|oder|ou|o|of|to|-|x|×|/)(?:\s|\d))"
 )
 _FIELDS = ("od", "wall", "clr")
 _INCH = Decimal("25.4")
+_MOST_APART = 4
 _NEAR = Decimal("0.001")
 
 
@@ -52,11 +54,20 @@ def _leaning(request: SizeRequest, numbers: Sequence[Decimal]) -> SizeRequest:
         meant = {value for value in doubt.readings if _is_one_of(value, numbers)}
         if doubt.field in _FIELDS and len(doubt.readings) == 2 and len(meant) == 1:
             first = meant.pop()
+            if not _are_alike(doubt.readings):
+                doubts.append(doubt)
+                continue
             rest = tuple(value for value in doubt.readings if value != first)
             doubt = doubt.model_copy(update={"readings": (first, *rest)})
             update[f"{doubt.field}_mm"] = first
         doubts.append(doubt)
     return request.model_copy(update={**update, "doubts": tuple(doubts)}) if update else request
+
+
+def _are_alike(readings: Sequence[Decimal | str]) -> bool:
+    """Whether they are two sizes, and not one figure in two units."""
+    lengths = [value for value in readings if isinstance(value, Decimal)]
+    return len(lengths) == len(readings) and max(lengths) < min(lengths) * _MOST_APART
 
 
 def _is_one_of(value: Decimal | str, numbers: Sequence[Decimal]) -> bool:

@@ -19,8 +19,6 @@ _OWNED = whole_words(
     "(?:have|got|own|bought|had|have got|make do with|made)",
     "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
     "(?:got|have) your",
-    "(?:os|le|les) (?:compramos|compré|pedimos|encargamos) (?:el|un|uno)",
-    "(?:nos|me) (?:vendisteis|vendieron|hicisteis|suministrasteis) (?:el|un|uno)",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
 )

@@ -26,7 +26,8 @@ _OF_A_SIZE = re.compile(
 """'... and 1 of 2 x .065': no size is of another."""
 _TIMES_BEHIND = re.compile(r"\b(?:clr|radius|rad|radii)\.?,?\s{1,2}[x×]\s?$", re.IGNORECASE)
 _DASH_AT_END = re.compile(
-    r"(?:\bclr|\b(?:radius|rad)\.?|\br\s?\d[\d.,]*)[ \t]{1,2}[–-][ \t]{1,2}(?P<count>[1-9]|1[0-2])[ \t]{0,3}$",
+    r"(?:\bclr|\b(?:radius|rad)\.?|\br\s?\d[\d.,]*)[ \t]{1,2}[–-][ \t]{1,2}(?P<count>[1-4])"
+    r"[ \t]{0,3}$",
     re.IGNORECASE | re.MULTILINE,
 )
 """'1.5 x .065, 4.5 clr - 2', where a list says so line by line: no range of radii."""

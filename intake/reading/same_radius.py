@@ -34,12 +34,7 @@ def keep_same_radius(layout: Layout) -> None:
 
 
 def _is_radius(layout: Layout, figure: Figure) -> bool:
-    named = [
-        *layout.tokens_before(figure, 1),
-        layout.tokens[figure.token],
-        *layout.tokens_after(figure, _BEHIND),
-    ]
-    cues = [
-        cue for token in named if token.number is None or token is named[1] for cue in token.cues
-    ]
-    return any(cue.role in RADIUS_ROLES for cue in cues)
+    own = layout.tokens[figure.token]
+    beside = [*layout.tokens_before(figure, 1), *layout.tokens_after(figure, _BEHIND)]
+    named = [own, *(token for token in beside if token.number is None)]
+    return any(cue.role in RADIUS_ROLES for token in named for cue in token.cues)

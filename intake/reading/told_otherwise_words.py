@@ -93,9 +93,12 @@ BY_HAND = whole_words(
     r"|ourselves on the rolls|on the roller|with (?:a|the) (?:hand|lever) bender)",
     r"(?:wird|werden) (?:von hand|mit der hand|auf der walze|auf der rundbiege\w*) (?:gebogen"
     r"|gemacht|gerollt)",
-    r"(?:das|die|den)(?: \S+){0,4}? (?:biegen|walzen|machen|rollen) wir(?: (?:weiterhin|weiter|immer"
-    r"|schon|einfach|selbst|noch|nach wie vor|wie bisher)){0,2} (?:von hand|mit der hand|auf der walze)",
-    r"(?:we|i) (?:still |always |just |simply )?(?:bend|do|form) (?:by hand|freehand)(?:,? (?:no|without"
+    r"(?:das|die|den)(?: \S+){0,4}? (?:biegen|walzen|machen|rollen) wir(?: (?:weiterhin|weiter"
+    r"|immer"
+    r"|schon|einfach|selbst|noch|nach wie vor|wie bisher)){0,2} (?:von hand|mit der hand"
+    r"|auf der walze)",
+    r"(?:we|i) (?:still |always |just |simply )?(?:bend|do|form) (?:by hand|freehand)(?:,? (?:no"
+    r"|without"
     r" (?:a|any)) (?:problem|trouble|bother)s?)?(?= ?(?:[.,;!)]|$))",
     r"(?:se cintre|est cintré|sont cintrés|on les? cintre|on les? fait|on les? roule) (?:à la"
     r" main|aux galets"
