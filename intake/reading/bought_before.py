@@ -40,7 +40,8 @@ def with_bought_doubted(requests: Sequence[SizeRequest], text: str) -> list[Size
 
 def _doubted(request: SizeRequest, spans: Sequence[tuple[int, int]]) -> SizeRequest:
     own = [item for item in request.evidence if item.attachment is None]
-    tube = [item for item in own if item.field in ("od", "wall")]
+    walls = [item for item in own if item.field == "wall"]
+    tube = walls or [item for item in own if item.field == "od"]  # an OD may be said again
     told = bool(tube) and all(
         any(begin <= item.start < end for begin, end in spans) for item in tube
     )
