@@ -75,7 +75,8 @@ def with_counts_for_each(requests: Sequence[SizeRequest], text: str) -> list[Siz
     words = " ".join(text.casefold().split())
     parted = _NOW_AND_LATER.search(words)
     if parted is not None:
-        return [_parted(request) for request in requests]
+        total = sum(_number(parted[part]) for part in ("now", "later"))
+        return [one if one.quantity == total else _parted(one) for one in requests]
     if len(requests) != 1 or requests[0].quantity not in (None, 1):
         return list(requests)
     count = _count(words)
@@ -90,6 +91,10 @@ def _count(words: str) -> int | None:
             return int(number) if number.isdecimal() else w.COUNTS[number]
     persons = {re.sub(r"\s+", " ", found[0]) for found in _FOR_PERSON.finditer(words)}
     return len(persons) if len(persons) > 1 else None
+
+
+def _number(word: str) -> int:
+    return int(word) if word.isdecimal() else w.COUNTS.get(word, 1)
 
 
 def _parted(request: SizeRequest) -> SizeRequest:

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
+from .place_tests import is_thin
 from .roles import RADIUS_ROLES
 
 _ON = late_pattern(
@@ -21,6 +22,7 @@ _ON = late_pattern(
 _RADIUS_BEHIND = late_pattern(
     r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,3}(?:clr|c\.l\.r|cl\b|cent(?:re|er)|rad|r\b|bend|die)"
 )
+_IN_A_LIST = late_pattern(r"\ben\s?$")
 _LINE_BEGINS = late_pattern(r"^\W*(?:\w{1,2}[).:]\s*)?[øØ]?\W*$")
 _TUBE_BEHIND = late_pattern(
     r"^[\s\"']{0,3}(?:mm|in|inch(?:es)?)?\W{0,2}(?:o\.?d\b|tub\w*|pipes?\b|rohr\w*|buis|wall\b|x\b|by\b)"
@@ -58,9 +60,24 @@ def _in_one_sentence(layout: Layout) -> list[list[Figure]]:
             continue  # "one on 1.5 tube": a count
         if pairs and od.index != pairs[-1][1].index + 1:
             continue
+        if _IN_A_LIST.search(layout.words(od.end, radius.start)):
+            continue  # "60, 75 en 90 radius" is a Dutch list
         pairs.append([od, radius])
     several = [pairs for pairs in found.values() if len(pairs) > 1]
-    return [pair for pairs in several if any(map(_is_no_count, pairs)) for pair in pairs]
+    sized = [pairs for pairs in several if any(map(_is_no_count, pairs))]
+    if not sized and len(several) == 1 and not _others(layout, several[0]):
+        sized = several  # "2 on 6 and 3 on 9, wall .120": counts would be of nothing
+    return [pair for pairs in sized for pair in pairs]
+
+
+def _others(layout: Layout, pairs: list[list[Figure]]) -> bool:
+    """Whether some other figure can be the OD that the pairs count."""
+    paired = {figure.index for pair in pairs for figure in pair}
+    return any(
+        figure.is_measure and not figure.is_gauge and not is_thin(figure)
+        for figure in layout.figures
+        if figure.index not in paired
+    )
 
 
 def _is_no_count(pair: list[Figure]) -> bool:

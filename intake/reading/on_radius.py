@@ -11,7 +11,7 @@ from decimal import Decimal
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
-from .place_tests import is_diameter, is_thin
+from .place_tests import is_diameter
 from .roles import RADIUS_ROLES
 
 _LEAST, _MOST = Decimal("0.9"), Decimal(8)
@@ -31,6 +31,8 @@ _ON = late_pattern(
     r"(?:(?:r|radius|rad|clr|biegeradius|rayon|radio|raggio|straal|buigradius)\W{0,2}(?:of|von|de"
     r"|di|van)?\s?)?$"
 )
+_AND = late_pattern(r"\ben\s?$")
+"""'60, 75 en 90 radius' is a Dutch list; 'tubo 42 en radio 150' sets it on its radius."""
 _NO_TUBE = late_pattern(
     r"\b"
     + any_of(
@@ -45,7 +47,6 @@ _NO_TUBE = late_pattern(
 
 def hear_on_radius(layout: Layout) -> None:
     """Make an OD of a figure that nothing names and that stands on the radius behind it."""
-    _hear_pairs(layout)
     if not any(figure.role == "od" for figure in layout.figures):
         return  # one tube alone: its place tells
     for figure, radius in zip(layout.figures, layout.figures[1:], strict=False):
@@ -65,9 +66,7 @@ def _is_on(layout: Layout, figure: Figure, radius: Figure) -> bool:
         figure.unit or figure.is_measured or value >= _COUNTS
     ):
         return False
-    if radius.start - figure.end > _FAR or not _ON.match(
-        layout.words(figure.end, radius.start).casefold()
-    ):
+    if not _sets_on(layout, figure, radius):
         return False
     begin = max(layout.sentence_start(figure.sentence), figure.start - _FAR)
     if _NO_TUBE.search(layout.words(begin, figure.start).casefold()):
@@ -76,34 +75,8 @@ def _is_on(layout: Layout, figure: Figure, radius: Figure) -> bool:
     return is_diameter(figure) and (not alike or _LEAST <= radius.number.value / value <= _MOST)
 
 
-def _hear_pairs(layout: Layout) -> None:
-    """'2" on 6" centerline, and 1-3/4 on 5-1/4': two or more of them in one sentence."""
-    by_sentence: dict[int, list[tuple[Figure, Figure]]] = {}
-    last = -1
-    for figure, radius in zip(layout.figures, layout.figures[1:], strict=False):
-        if figure.index > last and _is_pair(layout, figure, radius):
-            by_sentence.setdefault(figure.sentence, []).append((figure, radius))
-            last = radius.index
-    for pairs in by_sentence.values():
-        if len(pairs) > 1 and any(radius.role in RADIUS_ROLES for _, radius in pairs):
-            for figure, radius in pairs:
-                if figure.role is None:
-                    figure.give("od", "list")
-                if radius.role is None:
-                    radius.give("radius", "list")
-                figure.link = "apart"
-
-
-def _is_pair(layout: Layout, figure: Figure, radius: Figure) -> bool:
-    if figure.sentence != radius.sentence or {figure.row, radius.row} != {None}:
-        return False
-    if figure.role not in (None, "od") or radius.role not in (None, *RADIUS_ROLES):
-        return False
-    if not (figure.is_measure and radius.is_measure) or "D" in (figure.unit, radius.unit):
+def _sets_on(layout: Layout, figure: Figure, radius: Figure) -> bool:
+    if radius.start - figure.end > _FAR:
         return False
     joint = layout.words(figure.end, radius.start).casefold()
-    if figure.link in ("times", "slash") or len(joint) > _FAR or not _ON.match(joint):
-        return False
-    alike = figure.unit is None or radius.unit is None or figure.unit == radius.unit
-    ratio = radius.number.value / figure.number.value if figure.number.value else _MOST
-    return is_diameter(figure) and not is_thin(figure) and (not alike or _LEAST <= ratio < _MOST)
+    return _ON.match(joint) is not None and not _AND.search(joint)

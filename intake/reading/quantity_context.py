@@ -53,7 +53,11 @@ class Context:
 
     def _is_usage(self, first: int) -> bool:
         """'Annual usage 3 mandrels', 'Jahresbedarf 4 Stück'."""
-        near = {self.text[at] for at in self.words.before(first, 5)}
+        near: set[str] = set()
+        for at in self.words.before(first, 5):
+            if self.text[at] == ",":
+                break  # "Jahresbedarf 2000 Bögen, 2 Dorne"
+            near.add(self.text[at])
         return bool(near & v.USAGE) and not any(
             self.words.phrase(at, v.WANTS) for at in self.words.before(first, 4)
         )

@@ -12,7 +12,7 @@ from collections.abc import Mapping, Sequence
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .groups import Group, own_figures, slot_of
-from .patterns import whole_words
+from .patterns import any_of, whole_words
 
 ONLY_TOLD = "its sentence tells of it, and does not ask for it"
 ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
@@ -86,6 +86,27 @@ _SEVERAL = whole_words(
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
 )
+_ONE_ALONE = late_pattern(
+    r"(?:^|[.;!?:,(]\s?|\bso:?\s|\bjust\s|\bonly\s)(?:just |only )?(?:"
+    + any_of(
+        r"(?:one|1|a single) mandrel(?: only)?",
+        r"(?:just|only) (?:buying |need(?:ing)? )?(?:the )?one",
+        r"(?:just |only )?buying (?:just |only )?one | one mandrel is (?:enough|all)",
+        r"(?:nur )?(?:ein|einen|1) dorn | un(?: seul)? mandrin | un(?: solo)? mandril | solo uno",
+        r"un(?: solo)? mandrino | (?:slechts )?(?:één|een|1) doorn",
+    )
+    + r")(?=\s?(?:please|pls|only|bitte|svp|s'il vous plaît|por favor|per favore|graag|alstublieft"
+    r"|,? thanks)?\s?(?:[.,;!?)]|$))"
+)
+"""'One mandrel please.': a sentence of its own, whatever else is told."""
+_EVERY = whole_words(
+    *_ONE_AND_ONE,
+    r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
+    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
+    r"ambos",
+    r"ogni | ognuno | entrambi | ciascun\w* | elk | elke | one more | another | and one",
+    r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|be)",
+)
 _THAT_ONE = whole_words(
     r"(?:for|of) (?:that|this|it|the new|the thin|the small|the big)\w*(?: one| stuff| tube)?",
     r"(?:dafür|hierfür|davon) | für (?:dieses|das neue|diese) | pour (?:celui|ce nouveau|cela)",
@@ -156,7 +177,9 @@ def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) ->
     text = " ".join(layout.text.casefold().replace("’", "'").split())
     for words in told:
         text = text.replace(words, " ")
-    if len(_ONE.findall(text)) != 1 or _SEVERAL.search(text) or _ends_of_range(groups):
+    alone = len(_ONE_ALONE.findall(text)) == 1 and not _EVERY.search(text)
+    once = len(_ONE.findall(text)) == 1 and not _SEVERAL.search(text)
+    if not (alone or once) or _ends_of_range(groups):
         return [False] * len(groups)
     return not_asked(layout, groups)
 

@@ -20,7 +20,7 @@ MESSAGES = 500 if os.environ.get(MUST) else 50
 def test_many_messages(server: Dovecot, shop: Shop) -> None:
     names = [f"p{n:03}" for n in range(MESSAGES)]
     lay(server, *(mail(name, f"{ASKS} {name}", subject=f"Job {name}") for name in names))
-    assert shop.run("collect")[1].startswith(f"{MESSAGES} new ({MESSAGES} sizes), 0 known")
+    assert shop.run("collect")[1].startswith(f"{MESSAGES} new ({MESSAGES} with sizes), 0 known")
     with open_store(shop.folder / "store.sqlite") as store:
         for row in desk.backlog(store):
             desk.approve(store, row.id, "Robin Ashdown")
