@@ -122,6 +122,11 @@ PUTS_RIGHT = (
 
 # A piece is asked for: need, want, looking for, can you make, have you got one.
 ASKS_PIECE = (
+    r"\bhac(?:ed|edme|ednos|edlo)\b|\b(?:h[áa]ga(?:n)?(?:me|nos|lo))\b(?! saber)|\bfa(?:te|tece"
+    r"|teme)"
+    r"(?:ne)? un[oa]?\b|\bfaites[- ](?:nous|moi)[- ]en\b|\bfaites[- ]m'en\b"
+    r"|\bmaak (?:er )?(?:ons|mij)"
+    r" (?:er )?(?:een|één|twee|\d)\b|\bmach(?:en sie|t) (?:uns|mir) (?:bitte )?(?:einen|zwei|\d)\b",
     r"\b(?:broken?|worn(?: out)?|snapped|gone|lost|finished|shot|dead|stolen|knackered)\b"
     r"[^?!\n]{0,40}\b(?:replace|renew|remake) (?:it|that|this|them|those|both)\b|\b(?:make|sen"
     r"d|build|"

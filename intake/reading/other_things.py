@@ -203,4 +203,6 @@ def _is_of_another(layout: Layout, figure: Figure) -> bool:
         return True
     if _THICK.match(after) and (thing := _OF_A_THING.search(before)):
         return not _TUBE.search(before, thing.end())
+    if _RADIUS.match(after.lstrip(" \"'")) and _GONE_WRONG.search(before):
+        return False  # "it flattens at 1-1/8 radius": where it does so, not to what
     return any(one.match(after) for one in _BEHIND) or any(one.search(before) for one in _AHEAD)
