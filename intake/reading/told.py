@@ -38,10 +38,13 @@ _ASKS = whole_words(
 )
 _ALSO_TELLS = late_pattern(
     r"\b(?:(?:we|i|they|he|you) also (?:run|ran|have|had|use|used|own|bend|bent|do|did|make|made"
-    r"|got|bought|tried|sell)|wir (?:haben|hatten|biegen|fahren|nutzen) auch|(?:nous|on) (?:avons|a)"
-    r" aussi|también (?:tenemos|usamos|doblamos)|abbiamo anche|(?:we|wij) hebben ook)\b"
+    r"|got|bought|tried|sell)|wir (?:haben|hatten|biegen|fahren|nutzen) auch"
+    r"|(?:nous|on) (?:avons|a) aussi|también (?:tenemos|usamos|doblamos)|abbiamo anche"
+    r"|(?:we|wij) hebben ook"
+    r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
+    r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor))\b"
 )
-"""Such an 'also' asks for nothing."""
+"""Such an 'also' asks for nothing, and no more does 'the mandrel for 1.5 x .065'."""
 _TELLS = whole_words(
     r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
     r"have | had | did | does | bent | run | runs | goes | go | went | works?",
