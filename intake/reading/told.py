@@ -37,10 +37,8 @@ _ASKS = whole_words(
     r"doorn(?:en)? voor",
 )
 _ALSO_TELLS = late_pattern(
-    r"\b(?:(?:we|i|they|he|you) also (?:run|ran|have|had|use|used|own|bend|bent|do|did|make|made"
-    r"|got|bought|tried|sell)|wir (?:haben|hatten|biegen|fahren|nutzen) auch"
-    r"|(?:nous|on) (?:avons|a) aussi|también (?:tenemos|usamos|doblamos)|abbiamo anche"
-    r"|(?:we|wij) hebben ook"
+    r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
+    r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
     r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
     r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor))\b"
 )
