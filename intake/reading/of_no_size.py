@@ -8,6 +8,7 @@ Nothing is blanked that names a size read, or that points to one in words.
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -75,6 +76,8 @@ Held = tuple[Decimal, bool]
 """A figure of a size read, and whether it is a wall."""
 _BELOW, _ABOVE = Decimal("0.4"), Decimal("2.5")
 _AHEAD = 32
+_LONGEST_SENTENCE = 1000
+"""Characters; what is longer is no sentence, and its parts are not weighed one by one."""
 
 
 def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
@@ -91,14 +94,16 @@ def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
     ]
     ods = [g.slots["od"][0].number.value for g in groups if "od" in g.slots]
     text = layout.text
+    named = HELD_BY_NAME.search(text.lower()) is not None
+    starts = [figure.start for figure in layout.figures]
     for begin, end, part in _clauses(layout.text):
-        figures = [figure for figure in layout.figures if begin <= figure.start < end]
+        figures = layout.figures[bisect_left(starts, begin) : bisect_left(starts, end)]
         if any(figure.index in taken for figure in figures):
             continue
         words = layout.text[begin:end].lower().replace("’", "'")
         put_off = part and WAITS.search(words)  # "1.75 x .095 on 5.25 CLR, delivery can wait"
-        if (not put_off and _of_thing(words, figures, held)) or _of_other_size(
-            layout, (begin, words), figures, held, (lengths, ods)
+        if (not put_off and _of_thing(words, figures, held)) or (
+            not named and _of_other_size(layout, (begin, words), figures, held, (lengths, ods))
         ):
             text = text[:begin] + " " * (end - begin) + text[end:]
     if text == layout.text:
@@ -112,7 +117,8 @@ def _clauses(text: str) -> Iterator[tuple[int, int, bool]]:
     for stop in [*(match.end() for match in _STOP.finditer(text)), len(text)]:
         if stop > begin:
             yield begin, stop, False
-            cuts = [match.end() for match in _PART.finditer(text, begin, stop)]
+            prose = stop - begin <= _LONGEST_SENTENCE
+            cuts = [match.end() for match in _PART.finditer(text, begin, stop)] if prose else []
             for left, right in zip([begin, *cuts], [*cuts, stop], strict=True):
                 rest = f"{text[begin:left]} {text[right:stop]}".lower()
                 if cuts and not POINTS_TO_SIZE.search(_TOOL.sub(" ", rest)):
@@ -140,7 +146,7 @@ def _of_other_size(
 ) -> bool:
     """'Il 38 lo compriamo già curvato', where no 38 is among the sizes."""
     begin, words = clause
-    if HELD_BY_NAME.search(layout.text.lower()) or any(_may_be_held(f, held) for f in figures):
+    if any(_may_be_held(f, held) for f in figures):
         return False
     named = [figure for figure in figures if _names_size(layout, begin, figure, *lengths)]
     if len(named) != 1:
