@@ -98,7 +98,15 @@ def _by_size(requests: Sequence[SizeRequest], text: str) -> list[int]:
         if size not in written or size in found or not 0 < count <= _MOST:
             return []
         found[size] = count
-    return [found[size] for size in written] if len(found) == len(written) else []
+    counts = [found[size] for size in written] if len(found) == len(written) else []
+    return [] if _number_lines(counts, text) else counts
+
+
+def _number_lines(counts: Sequence[int], text: str) -> bool:
+    """'1 MANDREL FOR 1.5 x .065   2 EA', then '2 MANDREL FOR ...': the lines are numbered."""
+    return counts == list(range(1, len(counts) + 1)) and all(
+        re.search(rf"^\s*{n}\b", text, re.MULTILINE) for n in counts
+    )
 
 
 def _od_written(request: SizeRequest, text: str) -> str:
