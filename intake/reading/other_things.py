@@ -66,7 +66,9 @@ _GONE_WRONG = late_pattern(
         r"flatten\w* | flattened \w+ | collaps\w+ | squash\w* | pinch\w* | bend deduction",
         r"wrinkl\w+ | rippl\w+ | oval \w+",
     )
-    + r"\b[^.;\d]{0,16}\b(?:to|by|at|is|was|of)\s(?:about\s|some\s|around\s)?$"
+    # "wrinkles at 4.5" is at so tight a radius
+    + r"\b[^.;\d]{0,16}\b(?:to|by|(?<!wrinkles )(?<!wrinkle )(?<!wrinkling )at|is|was|of)\s"
+    + r"(?:about\s|some\s|around\s)?$"
 )
 """'It flattens to 1.6': what came out of a bend, and not what went in."""
 _ACROSS_THE_BEND = late_pattern(rf"{UNIT}(?:across|over|at) the bend\b")
