@@ -82,6 +82,11 @@ _BEFORE_BEND = late_pattern(
     r"(?:^|[,;:]\s?|\b(?:with|on|at|over|around|round|into|to|through|and|w/)\s)"
     r"(?:(?:an?|the|our|my|its|tight|nice)\s){0,2}$"
 )
+_TURNED_BY = late_pattern(r"\b(?:um|auf|op|à|a)\s$")
+_BENT_BEHIND = late_pattern(
+    r"^\s?(?:gebogen|biegen|gebogene[nrs]?|buigen|cintr\w+|piegat\w|doblad\w)\b"
+)
+"""'wird um 90 gebogen'"""
 _STARTS = late_pattern(
     r"\b(?:starts?|begins?|first|every|spac\w+|angle|degrees?|length|long|cut|legs?|straights?|tail|trim\w*|winkel|grad|angolo|gradi|ángulo|grados|angle|degrés|hoek|graden|länge|longueur|largo|lungo|lang|between|apart|temper\w*|heat\w*|press\w*|speed|rpm|age|price)\b"
 )
@@ -95,7 +100,8 @@ _ITS = late_pattern(
 )
 _ENDS = late_pattern(_UNIT + r"\W*$")
 _ASKS_RADIUS = late_pattern(
-    r"\b(?:radius|clr|rayon|radio|raggio|straal|biegeradius|buigradius|buigstraal)\b[^?]{0,20}\?\s*$"
+    r"\b(?:radius|clr|rayon|radio|raggio|straal|biegeradius|buigradius|buigstraal)"
+    r"(?:\s(?:then|please|too|denn|alors|exactly))?\s?\?\s*$"
 )
 
 
@@ -122,7 +128,8 @@ def _doubt_angles(layout: Layout, radii: list[Figure]) -> None:
         bare = figure.unit is None and figure.number.value in _ANGLES
         if bare and figure.how == "place" and not figure.notes:
             before, after = _around(layout, figure)
-            if _VERB.search(before) and _CALMLY.match(after):
+            told = _VERB.search(before) and _CALMLY.match(after)
+            if told or (_TURNED_BY.search(before) and _BENT_BEHIND.match(after)):
                 figure.notes.append(PERHAPS_ANGLE)
 
 
