@@ -221,7 +221,7 @@ ASKS_PIECE = (
     r"\.?\d|\bcould you make (?:me |us )?the (?:\w+ )?(?:tool|mandrel|plug|piece)\b",
     r"\b(?:je|nous) pass(?:e|erais?|erai|erions|erons|ons) commande d['’eu]|\bvous "
     r"faites (?:le|du|en|un|aussi le) \d[^.?\n]{0,60}\?",
-    r"\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|(?<!¿)\bhacen? falta "
+    r"(?<!hace )\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|(?<!¿)\bhacen? falta "
     r"(?:un|dos|uno|\d)\b(?![^.\n]{0,80}\?)|\bmanca (?:solo )?(?:il mandrino|l'anima)\b"
     r"(?! nel)|\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
     r"\bfehlt (?:nur|noch|nur noch) (?:der|ein) \w{0,10}dorn\b|\bontbreekt (?:alleen )?"

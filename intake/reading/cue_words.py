@@ -132,7 +132,7 @@ SIZE_CUES: CueWords = (
         fibre neutre | ligne neutre | fibra neutra | linea neutra | línea neutra | hart op |
         hartlijn | neutrale lijn | curva al eje | curva a eje | curva in asse | curva all'asse |
         centro curva | centro de la curva | centro della curva | cintre à l'axe |
-        coude à l'axe | bogen mitte | bocht hart |
+        coude à l'axe | hartmaat | bogen mitte | bocht hart |
         mittellinie | mittelachse | rohrachse | biegeradius mittellinie | neutrale faser |
         neutrale achse | centerline | centreline | center line | centre line | centrelines |
         centerlines
@@ -149,7 +149,8 @@ SIZE_CUES: CueWords = (
         biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
         rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
         raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |
-        radio de doblado | buigradius | buigstraal | straal | bochtstraal | bochtradius |
+        radio de doblado | buigradius | scheibenradius | rollenradius | plooistraal |
+        plooiradius | kromtestraal | buigstraal | straal | bochtstraal | bochtradius |
         radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
         promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |
         hajlítási sugár | yarıçap | yarıçapı | büküm yarıçapı | taivutussäde | säde | rază |

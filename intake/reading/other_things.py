@@ -7,6 +7,7 @@ from .figures import Figure, Layout
 from .other_sentences import set_other_sentences_aside
 from .patterns import any_of, whole_words
 from .phrases_beside import UNIT
+from .roles import RADIUS_ROLES
 
 _THING = any_of(
     "wipers? | blocks? | plates? | (?<!spec )(?<!data )(?<!cut )(?<!size )sheets? | paint",
@@ -205,4 +206,7 @@ def _is_of_another(layout: Layout, figure: Figure) -> bool:
         return True
     if _THICK.match(after) and (thing := _OF_A_THING.search(before)):
         return not _TUBE.search(before, thing.end())
+    signed = any(cue.role in RADIUS_ROLES for cue in layout.tokens[figure.token].cues)
+    if signed and _GONE_WRONG.search(before):
+        return False  # "a wrinkle problem at R57"
     return any(one.match(after) for one in _BEHIND) or any(one.search(before) for one in _AHEAD)

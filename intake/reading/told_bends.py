@@ -30,6 +30,7 @@ _VERB = late_pattern(
         # English wants its preposition; what stands between is the tube.
         r"(?:bent|bend|bending|bends|rolled|curved|curving|formed|swept)\s(?:it\s|this\s|them\s|that\s)?(?:to|at|around|round|over|on)",
         r"(?:wrinkl\w+|kink\w*|flatten\w*|collaps\w+|ripples?|buckl\w+|goes oval)\s(?:\w+\s)?(?:at|on|around)",
+        r"(?:what )?it goes a?round(?: is)?",
         r"(?:bend|bending)\s(?:[^.;,?!:]|\.\d){3,60}\s(?:to|around|round)",
         r"(?:cintr\w+|courb\w+)\s(?:[^\W\d]+\s){0,2}?(?:à|sur)",
         r"(?:dobl\w+|curv(?:o|amos|ado|ados|ar|arlo|an?))\s(?:[^\W\d]+\s){0,2}?(?:a|sobre)",
@@ -56,12 +57,12 @@ _NOUN = late_pattern(
     + rf"\s?{_IS}?)\s?$"
 )
 _DIE = late_pattern(
-    r"\b"
+    r"\b(?:die (?:says|reads)(?: it's| a)?\s$|"
     + any_of(
         "matrijs | buigmatrijs | buigmal | dado | matriz | horma | matrice | biegeform",
         "biegesegment | biegeschablone | buigsegment | forme de cintrage",
     )
-    + r"(?:\s(?:de|di|da|van|von|mit|is|est|es|è|ist|à|auf|op|a|del|una|un))?\s?[:=]?\s?$"
+    + r"(?:\s(?:de|di|da|van|von|mit|is|est|es|è|ist|à|auf|op|a|del|una|un))?\s?[:=]?\s?$)"
 )
 _UNIT = (
     r"^[\"”″']{0,2}\s?(?:mm\b|in\b\.?|inch(?:es)?\b|zoll\b|pouces?\b|pulgadas?\b|pollici\b|\")?\s?"
@@ -76,7 +77,9 @@ _CALM = (
 """What may stand behind: anything else ('from', 'pieces', 'fois') would say what is counted."""
 _CALMLY = late_pattern(_UNIT + _CALM)
 _BEND_BEHIND = late_pattern(
-    r"^[\"”″']{0,2}\s?(?:mm|in\.?|inch(?:es)?|-inch|\")?[\s-]?bends?(?=\s?" + _CALM + r")"
+    r"^[\"”″']{0,2}\s?(?:mm|in\.?|inch(?:es)?|-inch|\")?[\s-]?(?:bends?|corners?)(?=\s?"
+    + _CALM
+    + r")"
 )
 _BEFORE_BEND = late_pattern(
     r"(?:^|[,;:]\s?|\b(?:with|on|at|over|around|round|into|to|through|and|w/)\s)"

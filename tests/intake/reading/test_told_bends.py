@@ -39,6 +39,11 @@ def _clr(text: str) -> tuple[Decimal | None, bool]:
         ("Mandrin 63,5 x 1,5, fibre neutre 95.", 95),
         ("27,9 buiten, 1,25 wand, hart op 58.", 58),
         ("Mandril 32 x 1,5, curva al eje 64.", 64),
+        ("Bochten uit 33,7 x 2, hartmaat 67, prijs van een doorn?", 67),
+        ("Doorn voor buis 48,3 x 2, plooistraal 72.", 72),
+        ("Dorn für 40 x 1,5, Scheibenradius 80.", 80),
+        ("Dorn 25,4 x 1,6. Radius wär 75.", 75),
+        ("Got a wrinkle problem at R57 with 38 x 1.2. Price?", 57),
     ],
 )
 def test_a_radius_is_told_by_a_word_of_bending(text: str, clr: int | Decimal) -> None:
@@ -54,6 +59,10 @@ def test_a_radius_is_told_by_a_word_of_bending(text: str, clr: int | Decimal) ->
         ("1.5 x .049 wrinkles at 4.5 CLR; what can you offer?", "4.5"),
         ("Can you do 1.75 x .049 without wrinkles at 2.625?", "2.625"),
         ("I order a 1.5 x .120, do you cut it for a particular radius? It's 5.", "5"),
+        ("Mandrel for 1.5 x .049 titanium, the die says 4.5 on it.", "4.5"),
+        ("Price for 1 x .083 ERW; the die is borrowed and the die reads 3.5.", "3.5"),
+        ("What goes in is 2-1/8 x .065 and what it goes round is 6-3/8. Price?", "6.375"),
+        ("1-1/4 x .065 polished 316 with 3-3/4 corners, price?", "3.75"),
         ("Tube size 1-1/4 inch, 11 gauge. Bend size 4 inch.", "4"),
         ("Any chance of 1-3/8 x .058? 4.125 is the bend radius.", "4.125"),
     ],
@@ -99,6 +108,9 @@ def test_what_may_be_an_angle_is_in_doubt(text: str) -> None:
         "Mandrel 1.25 x .083, flattens at 1.1 across",
         '1.5 x .083 with a 3" bend at each end, 12" long, need a mandrel',
         "Mandrel for 1.25 x .065, bend speed 4",
+        "Mandrel for 1.75 x .065, the die says 1.75",
+        "Mandrel for 1.5 x .065, the die says 2 on the left and 3 on the right",
+        "Mandrel for 1.5 x .065, the frame has 4 corners",
     ],
 )
 def test_other_figures_beside_a_bend_are_no_radius(text: str) -> None:
