@@ -9,12 +9,14 @@ from .automatic import automatic
 from .errand import Errand, Leaning, weigh
 from .model import Kind, Message, OwnText
 from .not_ours import not_ours
+from .offer_changed import changes_our_offer
 from .only_asked import asks_of_delivered, asks_of_service, wants_no_quotation
 from .order_changes import asks_in_its_place, changes_an_order
 from .plainly_elsewhere import plainly_elsewhere
 from .praise import only_praises
 from .quote_lines import subject_prefixes
 from .reading.staying import without_reliance
+from .rolled_for_us import rolled_for_us
 
 __all__ = ["Found", "automatic", "classify"]
 
@@ -37,6 +39,7 @@ _COUNTED = 8.0
 _CLEAR = 5.0
 """A leaning of less than this is a word that happened to fall."""
 _TAKEN_BACK = "a request taken back"
+_OFFER = "an answer to our offer"
 _GENERAL = 3.0
 """A question of the trade, where nothing is asked for by name."""
 _WISHED = 8.0
@@ -135,6 +138,12 @@ def _with_answer(question: Leaning) -> Leaning:
     return Leaning(question.weight + _ANSWERED, why)
 
 
+def _asks_of_our_offer(errand: Errand, question: Leaning) -> bool:
+    """'Before I talk to the boss: why three balls and not one?': the offer is not answered yet."""
+    of_offer = errand.elsewhere.why.startswith(_OFFER) and errand.elsewhere.weight < _CLEAR
+    return of_offer and errand.wants_knowledge and question.weight >= _GENERAL and not errand.asks
+
+
 def _wants_line(text: str) -> bool:
     """Whether a line that is picked out is asked for, and not ordered: 'go ahead with line 2,
     please update the quote'."""
@@ -176,10 +185,16 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         _, _, earlier_at = subject_prefixes(message.subject)
         elsewhere = weigh(message.subject[earlier_at:], 0).elsewhere
     other = Kind.OTHER, elsewhere.why
+    if rolled := rolled_for_us(text):
+        return Kind.OTHER, rolled
     if found.sizes and (plain := _plainly_other(text)):
         return Kind.OTHER, plain
     if found.sizes and (anew := asks_in_its_place(text)):
         return Kind.SIZES, anew
+    if found.whole and (changed := changes_our_offer(text)):
+        return Kind.SIZES, changed
+    if _asks_of_our_offer(errand, question) and not found.sizes:
+        return Kind.QUESTION, question.why
     if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
         return Kind.QUESTION, question.why
     if _only_asks(text, found, errand, question):

@@ -126,6 +126,11 @@ PUTS_RIGHT = (
 
 # A piece is asked for: need, want, looking for, can you make, have you got one.
 ASKS_PIECE = (
+    r"\bhac(?:ed|edme|ednos|edlo)\b|\b(?:h[áa]ga(?:n)?(?:me|nos|lo))\b(?! saber)|\bfa(?:te|tece"
+    r"|teme)"
+    r"(?:ne)? un[oa]?\b|\bfaites[- ](?:nous|moi)[- ]en\b|\bfaites[- ]m'en\b"
+    r"|\bmaak (?:er )?(?:ons|mij)"
+    r" (?:er )?(?:een|één|twee|\d)\b|\bmach(?:en sie|t) (?:uns|mir) (?:bitte )?(?:einen|zwei|\d)\b",
     r"\b(?:broken?|worn(?: out)?|snapped|gone|lost|finished|shot|dead|stolen|knackered)\b"
     r"[^?!\n]{0,40}\b(?:replace|renew|remake) (?:it|that|this|them|those|both)\b|\b(?:make|sen"
     r"d|build|"
@@ -221,8 +226,8 @@ ASKS_PIECE = (
     r"\.?\d|\bcould you make (?:me |us )?the (?:\w+ )?(?:tool|mandrel|plug|piece)\b",
     r"\b(?:je|nous) pass(?:e|erais?|erai|erions|erons|ons) commande d['’eu]|\bvous "
     r"faites (?:le|du|en|un|aussi le) \d[^.?\n]{0,60}\?",
-    r"(?<!hace )\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|(?<!¿)\bhacen? falta "
-    r"(?:un|dos|uno|\d)\b(?![^.\n]{0,80}\?)|\bmanca (?:solo )?(?:il mandrino|l'anima)\b"
+    r"(?<!hace )\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|"
+    r"(?<!¿)\bhacen? falta (?:un|dos|uno|\d)\b(?![^.\n]{0,80}\?)|\bmanca (?:solo )?(?:il mandrino|l'anima)\b"
     r"(?! nel)|\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
     r"\bfehlt (?:nur|noch|nur noch) (?:der|ein) \w{0,10}dorn\b|\bontbreekt (?:alleen )?"
     r"nog (?:de|een) \w{0,4}doorn\b",

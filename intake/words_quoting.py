@@ -119,6 +119,9 @@ POINTS_BELOW = (
     r"\bbelow (?:mail|e-?mail|message|request|enquiry|inquiry|quote|size|sizes|mandrels?|tube|"
     r"tooling|item|items|one|is|are|please)\b",
     r"\b(?:the|all|everything) below\b",
+    r"\b(?:wants?|needs?|asks?|asked|asking|sent|wrote|writes|said|says|requires?|after"
+    r"|for)(?: us)?"
+    r"(?: for)?(?: is)? (?:below|underneath)\b",
     r"\bsiehe (?:weiter )?unten|\bs\. ?u\.|\bunten(?:stehend| genannt| angegeben)?\b|"
     r"\bnachstehend|\bfolgende (?:mail|nachricht|anfrage) (?:unten|anbei)",
     r"\bci-dessous|\bplus bas\b|\bvoir dessous",
@@ -133,6 +136,16 @@ POINTS_BELOW = (
 # Enough on a forward, where nothing else can be meant.
 POINTS_AT_FORWARD = (
     r"\b(?:this|that|these|those|it|him|her|them|both)\b",
+    r"\bforward(?:ing|ed)\b|\bpassing (?:on|along)\b|\bwhat (?:my|our|the) \w+ (?:wants?|needs?"
+    r"|sent)",
+    r"\bleiten? (?:ich |wir )?(?:ihnen |euch )?|\bweiter(?:geleitet|leiten)\b",
+    r"\bfais(?:ons)? suivre\b|\btransf(?:ère|érons|ert)\b|\btransmet(?:s|tons)\b|\bce que (?:me"
+    r"|nous)"
+    r" (?:demande|veut)",
+    r"\breenv[ií]o\b|\breenviamos\b|\b(?:os|le|les) (?:paso|mando)\b|\blo que (?:me|nos) (?:pid"
+    r"|mand)",
+    r"\binoltr(?:o|iamo)\b|\bgiro\b|\bquello che (?:mi|ci) (?:chied|serv)|\bdoor(?:gestuurd"
+    r"|sturen)\b",
     r"\b(?:can|could|would|will) (?:you|we|u)\b", r"\bplease\b", r"\bpls\b", r"\bf\.?y\.?i\b",
     r"\bf\.?y\.?a\b", r"\bany (?:good|interest|thoughts|idea)", r"\bdies(?:e|es|er|en)?\b",
     r"\bbitte\b", r"\bz\. ?k\.", r"\bzur (?:info|kenntnis|bearbeitung)", r"\bceci\b",

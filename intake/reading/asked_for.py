@@ -13,6 +13,7 @@ from itertools import pairwise
 from .asked_words import SAME_TOOL
 from .figures import LISTED, Figure, Layout
 from .groups import Group, own_figures, slot_of
+from .of_no_size import without_others
 from .patterns import whole_words
 from .picked_by_name import OTHER_PICKED, picked_by_name
 from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
@@ -44,6 +45,7 @@ _RADII = whole_words(
 
 def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
+    layout = without_others(layout, groups)
     if len(groups) < 2:
         return
     _doubt_each(layout, groups)

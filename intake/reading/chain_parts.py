@@ -20,6 +20,7 @@ _THICKEST = Decimal("0.15")
 _THICKEST_MM = 4
 _THIN_SHARE = Decimal("0.3")
 _LENGTH_WORDS = word_set("long lg length pieces lang longueur tall")
+RADIUS_OR_LENGTH = "the second figure may be the radius or a length"
 
 
 def set_role(figure: Figure, role: Role) -> None:
@@ -128,7 +129,7 @@ def _small_first(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     if second.role is None:
         if b / a <= 8 and second.unit == first.unit and second.number.style != "integer":
             set_role(second, "radius")
-            second.notes.append("the second figure may be the radius or a length")
+            second.notes.append(RADIUS_OR_LENGTH)
         else:
             set_role(second, "noise")
 

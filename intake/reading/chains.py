@@ -5,7 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from .butted import ends_butted, read_butted
-from .chain_parts import comparable, read_four, read_pair, read_triple, set_role
+from .chain_parts import RADIUS_OR_LENGTH, comparable, read_four, read_pair, read_triple, set_role
+from .die_stamps import is_stamped_bend, trust_stamp
 from .figures import Figure, Layout
 from .likeness import same_size
 from .patterns import whole_words, word_set
@@ -150,6 +151,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if len(chain) == 2:
         if not (_read_die_pair(layout, chain) or _read_radius_behind(layout, *chain)):
             read_pair(chain)
+            trust_stamp(layout, *chain)
     elif len(chain) == 3:
         read_triple(layout, chain)
     else:
@@ -174,8 +176,8 @@ def _read_die_pair(layout: Layout, chain: list[Figure]) -> bool:
         return False
     first.give("od", "chain")
     second.give("clr", "header" if told else "chain")
-    if not told:
-        second.notes.append("the second figure may be the radius or a length")
+    if not told and not is_stamped_bend(layout, first, b / a):
+        second.notes.append(RADIUS_OR_LENGTH)
     return True
 
 

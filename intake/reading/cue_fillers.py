@@ -12,7 +12,8 @@ FILLER_LEFT = word_set(
     environ aproximadamente ongeveer etwa rund zirka cirka unos circa here there over in mm inch
     inches | bis zur des bogens rohrs rohres biegung each
     total finished axis axe asse eje osi osy line hart fibre fibra neutre neutra neutrale faser
-    middle mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
+    middle mics mic'd
+    mikes miked calipers gemessen mesuré misurato medido gemeten son sono sind zijn sont como
     máximo máx mín mínimo no tighter than least more less most smaller larger bigger mindestens
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
     rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato

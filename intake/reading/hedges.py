@@ -61,7 +61,9 @@ _LIMIT_BEFORE = late_pattern(
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
         "au minimum(?: de)? | au moins | au maximum",
         "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",
-        "hoogstens | ten minste | maximaal | minimaal | anything (?:over|under|above|below)",
+        "hooguit | hoogstens | ten hoogste | ten minste | allenfalls | tout au plus | à la rigueur"
+        " | como mucho | a lo sumo | al massimo | tutt'al più | no more than | nie mehr als",
+        "ten minste | maximaal | minimaal | anything (?:over|under|above|below)",
         ">=? | <=? | ≥ | ≤",
     )
     + r"\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*)"

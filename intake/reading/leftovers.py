@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from decimal import Decimal
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .patterns import whole_words
 from .place_tests import is_diameter, is_radius_of, is_thin
@@ -20,6 +21,10 @@ _BENT = whole_words(
     r"radi(?:us|i|en) | bend(?:s|ing)? | bent | curving | dies? | former | curve[ds]? | rayon",
     r"cintr\w+",
     r"raggio | curva\w* | radio | doblad\w+ | bieg\w+ | bogen | gebogen | straal | buig\w+ | bocht",
+)
+_SHEET = late_pattern(
+    r"\s?,?\s?(?:(?:en|in|aus|van|de|di|con|avec)\s)?(?:chapa|lamiera|lámina|tôle|blech|plaat"
+    r"|plaatdikte|blechstärke|gauge metal)\s(?:de\s|da\s|di\s|von\s|van\s)?"
 )
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
@@ -66,7 +71,17 @@ def _take(
     found = [f for f in figures if f.role is None and f.is_measured and f.unit != "D" and fits(f)]
     if len(found) == 1 and not layout.tokens[found[0].token].cues:
         found[0].give(role, "place")
-        found[0].notes.append(_TAKEN.format(_NAMES[role]))
+        if not (role == "wall" and _is_sheet_of_tube(layout, found[0])):
+            found[0].notes.append(_TAKEN.format(_NAMES[role]))
+
+
+def _is_sheet_of_tube(layout: Layout, wall: Figure) -> bool:
+    """'Un mandril de 2 pulgadas y media, chapa 1.5 mm': the sheet that the tube is rolled from, in
+    the same breath as its OD."""
+    before = layout.before(wall)
+    if before is None or before.sentence != wall.sentence or before.role not in (None, "od"):
+        return False
+    return _SHEET.fullmatch(layout.words(before.end, wall.start)) is not None
 
 
 def _take_list(figures: list[Figure], fits: Callable[[Figure], bool]) -> None:

@@ -10,6 +10,7 @@ from ..late_pattern import late_pattern
 from .bracketed_tubes import brackets_tube
 from .figures import LISTED, Figure, Layout, Link
 from .patterns import word_set
+from .roles import RADIUS_ROLES
 from .tokens import Token
 
 _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
@@ -28,6 +29,16 @@ _THAT_IS = late_pattern(
     r"(?:i\.?\s?e\.?|d\.?\s?h\.?|viz\.?|that is|that's|namely|in other words|das heißt|nämlich"
     r"|c'est[- ]à[- ]dire|c\.?-?à-?d\.?|es decir|o sea|cioè|ossia|oftewel|oftwel|dat is)\W{1,3}"
 )
+_ANOTHER_TIME = late_pattern(
+    r"\s?(?:mm|cm|in|inch|\"|clr|radius)?\s?(?:(?:on|for) (?:one|the one|some)(?: \w+)?)?,?\s?"
+    r"(?:and|und|en|et|y|e|then)\s(?:then\s)?"
+    r"(?:(?:once|one time|another time|the other time|other times|sometimes)"
+    r"|einmal|ein andermal|das andere mal|beim anderen(?: mal)?|eens|de andere keer|een andere keer"
+    r"|une (?:autre )?fois|l'autre fois|d'autres fois|otra vez|otra|la otra(?: vez)?"
+    r"|un'altra volta|l'altra(?: volta)?|una volta)\s"
+    r"(?:(?:at|on|with|mit|auf|bei|met|op|avec|sur|à|con|a|de|di|r|radius)\s){0,2}"
+)
+"""'Once on 150 and once on 200', 'de ene keer R 150 en de andere keer 200': two radii."""
 _PASS = word_set(
     "be with \" ' mm . ) a the both each all about approx od wall clr radius either from ~ +"
 )
@@ -78,6 +89,10 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
         return "apart"
     if _THAT_IS.fullmatch(layout.words(left.end, right.start)):
         return "restate"
+    if _ANOTHER_TIME.fullmatch(layout.words(left.end, right.start)):
+        named = [*layout.tokens_before(left, 2), layout.tokens[left.token], *between]
+        if any(cue.role in RADIUS_ROLES for token in named for cue in token.cues):
+            return "list"
     words = {token.text for token in between}
     if left.unit == "D" and words == {":"}:
         return "restate"  # "radius 3D: 145 mm"

@@ -31,7 +31,8 @@ def hear_mandrels_for(layout: Layout) -> None:
         run.append(after)
     for figure in run:
         figure.give("od", "list" if len(run) > 1 else "place")
-    if len(run) == 1:
+    by_tube = first.unit == "in" and first.number.value * 8 % 1 == 0
+    if len(run) == 1 and not by_tube:  # a mandrel "of 2-1/2 in" goes by its tube
         first.notes.append("taken for the OD, though no word says what it is")
 
 

@@ -161,10 +161,19 @@ _BEFORE_SMALL_TI = late_pattern(
     re.I,
 )
 
+# 'A ti exhaust', 'Ti bars': what is made of titanium tube.
+_TI_THING = late_pattern(
+    r"[\s-](?:\w{1,12}[\s-])?(?:exhausts?|downpipes?|headers?|manifolds?|frames?|(?:handle)?bars?"
+    r"|seat ?posts?|forks?|stays|stems?|silencers?|mufflers?|catback|turbo kits?)(?![^\W_])",
+    re.I,
+)
+
 
 def _is_small_symbol(text: str, start: int, word: MaterialWord) -> bool:
     if word.words != ("ti",) or not text.startswith("ti", start):
         return False
+    if _TI_THING.match(text, start + len("ti")):
+        return True
     return _BEFORE_SMALL_TI.search(text[max(0, start - 16) : start]) is not None
 
 
@@ -174,6 +183,8 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
     if word.kind == "process" and text[start:end].isupper():
         return True  # "CREW" is a weld, "our crew" are people
     if _AFTER_MATERIAL.search(text[max(0, start - 20) : start]):
+        return True
+    if word.words == ("ti",) and _TI_THING.match(text, end):
         return True
     if word.is_symbol or word.words == ("mild",):
         return _BEFORE_TUBE_OR_STOP.match(text, end) is not None

@@ -58,6 +58,13 @@ _LOOSE_JOINT = late_pattern(
     rf"[\s,:;()/=-]{{0,4}}(?:(?:round|welded|seamless)\s)?(?:{TUBE}[\s,:;()/=-]{{0,4}})?", re.I
 )
 _LONGEST_JOINT = 30
+_THE_SAME = late_pattern(
+    r"\b(?:same|identical|m[êe]me|gleiche[rnsm]?|selbe[rnsm]?|derselbe|demselben|mism[oa]|stess[oa]"
+    r"|medesimo|zelfde|hetzelfde|ditto)\s$",
+    re.I,
+)
+_BEFORE_STEEL = 14
+"""Characters before 'steel' in which 'same' may stand."""
 _MOST_NAMES = 4
 
 
@@ -69,6 +76,7 @@ def find_materials(text: str) -> tuple[MaterialMention, ...]:
     """
     plain = flatten(text)
     parts = [part for part in _joined(plain.text, parts_of(plain.text)) if part.kind != "weak"]
+    parts = [p for at, p in enumerate(parts) if not at or not _is_the_same(plain.text, p)]
     mentions = _judged(plain.text, parts)
     if plain.index is None:
         return tuple(mentions)
@@ -77,6 +85,12 @@ def find_materials(text: str) -> tuple[MaterialMention, ...]:
         start, end = plain.span(mention.start, mention.end)
         placed.append(replace(mention, start=start, end=end, surface=text[start:end]))
     return tuple(placed)
+
+
+def _is_the_same(text: str, part: Part) -> bool:
+    """'14 x 0.8, same steel': it names no steel, but the one that was named before."""
+    before = text[max(0, part.start - _BEFORE_STEEL) : part.start]
+    return part.kind == "base" and _THE_SAME.search(before) is not None
 
 
 # --- neighbours ---------------------------------------------------------------------------------

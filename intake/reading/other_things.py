@@ -207,6 +207,7 @@ def _is_of_another(layout: Layout, figure: Figure) -> bool:
     if _THICK.match(after) and (thing := _OF_A_THING.search(before)):
         return not _TUBE.search(before, thing.end())
     signed = any(cue.role in RADIUS_ROLES for cue in layout.tokens[figure.token].cues)
-    if signed and _GONE_WRONG.search(before):
-        return False  # "a wrinkle problem at R57"
+    named = signed or _RADIUS.match(after.lstrip(" \"'"))
+    if named and _GONE_WRONG.search(before):
+        return False  # "it flattens at 1-1/8 radius", "at R57": where it does so, not to what
     return any(one.match(after) for one in _BEHIND) or any(one.search(before) for one in _AHEAD)

@@ -113,6 +113,7 @@ _A_TOOL = late_pattern(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\
 _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
     r"\b(?:for|in|für|pour|para|per|voor)\b"
+    r"|\b(?:mandril|mandrin|mandrino|anima|doorn)\s(?:de|di|du|van|da)\b"
 )
 _DIE = late_pattern(
     r"\b(?:our|my|the|a|that|this)\s[^,;]{0,16}\b(?:die|dies|die set|former)\b"

@@ -20,6 +20,14 @@ _WORN = whole_words(
 _ANEW = whole_words(
     r"a new one | new ones? | another(?: one)? | spares? | cop(?:y|ies) of | duplicates?",
     r"replac\w+ | a second(?: one)?",
+    "(?:quote|price|make|do|order|need|want|supply) (?:me |us )?(?:for )?(?:both|them|these"
+    "|those|it|all"
+    " of them|the lot|the two|either) again | (?:the )?same again | both again | re-?quote"
+    " | noch ?(?:ein)?mal (?:anbieten|bestellen|machen) | beide (?:noch ?(?:ein)?mal|nochmals"
+    "|wieder)",
+    "lo mismo | otra vez | (?:dos|tres) más | dasselbe | nochmals? | la même chose | lo stesso",
+    "hetzelfde | les deux (?:à nouveau|encore une fois) | los dos otra vez | entrambi di nuovo"
+    " | allebei (?:opnieuw|nog een keer)",
     r"einen neuen",
     "noch einen | un nouveau | un autre | uno nuevo | otro | uno nuovo | un altro | een nieuwe",
 )

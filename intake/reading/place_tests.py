@@ -183,5 +183,6 @@ def opens_list(layout: Layout, figure: Figure) -> bool:
     while after is not None and after.link == "list" and least < after.number.value < 2 * least:
         if layout.text[figure.end : after.start].strip().casefold() in _AND:
             return True
-        figure, after, least = after, layout.after(after), after.number.value
+        least, figure = after.number.value, after
+        after = layout.after(figure)
     return False

@@ -25,6 +25,12 @@ _OF_A_SIZE = re.compile(
 )
 """'... and 1 of 2 x .065': no size is of another."""
 _TIMES_BEHIND = re.compile(r"\b(?:clr|radius|rad|radii)\.?,?\s{1,2}[x×]\s?$", re.IGNORECASE)
+_DASH_AT_END = re.compile(
+    r"(?:\bclr|\b(?:radius|rad)\.?|\br\s?\d[\d.,]*)[ \t]{1,2}[–-][ \t]{1,2}(?P<count>[1-4])"
+    r"[ \t]{0,3}$",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'1.5 x .065, 4.5 clr - 2', where a list says so line by line: no range of radii."""
 _NEAR = 16
 _JOINS_COUNTS = re.compile(
     r"\s?(?:,|/|&|and|or|und|oder|et|ou|y|e|o|en|of)\s(?:(?:for|für|bei|pour|por|per|voor)\s)?",
@@ -80,6 +86,7 @@ def set_counts_aside(layout: Layout) -> None:
         if m.rank >= PROMPTED
         or (m.rank >= BARE and (m.start in joined or _FOR_A_SIZE.match(layout.text, m.number_end)))
     ]
+    dashed = _dashed_at_ends(layout)
     at = 0
     for figure in layout.figures:
         if sets_size_apart(layout, figure):
@@ -94,7 +101,7 @@ def set_counts_aside(layout: Layout) -> None:
         counted = at < len(counts) and counts[at].start <= figure.start
         if after is not None and _OF_A_SIZE.match(layout.text, figure.end):
             counted, after.link = True, "apart"  # this "of" is no Dutch "or"
-        counted = counted or _is_times_at_end(layout, figure)
+        counted = counted or _is_times_at_end(layout, figure) or figure.start in dashed
         if counted and figure.unit is None and figure.role is None:
             figure.role, figure.how = "noise", "count"
 
@@ -108,6 +115,12 @@ def _is_times_at_end(layout: Layout, figure: Figure) -> bool:
         and _TIMES_BEHIND.search(ahead) is not None
         and not layout.text[figure.end :].split("\n", 1)[0].strip(" .,;!")
     )
+
+
+def _dashed_at_ends(layout: Layout) -> set[int]:
+    """Where such numbers stand; none where a single line has one."""
+    places = {match.start("count") for match in _DASH_AT_END.finditer(layout.text)}
+    return places if len(places) > 1 else set()
 
 
 def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:

@@ -17,6 +17,8 @@ _NAMED_BEFORE = 60
 """Words looked back for the mandrel that 'a new one' stands for."""
 _BEFORE_ALONE = frozenset(("\n", "\n\n", "-", ":", "*", ",", "nog", "de", "nuevo"))
 _MOST_WORDS = 25
+_IN_A_LIST = 8
+"""Words of one part of a list of figures: 'raggio 81 mm in mezzeria'."""
 _VERBS = frozenset(
     "is are was were be would will has have had can could may might should must does do did costs"
     " cost runs made broke works worked sits needs makes fits helps costing ist sind war waren wäre"
@@ -220,9 +222,21 @@ class Articles:
             return True
         if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
             return False
+        if self._ends_list(article, noun):
+            return True
         return all(
             word in wishes.STILL or word in _BEFORE_ALONE for word in self.text[begin:article]
         )
+
+    def _ends_list(self, article: int, noun: int) -> bool:
+        """'Inox 304, raggio 81, un mandrino.': the last of the figures that make a request."""
+        if self.words.at(article - 1) not in (",", ";") or self.words.at(noun) == ",":
+            return False
+        begin = self.words.first[article]
+        ahead = self.text[max(begin, article - 1 - _IN_A_LIST) : article - 1]
+        parted = [at for at, word in enumerate(ahead) if word in (",", ";", ":")]
+        last = ahead[parted[-1] + 1 :] if parted else ahead
+        return bool(parted) and len(last) <= _IN_A_LIST and any(map(str.isdecimal, last))
 
     def _heads_a_size(self, article: int, noun: int) -> bool:
         """'Ein Dorn für Rohr 28 x 1,5, R 84.', 'A mandrel: 1.5 x .065': no verb."""

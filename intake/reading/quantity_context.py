@@ -37,6 +37,7 @@ class Context:
             or (
                 self.words.at(count.first - 1) in v.TOOL_IN_USE
                 and self.words.at(end) not in v.SUFFICES  # "con uno basta"
+                and not self.ends_with(count.first, v.SUPPLIED_WITH)
             )
             or self.is_rate(end)
             or self._is_discounted_from(count.first)

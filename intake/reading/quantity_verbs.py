@@ -178,6 +178,12 @@ INSTEAD = phrases(
 TOOL_IN_USE = word_set(
     "with without using mit ohne avec sans con sin senza met zonder through over"
 )
+SUPPLIED_WITH = phrases(
+    "hook me up with | hook us up with | set me up with | set us up with | fix me up with",
+    "fix us up with | sort me out with | sort us out with | supply us with | supply me with",
+    "provide us with | provide me with | help me out with | help us out with | go with",
+)
+"""'Hook me up with one': no tool in use."""
 WISHES_FOR = word_set("i we one they je nous wir ich")
 PRODUCES = word_set(
     "bend bends bending bent produce produces producing manufacture make makes making run running",

@@ -61,6 +61,8 @@ LABELS = phrases(
     "no required | no req d | no . required | no . req d | no off | no . off | number required",
     "mandrels req d | mandrels reqd | mandrels required | mandrels needed | mandrels wanted",
     "number of mandrels | number needed | number off | no . of mandrels | nos required",
+    "qty tools | qty tool | qty tooling | tool qty | tools qty | no of tools | no . of tools",
+    "number of tools | quantity tools | tool quantity | tools required | tools needed",
     "no wanted | no . wanted | number wanted | nr required | n . | qty req d | qty reqd",
     "quantity req d | quantity reqd",
     "menge | anzahl | stückzahl | stueckzahl | bestellmenge | anfragemenge | bedarf menge",
@@ -140,6 +142,11 @@ EACH = word_set(
 # What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
 ASKS_BARE = phrases(
     "hook me up with | hook us up with | set me up with | set us up with | fix me up with",
+    "please make | pls make | plz make | machen sie uns | machen sie mir | macht uns | macht mir",
+    "machen sie uns bitte | machen sie mir bitte | macht uns bitte | macht mir bitte",
+    "fertigen sie uns bitte | bauen sie uns bitte | bieten sie uns bitte | faites nous en",
+    "faites m en | faites moi en | haced | hacedme | hacednos | hágame | háganos | haganme",
+    "fatemene | fatecene | maak er ons | maak ons er | maak er mij",
     "fix us up with | sort me out with | sort us out with | put me down for | put us down for",
     "just | only | need | needs | needed | want | wants | take | taking | buy | buying | require",
     "requires | gimme | gimmie | give me | quote | quote for | quote on | quote us | quote me",

@@ -38,6 +38,12 @@ _LIMIT = whole_words(
     "no tighter | no smaller | or (?:bigger|larger|tighter|smaller)",
     "(?:bigger|larger) is (?:ok|fine)",
 )
+_RANK = whole_words("tightest | smallest")
+_AND = whole_words("and | then | plus")
+_FOR_THE = late_pattern(
+    r"^[\"']{0,2}(?:\s?(?:in|inch|inches|mm|clr|radius|r|centre ?line|center ?line))*"
+    r"\s(?:for|on) (?:the|all|my|our)\b"
+)
 _LEAST = whole_words(
     r"min(?:imum|imal\w*)? | down to | kleinste[rn]? | engste[rn]? | mini | plus (?:petit|serré)",
     r"minimale? | mínim[oa] | menor | minim[oa] | più (?:piccolo|stretto) | krapste | jusqu'à",
@@ -137,6 +143,19 @@ def doubt_radii(layout: Layout) -> None:
             figure.notes.append(f"{'outside' if outer else 'inside'} or centreline radius")
 
 
+def _ranked_away(layout: Layout, figure: Figure, around: str) -> str:
+    """The words around it; without 'tightest' where a further radius follows that is told what it
+    is for: 'tightest bend 2-1/4 CLR, and 3 for the sweeps' ranks two that are both bent."""
+    after = layout.after_in_sentence(figure)
+    if after is None or (after.role is not None and after.role not in RADIUS_ROLES):
+        return around
+    between = layout.words(figure.end, after.start)
+    behind = layout.words(after.end, after.end + _NEAR)
+    if _AND.search(between) and _FOR_THE.match(behind):
+        return _RANK.sub(" ", around)
+    return around
+
+
 def refine_radii(layout: Layout) -> None:
     """A plain radius becomes centre, inside or outside by words elsewhere in its sentence.
 
@@ -146,7 +165,8 @@ def refine_radii(layout: Layout) -> None:
         if figure.role not in RADIUS_ROLES:
             continue
         around = _words_around(layout, figure)
-        if _LIMIT.search(around) or (_LEAST.search(around) and _MACHINE.search(around)):
+        limit = _LIMIT.search(_ranked_away(layout, figure, around))
+        if limit or (_LEAST.search(around) and _MACHINE.search(around)):
             figure.notes.append("limit")  # "min CLR our bender does is 110"
         if figure.role == "radius":
             if figure.how == "place" and _CENTRE_LINE.search(around):

@@ -10,11 +10,14 @@ from ..late_pattern import late_pattern
 from ..model import Message, OwnText
 from .attached import with_attached
 from .bare_replies import bare_replies
+from .bought_before import with_bought_doubted
 from .count_changed import count_changed
 from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
+from .counts_left import with_counts_left
 from .earlier import read_earlier
 from .groups import Group
+from .leaning import with_leaning
 from .material_answers import with_material_answered
 from .other_tools import with_other_tools_doubted
 from .patterns import any_of, whole_words
@@ -126,6 +129,8 @@ def read(own: OwnText, message: Message) -> Reading:
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
     requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
     requests = with_counts_for_each(with_counts_guessed(requests, own.text), own.text)
+    requests = with_leaning(with_counts_left(requests, own.text), own.text)
+    requests = with_bought_doubted(requests, own.text)
     requests = with_other_tools_doubted(requests, own.text)
     requests, likeliest = with_told_by_words(requests, own.text)
     if not body.layout.left_out:

@@ -25,6 +25,8 @@ _TIGHTEST = Decimal("1.05")
 """No mandrel bends tube on so small a multiple of its OD (common practice, no source)."""
 _TIGHT_UNNAMED = Decimal("1.35")
 """Where no word says that a figure is the radius, it is doubted up to that multiple."""
+_TIGHT_TO_CENTRE = Decimal("0.97")
+"""Where words say that it is to the centreline, only below: 1D is rare, and meant so then."""
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
@@ -149,8 +151,10 @@ def _doubt_tight(size: Sizing) -> None:
         return
     if any(figure.role == "times_d" for figure in size.slots["clr"]):
         return  # "1D bend, the die is 3 in to the centre": meant so
-    unnamed = size.radius is not None and size.radius.how in ("place", "chain")
-    if clr <= od * (_TIGHT_UNNAMED if unnamed else _TIGHTEST):
+    radius = size.radius
+    unnamed = radius is not None and radius.how in ("place", "chain")
+    to_centre = radius is not None and radius.role == "clr" and not unnamed
+    if clr <= od * (_TIGHT_UNNAMED if unnamed else _TIGHT_TO_CENTRE if to_centre else _TIGHTEST):
         size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
 
 
@@ -201,6 +205,13 @@ def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]
     if field == "clr":
         role, od = figure.role or "radius", size.lengths["od"]
         found = [centreline_radius(value, role, od) for value in readings(figure, field)]
+        if role == "times_d" and size.best.od is not None and size.best.od.nominal:
+            # "3 volte il diametro nominale, cioè 76,2": three times the inch that 1" pipe is called
+            found += [
+                figure.number.value * named.number.value * _INCH
+                for named in size.slots.get("od", ())
+                if named.unit in (None, "in")
+            ]
     else:
         found = [value.mm for value in readings(figure, field)]
     if field == "od" and size.best.od is not None and size.best.od.nominal:

@@ -12,6 +12,7 @@ from decimal import Decimal
 from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group, own_figures
+from .of_no_size import names_again
 from .patterns import any_of
 from .roles import LENGTH_ROLES
 from .told import words_around
@@ -236,8 +237,20 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         any(_TAKES_BACK.search(said) for said in words_around(layout, own_figures(group)))
         for group in groups
     ]
+    for words in found:
+        begin, end = _clause(layout.text, words)
+        named = names_again(layout, groups, begin, end)
+        meant = [one or other for one, other in zip(meant, named, strict=True)]
     heard = picked or any(f.negated or f.context_only or f.put_off for f in layout.figures)
     return meant if heard or any(meant) else [True] * len(groups)
+
+
+def _clause(text: str, words: re.Match[str]) -> tuple[int, int]:
+    """Where the clause of some words begins and ends."""
+    begin = max(0, words.start() - _CLAUSE)
+    stops = list(_SINCE.finditer(text, begin, words.start()))
+    stop = _SINCE.search(text, words.end())
+    return stops[-1].end() if stops else begin, stop.start() if stop else len(text)
 
 
 def _is_of_another_tool(text: str, words: re.Match[str]) -> bool:

@@ -14,6 +14,7 @@ from .not_now import hear_not_now
 from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 from .restated import hear_references
 from .said_elsewhere import hear_said_elsewhere
+from .same_radius import keep_same_radius
 from .written_wrong import hear_written_wrong
 
 
@@ -36,6 +37,7 @@ def listen(layout: Layout) -> None:
     hear_measured(layout)
     hear_given_up(layout)
     hear_said_elsewhere(layout)
+    keep_same_radius(layout)
 
 
 def _tell_of_owned(layout: Layout, refused: set[int]) -> None:

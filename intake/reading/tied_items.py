@@ -14,6 +14,19 @@ from .roles import RADIUS_ROLES, Role
 from .withdrawn import label_before
 
 _JOINED = r"(?:\s?[,&+/]\s?|\s(?:and|und|et|y|e|en)\s)"
+_SOME = {
+    **dict.fromkeys("two beiden deux dos due twee".split(), 2),
+    **dict.fromkeys("three drei trois tres tre drie".split(), 3),
+    **dict.fromkeys("four vier quatre cuatro quattro".split(), 4),
+}
+_N = "|".join(_SOME)
+_FIRST = "first|ersten|premi(?:er|ère)s|primer[oa]s|prim[ie]|eerste"
+_LAST_ONES = "last|letzten|derni(?:er|ère)s|últim[oa]s|ultim[ie]|laatste"
+_SEVERAL = (
+    rf"{ARTICLE}(?P<several>(?:(?:{_N})\s)?(?:{_FIRST}|{_LAST_ONES})(?:\s(?:{_N}))?)"
+    rf"(?=\W|$)(?<!first)(?<!last)(?<!eerste)(?<!laatste)"
+)
+"""'The first two', 'die letzten drei', 'les deux premiers'."""
 _WORDS = "|".join(sorted((*COUNTED, *LAST), key=len, reverse=True))
 _PLACES = (
     rf"{ARTICLE}(?:{NOUN}\s?#?(?P<numbers>\(?(?:\d{{1,2}}|[a-h])\)?"
@@ -26,6 +39,11 @@ _LEADS = late_pattern(rf"(?<![\w.]){_PLACES}(?![\w.,\"]?\d)(?!\")[^,;\n\d]{{0,24
 _FOLLOWS = late_pattern(
     r"^[^,;\n\d()]{0,24}?\b(?:for|on|of|für|bei|von|zu|pour|sur|para|per|su|voor|bij|van)\s"
     rf"{_PLACES}(?![\w/]|[.,]\d|\s?(?:mm|in\b|inch|x\s?\d))",
+    re.IGNORECASE,
+)
+_SEVERAL_FOLLOW = late_pattern(
+    r"^[^,;\n\d()]{0,24}?\b(?:for|on|für|bei|zu|pour|sur|para|per|su|voor|bij)\s"
+    rf"{_SEVERAL}",
     re.IGNORECASE,
 )
 _CLAUSE = late_pattern(
@@ -107,6 +125,9 @@ def _meant(
     text = layout.text
     behind = text[figure.end : figure.end + _FAR]
     ahead = text[max(0, figure.start - _FAR) : figure.start]
+    several = _SEVERAL_FOLLOW.match(behind)
+    if several is not None:
+        return _several(several["several"].casefold(), len(names))
     match = _FOLLOWS.match(behind)
     if match is None and apart:
         cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
@@ -120,6 +141,15 @@ def _meant(
         said = match["numbers"] or match["marks"]
         found = [places(one[0], None, names) for one in _EACH.finditer(said)]
     return [index for one in found for index in one] if found and all(found) else None
+
+
+def _several(words: str, most: int) -> list[int] | None:
+    """Indexes of 'first two', 'deux derniers' among so many sizes; None where it hasn't so many."""
+    count = next((_SOME[word] for word in words.split() if word in _SOME), 0)
+    if not 0 < count < most:
+        return None
+    at_end = re.search(_LAST_ONES, words) is not None
+    return list(range(most - count, most) if at_end else range(count))
 
 
 def _joined_from(ahead: str, cuts: Sequence[int]) -> int:

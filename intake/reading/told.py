@@ -177,8 +177,9 @@ def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) ->
     text = " ".join(layout.text.casefold().replace("’", "'").split())
     for words in told:
         text = text.replace(words, " ")
-    alone = len(_ONE_ALONE.findall(text)) == 1 and not _EVERY.search(text)
-    once = len(_ONE.findall(text)) == 1 and not _SEVERAL.search(text)
+    ones = len(_ONE.findall(text))
+    alone = ones <= 1 and _ONE_ALONE.search(text) is not None and not _EVERY.search(text)
+    once = ones == 1 and not _SEVERAL.search(text)
     if not (alone or once) or _ends_of_range(groups):
         return [False] * len(groups)
     return not_asked(layout, groups)

@@ -68,16 +68,16 @@ ANOTHERS = whole_words(
     r"|theirs) (?:had |has |have )?(?:done|did|does|bent|bends|handled|handles|used|uses|took"
     r"|takes|run)\b",
     r"(?:mein|ein|unser|der)\w* (?:\w+ )?(?:freund|kumpel|nachbar|bekannter|schwager|bruder"
-    r"|vetter|onkel)\w*"
+    r"|vetter|onkel)\w*,?"
     r"(?: \S+){0,4}? (?:hat|macht|baut|biegt|nimmt|fährt)",
-    r"(?:mon|un|notre|le) (?:\w+ )?(?:ami|voisin|copain|frère|beau-frère|cousin|oncle)(?:"
+    r"(?:mon|un|notre|le) (?:\w+ )?(?:ami|voisin|copain|frère|beau-frère|cousin|oncle),?(?:"
     r" \S+){0,4}?"
     r" (?:a (?:fait|monté)|fait|cintre|utilise|prend)",
-    r"(?:mi|un|nuestro|el) (?:\w+ )?(?:amigo|vecino|cuñado|hermano|primo|tío)(?: \S+){0,4}?"
+    r"(?:mi|un|nuestro|el) (?:\w+ )?(?:amigo|vecino|cuñado|hermano|primo|tío),?(?: \S+){0,4}?"
     r" (?:ha hecho|hizo|hace|usa|curva|dobla|lleva)",
-    r"(?:il mio|mio|un|il) (?:amico|vicino|cognato|fratello|cugino|zio)(?: \S+){0,4}?"
+    r"(?:il mio|mio|un|il) (?:amico|vicino|cognato|fratello|cugino|zio),?(?: \S+){0,4}?"
     r" (?:ha fatto|ha usato|fa|usa|piega|curva)",
-    r"(?:mijn|een|onze|de) (?:\w+ )?(?:vriend|buurman|zwager|broer|maat|neef|oom)(?: \S+){0,4}?"
+    r"(?:mijn|een|onze|de) (?:\w+ )?(?:vriend|buurman|zwager|broer|maat|neef|oom),?(?: \S+){0,4}?"
     r" (?:heeft|doet|maakt|gebruikt|buigt|rijdt)",
 )
 """'A neighbour in the harbour has made his with 30 x 2', 'my cousin does inch and a half'."""
@@ -93,7 +93,13 @@ BY_HAND = whole_words(
     r"|ourselves on the rolls|on the roller|with (?:a|the) (?:hand|lever) bender)",
     r"(?:wird|werden) (?:von hand|mit der hand|auf der walze|auf der rundbiege\w*) (?:gebogen"
     r"|gemacht|gerollt)",
-    r"(?:das|die|den) (?:biegen|walzen|machen|rollen) wir (?:von hand|mit der hand|auf der walze)",
+    r"(?:das|die|den)(?: \S+){0,4}? (?:biegen|walzen|machen|rollen) wir(?: (?:weiterhin|weiter"
+    r"|immer"
+    r"|schon|einfach|selbst|noch|nach wie vor|wie bisher)){0,2} (?:von hand|mit der hand"
+    r"|auf der walze)",
+    r"(?:we|i) (?:still |always |just |simply )?(?:bend|do|form) (?:by hand|freehand)(?:,? (?:no"
+    r"|without"
+    r" (?:a|any)) (?:problem|trouble|bother)s?)?(?= ?(?:[.,;!)]|$))",
     r"(?:se cintre|est cintré|sont cintrés|on les? cintre|on les? fait|on les? roule) (?:à la"
     r" main|aux galets"
     r"|à la rouleuse)",

@@ -113,11 +113,20 @@ _NOT_YET = any_of(
     r"(?:è|sono) (?:per (?:più avanti|dopo)|in sospeso)",
     r"(?:is|zijn)(?: nog)? niet (?:vrijgegeven|goedgekeurd|bevestigd) | (?:is|zijn) voor later",
 )
+_LEAVES_IT = (
+    r"(?=,? (?:(?:so|and|also|und|et|y|e|en) )?(?:please |pls |bitte |s'il vous plaît |por favor |"
+    r"per favore |graag )?(?:leave (?:it|that|this)(?: one)? (?:out|off)|skip it|omit it|drop it"
+    r"|(?:do not|don't) (?:quote|price) (?:it|that)|weglassen|nicht anbieten|streichen|à omettre"
+    r"|ne pas (?:la |le )?chiffrer|no (?:la |lo )?(?:coticen|cotizar|incluir)"
+    r"|non (?:quotare|offrire)|niet (?:aanbieden|offreren)|weglaten)\s*(?:[.;!]|$))"
+)
+"""'... is on hold, please leave it out': said of that line, with nothing behind."""
 _ALL_THE_SAME = (
     r"(?:\s(?:yet|for now|so far|today|by (?:the |our )?(?:customer|client|boss|management"
     r"|engineering|purchasing)|vom kunden|par le client|por el cliente|dal cliente|door de klant))*"
     r"(?=\s*(?:[.;,!?)]|$))"
-    r"(?![^.;!?]{0,80}\b(?:but|quote|price|please|need|want|aber|bitte|mais|pero|ma|maar)\b)"
+    rf"(?:{_LEAVES_IT}|"
+    r"(?![^.;!?]{0,80}\b(?:but|quote|price|please|need|want|aber|bitte|mais|pero|ma|maar)\b))"
     r"(?!.{0,100}\b(?:anyway|all the same|regardless|too|as well|also|all|trotzdem|dennoch|auch"
     r"|quand même|aussi|también|comunque|anche|toch|ook)\b)"
 )
@@ -155,8 +164,8 @@ _OF_IT = late_pattern(
 """'Line 30 is for information'; of 'the drawing for item 1' it says nothing, and
 of '2 and 3 we own' not all."""
 _LABEL = late_pattern(
-    rf"^[ \t]*(?:[-*•]\s?)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
-    r"(?P<sign>\s?[).:]|\s-|\t|\s{2,})"
+    rf"^[ \t]*(?:[-*•]\s?|\|[ \t]*)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
+    r"(?P<sign>\s?[).:]|\s-|\t|[ \t]*\||\s{2,})"
     r"[^\n]{0,40}$",
     re.IGNORECASE,
 )

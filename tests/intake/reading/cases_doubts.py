@@ -44,7 +44,10 @@ DOUBTS = [
     case("radius-too-small-for-mm", "38 x 1.5 mm tube, radius 3", mm("38", "1.5", "76.2", "clr")),
     case("one-d-said-twice", "3 x .065 304, 1D bend, the die is 3 in centerline", inch("3", "0.065", "3")),
     case("one-d-in-brackets", "76.2 x 1 mm titanium, 76.2 mm CLR (1D)", mm("76.2", "1", "76.2")),
-    case("as-tight-without-a-word", "3 x .065 304, 3 in centerline", inch("3", "0.065", "3", "clr")),
+    case("as-tight-to-the-centre", "3 x .065 304, 3 in centerline", inch("3", "0.065", "3")),
+    case("as-tight-by-its-clr", "2.5 x .049, 2.5 CLR: yes or no?", inch("2.5", "0.049", "2.5")),
+    case("as-tight-as-a-radius", "2.5 x .049, radius 2.5", inch("2.5", "0.049", "2.5", "clr")),
+    case("tighter-than-the-tube", "2.5 x .049, 2 CLR", inch("2.5", "0.049", "2", "clr")),
     case("times-d-of-nominal", "Rohr DN 32 (42,4 x 2,6 mm), Biegeradius 3 x D", mm("42.4", "2.6", "127.2", "clr")),
     case("id-does-not-fit", "38.1 OD, 35.0 ID, 1.5 wall mm, R 95.25", mm("38.1", "1.5", "95.25", "wall")),
 ]  # fmt: skip

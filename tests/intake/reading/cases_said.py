@@ -53,7 +53,7 @@ DIE_MARKS = [  # what is stamped on a die is the tube's OD, unless a word says r
     case("die-marked-clr-too", "2.25 x .065 tube. The die is marked 2 1/4 CLR 4.5.", inch("2.25", "0.065", "4.5")),
     case("die-marked-other", "2.25 x .065 tube. The die is marked 3 3/8.", inch("2.25", "0.065", "3.375", "clr")),
     case("die-radius-said", "2.25 x .065 tube, the die is 2 1/4 radius", inch("2.25", "0.065", "2.25", "clr")),
-    case("die-of-clr", "57.15 x 1.65 tube on a 57.15 CLR die", mm("57.15", "1.65", "57.15", "clr")),
+    case("die-of-clr", "57.15 x 1.65 tube on a 57.15 CLR die", mm("57.15", "1.65", "57.15")),
 ]  # fmt: skip
 
 _17 = inch("1.875", "0.065", "3")
