@@ -228,7 +228,8 @@ ASKS_PIECE = (
     r"faites (?:le|du|en|un|aussi le) \d[^.?\n]{0,60}\?",
     r"(?<!hace )\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|"
     r"(?<!¿)\bhacen? falta (?:un|dos|uno|\d)\b(?![^.\n]{0,80}\?)|"
-    r"\bmanca (?:solo )?(?:il mandrino|l'anima)\b(?! nel)|\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
+    r"\bmanca (?:solo )?(?:il mandrino|l'anima)\b(?! nel)|"
+    r"\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
     r"\bfehlt (?:nur|noch|nur noch) (?:der|ein) \w{0,10}dorn\b|\bontbreekt (?:alleen )?"
     r"nog (?:de|een) \w{0,4}doorn\b",
     r"\bpotrzebuj|\bszuka(?:m|my)\b(?! pracy)|\bzamawia|\bchcę zamówić\b|\bbehöver\b|\bsöker\b"

@@ -95,6 +95,7 @@ _IS_CALLED = late_pattern(
     + r")\b(?!\s(?:of|to|der|du|del|van|i|we|that|which)\s(?:die|my|our|the|have|own|machine))"
 )
 """'4.125 is the bend radius'"""
+_CALLED: tuple[Role, ...] = ("clr", "radius", "wall", "od")
 _NAMED = late_pattern(r"^[\"'”″ ]{0,3}(?:mm|in|inch)?\s?(?:o\.?d\b|wall\b|clr\b|outside dia)")
 _DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
 _ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
@@ -261,7 +262,7 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "od"
     called = _IS_CALLED.match(after)
     if called is not None:
-        return next(role for role, word in called.groupdict().items() if word)  # type: ignore[return-value]
+        return next(role for role in _CALLED if called[role])
     if _OUTSIDE_AFTER.match(after) and not RADIUS_WORD.search(before):
         return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
