@@ -11,6 +11,7 @@ import re
 from ..late_pattern import late_pattern
 from .across_bend import across_bend, is_own_radius, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
+from .called_behind import called_behind
 from .cue_sides import begins_tube
 from .figures import LISTED, Figure, Layout
 from .inside_of_die import inside_of_die
@@ -81,21 +82,6 @@ _MEASURED_INSIDE = late_pattern(
 _OUTSIDE_AFTER = late_pattern(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = late_pattern(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
-_IS_CALLED = late_pattern(
-    UNIT
-    + r"(?:is|ist|est|es|è|would be|will be|wäre|serait|sarebbe|sería)\s"
-    + r"(?:the|my|our|its|de|der|die|le|la|el|il|mein|mon|mi|mijn|notre)\s"
-    + r"(?:bend(?:ing)?\s)?(?:"
-    + r"(?P<clr>clr|cent(?:er|re) ?line(?: radius)?|mittelradius|rayon moyen|raggio medio)"
-    + r"|(?P<radius>radius|biegeradius|rayon(?: de cintrage)?|radio(?: de curvatura)?"
-    + r"|raggio(?: di curvatura)?|straal|buigradius|buigstraal)"
-    + r"|(?P<wall>wall(?: thickness)?|wandstärke|wanddicke|paroi|épaisseur|pared|espesor|parete"
-    + r"|spessore|wanddikte)"
-    + r"|(?P<od>od|outside diameter|au(?:ß|ss)endurchmesser|diamètre extérieur)"
-    + r")\b(?!\s(?:of|to|der|du|del|van|i|we|that|which)\s(?:die|my|our|the|have|own|machine))"
-)
-"""'4.125 is the bend radius'"""
-_CALLED: tuple[Role, ...] = ("clr", "radius", "wall", "od")
 _NAMED = late_pattern(r"^[\"'”″ ]{0,3}(?:mm|in|inch)?\s?(?:o\.?d\b|wall\b|clr\b|outside dia)")
 _DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
 _ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
@@ -260,9 +246,9 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         )
     ):
         return "od"
-    called = _IS_CALLED.match(after)
+    called = called_behind(after)
     if called is not None:
-        return next(role for role in _CALLED if called[role])
+        return called
     if _OUTSIDE_AFTER.match(after) and not RADIUS_WORD.search(before):
         return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)
