@@ -12,6 +12,12 @@ _REQUEST = r"(?:request|enquiry|inquiry|rfq|quote request|quotation request|e-?m
 _BUT_TOOL = r"(?:(?!mandr|dorn|doorn|\banim[ae]\b)[^.?\n])"
 """What may stand before a length of tube: '1 Dorn für 10 m Rohr' wants a mandrel."""
 _OUR = r"(?:my|our|the|that|this|yesterday's|monday's|last week's)"
+_NOT_ALL = (
+    r"(?!\s(?:(?:for|on|the|any|a|us|me|this|that|those|lines?|items?|pos)\s)*(?:delivery|shipping"
+    r"|freight|carriage|postage|lead|dies?|wipers?|rods?|vat|tax|tub|pipe|material|bend|labou?r"
+    r"|install|\d))"
+)
+"""'No need to quote delivery', 'no need to price line 3' take back no request."""
 
 UNWANTED: tuple[Elsewhere, ...] = (
     Elsewhere("a request taken back", (
@@ -20,7 +26,7 @@ UNWANTED: tuple[Elsewhere, ...] = (
              r"\b[^.?\n]{0,60}\b(?:is|are|was|has been|can be) (?:\w+ )?(?:withdrawn|cancel+ed|"
              r"obsolete|void|dead|settled|no longer (?:needed|required|valid)|closed|filed)\b|"
              r"\b(?:no need to|don['’]?t bother to|you needn['’]?t|(?:please )?(?:don['’]?t|do not)"
-             r" bother(?: to)?) (?:quote|price|quoting|pricing)\b"),
+             r" bother(?: to)?) (?:quote|price|quoting|pricing)\b" + _NOT_ALL),
         (10, r"\banfrage\b(?=[^?]{0,80}\b(?:ziehe[n]? (?:wir|ich)\b[^.?\n]{0,20}(?<!nicht "
              r")\bzurück|"
              r"zurück(?:ziehen|nehmen|gezogen)|hinfällig|gegenstandslos|erledigt|storniere?n?|"

@@ -42,8 +42,8 @@ _WHEN_IT_COMES = whole_words(
 _REFUSED = late_pattern(
     r"\b"
     + any_of(
-        r"(?:don'?t|do not|no need to|please don'?t|needn'?t|never)\s(?:quote|price|bother|include"
-        r"|make|offer|send|count|sell)",
+        r"(?:don'?t|do not|no need(?: to)?|please don'?t|needn'?t|never)\s(?:quote|price|bother"
+        r"|include|make|offer|send|count|sell)",
         r"(?:tried to|wants? to|wanted to) (?:sell|push|offer) (?:me|us)",
         "no use for | not interested in | nicht anbieten | pas besoin (?:de|du) | ne pas chiffrer",
         "no (?:necesit|quier)\\w+ | non (?:mi|ci) serve",

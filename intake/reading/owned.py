@@ -36,8 +36,8 @@ _WANTED = whole_words(
     "nodig | zoeken | offer | supply",
 )
 _REFUSES = late_pattern(
-    r"\b(?:don'?t|do not|no need to|needn'?t|not|never|without|nicht|kein\w*|pas|no|non|niet)\s"
-    r"(?:to\s|me\s|any\s)?$"
+    r"\b(?:don'?t|do not|no need(?: to)?|needn'?t|not|never|without|nicht|kein\w*|pas|no|non"
+    r"|niet)\s(?:to\s|me\s|any\s)?$"
 )
 _OURS = late_pattern(
     r"\b"

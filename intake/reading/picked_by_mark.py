@@ -31,7 +31,7 @@ _MARK = (
 _THE = r"(?:the |any |those |all |die |les |las |los |le |i |de |alle )?"
 _NOT_MARKED = (
     late_pattern(
-        r"\b(?:(?:don'?t|do not|no need to|needn'?t|please don'?t)\s(?:need|want|quote|price"
+        r"\b(?:(?:don'?t|do not|no need(?: to)?|needn'?t|please don'?t)\s(?:need|want|quote|price"
         r"|offer|bother with"
         r"|require)(?:\s(?:me|us|for|on))?|ignore|skip|omit|leave (?:out|off)|excluding|except(?:"
         r" for)?"

@@ -93,7 +93,8 @@ _ASKED_BEHIND = any_of(
     rf"necesitan? (?:un )?{_MANDREL} | servono | serve (?:un )?{_MANDREL} | zijn nodig",
 )
 _THERE_AHEAD = any_of(
-    r"(?:don'?t|do not|no need to)(?: need to)? (?:quote|price|offer|need|want)(?: us| me| for)?",
+    r"(?:don'?t|do not|no need(?: to)?)(?: need to)? (?:quote|price|offer|need|want)"
+    r"(?: us| me| for)?",
     r"(?:skip|ignore|leave out|forget)",
     rf"(?:we|i)(?: already)? (?:have|own|have got)(?: already)? (?:an? |the )?{_MANDREL} for",
     r"nicht anbieten | pas besoin (?:de|pour)",

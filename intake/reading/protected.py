@@ -143,6 +143,9 @@ _LED_BY_LETTER: Kinds = (
         r"(?:grade|gr\.?|grado|klasse|güte|gatunek)[^\S\n]?\d{1,2}\b"
         r"(?![.,/-]\d|\s?(?:mm|in\b|[\"x×])|\s(?:mandrel|dorne?\b|mandrin|mandril|doorn))",
     )),
+    ("turn", (
+        r"(?:three[\s-])?(?:half|quarter)[\s-](?:circles?|turns?|moons?)\b",
+    )),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"
         r"|faa|cfr|osha"

@@ -37,7 +37,7 @@ _TAKES_BACK = late_pattern(
         "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
-        r"(?:don'?t|do not|no need to|needn'?t) (?:quote|price|bother|offer)",
+        r"(?:don'?t|do not|no need(?: to)?|needn'?t) (?:quote|price|bother|offer)",
         r"(?:someone|somebody) else | (?:another|other|different) (?:vendor|supplier|shop|order)",
         r"for (?:reference|comparison)",
         r"my (?:friend|mate|buddy|neighbou?r|brother|dad|cousin|uncle|son)\b",

@@ -36,6 +36,13 @@ _ASKS = whole_words(
     r"nodig | zoek\w* | offerte\w* | prijs\w* | wil(?:len)? | graag | bestel\w* | ook | nog | kunt",
     r"doorn(?:en)? voor",
 )
+_ALSO_TELLS = late_pattern(
+    r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
+    r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
+    r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
+    r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor))\b"
+)
+"""Such an 'also' asks for nothing, and no more does 'the mandrel for 1.5 x .065'."""
 _TELLS = whole_words(
     r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
     r"have | had | did | does | bent | run | runs | goes | go | went | works?",
@@ -144,9 +151,7 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     lent = _lent(groups)
     said = [words_around(layout, _first_figures(group, lent)) for group in groups]
     tells = [
-        group.row is None
-        and any(map(_only_tells, sentences))
-        and not any(map(_ASKS.search, sentences))
+        group.row is None and any(map(_only_tells, sentences)) and not any(map(_asks, sentences))
         for group, sentences in zip(groups, said, strict=True)
     ]
     return [False] * len(groups) if all(tells) else tells
@@ -201,10 +206,14 @@ def _ends_of_range(groups: Sequence[Group]) -> bool:
 
 def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """All sizes but the one, where there is just one, whose sentence or the next one asks."""
-    asked = [any(map(_ASKS.search, words_around(layout, own_figures(group)))) for group in groups]
+    asked = [any(map(_asks, words_around(layout, own_figures(group)))) for group in groups]
     if not any(asked):
         asked = [_asked_behind(layout, group) for group in groups]
     return [not (asks and sum(asked) == 1) for asks in asked]
+
+
+def _asks(words: str) -> bool:
+    return _ASKS.search(_ALSO_TELLS.sub(" ", words)) is not None
 
 
 def _asked_behind(layout: Layout, group: Group) -> bool:

@@ -69,6 +69,8 @@ _BESIDE = [
 NOISE = [
     *(case(f"beside-{name}", f"{_TUBE} {words}", _SIZE) for name, words in _BESIDE),
     *(case(f"before-{name}", f"{words}\n\n{_TUBE}", _SIZE) for name, words in _BESIDE[::3]),
+    case("quarter-circles", "76mm stainless tube, 1.5mm wall, into a series of quarter circles of 152 mm CLR", mm("76", "1.5", "152")),
+    case("half-moons", "half moons out of 38 x 1.5 mm, R 100", mm("38", "1.5", "100")),
     case("tolerance-in-place", "1.500 +/-.005 OD x .065 wall, 4.5 clr", inch("1.5", "0.065", "4.5")),
     case("tolerance-metric", "38 ±0.1 x 1.5 mm, R 57 mm", mm("38", "1.5", "57")),
     case("angle-before-radius", "1.75 x .095, 90 degree bend at 5.25 clr", _SIZE),
