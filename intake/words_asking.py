@@ -65,6 +65,10 @@ ASKS_PRICE = (
     r"\bpris(?:förfrågan)?\b(?! (?:du|de|un|une|le|la|les|en|par|note|contact)\b)|"
     r"\bvad kostar\b|\borçamento\b|\bcotação\b|"
     r"\bqual o preço\b|\bpreço\b",
+    r"\blet (?:me|us) have (?:your |an? |the )(?:\w+ )?"
+    r"(?:offer|price|quote|quotation|bid)\b|"
+    r"\bwhat (?:does|do|would|will) (?:an?|one|the|such an?) [^.?!\n]{0,40}\b(?:go|sell) for\b|"
+    r"\bwhat(?:'s|’s| is) (?:an?|one) [^.?!\n]{0,30}\bgoing for\b",
     r"見積|报价|询价|견적",
 )  # fmt: skip
 
@@ -214,6 +218,20 @@ ASKS_PIECE = (
     r"wil ik) (?:\w+ ){0,2}bestellen\b|\b(?:kunt u|kunnen jullie|kun je)\b[^.?\n]{0,80}"
     r"\b(?:leveren|maken|aanbieden)|\b(?:hebben jullie|hebt u|heeft u|heb je)\b[^.?\n]{0,30}"
     r"\b(?:iets|een|zoiets)\b",
+    # Whether it is made at all, and how an order would be told.
+    r"\b(?:confirm|advise|say|tell (?:me|us)|know) (?:that |if |whether )?you (?:can|could|"
+    r"would|are able to) (?:make|manufacture|supply|produce|offer|build|quote|provide)\b|"
+    r"^\W*can do \.?\d[^?]{0,80}\?|\bis there (?:an?|any) (?:\w+ ){0,2}(?:mandrel|plug) "
+    r"(?:available |in stock |to be had |on the shelf )?(?:in|for|to (?:fit|suit)) (?:an? )?"
+    r"\.?\d|\bcould you make (?:me |us )?the (?:\w+ )?(?:tool|mandrel|plug|piece)\b",
+    r"\b(?:je|nous) pass(?:e|erais?|erai|erions|erons|ons) commande d['’eu]|\bvous "
+    r"faites (?:le|du|en|un|aussi le) \d[^.?\n]{0,60}\?",
+    r"(?<!hace )\bfalta (?:s[óo]lo )?(?:el|un) mandril\b(?! en (?:el|la|mi|nuestr))|"
+    r"(?<!¿)\bhacen? falta (?:un|dos|uno|\d)\b(?![^.\n]{0,80}\?)|"
+    r"\bmanca (?:solo )?(?:il mandrino|l'anima)\b(?! nel)|"
+    r"\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
+    r"\bfehlt (?:nur|noch|nur noch) (?:der|ein) \w{0,10}dorn\b|\bontbreekt (?:alleen )?"
+    r"nog (?:de|een) \w{0,4}doorn\b",
     r"\bpotrzebuj|\bszuka(?:m|my)\b(?! pracy)|\bzamawia|\bchcę zamówić\b|\bbehöver\b|\bsöker\b"
     r"(?! jobb)|\bpreciso\b|\bprecisamos\b",
     r"\b(?:po|p\.o\.|purchase order) (?:is )?(?:attached|enclosed|to follow)\b|"
@@ -231,6 +249,8 @@ COUNTS_TOOLS = (
     r"dorn\b|\b(?:un|deux|trois|\d) (?:seul )?mandrins?\b|"
     r"\b(?:un|dos|tres|\d) (?:solo )?mandril(?:es)?\b|"
     r"\b(?:un|due|tre|n\.? ?\d|\d) mandrin[oi]\b|\b(?:een|twee|drie|\d) doorn(?:en)?\b",
+    r"\b(?:ein|zwei|drei|vier|fünf)mal \d[\d.,]* ?(?:mm )?[x×] ?\d|\b(?:one|two|three) times "
+    r"\d[\d.,]* ?(?:mm )?[x×] ?\d",
     r"\b(?:qty|quantity|q'ty|stückzahl|quantité|cantidad|quantità|aantal|ilość|antal)\b",
     r"\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|sets?|units?|stk|stück|"
     r"st\.|pièces?|piezas?|unidades|uds?|pezzi|pz|stuks?|szt)\b|\bjust (?:the )?one\b|"

@@ -103,6 +103,8 @@ TUBE = (
     r"edule)?\b|\b(?:dn|nps|nb) ?\d|\btub(?:e|es|ing|o|os|i)\b|\bpipes?\b|\w*rohre?s?\b|"
     r"\btuyaux?\b|\bbuis|\brur[aęy]\b|\brör\b|\bconduit\b|\bhoops?\b|管",
     r"\bsteel|\bstainless|\binox|\bss ?3\d\d|\balum|\balu\b|\bcopper|\bbrass|\bchro?mol+y|"
+    r"\bwand(?:stärke|dicke|dikte|ung)?\b|\bparoi\b|\bépaisseur|\bpared\b|\bespesor|\bparete\b|"
+    r"\bspessore|\brm ?=? ?\d{2,3}\b|\bda ?=? ?\d{2,3}(?:[.,]\d)?[,;] ?(?:s|t|w) ?=? ?\d|"
     r"\bmoly\b|\b4130|\bdom\b|\bh?r?erw\b|\bhrew\b|\b30[34]l?\b|\b316|\b321\b|\b6061|\b1\.\d{4}\b|"
     r"\b[se]t? ?[23]\d{1,2}\b|\bstahl|\bedelstahl|\bkupfer|\bacier|\blaiton|\bcuivre|\bacero|"
     r"\bacciaio|\brame\b|\brvs\b|\bstaal|\bti\b|\btitan|\bcuni",

@@ -129,6 +129,10 @@ SIZE_CUES: CueWords = (
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """
+        fibre neutre | ligne neutre | fibra neutra | linea neutra | línea neutra | hart op |
+        hartlijn | neutrale lijn | curva al eje | curva a eje | curva in asse | curva all'asse |
+        centro curva | centro de la curva | centro della curva | cintre à l'axe |
+        coude à l'axe | hartmaat | bogen mitte | bocht hart |
         mittellinie | mittelachse | rohrachse | biegeradius mittellinie | neutrale faser |
         neutrale achse | centerline | centreline | center line | centre line | centrelines |
         centerlines
@@ -145,7 +149,8 @@ SIZE_CUES: CueWords = (
         biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
         rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
         raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |
-        radio de doblado | buigradius | buigstraal | straal | bochtstraal | bochtradius |
+        radio de doblado | buigradius | scheibenradius | rollenradius | plooistraal |
+        plooiradius | kromtestraal | buigstraal | straal | bochtstraal | bochtradius |
         radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
         promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |
         hajlítási sugár | yarıçap | yarıçapı | büküm yarıçapı | taivutussäde | säde | rază |
@@ -291,7 +296,9 @@ OTHER_CUES: CueWords = (
     ("noise", "both", """
         length | lengths | cut length | leg length | leg | legs | straight | straights |
         tangent | tangents | long | overall length | länge | laenge | schenkellänge |
-        schenkellängen | schenkel | longueur | largo | sviluppo | développé | desarrollo |
+        zuschnitt | zuschnittlänge | fixlänge | rohlänge | tramo | tramos | spezzone | spezzoni |
+        zaagmaat | zaaglengte | schenkellängen | schenkel | longueur | largo |
+        sviluppo | développé | desarrollo |
         developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |
         długość |
         längd | height | width | tall | lang | lange | hoch | hohe | haut | alto | alta | alti |

@@ -93,7 +93,8 @@ _MIN_WALL_AFTER = late_pattern(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
 _HEDGE_BEFORE = late_pattern(
     r"(?:\b"
     + any_of(
-        r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )about | approx\.?",
+        r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )"
+        r"(?<!shout )(?<!call )(?<!line )(?<!ring )(?<!enquire )(?<!inquire )about | approx\.?",
         r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",
@@ -110,7 +111,8 @@ _HEDGE_BEFORE = late_pattern(
         "pourrait (?:aussi |bien )*être | glaube ich | ich glaube | dürfte | denk ik",
         "ik denk | dacht ik | zou (?:ook )?kunnen zijn | moet ongeveer",
     )
-    + r"|~|\baround(?!\s(?:a|an|the|our|my)\b))\s*"
+    + r"|~|(?<!together )(?<!built )(?<!based )(?<!designed )"
+    + r"\baround(?!\s(?:a|an|the|our|my)\b))\s*"
     + r"(?:it's|its|it is|is het|het is|ist es|es ist|es|is|a|an|the|of|that's|thats|that is|wall"
     + r"|od|clr|radius|at|to be|:|=)*"
     + r"\s*(?:a|an|the)?\s*$"

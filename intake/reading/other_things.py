@@ -7,6 +7,7 @@ from .figures import Figure, Layout
 from .other_sentences import set_other_sentences_aside
 from .patterns import any_of, whole_words
 from .phrases_beside import UNIT
+from .roles import RADIUS_ROLES
 
 _THING = any_of(
     "wipers? | blocks? | plates? | (?<!spec )(?<!data )(?<!cut )(?<!size )sheets? | paint",
@@ -66,7 +67,9 @@ _GONE_WRONG = late_pattern(
         r"flatten\w* | flattened \w+ | collaps\w+ | squash\w* | pinch\w* | bend deduction",
         r"wrinkl\w+ | rippl\w+ | oval \w+",
     )
-    + r"\b[^.;\d]{0,16}\b(?:to|by|at|is|was|of)\s(?:about\s|some\s|around\s)?$"
+    # "wrinkles at 4.5" is at so tight a radius
+    + r"\b[^.;\d]{0,16}\b(?:to|by|(?<!wrinkles )(?<!wrinkle )(?<!wrinkling )at|is|was|of)\s"
+    + r"(?:about\s|some\s|around\s)?$"
 )
 """'It flattens to 1.6': what came out of a bend, and not what went in."""
 _ACROSS_THE_BEND = late_pattern(rf"{UNIT}(?:across|over|at) the bend\b")
@@ -203,6 +206,8 @@ def _is_of_another(layout: Layout, figure: Figure) -> bool:
         return True
     if _THICK.match(after) and (thing := _OF_A_THING.search(before)):
         return not _TUBE.search(before, thing.end())
-    if _RADIUS.match(after.lstrip(" \"'")) and _GONE_WRONG.search(before):
-        return False  # "it flattens at 1-1/8 radius": where it does so, not to what
+    signed = any(cue.role in RADIUS_ROLES for cue in layout.tokens[figure.token].cues)
+    named = signed or _RADIUS.match(after.lstrip(" \"'"))
+    if named and _GONE_WRONG.search(before):
+        return False  # "it flattens at 1-1/8 radius", "at R57": where it does so, not to what
     return any(one.match(after) for one in _BEHIND) or any(one.search(before) for one in _AHEAD)

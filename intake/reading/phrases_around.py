@@ -11,6 +11,7 @@ import re
 from ..late_pattern import late_pattern
 from .across_bend import across_bend, is_own_radius, signed_diameter
 from .bores import RADIUS_WORD, hear_bores
+from .called_behind import called_behind
 from .cue_sides import begins_tube
 from .figures import LISTED, Figure, Layout
 from .inside_of_die import inside_of_die
@@ -81,6 +82,7 @@ _MEASURED_INSIDE = late_pattern(
 _OUTSIDE_AFTER = late_pattern(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = late_pattern(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
+_NAMED = late_pattern(r"^[\"'”″ ]{0,3}(?:mm|in|inch)?\s?(?:o\.?d\b|wall\b|clr\b|outside dia)")
 _DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
 _ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
 _ER_RADIUS = late_pattern(r"^er\s+(?:biege)?radi(?:us|en)")
@@ -107,11 +109,20 @@ _OUTER = whole_words(
     "outside | outer | od | außen | aussen | extérieur | exterior | esterno | buiten | external",
 )
 _OUTER_BEFORE = late_pattern(
-    r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|buiten)\s*"
+    r"\b(?:außen|aussen|outside|outer|à l'extérieur|extérieur|exterior|esterno|van buiten|buiten"
+    r"|por fuera|di fuori|außenrum|buitenom)\s*"
     r"(?:is|ist|=|:)?\s*$"
 )
 _INNER = whole_words(
     "innen | inside | inner | à l'intérieur | intérieur | interior | interno | binnen | internal"
+)
+_WALL_NEXT = late_pattern(
+    r"^\W{0,3}(?:mm|in|inch)?\W{0,3}(?:and|und|et|y|e|en)?\s?(?:die |la |the |de )?"
+    + any_of(
+        "wand | wandstärke | wanddicke | wall | pared | paroi | parete | spessore | espesor",
+        "épaisseur | wanddikte | thickness",
+    )
+    + r"\b"
 )
 _AND_INNER = late_pattern(
     r"(?:^|\W)(?:and|und|et|e|ed|y|en|,|/|;)?\s*"
@@ -154,6 +165,8 @@ def hear_phrases(layout: Layout) -> None:
                 figure.give(role, "cue")
             after = layout.after(figure)
             cut = role == "noise" and after is not None and after.link in LISTED
+            if after is not None and _NAMED.match(layout.words(after.end, after.end + 16)):
+                cut = False  # '30 inches long, 5/8" OD'
             second = layout.after(after) if after is not None else None
             if second is not None and second.link == "times":
                 cut = False  # "12 in long, tube 2 x .065"
@@ -225,8 +238,17 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "centres"
     if _ON_CENTRE.match(after) and (_RETURNS.search(after) or _RETURNS.search(before)):
         return "centres"
-    if _OUTER_BEFORE.search(before) and layout.says(figure.sentence, _INNER):
+    outer = _OUTER_BEFORE.search(before)
+    if outer and (
+        layout.says(figure.sentence, _INNER)
+        or (
+            _WALL_NEXT.match(layout.words(figure.end, figure.end + 24)) and not _BENT.search(before)
+        )
+    ):
         return "od"
+    called = called_behind(after)
+    if called is not None:
+        return called
     if _OUTSIDE_AFTER.match(after) and not RADIUS_WORD.search(before):
         return "od"
     beside_outer = _AND_INNER.search(before) and layout.says(figure.sentence, _OUTER)

@@ -61,6 +61,7 @@ from .talk import listen
 from .text_tables import RowFacts, read_tables
 from .thick_tubes import hear_thick_tubes
 from .tokens import Token
+from .told_bends import hear_told_bends
 from .tubes_listed import hear_tubes_listed
 from .wall_behind_word import hear_walls_behind_words
 from .wall_for_all import hear_wall_for_all
@@ -162,6 +163,7 @@ def _read(
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
+    hear_told_bends(layout)
     hear_bands(layout)
     name_settled(layout)
     share_lists(layout)

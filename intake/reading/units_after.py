@@ -70,7 +70,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         # "42,4 x 2 St 37" is of steel, "2 st" are pieces
         r"(?<=1)st(?=\s|$)(?!\s(?:3[03457]|4[45]|5[025])\b(?!\s?(?:x|mm)))",
         r"nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
-        r"kn\b | n\b(?=\s?/) | tpi\b | spm\b | mph\b | prozent\b",
+        r"kn\b | n\b(?=\s?/) | tpi\b | digits?\b | spm\b | mph\b | prozent\b",
     )),
 )  # fmt: skip
 _UNIT = late_pattern(
@@ -114,6 +114,7 @@ _NOT_INCH = word_set(
     "one two three four place mind common there it which any aluminum both either every",
     "lengths sticks coils",
     "rev rev. revision version issue index response reply answer",
+    "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
