@@ -85,7 +85,7 @@ _NOT_BENT = late_pattern(
 )
 _MACHINE = whole_words(
     "machine | bender | press | maschine | biegemaschine | biegezentrum | cintreuse | curvadora",
-    "dobladora | curvatubi | macchina | buigmachine | hossfeld | roller",
+    "dobladora | curvatubi | macchina | buigmachine | roller",
 )
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",

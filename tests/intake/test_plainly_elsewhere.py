@@ -61,7 +61,7 @@ REQUESTS = [
     "Hi, could you do 1.5 x .065 at 4.5 clr for me? What would it cost?",
     "can you bend 1.25 x .049 at 2.5 clr? price",
     "Would 1.75 x .095 bend at 5.25 clr for me? Please quote.",
-    "I have a JD2 bender. Can you help me bend some rails, 1.5 x .120, 6 clr? What would one cost?",
+    "I have an old bender. Can you help me bend some rails, 1.5 x .120, 6 clr? What would one cost?",
     "1.5 x .065, 304, 4.5 clr. The rails get bent at our shop. How much?",
     "We need rails bent cleaner than now: 42.4 x 2, R100. Our machine flattens them. How much for one?",
     "Looking for one for 2.5 x .065 304, 3.75 clr; we get 40 pipes bent per day. Price?",
