@@ -178,11 +178,18 @@ def _is_thousandths(layout: Layout, od: Figure, figure: Figure) -> bool:
 
 
 def opens_list(layout: Layout, figure: Figure) -> bool:
-    """'Dorne: 25, 30 und 35 AD': so many mandrels are not ordered, and not of two kinds."""
-    least, after = max(figure.number.value, _MANY), layout.after(figure)
-    while after is not None and after.link == "list" and least < after.number.value < 2 * least:
-        if layout.text[figure.end : after.start].strip().casefold() in _AND:
+    """'Dorne: 25, 30 und 35 AD': so many mandrels are not ordered, and not of two kinds. Nor are
+    'Mandrels: 2, 3 and 4 OD' two of each."""
+    value, after = figure.number.value, layout.after(figure)
+    many = value >= _MANY or (after is not None and _is_called_od(layout, after))
+    while after is not None and after.link == "list" and value < after.number.value <= 2 * value:
+        if many and layout.text[figure.end : after.start].strip().casefold() in _AND:
             return True
-        least, figure = after.number.value, after
+        value, figure, many = after.number.value, after, True
         after = layout.after(figure)
     return False
+
+
+def _is_called_od(layout: Layout, figure: Figure) -> bool:
+    """'Mandrels: 2 and 3 OD'."""
+    return any(cue.role == "od" for token in layout.tokens_after(figure, 1) for cue in token.cues)

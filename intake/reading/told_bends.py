@@ -16,6 +16,7 @@ from .patterns import any_of
 from .roles import RADIUS_ROLES
 
 PERHAPS_ANGLE = "taken for the radius, though it may be the angle of the bend"
+SIZE_OF_BEND = "the size of the bend is told: is it its radius?"
 _ANGLES = frozenset(map(Decimal, (15, 30, 45, 60, 90, 120, 135, 150, 180)))
 _INCH = Decimal("25.4")
 _LEAST, _MOST = Decimal("1.1"), Decimal(8)
@@ -119,9 +120,11 @@ def hear_told_bends(layout: Layout) -> None:
         return
     (figure,) = told
     perhaps = figure.unit is None and figure.number.value in _ANGLES
-    before, _ = _around(layout, figure)
+    before, after = _around(layout, figure)
     figure.give("radius", "place")
-    if perhaps and not _DIE.search(before) and not _ITS.match(before):
+    if _BEND_BEHIND.match(after):
+        figure.notes.append(SIZE_OF_BEND)
+    elif perhaps and not _DIE.search(before) and not _ITS.match(before):
         figure.notes.append(PERHAPS_ANGLE)
 
 

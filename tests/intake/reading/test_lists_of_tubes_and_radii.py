@@ -131,6 +131,19 @@ def test_no_size_of_a_list_is_lost_or_made_up_in_silence(language: str) -> None:
     assert not wrong
 
 
+@pytest.mark.parametrize(
+    ("text", "ods"),
+    [
+        ("Mandrels: 2, 3 and 4 OD, .065 wall, 6 CLR", ["2", "3", "4"]),
+        ("Mandrels: 2 and 3 OD, .065 wall, 6 CLR", ["2", "3"]),
+        ("Mandrels: 2, 3 OD x .065, 6 CLR", ["3"]),
+        ("Mandrels qty 2, 1.75 OD x .065 wall, 6 CLR", ["1.75"]),
+    ],
+)
+def test_a_whole_number_behind_mandrels_begins_a_list_or_counts(text: str, ods: list[str]) -> None:
+    assert [size.od_mm for size in read_text(text)] == [Decimal(od) * IN_MM for od in ods]
+
+
 @pytest.mark.xfail(strict=True, reason="'25 sur 60' is heard as 25 x 60, and the 60 is lost")
 def test_a_french_tube_on_radii_whose_word_comes_last() -> None:
     sizes = read_text("Mandrins pour tube 25 sur 60 et 75 de rayon, épaisseur 1,5.")

@@ -53,22 +53,32 @@ def test_a_radius_is_told_by_a_word_of_bending(text: str, clr: int | Decimal) ->
 @pytest.mark.parametrize(
     ("text", "inches"),
     [
-        ('2-1/8" x .049" titanium with a 4-1/4" bend.', "4.25"),
-        ('1-1/4" tube, .083" wall, 4" bend. What do I buy?', "4"),
-        ("Is .028 too thin with 1.125 OD on a 3 inch bend?", "3"),
         ("1.5 x .049 wrinkles at 4.5 CLR; what can you offer?", "4.5"),
         ("Can you do 1.75 x .049 without wrinkles at 2.625?", "2.625"),
         ("I order a 1.5 x .120, do you cut it for a particular radius? It's 5.", "5"),
         ("Mandrel for 1.5 x .049 titanium, the die says 4.5 on it.", "4.5"),
         ("Price for 1 x .083 ERW; the die is borrowed and the die reads 3.5.", "3.5"),
         ("What goes in is 2-1/8 x .065 and what it goes round is 6-3/8. Price?", "6.375"),
-        ("1-1/4 x .065 polished 316 with 3-3/4 corners, price?", "3.75"),
         ("Tube size 1-1/4 inch, 11 gauge. Bend size 4 inch.", "4"),
         ("Any chance of 1-3/8 x .058? 4.125 is the bend radius.", "4.125"),
     ],
 )
 def test_the_same_in_inches(text: str, inches: str) -> None:
     assert _clr(text) == (Decimal(inches) * INCH, False)
+
+
+@pytest.mark.parametrize(
+    ("text", "inches"),
+    [
+        ('2-1/8" x .049" titanium with a 4-1/4" bend.', "4.25"),
+        ('1-1/4" tube, .083" wall, 4" bend. What do I buy?', "4"),
+        ("Is .028 too thin with 1.125 OD on a 3 inch bend?", "3"),
+        ("1-1/4 x .065 polished 316 with 3-3/4 corners, price?", "3.75"),
+    ],
+)
+def test_how_large_a_bend_is_may_be_its_radius(text: str, inches: str) -> None:
+    """It may be its diameter or its length, too: taken, and asked about."""
+    assert _clr(text) == (Decimal(inches) * INCH, True)
 
 
 @pytest.mark.parametrize(
