@@ -91,6 +91,12 @@ TROUBLE = whole_words(
 )
 """What a mandrel is wanted for."""
 
+ONLY = whole_words(
+    "only | just | nur | bloß | lediglich | seulement | uniquement | juste | solo | sólo",
+    "solamente | únicamente | soltanto | alleen | enkel",
+)
+"""With a request behind it, it asks for one of several alone."""
+
 OWN_JOB = whole_words(
     r"(?:i|we) (?:run|bend|use|only do) | (?:i|we) have(?: an?| the| some)?(?= \W?\d)",
     r"(?:i've|we've) got(?= \d) | ^got | i'd | we'd | i'm | we're | mine | ours | doing | building",
