@@ -11,7 +11,7 @@ from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
 from .patterns import word_set
-from .place_tests import is_diameter, opens_list
+from .place_tests import is_diameter, opens_list, opens_tube
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
@@ -21,8 +21,8 @@ _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
 _PARTS = word_set(
-    "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla barra",
-    "hoop",
+    "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla",
+    "barra hoop",
 )
 """Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
@@ -76,7 +76,9 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     if left is not None and _is_told(layout, figure, left):
         left = None
     chosen = _choose(layout, figure, left, cue_right(layout, figure))
-    if chosen is None or (chosen.cue.role == "quantity" and opens_list(layout, figure)):
+    if chosen is None:
+        return
+    if chosen.cue.role == "quantity" and (opens_list(layout, figure) or opens_tube(layout, figure)):
         return
     if chosen.cue.role != "noise":  # an o-ring's two figures are both the o-ring's
         used.add(chosen.token)

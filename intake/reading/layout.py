@@ -13,6 +13,14 @@ _ABBREVIATIONS = word_set(
 )
 
 
+_BEGINS = word_set(
+    """can could would will please need we i you what how looking quote do does is are thanks our my
+    this it there if also bitte können könnten wir ich was wie brauchen pourriez pouvez nous je quel
+    combien merci podrían pueden necesitamos cuánto potete quanto abbiamo kunt kunnen wat graag"""
+)
+"""Words that begin a sentence, and no word for a length."""
+
+
 def lay_out(tokens: list[Token], text: str) -> Layout:
     """The layout of a text's tokens, each figure linked to the one before it."""
     layout = Layout(text, tokens, [], [], [], {}, {})
@@ -70,5 +78,7 @@ def _ends_sentence(tokens: list[Token], index: int, text: str) -> bool:
         limit = tokens[index - 1].text in ("max", "min") and index > 1
         if limit and after is not None and tokens[index - 2].number is not None:
             return text[after.start].isupper()  # "takes 2 inch max. Tube is 1.5"
+        if after is not None and after.text in _BEGINS and text[after.start].isupper():
+            return True  # "up to 80 mm OD. Need a mandrel for ..."
         return after is None or after.kind in ("para", "line")
     return True

@@ -80,7 +80,9 @@ _BY_PLACE = late_pattern(
         r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
         r"(?:line|row|item|pos(?:ition)?|no)"
         r"\.? ?#?\d{1,3}\b(?!\s*[:–-])",
-        r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
+        r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)"
+        r"(?! (?:that )?(?:we|i|they|he)(?:'ve| have)?(?: could)? (?:found|find|saw|seen|see"
+        r"|got)\b)",
         r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
         r"(?:marked|highlighted|ticked|circled|flagged) (?:lines|rows|items|ones|sizes)",

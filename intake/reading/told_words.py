@@ -6,6 +6,11 @@ from __future__ import annotations
 from ..late_pattern import late_pattern
 from .patterns import whole_words
 
+PERSON = (
+    r"(?:builder|fabricator|shop|vendor|supplier|racer|team|member|garage|guy|customer|company|firm"
+    r"|outfit|manufacturer|welder|dealer)s?\b"
+)
+"""'Another builder here bends ...' asks for nothing."""
 _PEOPLE = (
     r"friend | buddy | pal | mate | neighbou?r | brother | sister | dad | father | uncle | cousin",
     "son | colleague | coworker | competitors? | competition | predecessor | boss",
