@@ -64,7 +64,8 @@ NEWLY = whole_words(
     r"switched (?:me|us) to",
     r"moi,? c'est | (?:chez|pour) nous,? c'est | bei mir (?:ist|sind) | bij (?:mij|ons) is",
     r"lightweight | changed to | gone to | went up to | switched to | moved to",
-    r"picked up(?! \d+ (?:sticks|lengths|bars|feet|ft|pieces|tubes|m|metres|meters))",
+    r"picked up(?! (?:an? |your |one )?(?:\w+ )?(?:mandrel|plug)\b)"
+    r"(?! \d+ (?:sticks|lengths|bars|feet|ft|pieces|tubes|m|metres|meters))",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
     r"(?<!bis )jetzt | nun | neu\w* | diesmal | als nächstes | gültig | aktuell ist",

@@ -29,6 +29,8 @@ _THOSE = late_pattern(
     r"|todos|quell[ie]|entrambi|ogni|tutti|die allemaal|allebei|elk)\b"
 )
 """Words that may ask for mandrels for the dies."""
+_AS_WELL = late_pattern(r"\b(?:too|as well)\b")
+"""Said of the dies themselves."""
 _STOP = re.compile(r"(?<!\bin)(?<!\brad)(?<!\bno)(?<!\bdia)[.!?;](?=\s|$)|\n")
 _TUBE = frozenset({"od", "wall"})
 
@@ -62,7 +64,12 @@ def _clauses(text: str) -> list[tuple[int, int]]:
 
 
 def _tells_of_dies(words: str) -> bool:
-    if "?" in words or ASKS.search(words) or TOOL.search(words) or _THOSE.search(words):
+    if (
+        "?" in words
+        or ASKS.search(words)
+        or TOOL.search(words)
+        or _THOSE.search(_AS_WELL.sub(" ", words))
+    ):
         return False
     return _DIES.search(words) is not None and _THERE.search(words) is not None
 

@@ -64,15 +64,16 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         for group in groups
     ]
     sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
-    kept = left_by_pointer(layout, groups) if not told else list(range(len(groups)))
-    if len(kept) == len(groups):
-        kept = left_over(told or layout.text, labels, sizes)
+    kept = left_over(told or layout.text, labels, sizes)
     if len(kept) == len(groups) and not told:
         kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
     if len(kept) == len(groups) and not told:
         kept = left_by_name(layout, groups)
+    if not told:
+        left = left_by_pointer(layout, groups)
+        kept = [index for index in kept if index in left] or left
     gone = [group for index, group in enumerate(groups) if index not in kept]
     layout.left_out += [_words_of(layout, group) for group in gone]
     left = [groups[index] for index in kept]

@@ -11,7 +11,7 @@ from .patterns import any_of, whole_words, word_set
 _THE = r"(?:(?:the|our|my|der|die|das|den|dem|le|la|les|el|los|las|il|lo|i|de|het)\s|l')"
 _NAME = r"(?P<name>[^\W\d]+(?:[ -][^\W\d]+){0,2}?)"
 _NOUN = (
-    r"(?:\s(?:ones?|sizes?|tubes?|pipes?|mandrels?|jobs?|stuff|parts?|rohre?|\w*dorn|größe|tubos?"
+    r"(?:\s(?:ones?|sizes?|tubes?|pipes?|mandrels?|jobs?|stuff|parts?|rohre?|\w*dorn|grösse|tubos?"
     r"|mandrin|mandril|tubi|mandrino|buis|doorn|maat))?"
 )
 _TOOL = r"(?:mandrels?|one|tool|\w*dorn|einen|welchen|mandrin|un|mandril|uno|mandrino|doorn|een)"
@@ -115,7 +115,7 @@ ALL_THE_SAME = whole_words(
 RANKS = {
     **dict.fromkeys(
         (
-            "bigger biggest larger largest big large größere größte große größeren großen grosse"
+            "bigger biggest larger largest big large grössere grösste grosse grösseren grossen"
             " gros grande mayor maggiore grote grotere grootste"
         ).split(),
         False,
@@ -130,7 +130,7 @@ RANKS = {
 }
 """Whether the least is meant."""
 SIZE_NOUNS = word_set(
-    "one ones size tube pipe tubing line row item job part mandrel rohr tubo tubi buis maat größe"
+    "one ones size tube pipe tubing line row item job part mandrel rohr tubo tubi buis maat grösse"
 )
 """With a place or a rank before it, it is one of the sizes."""
 GENERIC = SIZE_NOUNS | word_set(

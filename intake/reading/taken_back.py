@@ -33,7 +33,8 @@ _TAKES_BACK = late_pattern(
         "the new year | no mandrel (?:wanted|needed|required|for) | only owns?",
         r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
         r" (?:for|in)",
-        r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
+        r"without (?:a |any |your )?mandrel(?! (?:right )?(?:now|today|so far|currently"
+        r"|at (?:present|the moment))\b) | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
         "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",

@@ -11,6 +11,7 @@ from .told_otherwise_words import (
     BORROWED,
     BOUGHT,
     BY_HAND,
+    CAME_BY,
     IGNORED,
     LENT,
     OLD_ONES,
@@ -73,7 +74,7 @@ def is_there(
     asking = [words for words in behind if ASKS.search(words)]
     if asking and (not last or any(map(REFERS.search, asking))):
         return False
-    if any(p.search(words) for words in own for p in (LENT, SEEN_ELSEWHERE, SAME_MAKE)):
+    if any(p.search(words) for words in own for p in (CAME_BY, LENT, SEEN_ELSEWHERE, SAME_MAKE)):
         return True
     if any(ANOTHERS.search(words) and not ON_OUR_MACHINE.search(words) for words in own):
         return True

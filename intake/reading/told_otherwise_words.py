@@ -46,6 +46,14 @@ OWNED_SAID_BEHIND = whole_words(
     r"(?: here| in stock)?(?= ?(?:[.,;!)]|$))",
 )
 """'Die 35 x 1,5 haben wir bereits', 'wij hebben er al één voor 48,3 x 2,6'."""
+CAME_BY = whole_words(
+    r"(?:we|i)(?:'ve| have)? (?:also |just )?(?:picked up|scored|grabbed|got hold of|came across"
+    r"|found|bought|got) (?:an?|your|one|this) (?:\w+ )?(?:mandrel|plug)\b",
+    r"(?:haben|habe)(?: \S+){0,3}? (?:gebrauchten|alten) \w*dorn | (?:trouvé|acheté) un mandrin"
+    r" d'occasion | (?:compr|encontr)\w+ un mandril (?:usado|de segunda mano)"
+    r" | (?:comprato|trovato) un mandrino usato | (?:gebruikte|tweedehands) doorn",
+)
+"""'We picked up a used mandrel for 1.375 x .049 at an auction'."""
 LENT = whole_words(
     r"(?:we|i)(?:'re| are|'m| am|'ve| have| can| could)?(?: just| also| only)? (?:borrow(?:ing|ed)?"
     r"|rent(?:ing|ed)?|hir(?:e|ing|ed))\b",

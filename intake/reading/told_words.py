@@ -205,6 +205,10 @@ NOT_HERE = whole_words(
 )
 """There already, or had from elsewhere, or not now."""
 TELLS_NOT = whole_words(
+    r"(?:when|whenever|if|each time|every time) (?:we|i) need (?:it|one|them|that)",
+    r"wenn (?:wir|ich) (?:ihn|einen|sie) brauchen?",
+    r"quand (?:on|nous|j') ?en (?:a|avons|ai) besoin",
+    r"cuando (?:lo|la) necesit\w+ | quando (?:ci |mi )?serve | als we (?:hem|die) nodig hebben",
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
     r"(?: \w+){0,3}",
     r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",

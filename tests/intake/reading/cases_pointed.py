@@ -64,6 +64,44 @@ OTHER = [  # what led such messages astray
     case("count-behind-radius", "Need mandrels for 1.75 x .095, CLR 5.25 and for 1.5 x .065, CLR 4.5. Two of the first please.", _A, _B),
 ]  # fmt: skip
 
+_ASK = "Please quote a mandrel for 1.75 x .095, 5.25 CLR. "
+
+BY_RANK = [  # radii told by the tube's rank
+    case("rank-after", "Need mandrels for 1.5 x .065 and 1.75 x .095, the bigger one on 5.25 CLR and the smaller on 4.5 CLR.", _B, _A),
+    case("rank-sentence", "Need mandrels for 1.75 x .095 and 1.5 x .065. The larger one is on 5.25 CLR, the smaller one on 4.5.", _A, _B),
+    case("rank-behind", "Need mandrels for 1.75 x .095 and 1.5 x .065. 4.5 CLR for the smaller tube, 5.25 CLR for the larger.", _A, _B),
+    case("rank-de", "Dorne für 42 x 2 und 30 x 2. Das größere auf R 120, das kleinere auf R 75.", _C, mm("30", "2", "75")),
+]  # fmt: skip
+
+DIES = [  # dies that are there, and the one that is used
+    case("dies-also", _ASK + "We also have dies for 1.5 on 4.5 CLR and 2 on 6 CLR.", _A),
+    case("dies-before", "We have dies for 1.5 on 4.5 and 2 on 6 as well. " + _ASK, _A),
+    case("dies-listed", "In house we have 1.5 and 2 dies. " + _ASK, _A),
+    case("pick-use", "Mandrel for 1.75 x .095 please. Any of our dies would do: 4, 5.25, 6 CLR; let us use the 5.25.", _A),
+    case("pick-will-use", "Mandrel for 1.75 x .095 please. We have dies in 4, 5.25 and 6 CLR, we'll use the 5.25.", _A),
+    case("pick-behind", "Mandrel for 1.75 x .095 please. Our dies are 4, 5.25 and 6 CLR, the 5.25 would be used here.", _A),
+    case("pick-first", "Mandrel for 1.75 x .095 please. Our dies are 5.25, 6, 8 CLR, the 5.25 would be used here.", _A),
+    case("pick-de", "Dorn für 42 x 2 bitte. Radien 90, 120 oder 150 mm sind da, wir nehmen den 120er.", _C),
+]  # fmt: skip
+
+ONLY_TOLD = [  # words that only tell of the size beside them
+    case("builder", "Another builder here bends 1.5 x .065, 4.5 CLR with your tooling. " + _ASK, _A),
+    case("borrowing", _ASK + "We're borrowing a 1.5 x .065 mandrel for the other job.", _A),
+    case("rent", _ASK + "We rent a mandrel for 1.5 x .065 when we need it.", _A),
+    case("auction", "We picked up a used mandrel for 1.5 x .065 at an auction. " + _ASK, _A),
+    case("online", _ASK + "The only one I found online was for 1.5 x .065.", _A),
+    case("competition", _ASK + "The competition sells a 1.5 x .065 on 4.5 CLR set, which doesn't fit us.", _A),
+    case("eventually", _ASK + "Eventually we'd like one for 1.5 x .065 but the budget isn't there.", _A),
+    case("same-thread", _ASK + "Same thread as on the 1.5 x .065 mandrel.", _A),
+    case("range", "We normally work with 1/2 in through 3 in OD. " + _ASK, _A),
+    case("wrote", "Mandrel for 1.75 x .095, 6 CLR please. PS: I wrote 6 but the radius is 5.25.", _A),
+    case("stock", "Bought 10 x 10' lengths of 1.75 x .095. Please quote a mandrel for that, 5.25 CLR.", _A),
+    case("whole-inches", "Can you quote me one mandrel, 2 .083 wall on a 6 CLR?", inch("2", "0.083", "6")),
+    case("two-ods", "Mandrels: 2 and 1.75 OD, .095 wall, 5.25 CLR. Please quote.", inch("2", "0.095", "5.25"), _A),
+    case("two-for", "Please quote one mandrel for 1.75 x .095 on 5.25 CLR and two for 1.5 x .065 on 4.5 CLR.", _A, _B),
+    case("same-in", _ASK + "And the same in .065 wall.", _A, inch("1.75", "0.065", "5.25")),
+]  # fmt: skip
+
 BOTH = [
     _HOOPS + "The rear one can wait until May.",
     _HOOPS + "The rear one we have, but it's worn.",
@@ -76,3 +114,11 @@ BOTH = [
     _DE + "Die Biegeform für den Heckbügel haben wir schon.",
 ]
 """None of these leaves one out."""
+
+COUNTS = [
+    ("Need mandrels for 1.75 x .095, 5.25 CLR and for 1.5 x .065, 4.5 CLR. Two of the first, three of the second.", (2, 3)),
+    ("Need mandrels for 1.75 x .095, 5.25 CLR and for 1.5 x .065, 4.5 CLR. One of the former and two of the latter.", (1, 2)),
+    ("Need mandrels for 1.75 x .095, 5.25 CLR and for 1.5 x .065, 4.5 CLR. We need two of the 1.75 and one of the 1.5.", (2, 1)),
+    ("Please quote these mandrels:\n2 pcs - 32 x 2 bent on 96 CLR\n3 pcs - 48.3 x 2 on CLR 121", (2, 3)),
+    ("Mandrels:\n1.75 x .095 bent on 5.25 CLR - 2 pcs\n1.5 x .065, 4.5 CLR - 3 pcs", (2, 3)),
+]  # fmt: skip
