@@ -72,8 +72,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     if len(kept) == len(groups) and not told:
         kept = left_by_name(layout, groups)
     if not told:
-        left = left_by_pointer(layout, groups)
-        kept = [index for index in kept if index in left] or left
+        pointed = left_by_pointer(layout, groups)
+        kept = [index for index in kept if index in pointed] or pointed
     gone = [group for index, group in enumerate(groups) if index not in kept]
     layout.left_out += [_words_of(layout, group) for group in gone]
     left = [groups[index] for index in kept]
