@@ -32,13 +32,15 @@ _THOSE = late_pattern(
 _AS_WELL = late_pattern(r"\b(?:too|as well)\b")
 """Said of the dies themselves."""
 _STOP = re.compile(r"(?<!\bin)(?<!\brad)(?<!\bno)(?<!\bdia)[.!?;](?=\s|$)|\n")
+_MOST = 200
+"""So many figures are a list, and no dies beside a tube."""
 _TUBE = frozenset({"od", "wall"})
 
 
 def set_listed_dies_aside(layout: Layout) -> None:
     """Set the figures of such clauses aside, where none of their tubes needs them."""
     text = layout.text.casefold()
-    if len(text) != len(layout.text) or not _DIES.search(text):
+    if len(layout.figures) > _MOST or len(text) != len(layout.text) or not _DIES.search(text):
         return
     clauses = [(begin, end) for begin, end in _clauses(text) if _tells_of_dies(text[begin:end])]
     inside = [f for f in layout.figures if any(b <= f.start < e for b, e in clauses)]
