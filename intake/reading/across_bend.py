@@ -40,11 +40,13 @@ from .across_words import (
     ROUND_THING_AFTER,
     SIGNED,
     TUBE,
+    WALL_BEHIND,
     WIDE_AFTER,
     WIDE_BEFORE,
     WRAPPED,
 )
 from .figures import Figure, Layout
+from .place_tests import is_thin
 from .roles import Role
 
 BETWEEN_LEGS = "between the legs: clear between them, or from centre to centre?"
@@ -85,7 +87,7 @@ def across_bend(layout: Layout, figure: Figure, before: str, after: str) -> Role
     role = (
         _between_middles(layout, figure, before, after)
         or _between_legs(layout, figure, before, after)
-        or _diameter(before, after)
+        or (None if _is_of_tube(layout, following) else _diameter(before, after))
         or _around_thing(layout, figure, before, after)
         or _width(layout, figure, before, after)
     )
@@ -135,6 +137,15 @@ def _diameter(before: str, after: str) -> Role | None:
     if TUBE.search(words):
         return None
     return _side(words, behind[0] if behind else after[:24]) or "bend_dia"
+
+
+def _is_of_tube(layout: Layout, following: Figure | None) -> bool:
+    """'Front hoop - 2" OD, .049 wall, 6 CLR': beside a wall and a radius of its own that is the
+    tube's."""
+    if following is None or not _names_radius(layout.text):
+        return False
+    thin = is_thin(following) and following.unit in (None, "in")
+    return thin or WALL_BEHIND.match(layout.text, following.end) is not None
 
 
 def _around_thing(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ..late_pattern import late_pattern
 from .patterns import any_of, whole_words
 
@@ -175,6 +177,11 @@ DIAMETER_AFTER = late_pattern(
     r"(?:tub(?:e|es|ing|os?|i)|pipes?|rohre?|buis|buizen|x"
     r"|wall|stainless|steel|mild|alumin\w+|copper|brass)\b)(?:\W{1,3}(?:\w+\W){0,5}?"
     r"(?:inside|outside|cent(?:re|er)\s?lines?|cent(?:re|er)|middle))?"
+)
+WALL_BEHIND = late_pattern(
+    r"\s?(?:mm|in|inch|\")?\s?(?:w\.?t|wall|thick|wand|paroi|épaisseur|pared|espesor|parete"
+    r"|spess\w*)\b",
+    re.IGNORECASE,
 )
 BEND_DIAMETER = late_pattern(
     r"(?:\b(?:inside|outside|inner|outer|overall)\s)?"

@@ -32,6 +32,12 @@ _SAME = late_pattern(
     )
     + r"\b"
 )
+_RADIUS_TOO = late_pattern(
+    r"^(?:\W|(?:and|und|et|y|e|en|the|der|die|la|le|de|el|lo|on|a)\b){0,6}"
+    r"(?:same|gleiche[rnm]?|selbe[rn]?|même|mism[oa]|stess[oa]|zelfde|dezelfde)?\s?"
+    r"(?:clr|(?:bend |center ?line )?radius|die|bend|biegeradius|rayon|radio|raggio|straal)\b"
+)
+"""'... same wall, same CLR', '... same wall and radius'."""
 _NEAREST, _FARTHEST = Decimal("0.4"), Decimal("1.7")
 """How many times an OD that is named another is, where only the wall is the same."""
 _BACK = 40
@@ -64,4 +70,7 @@ def _is_another(layout: Layout, figure: Figure) -> bool:
     ]
     if not tubes or value in tubes:
         return False
-    return same["radius"] is not None or any(_NEAREST < value / t < _FARTHEST for t in tubes if t)
+    radius = same["radius"] or _RADIUS_TOO.match(
+        layout.words(figure.end + same.end(), figure.end + same.end() + _BACK)
+    )
+    return radius is not None or any(_NEAREST < value / t < _FARTHEST for t in tubes if t)

@@ -22,17 +22,22 @@ from .sharing import BOTH
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
 from .told_plainly import PLAINLY_TOLD, plainly_told
+from .told_words import PERSON
 
 _BESIDE = "it may only be mentioned beside the size that is asked for"
 _EITHER = "one of two sizes is meant: which?"
 _UNNAMED = frozenset({"place", "chain"})
 _ASKS = whole_words(
-    r"need\w* | want\w* | quot\w+ | pric\w+ | also | another | second | third | plus | each | both",
+    rf"need\w* | want\w* | quot\w+ | pric\w+ | also | another(?! {PERSON}) | second | third",
+    "plus | each | both",
     "two | mandrels? | every | all | dorne? | auch | noch | zweite[rnms]? | jeweils | mandrins?",
     r"aussi | deux | mandril(?:es)? | también | ambos | mandrin[oi] | anche | anime | entrambi",
     "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
     r"options? | variant\w* | alternative\w* | opci\w+ | opzion\w+ | optie\w*",
-    "same (?:wall|radius|tube|od|die|clr|size|material|thing|but)",
+    "same (?:wall|radius|tube|od|die|clr|size|material|thing|but) | and one for | one more",
+    r"(?:the )?same(?: again)? (?:in|with|at)(?= \W?[\d.]) | (?:everything|all) else the same",
+    r"(?:das|den) gleichen? (?:in|mit) | le même en | l[ao] mismo en | l[ao] stesso in",
+    "hetzelfde in",
 )
 _RADII = whole_words(
     r"(?:each|every|per|either) radius | (?:both|two|three|all) radii | (?:je|pro|jeden) radius",

@@ -64,7 +64,8 @@ NEWLY = whole_words(
     r"switched (?:me|us) to",
     r"moi,? c'est | (?:chez|pour) nous,? c'est | bei mir (?:ist|sind) | bij (?:mij|ons) is",
     r"lightweight | changed to | gone to | went up to | switched to | moved to",
-    r"picked up(?! \d+ (?:sticks|lengths|bars|feet|ft|pieces|tubes|m|metres|meters))",
+    r"picked up(?! (?:an? |your |one )?(?:\w+ )?(?:mandrel|plug)\b)"
+    r"(?! \d+ (?:sticks|lengths|bars|feet|ft|pieces|tubes|m|metres|meters))",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
     r"(?<!bis )jetzt | nun | neu\w* | diesmal | als nächstes | gültig | aktuell ist",
@@ -90,6 +91,12 @@ TROUBLE = whole_words(
     r"plooit | rimpelt",
 )
 """What a mandrel is wanted for."""
+
+ONLY = whole_words(
+    "only | just | nur | bloß | lediglich | seulement | uniquement | juste | solo | sólo",
+    "solamente | únicamente | soltanto | alleen | enkel",
+)
+"""With a request behind it, it asks for one of several alone."""
 
 OWN_JOB = whole_words(
     r"(?:i|we) (?:run|bend|use|only do) | (?:i|we) have(?: an?| the| some)?(?= \W?\d)",

@@ -14,6 +14,7 @@ from ...rules.request import SizeRequest
 from ..late_pattern import late_pattern
 from . import quantity_words as w
 from .patterns import any_of
+from .place_names import COUNTED, places
 
 _MOST = 12
 _SHY = frozenset("et en um uma fem another otro otra altro sept sei tre sex due".split())
@@ -39,11 +40,22 @@ _FOR_EACH = late_pattern(
     re.IGNORECASE,
 )
 """'Mandrel for each please': no number and no article before it, and nobody asks whether."""
+_PIECES = rf"(?:pcs?\.?|pieces?|off|nos?\.?|ea|stück|stk\.?|{_MANDREL})"
+_FORMER = {"former": "first", "latter": "second"}
+_COUNT_OF_PLACE = late_pattern(
+    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS})\s(?:{_PIECES}\s)?(?:of|for|on|vom|von|für|du|de|pour"
+    r"|del|della|para|per|van|voor)\s(?:(?:the|der|den|dem|das|die|le|la|les|el|los|il|lo|de|het)\s)?"
+    rf"(?P<place>{'|'.join(sorted(COUNTED, key=len, reverse=True))}|{'|'.join(_FORMER)})\b"
+    r"(?!\s(?:order|batch|lot|week|month|year|run|bend|quote|bestellung|woche))",
+    re.IGNORECASE,
+)
+"""'Two of the first, one of the second.'"""
 _COUNT_FOR = late_pattern(
     rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS})\s"
-    rf"(?:(?:pcs?\.?|pieces?|off|nos?\.?|ea|stück|stk\.?|{_MANDREL})\s)?"
-    r"(?:for|für|pour|para|per|voor)\s(?:(?:the|das|den|le|la|les|el|il|de|het|our)\s)?"
-    r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>\d[\d.,/ -]{0,8}\d|\d)"
+    rf"(?:{_PIECES}\s)?"
+    r"(?:(?:for|für|pour|para|per|voor)\s(?:(?:the|das|den|le|la|les|el|il|de|het|our)\s)?"
+    r"|(?:of|on|vom|von|de|del|della|van)\s(?:the|das|den|dem|le|la|el|il|de|het)\s)"
+    r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>[\d.][\d.,/ -]{0,8}\d|\d)"
     r"(?![\d.,/]*\d|\s?(?:weeks?|days?|months?|machines?|parts?|bends?|pcs|tubes?\b(?!\s?$)))",
     re.IGNORECASE,
 )
@@ -73,7 +85,7 @@ def with_counts_left(requests: Sequence[SizeRequest], text: str) -> list[SizeReq
         return list(requests)
     if any(one.doubt_on("quantity") for one in requests):
         return list(requests)
-    counts = _by_size(requests, text)
+    counts = _by_size(requests, text) or _by_place(requests, text)
     if not counts and any(one.quantity is not None for one in requests):
         return list(requests)
     counts = counts or _at_line_ends(requests, text)
@@ -102,6 +114,19 @@ def _by_size(requests: Sequence[SizeRequest], text: str) -> list[int]:
     return [] if _number_lines(counts, text) else counts
 
 
+def _by_place(requests: Sequence[SizeRequest], text: str) -> list[int]:
+    """'Two of the first and three of the second': every size once, in the order they are named."""
+    names = [str(number) for number in range(len(requests))]
+    found: dict[int, int] = {}
+    for match in _COUNT_OF_PLACE.finditer(" ".join(text.split())):
+        named = places(None, _FORMER.get(match["place"].casefold(), match["place"]), names)
+        count = _value(match["count"])
+        if len(named) != 1 or named[0] in found or not 0 < count <= _MOST:
+            return []
+        found[named[0]] = count
+    return [found[index] for index in range(len(names))] if len(found) == len(names) else []
+
+
 def _number_lines(counts: Sequence[int], text: str) -> bool:
     """'1 MANDREL FOR 1.5 x .065   2 EA', then '2 MANDREL FOR ...': the lines are numbered."""
     return counts == list(range(1, len(counts) + 1)) and all(
@@ -112,7 +137,7 @@ def _number_lines(counts: Sequence[int], text: str) -> bool:
 def _od_written(request: SizeRequest, text: str) -> str:
     for item in request.evidence:
         if item.field == "od" and not item.attachment:
-            number = re.match(r"[Øø]?\s?(\d[\d.,/ -]{0,8}\d|\d)", text[item.start : item.end])
+            number = re.match(r"[Øø]?\s?([\d.][\d.,/ -]{0,8}\d|\d)", text[item.start : item.end])
             return _plain(number[1]) if number else ""
     return ""
 

@@ -11,7 +11,7 @@ from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
 from .patterns import word_set
-from .place_tests import opens_list
+from .place_tests import is_diameter, opens_list, opens_tube
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
@@ -21,7 +21,8 @@ _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
 _PARTS = word_set(
-    "leg legs straight straights schenkel axle axles shaft rod stange tige asta varilla barra hoop"
+    "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla",
+    "barra hoop",
 )
 """Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
@@ -75,7 +76,9 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     if left is not None and _is_told(layout, figure, left):
         left = None
     chosen = _choose(layout, figure, left, cue_right(layout, figure))
-    if chosen is None or (chosen.cue.role == "quantity" and opens_list(layout, figure)):
+    if chosen is None:
+        return
+    if chosen.cue.role == "quantity" and (opens_list(layout, figure) or opens_tube(layout, figure)):
         return
     if chosen.cue.role != "noise":  # an o-ring's two figures are both the o-ring's
         used.add(chosen.token)
@@ -172,16 +175,14 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     second = layout.after_in_sentence(figure)
     if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
         return True  # "the hoop is 1-3/4 in 11 gauge"
-    if left.cue == Cue("noise", "before") and second is not None and second.link == "times":
-        thin = second.number.style == "decimal" and second.number.value * 3 < figure.number.value
-        if thin and layout.tokens[left.token].text == "line":
-            return True  # "hydraulic line 12 x 1.5"
+    walled = second is not None and second.link == "times" and is_diameter(figure)
+    if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
+        return True  # "hydraulic line 12 x 1.5", "two sizes on this job: 28 x 2"
     if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
         # "legs are 1.25 x .065", "legs 1 x 18 ga": a length has no wall
         if second is not None and second.link == "times" and second.is_gauge:
             return True
-        thin = second is not None and second.link == "times" and second.number.style == "decimal"
-        if thin and second is not None and second.number.value * 4 < figure.number.value:
+        if walled and _is_wall(layout, left, figure, second):
             return True
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
@@ -190,6 +191,14 @@ def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     if third is not None and third.link == "times":
         return False
     return second.role is None and second.number.value * 3 < figure.number.value
+
+
+def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:
+    """Whether what is multiplied can only be a wall: no order or drawing has that number."""
+    if second is None or second.number.value * 3 >= figure.number.value:
+        return False
+    between = layout.text[layout.tokens[left.token].end : figure.start]
+    return second.number.style == "decimal" or ":" in between
 
 
 def _right_is_better(layout: Layout, figure: Figure, left: Found, right: Found) -> bool:

@@ -2,31 +2,25 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from itertools import groupby
 
 from .asked_for import doubt_unasked
 from .figures import Figure, Layout, Row
 from .gatherer import Gatherer
-from .groups import Group, Slot, slot_of
+from .groups import Group, slot_of
+from .left_by_pointer import left_by_pointer
 from .lost_sizes import doubt_lost
 from .named_again import without_named_again
 from .named_later import left_by_name
 from .nets import cast_nets
 from .none_wanted import without_none_wanted
-from .patterns import any_of
 from .picked import lines_of_only, picked
 from .picked_by_exception import the_one_named
 from .sharing import share
 from .text_tables import RowFacts
 from .tied import find_ties, tie
 from .withdrawn import label_before, label_place, left_over
-
-_OWN_ONE = re.compile(
-    r"\b(?:own|have|got|already)\b[^.;]{0,40}\b(?:mandrel|one|tool)\b[^.;]{0,20}\bfor the "
-    rf"(?P<which>{any_of('biggest | largest | smallest | first | last | big one | small one')})\b"
-)
 
 
 def gather(
@@ -55,7 +49,6 @@ def gather(
     share(layout, groups)
     tie(groups, ties)
     doubt_lost(layout, groups)
-    groups = _without_owned(layout, groups)
     if told is not None:
         groups = _without_withdrawn(layout, groups, told)
     groups = without_none_wanted(layout, groups, rows or {})
@@ -78,6 +71,9 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         kept = picked(layout, groups, told)
     if len(kept) == len(groups) and not told:
         kept = left_by_name(layout, groups)
+    if not told:
+        pointed = left_by_pointer(layout, groups)
+        kept = [index for index in kept if index in pointed] or pointed
     gone = [group for index, group in enumerate(groups) if index not in kept]
     layout.left_out += [_words_of(layout, group) for group in gone]
     left = [groups[index] for index in kept]
@@ -139,31 +135,3 @@ def _of_tooling(layout: Layout) -> list[Group]:
             (slot, "named as the size of tooling that is there") for slot in group.slots
         ]
     return groups
-
-
-def _without_owned(layout: Layout, groups: list[Group]) -> list[Group]:
-    """'Radii 76, 101 and 152; we own a mandrel for the biggest': that one is not asked for."""
-    if len(groups) < 2:
-        return groups
-    owned = _OWN_ONE.search(" ".join(layout.text.casefold().split()))
-    slot = _differing_slot(groups) if owned is not None else None
-    if owned is None or slot is None:
-        return groups
-    which = owned["which"]
-    if which in ("first", "last"):
-        gone = groups[0 if which == "first" else -1]
-    else:
-        ranked = sorted(groups, key=lambda group: group.slots[slot][0].number.value)
-        gone = ranked[0 if which.startswith("small") else -1]
-    layout.left_out.append(_words_of(layout, gone))
-    return [group for group in groups if group is not gone]
-
-
-def _differing_slot(groups: list[Group]) -> Slot | None:
-    """The slot in which every group has a figure of its own."""
-    order: tuple[Slot, ...] = ("clr", "od", "wall")
-    for slot in order:
-        filled = all(slot in group.slots for group in groups)
-        if filled and len({group.place(slot) for group in groups}) == len(groups):
-            return slot
-    return None

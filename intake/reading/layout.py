@@ -13,6 +13,14 @@ _ABBREVIATIONS = word_set(
 )
 
 
+_BEGINS = word_set(
+    """can could would will please need we i you what how looking quote do does is are thanks our my
+    this it there if also bitte können könnten wir ich was wie brauchen pourriez pouvez nous je quel
+    combien merci podrían pueden necesitamos cuánto potete quanto abbiamo kunt kunnen wat graag"""
+)
+"""Words that begin a sentence, and no word for a length."""
+
+
 def lay_out(tokens: list[Token], text: str) -> Layout:
     """The layout of a text's tokens, each figure linked to the one before it."""
     layout = Layout(text, tokens, [], [], [], {}, {})
@@ -34,8 +42,10 @@ def lay_out(tokens: list[Token], text: str) -> Layout:
             sentence, line, paragraph = sentence + 1, line + 1, paragraph + 1
         elif token.kind == "line":
             line += 1
-        elif (token.text in ("!", "?") and not _in_bracket(tokens, index)) or (
-            token.text == "." and _ends_sentence(tokens, index, text)
+        elif (
+            (token.text in ("!", "?") and not _in_bracket(tokens, index))
+            or (token.text == "." and _ends_sentence(tokens, index, text))
+            or (token.kind == "cue" and token.text[-1:] == "." and _begins(tokens, index + 1, text))
         ):
             sentence += 1
     link_figures(layout)
@@ -70,5 +80,14 @@ def _ends_sentence(tokens: list[Token], index: int, text: str) -> bool:
         limit = tokens[index - 1].text in ("max", "min") and index > 1
         if limit and after is not None and tokens[index - 2].number is not None:
             return text[after.start].isupper()  # "takes 2 inch max. Tube is 1.5"
+        if _begins(tokens, index + 1, text):
+            return True
         return after is None or after.kind in ("para", "line")
     return True
+
+
+def _begins(tokens: list[Token], index: int, text: str) -> bool:
+    """'... up to 80 mm OD. Need a mandrel for ...': no abbreviation has such a word behind it."""
+    after = tokens[index] if index < len(tokens) else None
+    begins = after is not None and after.text.split("'")[0] in _BEGINS
+    return begins and after is not None and text[after.start].isupper()

@@ -58,7 +58,7 @@ _ALL_THE_SAME = whole_words(
     r"| pay\w*",
     r"drawing\w* | zeichnung\w* | plans? | dies | bend die | wipers? | than | als | \d\W? die",
 )
-_ASKS_FOR_ALL = late_pattern(
+ASKS_FOR_ALL = late_pattern(
     r"(?=.*\b(?:quot\w+|pric\w+|offer\w*|cost\w*|need|want|order|tools|mandrels|angebot\w*|preis\w*"
     r"|anbiet\w*|brauch\w+|dorne|devis|prix|mandrins|precio\w*|cotiz\w+|mandriles|prezz\w+|offerta"
     r"|mandrini|mandrel|dorn|mandrin|mandril|mandrino|doorn|prijs\w*|offerte|doornen)\b)"
@@ -103,7 +103,7 @@ def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
         return everything
     ours = {fs[0].sentence for group in groups for fs in group.slots.values()}
     others = (layout.sentence_text(sentence) for sentence in layout.spans if sentence not in ours)
-    if any(_ASKS_FOR_ALL.search(" ".join(words.casefold().split())) for words in others):
+    if any(ASKS_FOR_ALL.search(" ".join(words.casefold().split())) for words in others):
         return everything
     for figure in naming:
         figure.put_off = True

@@ -135,6 +135,17 @@ _DIES_LISTED = late_pattern(
     rf"(?:{_N}(?:\s?[,&/]\s?|,?\s(?:and|und|et|or)\s)){{1,6}}{_N}\s?(?:tubes?|tubing|od|pipe)?\W*$"
 )
 """'I have dies in 1.5, 1.75 and 2"': what is there, and neither ODs nor radii asked for."""
+_USUAL_WORK = late_pattern(
+    r"\b(?:normally|usually|typically|mostly|mainly|generally|most of (?:our|my|the) (?:work|jobs)"
+    r"|our (?:usual )?range|anything (?:from|between)|everything (?:from|between)|we do a lot of"
+    r"|normalerweise|meist(?:ens)?|üblicherweise|hauptsächlich|alles (?:von|zwischen)"
+    r"|habituellement|généralement|en général|la plupart|normalmente|habitualmente|casi todo"
+    r"|di solito|in genere|per lo più|meestal|gewoonlijk|doorgaans|alles (?:van|tussen))\b"
+    rf"[^.;\d]{{0,40}}{_N}\s?(?:to|through|thru|up to|-|–|and|bis|und|à|et|hasta|a|y"
+    rf"|fino a|e|tot|en)\s?{_N}"
+)
+"""'We normally work with 1/2 in through 3 in OD': what the sender bends as a rule."""
+_RANGE = 2
 
 
 def set_other_sentences_aside(layout: Layout) -> None:
@@ -186,7 +197,7 @@ def _pairs(figures: Sequence[Figure]) -> set[tuple[Decimal, Decimal]]:
 def _is_on_another(text: str, figures: list[Figure]) -> bool:
     if _RADIUS.search(text):
         return _UP_TO.search(text) is not None and not any(f.corrects for f in figures)
-    if _DIES_LISTED.match(text):
+    if _DIES_LISTED.match(text) or (len(figures) == _RANGE and _USUAL_WORK.search(text)):
         return True
     if _NOT_BENT.search(text):
         return True

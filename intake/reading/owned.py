@@ -123,10 +123,16 @@ _DIE = late_pattern(
 _WITH_MANDREL = late_pattern(
     r"\b(?:die|dies|former)\b[^.;]{0,12}\b(?:and|with|plus)\b[^.;]{0,16}\bmandrels?\b"
 )
+_JOB = (
+    r"[^:\n]{0,40}?\b(?:tubes?|tubing|pipes?|sizes?|jobs?|parts?|bends?|projects?|orders?|rfqs?|to"
+    r"|need|want|quote|price)\b"
+)
+"""'We have two tubes to bend and need mandrels:' tells no tooling."""
 _OWNED_HEADING = late_pattern(
     r"^[ \t]*"
     + any_of(
-        "(?:we |i )?(?:already )?(?:have|own|got)(?: already)? | (?:already )?(?:in stock|on hand)",
+        rf"(?:we |i )?(?:have|got)(?! already|{_JOB}) | (?:we |i )?(?:already (?:have|got)|own"
+        "|(?:have|got) already) | (?:already )?(?:own|in stock|on hand)",
         "existing | do not quote | not needed | (?:schon )?vorhanden | haben wir(?: schon)?",
         "nicht anbieten | on a déjà | déjà en stock | ya tenemos | ya hay | (?:abbiamo )?già",
         "(?:al )?aanwezig | hebben we al | what (?:we|i) (?:already )?(?:have|own|got)",

@@ -19,7 +19,7 @@ from .picked_by_mark import bearing, picked_by_word
 from .picked_by_rank import picked_by_figure, picked_by_rank
 from .picked_by_sign import picked_by_sign
 from .place_lists import NO_REQUEST, clause_of
-from .place_names import ENDS
+from .place_names import ENDS, NEEDS_ONE
 
 _ROWS = any_of(
     "rows? | lines? | items? | ones? | entry | entries | sizes? | zeilen? | positionen",
@@ -46,14 +46,15 @@ _THE = r"(?:the|die|der|das|den|le|la|les|el|los|il|lo|de|het|l['’])\s?"
 _MANDREL = r"(?:mandrels?|tool|dorn|mandrin|mandril|mandrino|doorn)"
 _SHORT = (
     r"(?=\s(?:only|alone|nur|seulement|solamente|soltanto|please|for now"
-    r"|(?:that )?(?:we(?:'re| are)|i(?:'m| am)) (?:short|missing|after))\b"
+    rf"|(?:that )?(?:we(?:'re| are)|i(?:'m| am)) (?:short|missing|after)|{NEEDS_ONE})\b"
 )
 _BY_NAME = tuple(
     re.compile(pattern, re.IGNORECASE)
     for pattern in (
         # 'just the link pipe', 'a mandrel for only the tail pipe'
         rf"\b(?:only|just|nur|seulement|uniquement|solo|sólo|solamente|soltanto|alleen)\s"
-        rf"(?:(?:need|for|a|one|für|pour|para|per|voor|{_MANDREL})\s){{0,4}}{_THE}{_NAME}{_SHORT}|{ENDS})",
+        rf"(?:(?:need|want|quote|price|do|for|an?|one|für|pour|para|per|voor|brauchen?|wir|ich|besoin"
+        rf"|necesitamos|serve|nodig|{_MANDREL})\s){{0,5}}{_THE}{_NAME}{_SHORT}|{ENDS})",
         # 'what I need is a mandrel for the main hoop'
         rf"\b(?:need|want|quote|price|brauche[n]?|besoin|necesit\w+|serve|nodig)\s(?:[^\W\d]+\s){{0,6}}?"
         rf"{_MANDREL}\s(?:for|für|pour|para|per|voor)\s{_THE}{_NAME}{_SHORT}|{ENDS})",
@@ -95,7 +96,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
     everything = list(range(len(groups)))
     if len(groups) < _PAIR or not all(group.slots for group in groups):
         return everything
-    lines = [_line_of(layout, group) for group in groups]
+    lines = [line_of(layout, group) for group in groups]
     if any(
         one.start < other.end and other.start < one.end
         for n, one in enumerate(lines)
@@ -122,14 +123,15 @@ def lines_of_only(
     layout: Layout, gone: Sequence[Group], kept: Sequence[Group]
 ) -> list[tuple[int, int]]:
     """Where the lines of sizes that are gone stand; none where one that is kept has figures."""
-    spans = [(line.start, line.end) for line in (_line_of(layout, group) for group in gone)]
+    spans = [(line.start, line.end) for line in (line_of(layout, group) for group in gone)]
     figures = [f for group in kept for fs in group.slots.values() for f in fs]
     if any(begin <= f.start < end for f in figures for begin, end in spans):
         return []
     return spans
 
 
-def _line_of(layout: Layout, group: Group) -> Line:
+def line_of(layout: Layout, group: Group) -> Line:
+    """Where the figures of a size stand, to the ends of their lines."""
     own: list[Figure] = [
         f for slot, fs in group.slots.items() if slot not in group.shared for f in fs
     ]

@@ -11,7 +11,7 @@ from .groups import Group, Slot
 from .patterns import any_of
 from .picked_by_letter import speaks_of_other
 from .place_lists import NO_REQUEST, clause_of
-from .place_names import ENDS
+from .place_names import ENDS, NEEDS_ONE
 
 _PAIR = 2
 _ENGLISH = late_pattern(
@@ -50,11 +50,12 @@ _FIGURE = late_pattern(
     r"|besoin|de|du|d['’]un|un|le|pour|necesitamos|el|para|serve|il|per|uno|nodig|een|voor|het|the|that"
     r"|mandrel|\w*dorn|mandrin|mandril|mandrino|doorn)\s){0,7}"
     r"(?:the|den|das|die|dem|le|du|el|il|de|het)\s(?:tube de |tubo de |tubo da )?(?:ø\s?)?"
-    r"(?P<figure>\d{1,3}(?:[.,]\d{1,3})?|\.\d{2,3})(?:\s?(?:mm|\"|in|inch|er))?"
+    r"(?P<figure>(?:\d{1,2}[ -])?\d{1,2}/\d{1,2}|\d{1,3}(?:[.,]\d{1,3})?|\.\d{2,3})"
+    r"(?:\s?(?:mm|\"|inch|in|er))?"
     r"(?:[\s-](?:mandrel|one|tube|pipe|size|rohr|\w*dorn|tubo|buis))?"
     rf"(?:(?=\s(?:at (?:present|the moment|this (?:time|point|stage))|now|right now|this time|to"
     rf" (?:start|begin)|vorerst|zunächst|momentan|pour l'instant|de momento|per ora|voorlopig"
-    rf"|voorerst)"
+    rf"|voorerst|{NEEDS_ONE})"
     rf"\b)|{ENDS})"
 )
 _ALL_TOO = any_of(
@@ -119,13 +120,21 @@ def picked_by_figure(words: str, groups: Sequence[Group]) -> set[int]:
             continue
         if speaks_of_other(spaced, match.start()):
             continue
-        value = Decimal(match["figure"].replace(",", "."))
+        value = _value(match["figure"])
         for slot in ("od", "wall", "clr"):
             having = _having(groups, slot, value)
             if having:
                 found |= having if len(having) == 1 else set()
                 break
     return found
+
+
+def _value(figure: str) -> Decimal:
+    """'33.7', '33,7', '1-3/4', '7/8'"""
+    whole, _, part = figure.replace("-", " ").rpartition(" ")
+    above, _, below = part.replace(",", ".").partition("/")
+    share = Decimal(above) / Decimal(below) if below.strip("0") else Decimal(above)
+    return Decimal(whole or 0) + share
 
 
 def _stop(words: str, begin: int) -> int:

@@ -20,6 +20,7 @@ from .place_names import (
     LAST,
     MIDDLE,
     NAME,
+    NEEDS_ONE,
     NO_MEASURE,
     NOUN,
     places,
@@ -117,7 +118,7 @@ _PLURAL = (
     r"(?:lines|items|rows|positions|positionen|pos\.?|nos\.?|numbers|lignes|repères|reperes|marks"
     r"|regels|righe|voci|l[ií]neas|filas|partidas|zeilen|sizes|entries)"
 )
-_MADE_SURE = late_pattern(rf",?\s(?:{_ONLY_BEHIND}|{CLEFT_BEHIND})\b", re.IGNORECASE)
+_MADE_SURE = late_pattern(rf",?\s(?:{_ONLY_BEHIND}|{CLEFT_BEHIND}|{NEEDS_ONE})\b", re.IGNORECASE)
 _IS_PLURAL = late_pattern(rf"^{ARTICLE}{_PLURAL}\b", re.IGNORECASE)
 _TIGHT = late_pattern(rf"\b{_PLURAL}\s?\d{{1,2}}(?:,\d{{1,2}})+(?![\d.])", re.IGNORECASE)
 _RANGE = late_pattern(

@@ -90,6 +90,13 @@ ENDS = (
 )
 """'Only the second has a seam' goes on, and asks for nothing."""
 
+NEEDS_ONE = (
+    r"(?:needs? (?:an?|one|the|to be quoted|quoting|pricing)\b|(?:is|are) needed\b"
+    r"|braucht (?:einen|den)|wird gebraucht|a besoin d'un|nécessite un|necesita (?:un )?mandril"
+    r"|(?:ha bisogno di|richiede) (?:un )?(?:mandrino|anima)|heeft een doorn nodig)"
+)
+"""'Only the second needs a mandrel': by that, too, it is the one asked for."""
+
 SPELLED_TWICE = re.compile(
     r"\b(?P<word>one|two|three|four|five|an?|eine?n?|zwei|drei|une?|deux|trois|un[oa]?|dos|tres|due"
     r"|tre|een|één|twee|drie)\s?\(\d{1,2}\)",

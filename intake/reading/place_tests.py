@@ -24,6 +24,8 @@ _JOINTS = frozenset((",", "/", "-", "wall"))
 _AND = word_set("and & und et y e en i")
 _ONE_TUBE = frozenset(("tube", "tubing", "pipe"))
 """Two of them would be 'tubes'."""
+_PAIR = 2
+_NEAR = 3
 _MANY = Decimal(10)
 """So many mandrels are not ordered at once."""
 
@@ -181,6 +183,10 @@ def opens_list(layout: Layout, figure: Figure) -> bool:
     """'Dorne: 25, 30 und 35 AD': so many mandrels are not ordered, and not of two kinds. Nor are
     'Mandrels: 2, 3 and 4 OD' two of each."""
     value, after = figure.number.value, layout.after(figure)
+    if after is not None and _is_called_od(layout, after) and _is_near(value, after):
+        between = layout.text[figure.end : after.start].strip().casefold()
+        if between in _AND and figure.unit is None:
+            return True  # "mandrels: 2 and 1.75 OD"
     many = value >= _MANY or (after is not None and _is_called_od(layout, after))
     while after is not None and after.link == "list" and value < after.number.value <= 2 * value:
         if many and layout.text[figure.end : after.start].strip().casefold() in _AND:
@@ -188,6 +194,33 @@ def opens_list(layout: Layout, figure: Figure) -> bool:
         value, figure, many = after.number.value, after, True
         after = layout.after(figure)
     return False
+
+
+def _is_near(value: Decimal, other: Figure) -> bool:
+    return value <= 2 * other.number.value and other.number.value <= 2 * value
+
+
+def opens_tube(layout: Layout, figure: Figure) -> bool:
+    """'One mandrel, 2 .083 wall on a 7 CLR': a whole number that only the OD can be."""
+    wall = layout.after_in_sentence(figure)
+    if wall is None or not 1 <= figure.number.value <= _LARGEST_OD_IN or not is_thin(wall):
+        return False
+    if figure.unit is not None or figure.number.style != "integer" or wall.unit not in (None, "in"):
+        return False
+    if layout.text[figure.end : wall.start].strip():
+        return False
+    behind = [token for token in layout.tokens_after(wall, 2) if token.kind != "gap"]
+    if not behind or not any(cue.role == "wall" for cue in behind[0].cues):
+        return False
+    third = layout.after_in_sentence(wall)
+    if third is None or third.line != figure.line:
+        return len(behind) < _PAIR or behind[1].kind != "word"
+    between = layout.text[wall.end : third.start].casefold().split()
+    if between and between[-1] in _AND:
+        return True  # "2 .065 wall and 1.375 OD x .049"
+    own = layout.tokens[third.token]
+    near = [*layout.tokens_before(third, _NEAR), own, *layout.tokens_after(third, _NEAR)]
+    return any(cue.role in RADIUS_ROLES for token in near for cue in token.cues)
 
 
 def _is_called_od(layout: Layout, figure: Figure) -> bool:

@@ -17,6 +17,7 @@ from .place_tests import (
     is_radius_of,
     is_thin,
     is_wall_of,
+    opens_tube,
     radius_follows,
     third_of_three,
     tube_follows,
@@ -210,7 +211,7 @@ def _read_unknown(layout: Layout, figure: Figure) -> None:
         listed = after is not None and after.link in LISTED
         fits_radius = figure.number.value <= 8 and radius_follows(layout, figure)
         on_radius = after_radius and fits_radius and not listed
-        if on_radius or whole_before_wall(layout, figure):
+        if on_radius or whole_before_wall(layout, figure) or opens_tube(layout, figure):
             figure.give("od", "place")  # "1.75 on 5.25, 2 on 6"
         return
     od = _known(layout, figure, "od") or _known(layout, figure, "nps")

@@ -18,6 +18,7 @@ from .asked_words import (
     BY_PLACE,
     LABELLED,
     NEWLY,
+    ONLY,
     OWN_JOB,
     RANKED,
     REFERS,
@@ -66,12 +67,21 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
     if BY_PLACE.search(" ".join(found.loose)):
         return None
     nothing = [False] * len(groups)
-    for weakly in (nothing, only_told(layout, groups)):
+    for weakly in (nothing, only_told(layout, groups), _others_than_only(found)):
         for part, tells in zip(found.sizes, weakly, strict=True):
             part.told = (tells or is_told(part)) and not _is_asked(part)
         if _is_plain(groups, found, plainly=weakly is nothing):
             return found.sizes
     return None
+
+
+def _others_than_only(found: Split) -> list[bool]:
+    """'... Only the 1-5/8 needs a mandrel': all sizes but the one that an 'only' asks for."""
+    only = [
+        any(ONLY.search(words) and _has(ASKS, words) for words in part.elsewhere)
+        for part in found.sizes
+    ]
+    return [only.count(True) == 1 and not one for one in only]
 
 
 def strongly_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:

@@ -8,7 +8,7 @@ import re
 from .figures import Figure, Layout
 from .groups import Group
 from .multiplied import sets_size_apart
-from .place_tests import opens_list
+from .place_tests import opens_list, opens_tube
 from .quantity_mentions import mentions
 from .quantity_prompts import BARE, PIECES, PROMPTED
 from .quantity_several import Counts, Several, settled
@@ -94,7 +94,7 @@ def set_counts_aside(layout: Layout) -> None:
         while at < len(counts) and counts[at].number_end <= figure.start:
             at += 1
         after = layout.after(figure)
-        if _is_wall_in_chain(layout, figure):
+        if _is_wall_in_chain(layout, figure) or opens_tube(layout, figure):
             continue
         if after is not None and (after.link == "times" or opens_list(layout, figure)):
             continue  # "one mandrel: 4 by .120": the 4 is a diameter

@@ -101,10 +101,15 @@ class Context:
                 continue
             if self.words.phrase(at, v.OWNS) and not self.is_wish(at):
                 return True
-            if piece and word in v.PRODUCES and self.words.at(at + 1) not in v.OF_A_BEND:
+            if piece and word in v.PRODUCES and not self._is_of_size(at):
                 return True
             crossed = word in _JOINTS
         return False
+
+    def _is_of_size(self, at: int) -> bool:
+        """'Bend radius 57', '38 x 2 bent on R 90': of the size, and of no parts."""
+        behind = self.words.at(at + 1)
+        return behind in v.OF_A_BEND or (self.text[at] in v.BENT and behind in v.BENT_ON)
 
     def is_wish(self, at: int) -> bool:
         before, ahead = self.words.at(at - 1), self.words.at(at - 2)

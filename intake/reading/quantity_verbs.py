@@ -197,6 +197,9 @@ OF_A_BEND = word_set(
     "centreline",
 )
 """Behind 'bend' these name a part of the size: 'bend radius 32 mm - 2 nos'."""
+BENT = word_set("bent gebogen cintré cintrée curvado doblado curvato piegato")
+BENT_ON = word_set("on at to over around with auf mit um sur à avec a con en su op met om")
+"""'38 x 2 bent on R 90' makes no parts."""
 SHARING = word_set(
     "cover covers do does fit fits serve serves handle handles work works both all either good",
     "span",

@@ -17,7 +17,8 @@ _THIN = Decimal("0.25")
 _COUNTED = late_pattern(
     r"\b"
     + any_of(
-        "an? | one | two | three | four | five | six | some | few | several | couple of | \\d{1,3}",
+        r"\d{1,2}\s?(?:'|’|ft|foot|feet|m|metre|meter)\.? | an? | one | two | three | four | five",
+        r"six | some | few | several | couple of | \d{1,3}",
         "ein(?:e|en)? | zwei | drei | vier | fünf | sechs | ein paar | einige | mehrere",
         "une? | deux | trois | quatre | cinq | quelques | plusieurs | una? | dos | tres | cuatro",
         "unas | varias | due | tre | quattro | alcune | qualche | een | twee | drie | vier",

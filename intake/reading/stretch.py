@@ -18,6 +18,7 @@ from .changed_from import hear_changes
 from .choices import Unit
 from .cue_roles import assign_by_cue
 from .die_marks import set_die_marks_aside
+from .dies_listed import set_listed_dies_aside
 from .drawing_defaults import set_defaults_aside
 from .figures import Figure, Layout, Row
 from .form_radius import doubt_forms
@@ -50,6 +51,7 @@ from .put_right import mark_changes
 from .quantity import set_counts_aside
 from .radius_again import join_radii
 from .radius_kind import doubt_radii, refine_radii
+from .radius_picked import hear_radius_picked
 from .restated import hear_walls_named, join_names, join_pipes, join_restated
 from .round_the_tube import hear_round_the_tube
 from .run_together import hear_run_together
@@ -189,6 +191,8 @@ def _read(
     doubt_unsure(layout)
     note_names(layout)
     mark_changes(layout)
+    hear_radius_picked(layout)
+    set_listed_dies_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)

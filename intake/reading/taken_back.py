@@ -33,7 +33,8 @@ _TAKES_BACK = late_pattern(
         "the new year | no mandrel (?:wanted|needed|required|for) | only owns?",
         r"(?<!may )(?<!can )(?<!could )(?:we|i)(?:'ve)? (?:have|got|own) (?:the|a|your) mandrels?"
         r" (?:for|in)",
-        r"without (?:a |any |your )?mandrel | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
+        r"without (?:a |any |your )?mandrel(?! (?:right )?(?:now|today|so far|currently"
+        r"|at (?:present|the moment))\b) | (?:ohne|keinen?|kein) (?:\w+)?dorn | sans mandrin",
         "pas de mandrin | sin mandril | (?:senza|niente) mandrino | (?:zonder|geen) doorn",
         r"(?:mandrel|one)\b[^.;\n]{0,24}\b(?:we|i) (?:already )?own",
         r"(?:is|are|all) (?:covered|sorted|taken care of|settled|closed) | nothing to do",
@@ -80,7 +81,9 @@ _BY_PLACE = late_pattern(
         r"(?:only|just|quote|price|want|need|(?:quote|price|mandrel|offer)s? for) (?:the )?"
         r"(?:line|row|item|pos(?:ition)?|no)"
         r"\.? ?#?\d{1,3}\b(?!\s*[:–-])",
-        r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)",
+        r"only (?:the )?(?:lines?|rows?|items?|ones|sizes?) | the only (?:line|row|item|one|size)"
+        r"(?! (?:that )?(?:we|i|they|he)(?:'ve| have)?(?: could)? (?:found|find|saw|seen|see"
+        r"|got)\b)",
         r"(?:lines?|rows?|items?|ones?|sizes?) (?:that are |which are |i )?"
         r"(?:marked|highlighted|ticked|circled|flagged|in (?:red|bold|yellow)|with an? [xy]\b)",
         r"(?:marked|highlighted|ticked|circled|flagged) (?:lines|rows|items|ones|sizes)",

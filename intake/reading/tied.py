@@ -10,6 +10,7 @@ from .roles import RADIUS_ROLES, Role
 from .tied_items import find_item_ties
 from .tied_pairs import find_pairs
 from .tied_picked import picked_before
+from .tied_ranks import find_rank_ties
 from .tokens import Token
 
 Ties = list[tuple[Figure, Figure]]
@@ -53,6 +54,7 @@ def find_ties(layout: Layout) -> Ties:
         return []
     ties = (
         find_pairs(layout, tubes)
+        or find_rank_ties(layout, tubes)
         or _by_value(layout, tubes)
         or _by_name(layout, tubes)
         or find_item_ties(layout, tubes)

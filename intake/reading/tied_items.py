@@ -36,13 +36,15 @@ _PLACES = (
     rf"|(?P<counted>(?:{_WORDS})(?:{_JOINED}{ARTICLE}(?:{_WORDS}))*)(?:\s{NOUN})?)"
 )
 _LEADS = late_pattern(rf"(?<![\w.]){_PLACES}(?![\w.,\"]?\d)(?!\")[^,;\n\d]{{0,24}}$", re.IGNORECASE)
+_WITHIN = r"(?:(?!(?<!\bin)(?<!\brad)(?<!\bno)[.!?]\s)[^,;\n\d()]){0,24}?"
+"""A sentence that ends leads to none: '7.5 clr. Two of the first, please'."""
 _FOLLOWS = late_pattern(
-    r"^[^,;\n\d()]{0,24}?\b(?:for|on|of|für|bei|von|zu|pour|sur|para|per|su|voor|bij|van)\s"
+    rf"^{_WITHIN}\b(?:for|on|of|für|bei|von|zu|pour|sur|para|per|su|voor|bij|van)\s"
     rf"{_PLACES}(?![\w/]|[.,]\d|\s?(?:mm|in\b|inch|x\s?\d))",
     re.IGNORECASE,
 )
 _SEVERAL_FOLLOW = late_pattern(
-    r"^[^,;\n\d()]{0,24}?\b(?:for|on|für|bei|zu|pour|sur|para|per|su|voor|bij)\s"
+    rf"^{_WITHIN}\b(?:for|on|für|bei|zu|pour|sur|para|per|su|voor|bij)\s"
     rf"{_SEVERAL}",
     re.IGNORECASE,
 )

@@ -45,7 +45,8 @@ _ALSO_TELLS = late_pattern(
 """Such an 'also' asks for nothing, and no more does 'the mandrel for 1.5 x .065'."""
 _TELLS = whole_words(
     r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
-    r"have | had | did | does | bent | run | runs | goes | go | went | works?",
+    r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
+    r"goes | go | went | works?",
     r"reference | comparison | before | last | earlier | already | i've | we've | it's | that's",
     r"i'm | ours | mine | arrived | covered",
     r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
@@ -88,6 +89,9 @@ _SEVERAL = whole_words(
     r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
     r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
     r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
+    r"(?:the )?same(?: again)? (?:in|for|with|but)\b | as well | too(?= ?(?:[.,;!]|$))",
+    r"(?:and|plus|und|et|y|e|en) (?:two|three|four|2|3|4|zwei"
+    r"|drei|deux|trois|dos|tres|due|tre|twee|drie) (?:for|für|pour|para|per|voor|of|in)",
     r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
     r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
@@ -124,6 +128,10 @@ OF_EACH = whole_words(
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
     r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
     r"ciascun\w* | elk | elke | beide",
+)
+_THANKS = late_pattern(
+    r"\bthank(?:s to)? you\b|\b(?:ich |wir )?danken? (?:ihnen|euch|dir)\b|\bmerci à vous\b"
+    r"|\bgracias a (?:usted(?:es)?|vosotros)\b|\bgrazie a (?:voi|lei)\b|\bdank (?:u|je)\b"
 )
 _ITEM = whole_words(
     r"(?:item|pos|position|poste?|line|nr|no|posición|posizione|regel|zeile)\W{0,2} ?"
@@ -226,6 +234,7 @@ def _asked_behind(layout: Layout, group: Group) -> bool:
 
 
 def _only_tells(words: str) -> bool:
+    words = _THANKS.sub(" ", words)
     return _TELLS.search(words) is not None and _ITEM.search(words) is None
 
 

@@ -11,9 +11,13 @@ from .told_otherwise_words import (
     BORROWED,
     BOUGHT,
     BY_HAND,
+    CAME_BY,
     IGNORED,
+    LENT,
     OLD_ONES,
     OWNED_SAID_BEHIND,
+    SAME_MAKE,
+    SEEN_ELSEWHERE,
     TUBE_ITSELF,
 )
 from .told_plainly_words import NO_MANDREL, ON_OUR_MACHINE, TAKEN_UP_AGAIN
@@ -70,6 +74,8 @@ def is_there(
     asking = [words for words in behind if ASKS.search(words)]
     if asking and (not last or any(map(REFERS.search, asking))):
         return False
+    if any(p.search(words) for words in own for p in (CAME_BY, LENT, SEEN_ELSEWHERE, SAME_MAKE)):
+        return True
     if any(ANOTHERS.search(words) and not ON_OUR_MACHINE.search(words) for words in own):
         return True
     if any(BOUGHT.search(words) and not NO_MANDREL.search(words) for words in own):

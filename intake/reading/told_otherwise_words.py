@@ -46,6 +46,51 @@ OWNED_SAID_BEHIND = whole_words(
     r"(?: here| in stock)?(?= ?(?:[.,;!)]|$))",
 )
 """'Die 35 x 1,5 haben wir bereits', 'wij hebben er al één voor 48,3 x 2,6'."""
+CAME_BY = whole_words(
+    r"(?:we|i)(?:'ve| have)? (?:also |just )?(?:picked up|scored|grabbed|got hold of|came across"
+    r"|found|bought|got) (?:an?|your|one|this) (?:\w+ )?(?:mandrel|plug)\b",
+    r"(?:haben|habe)(?: \S+){0,3}? (?:gebrauchten|alten) \w*dorn | (?:trouvé|acheté) un mandrin"
+    r" d'occasion | (?:compr|encontr)\w+ un mandril (?:usado|de segunda mano)"
+    r" | (?:comprato|trovato) un mandrino usato | (?:gebruikte|tweedehands) doorn",
+)
+"""'We picked up a used mandrel for 1.375 x .049 at an auction'."""
+LENT = whole_words(
+    r"(?:we|i)(?:'re| are|'m| am|'ve| have| can| could)?(?: just| also| only)? (?:borrow(?:ing|ed)?"
+    r"|rent(?:ing|ed)?|hir(?:e|ing|ed))\b",
+    r"(?:is|are|was|were|has been) (?:lending|loaning|renting|letting)(?: me| us)?"
+    r" | (?:lends?|lent|loans?|loaned) (?:me|us)",
+    r"(?:leihen|leihe|borgen|mieten) (?:wir|ich) | (?:wir|ich) (?:leihen|leihe|borgen|mieten)"
+    r" | (?:leiht|borgt) (?:mir|uns)",
+    r"(?:on|nous|je) (?:nous )?(?:emprunt\w+|lou\w+) | (?:me|nous) prête",
+    r"(?:tomamos|tengo|tenemos|pedimos) prestad[oa] | (?:me|nos) (?:presta|deja)n? | alquilamos",
+    r"(?:prendiamo|abbiamo|ho) in prestito | (?:mi|ci) presta(?:no)? | noleggiamo",
+    r"(?:we|ik) (?:lenen|leen|huren|huur) | (?:leent|verhuurt) (?:me|mij|ons)",
+)
+"""'We're borrowing a 1-1/2 x .120 mandrel for the other job'."""
+SEEN_ELSEWHERE = whole_words(
+    r"(?:only|nearest|closest) (?:one|mandrel|tool|thing)s? (?:that )?(?:we|i|he|they)"
+    r"(?:'ve| have)?(?: could)?"
+    r" (?:f[oi]u?nd|saw|see|had|seen|got offered)\b",
+    r"(?:the|our|your|a|another|other) (?:competition|competitors?|vendors?|suppliers?|shops?|guys)"
+    r"(?: of ours| there| here)?(?: only| just| also)? (?:sells?|offers?|offered|stocks?|lists?"
+    r"|carr(?:y|ies)|makes?)\b",
+    r"(?:der|die|unser|ein) (?:wettbewerb(?:er)?|konkurrenz|mitbewerber) (?:hat|bietet|verkauft)",
+    r"(?:la concurrence|un concurrent) (?:a|vend|propose) | (?:la competencia) (?:vende|ofrece"
+    r"|tiene) | (?:la concorrenza|un concorrente) (?:vende|offre|ha) | (?:de concurrent(?:ie)?)"
+    r" (?:verkoopt|heeft|biedt)",
+)
+"""'The only one I found online was for 1.75 x .120', 'the competition sells a .875 x .095 set'."""
+SAME_MAKE = whole_words(
+    r"(?:same|similar) (?:\w+ )?(?:thread|shank|rod|style|finish|construction|type|make|quality"
+    r"|design|layout|coating|plating|balls|links|length|price|terms)(?: as| to| like)"
+    r"(?: on| in| for| with)? (?:the|our|your|my)\b",
+    r"gleiche[rns]? (?:gewinde|schaft|stange|ausführung|bauart|qualität|länge) wie",
+    r"(?:même) (?:filetage|tige|finition|construction|exécution|qualité) que",
+    r"mism[oa] (?:rosca|vástago|barra|acabado|construcción|calidad) que",
+    r"stess[oa] (?:filetto|codolo|asta|finitura|costruzione|qualità) (?:di|del|come)",
+    r"(?:zelfde|dezelfde) (?:schroefdraad|steel|stang|afwerking|uitvoering|kwaliteit) als",
+)
+"""'Same thread as on the 1-5/8 x .095 mandrel'."""
 TUBE_ITSELF = whole_words(
     r"tub(?:e|es|ing) | pipes? | material | stock | lengths? | sticks? | steel | rohre? |"
     r" stangen? | meter",
@@ -63,6 +108,10 @@ ANOTHERS = whole_words(
     r"|in our|in my)\b)\S+){0,5}?"
     r" (?:(?:has|have|had) (?:made|built|done|bent|used)|does|makes?|builds?|built|made|went with"
     r"|rolls?|drives?|bends?|uses?|runs?)\b",
+    r"(?:another|some other|the other|an?) (?:\w+ )?(?:builder|fabricator|fabber|racer|team|shop"
+    r"|member|garage|outfit|manufacturer|welder|kid|lady|gentleman)(?: (?!(?:and|or|wants?|needs?"
+    r"|asked|asks|says|said|in our|in my)\b)\S+){0,4}?"
+    r" (?:has (?:made|built|bent|used)|does|makes?|builds?|rolls?|bends?|uses?|runs?)\b",
     r"(?:swears?|swore|claims?|claimed|says|said|reckons?|told me|told us) (?:that )?(?:it|he"
     r"|they|his|she"
     r"|theirs) (?:had |has |have )?(?:done|did|does|bent|bends|handled|handles|used|uses|took"

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from ..late_pattern import late_pattern
 from .patterns import whole_words
+from .told_words import PERSON
 
 _A_TOOL = (
     r"(?:mandrels?|plugs?|tool|ball mandrel|dorne?|\w+dorn|mandrin|mandril|mandrino|anima|doorn)"
@@ -219,14 +220,15 @@ WANTED_ALL_THE_SAME = whole_words(
     r"seized | dead | shot | chew\w* | (?:is|it's|got) (?:now )?bent | lost | broke\w* | worn",
     r"spares?",
     r"never (?:arrived|came|got here) | (?:not|hasn't|haven't|still) (?:arrived|received|waiting)",
-    r"too (?:long|short|big|small|tight|loose) | does(?:n't| not) fit | wrong | redo",
-    r"return\w* | swap\w*",
+    r"too (?:long|short|big|small|tight|loose) | does(?:n't| not) fit(?! (?:us|me|our|my)\b)",
+    r"wrong | redo | return\w* | swap\w*",
     r"(?:for|and) (?:him|her|them|us both)(?: too| as well)? | like (?:his|hers|theirs)",
     r"(?:two|2|three|3|four|4) (?:\w+ )?(?:mandrels|sizes|tubes|tools) | instead",
     r"same (?:here|for me|as (?:his|mine|ours)) | me too | mine(?:'s| is) (?:the )?same",
     r"so do (?:i|we) | the two(?: of (?:us|them))?",
     r"on (?:his|her|their) behalf | for my (?:friend|buddy|mate|brother|neighbou?r)",
-    r"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another|a second)(?: one| mandrel)?",
+    rf"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another(?! {PERSON})|a second)"
+    r"(?: one| mandrel)?",
     r"the (?:first|old|other|previous|last) (?:one|size|mandrel)",
     r"beide[nrs]? | jeweils | je ein(?:en|e|er)? | ebenfalls | kaputt | gebrochen | verschlissen",
     r"davon | noch ein(?:en)? | les deux | chacun\w* | également | cassé | usé",

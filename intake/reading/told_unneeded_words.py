@@ -96,7 +96,19 @@ OF_SEVERAL_SIZES = whole_words(
     r"| beide | deze"
 )
 """Words on two sizes that were named in one breath: they are on both."""
+_ONE_DAY = (
+    r"(?:eventually|some ?day|one day|down the (?:road|line)|at some point|in the future|sooner or"
+    r" later)"
+)
+_LIKE_ONE = (
+    r"(?:we|i)(?:'d|'ll| would| will| may| might)?(?: also| probably| maybe)* (?:like|love|want"
+    r"|need|get|order|buy)\b"
+)
 IF_ALL_GOES_WELL = whole_words(
+    rf"{_ONE_DAY},? {_LIKE_ONE} | {_LIKE_ONE}(?:[^.;,]|[.]\d){{0,60}}? {_ONE_DAY}",
+    r"irgendwann (?:möchten|brauchen|hätten|wollen|bräuchten|möchte|brauche|hätte) (?:wir|ich)",
+    r"un jour,? (?:on|nous|j['e]) ?(?:voudr|aimer|aur)\w+ | alg[úu]n día (?:querr|necesitar)\w+",
+    r"un giorno (?:vorre|avre|servir)\w+ | ooit (?:willen|wil|zouden) (?:we|ik)",
     r"if (?:that|this|it|the (?:first|one)\b|they|all)\b(?:[^.;]|[.]\d){0,40}?\b(?:works?|goes"
     r"|turns"
     r"|pans|holds|is good|does)\b(?:[^.;]|[.]\d){0,80}?\b(?:later|after|next|then|another|in (?:the"

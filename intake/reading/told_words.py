@@ -6,6 +6,11 @@ from __future__ import annotations
 from ..late_pattern import late_pattern
 from .patterns import whole_words
 
+PERSON = (
+    r"(?:builder|fabricator|shop|vendor|supplier|racer|team|member|garage|guy|customer|company|firm"
+    r"|outfit|manufacturer|welder|dealer)s?\b"
+)
+"""'Another builder here bends ...' asks for nothing."""
 _PEOPLE = (
     r"friend | buddy | pal | mate | neighbou?r | brother | sister | dad | father | uncle | cousin",
     "son | colleague | coworker | competitors? | competition | predecessor | boss",
@@ -200,6 +205,10 @@ NOT_HERE = whole_words(
 )
 """There already, or had from elsewhere, or not now."""
 TELLS_NOT = whole_words(
+    r"(?:when|whenever|if|each time|every time) (?:we|i) need (?:it|one|them|that)",
+    r"wenn (?:wir|ich) (?:ihn|einen|sie) brauchen?",
+    r"quand (?:on|nous|j') ?en (?:a|avons|ai) besoin",
+    r"cuando (?:lo|la) necesit\w+ | quando (?:ci |mi )?serve | als we (?:hem|die) nodig hebben",
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
     r"(?: \w+){0,3}",
     r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",

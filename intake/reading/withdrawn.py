@@ -163,6 +163,9 @@ _OF_IT = late_pattern(
 )
 """'Line 30 is for information'; of 'the drawing for item 1' it says nothing, and
 of '2 and 3 we own' not all."""
+_TOOL_FOR = late_pattern(
+    r"\b(?:mandrels?|tool|one|\w*dorn|mandrin|mandril|mandrino|doorn)\s?$", re.IGNORECASE
+)
 _LABEL = late_pattern(
     rf"^[ \t]*(?:[-*•]\s?|\|[ \t]*)?(?:{NOUN}\s?)?\(?(?P<label>\d{{1,2}}|[a-h])"
     r"(?P<sign>\s?[).:]|\s-|\t|[ \t]*\||\s{2,})"
@@ -172,6 +175,12 @@ _LABEL = late_pattern(
 
 
 _NEAR = 32
+
+
+def _is_of_it(ahead: str) -> bool:
+    """Whether the words say something of what goes with a line; its mandrel is the line itself."""
+    of_it = _OF_IT.search(ahead[-_NEAR:])
+    return of_it is not None and not _TOOL_FOR.search(ahead[-_NEAR:][: of_it.start()])
 
 
 def label_before(text: str, start: int) -> str | None:
@@ -209,7 +218,7 @@ def left_over(words: str, labels: Sequence[str | None], sizes: Sequence[Decimal]
         index
         for pattern in (_DROPPED, _LEFT_OUT, _IS_GONE, _IS_SHOWN, _WAITS, _HELD)
         for match in pattern.finditer(spaced)
-        if pattern is not _IS_SHOWN or not _OF_IT.search(spaced[: match.start()][-_NEAR:])
+        if pattern not in (_IS_SHOWN, _WAITS) or not _is_of_it(spaced[: match.start()])
         for index in places(match["number"], match["counted"], names)
     }
     gone |= {

@@ -65,7 +65,8 @@ PUTS_RIGHT = late_pattern(
 OF_WHICH = whole_words(
     r"(?:need\w*|want\w*|quote|price|mandrel|one|it)(?: is)?(?: only)? for (?:the|that) "
     r"(?:second|first|third|latter|former|bigger|smaller|larger|other|last|big|small|thinner"
-    r"|thicker|thinnest|thickest|heavier|lighter)",
+    r"|thicker|thinnest|thickest|heavier|lighter)(?! (?:jobs?|projects?|cars?|bikes?|customers?"
+    r"|machines?|orders?|shop|guys?|half|day|week|month))",
     r"(?:dorn|brauch\w+|benötig\w+|angebot)\b[^.;\n]{0,24}\bfür (?:den|die|das)"
     r" (?:zweite|erste|letzte|größere|kleinere|grosse|große|kleine|dünnere|dickere)[nrs]?",
     r"mandrin\b[^.;\n]{0,24}\bpour (?:le|la) (?:second|deuxième|premi(?:er|ère)|dernière?"

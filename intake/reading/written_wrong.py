@@ -28,12 +28,25 @@ _SAID = late_pattern(
     )
     + r"\b[^.;:?!\d]{0,40}$"
 )
+_LENGTH = (
+    r"(?:wall(?: thickness)?|od|o\.d\.|outside diameter|diameter|clr"
+    r"|(?:bend |cent\w+ ?line )?radius"
+    r"|rad|tube|wand(?:stärke)?|durchmesser|(?:biege)?radius|rohr|épaisseur|paroi|diamètre|rayon"
+    r"|pared|espesor|diámetro|radio|parete|spessore|diametro|raggio|straal|buis|wanddikte)"
+)
 _BUT_IS = late_pattern(
     r"^[^.;:?!\d]{0,48}?(?:\b|,\s?)"
     + any_of(
         r"(?:and|but|when|while|though|where)? ?(?:it['’]?s|it is|its|that['’]?s|they['’]?re|it was"
         r"|it should(?:'ve| have)? (?:be|been|read|say)|should (?:be|have been|read|say)"
         r"|it (?:turns|turned|works|comes|came) out (?:to be|as|at)|the right (?:one|figure) is)",
+        rf"(?:and|but|when|while|though)? ?(?:the )?(?:actual |real |correct |right )?{_LENGTH}"
+        r" (?:is|was|should(?: have)? (?:be|been|read|say))",
+        rf"(?:aber|und|doch)? ?(?:die|der|das)? ?{_LENGTH} (?:ist|beträgt|war)",
+        rf"(?:mais|et|or)? ?(?:le |la |l['’])?{_LENGTH} (?:est|fait)",
+        rf"(?:pero|y)? ?(?:el |la )?{_LENGTH} (?:es|mide)",
+        rf"(?:ma|e|però)? ?(?:il |la |lo )?{_LENGTH} (?:è|misura)",
+        rf"(?:maar|en)? ?(?:de )?{_LENGTH} is",
         r"(?:es|das|er|sie) (?:sind|ist|war|waren|beträgt|muss|müsste)(?: \w+)? ?",
         r"(?:richtig|tatsächlich|korrekt|in wirklichkeit) (?:sind|ist|wären|wäre)",
         r"(?:sind|ist) (?:aber|jedoch|richtig|tatsächlich|in wirklichkeit)",
