@@ -49,9 +49,10 @@ A_U = late_pattern(
 LEG_CENTRES = late_pattern(r"\bschenkelabstand\b|\bleg spacing\b")
 """What by itself is measured from centre to centre."""
 BETWEEN_BENDS = late_pattern(
-    r"\b(?:between|zwischen|entre|tra|fra|tussen)\s(?:(?:the|den|les|las?|los|le|i|de|two|both|each"
+    r"(?:\b(?:between|zwischen|entre|tra|fra|tussen)\s(?:(?:the|den|les|las?|los|le|i|de|two|both|each"
     r"|zwei|deux|dos|due|twee)\s){0,3}(?:bends?|biegungen|bögen|cintrages|coudes|curvas|curve"
     r"|bochten|holes?|bolts?|rungs?|posts?|hoops?|rails?|tubes?|pipes?)\b"
+    r"|\b(?:bend to bend|tangent to tangent)(?: distance)?\b)"
     r"(?:\W{1,2}(?:is|are|of|about|ca|must be|should be|ist|sind|est|es|è|we have|they are)\b)?"
     r"\W{0,3}$"
 )
@@ -235,7 +236,8 @@ WIDE_AFTER = late_pattern(
         "across | wide | overall | o\\.?a\\.? | outside to outside | inside to inside | in total",
         "total | breit | de large | de ancho | de largo total | di larghezza | breed | hors tout",
         r"(?:o|c|i)\s?(?:to|/|-)\s?(?:o|c|i)\b | au(?:ß|ss)en (?:auf|zu|bis) au(?:ß|ss)en",
-        "(?:outside|inside|on the outside|on the inside|over the outsides?)\\b",
+        r"(?:outside|inside|on the outside|on the inside|over the outsides?)\b"
+        r"(?! (?:bend )?(?:radius|rad\b|r\b))",
     )
 )
 WIDE_BEFORE = late_pattern(

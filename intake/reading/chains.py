@@ -10,7 +10,7 @@ from .die_stamps import is_stamped_bend, trust_stamp
 from .figures import Figure, Layout
 from .likeness import same_size
 from .patterns import whole_words, word_set
-from .place_tests import is_thin
+from .place_tests import in_thousandths, is_thin
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .shapes import shape_near
 
@@ -141,7 +141,9 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     _share_unit_of_last(chain)
     if _read_sides(layout, chain):
         return
-    if all(figure.link == "slash" for figure in chain[1:]) and _are_alternatives(chain):
+    material = any(token.kind == "material" for token in layout.between(chain[0], chain[1]))
+    slashes = not material and all(figure.link == "slash" for figure in chain[1:])
+    if slashes and _are_alternatives(chain):
         for figure in chain[1:]:
             radii = figure.role in RADIUS_ROLES or chain[0].role in RADIUS_ROLES
             figure.link = "list" if len(chain) > 2 or radii else "or"
@@ -246,7 +248,8 @@ def _share_unit_of_last(chain: list[Figure]) -> None:
     if unit == "mm" and max(figure.number.value for figure in chain) < 4:
         return  # "1.5 x 1.6 mm": an inch OD with a metric wall
     for figure in chain[:-1]:
-        figure.unit = unit
+        if unit == "mm" or not in_thousandths(figure):
+            figure.unit = unit
 
 
 def _read_sides(layout: Layout, chain: list[Figure]) -> bool:

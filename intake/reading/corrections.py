@@ -27,7 +27,9 @@ _CORRECTION = whole_words(
     "aurais dû (?:dire|écrire|mettre) | debí (?:decir|poner|escribir)",
     "avrei dovuto (?:dire|scrivere)",
     "dovevo (?:dire|scrivere) | had moeten (?:zijn|staan)",
-    r"forget (?:that|the|what) | on second thought | nope | p\.?\s?s\.?",
+    r"forget (?:that|the|what) | on second thought | nope",
+    # "PS you did a 2 inch one for my brother" puts nothing right
+    r"p\.?\s?s\.?(?!\W{0,3}(?:[\w']+\s){1,3}?(?:did|made|built|sold|bought|met|said|loves?)\b)",
     "not .{1,18}, (?:it's|its|but)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from .cues import WORD, Cue, cues_of, longest_cue, point_belongs
+from .cues import WORD, Cue, cues_of, longest_cue, parts_phrase, point_belongs
 
 _BETWEEN_WORDS = re.compile(r"[ .\-/'()·]{0,2}")
 
@@ -20,7 +20,7 @@ def cue_phrase(text: str, end: int, first: str) -> tuple[int, tuple[Cue, ...]] |
     while len(words) < longest:
         gap = _BETWEEN_WORDS.match(text, ends[-1])
         word = WORD.match(text, gap.end() if gap is not None else ends[-1])
-        if word is None:
+        if word is None or (gap is not None and parts_phrase(words[-1], gap[0])):
             break
         words.append(word[0].casefold().removesuffix("'s"))
         ends.append(word.end())

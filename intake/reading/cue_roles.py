@@ -10,21 +10,16 @@ from .cue_fillers import FILLER_LEFT
 from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
 from .cues import Cue
 from .figures import LISTED, Figure, How, Layout
+from .heads_tube import heads_a_tube, is_nominal
 from .patterns import word_set
-from .place_tests import is_diameter, opens_list, opens_tube
+from .place_tests import is_thin, opens_list, opens_tube
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
 """Roles that give way to a word that measures."""
-_INNER_OF_TWO = word_set("inner innen innere inneres intérieur interior interno binnen")
 _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
-_PARTS = word_set(
-    "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla",
-    "barra hoop",
-)
-"""Parts that have a length, and may be made of tube."""
 _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
 _TO = word_set("to zu auf")
 _ON = word_set("on @ at with auf mit bei sur avec su con op met over")
@@ -83,7 +78,10 @@ def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
     if chosen.cue.role != "noise":  # an o-ring's two figures are both the o-ring's
         used.add(chosen.token)
     if figure.role is None:
-        _take(figure, _bent_diameter(layout, figure, chosen.cue), "cue")
+        cue = chosen.cue
+        if cue.role == "label" and layout.tokens[chosen.token].text == "thick wall":
+            cue = Cue("wall") if is_thin(figure) else cue  # ".065 thick wall", '2" thick wall tube'
+        _take(figure, _bent_diameter(layout, figure, cue), "cue")
 
 
 def _is_told(layout: Layout, figure: Figure, left: Found) -> bool:
@@ -153,7 +151,9 @@ def _choose(
     layout: Layout, figure: Figure, left: Found | None, right: Found | None
 ) -> Found | None:
     """The cue that speaks of the figure, of one to its left and one to its right."""
-    if left is not None and (not fits(figure, left.cue) or _heads_a_tube(layout, figure, left)):
+    if left is not None and (not fits(figure, left.cue) or heads_a_tube(layout, figure, left)):
+        left = None
+    if left is not None and left.cue.role == "quantity" and is_nominal(layout, figure, left):
         left = None
     if right is not None and not fits(figure, right.cue):
         right = None
@@ -169,41 +169,12 @@ def _choose(
     return right if right is not None and not _next_is_likelier(layout, figure, right) else None
 
 
-def _heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
-    """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius; and the
-    'inner: 1.000 x .035' of two tubes is no bore."""
-    second = layout.after_in_sentence(figure)
-    if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
-        return True  # "the hoop is 1-3/4 in 11 gauge"
-    walled = second is not None and second.link == "times" and is_diameter(figure)
-    if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
-        return True  # "hydraulic line 12 x 1.5", "two sizes on this job: 28 x 2"
-    if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
-        # "legs are 1.25 x .065", "legs 1 x 18 ga": a length has no wall
-        if second is not None and second.link == "times" and second.is_gauge:
-            return True
-        if walled and _is_wall(layout, left, figure, second):
-            return True
-    inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
-    if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
-        return False
-    third = layout.after(second)
-    if third is not None and third.link == "times":
-        return False
-    return second.role is None and second.number.value * 3 < figure.number.value
-
-
-def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:
-    """Whether what is multiplied can only be a wall: no order or drawing has that number."""
-    if second is None or second.number.value * 3 >= figure.number.value:
-        return False
-    between = layout.text[layout.tokens[left.token].end : figure.start]
-    return second.number.style == "decimal" or ":" in between
-
-
 def _right_is_better(layout: Layout, figure: Figure, left: Found, right: Found) -> bool:
+    if right.cue.role == "nps" and right.distance == 0 and left.cue.role == "noise":
+        return True  # "a new job, 1 NPS sch 80"
     if right.cue.role == "noise" and right.distance == 0 and left.distance > 0:
-        return True  # "316L EP (10 Ra)"
+        # "316L EP (10 Ra)"; but "a CLR of 39 legs 200 mm"
+        return left.cue.role not in LENGTH_ROLES or not _serves_next(layout, figure, right.token)
     if left.cue.role == "noise":
         if names_other_thing(layout, left.token):
             return False  # "the rod is 1 in diameter"
@@ -222,6 +193,12 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return False  # 'on 2-1/2" centers (180 return)', '3 in rad 90 deg'
     if role not in LENGTH_ROLES or after is None or not _serves_next(layout, figure, right.token):
         return False
+    if role != "wall" and after.is_gauge:
+        return False  # "1 OD 20 gauge", "a 1-3/4 rad on 12 ga"
+    if role == "wall" and figure.is_gauge and not (is_thin(after) or after.unit == "mm"):
+        return False  # "13 gauge wall 2 inch DOM"
+    if figure.unit == "D" and _leads_over(layout, right.token, after):
+        return False  # "a 3xD bend radius on 50 mm"
     if layout.tokens[right.token - 1].text == "(":
         return True  # "62.5 (inside radius 50)"
     own = cue_right(layout, after)
@@ -264,9 +241,14 @@ def _serves_next(layout: Layout, figure: Figure, cue_index: int) -> bool:
         return False
     gap = layout.tokens[cue_index + 1 : after.token]
     of_tube = any(cue.role == "od" for cue in layout.tokens[cue_index].cues)
-    if of_tube and any(token.text in _ON for token in gap):
+    if of_tube and _leads_over(layout, cue_index, after):
         return False  # "1.75 OD on 4, 5 and 6 CLR"
     return all(token.text in FILLER_LEFT and token.text not in ",.)" for token in gap)
+
+
+def _leads_over(layout: Layout, cue_index: int, after: Figure) -> bool:
+    """Whether a word between a cue and the next figure leads to another length."""
+    return any(token.text in _ON for token in layout.tokens[cue_index + 1 : after.token])
 
 
 # --- can it be that? ---------------------------------------------------------------------------

@@ -89,6 +89,7 @@ SIZE_CUES: CueWords = (
         centreline bend radius | centerline bend radius | centre line bend radius |
         center line bend radius | centreline bending radius | mean radius | mean bend radius |
         mean bending radius | radius at the centreline | radius at centre line |
+        radius at the centerline | radius at centerline | radius at the center line |
         radius at center line | neutral axis radius | radius centerline | radius centreline |
         bend center line | bend centre line | bend centerline | bend centreline |
         bending center line | bending centre line | bending centerline | bending centreline |
@@ -309,7 +310,8 @@ OTHER_CUES: CueWords = (
         nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |
         rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
         asta | stang | angle | angles | winkel |
-        biegewinkel | bend angle | bending angle | angolo | ángulo | angulo | hoek | kąt |
+        biegewinkel | bend angle | bending angle | degree of bend |
+        degrees of bend | angolo | ángulo | angulo | hoek | kąt |
         stroke | strokes | hub | corsa | carrera | verfahrweg | slag |
         wall factor | wall ratio | wandfaktor | facteur de paroi | factor de pared |
         fattore di parete | wandfactor | wall to diameter ratio |

@@ -91,6 +91,9 @@ _WHOLE = frozenset(
 )
 """Words that nobody writes with a point: behind one it ends the sentence, where the word has an
 article or the like before it, or a figure that it measures."""
+_WHOLE_TOO = frozenset(
+    "radius radii centerline centreline inside outside rayon raggio radio mandrel mandrels".split()
+)
 _ADJECTIVES = frozenset("wide high deep tall long breit hoch lang haut".split())
 _A_TUBE = re.compile(r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\s?[.,\d]", re.I)
 _IN_A_SENTENCE = re.compile(
@@ -101,6 +104,14 @@ _IN_A_SENTENCE = re.compile(
     r"(?:wide|high|deep|tall|long|thin|breit|hoch|lang)\.$",
     re.I,
 )
+
+
+def parts_phrase(word: str, gap: str) -> bool:
+    """Whether a full stop behind a word parts it from the next: '1.5 tube. Wall .065'.
+
+    The words of a label may bear points: 'outs. dia. 38'.
+    """
+    return "." in gap and gap[-1] == " " and (word in _WHOLE or word in _WHOLE_TOO)
 
 
 def point_belongs(word: str, text: str, place: int) -> bool:

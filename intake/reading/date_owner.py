@@ -14,6 +14,8 @@ _WHOSE = word_set("our my their his customer customers client finished bent othe
 _OUR_STOCK = word_set("tube tubes tubing pipe pipes raw rohr")
 _OF_GOODS = word_set("required needed reqd wanted req")
 """'Material required at our works by ...': to a buyer's office all that it buys is material."""
+_MEASURES = (d.MEASURES | word_set("centerline centreline")) - {"tube"}
+_GOES_ON = word_set("is are was were be been being it them this these those the a an to and or")
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
 
@@ -25,6 +27,14 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
 
     'The tube is delivered Friday', 'we have to ship the chairs on December 18', 'vessel ETA'.
     """
+    if words.at(place) == "need" and words.at(place + 1) in d.LEADING:
+        return False  # "its a chassis part need by nov 9": parts would be needed
+    if words.at(place) in {"need"} | _OF_GOODS and _opens_line(words, place):
+        return False  # "These are handrails for a boat", and on the next line "Required by 11/18"
+    if words.at(place) == "delivery" and words.at(place + 1) in _OF_GOODS:
+        return False  # "a 4 in radius bend die delivery needed by 12/15"
+    if words.at(place) in _OF_GOODS and words.at(place - 1) in _MEASURES:
+        return False  # "6061 tubing radius of 59 mm required by 18 November"
     before = clause_before(words, place)
     between = words.text[place:start]
     if _OF_GOODS & {*before, words.at(place)} and not _OUR_STOCK & set(before):
@@ -41,6 +51,11 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
     said = next((n for n, word in enumerate(reversed(before)) if word in d.PERSONS), len(before))
     subject = before[len(before) - said :]  # "for the boat rails we need delivery"
     return bool(d.THINGS & set(subject)) or (named and bool(d.THINGS & set(direct[:2])))
+
+
+def _opens_line(words: Words, place: int) -> bool:
+    """Whether a clause begins there with its line, and does not only go on in it."""
+    return words.at(place - 1) == "\n" and words.at(place - 2) not in _GOES_ON
 
 
 def clause_before(words: Words, place: int) -> tuple[str, ...]:

@@ -240,7 +240,7 @@ ANOTHERS = word_set("parts part job frames order project payment invoice custome
 THINGS = word_set(
     "rail rails railing railings handrail handrails frame frames chair chairs table tables part",
     "parts hoop hoops cage cages gate gates header headers exhaust exhausts manifold manifolds",
-    "coil",
+    "job jobs project coil",
     "coils lamp lamps bed beds boat boats car cars truck trucks bike bikes trailer trailers rack",
     "racks tube tubes tubing pipe pipes material machine bender die dies former vessel bars",
     "customer geländer rahmen teile stühle tische rohr rohre bögen gestelle maschine schiff kunde",

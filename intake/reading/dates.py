@@ -8,6 +8,7 @@ from datetime import date
 
 from ...rules.request import Doubt
 from . import date_words as d
+from .date_after import asks_after, is_past
 from .date_calendar import calendar_of
 from .date_forms import Calendar
 from .date_own_work import is_date_asked, is_own_work
@@ -29,7 +30,6 @@ from .text_tables import RowFacts
 
 _FAR = 40
 """Words looked back for what governs a day; keeps the search linear."""
-_AHEAD = 8
 _LEANS = 12
 _NEAR = 6
 """Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
@@ -181,7 +181,7 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
         return Governed(written, last.rank, corrects=True)
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
         return Governed(written, last.rank, corrects=True)
-    rank = _rank(words, written, cue, place)
+    rank = _rank(calendar, written, cue, place)
     loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
@@ -246,10 +246,11 @@ def _explains(words: Words, behind: int, start: int) -> bool:
     return 0 < len(between) <= _NEAR and all(word in d.EXPLAINS for word in between)
 
 
-def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
+def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -> int:
+    words = calendar.words
     if written.kind == "short" and written.fraction and not _is_direct(words, written.start):
         return 0
-    if _is_past(words, written, place):
+    if is_past(words, written, place):
         return 0
     if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
         return 0
@@ -261,7 +262,7 @@ def _rank(words: Words, written: Written, cue: d.Cue | None, place: int) -> int:
         return 0
     if cue == "due":
         return 3
-    if _asks_after(words, written):
+    if asks_after(calendar, written):
         things = set(clause_before(words, written.start)) - d.LEADING
         alone = not things and leans_on_things(words, written.start)
         return 0 if alone or (things & d.THINGS and not things & d.TOOLS) else 3
@@ -300,21 +301,3 @@ def _is_direct(words: Words, start: int) -> bool:
         return False
     # "3/4 by 1/2" is a size.
     return not (before == "by" and (ahead.isdecimal() or ahead in d.MEASURES))
-
-
-def _asks_after(words: Words, written: Written) -> bool:
-    """'... 12 December is your date', 'by the 18th in our hands'."""
-    for at in words.after(written.end, _AHEAD):
-        if words.at(at).isdecimal() or words.at(at) == ";":
-            return False
-        if words.phrase(at, d.AFTER):
-            return not any(words.phrase(at - far, d.CONDITIONED) for far in (2, 3))
-        if words.at(at) == "," and not words.phrase(at + 1, d.AFTER):
-            return False
-    return False
-
-
-def _is_past(words: Words, written: Written, place: int) -> bool:
-    """'You delivered in two weeks last time'."""
-    first, behind = max(0, min(place, written.start) - 3), written.end + 4
-    return any(words.phrase(at, d.PAST) for at in range(first, min(behind, len(words))))

@@ -69,10 +69,15 @@ _LIMIT_BEFORE = late_pattern(
     + r"\s*(?:(?:a|an|the|about|is|of|radius|clr|fi|ø|od|dia|diameter|tube|pipe|wall|r|:|=)\s*)"
     + r"{0,3}$"
 )
+_OF_ANOTHER = (
+    r"\W{0,3}(?:(?:bend(?:ing)?|biege)[\s-]?)?(?:angle|degrees?|winkel|ángulo|angulo|angolo|hoek)\b"
+    r"|\.?[ \t][^\W\d]{1,16}(?:[ \t][^\W\d]{1,16}){0,3}[ \t]?[:=]"
+)
+"""'CLR 4.5', and on the next line 'Max angle: 180' or 'Min. straight length: 3'."""
 _LIMIT_AFTER = late_pattern(
     r"^(?:[\"']?\s?(?:mm|in|inch|od|wall)\s|\W{0,2})"
     + any_of(
-        r"min\b | minimum | max\b | maximum",
+        rf"(?:min|max)(?:imum)?\b(?!{_OF_ANOTHER})",
         "or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over"
         "|above|below)",
         r"and (?:up|over|under|larger|above) | \+(?!\s?[/\d.,])",
@@ -229,6 +234,9 @@ def hear_capacity(layout: Layout) -> None:
         if not _MACHINE.search(before):
             continue
         figure.role = "noise"
+        behind = layout.after_in_sentence(figure)
+        if behind is not None and behind.unit == "sch":
+            behind.role = "noise"  # "bender will do up to 2 inch sch 40"
         widest = layout.before(figure) if figure.link == "times" else None
         if widest is not None:
             widest.role = "noise"  # "76 x 3 max capacity"

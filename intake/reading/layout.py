@@ -72,9 +72,26 @@ def _in_bracket(tokens: list[Token], index: int) -> bool:
     return tuple(token.text for token in around) == ("(", ")")
 
 
+def _leads_on(tokens: list[Token], index: int) -> bool:
+    """'CLR... 2.875': dots that lead from a label to its value."""
+    first = last = index
+    while first and tokens[first - 1].text == ".":
+        first -= 1
+    while last + 1 < len(tokens) and tokens[last + 1].text == ".":
+        last += 1
+    labelled = first > 0 and tokens[first - 1].kind in ("cue", "punct")
+    return (
+        labelled and last > first and last + 1 < len(tokens) and tokens[last + 1].number is not None
+    )
+
+
 def _ends_sentence(tokens: list[Token], index: int, text: str) -> bool:
+    if _leads_on(tokens, index):
+        return False
     if index + 1 < len(tokens) and tokens[index + 1].text == ":":
         return False  # "Biegeradius m.: 70"
+    if index and tokens[index - 1].unit == "ga" and tokens[index + 1 : index + 2]:
+        return tokens[index + 1].number is None  # "12 ga. 0.75 OD"
     if index and tokens[index - 1].text.strip(".") in _ABBREVIATIONS:
         after = tokens[index + 1] if index + 1 < len(tokens) else None
         limit = tokens[index - 1].text in ("max", "min") and index > 1

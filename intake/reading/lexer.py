@@ -21,7 +21,7 @@ from .parted_units import parted_at
 from .prefixes import PREFIX_STARTS, Prefix, prefix_at
 from .protected import protected_spans
 from .schedule_names import STARTS as SCHEDULE_STARTS
-from .schedule_names import schedule_at
+from .schedule_names import schedule_at, whole_schedule
 from .tenths import tenths_at
 from .tokens import Kind, Token
 from .units_after import counted_after, measures, unit_after
@@ -45,7 +45,7 @@ _SPACE = re.compile(r"[ \t]+")
 _BREAK = re.compile(r"[ \t\n]+")
 # "38 ±0.1 x 1.5": a tolerance stands aside, the figures around it stay neighbours.
 _TOLERANCE = re.compile(
-    r"[(]?(?:(?:±|\+\s?/?\s?-)\s?\d{0,4}[.,]?\d{1,5}"
+    r"[(]?(?:(?:±|\+\s?/?\s?-)\s?(?:\d{1,2}/\d{1,2}|\d{0,4}[.,]?\d{1,5})"
     # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
     r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
     r"(?=\s?(?:mm|in\b|[xX×,;)]|[oOiI]\.?[dD]\b|dia|wall|tub|$)))"
@@ -230,8 +230,10 @@ class _Lexer:
         if prefix.assigns and prefix.name in ("od", "id", "clr") and self._after_number(at):
             return None  # '2" OD: .083 wall': the OD is the 2 in
         number = number_at(self.text, prefix.end)
-        if number is None and prefix.name == "sch":
-            number = words_at(self.text, prefix.end)  # "schedule forty"
+        if prefix.name == "sch":
+            number = whole_schedule(self.text, number) or words_at(
+                self.text, prefix.end
+            )  # "schedule forty"
         if number is None:
             return None
         if prefix.role == "radius" and self._after_number(at):

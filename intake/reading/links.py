@@ -23,6 +23,7 @@ _OR = word_set(
 _BESIDE_OR = word_set("but aber mais pero ma maar is it it's ist es het est c'est sia sea evt")
 """Words that join two figures only beside an 'or': '2 mm, but maybe it is 1.5'."""
 _TO = word_set("to until bis à hasta jusqu'à fino thru through tot till til -")
+_TO_WHAT = word_set("a an bend make fit suit do form roll")
 _RESTATE = word_set("( = ie i.e so that's thats meaning equals == aka")
 _THAT_IS = late_pattern(
     r"\W{0,3}(?:(?:long|short) radius\W{1,3})?"
@@ -123,6 +124,9 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
             pass
         else:
             mark = _mark(token)
+            labelled = previous is not None and previous.kind == "cue" and token.text == "="
+            if labelled and {"line", "and"} & set(marks):
+                return "apart"  # "radius = 1.5D", and on the next line "Qty = 3"
             if mark is not None:
                 marks.append(mark)
             elif token.text in _BESIDE_OR:
@@ -188,14 +192,18 @@ def _joined(
         return "times"
     if marks == ["/"]:
         return "slash"
+    texts = [token.text for token in between]
+    if any(first == "to" and second in _TO_WHAT for first, second in pairwise(texts)):
+        return "apart"  # "1-1/2 in 4130 to a 6 in radius", "a 2-3/4 CLR die to bend 1-1/2 tube"
     if marks in (["to"], ["and", "to"]) and "line" not in seen:
+        if "-" in texts and any(token.kind == "material" for token in between):
+            return "apart"  # "1-1/2 inch stainless - 2-7/8 radius"
         tight = not any(token.kind in ("cue", "material") for token in between)
         return "range" if right.number.value > left.number.value or not tight else "apart"
     if "or" in marks and set(marks) <= {"or", "and"}:
         return "or"
     if set(marks) != {"and"} or "line" in seen:
         return "apart"
-    texts = [token.text for token in between]
     if any(token.kind == "material" for token in between) or (")" in texts and "(" not in texts):
         return "apart"
     ranged = _says_between(layout, left) and "," not in layout.text[left.end : right.start]

@@ -21,6 +21,8 @@ _GROWN = Decimal("1.4")
 """From a tube to its radius the figures grow by more than from one tube to the next."""
 _WORD = 16
 _NEAR_RADII = 2
+_NEAR_SCHEDULE = 2
+"""Tokens from a pipe's nominal size to its schedule: '1-1/4 in sch 10'."""
 _ITEMS = late_pattern(
     r"\b(?:items?|lines?|rows?|pos|positions?|positionen|nos?|nr|parts?|teile?|postes?|partidas?"
     r"|posizion[ei]|regels?|posities?)\b\.?[\s#]*$"
@@ -131,6 +133,8 @@ def _begins_tube(layout: Layout, figure: Figure) -> bool:
     if before is not None and after.role == "wall" and _goes_on(layout, before, figure, after):
         return False
     thin = after.number.style == "decimal" and after.number.value * 3 < figure.number.value
+    if after.unit == "sch" and after.token - figure.token <= _NEAR_SCHEDULE:
+        return True  # "radius of 3.75 in, 1-1/4 sch 10"
     return after.link == "times" or after.role == "wall" or after.is_gauge or thin
 
 

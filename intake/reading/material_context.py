@@ -62,7 +62,9 @@ _SIZE_CUE = late_pattern(
 )
 # '1.500 x .065 1020 on a 4.500 CLR'
 _AFTER_WALL = late_pattern(
-    r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:wall|wt)\.?,?\s$"
+    r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:thick\s)?(?:wall|wt)\.?,?\s$"
+    r"|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twenty|thirty|forty|fifty|sixty|seventy"
+    r"|eighty|ninety)\s(?:thick\s)?(?:wall|wt)\s$"
     r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
     re.I,
 )
@@ -75,7 +77,9 @@ _RADIUS_FOLLOWS = late_pattern(
 )
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
-_ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}\s?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
+_ENDS_IN_LENGTH = late_pattern(
+    r"\d[\"']{0,2}[\s-]?(?:mm|in|inch|ga|gauge)?\.?[\s-]?(?:(?:outside|outer|tube)\s)?$", re.I
+)
 
 
 def strength_here(text: str, start: int, end: int, strength: Strength) -> Strength | None:
@@ -190,9 +194,11 @@ _PUT_RIGHT = late_pattern(
     r"|ik\sbedoel)\b))[\s,;:.)–—-]{0,4}(?:[^\W\d_']+[’']?[^\W\d_]*,?\s){0,4}?",
     re.I,
 )
-# 'Brass? No.', but not '304? No idea.'
+# 'Brass? No.', but not '304? No idea.' or 'steel? No thinning over 20 %.'
 _DENIED = late_pattern(
-    rf"\s?\?\s{{0,2}}{_NO}\b(?!\s(?:idea|clue|problem|matter|ide|problemo))", re.I
+    rf"\s?\?\s{{0,2}}{_NO}\b(?=\s{{0,2}}(?:[.,;:!?)–—-]|$|\n)|\s(?:it|it's|its|that|that's|this|we|i"
+    r"|they|he|she|sir|way|not|hang|hold|wait|sorry|actually|scratch|make|plain|just|mate|der|die|das|es|ist|ich|wir|c'est|on|ce|son|è|sono|het|dat|is|wij|ik)\b)",
+    re.I,
 )
 _ANSWERS = late_pattern(rf"\?\s{{0,2}}{_NO}\b\W{{0,4}}(?:[^\W\d_]+\W{{1,2}}){{0,3}}$", re.I)
 # 'We switched from 304 to 316L': the second is the one wanted.

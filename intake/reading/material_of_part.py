@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from ..late_pattern import late_pattern
+from .material_of_tool import words_behind
 from .material_parts import TUBE
 from .patterns import any_of
 
@@ -96,7 +97,7 @@ _CAPITAL_AFTER = late_pattern(r"(?:\s[A-Z][a-z]+){1,3}")
 def is_of_part(text: str, start: int, end: int) -> bool:
     """Whether the words around a material at that place of ``text`` give it to something else."""
     before = re.sub(r"[ \t\n]+", " ", text[max(0, start - _BEFORE) : start])
-    after = re.sub(r"[ \t\n]+", " ", text[end : end + _AFTER])
+    after = re.sub(r"[ \t\n]+", " ", words_behind(text, start, end, _AFTER))
     if _is_address_or_name(text, start, end, before, after):
         return True
     if _TUBE_AFTER.match(after):

@@ -58,6 +58,15 @@ _MADE_OF = late_pattern(
 _BRONZE = late_pattern(
     r"[\s-]{1,2}bronzes?(?![^\W_])|\s(?:or|oder)\s(?:\w{1,10}\s)?bronze(?![^\W_])", re.I
 )
+_LABEL_NEXT = late_pattern(
+    r"[ \t]*\n[ \t]*[^\W\d_][\w'./]{0,16}(?:[ \t][\w'./]{1,16}){0,3}[ \t]?(?:[:=]|[–-]\s)"
+)
+_LABELLED = late_pattern(
+    r"(?:^|\n)[ \t]*(?:tube\s)?(?:mat|matl|mat'l|material|alloy|grade|werkstoff|mati[èe]re"
+    r"|mat[ée]riau|materiale|materiaal)\.?[ \t]{0,3}[:=–-][ \t]{0,3}$",
+    re.I,
+)
+"""'Material: brass', and on the next line 'Mandrels needed: 4': the brass is no mandrel's."""
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
 _OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
@@ -70,7 +79,7 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     steel is called a tool steel.
     """
     before = re.sub(r"\s+", " ", text[max(0, start - _BEFORE) : start])
-    after = re.sub(r"\s+", " ", text[end : end + _AFTER])
+    after = re.sub(r"\s+", " ", words_behind(text, start, end, _AFTER))
     steel = family is Material.CARBON_STEEL
     if (steel and _TOOL_STEEL.search(before)) or _BRONZE.match(after):
         return True
@@ -84,3 +93,11 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
         _MANDREL_AFTER.match(after) or _MADE_OF.search(before)
     )
     return bool(of_mandrels or _THING_AFTER.match(after))
+
+
+def words_behind(text: str, start: int, end: int, many: int) -> str:
+    """So many characters behind a material; only its line, where the next has a label of its own or
+    the material is what a label names."""
+    after = text[end : end + many]
+    labelled = _LABELLED.search(text[max(0, start - _BEFORE) : start])
+    return after.partition("\n")[0] if labelled or _LABEL_NEXT.match(after) else after

@@ -142,6 +142,8 @@ def _phrase(text: str, tokens: list[tuple[int, int]], folded: list[str], at: int
 
 def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> bool:
     surface = text[spans[0][0] : spans[-1][1]]
+    if len(word.words[0]) == 1 and text[max(0, spans[0][0] - 1) : spans[0][0]] in ("'", "’"):
+        return False  # "it's steel" is no 's steel'
     if word.is_symbol and not surface.istitle() and not _is_small_symbol(text, spans[0][0], word):
         return False
     if surface == "Dom":
@@ -160,6 +162,8 @@ _BEFORE_SMALL_TI = late_pattern(
     r"|\d[\"”]?(?:\s?(?:mm|wall|in))?,?)\s$",
     re.I,
 )
+
+_TI_GRADE = late_pattern(r"\b(?:gr(?:ade|ado)?\.?\s?\d{1,2}|cp(?:[\s-]?[1-4])?)\s$", re.I)
 
 # 'A ti exhaust', 'Ti bars': what is made of titanium tube.
 _TI_THING = late_pattern(
@@ -184,7 +188,9 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
         return True  # "CREW" is a weld, "our crew" are people
     if _AFTER_MATERIAL.search(text[max(0, start - 20) : start]):
         return True
-    if word.words == ("ti",) and _TI_THING.match(text, end):
+    if word.words == ("ti",) and (
+        _TI_THING.match(text, end) or _TI_GRADE.search(text[max(0, start - 16) : start])
+    ):
         return True
     if word.is_symbol or word.words == ("mild",):
         return _BEFORE_TUBE_OR_STOP.match(text, end) is not None

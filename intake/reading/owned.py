@@ -97,7 +97,7 @@ _LINE_OWNED = late_pattern(
 )
 _TOOL_OWNED = late_pattern(
     rf"\b{any_of('mandrels?', _MANDREL)}\b[^.;]{{0,12}}\b(?:for|für|pour|per|para|voor)\b"
-    r"(?P<what>(?:[^.;]|\.\d){1,24}?)\s"
+    r"(?P<what>(?:(?!\b(?:dies?|wipers?|clamps?|formers?)\b)(?:[^.;?!]|\.\d)){1,24}?)\s"
     + any_of(
         "(?:we|i) (?:already )?(?:have|own) | is here | haben wir | ist vorhanden",
         "on a déjà | we've got",

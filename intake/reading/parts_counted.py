@@ -24,6 +24,8 @@ _MADE = word_set(
 _BETWEEN = frozenset(
     (",", ":", "(", "-", ".", "en", "de", "di", "van", "total", "in", "zu", "je", "\n")
 )
+_RUNS = word_set("prototype prototypes proto run batch production trial series serie lot charge")
+_NEAR = 3
 _FEW = 4
 """So many mandrels may stand as pieces behind a part without more words."""
 _FAR = 8
@@ -35,6 +37,8 @@ _SIZE_LONG = 22
 def counts_parts(words: Words, at: int, count: int) -> bool:
     """Whether the pieces counted by the number at ``at`` are bends or parts: a noun of those stands
     right before it, and the number is a guess, or more than a few."""
+    if any(words.at(index) in _RUNS for index in words.before(at, _NEAR)):
+        return True  # "the prototype is 3 pieces"
     guessed = False
     for index in words.before(at, _FAR):
         word = words.at(index)

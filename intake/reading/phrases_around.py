@@ -63,8 +63,9 @@ _INSIDE_AFTER = late_pattern(
     r"^[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
     + any_of(
         r"on the inside\b | in the bore\b",
-        r"(?:dia(?:meter)?\s)?inside\b(?!\s(?:rad|r\b|of|dia|measure))",
-        r"innen\b(?!radius) | à l'intérieur | all'interno | por dentro | van binnen | internally",
+        r"(?:dia(?:meter)?\s)?inside\b(?!\s(?:rad|r\b|bend|of|dia|measure))",
+        r"innen\b(?!\W?(?:biege)?radius) | à l'intérieur | all'interno | por dentro | van binnen",
+        "internally",
     )
 )
 _MEASURED_INSIDE = late_pattern(

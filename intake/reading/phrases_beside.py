@@ -7,14 +7,10 @@ from itertools import pairwise
 
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
-from .lengths_of_pieces import is_length_of_pieces
+from .lengths_of_pieces import is_length_of_pieces, is_straight_or_spoilt
 from .patterns import any_of, whole_words
+from .tool_itself import is_of_tool
 
-_A_BODY = late_pattern(
-    r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*(?:im\s|in\s|de\s|di\s)?"
-    r"(?:durchmesser|diam\w*|di[áà]m\w*|dia\b|ø|body|long|lang)"
-)
-"""A mandrel's own diameter; "the old one was 1.75 x .095" is a tube."""
 _FINISH = late_pattern(r"^\s?(?:µm\s?|um\s?)?ra\b|^\s?hundred (?:block|and)\b")
 """'0.8 Ra': how smooth it is."""
 UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*"
@@ -29,28 +25,17 @@ _WHEELS = late_pattern(
     r"\b(?:interasse|entraxe|distancia entre ejes|achsabstand|asafstand|wheelbase)\b[^.;\d]{0,12}"
     r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
 )
-_OLD_TOOL = late_pattern(
-    r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
-    r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
-)
-_WORN = late_pattern(
-    r"\b"
-    + any_of(
-        r"(?:worn|wore|wears|ground|turned|polished)\s(?:down\s)?to",
-        r"(?:mandrel|plug|nose|ball)\s(?:now\s)?(?:is\s)?(?:now\s|only\s)?(?:down to|measures"
-        r"|measured|mics|mikes|miked|calipers|reads)(?:\s(?:at|out at|only|just|about|now))*",
-        r"(?:dorn|dornkopf)\s(?:hat|misst)\s(?:nur\s)?(?:noch|jetzt)(?:\snur)?",
-        r"usée? à | gastado a | desgastado a | consumat[oa] a | versleten tot",
-    )
-    + r"\s*(?:about|ca\.?|approx\.?|the)?\s*$"
-)
-_WORN_BEHIND = late_pattern(r"^\W{0,3}(?:mm|in)?\s?(?:abgenutzt|verschlissen|abgeschliffen)\b")
 _ON_A_MACHINE = late_pattern(
-    UNIT + r"(?:bending\s|draw\s|rotary\s|capacity\s)?(?:machine|bender|press|brake|lathe|vise)\b"
+    UNIT + r"(?:(?!(?:od|id|wall|clr|radius|rad|die|for|on|to|in|with|and|of|at|by|the|my|our)\b)"
+    r"[a-z-]{2,14}\s){0,2}(?:machine|bender|press|brake|lathe|vise)\b"
 )
+"""'It's on a 76 mm electric machine.'"""
 TEMPERS = frozenset({220, 250, 290})
 _COPPER_BEFORE = late_pattern(r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en 1057|cu-dhp)\w*\s*$")
-_ANGLE_BEFORE = late_pattern(r"\b(?:the|a|an|full|ein|eine|der|un|à|one|each)\s$")
+_ANGLE_BEFORE = late_pattern(
+    r"\b(?:(?:none|nothing|never|not|all) (?:over|under|above|past|more than)|bends? at"
+    r"|the|a|an|full|ein|eine|der|un|à|one|each)\s$"
+)
 _ANGLES = frozenset({45, 90, 135, 180, 360})
 _FROM_END = late_pattern(
     UNIT
@@ -81,7 +66,8 @@ _MACHINES = any_of(
 _NAMED_MACHINE = late_pattern(rf"\b{_MACHINES}\b\W{{0,3}}(?:(?:max|bis|up to|for)\b\W{{0,3}})?$")
 _MACHINE_TO = late_pattern(
     rf"\b{_MACHINES}"
-    r"\b[^.;:\d]{0,32}?(?:\b(?:to|till|until|bis|jusqu'à|hasta|fino a|tot|max(?:imal|imum|i|\.)?)"
+    r"\b[^.;:\d]{0,32}?(?:\b(?:(?:max|top)(?:e?s|ed)? out at|capacity (?:is|of)"
+    r"|to|till|until|bis|jusqu'à|hasta|fino a|tot|max(?:imal|imum|i|\.)?)"
     r"\s(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?|\s[øØ])\s*$"
 )
 _OTHER_THING = late_pattern(
@@ -164,18 +150,12 @@ _PRICE_AT = late_pattern(
     r"(?:(?:qty|quantit\w+|lots of|menge|mengen)\s*)?(?:of\s*)?$"
 )
 _ENDS_COUNT = late_pattern(
-    r"^\W*(?:pcs?|pieces?|off|mandrels?|each|stück|stk|pièces?|piezas?|pezzi|stuks?|please)?\W*$"
+    r"^\W*(?:pcs?|pieces?|off|mandrels?|each|stück|stk|pièces?|piezas?|pezzi|stuks?|please)?"
+    r"(?:\W{1,3}(?:and|plus) (?:the |your )?(?:lead ?time|delivery|shipping|eta|terms)\w*)?\W*$"
 )
 _NEXT_COUNT = late_pattern(
     r"^\W{0,3}(?:and|or|und|oder|et|ou|y|o|e|en|of|&)?\W{0,2}"
     r"(?:(?:on|at|for|of|bei|für|ab|pour|por|per|bij|voor|op)\s)?\s*$"
-)
-_TOOL_BEFORE = late_pattern(
-    r"\b(?:mandrel|plug|dorn|mandrin|mandrino|mandril|doorn)\s(?:is\s|of\s)?$"
-)
-_TOOL_ACROSS = late_pattern(
-    r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\s*(?:durchmesser|diam\w*|di[áà]m\w*|dia\b|ø)"
-    r"(?!\W{0,3}(?:tube|tubing|pipe|rohr|tubo|buis|tuyau))"
 )
 _AFTER_BENDING = any_of(
     r"(?:after|once|when) (?:it is |it's )?(?:bending|bent|the bend) | nach dem biegen",
@@ -207,10 +187,8 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         )
         or _is_price_break(layout, figure, before)
         or _is_left_after_bending(before, after)
-        or (_TOOL_BEFORE.search(before) is not None and _TOOL_ACROSS.match(after) is not None)
         or _is_of_made_thing(layout, figure, before, after)
-        or _is_of_worn_tool(layout, figure, before, after)
-        or (_OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None)
+        or is_of_tool(layout, figure, before, after)
     )
 
 
@@ -219,16 +197,6 @@ def _is_radius_of_roll(before: str, after: str) -> bool:
     return _ROLL.search(before) is not None and (
         _RADIUS_OF.search(before) is not None or _RADIUS_BEHIND.match(after) is not None
     )
-
-
-def _is_of_worn_tool(layout: Layout, figure: Figure, before: str, after: str) -> bool:
-    """'Old mandrel is worn to .560': the tool as it is; 'worn to 1.5 x .065' would be a tube."""
-    following = layout.after_in_sentence(figure)
-    if following is not None and following.link == "times":
-        return False
-    if before.endswith(("auf", "auf ")):
-        return _WORN_BEHIND.match(after) is not None
-    return _WORN.search(before) is not None
 
 
 def _is_left_after_bending(before: str, after: str) -> bool:
@@ -286,7 +254,7 @@ def _is_angle(figure: Figure, before: str, after: str) -> bool:
 def _is_length(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     if _FROM_END.match(after) or _ACROSS_A_HOOP.search(before):
         return True
-    if is_length_of_pieces(before, after):
+    if is_length_of_pieces(before, after) or is_straight_or_spoilt(before, after):
         return True
     if figure.number.value < (_LONG_IN if figure.unit == "in" else _LONG_MM):
         return False

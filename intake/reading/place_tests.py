@@ -26,6 +26,7 @@ _ONE_TUBE = frozenset(("tube", "tubing", "pipe"))
 """Two of them would be 'tubes'."""
 _PAIR = 2
 _NEAR = 3
+_LEAST_THOUSANDTHS = 20
 _MANY = Decimal(10)
 """So many mandrels are not ordered at once."""
 
@@ -177,6 +178,12 @@ def _is_thousandths(layout: Layout, od: Figure, figure: Figure) -> bool:
         return False
     touching = all(token.kind == "gap" for token in layout.between(od, figure))
     return touching and od.unit in ("in", None)
+
+
+def in_thousandths(figure: Figure) -> bool:
+    """'49 wall / CLR 3 in': a whole number called a wall needs no unit to be one in thousandths."""
+    whole = figure.number.style in ("integer", "speech", "words")
+    return figure.role == "wall" and whole and figure.number.value >= _LEAST_THOUSANDTHS
 
 
 def opens_list(layout: Layout, figure: Figure) -> bool:

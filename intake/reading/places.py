@@ -7,6 +7,7 @@ that look measured (a unit, a decimal, a fraction) are taken; a bare whole numbe
 from __future__ import annotations
 
 from decimal import Decimal
+from itertools import pairwise
 
 from .figures import LISTED, Figure, Layout
 from .likeness import nearly, same_size
@@ -32,6 +33,10 @@ _TUBE_BEFORE = word_set(
     "running bending our size sizes",
 )
 _TUBE_AFTER = word_set("tube tubing pipe tubes rohr od")
+_TUBE = word_set("tube tubing pipe rohr tubo buis")
+_BENDS = word_set("bend bending biegen cintrer doblar curvar curvare piegare buigen")
+_TO = word_set("to for zum pour para per te")
+_MARKS = frozenset((":", "=", "-", "–"))
 _FAR = 60
 """Figures looked back for one that is known; keeps the search linear."""
 _INCH = Decimal("25.4")
@@ -46,7 +51,7 @@ def assign_by_place(layout: Layout) -> None:
     """Adopt unnamed figures as OD, wall or radius where place and size leave no other sense."""
     for figure in layout.figures:
         if figure.role == "label":
-            _read_labelled(figure)
+            _read_labelled(layout, figure)
         elif figure.role == "die":
             _read_die(layout, figure)
     _share_brackets(layout)
@@ -95,9 +100,13 @@ def _read_bare_answer(layout: Layout) -> None:
             figure.give(role, "place")
 
 
-def _read_labelled(figure: Figure) -> None:
+def _read_labelled(layout: Layout, figure: Figure) -> None:
     """'2 inch tube', 'Rohr 38': a diameter if the number can be one."""
     value = figure.number.value
+    after = layout.after(figure)
+    if after is not None and after.role == "wall" and _is_labels_value(layout, figure):
+        figure.give("od", "place")  # "Tube: 3", and on the next line "Wall: .120"
+        return
     if figure.is_gauge:
         figure.role = "wall"
     elif figure.unit == "sch":
@@ -113,6 +122,12 @@ def _read_labelled(figure: Figure) -> None:
         figure.role = None
 
 
+def _is_labels_value(layout: Layout, figure: Figure) -> bool:
+    """'Tube: 3', 'Rohr - 38', not 'tubes: 3'."""
+    ahead = layout.tokens[max(0, figure.token - 2) : figure.token]
+    return len(ahead) == 2 and ahead[1].text in _MARKS and ahead[0].text in _TUBE
+
+
 def _read_die(layout: Layout, figure: Figure) -> None:
     """'on a 6 in die' is a radius where the tube is known; 'our 1-3/4 die set' names the tube."""
     if figure.unit in ("ga", "sch"):
@@ -123,6 +138,11 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         figure.give("od", "place")  # "two dies, 1.5 tube 4.5 clr and 1.75 tube 5.25 clr"
         return
     left = layout.tokens_before(figure, 3)
+    texts = [token.text for token in left]
+    to_bend = any(first in _TO and second in _BENDS for first, second in pairwise(texts))
+    if to_bend and is_diameter(figure):
+        figure.give("od", "place")  # "a 2-3/4 CLR die set to bend 1-1/2 round tube"
+        return
     if any(cue.role == "die" for token in left for cue in token.cues):
         figure.give("radius", "place")  # "a former of 4 inches"
         return

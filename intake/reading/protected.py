@@ -108,6 +108,9 @@ _LED_BY_DIGIT: Kinds = (
         r"[a-z]{1,4}\d{1,4}[a-z]{0,3}\b(?![.,/]\d)",
         r"(?<![\w.,])\d{2,4}(?:[ -]\d{2,4}){3,8}\b",
         r"(?<![\w.,])(?:\d{1,3}\s?hundred\sblock\b|\d{3,5}\sblock\s(?:of|on)\b)",  # a street
+        r"(?<![\w.,])\d{1,5}\s(?:[nsew]|ne|nw|se|sw)\.?\s(?:\d{1,3}(?:st|nd|rd|th)|[a-z]{3,16})"
+        # 410 W 9th St
+        r"\s(?:st|street|ave|avenue|rd|road|blvd|drive|ln|lane|way|court|pkwy|hwy)\b",
         r"\b(?:4x4|2x4|4x2)s?\b(?!\s?(?:x|mm|in\b|\"|\.\d))",
     )),
 )  # fmt: skip

@@ -7,6 +7,7 @@ from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
 from .patterns import whole_words, word_set
 from .roles import RADIUS_ROLES, Role
+from .side_of_fault import without_faults
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("clr", (
@@ -184,7 +185,7 @@ def refine_radii(layout: Layout) -> None:
 
 def _refine(figure: Figure, around: str) -> None:
     denied = NO_CENTRE.search(around) is not None
-    around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
+    around = without_faults(NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around)))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
         figure.notes.append("hedged")

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
+
+from .numbers import Number
 
 _NAMED = re.compile(
     r"(?:(?:sch(?:[ée]d(?:ul[aeo])?)?|c[ée]d(?:ul[ae])?)\.?\s?)?(?P<name>std|xs|xxs|xh|xxh|10s|40s|80s|5s)\b",
@@ -16,6 +19,7 @@ _SPELLED = re.compile(
 _PIPE = re.compile(r"\b(?:pipes?|nps|black iron)\b(?! rack| bender)", re.IGNORECASE)
 _BESIDE_PIPE = 40
 """Characters from 'extra heavy' to the 'pipe' that it goes with: tube has no weights."""
+_WHOLE = re.compile(r"\d{1,3}")
 STARTS = frozenset("sxdec")
 """What the names that begin with a letter begin with."""
 
@@ -31,3 +35,13 @@ def schedule_at(text: str, at: int) -> tuple[str, int] | None:
             return spelled.lastgroup, spelled.end()
     named = _NAMED.match(text, at)
     return None if named is None else (named["name"].upper(), named.end())
+
+
+def whole_schedule(text: str, number: Number | None) -> Number | None:
+    """A schedule's number alone: 'sch 40 3/4 pipe' is no 40-3/4."""
+    if number is None or number.style != "mixed":
+        return number
+    whole = _WHOLE.match(text, number.start)
+    if whole is None:
+        return number
+    return Number(whole.start(), whole.end(), (Decimal(whole[0]),), "integer")

@@ -12,6 +12,7 @@ from statistics import fmean
 from ...rules.request import LENGTH_FIELDS, SizeRequest
 from .around_size import Surroundings
 from .asked_learnt import asked_score
+from .asked_outright import asked_outright
 from .requests import wholly_doubted
 
 UNLIKELY = -2.0
@@ -36,7 +37,10 @@ def with_told_by_words(
     scores = [_score(request, around) for request in requests]
     scored = list(zip(requests, scores, strict=True))
     said = [score for request, score in scored if score is not None and _is_size(request)]
-    return [_judged(*one) for one in scored], max(said, default=None)
+    likeliest = max(said, default=None)
+    if len(requests) == 1 and asked_outright(text, min(_places(requests[0]), default=0)):
+        return list(requests), likeliest
+    return [_judged(*one) for one in scored], likeliest
 
 
 def _is_size(request: SizeRequest) -> bool:

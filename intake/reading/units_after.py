@@ -24,7 +24,8 @@ _DIAMETER = any_of(
 )
 # "3D" is a radius, but not in "3D drawing", "D: 40" or "D'Angelo".
 _NO_MULTIPLE = any_of(
-    r"\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|max|[=:]) | \.\w | '"
+    r"\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|[=:])",
+    r"[\t ]?max | \.\w | '",
 )
 _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
@@ -60,7 +61,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"psi\b",
         r"bar\b | mpa\b | ksi\b | hb\b | hrc\b | microns?\b | [µμ]m\b | ft\b\.? | feet\b",
         r"foot\b | '(?!') | m\b(?!\s?\.?m) | met(?:er|re)s?\b | mtrs?\b | yards?\b | grit\b",
-        r"rpm\b | hp\b | cc\b | tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?[=:]|\s?\d)",
+        r"rpm\b | hp\b | cc\b | lit(?:er|re)s?\b",
+        r"tons?\b | tonnes?\b | (?<=\s)t\b(?!\d|\s?[=:]|\s?\d)",
         r"volts?\b | v\b | amps?\b | kw\b | years?\b | yrs?\b | days?\b | gg\b | weeks?\b | wks?\b",
         r"months?\b | hours?\b | hrs?\b | minutes?\b | mins?\b(?!\.?\s?(?:wall|wt|thk|od\b|clr))",
         r"tage?n?\b | wochen?\b",
@@ -94,6 +96,9 @@ _COUNTED = late_pattern(
         "stk | stueck | pi[eè]ces? | pi[eè]zas? | uds? | unidades | pezz[io] | pz | stuks? | szt",
         "ks | mandrels? | mandrills? | dies | tubes | pipes | bends | b[oö]gen | frames",
         "hairpins? | parts | people | employees | guys | balls? | kugeln? | glieder | billes",
+        "pictures? | pics? | photos? | prints | sketches | files | pages | attachments | videos",
+        "bilder | fotos? | zeichnungen | images | dessins | dibujos | planos | immagini | disegni",
+        r"afbeeldingen | tekeningen | man\s(?:shop|crew|outfit) | shifts",
         "places | plcs? | locations | spots | stellen | endroits | posiciones | punti | plaatsen",
         r"sticks | joints | lengths | hoops | loops | cages | bars(?!\b\s?=) | rails | chairs",
         "handrails | railings | guards | gates | benches | racks | legs(?= per| each)",
@@ -117,7 +122,15 @@ _NOT_INCH = word_set(
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
 )
+_OF_TUBE = late_pattern(
+    r"(?:mild|stainless|steel|brass|copper|titanium|chromoly|inconel|aluminum)(?:\ssteel)?"
+    r"\s(?:tube|tubing|pipe)\b",
+    re.IGNORECASE,
+)
+_WIDEST_IN = 6
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
+_ANY_NEXT = late_pattern(r"\s+[A-ZÀ-Þ]|\s*\n\s*\n|\s*$")
+"""'Legs are 8 and 14 inches. OD is 7/8': nobody writes the whole word with a point."""
 _MEASURE_WORD = late_pattern(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
 _NO_MEASURE = late_pattern(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
 _WALL_BEHIND = late_pattern(r"\s?-?(?:wall|thick|w\b)", re.IGNORECASE)
@@ -143,16 +156,20 @@ class UnitAfter:
     """The word may be a preposition."""
 
 
+_NEXT_LABEL = late_pattern(
+    r"[ \t]*\n[ \t]*[^\W\d_][\w'/]{0,16}(?:[ \t][\w'/]{1,16}){0,3}\.?[ \t]?(?:[:=]|[–-]\s)"
+)
+"""The next line's label counts nothing: "70 / Stk.: 1", "6.500 / Bends per part - 3"."""
+
+
 def counted_after(text: str, number: Number) -> bool:
     """Whether a whole number counts what stands behind it: '640 hairpins', '1.200 pezzi'."""
     if number.style == "decimal":
-        return counts_thousands(text, number)
+        return counts_thousands(text, number) and not _NEXT_LABEL.match(text, number.end)
     counted = _COUNTED.match(text, number.end) if number.style == "integer" else None
     if counted is None:
         return False
-    behind = text[counted.end() : counted.end() + 2]
-    # The next line's label counts nothing of this one: "70 / Stk.: 1".
-    return not ("\n" in counted[0] and behind.strip(".")[:1] == ":")
+    return not _NEXT_LABEL.match(text, number.end)
 
 
 def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfter | None:
@@ -214,13 +231,19 @@ def _closes_quote(text: str, number: Number) -> bool:
 
 def _inch(text: str, match: re.Match[str], number: Number, materials: Container[int]) -> UnitAfter:
     written = match["inch"].casefold()
-    if written.endswith(".") and _SENTENCE_NEXT.match(text, match.end()):
+    whole = written.endswith(("inches.", "inch."))
+    if written.endswith(".") and (_SENTENCE_NEXT if not whole else _ANY_NEXT).match(
+        text, match.end()
+    ):
         return UnitAfter("in", match.end() - 1)  # "6 in. Thanks": the point ends the sentence
     preposition = _PREPOSITION_IN.match(text, number.end) if written == "in" else None
     if preposition is None:
         return UnitAfter("in", match.end())
     following = preposition["next"].casefold().rstrip(".")
     if following in _NOT_INCH:
-        return UnitAfter(None, number.end)
+        # "1-1/2 in mild steel" is in inches all the same
+        tube = number.value <= _WIDEST_IN and _OF_TUBE.match(text, preposition.start("next"))
+        inches = number.style in ("fraction", "mixed") or tube  # "3 in mild steel tube"
+        return UnitAfter("in", match.end(), weak=True) if inches else UnitAfter(None, number.end)
     weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
     return UnitAfter("in", match.end(), weak)
