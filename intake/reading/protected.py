@@ -13,6 +13,7 @@ from functools import lru_cache
 from ..late_pattern import late_pattern
 from .bore_by_od import is_bore_by_od
 from .patterns import any_of
+from .slashed_days import slashed_days
 
 _MONTH = any_of(
     "jan(?:uary|uar|vier|uari)? | feb(?:ruary|ruar|ruari)? | febr | m[aä]r(?:ch|z)? | mars",
@@ -248,11 +249,11 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]
-    inline = _inline_items(text)
-    if inline:
+    more = [*_inline_items(text), *slashed_days(text)]
+    if more:
         found: list[tuple[int, int, str]] = []
         begins = [begin for begin, _, _ in spans]
-        for item in inline:
+        for item in more:
             at = bisect_right(begins, item[1] - 1)
             if at == 0 or spans[at - 1][1] <= item[0]:
                 found.append(item)
