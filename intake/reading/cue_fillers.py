@@ -29,6 +29,7 @@ FILLER_LEFT = word_set(
     credo sia penso dovrebbe essere crois serait doit être creo sea pienso debe ser glaube denke
     curva coude cintre bocht tiene que ser debería must muss soll moet deve doit faire être
     wäre wär wärs würde wird would sarà sarebbe sera serait será sería zou wordt immer überall
+    beträgt bedraagt vaut vale mesure misura mide misst meet
     partout ich denk ik dacht think believe guess i'd assume reckon que qu'il che dat sollte sein"""
 )
 VALUES = word_set("value figure wert valeur valor valore waarde")

@@ -25,7 +25,7 @@ class Found:
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
 _LONGEST_BRACKET = 6
-_WRAPPED = 48
+WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
 _OF_ORDER = word_set("same that this")
@@ -43,7 +43,7 @@ _NUMBERED = word_set(": = no nr # . - (")
 _LOOSE = word_set("in on with for by at , . )")
 _COMPARED = word_set("than more less tighter smaller")
 _COPULA = word_set(
-    """son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures"""
+    "son sono sind zijn sont is are was be = : ist beträgt bedraagt est es è will equals measures"
 )
 _MOVING = word_set("moving moved move stepping stepped step bumping bumped jumping jumped")
 _ARTICLES = word_set("a an the about approx approximately around also still now our")
@@ -193,7 +193,7 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
 def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
     """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
     end = layout.tokens[at].start
-    return not distance and end - layout.text.rfind("\n", 0, end) > _WRAPPED
+    return not distance and end - layout.text.rfind("\n", 0, end) > WRAPPED
 
 
 def _opens_clause(layout: Layout, at: int) -> bool:

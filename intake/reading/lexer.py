@@ -328,6 +328,9 @@ class _Lexer:
     def _cue(self, at: int, end: int, first: str) -> int | None:
         """The longest phrase that begins with the word at ``at`` and says what a number is."""
         found = cue_phrase(self.text, end, first)
+        if found is None and first.startswith("l'"):
+            found = cue_phrase(self.text, end, first[2:])  # "l'épaisseur est de 1,5"
+            at = self._add("word", at, at + 2) if found is not None else at
         if found is None:
             return None
         self._add("cue", at, found[0])

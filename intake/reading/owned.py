@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
+from .cue_sides import WRAPPED
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .owned_anew import is_wanted_anew
@@ -141,6 +142,8 @@ _OWNED_HEADING = late_pattern(
 )
 _END_OF_LIST = late_pattern(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
+_WALLS_ACROSS = 4
+"""A figure that goes more often than that into the one before it is likely its wall."""
 _ON_A = late_pattern(r"^[^.;,]{0,16}\b(?:on|at|for|auf|bei|sur|con|su|op)\s(?:an?\s|the\s|r\s?)?$")
 _CLR = late_pattern(r"\W{0,3}(?:mm|in|inch)?\W{0,2}(?:clr|radius|rad|cl\b|cent(?:er|re))")
 
@@ -155,9 +158,22 @@ def hear_owned(layout: Layout) -> None:
         owned = _OWNED.search(text)
         if owned is not None and not is_wanted_anew(text, owned, figures, layout):
             begin = layout.sentence_start(sentence)
-            gone.update(_owned_before(text, begin, owned, figures))
+            clause = _line_start(layout, begin, begin + owned.start())
+            on_line = [figure for figure in figures if figure.start >= clause]
+            gone.update(_owned_before(text, begin, owned, on_line))
             _owned_behind(layout, text, begin, owned, figures)
     _drop(layout, gone)
+
+
+def _line_start(layout: Layout, begin: int, at: int) -> int:
+    """Where the line begins in which 'we already have' stands; the sentence, where its lines were
+    only broken by their length: '... 304L / Nous avons déjà un mandrin pour 30x2' are two."""
+    end = layout.text.rfind("\n", begin, at)
+    if end < 0:
+        return begin
+    short = end - layout.text.rfind("\n", 0, end) <= WRAPPED
+    capital = layout.text[end + 1 : end + 2].isupper()
+    return end + 1 if short or capital else begin
 
 
 def _owned_before(
@@ -205,9 +221,14 @@ def _drop(layout: Layout, gone: set[_Value]) -> None:
     if not gone:
         return
     for figure in layout.figures:
-        whole = figure.link == "times" and len(gone) > 1
-        before = layout.before(figure) if whole else None
-        of_another = before is not None and (before.number.value, before.unit) not in gone
+        before = layout.before(figure) if len(gone) > 1 else None
+        of_another = (
+            before is not None
+            and (
+                figure.link == "times" or figure.number.value * _WALLS_ACROSS < before.number.value
+            )
+            and (before.number.value, before.unit) not in gone
+        )
         if (figure.number.value, figure.unit) in gone and not of_another:
             figure.negated = True
 

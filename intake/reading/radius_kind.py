@@ -79,6 +79,14 @@ DENIED_SIDE = late_pattern(
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
 )
+_FAULT_INSIDE = late_pattern(
+    r"\b(?:wrinkl\w+|kink\w*|crack\w*|rippl\w+|buckl\w+|plis?|fissures?|falten\w*|risse?|beulen?"
+    r"|grinz[ae]|pieghe|crepe|cricche|arrugas?|pliegues?|grietas?|plooi\w*|rimpel\w*|scheur\w*)\b"
+    r"[^.;,\d]{0,24}?\b(?:inside|inner|innen\w*|intérieur\w*|interieur\w*|interior|dentro|interno"
+    r"|intern[ae]|binnen\w*)(?:\s(?:of the (?:bend|curve)|du coude|de la curva|della curva"
+    r"|(?:van|in) de bocht))?"
+)
+"""'L'ultima curva aveva grinze all'interno' says nothing of how a radius is measured."""
 _SOME_SIDE = late_pattern(
     r"\b(?P<side>inside|inner|inward|outside|outer)\b"
     r"(?!\s(?:dia|od\b|the (?:tube|pipe|line|box|garage|house|shop)|my|our|your|diam|bore|weld|bead"
@@ -184,7 +192,7 @@ def refine_radii(layout: Layout) -> None:
 
 def _refine(figure: Figure, around: str) -> None:
     denied = NO_CENTRE.search(around) is not None
-    around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
+    around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", _FAULT_INSIDE.sub(" ", around)))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
     if kinds and _UNSURE.search(around):
         figure.notes.append("hedged")
