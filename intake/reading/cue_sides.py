@@ -225,14 +225,16 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         token = layout.tokens[back]
         if token.number is not None or layout.sentence_of[back] != figure.sentence:
             return None
-        if token.text in _CLAUSE_ENDS:
-            return None
+        if token.text in _CLAUSE_ENDS or (token.kind == "line" and layout.tokens[at].text == ":"):
+            return None  # "... die Daten für den Dorn: / Rohr: 18"
         if token.kind != "cue" or back in used or token.text in _BENDS:
             continue  # "the radius to the inside of the bend is 5 in"
         cue = next((c for c in token.cues if c.role in _SUBJECTS), None)
         if cue is not None and cue.role == "noise" and _is_complement(layout, back):
             continue  # "the distance between axes of the two legs is 152"
         following = layout.tokens[back + 1]
+        if token.text == "die" and layout.text[following.start].isupper():
+            continue  # "hier die Daten: Rohr: 18"
         named = following.kind == "word" and following.text.isalpha() and back + 1 < at
         if cue is not None and cue.role == "noise" and named and begins_tube(layout, figure):
             continue  # "the wheel hoop is 1.5 x .065"

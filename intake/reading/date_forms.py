@@ -148,6 +148,8 @@ class Calendar:
     ) -> Written | None:
         if len(parts[0]) > 2 or len(parts[1]) > 2 or self.words.at(end) in d.MEASURES:
             return None
+        if self.words.at(at - 1) in d.TUBES:
+            return None  # "für Rohr 25/2 mit Radius 75"
         a, b = int(parts[0]), int(parts[1])
         if mark == ".":
             if self.words.at(end) == ".":

@@ -98,6 +98,8 @@ DIRECT = word_set(
     "livraison délai entrega plazo consegna levering leverdatum levertijd",
 ) | {":", "=", ".", "…", "-"}
 """Right before figures without a year these make them a day."""
+TUBES = word_set("tube tubes tubing pipe rohr rohre rundrohr tubo tubos tubi buis buizen ø")
+"""Right behind these '25/2' is an OD and a wall."""
 LIMITS = word_set("uiterlijk tegen voor op leverdatum levering spätestens bis") | {":"}
 """Behind these '20-11' is a day too, as the Dutch write it."""
 _PLACES = (
@@ -276,7 +278,7 @@ ARTICLES = word_set(
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
 ON = word_set("am zum pour para per du dal op")
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
-LEADING = word_set("by before bis vor avant ici antes entro voor tegen do")
+LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
 AFTER = phrases(
     " | ".join(_THERE),
     *_THERE_ABROAD,

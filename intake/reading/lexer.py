@@ -259,6 +259,9 @@ class _Lexer:
             part = part_at(self.text, at)
             if part is not None:
                 return self._with_unit(part, at).end
+        elided = at + folded.find("'") + 1
+        if elided > at and elided in self.materials:
+            return self._add("word", at, elided)  # "de l'acier", "dell'alluminio"
         if says_nothing(folded):
             return self._add("word", at, word.end())
         first = folded[0]

@@ -90,8 +90,9 @@ _MACHINE = whole_words(
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
     r"does | handles | takes | goes (?:up )?to | tops out | maxes out | limited to",
-    "kapazität | bis | schafft | kann | capacité | jusqu['’]à | peut | capacidad | hasta | puede",
-    "capacità | fino a | massimo | può | capaciteit | maximaal | tot | kan",
+    "kapazität | bis | schafft | kann | nimmt | capacité | jusqu['’]à | peut | accepte | prend",
+    "capacidad | hasta | puede | admite | acepta",
+    "capacità | fino a | massimo | può | accetta | capaciteit | maximaal | tot | kan",
 )
 _RADIUS = whole_words(
     r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius "

@@ -22,9 +22,11 @@ _OWNED = whole_words(
     "(?:got|have) your",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
+    "avons deja | on a d[eé]j[aà] | j'ai deja | abbiamo gi[aà] | ho gia",
 )
 _STILL = whole_words(
-    "already | from you | run fine | runs fine | works? fine | still | schon | déjà | ya | già | al"
+    "already | from you | run fine | runs fine | works? fine | still | schon | d[eé]j[aà] | ya",
+    "gi[aà] | al",
 )
 _ONE = late_pattern(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
@@ -109,7 +111,10 @@ _TOOL_OWNED = late_pattern(
     r"|bereits|noch|da|déjà|encore|ya|già|al|nog)\b)"
 )
 _FOR = late_pattern(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
+_A_ONE = (
+    "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that | ce qu'il faut"
+    " | todo lo necesario | quello che serve"
+)
 _A_TOOL = late_pattern(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
 _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"

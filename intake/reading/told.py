@@ -75,8 +75,15 @@ _ONE_AND_ONE = (
     r"un(?:o| mandrino) per [^.;]{1,40}? e uno per",
     r"een (?:doorn )?voor [^.;]{1,40}? en een voor",
 )
+_FOR_EACH = (
+    r"(?:je|pro) (?:größe|abmessung|rohr|radius|maß|position)",
+    r"par (?:taille|dimension|tube|rayon|diamètre|ligne)",
+    r"por (?:medida|tubo|radio|diámetro|línea)",
+    r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
+)
 _SEVERAL = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
     r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
     r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
@@ -108,6 +115,7 @@ _ONE_ALONE = late_pattern(
 """'One mandrel please.': a sentence of its own, whatever else is told."""
 _EVERY = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
     r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
     r"ambos",
@@ -121,6 +129,7 @@ _THAT_ONE = whole_words(
 )
 OF_EACH = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
     r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
     r"ciascun\w* | elk | elke | beide",

@@ -20,6 +20,7 @@ from .nets_there import is_tube_there
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
 from .sizes_said import COUNTED, SIZES
+from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
     AGAIN_HARMLESS,
@@ -274,4 +275,4 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
 
 
 def _without_harmless(words: str) -> str:
-    return AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words))
+    return ELSEWHERE.sub(" ", AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words)))
