@@ -7,7 +7,8 @@ from .patterns import word_set
 FILLER_LEFT = word_set(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
     on nominal nom ist von mit est de du del di da van es el la le il het measured measures
-    measuring actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
+    measuring
+    actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
     environ aproximadamente ongeveer etwa rund zirka cirka unos circa here there over in mm inch
     inches | bis zur des bogens rohrs rohres biegung each

@@ -65,9 +65,9 @@ def is_let_be(words: str) -> bool:
 def is_there(
     own: Sequence[str], behind: Sequence[str], others: Sequence[str], *, last: bool
 ) -> bool:
-    """Bought before or elsewhere, owned, or another's; ``last`` tells that no other size comes after
-    it: then a request ``behind`` that points to none is for those. ``others`` are the words on
-    other sizes, which may ask for this one once more."""
+    """Bought before or elsewhere, owned, or another's; ``last`` tells that no other size comes
+    after it: then a request ``behind`` that points to none is for those. ``others`` are the words
+    on other sizes, which may ask for this one once more."""
     if any(map(_ONCE_MORE.search, others)):
         return False
     asking = [words for words in behind if ASKS.search(words)]
