@@ -33,7 +33,8 @@ ASKS = whole_words(
     r"cherch\w+ | (?<!le )(?<!votre )(?<!du )devis",
     r"chiffrer",
     r"prix | voudr\w+ | souhait\w+ | combien | pourri\w+ | pouvez | devons | coûte\w* | manque",
-    r"necesit\w+ | pasadme | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+",
+    r"necesit\w+ | pasadme | (?<!la )(?<!su )(?<!vuestra )ofertas? | ofert(?:ar|en|ad)",
+    r"solicit\w+ | rogamos | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+",
     r"quer(?:emos|ría\w*)",
     r"quiero | busc\w+ | hace falta | falta | tenemos que | cuestan? | cuánto | podéis | pueden",
     r"podrían",
@@ -52,7 +53,7 @@ ASKS_FOR = whole_words(
 """These ask where nothing speaks against it: 'he bought one for 30 x 2' does not."""
 TOOL = whole_words(
     "mandrels? | one[- ]off | just one | only one | one only | qty | quantity | dorne? | mandrins?",
-    "mandril(?:es)? | mandrin[oi] | doorn(?:en)?",
+    "mandril(?:es)? | mandrin[oi] | doorn(?:en|s)?",
 )
 """Named in a sentence on no size, it is asked for."""
 

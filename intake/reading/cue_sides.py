@@ -54,6 +54,8 @@ _LIMITED = word_set(
 )
 _ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
+_OF_THAT = word_set("van voor")
+"""Before these 'die' is the Dutch 'the one'."""
 _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
     "sits sit",
@@ -161,8 +163,8 @@ def _only_after(cues: tuple[Cue, ...]) -> bool:
 def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     """What the cue at ``at`` says of a number behind it, or None where it speaks of another."""
     cue = next((cue for cue in layout.tokens[at].cues if cue.side != "after"), None)
-    if cue is None:
-        return None
+    if cue is None or (layout.tokens[at].text == "die" and passed & _OF_THAT):
+        return None  # "die van 26,9 hebben we niet meer nodig"
     if cue.role == "noise":
         if passed & _COPULA and _is_complement(layout, at):
             return None

@@ -71,7 +71,7 @@ SIZE_CUES: CueWords = (
         materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |
         espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
-        spessore parete | parete | spessore di parete | wanddikte | wanddik | muurdikte |
+        spessore parete | parete | wd | spessore di parete | wanddikte | wanddik | muurdikte |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
         tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |
@@ -149,7 +149,9 @@ SIZE_CUES: CueWords = (
         biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
         rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
         raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |
-        radio de doblado | buigradius | scheibenradius | rollenradius | plooistraal |
+        radio de doblado | radio de curvado | radio curvatura | rayon de cintre | rayon cintrage |
+        raggio di piegatura | raggio curvatura | raggio piega | biegehalbmesser |
+        buigradius | scheibenradius | rollenradius | plooistraal |
         plooiradius | kromtestraal | buigstraal | straal | bochtstraal | bochtradius |
         radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
         promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |

@@ -36,8 +36,11 @@ _ONE = late_pattern(
 _WANTED = whole_words(
     "need | want | looking | quote | price | require | after | make | buy | order | like | please",
     r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
-    "nodig | zoeken | offer | supply",
+    r"nodig | zoek\w* | offer | supply | gesucht | such(?:e|en) | cherche | busc(?:o|amos) | cerco",
+    "gevraagd | kosten? | prix | precio | prezzo | preis | prijs | offerte | angebot | anfrage",
+    "aanvraag | devis | preventivo | oferta | offerta | richiesta | demande | solicitud",
 )
+_STOP = late_pattern(r"[^\W_][.!?]\s+[^\W\d_]")
 _REFUSES = late_pattern(
     r"\b(?:don'?t|do not|no need(?: to)?|needn'?t|not|never|without|nicht|kein\w*|pas|no|non"
     r"|niet)\s(?:to\s|me\s|any\s)?$"
@@ -335,6 +338,9 @@ def hear_owned_lines(layout: Layout) -> None:
         if following is not None and following.line == figures[-1].line:
             end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
         after = layout.words(figures[1].end, end if end >= 0 else len(layout.text))
-        if _LINE_OWNED.search(after) and not _WANTED.search(layout.words(begin, end)):
+        owned = _LINE_OWNED.search(after)
+        if owned is None or _STOP.search(after, 0, owned.start()):
+            continue  # "... 38 x 2, R 114. De mal hebben we al": another sentence
+        if not _WANTED.search(layout.words(begin, end)):
             for figure in figures:
                 figure.negated = figure.owned = True

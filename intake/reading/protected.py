@@ -164,6 +164,9 @@ _LED_BY_LETTER: Kinds = (
         rf"{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?[,;/ ]{{1,3}}{_HOUSE}\b\.?\s?\w{{1,4}}\b",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
+        # "USt-ID DE 812 345 678", "TVA FR 12 812 345 678"
+        r"(?:ust|vat|btw|tva|mwst|uid|iva)\b[-. ]{0,2}(?:id\b)?[-. ]{0,2}(?:(?:nr|no)\b)?[.: ]{0,3}"
+        r"[a-z]{2}\s?\d[\d. ]{6,14}\d",
         r"(?-i:[A-Z]{2,6})/\d{1,4}(?:/\d{1,6})+\b",  # ENQ/26/0931
         # "Rif. int. 26/1187-40", "Unser Zeichen 26/44-2", but "job: 2-3/8 x .154"
         rf"{_REFERENCE}\b\.?\s?(?:int(?:erne?|ern)?\b|nr\b|no\b|n[°º]|num(?:mer|ber)?\b)?\.?"

@@ -34,7 +34,7 @@ _ASKS = whole_words(
     r"podéis | serv\w+ | bisogno | preventiv\w+ | prezz\w+ | costa\w* | vorre\w+ | cerchiam\w+",
     r"cerco | offerta | anche | mandrin\w+ per | potete | può",
     r"nodig | zoek\w* | offerte\w* | prijs\w* | wil(?:len)? | graag | bestel\w* | ook | nog | kunt",
-    r"doorn(?:en)? voor",
+    r"doorn(?:en|s)? voor",
 )
 _ALSO_TELLS = late_pattern(
     r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
@@ -92,11 +92,11 @@ _SEVERAL = whole_words(
     r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
     r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
     r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
-    r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
-    r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne",
+    r"auch | chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos",
+    r"(?:dos|tres) mandriles | también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
     r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
-    r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
+    r"beide | (?:twee|drie) doorn(?:en|s) | ook | combinations? | separate(?:ly)?",
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
 )
@@ -117,7 +117,7 @@ _EVERY = whole_words(
     *_ONE_AND_ONE,
     *_FOR_EACH,
     r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
     r"ambos",
     r"ogni | ognuno | entrambi | ciascun\w* | elk | elke | one more | another | and one",
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|be)",

@@ -21,7 +21,7 @@ from .told_otherwise_words import (
 from .told_plainly_words import NO_MANDREL, ON_OUR_MACHINE, TAKEN_UP_AGAIN
 
 _FOR_IT = late_pattern(
-    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|one) (?:each )?"
+    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en|s)?|one) (?:each )?"
     r"(?:for|to suit|für"
     r"|pour|para|per|voor)\b"
 )

@@ -63,7 +63,7 @@ _WHOLE = ("wall", "clr")
 _COUNTED_TOOLS = late_pattern(
     r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
     r"|plugs"
-    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)\b"
+    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doorn(?:en|s))\b"
 )
 
 
@@ -79,7 +79,7 @@ _ALSO_LATER = late_pattern(
 
 _COUNTED_FOR_IT = late_pattern(
     r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
-    r"|mandrini|doornen)"
+    r"|mandrini|doorn(?:en|s))"
     r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
 )
 """'4 mandrels for 3/8 x .035': as many of the one size."""

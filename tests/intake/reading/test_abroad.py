@@ -4,14 +4,18 @@
 
 from __future__ import annotations
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
 
-from .support import read_text
+from bendreply.intake.reading import read
+
+from .support import read_text, whole
 
 Wanted = tuple[tuple[str, str, str], ...]
 FORTY: Wanted = (("40", "2", "100"),)
+PAIR: Wanted = (*FORTY, ("50", "2", "150"))
 
 WALL_BY_ITS_WORD: list[tuple[str, Wanted]] = [
     (
@@ -73,11 +77,83 @@ CREASES: list[tuple[str, Wanted]] = [
     ("Mandril 40x2 R100\nLa última curva salió con arrugas por dentro", FORTY),
     ("Doorn 40x2 R100\nDe laatste bocht had plooien aan de binnenkant", FORTY),
 ]
+SEVERAL_ASKED: list[tuple[str, Wanted]] = [
+    ("Was kosten Biegedorne für Rohr 40x2, Radius 100 und Rohr 50x2, Radius 150?", PAIR),
+    ("Graag per maat een doorn aanbieden: buis 40x2, radius 100; buis 50x2, radius 150.", PAIR),
+    ("Bitte je Größe einen Dorn anbieten: Rohr 40x2, Radius 100; Rohr 50x2, Radius 150.", PAIR),
+    ("Merci de chiffrer un mandrin par tube : 40x2, rayon 100; 50x2, rayon 150.", PAIR),
+    ("Doorns voor:\nradius 100: buis 40 x 2\nradius 150: buis 50 x 2\nAlvast bedankt", PAIR),
+]
+LABELLED: list[tuple[str, Wanted]] = [
+    (
+        "Hier die Daten für den Dorn:\nRohr: 40\nWandstärke: 2 mm\nRadius: 100\nBitte anbieten",
+        FORTY,
+    ),
+    ("Bitte einen Dorn anbieten, hier die Daten: Rohr: 40, Wandstärke: 2, Radius: 100", FORTY),
+    ("Merci de chiffrer un mandrin :\n- Rayon : 100\n- Diamètre : 40\n- Épaisseur : 2,0 mm", FORTY),
+    ("Zoek doorn voor buis Ø 40, wd 2, buigstraal 100", FORTY),
+    ("Mandriles:\n40 x 2 mm – radio de curvado 100 mm", FORTY),
+    ("Servono mandrini per tubo del 40 spessore 2, raggio 100", FORTY),
+]
+NOT_ASKED_FOR: list[tuple[str, Wanted]] = [
+    (f"{ask} {told}", FORTY)
+    for ask, sentences in {
+        "Wir brauchen einen Dorn für 40x2, R 100.": (
+            "Den Dorn für 54 x 1,5 haben wir bei einem anderen Lieferanten bestellt.",
+            "Der Dorn für 54x2 vom letzten Jahr läuft übrigens super.",
+            "Das 26,9er brauchen wir nicht mehr.",
+            "Unsere Biegemaschine nimmt max. 60 x 3 mm.",
+        ),
+        "Nous avons besoin d'un mandrin pour 40x2, R 100.": (
+            "Le mandrin pour 54 x 1,5 a été commandé chez un autre fournisseur.",
+            "Le mandrin 54x2 de l'an dernier marche très bien.",
+            "Le 26,9 on n'en a plus besoin.",
+            "Pour le tube 18 x 1 on a déjà ce qu'il faut.",
+            "Notre cintreuse accepte max 60 x 3 mm.",
+        ),
+        "Necesitamos un mandril para 40x2, R 100.": (
+            "El mandril de 54 x 1,5 lo hemos pedido a otro proveedor.",
+            "El mandril de 54x2 del año pasado va muy bien.",
+            "El de 26,9 ya no lo necesitamos.",
+            "Nuestra curvadora admite máx. 60 x 3 mm.",
+        ),
+        "Ci serve un mandrino per 40x2, R 100.": (
+            "Il mandrino da 54 x 1,5 l'abbiamo ordinato da un altro fornitore.",
+            "Il mandrino 54x2 dell'anno scorso va benissimo.",
+            "Quello da 26,9 non serve più.",
+            "Abbiamo gia un mandrino per 30x2.",
+        ),
+        "Wij hebben een doorn nodig voor 40x2, R 100.": (
+            "De doorn voor 54 x 1,5 hebben we bij een andere leverancier besteld.",
+            "De doorn 54x2 van vorig jaar loopt prima.",
+            "Die van 26,9 hebben we niet meer nodig.",
+        ),
+    }.items()
+    for told in sentences
+]
+OF_ANOTHER_SENTENCE: list[tuple[str, Wanted]] = [
+    (
+        "Per il tubo 18 x 1 abbiamo già il mandrino.\n\nRichiesta mandrini:\n1. Ø 40 x 2 mm, R = 100 mm\n2. Ø 16 x 1 mm, R = 40 mm",
+        (*FORTY, ("16", "1", "40")),
+    ),
+    ("Zoek doorn voor buis Ø 40 x 2, buigstraal 100. De mal en de geleider hebben we al.", FORTY),
+    ("zwei dorne, rohr 40 x 2, r=100.\n\nhrb 5412 | ust-id de 812 345 678", FORTY),
+]
 
 
 @pytest.mark.parametrize(
     ("text", "wanted"),
-    [*WALL_BY_ITS_WORD, *IN_SENTENCES, *OF_THE_NEXT_TUBE, *OWNED_ON_THE_NEXT_LINE, *CREASES],
+    [
+        *WALL_BY_ITS_WORD,
+        *IN_SENTENCES,
+        *OF_THE_NEXT_TUBE,
+        *OWNED_ON_THE_NEXT_LINE,
+        *CREASES,
+        *SEVERAL_ASKED,
+        *LABELLED,
+        *NOT_ASKED_FOR,
+        *OF_ANOTHER_SENTENCE,
+    ],
 )
 def test_read_as_meant(text: str, wanted: Wanted) -> None:
     sizes = read_text(text)
@@ -98,3 +174,40 @@ def test_a_size_that_is_there_counts_no_mandrels(owned: str) -> None:
     (size,) = read_text(f"1 mandrel for tubo 16 spessore 1, raggio 40. {owned}")
     assert (size.od_mm, size.wall_mm) == (Decimal(16), Decimal(1))
     assert size.quantity in (None, 1)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Letztes Jahr haben wir bei Ihnen einen Dorn für 26,9 x 2,3 gekauft.",
+        "Vorig jaar hebben we bij u een doorn voor 26,9 x 2,3 gekocht.",
+        "L'anno scorso vi abbiamo comprato un mandrino da 26,9 x 2,3.",
+    ],
+)
+def test_a_size_bought_before_is_never_sure(told: str) -> None:
+    sizes = read_text(f"Mandrels please:\nØ 40 x 2, R 100\nØ 50 x 2, R 150\n{told}")
+    assert [size.od_mm for size in sizes][:2] == [Decimal(40), Decimal(50)]
+    assert all(size.doubt_on("od") for size in sizes[2:])
+
+
+@pytest.mark.parametrize(
+    ("said", "material"),
+    [
+        ("C'est de l'acier S235.", "carbon_steel"),
+        ("Il tubo è dell'alluminio 6060.", "aluminium"),
+        ("material s235jr", "carbon_steel"),
+        ("matière p235tr1", "carbon_steel"),
+        ("werkstoff e235+n", "carbon_steel"),
+    ],
+)
+def test_materials_behind_an_article_and_in_small_letters(said: str, material: str) -> None:
+    (size,) = read_text(f"Mandrin pour tube 40x2, rayon 100. {said}")
+    assert size.material is not None
+    assert size.material.value == material
+
+
+def test_an_od_and_its_wall_are_no_day() -> None:
+    text = "Wir benötigen Dorne für Rohr 25/2 mit Radius 75 und für Rohr 16/1 mit Radius 32."
+    message, own = whole(text)
+    sizes = read(own, message.model_copy(update={"sent_on": date(2026, 10, 12)})).requests
+    assert [size.needed_by for size in sizes] == [None, None]
