@@ -36,7 +36,10 @@ _COUNTED = (
 """'1 x mandrel 1 x .065': the first sign counts what follows, and multiplies nothing."""
 _TIMES = re.compile(
     rf"x(?![a-z])(?!{_COUNTED})|"
-    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
+    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|p[eao]r\b(?=\s?[\d.])"
+    # "tube 25 sur 60 et 75 de rayon" sets it on two radii
+    r"|sur\b(?=\s?[\d.])(?!\s?\d{2,4}(?:\s?mm)?(?:\s?(?:,|et|ou|/)\s?\d{2,4}(?:\s?mm)?){0,4}"
+    r"\s(?:de |en )?rayons?\b)",
     re.IGNORECASE,
 )
 _DIGITS = re.compile(r"\d{1,2}(?!\d)")

@@ -33,6 +33,8 @@ WALL_BY_ITS_WORD: list[tuple[str, Wanted]] = [
     ),
     ("Mandrin pour du tube de 40 en 2 d'épaisseur, rayon 100", FORTY),
     ("Dorn für Rohr 40 mit 2 Wand und Radius 100", FORTY),
+    ("Mandrin pour tube de 40 par 2, rayon 100 à l'axe", FORTY),
+    ("Mandrin pour tube 40 sur 100 de rayon, épaisseur 2", FORTY),
     ("Mandrino per tubo 40 con 2 di spessore e raggio 100", FORTY),
 ]
 IN_SENTENCES: list[tuple[str, Wanted]] = [
@@ -82,6 +84,7 @@ SEVERAL_ASKED: list[tuple[str, Wanted]] = [
     ("Graag per maat een doorn aanbieden: buis 40x2, radius 100; buis 50x2, radius 150.", PAIR),
     ("Bitte je Größe einen Dorn anbieten: Rohr 40x2, Radius 100; Rohr 50x2, Radius 150.", PAIR),
     ("Merci de chiffrer un mandrin par tube : 40x2, rayon 100; 50x2, rayon 150.", PAIR),
+    ("Merci de chiffrer : tube 40x2, rayon 100 ainsi que pour tube 50x2, rayon 150.", PAIR),
     ("Doorns voor:\nradius 100: buis 40 x 2\nradius 150: buis 50 x 2\nAlvast bedankt", PAIR),
 ]
 LABELLED: list[tuple[str, Wanted]] = [
@@ -132,6 +135,10 @@ NOT_ASKED_FOR: list[tuple[str, Wanted]] = [
     for told in sentences
 ]
 OF_ANOTHER_SENTENCE: list[tuple[str, Wanted]] = [
+    (
+        "Un mandril. Diámetro 40. El espesor es 2. Curvamos con radio 100. Nuestra curvadora admite máx. 60 x 3 mm.",
+        FORTY,
+    ),
     (
         "Per il tubo 18 x 1 abbiamo già il mandrino.\n\nRichiesta mandrini:\n1. Ø 40 x 2 mm, R = 100 mm\n2. Ø 16 x 1 mm, R = 40 mm",
         (*FORTY, ("16", "1", "40")),
