@@ -94,6 +94,7 @@ LABELLED: list[tuple[str, Wanted]] = [
     ),
     ("Bitte einen Dorn anbieten, hier die Daten: Rohr: 40, Wandstärke: 2, Radius: 100", FORTY),
     ("Merci de chiffrer un mandrin :\n- Rayon : 100\n- Diamètre : 40\n- Épaisseur : 2,0 mm", FORTY),
+    ("Graag een doorn voor:\nBuisdiameter 40\nDikte: 2 mm\nRadius (hartlijn): 100 mm", FORTY),
     ("Zoek doorn voor buis Ø 40, wd 2, buigstraal 100", FORTY),
     ("Mandriles:\n40 x 2 mm – radio de curvado 100 mm", FORTY),
     ("Servono mandrini per tubo del 40 spessore 2, raggio 100", FORTY),
@@ -135,6 +136,9 @@ NOT_ASKED_FOR: list[tuple[str, Wanted]] = [
     for told in sentences
 ]
 OF_ANOTHER_SENTENCE: list[tuple[str, Wanted]] = [
+    ("Mandrino per tubo 40 x 2 con raggio 100.\nI tratti dritti sono 150 e 300 mm.", FORTY),
+    ("Mandril para tubo 40 x 2, radio 100. Los tramos rectos son de 150 y 300 mm.", FORTY),
+    ("Mandrin pour tube 40 x 2 rayon 100. Les parties droites font 150 et 300 mm.", FORTY),
     (
         "Un mandril. Diámetro 40. El espesor es 2. Curvamos con radio 100. Nuestra curvadora admite máx. 60 x 3 mm.",
         FORTY,
@@ -205,12 +209,14 @@ def test_a_size_bought_before_is_never_sure(told: str) -> None:
         ("material s235jr", "carbon_steel"),
         ("matière p235tr1", "carbon_steel"),
         ("werkstoff e235+n", "carbon_steel"),
+        ("R 110, Kupfer", "copper"),
     ],
 )
 def test_materials_behind_an_article_and_in_small_letters(said: str, material: str) -> None:
-    (size,) = read_text(f"Mandrin pour tube 40x2, rayon 100. {said}")
+    (size,) = read_text(f"Mandrin pour tube 40x2, rayon 110. {said}")
     assert size.material is not None
     assert size.material.value == material
+    assert size.grade != "110"
 
 
 def test_an_od_and_its_wall_are_no_day() -> None:
