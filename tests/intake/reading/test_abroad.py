@@ -224,3 +224,8 @@ def test_an_od_and_its_wall_are_no_day() -> None:
     message, own = whole(text)
     sizes = read(own, message.model_copy(update={"sent_on": date(2026, 10, 12)})).requests
     assert [size.needed_by for size in sizes] == [None, None]
+
+
+def test_a_verb_with_its_pronoun_asks_for_one() -> None:
+    (size,) = read_text("Potete quotarci un mandrino per tubo 40x2, raggio 100?")
+    assert size.quantity == 1
