@@ -32,7 +32,7 @@ _ASKS = whole_words(
     "plus | each | both",
     "two | mandrels? | every | all | dorne? | auch | noch | zweite[rnms]? | jeweils | mandrins?",
     r"aussi | deux | mandril(?:es)? | también | ambos | mandrin[oi] | anche | anime | entrambi",
-    "ook | doorn(?:en)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
+    "ook | doorn(?:en|s)? | beide | allebei | number | item | pos | chacun | cada | ognuno",
     r"options? | variant\w* | alternative\w* | opci\w+ | opzion\w+ | optie\w*",
     "same (?:wall|radius|tube|od|die|clr|size|material|thing|but) | and one for | one more",
     r"(?:the )?same(?: again)? (?:in|with|at)(?= \W?[\d.]) | (?:everything|all) else the same",

@@ -25,7 +25,7 @@ ASKS = whole_words(
     r"(?:i'?m|we'?re|am|are) (?:short(?: of)?|lacking|left without)",
     r"can'?t (?:find|get)(?! at\b| to\b| in\b)",
     r"brauch\w* | bräucht\w* | benötig\w* | bitte | such(?:e|en) | gesucht | möcht\w+ | hätte\w*",
-    r"(?<!ihr )(?<!das )(?<!im )(?<!dem )angebot\w* | anbiet\w* | was (?:kostet|würde)",
+    r"(?<!ihr )(?<!das )(?<!im )(?<!dem )angebot\w* | anbiet\w* | was (?:kostet|kosten|würden?)",
     r"müssen | möchten | fehlt",
     r"soll",
     r"sollen | wollen",
@@ -33,13 +33,15 @@ ASKS = whole_words(
     r"cherch\w+ | (?<!le )(?<!votre )(?<!du )devis",
     r"chiffrer",
     r"prix | voudr\w+ | souhait\w+ | combien | pourri\w+ | pouvez | devons | coûte\w* | manque",
-    r"necesit\w+ | pasadme | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+",
+    r"necesit\w+ | pasadme | (?<!la )(?<!su )(?<!vuestra )ofertas? | ofert(?:ar|en|ad)",
+    r"solicit\w+ | rogamos | precio | cotiz\w+ | (?<!el )(?<!su )presupuest\w+",
     r"quer(?:emos|ría\w*)",
-    r"quiero | busc\w+ | hace falta | falta | tenemos que | cuesta | cuánto | podéis | pueden",
+    r"quiero | busc\w+ | hace falta | falta | tenemos que | cuestan? | cuánto | podéis | pueden",
     r"podrían",
     r"serve | servono | bisogno | preventiv\w+ | prezz\w+ | vorre\w+ | cerchiam\w+ | cerco",
-    r"chiediamo | (?<!la )(?<!vostra )offerta | manca | dobbiamo | quanto costa | potete",
-    r"nodig | wat kost | moeten we | zoek\w* | (?<!de )(?<!uw )offerte\w* | prijs\w* | graag",
+    r"chiediamo | (?<!la )(?<!vostra )offerta | manca | dobbiamo | quanto costano? | potete",
+    r"nodig | wat (?:kost|kosten) | moeten we | zoek\w* | (?<!de )(?<!uw )offerte\w* | prijs\w*",
+    r"graag",
     r"kunnen jullie | kunt u",
 )
 ASKS_FOR = whole_words(
@@ -51,7 +53,7 @@ ASKS_FOR = whole_words(
 """These ask where nothing speaks against it: 'he bought one for 30 x 2' does not."""
 TOOL = whole_words(
     "mandrels? | one[- ]off | just one | only one | one only | qty | quantity | dorne? | mandrins?",
-    "mandril(?:es)? | mandrin[oi] | doorn(?:en)?",
+    "mandril(?:es)? | mandrin[oi] | doorn(?:en|s)?",
 )
 """Named in a sentence on no size, it is asked for."""
 

@@ -6,7 +6,8 @@ from .patterns import word_set
 
 FILLER_LEFT = word_set(
     """of is the a an at with be was are will approx approximately about around ca circa roughly to
-    on nominal nom ist von mit est de du di da van es el la le il het measured measures measuring
+    on nominal nom ist von mit est de du del di da van es el la le il het measured measures
+    measuring
     actual real true : = - ( ~ [ . ) required desired needed say maybe probably max min maximum
     minimum currently now being should also only just exactly stamped has needs der die das ungefähr
     environ aproximadamente ongeveer etwa rund zirka cirka unos circa here there over in mm inch
@@ -29,6 +30,7 @@ FILLER_LEFT = word_set(
     credo sia penso dovrebbe essere crois serait doit être creo sea pienso debe ser glaube denke
     curva coude cintre bocht tiene que ser debería must muss soll moet deve doit faire être
     wäre wär wärs würde wird would sarà sarebbe sera serait será sería zou wordt immer überall
+    beträgt bedraagt vaut vale mesure misura mide misst meet
     partout ich denk ik dacht think believe guess i'd assume reckon que qu'il che dat sollte sein"""
 )
 VALUES = word_set("value figure wert valeur valor valore waarde")

@@ -24,6 +24,8 @@ _DIAMETER = word_set("diameter dia durchmesser diamètre diámetro")
 _TO = word_set("to zu auf")
 _ON = word_set("on @ at with auf mit bei sur avec su con op met over")
 """What leads over from a tube to its radius."""
+_WALLS_IN_THOUSANDTHS = word_set("wall walls wt thick thickness thk w") | {"wall thickness"}
+"""Words of those who say 'a 120 wall'; 'tube 25 épaisseur 2' is metric."""
 _MOST_COUNTED = 500
 _LEAST_RADIUS_IN = Decimal("0.2")
 _THICKEST_MM = 25
@@ -203,18 +205,20 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return True  # "62.5 (inside radius 50)"
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
-    alike = figure.unit == after.unit and figure.number.style == "integer"
+    alike = figure.unit == after.unit
     plain = figure.unit is None and after.unit == "mm"  # "38 épaisseur 1mm5 rayon 57"
     thin = role == "wall" and (alike or plain) and after.number.value * 3 < figure.number.value
     if thin and own is not None and own.cue.role in RADIUS_ROLES:
         whole = True  # "da 25 sp. 1,5 curva raggio 50": no radius is that small
     if layout.tokens[after.token].cues or (_has_own_cue(layout, after) and not whole):
         return False  # "35 ID R76": the next figure has its own sign; not "radio 50 al eje"
-    if family_of_designation("number", layout.text[after.number.start : after.number.end]):
-        return False  # "2 C.L.R. 304"
+    graded = family_of_designation("number", layout.text[after.number.start : after.number.end])
+    if graded and not _is_wall_in_chain(layout, figure):
+        return False  # "2 C.L.R. 304"; but "44,5 x 1,5 raggio 110"
     # "da 25 sp. 1,5", "38 épaisseur 1mm5"
     metric = after.unit == "mm" or "," in layout.text[after.start : after.end]
     thousandths = figure.unit is None and figure.number.style != "decimal" and not metric
+    thousandths = thousandths and layout.tokens[right.token].text in _WALLS_IN_THOUSANDTHS
     if role == "wall" and thousandths and bwg_of(figure.number.value * Decimal("0.0254")):
         return False  # "120 wall 1-1/2 DOM"
     if role == "wall":
@@ -226,6 +230,13 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
     if after.link in LISTED and after.unit == figure.unit:
         return after.number.value > figure.number.value * 6
     return after.number.value > figure.number.value * Decimal("1.5") and after.unit != "D"
+
+
+def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:
+    """Whether a figure is so much smaller than the one it is multiplied with that it is a wall."""
+    before = layout.before(figure)
+    joined = before is not None and figure.link in ("times", "slash")
+    return joined and before is not None and figure.number.value * 3 < before.number.value
 
 
 def _has_own_cue(layout: Layout, figure: Figure) -> bool:

@@ -25,7 +25,7 @@ class Found:
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
 _LONGEST_BRACKET = 6
-_WRAPPED = 48
+WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
 _FARTHEST_SUBJECT = 9
 _OF_ORDER = word_set("same that this")
@@ -43,7 +43,7 @@ _NUMBERED = word_set(": = no nr # . - (")
 _LOOSE = word_set("in on with for by at , . )")
 _COMPARED = word_set("than more less tighter smaller")
 _COPULA = word_set(
-    """son sono sind zijn sont is are was be = : ist beträgt est es è will equals measures"""
+    "son sono sind zijn sont is are was be = : ist beträgt bedraagt est es è will equals measures"
 )
 _MOVING = word_set("moving moved move stepping stepped step bumping bumped jumping jumped")
 _ARTICLES = word_set("a an the about approx approximately around also still now our")
@@ -54,6 +54,8 @@ _LIMITED = word_set(
 )
 _ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
+_OF_THAT = word_set("van voor")
+"""Before these 'die' is the Dutch 'the one'."""
 _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
     "sits sit",
@@ -161,8 +163,8 @@ def _only_after(cues: tuple[Cue, ...]) -> bool:
 def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     """What the cue at ``at`` says of a number behind it, or None where it speaks of another."""
     cue = next((cue for cue in layout.tokens[at].cues if cue.side != "after"), None)
-    if cue is None:
-        return None
+    if cue is None or (layout.tokens[at].text == "die" and passed & _OF_THAT):
+        return None  # "die van 26,9 hebben we niet meer nodig"
     if cue.role == "noise":
         if passed & _COPULA and _is_complement(layout, at):
             return None
@@ -193,7 +195,7 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
 def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
     """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
     end = layout.tokens[at].start
-    return not distance and end - layout.text.rfind("\n", 0, end) > _WRAPPED
+    return not distance and end - layout.text.rfind("\n", 0, end) > WRAPPED
 
 
 def _opens_clause(layout: Layout, at: int) -> bool:
@@ -225,14 +227,16 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         token = layout.tokens[back]
         if token.number is not None or layout.sentence_of[back] != figure.sentence:
             return None
-        if token.text in _CLAUSE_ENDS:
-            return None
+        if token.text in _CLAUSE_ENDS or (token.kind == "line" and layout.tokens[at].text == ":"):
+            return None  # "... die Daten für den Dorn: / Rohr: 18"
         if token.kind != "cue" or back in used or token.text in _BENDS:
             continue  # "the radius to the inside of the bend is 5 in"
         cue = next((c for c in token.cues if c.role in _SUBJECTS), None)
         if cue is not None and cue.role == "noise" and _is_complement(layout, back):
             continue  # "the distance between axes of the two legs is 152"
         following = layout.tokens[back + 1]
+        if token.text == "die" and layout.text[following.start].isupper():
+            continue  # "hier die Daten: Rohr: 18"
         named = following.kind == "word" and following.text.isalpha() and back + 1 < at
         if cue is not None and cue.role == "noise" and named and begins_tube(layout, figure):
             continue  # "the wheel hoop is 1.5 x .065"

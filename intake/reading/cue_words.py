@@ -21,7 +21,8 @@ SIZE_CUES: CueWords = (
         outside diameter | outside dia |
         outer diameter | outer dia | outside diam |
         outer diam | outside diametre | outside size | on the caliper | on the calipers |
-        by the caliper | by calipers | tube od | o diameter | external diameter | external dia |
+        by the caliper | by calipers | tube od | buisdiameter | buismaat |
+        o diameter | external diameter | external dia |
         ext dia | overall diameter | tube diameter | pipe diameter | tube dia | pipe dia |
         aussendurchmesser | außendurchmesser | aussen Ø | außen Ø | aussen durchmesser |
         rohraussendurchmesser | rohrdurchmesser | rohr Ø | rohrØ | aussen dm | aussend | ad |
@@ -71,7 +72,8 @@ SIZE_CUES: CueWords = (
         materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |
         espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
-        spessore parete | parete | spessore di parete | wanddikte | wanddik | muurdikte |
+        spessore parete | parete | wd | spessore di parete | wanddikte | wanddik | dikte |
+        muurdikte |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
         tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |
@@ -150,7 +152,9 @@ SIZE_CUES: CueWords = (
         biegeradius | biegeradien | bogenradius | radien | rayon | rayons | rayon de cintrage |
         rayon de courbure | rayon de pliage | raggio | raggi | raggio di curvatura |
         raggio di piega | raggio curva | radio | radios | radio de curvatura | radio de curva |
-        radio de doblado | buigradius | scheibenradius | rollenradius | plooistraal |
+        radio de doblado | radio de curvado | radio curvatura | rayon de cintre | rayon cintrage |
+        raggio di piegatura | raggio curvatura | raggio piega | biegehalbmesser |
+        buigradius | scheibenradius | rollenradius | plooistraal |
         plooiradius | kromtestraal | buigstraal | straal | bochtstraal | bochtradius |
         radie | bockradie | bockningsradie | bøjeradius | bøyeradius | promień |
         promień gięcia | promien | promien giecia | raio | raio de curvatura | poloměr |
@@ -297,7 +301,10 @@ OTHER_CUES: CueWords = (
     ("noise", "both", """
         length | lengths | cut length | leg length | leg | legs | straight | straights |
         tangent | tangents | long | overall length | länge | laenge | schenkellänge |
-        zuschnitt | zuschnittlänge | fixlänge | rohlänge | tramo | tramos | spezzone | spezzoni |
+        zuschnitt | zuschnittlänge | fixlänge | rohlänge | tramo | tramos |
+        tramos rectos | tramo recto | tratti dritti | tratto dritto | tratti rettilinei |
+        parti dritte | parties droites | partie droite | longueurs droites | rechte stukken |
+        rechte benen | rechte einden | gerade enden | gerade stücke | spezzone | spezzoni |
         zaagmaat | zaaglengte | schenkellängen | schenkel | longueur | largo |
         sviluppo | développé | desarrollo |
         developed length | abwicklung | gestreckte länge | longitud | lunghezza | lengte |

@@ -113,7 +113,9 @@ class Calendar:
         parts = (whole, text[at + 2], third)
         if third:
             return self._full(at, end, parts, dotted=mark == ".")
-        return self._without_year(at, end, parts, mark) if mark != "-" else None
+        if mark == "-" and (len(parts[1]) != 2 or text[at - 1] not in d.LIMITS):
+            return None
+        return self._without_year(at, end, parts, mark)
 
     def _goes_on(self, end: int) -> bool:
         """Whether the figures go on to the right: '1/2/3/4'."""
@@ -146,6 +148,8 @@ class Calendar:
     ) -> Written | None:
         if len(parts[0]) > 2 or len(parts[1]) > 2 or self.words.at(end) in d.MEASURES:
             return None
+        if self.words.at(at - 1) in d.TUBES:
+            return None  # "für Rohr 25/2 mit Radius 75"
         a, b = int(parts[0]), int(parts[1])
         if mark == ".":
             if self.words.at(end) == ".":

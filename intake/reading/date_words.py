@@ -94,9 +94,14 @@ ROUGHLY = word_set("about ca max approx les the next circa environ etwa ungefäh
 DIRECT = word_set(
     "by before until till on due is date required needed wanted latest arrive",
     "bis am zum vor spätestens den der le avant pour du del el antes para il entro dal op voor",
-    "tegen uiterlijk do no per thru até senast på den",
+    "tegen uiterlijk do no per thru até senast på den liefertermin termin lieferdatum lieferung",
+    "livraison délai entrega plazo consegna levering leverdatum levertijd",
 ) | {":", "=", ".", "…", "-"}
 """Right before figures without a year these make them a day."""
+TUBES = word_set("tube tubes tubing pipe rohr rohre rundrohr tubo tubos tubi buis buizen ø")
+"""Right behind these '25/2' is an OD and a wall."""
+LIMITS = word_set("uiterlijk tegen voor op leverdatum levering spätestens bis") | {":"}
+"""Behind these '20-11' is a day too, as the Dutch write it."""
 _PLACES = (
     "hands hand door dock site shop plant factory mailbox works yard bench warehouse place house"
     " stores facility depot premises doorstep receiving"
@@ -140,7 +145,8 @@ _DELIVERY = phrases(
     "termin | lieferdatum | abholen | abholung | bedarf | bedarfstermin | brauchen",
     "brauche | bräuchten | bei uns | vor ort | eintreffen | da sein | zugestellt",
     "livraison | livré | livrer | livrés | délai | recevoir | reçu | réception",
-    "besoin | il nous faut | date souhaitée | chez nous",
+    "besoin | il nous faut | date souhaitée | chez nous | être ici | être là | être chez nous",
+    "hier sein | hier zijn | estar aquí | essere qui | in huis",
     "entrega | entregar | entregado | lleguen | llegue | llegar | recibir | plazo | fecha tope",
     "fecha límite | fecha requerida | lo necesitamos | los necesitamos | tenerlo",
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
@@ -161,6 +167,10 @@ _WISH = phrases(
     "have to | has to | gotta | rush | urgent | preferably | if possible | by when",
     "möchten | möchte | müssen | muss | sollte | sollten | soll | gern | nous voudrions | voudrais",
     "faut | souhaitons | idéalement | quiero | queremos | ojalá | podrían servirnos | servirnos",
+    "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
+    "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
+    "servirebbero | bisogno",
+    "c est pour | ce serait pour | serait pour | sería para | sarebbe per | wäre zum",
     "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso",
     "potrzebujemy",
 )
@@ -179,6 +189,7 @@ _PASSIVE = phrases(
 _LIMIT = phrases(
     "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
     "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
+    "como máximo | al massimo | au maximum",
 )
 _DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
 _OTHER = phrases(
@@ -261,12 +272,13 @@ AT_PAYMENT = phrases("cash on | cash at | pay on | pay at | paid on | payment on
 CONDITIONED = phrases("if you | when you | in case you | wenn sie | falls sie | si vous | si lo")
 CLAUSES = word_set("and but so und aber et mais y pero e ma en maar then") | {",", ";", ":"}
 ARTICLES = word_set(
-    "the le la el il den dem der de del di about around ca circa noon like say maybe roughly approx"
+    "the le la el il den dem der de del di about around ca circa noon like say maybe roughly",
+    "approx zum",
 )
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
-ON = word_set("am zum pour para du dal")
+ON = word_set("am zum pour para per du dal op")
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
-LEADING = word_set("by before bis vor avant antes entro voor tegen do")
+LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
 AFTER = phrases(
     " | ".join(_THERE),
     *_THERE_ABROAD,

@@ -22,5 +22,5 @@ def says_nothing(word: str) -> bool:
         or word in WORDS
         or word in ("inch", "an", "a", "extra", "double")  # 'extra heavy' is a schedule
         or begins_length(word)
-        or longest_cue(word.removesuffix("'s"))
+        or longest_cue(word.removeprefix("l'").removesuffix("'s"))
     )

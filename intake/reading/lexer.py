@@ -36,7 +36,10 @@ _COUNTED = (
 """'1 x mandrel 1 x .065': the first sign counts what follows, and multiplies nothing."""
 _TIMES = re.compile(
     rf"x(?![a-z])(?!{_COUNTED})|"
-    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|per\b(?=\s?[\d.])|por\b(?=\s?[\d.])|sur\b(?=\s?[\d.])",
+    r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|p[eao]r\b(?=\s?[\d.])"
+    # "tube 25 sur 60 et 75 de rayon" sets it on two radii
+    r"|sur\b(?=\s?[\d.])(?!\s?\d{2,4}(?:\s?mm)?(?:\s?(?:,|et|ou|/)\s?\d{2,4}(?:\s?mm)?){0,4}"
+    r"\s(?:de |en )?rayons?\b)",
     re.IGNORECASE,
 )
 _DIGITS = re.compile(r"\d{1,2}(?!\d)")
@@ -261,6 +264,9 @@ class _Lexer:
             part = part_at(self.text, at)
             if part is not None:
                 return self._with_unit(part, at).end
+        elided = at + folded.find("'") + 1
+        if elided > at and elided in self.materials:
+            return self._add("word", at, elided)  # "de l'acier", "dell'alluminio"
         if says_nothing(folded):
             return self._add("word", at, word.end())
         first = folded[0]
@@ -330,6 +336,9 @@ class _Lexer:
     def _cue(self, at: int, end: int, first: str) -> int | None:
         """The longest phrase that begins with the word at ``at`` and says what a number is."""
         found = cue_phrase(self.text, end, first)
+        if found is None and first.startswith("l'"):
+            found = cue_phrase(self.text, end, first[2:])  # "l'épaisseur est de 1,5"
+            at = self._add("word", at, at + 2) if found is not None else at
         if found is None:
             return None
         self._add("cue", at, found[0])

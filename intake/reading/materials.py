@@ -107,11 +107,20 @@ def _joined(text: str, parts: Iterator[Part]) -> list[Part]:
     return out
 
 
+_RADIUS_BEFORE = late_pattern(
+    r"(?:\br|radi(?:us|i|en)|rayon|radio|raggio|straal|clr)\.?\s?[:=]?\s?$", re.I
+)
+_LABEL = 12
+"""Characters before a number in which its label stands."""
+
+
 def _join(text: str, left: Part, right: Part) -> Part | None:
     """One part for two neighbours that speak of one material, or None."""
     if not 0 <= right.start - left.end <= _LONGEST_JOINT:
         return None
     gap = text[left.end : right.start]
+    if _RADIUS_BEFORE.search(text, max(0, left.start - _LABEL), left.start) and "," in gap:
+        return None  # "R 110, Kupfer" is no alloy 110
     abbreviated = gap == ". " and text[left.end - 2] == "."  # 'S.S. 304'
     close = gap == "" or abbreviated or _JOINT.fullmatch(gap) is not None
     if not close and _LOOSE_JOINT.fullmatch(gap) is None:

@@ -44,6 +44,8 @@ OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
 OF_BEFORE = "it seems to be of an earlier time"
 OFFERED = "the message is not sure of it"
 WEAKLY_TOLD = "no word says that this is a further size"
+_LABEL = 8
+"""Words of a label that begins a line, its mark included."""
 TUBE_OF_ANOTHER = "its tube is told on another line of the list"
 
 _TIGHTEST = Decimal("1.3")
@@ -153,8 +155,20 @@ def _tube_of_another(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[
         if radius.role == "times_d" or not radius.item < od.item or not radius.line < od.line:
             continue
         same = SAME_TOOL["clr"].search(words_around(layout, [od])[0])  # "same radius as the 42.4"
-        if is_item(layout, od) and is_item(layout, radius) and not same:
+        labels = len(groups) == 1 and all(_is_labelled(layout, f) for f in (od, radius))
+        if is_item(layout, od) and is_item(layout, radius) and not (same or labels):
             yield group, TUBE_OF_ANOTHER
+
+
+def _is_labelled(layout: Layout, figure: Figure) -> bool:
+    """'- Rayon : 114': its line has no item's name, but begins with what the figure is."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    on_line = [
+        token
+        for token in layout.tokens[max(0, figure.token - _LABEL) : figure.token + 1]
+        if token.start >= begin and (token.cues or token.kind == "word")
+    ]
+    return bool(on_line) and bool(on_line[0].cues)
 
 
 def is_item(layout: Layout, figure: Figure) -> bool:

@@ -90,8 +90,9 @@ _MACHINE = whole_words(
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
     r"does | handles | takes | goes (?:up )?to | tops out | maxes out | limited to",
-    "kapazität | bis | schafft | kann | capacité | jusqu['’]à | peut | capacidad | hasta | puede",
-    "capacità | fino a | massimo | può | capaciteit | maximaal | tot | kan",
+    "kapazität | bis | schafft | kann | nimmt | capacité | jusqu['’]à | peut | accepte | prend",
+    "capacidad | hasta | puede | admite | acepta",
+    "capacità | fino a | massimo | può | accetta | capaciteit | maximaal | tot | kan",
 )
 _RADIUS = whole_words(
     r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius "
@@ -162,10 +163,11 @@ def set_other_sentences_aside(layout: Layout) -> None:
         for sentence, figures in layout.by_sentence.items()
         if sentence not in on_another and _holds_tube(figures)
     ]
-    if not tubes:
+    rest = [f for f in layout.figures if f.sentence not in on_another]
+    if not tubes and not _holds_tube(rest):  # "Diámetro 50. El espesor es 2." holds one
         return
     asked = {pair for sentence in tubes for pair in _pairs(layout.in_sentence(sentence))}
-    several = len(tubes) == 1 and _SEVERAL.search(layout.text.casefold()) is not None
+    several = len(tubes) <= 1 and _SEVERAL.search(layout.text.casefold()) is not None
     for sentence in on_another:
         figures = layout.in_sentence(sentence)
         if _is_asked(layout, sentence):

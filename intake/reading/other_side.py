@@ -69,6 +69,10 @@ _OR = re.compile(
     r"^\s?(?:mm|cm|in(?:ch(?:es)?)?\b|[\"”″'])?,?\s?\(?(?:or|oder|ou|o|of)\b", re.IGNORECASE
 )
 """'R 76 or 57 inside': the same radius where the two lie half an OD apart, else a choice."""
+_OF_A_TUBE = re.compile(
+    r"di[aàáâ]m|durchmesser|doorsne|Ø|\b(?:tub[eio]|rohr|buis|pipe)", re.IGNORECASE
+)
+"""'rayon 70 et pour tube diamètre extérieur 76,1': the next tube's side, not this bend's."""
 _SAID_AS = ("radius", "clr", "inside_r", "outside_r")
 _FAR, _BACK = 72, 24
 _CLOSE = Decimal("0.06")
@@ -98,7 +102,8 @@ def _side_of(layout: Layout, before: Figure, other: Figure) -> str | None:
     if "\n" in between or _CENTRE.search(between):
         return None
     for side in ("in", "out"):
-        if _AHEAD[side].search(between):
+        told = _AHEAD[side].search(between)
+        if told is not None and not _OF_A_TUBE.search(between[: told.start()]):
             return side
     if _BEHIND_LEADS.search(between):
         for side in ("in", "out"):

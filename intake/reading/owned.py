@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
+from .cue_sides import WRAPPED
 from .figures import Figure, Layout
 from .nearby import words_nearby
 from .owned_anew import is_wanted_anew
@@ -21,9 +22,11 @@ _OWNED = whole_words(
     "(?:got|have) your",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
+    "avons deja | on a d[eé]j[aà] | j'ai deja | abbiamo gi[aà] | ho gia",
 )
 _STILL = whole_words(
-    "already | from you | run fine | runs fine | works? fine | still | schon | déjà | ya | già | al"
+    "already | from you | run fine | runs fine | works? fine | still | schon | d[eé]j[aà] | ya",
+    "gi[aà] | al",
 )
 _ONE = late_pattern(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
@@ -33,8 +36,11 @@ _ONE = late_pattern(
 _WANTED = whole_words(
     "need | want | looking | quote | price | require | after | make | buy | order | like | please",
     r"brauchen | benötigen | suchen | bitte | cherchons | besoin | necesit\w+ | serve | cerchiamo",
-    "nodig | zoeken | offer | supply",
+    r"nodig | zoek\w* | offer | supply | gesucht | such(?:e|en) | cherche | busc(?:o|amos) | cerco",
+    "gevraagd | kosten? | prix | precio | prezzo | preis | prijs | offerte | angebot | anfrage",
+    "aanvraag | devis | preventivo | oferta | offerta | richiesta | demande | solicitud",
 )
+_STOP = late_pattern(r"[^\W_][.!?]\s+[^\W\d_]")
 _REFUSES = late_pattern(
     r"\b(?:don'?t|do not|no need(?: to)?|needn'?t|not|never|without|nicht|kein\w*|pas|no|non"
     r"|niet)\s(?:to\s|me\s|any\s)?$"
@@ -108,7 +114,10 @@ _TOOL_OWNED = late_pattern(
     r"|bereits|noch|da|déjà|encore|ya|già|al|nog)\b)"
 )
 _FOR = late_pattern(r"\b(?:for|für|fur|pour|para|per|voor|with)\b(?P<what>[^;.]{1,40})$")
-_A_ONE = "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that"
+_A_ONE = (
+    "mandrels? | one | einen? | une? | uno | una | er (?:al )?een | it | that | ce qu'il faut"
+    " | todo lo necesario | quello che serve"
+)
 _A_TOOL = late_pattern(rf"^[^;.,]{{0,24}}\b{any_of(_A_ONE, _MANDREL, _TOOLING)}\b")
 _MANDREL_FOR = late_pattern(
     r"\b(?:mandrels?|one|dorne?|ball mandrel|plug)\b[^,.;]{0,20}?"
@@ -147,6 +156,8 @@ _OWNED_HEADING = late_pattern(
 )
 _END_OF_LIST = late_pattern(r"\n[ \t]*\n|\n[^\n\d]{2,50}:[ \t]*(?=\n)")
 _BEHIND_TOOL = 24
+_WALLS_ACROSS = 4
+"""A figure that goes more often than that into the one before it is likely its wall."""
 _ON_A = late_pattern(r"^[^.;,]{0,16}\b(?:on|at|for|auf|bei|sur|con|su|op)\s(?:an?\s|the\s|r\s?)?$")
 _CLR = late_pattern(r"\W{0,3}(?:mm|in|inch)?\W{0,2}(?:clr|radius|rad|cl\b|cent(?:er|re))")
 
@@ -161,9 +172,22 @@ def hear_owned(layout: Layout) -> None:
         owned = _OWNED.search(text)
         if owned is not None and not is_wanted_anew(text, owned, figures, layout):
             begin = layout.sentence_start(sentence)
-            gone.update(_owned_before(text, begin, owned, figures))
+            clause = _line_start(layout, begin, begin + owned.start())
+            on_line = [figure for figure in figures if figure.start >= clause]
+            gone.update(_owned_before(text, begin, owned, on_line))
             _owned_behind(layout, text, begin, owned, figures)
     _drop(layout, gone)
+
+
+def _line_start(layout: Layout, begin: int, at: int) -> int:
+    """Where the line begins in which 'we already have' stands; the sentence, where its lines were
+    only broken by their length: '... 304L / Nous avons déjà un mandrin pour 30x2' are two."""
+    end = layout.text.rfind("\n", begin, at)
+    if end < 0:
+        return begin
+    short = end - layout.text.rfind("\n", 0, end) <= WRAPPED
+    capital = layout.text[end + 1 : end + 2].isupper()
+    return end + 1 if short or capital else begin
 
 
 def _owned_before(
@@ -211,9 +235,14 @@ def _drop(layout: Layout, gone: set[_Value]) -> None:
     if not gone:
         return
     for figure in layout.figures:
-        whole = figure.link == "times" and len(gone) > 1
-        before = layout.before(figure) if whole else None
-        of_another = before is not None and (before.number.value, before.unit) not in gone
+        before = layout.before(figure) if len(gone) > 1 else None
+        of_another = (
+            before is not None
+            and (
+                figure.link == "times" or figure.number.value * _WALLS_ACROSS < before.number.value
+            )
+            and (before.number.value, before.unit) not in gone
+        )
         if (figure.number.value, figure.unit) in gone and not of_another:
             figure.negated = True
 
@@ -315,6 +344,9 @@ def hear_owned_lines(layout: Layout) -> None:
         if following is not None and following.line == figures[-1].line:
             end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
         after = layout.words(figures[1].end, end if end >= 0 else len(layout.text))
-        if _LINE_OWNED.search(after) and not _WANTED.search(layout.words(begin, end)):
+        owned = _LINE_OWNED.search(after)
+        if owned is None or _STOP.search(after, 0, owned.start()):
+            continue  # "... 38 x 2, R 114. De mal hebben we al": another sentence
+        if not _WANTED.search(layout.words(begin, end)):
             for figure in figures:
                 figure.negated = figure.owned = True

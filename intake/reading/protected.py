@@ -13,6 +13,7 @@ from functools import lru_cache
 from ..late_pattern import late_pattern
 from .bore_by_od import is_bore_by_od
 from .patterns import any_of
+from .slashed_days import slashed_days
 
 _MONTH = any_of(
     "jan(?:uary|uar|vier|uari)? | feb(?:ruary|ruar|ruari)? | febr | m[aä]r(?:ch|z)? | mars",
@@ -166,6 +167,9 @@ _LED_BY_LETTER: Kinds = (
         rf"{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?[,;/ ]{{1,3}}{_HOUSE}\b\.?\s?\w{{1,4}}\b",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
+        # "USt-ID DE 812 345 678", "TVA FR 12 812 345 678"
+        r"(?:ust|vat|btw|tva|mwst|uid|iva)\b[-. ]{0,2}(?:id\b)?[-. ]{0,2}(?:(?:nr|no)\b)?[.: ]{0,3}"
+        r"[a-z]{2}\s?\d[\d. ]{6,14}\d",
         r"(?-i:[A-Z]{2,6})/\d{1,4}(?:/\d{1,6})+\b",  # ENQ/26/0931
         # "Rif. int. 26/1187-40", "Unser Zeichen 26/44-2", but "job: 2-3/8 x .154"
         rf"{_REFERENCE}\b\.?\s?(?:int(?:erne?|ern)?\b|nr\b|no\b|n[°º]|num(?:mer|ber)?\b)?\.?"
@@ -251,11 +255,11 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]
-    inline = _inline_items(text)
-    if inline:
+    more = [*_inline_items(text), *slashed_days(text)]
+    if more:
         found: list[tuple[int, int, str]] = []
         begins = [begin for begin, _, _ in spans]
-        for item in inline:
+        for item in more:
             at = bisect_right(begins, item[1] - 1)
             if at == 0 or spans[at - 1][1] <= item[0]:
                 found.append(item)

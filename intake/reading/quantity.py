@@ -12,7 +12,7 @@ from .place_tests import opens_list, opens_tube
 from .quantity_mentions import mentions
 from .quantity_prompts import BARE, PIECES, PROMPTED
 from .quantity_several import Counts, Several, settled
-from .roles import RADIUS_ROLES
+from .roles import LENGTH_ROLES, RADIUS_ROLES
 from .text_tables import RowFacts
 from .units_after import counted_after
 
@@ -50,7 +50,7 @@ def find_counts(
     ``beside`` is the other part of the message, subject or body: it is asked where the part that
     holds the sizes says nothing.
     """
-    sizes = _sizes(groups)
+    sizes = _sizes(groups) | _set_aside(layout)
     found = mentions(layout, sizes)
     if len(groups) <= 1:
         row = rows.get(groups[0].row) if groups and groups[0].row is not None else None
@@ -145,3 +145,8 @@ def _sizes(groups: list[Group]) -> frozenset[int]:
     return frozenset(
         figure.start for group in groups for figures in group.slots.values() for figure in figures
     )
+
+
+def _set_aside(layout: Layout) -> frozenset[int]:
+    """Figures of sizes that are not asked for: 'für 18 x 1 haben wir schon Dorne' counts none."""
+    return frozenset(f.start for f in layout.figures if f.negated and f.role in LENGTH_ROLES)

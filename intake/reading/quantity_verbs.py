@@ -121,6 +121,7 @@ BESIDE_YOU = word_set("wil kun kan heb zou ben moet mag als dat of hoe wat kon h
 OFFERS = word_set(
     "quote offer price send ship order buy anbieten liefern bieten proposer envoyer coter chiffrer",
     "cotizar ofrecer ofertar enviar presupuestar offrire quotare inviare aanbieden offreren sturen",
+    "quotarci quotarmi offrirci proporci farci mandarci",
 )
 """'Could you quote a mandrel' asks for one, whatever stands between."""
 WHETHER = word_set(

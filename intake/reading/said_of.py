@@ -257,6 +257,9 @@ def _name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
             continue
         if counts:  # "the mandrel (1)" names no 1 in tube
             continue
+        tube = layout.before(figure) if figure.link == "times" else None
+        if tube is not None and tube.number.value not in values[having[0]]:
+            continue  # "für 18 x 1 haben wir einen": that 1 is no wall of 16 x 1
         left = layout.sentence_start(figure.sentence)
         right = _sentence_end(layout, figure.sentence)
         before, after = layout.before(figure), layout.after_in_sentence(figure)

@@ -34,7 +34,7 @@ _ASKS = whole_words(
     r"podéis | serv\w+ | bisogno | preventiv\w+ | prezz\w+ | costa\w* | vorre\w+ | cerchiam\w+",
     r"cerco | offerta | anche | mandrin\w+ per | potete | può",
     r"nodig | zoek\w* | offerte\w* | prijs\w* | wil(?:len)? | graag | bestel\w* | ook | nog | kunt",
-    r"doorn(?:en)? voor",
+    r"doorn(?:en|s)? voor",
 )
 _ALSO_TELLS = late_pattern(
     r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
@@ -76,8 +76,15 @@ _ONE_AND_ONE = (
     r"un(?:o| mandrino) per [^.;]{1,40}? e uno per",
     r"een (?:doorn )?voor [^.;]{1,40}? en een voor",
 )
+_FOR_EACH = (
+    r"(?:je|pro) (?:größe|abmessung|rohr|radius|maß|position)",
+    r"par (?:taille|dimension|tube|rayon|diamètre|ligne)",
+    r"por (?:medida|tubo|radio|diámetro|línea)",
+    r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
+)
 _SEVERAL = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
     r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
     r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
@@ -86,14 +93,14 @@ _SEVERAL = whole_words(
     r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
     r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
     r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne | auch",
     r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
     r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
     r"(?:the )?same(?: again)? (?:in|for|with|but)\b | as well | too(?= ?(?:[.,;!]|$))",
     r"(?:and|plus|und|et|y|e|en) (?:two|three|four|2|3|4|zwei"
     r"|drei|deux|trois|dos|tres|due|tre|twee|drie) (?:for|für|pour|para|per|voor|of|in)",
     r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
-    r"beide | (?:twee|drie) doornen | ook | combinations? | separate(?:ly)?",
+    r"beide | (?:twee|drie) doorn(?:en|s) | ook | combinations? | separate(?:ly)?",
     r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
 )
@@ -112,8 +119,9 @@ _ONE_ALONE = late_pattern(
 """'One mandrel please.': a sentence of its own, whatever else is told."""
 _EVERY = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doornen | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
     r"ambos",
     r"ogni | ognuno | entrambi | ciascun\w* | elk | elke | one more | another | and one",
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|be)",
@@ -125,6 +133,7 @@ _THAT_ONE = whole_words(
 )
 OF_EACH = whole_words(
     *_ONE_AND_ONE,
+    *_FOR_EACH,
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
     r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
     r"ciascun\w* | elk | elke | beide",

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from ..late_pattern import late_pattern
 from .asked_words import ASKS, REFERS
+from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import (
     ANOTHERS,
     BORROWED,
@@ -23,7 +25,7 @@ from .told_otherwise_words import (
 from .told_plainly_words import NO_MANDREL, ON_OUR_MACHINE, TAKEN_UP_AGAIN
 
 _FOR_IT = late_pattern(
-    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en)?|one) (?:each )?"
+    r"\b(?:mandrels?|\w*dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|doorn(?:en|s)?|one) (?:each )?"
     r"(?:for|to suit|für"
     r"|pour|para|per|voor)\b"
 )
@@ -47,8 +49,9 @@ _ONCE_MORE = late_pattern(
 
 
 def is_taken_back(words: str) -> bool:
-    """'A mandrel for 44.5 x 2.6 - hang on, that's the old car': and nothing asks behind it."""
-    found = OLD_ONES.search(words)
+    """'A mandrel for 44.5 x 2.6 - hang on, that's the old car', 'the 26.9 we need no more': and
+    nothing asks behind it."""
+    found = OLD_ONES.search(words) or NOT_ANY_MORE.search(words)
     return found is not None and not ASKS.search(words, found.end())
 
 
@@ -66,9 +69,9 @@ def is_let_be(words: str) -> bool:
 def is_there(
     own: Sequence[str], behind: Sequence[str], others: Sequence[str], *, last: bool
 ) -> bool:
-    """Bought before, owned, or another's; ``last`` tells that no other size comes after it: then a
-    request ``behind`` that points to none is for those. ``others`` are the words on other sizes,
-    which may ask for this one once more."""
+    """Bought before or elsewhere, owned, or another's; ``last`` tells that no other size comes
+    after it: then a request ``behind`` that points to none is for those. ``others`` are the words
+    on other sizes, which may ask for this one once more."""
     if any(map(_ONCE_MORE.search, others)):
         return False
     asking = [words for words in behind if ASKS.search(words)]
@@ -78,6 +81,11 @@ def is_there(
         return True
     if any(ANOTHERS.search(words) and not ON_OUR_MACHINE.search(words) for words in own):
         return True
-    if any(BOUGHT.search(words) and not NO_MANDREL.search(words) for words in own):
+    bought = (BOUGHT, ELSEWHERE, RUNS_WELL)
+    if any(_any(bought, words) and not NO_MANDREL.search(words) for words in own):
         return True
     return any(OWNED_SAID_BEHIND.search(words) and not TUBE_ITSELF.search(words) for words in own)
+
+
+def _any(patterns: Sequence[re.Pattern[str]], words: str) -> bool:
+    return any(pattern.search(words) for pattern in patterns)

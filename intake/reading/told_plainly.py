@@ -20,6 +20,7 @@ from .nets_there import is_tube_there
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Said, Split, split
 from .sizes_said import COUNTED, SIZES
+from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
     AGAIN_HARMLESS,
@@ -62,7 +63,7 @@ _WHOLE = ("wall", "clr")
 _COUNTED_TOOLS = late_pattern(
     r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
     r"|plugs"
-    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doornen)\b"
+    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doorn(?:en|s))\b"
 )
 
 
@@ -78,7 +79,7 @@ _ALSO_LATER = late_pattern(
 
 _COUNTED_FOR_IT = late_pattern(
     r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
-    r"|mandrini|doornen)"
+    r"|mandrini|doorn(?:en|s))"
     r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
 )
 """'4 mandrels for 3/8 x .035': as many of the one size."""
@@ -274,4 +275,4 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
 
 
 def _without_harmless(words: str) -> str:
-    return AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words))
+    return ELSEWHERE.sub(" ", AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words)))

@@ -264,5 +264,5 @@ MAY_SERVE = whole_words(
 )
 """'Would the 2 mm one run in it meanwhile?': it is there."""
 PLURAL_TOOLS = whole_words(
-    "mandrels | plugs | dorne | biegedorne | mandrins | mandriles | mandrini | doornen",
+    "mandrels | plugs | dorne | biegedorne | mandrins | mandriles | mandrini | doorn(?:en|s)",
 )

@@ -29,7 +29,8 @@ PERHAPS = whole_words(
     "può essere | misschien | of | kan ook | eller",
 )
 ONLY = whole_words(
-    "only | just | nur | bloß | lediglich | seulement | uniquement | que pour | solo | sólo",
+    "only | just | nur | bloß | lediglich | seulement | uniquement | solo | sólo",
+    "(?<!ainsi )(?<!même )(?<!alors )(?<!tandis )que pour",
     "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
 )
 WANTED = whole_words(

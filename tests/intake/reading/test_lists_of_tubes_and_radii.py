@@ -144,7 +144,6 @@ def test_a_whole_number_behind_mandrels_begins_a_list_or_counts(text: str, ods: 
     assert [size.od_mm for size in read_text(text)] == [Decimal(od) * IN_MM for od in ods]
 
 
-@pytest.mark.xfail(strict=True, reason="'25 sur 60' is heard as 25 x 60, and the 60 is lost")
 def test_a_french_tube_on_radii_whose_word_comes_last() -> None:
     sizes = read_text("Mandrins pour tube 25 sur 60 et 75 de rayon, épaisseur 1,5.")
     assert [size.clr_mm for size in sizes] == [Decimal(60), Decimal(75)]
