@@ -25,8 +25,8 @@ _SIDE = any_of(
     r"|extrados)(?: (?:radius|wall|edge|side|face))?",
     r"(?:an der |auf der |am |im )?(?:innen|außen|aussen)\w* | à l'(?:intérieur|extérieur)",
     r"(?:por|en el|de|por la parte de|por el) (?:dentro|fuera|interior|exterior) | interiore?s?",
-    r"all'(?:interno|esterno) | (?:lato )?(?:intern|estern)[aeo] | (?:aan de |op de )?(?:binnen|buiten)\w*",
-    r"intérieure?s? | interieure?s?",
+    r"all'(?:interno|esterno) | (?:lato )?(?:intern|estern)[aeo]",
+    r"(?:aan de |op de )?(?:binnen|buiten)\w* | intérieure?s? | interieure?s?",
 )
 _OF_BEND = (
     r"(?: of (?:the |each |every )?(?:bend|curve|tube|arc)s?\b| du coude\b| de la curva\b"
