@@ -108,6 +108,9 @@ _LED_BY_DIGIT: Kinds = (
         r"[a-z]{1,4}\d{1,4}[a-z]{0,3}\b(?![.,/]\d)",
         r"(?<![\w.,])\d{2,4}(?:[ -]\d{2,4}){3,8}\b",
         r"(?<![\w.,])(?:\d{1,3}\s?hundred\sblock\b|\d{3,5}\sblock\s(?:of|on)\b)",  # a street
+        # '214 W 4th St': the W is no wall
+        r"(?<![\w.,])\d{2,5}\s(?:[nsew]|[ns][ew])\.?\s(?:[^\W_][\w'-]{0,20}\.?\s){1,2}"
+        r"(?:st|street|ave|avenue|rd|road|dr|drive|blvd|boulevard|hwy|highway|ln|lane|pkwy|way)\b",
         r"\b(?:4x4|2x4|4x2)s?\b(?!\s?(?:x|mm|in\b|\"|\.\d))",
     )),
 )  # fmt: skip
@@ -244,7 +247,12 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     """(start, end, what) of every protected stretch, in order, not overlapping."""
     pattern = _WITH_ADDRESSES if "@" in text else _PROTECTED
     spans = [
-        (match.start(), match.end(), (match.lastgroup or "code_").partition("_")[0])
+        # An indented item begins with its number: the lexer passes line breaks with the blanks.
+        (
+            match.end() - len(match[0].lstrip()),
+            match.end(),
+            (match.lastgroup or "code_").partition("_")[0],
+        )
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]
