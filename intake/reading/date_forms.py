@@ -113,7 +113,9 @@ class Calendar:
         parts = (whole, text[at + 2], third)
         if third:
             return self._full(at, end, parts, dotted=mark == ".")
-        return self._without_year(at, end, parts, mark) if mark != "-" else None
+        if mark == "-" and self.words.at(at - 1) not in d.DASHED_BEHIND:
+            return None
+        return self._without_year(at, end, parts, mark)
 
     def _goes_on(self, end: int) -> bool:
         """Whether the figures go on to the right: '1/2/3/4'."""
