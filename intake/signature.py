@@ -67,7 +67,7 @@ _REGISTER = Late(
 _COMPANY = Late([rf"(?<!\w)(?:{_any_of(words.COMPANY_FORMS)})(?!\w)"], re.NOFLAG)
 _STREET = Late(
     [
-        rf"\b\d{{1,5}}[a-z]?\s(?:[^\W\d_][\w.'-]{{0,20}}\s){{1,3}}(?:{_any_of(words.STREETS_AFTER)})\b"
+        rf"\b\d{{1,5}}[a-z]?\s(?:(?:[^\W\d_]|\d{{1,3}}(?:st|nd|rd|th)\b)[\w.'-]{{0,20}}\s){{1,3}}(?:{_any_of(words.STREETS_AFTER)})\b"
         rf"|(?<!\w)(?:{_any_of(words.STREETS_BEFORE)})\s[^\d\n]{{0,40}}\d"
         r"|[^\W\d_](?:straße|strasse|str\.|weg|platz|allee|gasse|straat|laan|kade|gatan|vägen|vej)\s\d"
     ],
@@ -232,12 +232,13 @@ def _is_sent_from(line: str) -> bool:
 def _is_dash_name(lines: Sequence[str], near_end: Sequence[int], position: int) -> bool:
     """'— Inés' as the last line is a name; '- 2 x .120 wall' is an item of a list."""
     line = lines[near_end[position]].strip()
+    said = line.lstrip("—–- ").split()
     return (
         position >= len(near_end) - 2
         and line[:1] in "—–-"
-        and 0 < len(line.lstrip("—–- ").split()) <= 3
+        and (len(said) == 1 or (0 < len(said) <= 3 and said[0][0].isupper()))
         and not any(char.isdigit() for char in line)
-        and not _STILL_SPEAKING.match(line.lstrip("—–- "))
+        and not _STILL_SPEAKING.match(" ".join(said))
     )
 
 

@@ -114,9 +114,9 @@ FIELDS: dict[str, str] = {
 
 # So plain a change of the request that a figure beside it replaces the quoted one.
 CORRECTS = (
-    r"\bchang(?:e|ed|es|ing) (?:it |that |this |the \w+ )?(?:to|from)\b|\binstead\b|\bmake (?:it|"
-    r"that)\b|\bshould (?:be|have been|read)\b|\b(?:wrong|correction|corrected|typo|mistake|meant)"
-    r"\b|\bswitch(?:ed)? to\b",
+    r"\bchang(?:e|ed|es|ing) (?:it |that |this |(?:the )?\w+ )?(?:to|from)\b|\binstead\b|\bmake (?:"
+    r"it|that)\b|\bshould (?:be|have been|read)\b|\b(?:wrong|correction|corrected|typo|mistake|"
+    r"meant)\b|\bswitch(?:ed)? to\b",
     r"\b(?:geändert|ändern|ändert|korrigier\w+|korrektur|stattdessen|anstatt|statt|falsch|sondern)\b",
     r"\b(?:passer à|passe à|plutôt|erreur|corriger|correction|au lieu de|remplacer|modifier)\b",
     r"\b(?:cambi(?:ar|en|e|ado|amos)|en vez de|en lugar de|corregir|corrección|error)\b",

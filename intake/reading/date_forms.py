@@ -113,7 +113,10 @@ class Calendar:
         parts = (whole, text[at + 2], third)
         if third:
             return self._full(at, end, parts, dotted=mark == ".")
-        if mark == "-" and (len(parts[1]) != 2 or text[at - 1] not in d.LIMITS):
+        if mark == "-" and not (
+            (len(parts[1]) == 2 and text[at - 1] in d.LIMITS)
+            or self.words.at(at - 1) in d.DASHED_BEHIND
+        ):
             return None
         return self._without_year(at, end, parts, mark)
 

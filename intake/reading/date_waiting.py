@@ -56,6 +56,11 @@ _OTHER = word_set(
 _NEVER = word_set(
     "t not no cannot never nicht kein keinesfalls pas ne jamais nunca non mai niet geen hardly"
 )
+_AWAY = word_set(
+    "urlaub ferien abwesend dienstreise vacation holiday holidays vacances congé congés absent",
+    "vacaciones ausente ferie vacanza assente vakantie afwezig verlof",
+)
+"""'Ich bin bis 30.10. im Urlaub': the sender, not the mandrel."""
 _ENDS = frozenset((".", "!", "?", "\n\n", ""))
 _FAR = 12
 _BEHIND = 6
@@ -74,6 +79,8 @@ def can_do_without_until(words: Words, start: int, end: int, stop: int) -> bool 
     if "but" in ahead:
         ahead = ahead[ahead.index("but") + 1 :]  # "launch is Oct 30 but I can live without"
     around = {*ahead, *behind}
+    if around & _AWAY:
+        return False
     if around & _OTHER:
         return None
     if any(words.phrase(at, _GIVEN) for at in range(begin, until + 1)):

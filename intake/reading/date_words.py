@@ -147,6 +147,10 @@ _DELIVERY = phrases(
     "livraison | livré | livrer | livrés | délai | recevoir | reçu | réception",
     "besoin | il nous faut | date souhaitée | chez nous | être ici | être là | être chez nous",
     "hier sein | hier zijn | estar aquí | essere qui | in huis",
+    "lo requerimos | los requerimos | requerimos para | debe estar aquí | deben estar aquí",
+    "estar aquí",
+    "ne abbiamo bisogno | ne abbiamo bisogno per | qui da noi",
+    "hier zijn | hier hebben | in huis zijn | in huis hebben | nodig op | nodig voor",
     "entrega | entregar | entregado | lleguen | llegue | llegar | recibir | plazo | fecha tope",
     "fecha límite | fecha requerida | lo necesitamos | los necesitamos | tenerlo",
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
@@ -277,6 +281,8 @@ ARTICLES = word_set(
 )
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
 ON = word_set("am zum pour para per du dal op")
+DASHED_BEHIND = word_set("op uiterlijk tegen leverdatum")
+"""Behind these '30-10' is a day, as the Dutch write it."""
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
 AFTER = phrases(
@@ -344,6 +350,7 @@ def speaks_english(words: tuple[str, ...]) -> bool:
     return foreign < 3 or foreign <= sum(1 for word in words if word in _ENGLISH)
 
 
-MEASURES = word_set("x by mm in inch inches od id wall clr rad radius thick thk ga gauge tube") | {
-    '"', "*", "°",
-}  # fmt: skip
+MEASURES = word_set(
+    "x by mm in inch inches od id wall clr rad radius thick thk ga gauge tube zoll pouce pouces",
+    "pulgada pulgadas pollice pollici",
+) | {'"', "*", "°"}

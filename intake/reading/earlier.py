@@ -2,15 +2,26 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from ...rules.request import SizeRequest
+from ..late_pattern import late_pattern
 from ..model import Message, OwnText, QuotedMail
 from .quoted import Relied, rely
 from .requests import requests_of
 from .staying import fields_asked
 from .stretch import read_stretch
 from .tube_asked_about import with_tube_asked_about
+
+_WE_WORKED_OUT = late_pattern(
+    r"\b(?:wall\s+factor|bend)\s+[\d.]{1,8}(?:\s+d)?,\s+our\s+limit\s+\d[\d.]{0,7}(?:\s+d\b)?"
+    r"|(?<![\w.])\d[\d.]{0,7}(?:\s+to\s+\d[\d.]{0,7})?\s+(?:in|mm)\s+\([^()]{1,40}\)\s+diameter"
+    r"(?=,\s+\d{1,2}(?:\s+to\s+\d{1,2})?\s+balls?\b)",
+    re.IGNORECASE,
+)
+"""'Bend 2.8 D, our limit 2.5 D', '1.483 to 1.491 in (...) diameter, 1 ball': what our own reply
+works out, rounded. It is no radius of the tube's, and no OD."""
 
 
 def read_earlier(own: OwnText, message: Message) -> Relied | None:
@@ -51,8 +62,9 @@ def _sizes(
     mail: QuotedMail, message: Message, known: list[SizeRequest], told: str = ""
 ) -> list[SizeRequest]:
     """The sizes of one quoted mail, completed from the mails before it; empty where it has none."""
-    relied = replace(rely(known, mail.text), same_tube=True)
-    stretch = read_stretch(mail.text, mail.start, earlier=relied.figures, told=told)
+    text = _WE_WORKED_OUT.sub(lambda told: re.sub(r"\S", " ", told[0]), mail.text)
+    relied = replace(rely(known, text), same_tube=True)
+    stretch = read_stretch(text, mail.start, earlier=relied.figures, told=told)
     nothing = OwnText(text="", body_start=0, subject_counts=False)
     found = requests_of(stretch, nothing, message, beside=None, relied=relied)
     if known and all(request.od_mm is None for request in found):

@@ -63,6 +63,8 @@ _AND_PART = re.compile(
 )
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
+_ELIDED = re.compile(r"(?:[ld]|(?:d|n|s)?ell|(?:d|n)?all|sull|coll)'(?=[^\W\d_])", re.IGNORECASE)
+"""'L'épaisseur est de 2 mm', 'dell'acciaio': the article is no part of the word."""
 
 
 def lex(plain: str, lengths: Collection[int] = ()) -> list[Token]:
@@ -268,7 +270,7 @@ class _Lexer:
         if elided > at and elided in self.materials:
             return self._add("word", at, elided)  # "de l'acier", "dell'alluminio"
         if says_nothing(folded):
-            return self._add("word", at, word.end())
+            return self._behind_article(at, word) or self._add("word", at, word.end())
         first = folded[0]
         if first in "xbmps":
             times = _TIMES.match(self.text, at)
@@ -291,6 +293,18 @@ class _Lexer:
             if number is not None:
                 return self._with_unit(number, at).end
         return self._cue(at, word.end(), folded) or self._add("word", at, word.end())
+
+    def _behind_article(self, at: int, word: re.Match[str]) -> int | None:
+        """The cue that an elided article hides."""
+        article = _ELIDED.match(word[0])
+        if article is None:
+            return None
+        behind = at + article.end()
+        self._add("word", at, behind)
+        end = self._cue(behind, word.end(), word[0][article.end() :].casefold())
+        if end is None:
+            self.tokens.pop()
+        return end
 
     def _named_schedule(self, at: int, name: str, end: int) -> int:
         """'Std', 'sch 10S', 'extra heavy'."""

@@ -55,9 +55,16 @@ _GOES_TO = late_pattern(
     rf"(?:to|into|onto|inside|over|on|in|an|auf|à|aux?|a|al|aan|op)\s{_LITTLE}{{0,2}}$",
     re.I,
 )
+_TOOL_OR_SCREW = any_of(
+    "(?:(?:bend|clamp|pressure|wiper) )?dies? | wipers? | fittings? | bolts? | screws? | nuts?",
+    "biegeformen? | biegeform | schrauben? | fittinge? | matrices? | raccords? | vis | boulons?",
+    "matriz | matrices | racores | tornillos? | matric[ei] | raccordi | viti | bulloni",
+    "matrijs | matrijzen | fittingen | bouten | schroeven",
+)
+"""'The dies are 4140': no material of the tube's, whatever grade is named."""
 _PART_IS = late_pattern(
     r"\b(?:brides?|bridas?|flange|collecteurs?|collettor[ei]|fascett[ae]|abrazaderas?|flenzen)\s$|"
-    rf"\b(?:{_PART}|die ?blocks?|posts?|manifolds?|plates?|pads?|base)\s?"
+    rf"\b(?:{_PART}|{_TOOL_OR_SCREW}|die ?blocks?|posts?|manifolds?|plates?|pads?|base)\s?"
     r"(?:\b(?:is|are|was|were|will be|sind|ist|est|sont|es|son|è|sono|zijn|made)\b|:|\(|\bin\b|\bof\b|\baus"
     r"|\ben\b|\binox\b|\bvan\b|\bdi\b|\bde\b)\s?(?:(?:made|all|also|of|from|in|out|aus|en)\s){0,3}$",
     re.I,

@@ -50,7 +50,7 @@ _TOOL_STEEL = late_pattern(
 )
 _MADE_OF = late_pattern(
     rf"\b(?:{_MANDREL}|{_OTHER_TOOL})\s(?:(?:is|are|be|to|should|shall|must)\s){{0,3}}(?:made\s)?"
-    r"(?:in|of|from|out\sof|aus|en|is|are|be|materials?)\s?:?\s"
+    r"(?:in|of|from|out\sof|aus|en|de|di|van|is|are|be|materials?)\s?:?\s"
     r"(?:(?:hardened|hard|chromed|either|the|bronze\sor)\s){0,2}$"
     r"|\bbronze\s(?:or|oder|ou|vs\.?|versus)\s(?:[^\W\d_]{3,12}\s){0,2}$",
     re.I,

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from ..late import Late
 from ..model import OwnText, Prompt
 from ..words_relying import HOW_MANY
+from .answers_above import count_alone
 from .cue_roles import fits
 from .cues import Cue
 from .figures import Figure, Layout
@@ -65,13 +66,14 @@ def assign_by_prompt(layout: Layout, plain: Plain, offset: int, prompts: Sequenc
 
 def count_answered(own: OwnText) -> int | None:
     """The count that stands as an answer to 'How many?', a figure by itself; None where none is."""
-    counts = [
-        int(found[1])
-        for prompt in own.prompts
-        if _HOW_MANY.search(prompt.question)
-        and (found := _COUNT.match(own.text, prompt.start, prompt.end))
-    ]
-    return counts[0] if len(counts) == 1 else None
+    counts = []
+    for prompt in own.prompts:
+        if _HOW_MANY.search(prompt.question):
+            found = _COUNT.match(own.text, prompt.start, prompt.end)
+            said = own.text[prompt.start : prompt.end].strip()
+            counts.append(int(found[1]) if found is not None else count_alone(said))
+    told = [count for count in counts if count]
+    return told[0] if len(told) == 1 else None
 
 
 def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:

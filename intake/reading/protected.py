@@ -25,6 +25,11 @@ _MONTH = any_of(
 )
 _YEAR = r"(?:19|20)\d\d"
 _SIZE_AFTER_SLASH = r"[\d/\"]|\s?(?:wall|in\b|od\b|x\b|mm|ths?|thick|radius|clr)"
+_BEHIND_ARTICLE = "|".join(
+    rf"(?<=\b{word}\s)"
+    for word in "le il el al au am bis zum vom vor tot op tegen uiterlijk".split()
+)
+"""What stands before a day that is written without its year."""
 
 _REFERENCE = (
     r"(?:rif(?:erimento)?|r[ée]f(?:[ée]ren(?:ce|cia|z|tie))?|zeichen|aktenzeichen|geschäftszeichen"
@@ -63,6 +68,16 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<=\bbefore\s)\d{1,2}/\d{1,2}(?![\d/\"])",
         r"(?<=\buntil\s)\d{1,2}/\d{1,2}(?![\d/\"])",
         r"(?<=\bon\s)\d{1,2}/(?:1[79]|1[0-5]|2[0-9]|3[01]|[35679])(?![\d/\"])",
+        # 'le 30/10', 'entro il 13/11': no parts of an inch, nor a bore by an OD
+        rf"(?:{_BEHIND_ARTICLE})(?![1-7]/[248]\b)(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|1[0-2])"
+        r"(?![\d\"-]|[.,/]\d|\s?(?:mm|in\b|x\b|d[ei']|en\b|aus\b|van\b|\(?(?:int|ext|inn|außen|pouc|poll"
+        r"|pulg|zoll|inch|cuivre|cobre|rame|kupfer|koper|inox)))",
+        # 'Livraison souhaitée : 30/10': a bore is more than half of its OD
+        r"(?<=:\s)(?!\d\d/[248]\b)(?:(?:1[3-9]|2\d|3[01])/0?[1-6]|(?:19|2\d|3[01])/0?[789]"
+        r"|(?:2[5-9]|3[01])/1[0-2])(?![\d\"-]|[.,/]\d|\s?(?:mm|in\b|x\b|[a-zà-ü]))",
+        # 'op 30-10', as the Dutch write it
+        r"(?:(?<=\bop\s)|(?<=\buiterlijk\s)|(?<=\btegen\s))(?:0?[1-9]|[12]\d|3[01])-(?:0?[1-9]|1[0-2])"
+        r"(?![\d/\"-]|[.,]\d|\s?(?:mm|x\b))",
         # 10/15: no denominator that an inch is divided by
         r"(?<![\d.,/-])(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])"
         r"(?![\d\"-]|[./]\d|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b|\(?(?:int|ext|inn|außen|id\b|bin|bui)))",
@@ -109,9 +124,9 @@ _LED_BY_DIGIT: Kinds = (
         r"[a-z]{1,4}\d{1,4}[a-z]{0,3}\b(?![.,/]\d)",
         r"(?<![\w.,])\d{2,4}(?:[ -]\d{2,4}){3,8}\b",
         r"(?<![\w.,])(?:\d{1,3}\s?hundred\sblock\b|\d{3,5}\sblock\s(?:of|on)\b)",  # a street
-        r"(?<![\w.,])\d{1,5}\s(?:[nsew]|ne|nw|se|sw)\.?\s(?:\d{1,3}(?:st|nd|rd|th)|[a-z]{3,16})"
-        # 410 W 9th St
-        r"\s(?:st|street|ave|avenue|rd|road|blvd|drive|ln|lane|way|court|pkwy|hwy)\b",
+        # '214 W 4th St': the W is no wall
+        r"(?<![\w.,])\d{2,5}\s(?:[nsew]|[ns][ew])\.?\s(?:[^\W_][\w'-]{0,20}\.?\s){1,2}"
+        r"(?:st|street|ave|avenue|rd|road|dr|drive|blvd|boulevard|hwy|highway|ln|lane|pkwy|way)\b",
         r"\b(?:4x4|2x4|4x2)s?\b(?!\s?(?:x|mm|in\b|\"|\.\d))",
     )),
 )  # fmt: skip
@@ -251,7 +266,12 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
     """(start, end, what) of every protected stretch, in order, not overlapping."""
     pattern = _WITH_ADDRESSES if "@" in text else _PROTECTED
     spans = [
-        (match.start(), match.end(), (match.lastgroup or "code_").partition("_")[0])
+        # An indented item begins with its number: the lexer passes line breaks with the blanks.
+        (
+            match.end() - len(match[0].lstrip()),
+            match.end(),
+            (match.lastgroup or "code_").partition("_")[0],
+        )
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]

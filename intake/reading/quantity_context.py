@@ -10,6 +10,8 @@ from .quantity_numbers import Count
 _JOINTS = frozenset(", ; : and but so und aber et mais y pero e ma en maar".split())
 _STARTS = frozenset(("", "\n", "\n\n"))
 _ASKED = frozenset("do does would if to that which you".split())
+_OURS = frozenset("our unsere unserer unseren nos nuestros nostri onze".split())
+"""'Half of our 6 mandrels are worn': those are not wanted."""
 _FAR = 11
 """Words looked back for the verb that governs a count; keeps the search linear."""
 
@@ -43,6 +45,7 @@ class Context:
             or self._is_discounted_from(count.first)
             or self._is_usage(count.first)
             or self._is_owned(count.first, end, piece=piece)
+            or (named and self.words.at(count.first - 1) in _OURS)
             or self._is_shared(count.first, end)
             or self._is_asked_whether(count.first)
             or self._is_later(count, end)

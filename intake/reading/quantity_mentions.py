@@ -22,6 +22,9 @@ _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
 _MOST_PIECES = 60
 """'Order of 500 pcs' are bent parts; nobody asks for that many mandrels without naming them."""
+_MOST_TOOLS = 12
+"""So many pieces may be mandrels though one was named with its article."""
+_FAR_BACK = 40
 _MOST_BARE = 24
 
 
@@ -103,14 +106,15 @@ class _Finder:
                 return None
             named = not piece or self._follows_mandrel(count)
             if not named and (
-                counts_parts(self.words, count.first, count.value)
+                (count.value > _MOST_TOOLS and self._one_is_named(count))
+                or counts_parts(self.words, count.first, count.value)
                 or counts_tubes(self.words, end, count.value)
             ):
                 return None
             if self.context.is_rejected(count, end, piece=not named, named=named):
                 return None
             return self._mention(count, end, COUNTED if named else PIECES)
-        if count.value > _MOST_BARE:
+        if count.value > _MOST_BARE or self._counts_links(count):
             return None
         if self.words.at(count.first - 1) == "new" and not self._is_new_mandrel(count):
             return None
@@ -127,6 +131,18 @@ class _Finder:
             mention = self._mention(count, count.after, ALONE)
             return replace(mention, bracket=True)
         return None
+
+    def _counts_links(self, count: Count) -> bool:
+        """'A three-ball mandrel': balls, whatever asks for the mandrel."""
+        at = count.after + (self.words.at(count.after) == "-")
+        return count.value > 1 and self.words.at(at) in w.LINKS
+
+    def _one_is_named(self, count: Count) -> bool:
+        """'Un mandrin pour 38 x 2, 50 pièces à cintrer': so many pieces beside one mandrel."""
+        return any(
+            self.words.at(at) in w.SINGULAR and self.words.at(at - 1) in w.ARTICLES
+            for at in self.words.before(count.first, _FAR_BACK)
+        )
 
     def _is_new_mandrel(self, count: Count) -> bool:
         """'The bender broke, we need a new one': no mandrel. Where nothing was named, it is."""

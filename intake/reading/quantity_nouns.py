@@ -102,7 +102,7 @@ class Nouns:
             at += 1
             if self.words.at(at).isdecimal() and w.names_tool(self.words.at(at + 1)):
                 return 0  # "rayon 50 - 1 mandrin": the second counts
-        if self.words.at(at) in ("ball", "balls", "kugel", "billes", "bolas") and count.value > 1:
+        if self.words.at(at) in w.LINKS and count.value > 1:
             if count.bracket:
                 return at + 2 if self.words.at(at + 1) in w.MANDRELS - w.SINGULAR else 0
             return 0  # "a two ball mandrel", and "2 ball mandrels" may be either

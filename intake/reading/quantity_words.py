@@ -208,7 +208,7 @@ ASKS_BARE_AFTER = phrases(
     "gesamt | insgesamt | erforderlich | benötigt | suffit | suffira | suffisent | seulement | svp",
     "s il vous plait | au total | solo | sola | por favor | en total | es suficiente | basta",
     "bastan | soltanto | per favore | in totale | graag | nodig | is genoeg | volstaat",
-    "alstublieft",
+    "van nodig | hiervan nodig | alstublieft",
     "per tipo | por tipo | par type | pro sorte | de cada | de chaque | di ciascuno | van elk",
     "pour chaque | pour chacun | per ciascuno",
     "je maat",
@@ -234,6 +234,8 @@ DETERMINERS = word_set(
 STRONG_AFTER = phrases("required | needed | wanted | req d | apiece")
 """Behind a number these say that it counts, whatever it might measure."""
 SOMEBODYS = word_set("the your our my his their those this that")
+LINKS = word_set("ball balls kugel kugeln bille billes bola bolas sfera sfere kogel kogels")
+"""What a mandrel has several of: 'a three-ball mandrel'."""
 SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending kugel")
 ONES = word_set("ones neue neuen nuevo nuevos nouveaux nuovo nuovi nieuwe")
 """'Need two new ones': the noun is not said again."""

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-from decimal import Decimal
+from dataclasses import replace
 
 from ...rules.request import Frozen, SizeRequest
 from ..late_pattern import late_pattern
 from ..model import Message, OwnText
+from .answers_above import answers_above, count_alone
 from .attached import with_attached
 from .bare_replies import bare_replies
 from .bought_before import with_bought_doubted
@@ -27,7 +28,8 @@ from .quoted import Relied, answers_asked, taken_lines, unread
 from .quoted_too import with_quoted_doubted
 from .requests import empty_request, requests_of, with_material_of
 from .rule_sizes import with_rule_sizes_doubted
-from .stretch import read_stretch
+from .staying import SHORT, says_otherwise
+from .stretch import Stretch, read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
 from .told_by_words import with_told_by_words
@@ -85,6 +87,13 @@ _PRICE = whole_words(
     r"cotiz\w+ | prezz\w+ | offert\w+ | prijs | pris | cen[ay] | preço",
 )
 
+_THOSE = late_pattern(
+    r"\b(?:the|these|those|your|our|die|den|diese|les|ces|vos|los|estos|sus|i|le|questi|deze)\s"
+    r"(?:\d{1,2}|two|three|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie)\b",
+    re.IGNORECASE,
+)
+"""'Please invoice the 2 mandrels': as many as are known already."""
+
 
 def read(own: OwnText, message: Message) -> Reading:
     """Every size the sender asks for in their own text. Never raises on any text."""
@@ -95,7 +104,8 @@ def read(own: OwnText, message: Message) -> Reading:
         # A tube in the subject is asked for itself: what is quoted below has another.
         relied = None if any(group.has_tube for group in subject.groups) else relied
     known = relied.figures if relied is not None else ()
-    prompts = own.prompts or bare_replies(own, relied)
+    prompts = own.prompts or answers_above(own) or bare_replies(own, relied)
+    own = own.model_copy(update={"prompts": prompts})
     body = read_stretch(own.text[own.body_start :], own.body_start, known, prompts)
     notes = ["the message is very long: only its beginning was read"] if body.is_cut else []
     requests = requests_of(body, own, message, beside=subject, relied=relied)
@@ -111,14 +121,19 @@ def read(own: OwnText, message: Message) -> Reading:
     requests = with_material_answered(requests, own)
     if relied is not None:
         requests = with_quoted_doubted(requests, body.layout, relied.figures)
-    picked = False
+    picked = completes = False
     if relied is not None and relied.only_names(requests):
         requests = []  # "nur den 33,7er Dorn": a line of the quoted list
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)
+        if said.quantity is None:
+            counted = count_answered(own) or count_alone(own.text[own.body_start :])
+            said = said.model_copy(update={"quantity": counted})
+        (said,) = with_material_answered([said], own)
         requests = taken_lines(relied, said)
         picked = bool(requests)
-        requests = requests or _unchanged(relied, said, unread(body.layout, relied.figures))
+        requests = requests or _unchanged(relied, said, body)
+        completes = bool(requests) and not picked
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
@@ -148,20 +163,33 @@ def read(own: OwnText, message: Message) -> Reading:
         return reading
     return reading.model_copy(
         update={
-            "completes": relied.changed_by(body.groups),
+            "completes": completes or relied.changed_by(body.groups),
             "picked": picked,
             "tube_quoted": relied.gives_tube(requests, body.groups),
         }
     )
 
 
-def _unchanged(relied: Relied, said: SizeRequest, strange: list[Decimal]) -> list[SizeRequest]:
+def _unchanged(relied: Relied, said: SizeRequest, body: Stretch) -> list[SizeRequest]:
     """'Make it two, everything else as quoted', '4130, please': no figure of a tube is new."""
     changes = relied.everything and (said.quantity is not None or said.material is not None)
+    strange = unread(body.layout, relied.figures)
     if not changes and not answers_asked(relied, said):
-        return []
+        if strange or not _changes_one_thing(relied, said, body.layout.text):
+            return []
+        relied = replace(relied, everything=True)
     request = relied.completed(said, Group(), strange)
     return [request] if request.od_mm is not None else []
+
+
+def _changes_one_thing(relied: Relied, said: SizeRequest, words: str) -> bool:
+    """'Make it 304 instead', 'we'll take 2' above a mail on one size: of that, so many."""
+    if len(relied.known) != 1 or relied.known[0].wall_mm is None:
+        return False
+    if said.material not in (None, relied.known[0].material):
+        return says_otherwise(words)
+    of_known = said.quantity is None or _THOSE.search(words) is not None
+    return not of_known and len(words.strip()) <= SHORT
 
 
 def _distinct(requests: list[SizeRequest]) -> tuple[SizeRequest, ...]:

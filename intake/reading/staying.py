@@ -7,12 +7,23 @@ from typing import Literal
 
 from .. import words_relying as words
 from ..late import Late
+from ..late_pattern import late_pattern
+from .materials import find_materials
 from .quantity_words import COUNTS
 
 Field = Literal["od", "wall", "clr", "material", "quantity"]
 FIELDS: tuple[Field, ...] = ("od", "wall", "clr", "material", "quantity")
 
 _CHANGES = Late(words.CHANGES)
+_ACTUALLY = late_pattern(
+    r"\b(?:actually|en fait|en réalité|eigentlich|tatsächlich|en realidad|in realtà|eigenlijk)\b",
+    re.IGNORECASE,
+)
+_DENIED = late_pattern(
+    r"\b(?:not|no longer|nicht|kein\w{0,2}|pas|non|niet|geen|no)"
+    r"\s(?:in\s|en\s|de\s|van\s|aus\s|from\s)?(?P<denied>[^\s,.;][^,.;\n]{0,24})",
+    re.IGNORECASE,
+)
 _HOW_MANY, _NEEDS = Late(words.HOW_MANY), Late(words.NEEDS)
 _REST, _STAYS, _SAME_BUT = Late(words.REST), Late(words.STAYS), Late(words.SAME_BUT)
 _ALL_BUT = Late(words.ALL_BUT)
@@ -21,11 +32,19 @@ _SENTENCE = re.compile(r"(?<=[.?!;])\s+|\n\s*\n")
 _DIGIT = re.compile(r"\d")
 _WORD = re.compile(r"[^\W\d_]+")
 _MOST_SENTENCES = 200
+SHORT = 200
+"""Characters of a reply that changes one thing and says hardly more."""
 
 
 def fields_asked(text: str) -> frozenset[Field]:
     """What a quoted mail asks for: 'which material, and how many?'"""
-    asking = [said for said in sentences(text) if said.endswith(("?", "？")) or _NEEDS.search(said)]
+    asking: list[str] = []
+    listed = False
+    for said in sentences(text):
+        needs = _NEEDS.search(said) is not None
+        if listed or needs or said.endswith(("?", "？")):
+            asking.append(said)
+        listed = needs and said.endswith(":")  # "We still need to know:", and a list below
     found = {field for said in asking for field in FIELDS if _NAMED[field].search(said)}
     return frozenset(found | {"quantity"} if any(map(_HOW_MANY.search, asking)) else found)
 
@@ -53,6 +72,15 @@ def counts_anew(said: str) -> bool:
         COUNTS.get(word, 0) > 1 for word in _WORD.findall(said.casefold())
     )
     return counts and _NAMED["quantity"].search(said) is not None
+
+
+def says_otherwise(text: str) -> bool:
+    """Whether a short reply puts a material right: 'make it 304', 'inox, no de acero'."""
+    if len(text.strip()) > SHORT:
+        return False
+    if _CHANGES.search(text) is not None or _ACTUALLY.search(text) is not None:
+        return True
+    return any(find_materials(denied["denied"]) for denied in _DENIED.finditer(text))
 
 
 def without_reliance(text: str) -> str:

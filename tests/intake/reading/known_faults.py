@@ -17,7 +17,6 @@ _NO_SIGN = "a wall after a times sign with nothing before it is taken for the OD
 _EMPTY_LABEL = "a label without its figure takes the next figure, which has a label of its own"
 LEFT_OUT_FAULTS: dict[str, str] = {
     "dev/mt-108.eml od": _NO_SIGN,
-    "dev/mt-115.eml wall": "'t', and on the next line the number of a list: a wall",
     "dev/mt-116.eml od": _NO_SIGN,
     "dev/mt-122.eml od": "'(outside/inside)' behind a bore alone makes it the OD",
     "dev/mt-207.eml od": _NO_SIGN,
