@@ -225,13 +225,15 @@ def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]
 def _doubt_names(size: Sizing, figure: Figure) -> None:
     """A size by its trade name: the likelier OD is stated, both are named."""
     written, nominal = size.lengths["od"], standards.nps_of_inches(figure.number.value)
-    if written is None or nominal is None:
+    if written is None:
         return
     named: Decimal | None = None
-    if CONDUIT in figure.notes:
+    if COPPER in figure.notes:
+        named = standards.copper_tube_od_mm(str(figure.number.value))
+    elif nominal is None:
+        return
+    elif CONDUIT in figure.notes:
         named = standards.emt_od_mm(nominal)
-    elif COPPER in figure.notes:
-        named = standards.copper_tube_od_mm(nominal)
     elif PIPE in figure.notes:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots
