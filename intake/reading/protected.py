@@ -65,6 +65,8 @@ _LED_BY_DIGIT: Kinds = (
         # 10/15: no denominator that an inch is divided by
         r"(?<![\d.,/-])(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])"
         r"(?![\d\"-]|[./]\d|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b|\(?(?:int|ext|inn|außen|id\b|bin|bui)))",
+        # 29/01, 05/02: nobody writes a wall so
+        r"(?<![\d.,/-])(?:0[1-9]|[12]\d|3[01])/0[1-9](?![\d\"]|[.,/]\d|-\d|\s?(?:mm|x\s?\d))",
         r"\b(?:19[5-9]\d|20[0-4]\d)\b(?!\s?(?:mm|x\b|t\d|-t\d|alu)|[.,]\d)",
     )),
     ("item", (r"^\d{1,2}[.)](?=[ \t]+\S)",)),
@@ -228,6 +230,26 @@ def _inline_items(text: str) -> list[tuple[int, int, str]]:
     return [(match.start(), match.end(), "item") for match in found] if counts_up else []
 
 
+_DELIVERED_ON = late_pattern(
+    r"\b(?:deliver(?:y|ed)?|shipped|liefer(?:ung|termin|datum)|termin|geliefert|livraison|livrée?s?"
+    r"|délai|échéance|entrega|entregad[oa]s?|plazo|consegna|consegnat[oaie]|termine|scadenza|levering|leverdatum|geleverd|dostawa"
+    r"|dostawy|toimitus|leverans|(?:needed|required|wanted|due|benötigt|nodig)(?=\s(?:by|on|before|date"
+    r"|latest|bis|am|spätestens|voor|uiterlijk)"
+    r"|[\s:]{1,2}\d{1,2}/(?!(?:2|4|8|16|32|64)\b)))\b"
+    r"(?:[\s:.,-]{1,3}(?:date|latest|by|on|before|at|the|am|bis|zum|spätestens|vor|le|au|avant|pour"
+    r"|souhaitée?|el|para|al|antes|del|il|entro|per|op|voor|uiterlijk|do|dnia|max|requested|required"
+    r"|gewünscht|impératif)\b){0,4}[\s:.,-]{0,3}"
+    r"(?P<day>(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|[12]\d|3[01]))"
+    r"(?=\s?(?:$|[.;,!?)](?!\d)|\n|please|pls|latest|max|or (?:sooner|earlier)))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'Delivery: 13/11': a day, though 13/11 is otherwise a tube and its wall, and 3/4 three quarters."""
+
+
+def _days_of_delivery(text: str) -> list[tuple[int, int, str]]:
+    return [(*match.span("day"), "date") for match in _DELIVERED_ON.finditer(text)]
+
+
 _SLASHED = re.compile(r"(\d{1,2})/(\d{1,2})")
 
 
@@ -248,11 +270,11 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]
-    inline = _inline_items(text)
-    if inline:
+    further = _inline_items(text) + _days_of_delivery(text)
+    if further:
         found: list[tuple[int, int, str]] = []
         begins = [begin for begin, _, _ in spans]
-        for item in inline:
+        for item in further:
             at = bisect_right(begins, item[1] - 1)
             if at == 0 or spans[at - 1][1] <= item[0]:
                 found.append(item)
