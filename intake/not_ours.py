@@ -215,7 +215,7 @@ def _withdraws(text: str) -> str:
     said = _WITHDRAWN.search(text)
     if said is None or _NOT_CANCELLED.search(text, max(0, said.start() - 40), said.start()):
         return ""
-    rest = _NO_QUOTE.sub(" ", text[said.end() :])
+    rest = _NO_QUOTE.sub(" ", " ".join(text[said.end() :].split()))
     if _NEW_WISH.search(rest) or _WISH.search(rest) or _RIGHT_ONE.search(rest):
         return ""
     return f'a request taken back ("{" ".join(said.group().split())}")'

@@ -21,7 +21,7 @@ _MILL = (
 
 SELLING: tuple[Elsewhere, ...] = (
     Elsewhere("somebody selling to us", (
-        (5, r"\b(?:we|i) (?:\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
+        (5, r"\b(?:we|i) (?:(?!ask|request|need|want)\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
             r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
             r"|you|your)\b)(?![^.\n]{0,80}\?)"),
         (3, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"

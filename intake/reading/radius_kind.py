@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..late_pattern import late_pattern
 from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
+from .finishes import without_finishes
 from .patterns import whole_words, word_set
 from .roles import RADIUS_ROLES, Role
 
@@ -191,6 +192,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
+    around = without_finishes(around)
     denied = NO_CENTRE.search(around) is not None
     around = NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]

@@ -138,10 +138,20 @@ def _doubt_notes(size: Sizing) -> None:
             if figure.role == "bend_dia" and figure is size.slots["clr"][0]:
                 size.doubt("clr", "the bend is given as a diameter")
             for note in figure.notes:
-                _doubt_note(size, note, field)
+                if note != "hedged" or not _is_aside(size, figure):
+                    _doubt_note(size, note, field)
     for slot, why in size.group.notes:
         size.doubt(LENGTH_OF[slot], why)
     _doubt_tight(size)
+
+
+def _is_aside(size: Sizing, figure: Figure) -> bool:
+    """'CLR 267 (it is about 3D but take 267)': what is unsure only tells a sure radius again."""
+    radius, stated = size.radius, size.lengths["clr"]
+    if figure.role != "times_d" or radius is None or radius is figure or stated is None:
+        return False
+    others = _other_lengths(size, "clr", figure)
+    return "hedged" not in radius.notes and any(abs(o - stated) <= stated * _SAME for o in others)
 
 
 def _doubt_tight(size: Sizing) -> None:
