@@ -86,11 +86,14 @@ _WITHDRAWN = Late(
         r"|drop|pull) " + _OURS + _REQUEST + r"\b",
         r"\b(?:anfrage|angebotsanfrage)\b" + _IN_SENTENCE + r"{0,60}\b(?:ignorier\w*|vergessen"
         r"|gegenstandslos|hinfällig|nicht (?:weiter )?(?:beachten|berücksichtigen|bearbeiten))\b"
-        r"|\b(?:ignorieren|vergessen) sie (?:bitte )?(?:unsere|meine|die) " + _IN_SENTENCE
+        r"|\b(?:ignorieren|vergessen) sie (?:bitte )?(?:unsere|meine|die) "
+        + _IN_SENTENCE
         + r"{0,16}\banfrage\b",
-        r"\b(?:ne (?:pas |plus )?(?:tenir|tenez) (?:pas |plus )?compte de|ignor(?:er|ez)|oubli(?:er|ez)"
+        r"\b(?:ne (?:pas |plus )?(?:tenir|tenez) (?:pas |plus )?compte de|ignor(?:er|ez)"
+        r"|oubli(?:er|ez)"
         r"|annul(?:er|ez)) (?:notre|ma|la) (?:[\w'-]+ ){0,2}(?:demande|consultation)\b",
-        r"\b(?:ignor(?:en?|ad|ar)|olvid(?:en?|ad|ar)|(?:no )?(?:tengan?|tener) en cuenta|hagan? caso"
+        r"\b(?:ignor(?:en?|ad|ar)|olvid(?:en?|ad|ar)|(?:no )?(?:tengan?|tener) en cuenta"
+        r"|hagan? caso"
         r" omiso (?:de|a)|anul(?:en?|ar)|cancel(?:en?|ar)) (?:nuestra|mi|la) (?:[\w-]+ ){0,2}"
         r"(?:solicitud|consulta|petición)\b",
         r"\b(?:ignor(?:are|ate|i)|(?:non )?(?:consider(?:are|ate|i)|ten(?:ere|ete|ga) (?:in )?conto"
@@ -98,15 +101,18 @@ _WITHDRAWN = Late(
         r" (?:[\w-]+ ){0,2}richiesta\b",
         r"\baanvraag\b" + _IN_SENTENCE + r"{0,60}\b(?:(?:als )?niet (?:verzonden|gedaan)|negeren"
         r"|vergeten|te beschouwen als vervallen|laten vervallen)\b"
-        r"|\b(?:negeer|vergeet|annuleer) (?:aub |alstublieft )?(?:onze|mijn|de) " + _IN_SENTENCE
+        r"|\b(?:negeer|vergeet|annuleer) (?:aub |alstublieft )?(?:onze|mijn|de) "
+        + _IN_SENTENCE
         + r"{0,16}\baanvraag\b",
     )
 )
 """'Please disregard our RFQ of Monday (1.5 x .065, qty 4)'."""
 _NO_QUOTE = re.compile(
-    r"\bno (?:quote|quotation|offer|price|reply|action) (?:is )?(?:needed|required|necessary|wanted)\b"
+    r"\bno (?:quote|quotation|offer|price|reply|action) (?:is )?(?:needed|required|necessary"
+    r"|wanted)\b"
     r"|\bno (?:longer|more) (?:needed|required|wanted)\b|\bno need (?:to|for)\b[^.?!\n]{0,24}"
-    r"|\b(?:don['’]?t|do not|won['’]?t|no longer) (?:need|want|require) (?:it|them|this|that|these|the"
+    r"|\b(?:don['’]?t|do not|won['’]?t|no longer) (?:need|want|require) (?:it|them|this|that"
+    r"|these|the"
     r" (?:quote|mandrels?)|a quote|anything)\b|\bkein angebot (?:mehr )?(?:nötig|erforderlich)\b"
     r"|\bnicht mehr (?:benötigt|gebraucht)\b|\bbrauch\w+ (?:wir|ich) nicht mehr\b"
     r"|\bplus besoin\b[^.?!\n]{0,24}|\bno (?:hace falta|necesitamos)\b[^.?!\n]{0,24}"
@@ -222,7 +228,8 @@ def _withdraws(text: str) -> str:
 
 
 _RIGHT_ONE = re.compile(
-    r"\b(?:should (?:be|have|read)|correct(?:ed)?|right (?:one|size|figures?)|wrong|below|attached|is"
+    r"\b(?:should (?:be|have|read)|correct(?:ed)?|right (?:one|size|figures?)|wrong|below"
+    r"|attached|is"
     r" actually|richtig\w*|korrekt\w*|falsch\w*|anbei|correcte?|ci-joint|ci-dessous|correct[oa]"
     r"|adjunt\w*|corrett[oa]|allegat\w*|juiste?|bijgaand)\b",
     re.IGNORECASE,

@@ -117,8 +117,10 @@ _PUT_OFF = re.compile(
 
 
 _AS_ORDERED = re.compile(
-    r"(?P<again>\b(?:repeat|same|another|again|more|nachbestell\w*|bestellen nach|gleiche|selbe|nochmals?"
-    r"|noch ?einmal|même|pareil|mismo|otr[oa]|igual|stess[oa]|altr[oa]|uguale|hetzelfde|zelfde|nog)\b"
+    r"(?P<again>\b(?:repeat|same|another|again|more|nachbestell\w*|bestellen nach|gleiche|selbe"
+    r"|nochmals?"
+    r"|noch ?einmal|même|pareil|mismo|otr[oa]|igual|stess[oa]|altr[oa]|uguale|hetzelfde|zelfde"
+    r"|nog)\b"
     r"[^.?!\n]{0,60}?)\b(?:(?:my|our|the|unser\w*"
     r"|mein\w*|ma|notre|mi|nuestro|mio|nostro|mijn|onze) )?(?:last |old |letzten )?"
     r"(?:order|po|p\.o\.|job|auftrag|bestellung|commande|pedido|ordine|bestelling)"

@@ -89,7 +89,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:nicht|keine?)\b|\bauftragsbestätigung\b|\bversandavis\b|\büberfällig\b|\bwarten "
             r"(?:immer |noch )?(?:seit|auf (?:den|die|unsere))"),
         (3, r"(?<!hiermit )\bbestellt(?:e[nrs]?)?\b|\b(?:un)?serer bestellung\b|"
-            r"\bgelieferte[nrs]?\b|\bgeliefert\b" + _WISHED_BY + r"|\bzugesagt\b|\bversprochen\b|\bzu (?:unserer|"
+            r"\bgelieferte[nrs]?\b|\bgeliefert\b" + _WISHED_BY + r"|\bzugesagt\b|\bversprochen\b"
+            r"|\bzu (?:unserer|"
             r"meiner) bestellung\b"),
         (5, r"\boù en est (?:ma|notre|la) commande|\bnuméro de suivi\b|\bsuivi de (?:commande|"
             r"livraison)\b|\btoujours (?:pas|rien|en attente)|\bquand (?:sera|arrive|puis-je|"
@@ -115,7 +116,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"gehoord|gekregen|aangekomen|gezien|vernomen)\b|\bwanneer (?:kan|kunnen|komt|wordt|"
             r"mogen)[^.?\n]{0,50}\b(?:verwachten|geleverd|binnen|tegemoet|levering)\b"),
         (3, r"\bbesteld\b|\b(?:onze|mijn|uw|de) (?:bestelling|zending|levering|order)\b|"
-            r"\bbestelling \d|\bontvangen\b|\bgeleverd\b" + _WISHED_BY + r"|\bbeloofd\b|\bwachten (?:nog )?op\b"),
+            r"\bbestelling \d|\bontvangen\b|\bgeleverd\b" + _WISHED_BY + r"|\bbeloofd\b"
+            r"|\bwachten (?:nog )?op\b"),
         (5, r"\bgdzie jest\b|\bstatus zamówienia\b|\bkiedy (?:dotrze|przyjdzie|wyśl)|\bvar är "
             r"(?:min|vår)\b|\bnär kommer\b|\bonde está (?:o|a) (?:meu|minha|nosso)\b|\bquando "
             r"chega\b"),
@@ -246,7 +248,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"zoll\b|\bnachreichen\b|\b(?:angekommen|eingetroffen|verschickt|versandt|abgeschickt|"
             r"unterwegs)\b|\bliegt (?:bei|im|in|seit)"),
         (3, r"\b(?:transporteur|douane|colis|bon de livraison|bordereau|carton|coursier)\b|"
-            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é|er))\b" + _WISHED_BY +
+            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é"
+            r"|er))\b" + _WISHED_BY +
             r"|"
             r"\bcertificat matière\b"),
         (3, r"\b(?:transportista|aduana|paquete|albar[áa]n|caja|mensajero|repartidor)\b|\b(?:llegó|"

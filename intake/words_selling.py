@@ -21,7 +21,8 @@ _MILL = (
 
 SELLING: tuple[Elsewhere, ...] = (
     Elsewhere("somebody selling to us", (
-        (5, r"\b(?:we|i) (?:(?!ask|request|need|want)\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
+        (5, r"\b(?:we|i) (?:(?!ask|request|need|want)\w+ )?(?:stock|supply|specialise|specialize"
+            r"|offer|export|"
             r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
             r"|you|your)\b)(?![^.\n]{0,80}\?)"),
         (3, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"
@@ -35,7 +36,8 @@ SELLING: tuple[Elsewhere, ...] = (
             r"\b(?:kunnen|bieden) (?:wij |we |u )*(?:uit voorraad|vanaf voorraad)\b"),
         (5, r"\d ?(?:€|eur|euros?|usd|\$|£|gbp) ?(?:/|per|pro|par|al|por) ?(?:kg|to?|tonn?e|mt|lb|"
             r"m)\b|[€$£] ?\d[\d.,]* ?(?:/|per) ?(?:kg|to?|tonn?e|mt|lb)\b|\b(?:minimum|min\.?|ab|"
-            r"mindestens|à partir de|mínimo|minimo|vanaf)(?: order| quantity| of)? \d[\d.,]* ?(?:kg|"
+            r"mindestens|à partir de|mínimo|minimo|vanaf)(?: order| quantity"
+            r"| of)? \d[\d.,]* ?(?:kg|"
             r"to|tonn?es?|mt)\b"),
         (5, r"\bour (?:factory|mill|foundry|warehouse|plant)\b[^.?\n]{0,60}\b(?:make|produce|has|"
             r"have|can|cast|stock)\w*\b|\b(?:\w+ )?at an? (?:\w+ )?(?:tube|steel|pipe|metals?) "

@@ -125,7 +125,8 @@ SIZE_CUES: CueWords = (
         in het hart | middle axis | in mezzeria |
         eje | eksen | eksende | merkez | keskilinja | keskilinjalla | pe ax | na osu | na ose |
         po osi | по оси | w osi rury |
-        al centro del tubo | hart buis | hart van de buis | mitte | rohrmitte | à l'axe | all'asse | al eje
+        al centro del tubo | hart buis | hart van de buis | mitte | rohrmitte | à l'axe |
+        all'asse | al eje
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """

@@ -47,12 +47,14 @@ _STRUCK = late_pattern(
         r"(?:\s(?:any ?more|any longer|after all|now))?",
         rf"{_IT}(?:(?:'s|\s(?:is|are|was|were|has|have|got|gets|just|will be|can be)))"
         rf"{_NOW}\s(?:dropped|cancell?ed|scrapped|deleted|removed|killed|withdrawn|dead|axed|nixed"
-        r"|off the (?:list|table|order|job|quote|project|cards)|struck(?: off| out)?|left (?:off|out)"
+        r"|off the (?:list|table|order|job|quote|project|cards)|struck(?: off| out)?|left (?:off"
+        r"|out)"
         r"|no longer (?:needed|required|wanted|on|part)|not (?:needed|required|wanted)"
         r"|(?:gone|fallen|dropped) (?:away|out|through|off))",
         rf"{_IT}\s(?:fell (?:off|through|away|out)|went away|dropped (?:out|off)|can come off"
         r"|comes off)",
-        rf"{_IT}\s(?:is|are) off,?(?:\sso)?(?:\splease)?\s(?:don'?t|do not|no need to) (?:quote|price)"
+        rf"{_IT}\s(?:is|are) off,?(?:\sso)?(?:\splease)?\s(?:don'?t|do not|no need to) (?:quote"
+        rf"|price)"
         r" (?:it|that|them|those)",
         # German
         rf"{_IT}\s(?:ist|sind|wurde|wurden|wird|werden|hat sich|haben sich){_NOW}(?:\s(?:vom"

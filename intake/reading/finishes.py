@@ -9,12 +9,16 @@ from ..late_pattern import late_pattern
 from .patterns import any_of
 
 _DONE = any_of(
-    r"(?:hot[- ]dip )?galvani[sz]ed | zinc(?:ed|[- ]plated)? | (?:nickel |chrome )?plated | chromed?",
-    r"(?:powder[- ])?(?:coated|painted) | polished | primed? | primer | smooth | brushed | clean(?:ed)?",
+    r"(?:hot[- ]dip )?galvani[sz]ed | zinc(?:ed|[- ]plated)? | (?:nickel |chrome )?plated"
+    r" | chromed?",
+    r"(?:powder[- ])?(?:coated|painted) | polished | primed? | primer | smooth | brushed"
+    r" | clean(?:ed)?",
     "lacquered | anodi[sz]ed | deburred | pickled | bright | rusty | bare | scaled?",
-    "(?:feuer)?verzinkt | poliert | lackiert | beschichtet | glatt | blank | geschliffen | entgratet",
+    "(?:feuer)?verzinkt | poliert | lackiert | beschichtet | glatt | blank | geschliffen"
+    " | entgratet",
     "sauber | gebeizt | grundiert | verchromt | rostig",
-    "polie?s? | peinte?s? | galvanisée?s? | zinguée?s? | lisses? | propres? | brossée?s? | ébavurée?s?",
+    "polie?s? | peinte?s? | galvanisée?s? | zinguée?s? | lisses? | propres? | brossée?s?"
+    " | ébavurée?s?",
     "pulid[oa]s? | pintad[oa]s? | galvanizad[oa]s? | lis[oa]s? | limpi[oa]s? | cromad[oa]s?",
     "lucidat[oaie] | verniciat[oaie] | zincat[oaie] | lisci[oae] | pulit[oaie] | cromat[oaie]",
     "gepolijst | gelakt | geverfd | glad | schoon | verchroomd | gegalvaniseerd",
@@ -27,7 +31,8 @@ _SIDE = (
 )
 _AND = r"(?:\s?,\s|\s(?:and|und|et|y|e|en|&)\s)"
 _BETWEEN = (
-    r"(?:\s(?:of the (?:bend|tube|pipe)|(?:has|have|must|should|needs?) (?:to )?be|is|are|surface|face"
+    r"(?:\s(?:of the (?:bend|tube|pipe)|(?:has|have|must|should|needs?) (?:to )?be|is|are|surface"
+    r"|face"
     r"|must|muss|soll(?:te)?|ist|sein|sind|doit être|est|debe ser|es|deve essere|è|moet|is))*\s"
 )
 _FINISH = late_pattern(

@@ -86,7 +86,7 @@ _MOST = 60
 
 
 def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
-    """Indexes of the sizes that no sentence puts off or strikes out; all of them where that isn't plain."""
+    """Indexes of the sizes that no sentence puts off or strikes out; all where that isn't plain."""
     everything = list(range(len(groups)))
     if not 1 < len(groups) <= _MOST:
         return everything
@@ -95,7 +95,7 @@ def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
     naming: list[Figure] = []
     for sentence, figures in layout.by_sentence.items():
         words = " ".join(layout.sentence_text(sentence).casefold().replace("’", "'").split())
-        later, out = _is_later(words), _is_struck(layout, words, figures)
+        later, out = _is_later(words), _is_struck(layout, figures)
         if "?" in words or not (later or out):
             continue
         named = _all_named(layout, figures, groups)
@@ -138,7 +138,7 @@ def _is_later(words: str) -> bool:
     return _LATER.search(words) is not None and not _ALL_THE_SAME.search(words)
 
 
-def _is_struck(layout: Layout, words: str, figures: Sequence[Figure]) -> bool:
+def _is_struck(layout: Layout, figures: Sequence[Figure]) -> bool:
     """'Customer dropped the 2.375, so leave that one off the quote'."""
     begin = layout.sentence_start(figures[0].sentence)
     end = begin + len(layout.sentence_text(figures[0].sentence))
@@ -156,7 +156,11 @@ def _all_named(
     for figure in figures:
         last = groups[named[-1]] if named and named[-1] is not None else None
         beside = figure.link == "times" and last is not None
-        if beside and last is not None and any(_is_wall(f, figure) for f in last.slots.get("wall", ())):
+        if (
+            beside
+            and last is not None
+            and any(_is_wall(f, figure) for f in last.slots.get("wall", ()))
+        ):
             named.append(named[-1])
         else:
             named.append(_named(layout, figure, groups))

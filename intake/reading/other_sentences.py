@@ -119,7 +119,8 @@ _SEVERAL = whole_words(
     r"| twee",
 )
 _ALSO = late_pattern(
-    r"^\W*(?:(?:and|und|et|y|e|en)\s)?(?:also|plus|außerdem|dazu|ausserdem|aussi|en plus|además|también"
+    r"^\W*(?:(?:and|und|et|y|e|en)\s)?(?:also|plus|außerdem|dazu|ausserdem|aussi|en plus|además"
+    r"|también"
     r"|inoltre|anche|ook|daarnaast)\b"
 )
 _GOODS = late_pattern(
@@ -127,7 +128,8 @@ _GOODS = late_pattern(
     + any_of(
         r"(?:box|pack|packet|bag|tin|can|roll|sheet|pair|bundle|reel|tube) of (?!.{0,12}mandrel)",
         r"\d+ ?(?:m|metres?|meters?|mtrs?|ft|feet|lengths?|bars?|sticks?) of",
-        r"(?:schachtel|packung|dose|rolle|karton|päckchen) | \d+ ?(?:m|meter|stangen|stück) (?:vom|von)",
+        r"(?:schachtel|packung|dose|rolle|karton|päckchen) | \d+ ?(?:m|meter|stangen"
+        r"|stück) (?:vom|von)",
         r"(?:boîte|paquet|sachet|rouleau|pot) de | \d+ ?(?:m|mètres|barres) (?:de|du)",
         r"(?:caja|paquete|bolsa|rollo|bote) de | \d+ ?(?:m|metros|barras) (?:de|del)",
         r"(?:scatola|pacco|sacchetto|rotolo|barattolo) di | \d+ ?(?:m|metri|barre) (?:di|del)",
@@ -166,10 +168,7 @@ def set_other_sentences_aside(layout: Layout) -> None:
         for sentence, figures in layout.by_sentence.items()
         if len(figures) <= _MOST_FIGURES
         and not any(f.negated or f.row is not None for f in figures)
-        and (
-            _is_goods(layout, sentence)
-            or _is_on_another(layout.sentence_text(sentence), figures)
-        )
+        and (_is_goods(layout, sentence) or _is_on_another(layout.sentence_text(sentence), figures))
     }
     tubes = [
         sentence

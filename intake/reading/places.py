@@ -33,8 +33,10 @@ _TUBE_BEFORE = word_set(
 )
 _TUBE_AFTER = word_set("tube tubing pipe tubes rohr od")
 _COMES_TO = late_pattern(
-    r"\W{0,2}(?:also|so|thus|hence|i\.e\.|that(?: i|')s|which (?:is|makes)|equals|d\.?h\.|das (?:sind|ist)|sprich"
-    r"|somit|soit|donc|c'est-à-dire|ce qui fait|o sea|es decir|lo que da|cioè|quindi|ossia|dus|oftewel"
+    r"\W{0,2}(?:also|so|thus|hence|i\.e\.|that(?: i|')s|which (?:is|makes)|equals|d\.?h\."
+    r"|das (?:sind|ist)|sprich"
+    r"|somit|soit|donc|c'est-à-dire|ce qui fait|o sea|es decir|lo que da|cioè|quindi|ossia|dus"
+    r"|oftewel"
     r"|dat is|=)?:?(?: (?:about|ca\.?|roughly|circa|environ|etwa))?"
 )
 _GERMAN = late_pattern(

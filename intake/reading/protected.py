@@ -243,7 +243,7 @@ _DELIVERED_ON = late_pattern(
     r"(?=\s?(?:$|[.;,!?)](?!\d)|\n|please|pls|latest|max|or (?:sooner|earlier)))",
     re.IGNORECASE | re.MULTILINE,
 )
-"""'Delivery: 13/11': a day, though 13/11 is otherwise a tube and its wall, and 3/4 three quarters."""
+"""'Delivery: 13/11': a day, though 13/11 is otherwise a tube and its wall."""
 
 
 def _days_of_delivery(text: str) -> list[tuple[int, int, str]]:

@@ -22,7 +22,8 @@ _BACK = 60
 _CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
 _LONGEST_REMARK = 120
 _ITS = late_pattern(
-    r"\b(?:it'?s|it is|its|should be|make it|es ist|es sind|ist|c'est|ce sont|es|son|è|sono|is|het is)\s(?:an?\s|the\s)?$"
+    r"\b(?:it'?s|it is|its|should be|make it|es ist|es sind|ist|c'est|ce sont|es|son|è|sono|is"
+    r"|het is)\s(?:an?\s|the\s)?$"
 )
 _SAME_BUT = late_pattern(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"

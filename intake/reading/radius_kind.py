@@ -81,7 +81,8 @@ DENIED_SIDE = late_pattern(
     r"|extérieur|aussen|außen|buiten)\w*"
 )
 _SIDE_FIRST = late_pattern(
-    r"\W*(?:on |at |along )?(?:the )?(?:(?P<inner>inside)|outside|au(?:ß|ss)en|an der au(?:ß|ss)enseite"
+    r"\W*(?:on |at |along )?(?:the )?(?:(?P<inner>inside)|outside|au(?:ß|ss)en|an der au(?:ß"
+    r"|ss)enseite"
     r"|à l'extérieur|por (?:el )?exterior|all'esterno|(?:aan de )?buiten(?:kant|zijde)?),?\s"
     r"(?:(?:the bend|der bogen) )?(?:the |der |le |el |il |de )?(?:soll\w*|muss|müsste|ist|sind"
     r"|beträgt|brauch\w+|radius|biegeradius|rayon|radio|raggio|straal|it|must|should|has|is|we|i"

@@ -61,11 +61,9 @@ def join_names(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role != "od" or figure.negated:
             continue
-        before = layout.before(figure)
-        if before is not None and before.role == "od" and before.sentence == figure.sentence:
-            if not before.negated and _is_trade_name(layout, figure, before):
-                figure.give("noise", "same")
-                continue
+        if _names_before(layout, figure):
+            figure.give("noise", "same")
+            continue
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
             if after.row != figure.row or _has_wall_beside_radius(layout, figure, after):
                 break  # the next line's tube
@@ -155,6 +153,14 @@ def _names(figure: Figure, held: Figure) -> bool:
     nominal = standards.nps_of_inches(figure.number.value)
     od = standards.pipe_od_mm(nominal) if nominal is not None else None
     return figure.unit in (None, "in") and od is not None and _measures(held, od)
+
+
+def _names_before(layout: Layout, figure: Figure) -> bool:
+    """'.922 OD (3/4 EMT)': the trade size behind what is measured."""
+    before = layout.before(figure)
+    if before is None or before.negated or before.sentence != figure.sentence:
+        return False
+    return _is_trade_name(layout, figure, before)
 
 
 def _is_trade_name(layout: Layout, figure: Figure, held: Figure) -> bool:

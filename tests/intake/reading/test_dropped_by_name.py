@@ -1,8 +1,6 @@
 """A size of a list that another sentence strikes out by its OD is left out; where that is not
 plain it is doubted. ODs in mm: 1.66 in is 42.164, 1.90 in is 48.26, 2.375 in is 60.325."""
 
-# ruff: noqa: E501 - a row of a table stands on one line
-
 from __future__ import annotations
 
 import pytest
@@ -13,9 +11,7 @@ INCH = "One each:\n1.66 x .109, 5 CLR\n1.90 x .120, 6 CLR\n2.375 x .120, 8 CLR\n
 GERMAN = "Ich brauche je einen Dorn:\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
 FRENCH = "Il me faut un mandrin de chaque :\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
 SPANISH = "Necesito un mandril de cada:\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
-ITALIAN = (
-    "Ci serve un mandrino per ciascuno:\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
-)
+ITALIAN = "Ci serve un mandrino per ciascuno:\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
 DUTCH = "Graag van elk een doorn:\n42,4 x 2, R 85\n48,3 x 2, R 100\n60,3 x 2, R 120\n\n"
 
 
@@ -32,7 +28,8 @@ def doubted(text: str) -> list[str]:
 @pytest.mark.parametrize(
     "text",
     [
-        INCH + "PS just got off the phone, customer dropped the 2.375, so leave that one off the quote.",
+        INCH
+        + "PS just got off the phone, customer dropped the 2.375, so leave that one off the quote.",
         INCH + "The 2.375 got dropped, leave it off.",
         INCH + "Boss says drop the 2.375.",
         INCH + "PS: Forget about the 2.375, they cancelled it.",

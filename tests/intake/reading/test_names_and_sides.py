@@ -45,7 +45,7 @@ def test_copper_is_called_by_its_trade_size(text: str, od: str) -> None:
         ('3/4 EMT. It mikes .922 OD and .049 wall. 2" centerline. Two mandrels.', "23.4188"),
         ('Two mandrels for 3/4" EMT (.922 od x .049 wall) on a 2" clr.', "23.4188"),
         ("Two mandrels: .922 OD (3/4 EMT), .049 wall, 2 in clr.", "23.4188"),
-        ('Two mandrels: 7/8 OD, that\'s 3/4 type L copper, .045 wall, 2-1/4" clr.', "22.225"),
+        ("Two mandrels: 7/8 OD, that's 3/4 type L copper, .045 wall, 2-1/4\" clr.", "22.225"),
         ("Mandrel 1.5 x .065 304 stainless, 4 clr. Not for the copper type L job.", "38.1"),
     ],
 )
@@ -139,7 +139,11 @@ def test_russian_and_polish(text: str, material: Material | None) -> None:
 @pytest.mark.parametrize(
     ("text", "od", "clr"),
     [
-        ("A mandrel, 2-1/2 x .083, 5 in centerline. Oops no. It is 2-3/8. Wall is right.", "60.325", "127"),
+        (
+            "A mandrel, 2-1/2 x .083, 5 in centerline. Oops no. It is 2-3/8. Wall is right.",
+            "60.325",
+            "127",
+        ),
         ('A mandrel, 2.5 x .083, 5" CLR. Oops, that should be 2.375.', "60.325", "127"),
         ("Ein Dorn für 50 x 2, R 100. Nein, Moment, es sind 48,3. Wand stimmt.", "48.3", "100"),
     ],
@@ -163,4 +167,7 @@ def test_clamp_dies_that_are_there_own_no_radius() -> None:
 
 
 def test_a_day_at_the_end_of_a_sentence_ends_it() -> None:
-    assert one("Mandrel 30 x 2, R 60 by 18 December.\nThanks").needed_by in (None, date(2026, 12, 18))
+    assert one("Mandrel 30 x 2, R 60 by 18 December.\nThanks").needed_by in (
+        None,
+        date(2026, 12, 18),
+    )
