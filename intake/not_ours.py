@@ -222,6 +222,8 @@ def _withdraws(text: str) -> str:
     if said is None or _NOT_CANCELLED.search(text, max(0, said.start() - 40), said.start()):
         return ""
     rest = _NO_QUOTE.sub(" ", " ".join(text[said.end() :].split()))
+    if _SIZE.search(text, _end_of_sentence(text, said.end())):
+        return ""  # "Die alte Anfrage bitte vergessen. Neu: 1 Dorn, Rohr 33,7 x 2,6"
     if _NEW_WISH.search(rest) or _WISH.search(rest) or _RIGHT_ONE.search(rest):
         return ""
     return f'a request taken back ("{" ".join(said.group().split())}")'

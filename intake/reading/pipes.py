@@ -112,14 +112,15 @@ def _is_copper(layout: Layout, figure: Figure, words: str) -> bool:
         return any(layout.says(figure.sentence, said) for said in (_TYPE, _TRADE))
     if layout.says(figure.sentence, _OTHER_METAL):
         return False
-    text = layout.words(0, len(layout.text))
-    return _TYPE.search(text) is not None and _COPPER.search(text) is not None
+    return layout.says_anywhere(_TYPE) and layout.says_anywhere(_COPPER)
 
 
 def trade_od(layout: Layout, figure: Figure) -> Decimal | None:
     """The real OD [mm] of conduit or copper tube, where the words beside a figure say that it is
     called by its trade size: '3/4 EMT', '3/4 type L copper'."""
     if figure.unit not in (None, "in"):
+        return None
+    if not (layout.says_anywhere(_CONDUIT) or layout.says_anywhere(_COPPER)):
         return None
     words = " ".join(token.text for token in layout.tokens_after(figure, 4) if token.number is None)
     if _CONDUIT.search(words):

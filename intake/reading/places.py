@@ -39,11 +39,11 @@ _COMES_TO = late_pattern(
     r"|oftewel"
     r"|dat is|=)?:?(?: (?:about|ca\.?|roughly|circa|environ|etwa))?"
 )
-_GERMAN = late_pattern(
-    r"\b(?:ist|und|nicht|für|wir|bitte|einen?|mit|das|den|wird|het|een|niet|wij|voor|graag|van|zijn)\b"
+_GERMAN = (
+    late_pattern(r"\b(?:ist|sind|wird|wir|ich|brauche\w*|das|den|het|zijn|wij|graag|wordt|van)\b"),
+    late_pattern(r"\b(?:und|nicht|für|bitte|einen?|mit|een|niet|voor|nicht|doch|mehr|meer)\b"),
 )
-_GERMAN_ENOUGH = 3
-"""So many different words of German or Dutch make 'die' an article."""
+"""Words of German or Dutch, of which a text in either has some of both."""
 _FAR = 60
 """Figures looked back for one that is known; keeps the search linear."""
 _INCH = Decimal("25.4")
@@ -154,8 +154,7 @@ def _is_article(layout: Layout, figure: Figure) -> bool:
     left = layout.tokens_before(figure, 1)
     if not left or left[0].text != "die":
         return False
-    said = {match[0] for match in _GERMAN.finditer(layout.words(0, len(layout.text)))}
-    return len(said) >= _GERMAN_ENOUGH
+    return all(layout.says_anywhere(words) for words in _GERMAN)
 
 
 def _unclaimed_tube(layout: Layout, figure: Figure) -> Figure | None:
