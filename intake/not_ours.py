@@ -1,5 +1,5 @@
-"""Three errands that name a size and ask for no mandrel: a bending machine looked for, an order
-that is cancelled, and mail of ours that came to the wrong person.
+"""Four errands that name a size and ask for no mandrel: a bending machine looked for, an order
+that is cancelled, a request that is taken back, and mail of ours that came to the wrong person.
 
 Each is told only where nothing else in the words could be a request.
 """
@@ -78,6 +78,49 @@ _CANCELLED = Late(
         r"|\bannuleer\b" + _IN_SENTENCE + r"{0,20}\b(?:bestelling|order)\b",
     )
 )
+_OURS = r"(?:(?:our|my|the|that|this|yesterday's|monday's|last week's)[\w' -]{0,24}?\b)"
+_REQUEST = r"(?:rfqs?|request|enquiry|inquiry|quote request)"
+_WITHDRAWN = Late(
+    (
+        r"\b(?:disregard|ignore|withdraw(?:ing)?|cancel|retract|scrap|forget(?: about)?|take back"
+        r"|drop|pull) " + _OURS + _REQUEST + r"\b",
+        r"\b(?:anfrage|angebotsanfrage)\b" + _IN_SENTENCE + r"{0,60}\b(?:ignorier\w*|vergessen"
+        r"|gegenstandslos|hinfällig|nicht (?:weiter )?(?:beachten|berücksichtigen|bearbeiten))\b"
+        r"|\b(?:ignorieren|vergessen) sie (?:bitte )?(?:unsere|meine|die) "
+        + _IN_SENTENCE
+        + r"{0,16}\banfrage\b",
+        r"\b(?:ne (?:pas |plus )?(?:tenir|tenez) (?:pas |plus )?compte de|ignor(?:er|ez)"
+        r"|oubli(?:er|ez)"
+        r"|annul(?:er|ez)) (?:notre|ma|la) (?:[\w'-]+ ){0,2}(?:demande|consultation)\b",
+        r"\b(?:ignor(?:en?|ad|ar)|olvid(?:en?|ad|ar)|(?:no )?(?:tengan?|tener) en cuenta"
+        r"|hagan? caso"
+        r" omiso (?:de|a)|anul(?:en?|ar)|cancel(?:en?|ar)) (?:nuestra|mi|la) (?:[\w-]+ ){0,2}"
+        r"(?:solicitud|consulta|petición)\b",
+        r"\b(?:ignor(?:are|ate|i)|(?:non )?(?:consider(?:are|ate|i)|ten(?:ere|ete|ga) (?:in )?conto"
+        r"(?: del)?)|annull(?:are|ate|i)|dimentic(?:are|ate|hi)) ?(?:la )?(?:nostra|mia|la)"
+        r" (?:[\w-]+ ){0,2}richiesta\b",
+        r"\baanvraag\b" + _IN_SENTENCE + r"{0,60}\b(?:(?:als )?niet (?:verzonden|gedaan)|negeren"
+        r"|vergeten|te beschouwen als vervallen|laten vervallen)\b"
+        r"|\b(?:negeer|vergeet|annuleer) (?:aub |alstublieft )?(?:onze|mijn|de) "
+        + _IN_SENTENCE
+        + r"{0,16}\baanvraag\b",
+    )
+)
+"""'Please disregard our RFQ of Monday (1.5 x .065, qty 4)'."""
+_NO_QUOTE = re.compile(
+    r"\bno (?:quote|quotation|offer|price|reply|action) (?:is )?(?:needed|required|necessary"
+    r"|wanted)\b"
+    r"|\bno (?:longer|more) (?:needed|required|wanted)\b|\bno need (?:to|for)\b[^.?!\n]{0,24}"
+    r"|\b(?:don['’]?t|do not|won['’]?t|no longer) (?:need|want|require) (?:it|them|this|that"
+    r"|these|the"
+    r" (?:quote|mandrels?)|a quote|anything)\b|\bkein angebot (?:mehr )?(?:nötig|erforderlich)\b"
+    r"|\bnicht mehr (?:benötigt|gebraucht)\b|\bbrauch\w+ (?:wir|ich) nicht mehr\b"
+    r"|\bplus besoin\b[^.?!\n]{0,24}|\bno (?:hace falta|necesitamos)\b[^.?!\n]{0,24}"
+    r"|\bya no [^.?!\n]{0,24}|\bnon (?:serve|servono) (?:più)?[^.?!\n]{0,16}"
+    r"|\bniet meer nodig\b",
+    re.IGNORECASE,
+)
+"""Refusals: they wish for nothing."""
 _NOT_CANCELLED = re.compile(
     r"\b(?:not|n['’]t|never|nicht|pas|no|non|niet) (?:\w+ )?$|\b(?:if|unless|whether|wenn|falls|si"
     r"|se|als|after|before|instead of|without|rather than) (?:\w+ ){0,3}$",
@@ -146,7 +189,7 @@ _WISH = Late(
 def not_ours(text: str) -> str:
     """Why a message that names a size is none of these; '' where it may be a request."""
     text = text.replace("’", "'")
-    return _machine(text) or _cancels(text) or _misdirected(text)
+    return _machine(text) or _cancels(text) or _withdraws(text) or _misdirected(text)
 
 
 def _machine(text: str) -> str:
@@ -173,6 +216,27 @@ def _cancels(text: str) -> str:
     return f'an order cancelled ("{" ".join(said.group().split())}")'
 
 
+def _withdraws(text: str) -> str:
+    """Only where no word outside the sentence wishes for another in its place."""
+    said = _WITHDRAWN.search(text)
+    if said is None or _NOT_CANCELLED.search(text, max(0, said.start() - 40), said.start()):
+        return ""
+    rest = _NO_QUOTE.sub(" ", " ".join(text[said.end() :].split()))
+    if _SIZE.search(text, _end_of_sentence(text, said.end())):
+        return ""  # "Die alte Anfrage bitte vergessen. Neu: 1 Dorn, Rohr 33,7 x 2,6"
+    if _NEW_WISH.search(rest) or _WISH.search(rest) or _RIGHT_ONE.search(rest):
+        return ""
+    return f'a request taken back ("{" ".join(said.group().split())}")'
+
+
+_RIGHT_ONE = re.compile(
+    r"\b(?:should (?:be|have|read)|correct(?:ed)?|right (?:one|size|figures?)|wrong|below"
+    r"|attached|is"
+    r" actually|richtig\w*|korrekt\w*|falsch\w*|anbei|correcte?|ci-joint|ci-dessous|correct[oa]"
+    r"|adjunt\w*|corrett[oa]|allegat\w*|juiste?|bijgaand)\b",
+    re.IGNORECASE,
+)
+"""'Ignore my RFQ of Monday, the wall was wrong: 1.5 x .083'."""
 _END = re.compile(r"[.?!](?=\s|$)|\n\s*\n")
 _SENTENCES = re.compile(r"(?<=[.?!])\s+|\n\s*\n")
 _SIZE = re.compile(r"\d[\"'”]?\s?(?:mm\s?)?(?:[x×*]|by\b|od\b|clr\b)|\br ?\d", re.IGNORECASE)

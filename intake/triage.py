@@ -116,6 +116,20 @@ _PUT_OFF = re.compile(
 """'Later on we'll want 2 x .065 too, no need to price it now': one waits, the rest is asked for."""
 
 
+_AS_ORDERED = re.compile(
+    r"(?P<again>\b(?:repeat|same|another|again|more|nachbestell\w*|bestellen nach|gleiche|selbe"
+    r"|nochmals?"
+    r"|noch ?einmal|même|pareil|mismo|otr[oa]|igual|stess[oa]|altr[oa]|uguale|hetzelfde|zelfde"
+    r"|nog)\b"
+    r"[^.?!\n]{0,60}?)\b(?:(?:my|our|the|unser\w*"
+    r"|mein\w*|ma|notre|mi|nuestro|mio|nostro|mijn|onze) )?(?:last |old |letzten )?"
+    r"(?:order|po|p\.o\.|job|auftrag|bestellung|commande|pedido|ordine|bestelling)"
+    r" ?(?:no\.?|nr\.?|n°|number)? ?#?[a-z]{0,3}-?\d{3,}\b",
+    re.IGNORECASE,
+)
+"""'Run me a repeat of what you made on my order 5512': the order only says what is wanted again."""
+
+
 def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
@@ -177,6 +191,7 @@ def _plainly_other(text: str) -> str:
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
     text = _ASKS_TOO.sub("?", _PUT_OFF.sub(r"\g<later>", text))
+    text = _AS_ORDERED.sub(r"\g<again>it", text)
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, elsewhere = errand.tooling, errand.elsewhere
     question = _with_answer(errand.question) if found.answered else errand.question

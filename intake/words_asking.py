@@ -267,6 +267,10 @@ REPEATS = (
     r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
     r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
     r"like|mandrel|please|the same)\b|\bas per (?:our )?(?:last|previous) (?:order|po)\b",
+    r"\brepeat of (?:what|that|it|order|po)\b|\b(?:run|make|do|build)(?: me| us)? (?:a repeat|"
+    r"another (?:one )?(?:like|as) (?:on|in|for|the|our|my|it))\b|\b(?:bestellen|nachbestell\w*)"
+    r"[^.?\n]{0,12}\bwie\b|\bmême chose que (?:sur|dans|pour)\b|\blo mismo que (?:en|del)\b|"
+    r"\bstess[oa] \w+ (?:del|dell[ao]|che)\b|\bhetzelfde als (?:op|bij|in)\b",
     r"\bwie (?:beim letzten mal|letztes mal|gehabt|immer|zuletzt|bei der letzten)\b|"
     r"\bdas gleiche (?:noch ?mal|nochmal|wieder|wie)|\bnoch ?(?:ein)?mal (?:die|den|"
     r"das)? ?(?:gleiche|selbe|\d)|\bnachbestell",

@@ -8,6 +8,12 @@ from __future__ import annotations
 
 from .words_elsewhere import Elsewhere
 
+_WISHED_BY = (
+    r"(?! (?:au|pour|avant|d'ici|entro|per|voor|uiterlijk|tegen|op|antes|para|bis|zum|by|before|"
+    r"franco|chez|dap|ddp|cip)\b)"
+)
+"""'Outillage livré au 13/11' says until when it is wanted, and 'livré franco' how."""
+
 ORDERS: tuple[Elsewhere, ...] = (
     Elsewhere("an invoice or a payment", (
         (5, r"(?<!send )(?<!send the )(?<!send an )\binvoices?\b(?! (?:to|when|address|us at|me|"
@@ -83,7 +89,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"(?:nicht|keine?)\b|\bauftragsbestätigung\b|\bversandavis\b|\büberfällig\b|\bwarten "
             r"(?:immer |noch )?(?:seit|auf (?:den|die|unsere))"),
         (3, r"(?<!hiermit )\bbestellt(?:e[nrs]?)?\b|\b(?:un)?serer bestellung\b|"
-            r"\bgelieferte[nrs]?\b|\bgeliefert\b|\bzugesagt\b|\bversprochen\b|\bzu (?:unserer|"
+            r"\bgelieferte[nrs]?\b|\bgeliefert\b" + _WISHED_BY + r"|\bzugesagt\b|\bversprochen\b"
+            r"|\bzu (?:unserer|"
             r"meiner) bestellung\b"),
         (5, r"\boù en est (?:ma|notre|la) commande|\bnuméro de suivi\b|\bsuivi de (?:commande|"
             r"livraison)\b|\btoujours (?:pas|rien|en attente)|\bquand (?:sera|arrive|puis-je|"
@@ -109,7 +116,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"gehoord|gekregen|aangekomen|gezien|vernomen)\b|\bwanneer (?:kan|kunnen|komt|wordt|"
             r"mogen)[^.?\n]{0,50}\b(?:verwachten|geleverd|binnen|tegemoet|levering)\b"),
         (3, r"\bbesteld\b|\b(?:onze|mijn|uw|de) (?:bestelling|zending|levering|order)\b|"
-            r"\bbestelling \d|\bontvangen\b|\bgeleverd\b|\bbeloofd\b|\bwachten (?:nog )?op\b"),
+            r"\bbestelling \d|\bontvangen\b|\bgeleverd\b" + _WISHED_BY + r"|\bbeloofd\b"
+            r"|\bwachten (?:nog )?op\b"),
         (5, r"\bgdzie jest\b|\bstatus zamówienia\b|\bkiedy (?:dotrze|przyjdzie|wyśl)|\bvar är "
             r"(?:min|vår)\b|\bnär kommer\b|\bonde está (?:o|a) (?:meu|minha|nosso)\b|\bquando "
             r"chega\b"),
@@ -240,19 +248,22 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"zoll\b|\bnachreichen\b|\b(?:angekommen|eingetroffen|verschickt|versandt|abgeschickt|"
             r"unterwegs)\b|\bliegt (?:bei|im|in|seit)"),
         (3, r"\b(?:transporteur|douane|colis|bon de livraison|bordereau|carton|coursier)\b|"
-            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é|er))\b|"
+            r"\b(?:expédiée?s?|livrée?s?|renvoyée?s?|arrivée?s?|retourn(?:ons|é"
+            r"|er))\b" + _WISHED_BY +
+            r"|"
             r"\bcertificat matière\b"),
         (3, r"\b(?:transportista|aduana|paquete|albar[áa]n|caja|mensajero|repartidor)\b|\b(?:llegó|"
             r"llegaron|ha llegado|recibí|recibido|enviad[oa]s?|devolvemos|devuelt[oa]|mandaron)\b"),
         (3, r"\b(?:corriere|dogana|pacco|d\.?d\.?t\.?|bolla|scatola|imballo|vettore)\b|"
             r"\b(?:arrivat[oaie]|consegnat[oaie]|spedit[oaie]|partit[oaie]|restituiamo|"
-            r"rispedit)\b"),
+            r"rispedit)\b" + _WISHED_BY),
         (3, r"\b(?:vervoerder|douane|pakket|pakbon|doos|koerier|vrachtbrief)\b|\b(?:aangekomen|"
-            r"geleverd|verstuurd|verzonden|opgehaald|teruggestuurd|ontbreekt)\b"),
+            r"geleverd|verstuurd|verzonden|opgehaald|teruggestuurd|ontbreekt)\b" + _WISHED_BY),
         (3, r"\b(?:paczk|kurier|przesyłk|list przewozow|dotarł|przyszed|przyszł|dostarczon|wysłan)|"
             r"\b(?:paketet?|kolli|följesedel|fraktsedel|kommit|anlänt|levererad|skickat|skickad)\b|"
             r"\b(?:chegou|transportadora|alfândega|nota fiscal|enviaram)\b"),
-        (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b"),
+        (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b" +
+            _WISHED_BY),
     )),
     Elsewhere("an answer to our offer", (
         # Only politeness where a question follows.

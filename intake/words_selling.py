@@ -14,14 +14,31 @@ _GOODS = (
     r"lubricants?|abrasives|fittings?|fasteners|forgings?|sheets?|coils?)"
 )
 
+_MILL = (
+    r"(?:(?:tube|pipe|steel|metals?) (?:mill|works|stockist|merchant|wholesaler|producer)|stockist|"
+    r"mill)"
+)
+
 SELLING: tuple[Elsewhere, ...] = (
     Elsewhere("somebody selling to us", (
-        (5, r"\b(?:we|i) (?:\w+ )?(?:stock|supply|specialise|specialize|offer|export|"
+        (5, r"\b(?:we|i) (?:(?!ask|request|need|want)\w+ )?(?:stock|supply|specialise|specialize"
+            r"|offer|export|"
             r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +
             r"|you|your)\b)(?![^.\n]{0,80}\?)"),
         (3, r"\bwe(?:'re| are) (?:also )?(?:supply|a |an |one of )?(?:the )?(?:leading |"
             r"professional |largest |chinese |global |family[- ]owned )*(?:manufacturer|supplier|"
             r"distributor|mill|exporter|stockist|agency|foundry|factory|supply)\b"),
+        (5, r"\bwe(?:'re| are) (?:an? |the )?(?:[\w-]+ ){0,3}" + _MILL + r"\b|"
+            r"\b(?:can|could) (?:offer|supply)(?: you)?(?: \w+)? (?:from|ex|off) stock\b|"
+            r"\b(?:nous )?pouvons (?:vous )?(?:proposer|offrir|fournir) (?:sur|de|du) stock\b|"
+            r"\bpodemos (?:ofrecer(?:les)?|suministrar(?:les)?) (?:de|desde) (?:stock|almacén)\b|"
+            r"\bpossiamo (?:offrire|fornire|proporre) (?:da|dal) (?:magazzino|stock)\b|"
+            r"\b(?:kunnen|bieden) (?:wij |we |u )*(?:uit voorraad|vanaf voorraad)\b"),
+        (5, r"\d ?(?:€|eur|euros?|usd|\$|£|gbp) ?(?:/|per|pro|par|al|por) ?(?:kg|to?|tonn?e|mt|lb|"
+            r"m)\b|[€$£] ?\d[\d.,]* ?(?:/|per) ?(?:kg|to?|tonn?e|mt|lb)\b|\b(?:minimum|min\.?|ab|"
+            r"mindestens|à partir de|mínimo|minimo|vanaf)(?: order| quantity"
+            r"| of)? \d[\d.,]* ?(?:kg|"
+            r"to|tonn?es?|mt)\b"),
         (5, r"\bour (?:factory|mill|foundry|warehouse|plant)\b[^.?\n]{0,60}\b(?:make|produce|has|"
             r"have|can|cast|stock)\w*\b|\b(?:\w+ )?at an? (?:\w+ )?(?:tube|steel|pipe|metals?) "
             r"(?:mill|distributor|service center|supplier|company)\b|\bin (?:your|the) [\w ]{2,25} "

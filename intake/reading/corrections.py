@@ -14,6 +14,12 @@ _CORRECTION = whole_words(
     r"(?<![a-z] )no(?=, (?:\d|\.\d))",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
+    r"nein,? (?:moment|halt|stopp?|warte\w*|doch nicht|quatsch|falsch|sorry) | ach nein"
+    r" | moment(?=,)"
+    r" | quatsch(?=[,.]) | stopp(?=,) | (?:ah )?non,? (?:attendez|attends|pardon|excusez)"
+    r" | attendez"
+    r"(?=,) | no,? (?:espera\w*|perdone|disculpe\w*|aspett\w+|scus\w+) | (?:espere|aspetti|wacht"
+    r"|momento|momentje)(?=,) | nee,? (?:wacht|sorry|momentje|toch niet)",
     "let's say | lets say | let's make (?:it|that) | sagen wir | disons | digamos | diciamo",
     "laten we zeggen",
     "my bad | oops | whoops | edit(?=:) | typo | actually",

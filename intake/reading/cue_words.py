@@ -128,7 +128,8 @@ SIZE_CUES: CueWords = (
         in het hart | middle axis | in mezzeria |
         eje | eksen | eksende | merkez | keskilinja | keskilinjalla | pe ax | na osu | na ose |
         po osi | по оси | w osi rury |
-        al centro del tubo | mitte | rohrmitte | à l'axe | all'asse | al eje |
+        al centro del tubo | hart buis | hart van de buis |
+         mitte | rohrmitte | à l'axe | all'asse | al eje |
         à la fibre neutre | a la fibre neutre | sur la fibre neutre | à la ligne neutre |
         alla fibra neutra | sulla fibra neutra | alla linea neutra | a la fibra neutra |
         a la línea neutra | to the neutral axis | on the neutral axis | at the neutral axis |

@@ -103,6 +103,9 @@ class Figure:
 _EXACT = frozenset({"decimal", "fraction", "mixed"})
 
 
+_ANYWHERE = -1
+
+
 @dataclass(slots=True)
 class Layout:
     """Tokens with their figures and the sentence and line that each token lies in."""
@@ -191,6 +194,14 @@ class Layout:
         if said is None:
             said = words.search(self.sentence_text(sentence)) is not None
             self._said[sentence, words] = said
+        return said
+
+    def says_anywhere(self, words: re.Pattern[str]) -> bool:
+        """Whether the text holds any of the words; looked up once."""
+        said = self._said.get((_ANYWHERE, words))
+        if said is None:
+            said = words.search(self.words(0, len(self.text))) is not None
+            self._said[_ANYWHERE, words] = said
         return said
 
     def sentence_start(self, sentence: int) -> int:

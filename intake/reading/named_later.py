@@ -1,5 +1,5 @@
-"""Sizes of a list that another sentence puts off by naming them: 'Sizes: 2, 2.25, 2.5. The 2.25
-we'd do later'.
+"""Sizes of a list that another sentence puts off, or strikes out, by naming them: 'Sizes: 2, 2.25,
+2.5. The 2.25 we'd do later', 'customer dropped the 2.375'.
 
 Nothing in that sentence may ask for them all the same, and the message may not count all of them.
 """
@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ..late_pattern import late_pattern
+from .dropped_words import strikes_out, without_leaving_out
 from .figures import Figure, Layout
 from .groups import Group
 from .likeness import restates
 from .patterns import any_of, whole_words
 from .sizes_said import sizes_counted
+from .taken_back import TAKEN_BACK
 
 _LATER = whole_words(
     r"(?:(?:we|i)(?:'d| would|'ll| will|'re going to)|(?:we|i) (?:plan|intend|hope) to)(?: probably"
@@ -77,43 +79,103 @@ _POINTED_AT = late_pattern(
     )
     + r"\s(?:ø\s?)?$"
 )
-
-
+_CALLED = late_pattern(r"-?ern?\b")
+"""'38er fällt weg': so a size is called, with no article before it."""
 _MOST = 60
 """Of longer lists nobody says in prose which is for later."""
 
 
 def left_by_name(layout: Layout, groups: Sequence[Group]) -> list[int]:
-    """Indexes of the sizes that no sentence puts off; all of them where that isn't plain."""
+    """Indexes of the sizes that no sentence puts off or strikes out; all where that isn't plain."""
     everything = list(range(len(groups)))
     if not 1 < len(groups) <= _MOST:
         return everything
     gone: set[int] = set()
+    struck: set[int] = set()
     naming: list[Figure] = []
     for sentence, figures in layout.by_sentence.items():
         words = " ".join(layout.sentence_text(sentence).casefold().replace("’", "'").split())
-        if not _LATER.search(words) or _ALL_THE_SAME.search(words) or "?" in words:
+        later, out = _is_later(words), _is_struck(layout, figures)
+        if "?" in words or not (later or out):
             continue
-        named = [_named(layout, figure, groups) for figure in figures]
+        named = _all_named(layout, figures, groups)
         if all(index is not None for index in named):
             gone |= {index for index in named if index is not None}
+            struck |= gone if out else set()
             naming += figures
     kept = [index for index in everything if index not in gone]
-    if not kept or not gone or len(groups) in sizes_counted(layout.text):
-        return everything
-    ours = {fs[0].sentence for group in groups for fs in group.slots.values()}
-    others = (layout.sentence_text(sentence) for sentence in layout.spans if sentence not in ours)
-    if any(ASKS_FOR_ALL.search(" ".join(words.casefold().split())) for words in others):
+    if not kept or not gone or not _is_plain(layout, groups, kept, naming):
+        for index in struck:
+            _doubt(groups[index])
         return everything
     for figure in naming:
         figure.put_off = True
     return kept
 
 
+def _is_plain(
+    layout: Layout, groups: Sequence[Group], kept: Sequence[int], naming: Sequence[Figure]
+) -> bool:
+    """Whether nothing speaks for all sizes, and no size left holds a figure that names another."""
+    if len(groups) in sizes_counted(layout.text):
+        return False
+    held = {f.index for index in kept for figures in groups[index].slots.values() for f in figures}
+    if held & {figure.index for figure in naming}:
+        return False
+    ours = {fs[0].sentence for group in groups for fs in group.slots.values()}
+    ours |= {figure.sentence for figure in naming}
+    others = (layout.sentence_text(sentence) for sentence in layout.spans if sentence not in ours)
+    return not any(ASKS_FOR_ALL.search(" ".join(words.casefold().split())) for words in others)
+
+
+def _doubt(group: Group) -> None:
+    if not group.doubtful:
+        group.doubtful = TAKEN_BACK
+        group.notes += [(slot, TAKEN_BACK) for slot in group.slots]
+
+
+def _is_later(words: str) -> bool:
+    return _LATER.search(words) is not None and not _ALL_THE_SAME.search(words)
+
+
+def _is_struck(layout: Layout, figures: Sequence[Figure]) -> bool:
+    """'Customer dropped the 2.375, so leave that one off the quote'."""
+    begin = layout.sentence_start(figures[0].sentence)
+    end = begin + len(layout.sentence_text(figures[0].sentence))
+    parts = [begin, *(place for figure in figures for place in (figure.start, figure.end)), end]
+    pieces = [layout.words(*span) for span in zip(parts[::2], parts[1::2], strict=True)]
+    holes = " ".join("#".join(pieces).replace("’", "'").split())
+    return strikes_out(holes) and not _ALL_THE_SAME.search(without_leaving_out(holes))
+
+
+def _all_named(
+    layout: Layout, figures: Sequence[Figure], groups: Sequence[Group]
+) -> list[int | None]:
+    """Which size each figure names; in '2.375 x .120' the wall names what the OD does."""
+    named: list[int | None] = []
+    for figure in figures:
+        last = groups[named[-1]] if named and named[-1] is not None else None
+        beside = figure.link == "times" and last is not None
+        if (
+            beside
+            and last is not None
+            and any(_is_wall(f, figure) for f in last.slots.get("wall", ()))
+        ):
+            named.append(named[-1])
+        else:
+            named.append(_named(layout, figure, groups))
+    return named
+
+
+def _is_wall(held: Figure, figure: Figure) -> bool:
+    return held is not figure and restates(held, figure)
+
+
 def _named(layout: Layout, figure: Figure, groups: Sequence[Group]) -> int | None:
     """Which size a figure points at by its OD, said again; None where it is any other figure."""
     ahead = layout.words(max(0, figure.start - 24), figure.start).casefold()
-    if figure.row is not None or not _POINTED_AT.search(ahead):
+    pointed = _POINTED_AT.search(ahead) or _CALLED.match(layout.words(figure.end, figure.end + 4))
+    if figure.row is not None or not pointed:
         return None
     having = [
         index

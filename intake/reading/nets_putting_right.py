@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from .figures import Figure, Layout
 from .groups import Group, Slot
+from .put_right import is_alone
 from .words_nets import CHANGED, PUTS_RIGHT, TAKES_BACK
 
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
@@ -48,7 +49,8 @@ def _left_wrong(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
     held = {f.index for group in groups for figures in group.slots.values() for f in figures}
     loose = [f for f in layout.figures if f.index not in held and _is_loose(f)]
     wrong = {s for f in loose for s in (f.sentence, f.sentence - 1) if layout.says(s, PUTS_RIGHT)}
-    if any(f.sentence in wrong or f.sentence - 1 in wrong for f in loose):
+    alone = any(f.corrects and is_alone(layout, f) for f in loose)  # "Oops no. It is 4."
+    if alone or any(f.sentence in wrong or f.sentence - 1 in wrong for f in loose):
         yield from ((group, PUT_RIGHT) for group in groups)
 
 

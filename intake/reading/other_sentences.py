@@ -119,6 +119,30 @@ _SEVERAL = whole_words(
     r"entrambi | ciascun\w* | van elk | allebei | respectively | two | zwei | deux | dos | due "
     r"| twee",
 )
+_ALSO = late_pattern(
+    r"^\W*(?:(?:and|und|et|y|e|en)\s)?(?:also|plus|außerdem|dazu|ausserdem|aussi|en plus|además"
+    r"|también"
+    r"|inoltre|anche|ook|daarnaast)\b"
+)
+_GOODS = late_pattern(
+    r"\b(?:"
+    + any_of(
+        r"(?:box|pack|packet|bag|tin|can|roll|sheet|pair|bundle|reel|tube) of (?!.{0,12}mandrel)",
+        r"\d+ ?(?:m|metres?|meters?|mtrs?|ft|feet|lengths?|bars?|sticks?) of",
+        r"(?:schachtel|packung|dose|rolle|karton|päckchen) | \d+ ?(?:m|meter|stangen"
+        r"|stück) (?:vom|von)",
+        r"(?:boîte|paquet|sachet|rouleau|pot) de | \d+ ?(?:m|mètres|barres) (?:de|du)",
+        r"(?:caja|paquete|bolsa|rollo|bote) de | \d+ ?(?:m|metros|barras) (?:de|del)",
+        r"(?:scatola|pacco|sacchetto|rotolo|barattolo) di | \d+ ?(?:m|metri|barre) (?:di|del)",
+        r"(?:doos|pak|zak|rol|blik) | \d+ ?(?:m|meter|lengtes) (?:van|van de)",
+    )
+    + r")(?=\s)"
+)
+_TOOL = whole_words(
+    r"mandrels? | \w*dorne? | mandrin[oi]? | mandrins | mandril(?:es)? | doorn(?:en)? | anim[ae]"
+    r" | tool(?:ing|s)? | plug | bend\w* | bent"
+)
+"""'Also a box of M8 bolts and 2 m of the 20x20': goods beside the mandrel."""
 
 
 _UP_TO = late_pattern(
@@ -156,7 +180,7 @@ def set_other_sentences_aside(layout: Layout) -> None:
         for sentence, figures in layout.by_sentence.items()
         if len(figures) <= _MOST_FIGURES
         and not any(f.negated or f.row is not None for f in figures)
-        and _is_on_another(layout.sentence_text(sentence), figures)
+        and (_is_goods(layout, sentence) or _is_on_another(layout.sentence_text(sentence), figures))
     }
     tubes = [
         sentence
@@ -170,7 +194,7 @@ def set_other_sentences_aside(layout: Layout) -> None:
     several = len(tubes) <= 1 and _SEVERAL.search(layout.text.casefold()) is not None
     for sentence in on_another:
         figures = layout.in_sentence(sentence)
-        if _is_asked(layout, sentence):
+        if not _is_goods(layout, sentence) and _is_asked(layout, sentence):
             continue
         if _holds_tube(figures) and (several or asked & _pairs(figures)):
             continue  # "mandrels for both machines"
@@ -180,6 +204,16 @@ def set_other_sentences_aside(layout: Layout) -> None:
         for figure in figures:
             if figure.role is None:
                 figure.give("noise", "cue")
+
+
+def _is_goods(layout: Layout, sentence: int) -> bool:
+    """Whether a sentence asks for goods beside the tooling, by the box or by the metre."""
+    text = layout.sentence_text(sentence)
+    return (
+        _ALSO.search(text) is not None
+        and _GOODS.search(text) is not None
+        and not (_TOOL.search(text) or _RADIUS.search(text))
+    )
 
 
 def _is_asked(layout: Layout, sentence: int) -> bool:

@@ -34,14 +34,14 @@ _BORE_OF = late_pattern(
     r"(?:(?:of|to|von|de|di|van)\s)?$"
 )
 _HOLE_OF = late_pattern(
-    r"\b(?:holes?|slots?|loch|löcher|trous?|agujeros?|taladros?|for[oi]|gat|gaten)"
+    r"\b(?:holes?|slots?|loch|löcher|trous?|agujeros?|taladros?|for[oi]|gat(?!\.)|gaten)"
     r"\s(?:of|at|von|mit|de|di|da|van)\s$"
 )
 _HOLE = late_pattern(
     rf"{UNIT}(?:dia\w*\.?\s|drill\w*\s|clearance\s|bolt\s|pilot\s|vent\s|round\s)?"
     + any_of(
         "holes? | slots? | drill | drilled | notch | notches | countersink | loch | löcher",
-        "bohrung | bohrungen | trous? | agujeros? | taladros? | foro | fori | gat | gaten",
+        r"bohrung | bohrungen | trous? | agujeros? | taladros? | foro | fori | gat(?!\.) | gaten",
     )
     + r"\b"
 )

@@ -101,6 +101,14 @@ _LINE_OWNED = late_pattern(
         "on l'a déjà | ce l'abbiamo già | hebben we al",
     )
 )
+_ANOTHER_THING = late_pattern(
+    r"\b(?:[\w-]*(?:backen?|formen?|rollen?|schuhe?|platten?|rohre?|werkzeuge?|maschinen?|faltenglätter"
+    r"|klötze)|matrices?|mâchoires?|mors|galets?|outillages?|tubes?|patins?|mordazas?|matriz|tubos?"
+    r"|utillajes?|ganasce|morse|matric[ei]|tubi|attrezzi|klemmen|klembekken|mallen|mal|buizen"
+    r"|gereedschap|dies?|formers?|clamps?|jaws?|wipers?|pressure dies?|tubing|tooling|material)"
+    r"[,;]?\s$"
+)
+"""'Die Spannbacken haben wir schon': of another thing than the mandrel."""
 _TOOL_OWNED = late_pattern(
     rf"\b{any_of('mandrels?', _MANDREL)}\b[^.;]{{0,12}}\b(?:for|für|pour|per|para|voor)\b"
     r"(?P<what>(?:(?!\b(?:dies?|wipers?|clamps?|formers?)\b)(?:[^.;?!]|\.\d)){1,24}?)\s"
@@ -344,9 +352,12 @@ def hear_owned_lines(layout: Layout) -> None:
         if following is not None and following.line == figures[-1].line:
             end = following.start  # "R 65 und R 85. Für R 200 haben wir schon einen."
         after = layout.words(figures[1].end, end if end >= 0 else len(layout.text))
-        owned = _LINE_OWNED.search(after)
-        if owned is None or _STOP.search(after, 0, owned.start()):
-            continue  # "... 38 x 2, R 114. De mal hebben we al": another sentence
-        if not _WANTED.search(layout.words(begin, end)):
+        told = [found.start() for found in _LINE_OWNED.finditer(after)]
+        # not "... 38 x 2, R 114. De mal hebben we al": another sentence
+        owned = any(
+            not _ANOTHER_THING.search(after, 0, place) and not _STOP.search(after, 0, place)
+            for place in told
+        )
+        if owned and not _WANTED.search(layout.words(begin, end)):
             for figure in figures:
                 figure.negated = figure.owned = True

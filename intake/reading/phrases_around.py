@@ -14,6 +14,7 @@ from .bores import RADIUS_WORD, hear_bores
 from .called_behind import called_behind
 from .cue_sides import begins_tube
 from .figures import LISTED, Figure, Layout
+from .finishes import without_finishes
 from .inside_of_die import inside_of_die
 from .other_things import hear_other_things
 from .patterns import any_of, whole_words
@@ -297,4 +298,5 @@ def _around(layout: Layout, figure: Figure) -> tuple[str, str]:
         end = min(end, after.start)
     words = " ".join(layout.words(begin, figure.start).split())
     joined = words + (" " if layout.text[figure.start - 1 : figure.start].isspace() else "")
-    return joined, " ".join(layout.words(figure.end, max(figure.end, end)).split())
+    behind = layout.words(figure.end, max(figure.end, end))
+    return without_finishes(joined), without_finishes(" ".join(behind.split()))

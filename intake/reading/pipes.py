@@ -22,6 +22,11 @@ _NOMINAL_WORDS = whole_words("pipe | nominal | black iron | iron pipe")
 _REAL = whole_words(r"od | o\.d\.? | outside | actual | measures | caliper\w* | across | true")
 _COPPER = whole_words("copper")
 _PLUMBING = whole_words("type [klm] | pipe | plumbing | water | refrigeration | nominal | trade")
+_TYPE = whole_words("types? [klm] | [klm] copper | copper [klm]")
+"""Water tube by the type that says its wall: it is called by its trade size throughout."""
+_LETTER = late_pattern(r"[\W\s]{0,3}[klm]\b")
+_TRADE = whole_words("nominal(?:ly)? | trade size")
+_OTHER_METAL = whole_words("steel | stainless | alumin\\w+ | brass | titanium | emt | conduit")
 _SHEET = whole_words(
     "sheet(?: metal)? (?:gauge|ga) | gauge sheet | usg | us standard gauge",
     "manufacturer'?s standard",
@@ -53,6 +58,8 @@ def note_names(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.unit == "ga" and gauge is not None:
             figure.notes.append(gauge)
+        if figure.role == "nps" and not scheduled and _is_copper(layout, figure, ""):
+            figure.role = "od"  # "copper, 3/4 nominal" is no pipe
         if figure.role == "od" and figure.unit in ("in", None) and not _is_denied(figure, denials):
             name = _name_of(layout, figure, measured, scheduled=scheduled)
             if name is not None:
@@ -71,7 +78,8 @@ def _name_of(
     layout: Layout, figure: Figure, measured: set[Decimal], *, scheduled: bool
 ) -> str | None:
     """Which kind of name the figure may be, or None where it is a diameter."""
-    if standards.nps_of_inches(figure.number.value) is None:
+    value = figure.number.value
+    if standards.nps_of_inches(value) is None and standards.copper_tube_od_mm(str(value)) is None:
         return None
     if figure.number.value in measured:
         return None  # "mic says 1.500"
@@ -87,9 +95,39 @@ def _name_of(
         return None
     if _CONDUIT.search(words) or _CONDUIT.search(before):
         return CONDUIT
-    if _COPPER.search(words) and layout.says(figure.sentence, _PLUMBING):
+    if _is_copper(layout, figure, words):
         return COPPER
     return PIPE if _NOMINAL_WORDS.search(words) and not scheduled else None
+
+
+def _is_copper(layout: Layout, figure: Figure, words: str) -> bool:
+    """Whether a figure, with ``words`` behind it, is one of copper called by its trade size."""
+    if _COPPER.search(words) and layout.says(figure.sentence, _PLUMBING):
+        return True
+    if _OTHER_METAL.search(words):
+        return False
+    if layout.says(figure.sentence, _COPPER):
+        if _LETTER.match(words):
+            return True  # "copper, 3/4 L"
+        return any(layout.says(figure.sentence, said) for said in (_TYPE, _TRADE))
+    if layout.says(figure.sentence, _OTHER_METAL):
+        return False
+    return layout.says_anywhere(_TYPE) and layout.says_anywhere(_COPPER)
+
+
+def trade_od(layout: Layout, figure: Figure) -> Decimal | None:
+    """The real OD [mm] of conduit or copper tube, where the words beside a figure say that it is
+    called by its trade size: '3/4 EMT', '3/4 type L copper'."""
+    if figure.unit not in (None, "in"):
+        return None
+    if not (layout.says_anywhere(_CONDUIT) or layout.says_anywhere(_COPPER)):
+        return None
+    words = " ".join(token.text for token in layout.tokens_after(figure, 4) if token.number is None)
+    if _CONDUIT.search(words):
+        return standards.emt_od_mm(str(figure.number.value))
+    if _is_copper(layout, figure, words):
+        return standards.copper_tube_od_mm(str(figure.number.value))
+    return None
 
 
 def _is_measured(layout: Layout, figure: Figure) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 from itertools import pairwise
 
+from ..late_pattern import late_pattern
 from .figures import LISTED, Figure, Layout
 from .likeness import nearly, same_size
 from .patterns import word_set
@@ -37,6 +38,18 @@ _TUBE = word_set("tube tubing pipe rohr tubo buis")
 _BENDS = word_set("bend bending biegen cintrer doblar curvar curvare piegare buigen")
 _TO = word_set("to for zum pour para per te")
 _MARKS = frozenset((":", "=", "-", "–"))
+_COMES_TO = late_pattern(
+    r"\W{0,2}(?:also|so|thus|hence|i\.e\.|that(?: i|')s|which (?:is|makes)|equals|d\.?h\."
+    r"|das (?:sind|ist)|sprich"
+    r"|somit|soit|donc|c'est-à-dire|ce qui fait|o sea|es decir|lo que da|cioè|quindi|ossia|dus"
+    r"|oftewel"
+    r"|dat is|=)?:?(?: (?:about|ca\.?|roughly|circa|environ|etwa))?"
+)
+_GERMAN = (
+    late_pattern(r"\b(?:ist|sind|wird|wir|ich|brauche\w*|das|den|het|zijn|wij|graag|wordt|van)\b"),
+    late_pattern(r"\b(?:und|nicht|für|bitte|einen?|mit|een|niet|voor|nicht|doch|mehr|meer)\b"),
+)
+"""Words of German or Dutch, of which a text in either has some of both."""
 _FAR = 60
 """Figures looked back for one that is known; keeps the search linear."""
 _INCH = Decimal("25.4")
@@ -130,7 +143,7 @@ def _is_labels_value(layout: Layout, figure: Figure) -> bool:
 
 def _read_die(layout: Layout, figure: Figure) -> None:
     """'on a 6 in die' is a radius where the tube is known; 'our 1-3/4 die set' names the tube."""
-    if figure.unit in ("ga", "sch"):
+    if figure.unit in ("ga", "sch") or _is_article(layout, figure):
         figure.role = None
         return
     right = layout.tokens_after(figure, 1)
@@ -155,6 +168,14 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         figure.give("radius", "place")
     else:
         figure.role = None
+
+
+def _is_article(layout: Layout, figure: Figure) -> bool:
+    """'Die 60,3 ist weggefallen' in a text in German, or in Dutch."""
+    left = layout.tokens_before(figure, 1)
+    if not left or left[0].text != "die":
+        return False
+    return all(layout.says_anywhere(words) for words in _GERMAN)
 
 
 def _unclaimed_tube(layout: Layout, figure: Figure) -> Figure | None:
@@ -183,6 +204,8 @@ def _adopt(layout: Layout, figure: Figure) -> None:
         figure.give("times_d", "place")
     elif after and after.unit == "D" and after.link == "restate":
         figure.give("radius", "same")  # "bending on 96 mm (3 x D)"
+    elif _is_worked_out(layout, figure):
+        figure.give("radius", "same")
     elif after and after.role == "schedule" and after.token - figure.token <= 3:
         figure.give("od", "place")  # "2 sch 40 pipe"
     elif not (
@@ -192,6 +215,15 @@ def _adopt(layout: Layout, figure: Figure) -> None:
         or _beside_od(layout, figure)
     ):
         _read_unknown(layout, figure)
+
+
+def _is_worked_out(layout: Layout, figure: Figure) -> bool:
+    """'R = 1,5 x Außendurchmesser, also 90,45 mm': what the multiple comes to."""
+    before = layout.before(figure)
+    if before is None or before.role != "times_d" or not figure.is_measured:
+        return False
+    between = " ".join(layout.words(before.end, figure.start).split())
+    return before.sentence == figure.sentence and _COMES_TO.fullmatch(between) is not None
 
 
 def _restated(layout: Layout, figure: Figure) -> bool:

@@ -58,6 +58,8 @@ def flatten(text: str) -> Plain:
     """One spelling for every character that is written in several. Never raises."""
     if text.isascii() and "\r" not in text and "\x0b" not in text and "\x0c" not in text:
         return Plain(text, None)
+    if "х" in text or "Х" in text:
+        text = _CYRILLIC_TIMES.sub("x", text)
     out: list[str] = []
     index: list[int] = []
     last, done = "", 0
@@ -82,6 +84,10 @@ def flatten(text: str) -> Plain:
     return Plain(text, None) if whole == text else Plain(whole, tuple(index))
 
 
+_CYRILLIC_TIMES = re.compile(
+    r"(?:(?<=\d)|(?<=\d\s)|(?<=мм)|(?<=мм\s))[хХ](?=\s?\d[\d.,]*(?:[\s;)хХ]|мм|mm|$))"
+)
+"""'57х3,5': the letter kha between two lengths; but 12Х18Н10Т is a steel."""
 _ODD = re.compile(r"[^\x00-\x7e]|[\r\x0b\x0c`]")
 
 

@@ -61,7 +61,7 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\d.,/-])(?:0?[1-9]|[12]\d|3[01])\.\s?(?:0[1-9]|1[0-2])\.(?=\s|$|[,;)])(?!\s?mm)",
         # 3rd of May 2027
         rf"(?<![\d.,/-])\d{{1,2}}(?:st|nd|rd|th|\.|er|ere|º|°)?[\s-]{{1,2}}(?:of\s|de\s)?{_MONTH}\b"
-        rf"\.?(?:[\s,-]{{0,2}}(?:de\s)?{_YEAR})?",
+        rf"(?:\.(?!\s+(?-i:[A-ZÀ-Þ])|\s*\Z))?(?:[\s,-]{{0,2}}(?:de\s)?{_YEAR})?",
         # "by 3/4" is a day, "by 3/4 wall" is none
         rf"(?<=\bby\s)\d{{1,2}}/\d{{1,2}}(?!{_SIZE_AFTER_SLASH})(?<!\d\d/64)",
         r"(?<=\bdue\s)\d{1,2}/\d{1,2}(?![\d/\"])",
@@ -81,6 +81,8 @@ _LED_BY_DIGIT: Kinds = (
         # 10/15: no denominator that an inch is divided by
         r"(?<![\d.,/-])(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])"
         r"(?![\d\"-]|[./]\d|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b|\(?(?:int|ext|inn|außen|id\b|bin|bui)))",
+        # 29/01, 05/02: nobody writes a wall so
+        r"(?<![\d.,/-])(?:0[1-9]|[12]\d|3[01])/0[1-9](?![\d\"]|[.,/]\d|-\d|\s?(?:mm|x\s?\d))",
         r"\b(?:19[5-9]\d|20[0-4]\d)\b(?!\s?(?:mm|x\b|t\d|-t\d|alu)|[.,]\d)",
     )),
     ("item", (r"^\d{1,2}[.)](?=[ \t]+\S)",)),

@@ -22,7 +22,8 @@ _BACK = 60
 _CHANGES, _CORRECTS = Late(CHANGES), Late(CORRECTS)
 _LONGEST_REMARK = 120
 _ITS = late_pattern(
-    r"\b(?:it'?s|it is|its|should be|make it|es ist|ist|c'est|es|è|is|het is)\s(?:an?\s|the\s)?$"
+    r"\b(?:it'?s|it is|its|should be|make it|es ist|es sind|ist|c'est|ce sont|es|son|è|sono|is"
+    r"|het is)\s(?:an?\s|the\s)?$"
 )
 _SAME_BUT = late_pattern(
     r"\bsame\b[^.;]{0,30}\b(?:but|except|only|just|with)\b(?:(?!\d).){0,16}$"
@@ -45,6 +46,8 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
     """'6.5, not 6': give the figure the role of the value it puts right; False where none is."""
     changes = figure.corrects or _changes_quoted(layout, figure)
     if changes and figure.is_measured and _corrects_named(layout, figure):
+        return True
+    if figure.corrects and is_alone(layout, figure) and _is_put_right(layout, figure):
         return True
     before = layout.before(figure)
     if (
@@ -71,6 +74,15 @@ def puts_right(layout: Layout, figure: Figure) -> bool:
             figure.corrects = True
             return True
     return False
+
+
+def is_alone(layout: Layout, figure: Figure) -> bool:
+    """'Wrong radius, it is 5.': a whole number behind which nothing stands that it may count."""
+    ahead = layout.words(max(0, figure.start - _BACK), figure.start)
+    behind = layout.tokens_after(figure, 1)
+    whole = figure.number.style == "integer" and figure.unit is None
+    ends = not behind or behind[0].text in (".", ",", ";", "!", ")")
+    return whole and ends and _ITS.search(ahead) is not None
 
 
 def mark_changes(layout: Layout) -> None:
@@ -123,24 +135,41 @@ def _share_of(figure: Figure, held: Figure, least: Decimal, most: Decimal) -> bo
     return bool(held.number.value) and least < figure.number.value / held.number.value < most
 
 
-def _corrects_named(layout: Layout, figure: Figure) -> bool:
-    """'Scratch that wall. It's .095': the correction names what it corrects, or its size tells."""
+def _is_put_right(layout: Layout, figure: Figure) -> bool:
+    """'Scratch that wall. It's .095': the correction names what it corrects."""
     sentence = figure.sentence
     named = [
         role for role, words in _NAMED
-        if layout.says(sentence - 1, words) or layout.says(sentence, words)
+        if layout.says(sentence, words)
+        or (layout.says(sentence - 1, words) and _is_of_one(layout, sentence - 1, role))
     ]  # fmt: skip
     held = _held(layout, figure)
     wrong = [other for other in held if len(named) == 1 and _is_put_for(other, named[0], figure)]
     if wrong:
         figure.give(named[0], _how(wrong[-1]))
+    return bool(wrong)
+
+
+def _corrects_named(layout: Layout, figure: Figure) -> bool:
+    """The same, or the size of the figure tells what it corrects."""
+    if _is_put_right(layout, figure):
         return True
+    held = _held(layout, figure)
+    if any(other.number.value == figure.number.value for other in held):
+        return False  # "PS: the 2.375 is urgent" names a size, and changes none
     alike = [other for other in held if other.unit == figure.unit] or held
     near = [other for other in alike if _share_of(figure, other, Decimal("0.5"), Decimal(2))]
     if len({other.role for other in near}) == 1:
         figure.give(near[-1].role, _how(near[-1]))
         return True
     return False
+
+
+def _is_of_one(layout: Layout, sentence: int, role: Role) -> bool:
+    """Whether a sentence has figures of that one role at the most: the "radius" of a whole size
+    does not name what the next sentence puts right."""
+    held = RADIUS_ROLES if role == "radius" else {role}
+    return all(f.role in held or not f.is_measure for f in layout.in_sentence(sentence))
 
 
 def _how(wrong: Figure) -> How:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..late_pattern import late_pattern
 from .cue_sides import QUALIFIERS
 from .figures import Figure, Layout
+from .finishes import without_finishes
 from .patterns import whole_words, word_set
 from .roles import RADIUS_ROLES, Role
 from .side_of_fault import without_faults
@@ -80,6 +81,15 @@ DENIED_SIDE = late_pattern(
     r"(?:inside|inner|intern[oa]|interior|intérieur|innen|binnen|outside|outer|estern[oa]|exterior"
     r"|extérieur|aussen|außen|buiten)\w*"
 )
+_SIDE_FIRST = late_pattern(
+    r"\W*(?:on |at |along )?(?:the )?(?:(?P<inner>inside)|outside|au(?:ß|ss)en|an der au(?:ß"
+    r"|ss)enseite"
+    r"|à l'extérieur|por (?:el )?exterior|all'esterno|(?:aan de )?buiten(?:kant|zijde)?),?\s"
+    r"(?:(?:the bend|der bogen) )?(?:the |der |le |el |il |de )?(?:soll\w*|muss|müsste|ist|sind"
+    r"|beträgt|brauch\w+|radius|biegeradius|rayon|radio|raggio|straal|it|must|should|has|is|we|i"
+    r"|debe|tiene|deve|moet)\b"
+)
+"""'Außen soll der Radius 60 sein', where the sentence begins so."""
 _SOME_SIDE = late_pattern(
     r"\b(?P<side>inside|inner|inward|outside|outer)\b"
     r"(?!\s(?:dia|od\b|the (?:tube|pipe|line|box|garage|house|shop)|my|our|your|diam|bore|weld|bead"
@@ -184,6 +194,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
+    around = without_finishes(around)
     denied = NO_CENTRE.search(around) is not None
     around = without_faults(NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around)))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
@@ -200,6 +211,8 @@ def _refine(figure: Figure, around: str) -> None:
         figure.role = stated[0]
     elif denied:
         figure.notes.append("inside or centreline radius")  # "60, not the centreline"
+    elif not kinds and (first := _SIDE_FIRST.match(around)) is not None:
+        figure.role = "inside_r" if first["inner"] else "outside_r"
     elif not kinds:
         side = _SOME_SIDE.search(around)
         if side is not None:
@@ -233,8 +246,8 @@ def _words_around(layout: Layout, figure: Figure) -> str:
         # "43 intérieur, cintré à R 68": that tells of the figure before
         commas = (n for n in range(begin, figure.token) if layout.tokens[n].text == ",")
         begin = next(commas, begin)
-    while begin < figure.token and _only_qualifies(layout, begin):
-        begin += 1
+    while first < begin < figure.token and _only_qualifies(layout, begin):
+        begin += 1  # but "Innen soll der Radius 40 sein" begins with its own
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
     bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)

@@ -8,6 +8,7 @@ from ...rules import standards
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .patterns import any_of
+from .pipes import trade_od
 from .roles import LENGTH_ROLES, RADIUS_ROLES
 
 _INCH = Decimal("25.4")
@@ -60,10 +61,17 @@ def join_names(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role != "od" or figure.negated:
             continue
+        if _names_before(layout, figure):
+            figure.give("noise", "same")
+            continue
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
             if after.row != figure.row or _has_wall_beside_radius(layout, figure, after):
                 break  # the next line's tube
-            if after.role == "od" and not after.negated and _names(figure, after):
+            if after.role != "od" or after.negated:
+                continue
+            if _is_trade_name(layout, figure, after):
+                figure.give("noise", "same")
+            elif _names(figure, after):
                 figure.role, after.link = "nps", "restate"
 
 
@@ -112,7 +120,10 @@ def join_restated(layout: Layout) -> None:
         before = layout.figures[figure.index - 1]
         if figure.link == "restate" and _lacks_one(before, figure) and _is_like(before, figure):
             known, other = (before, figure) if before.role in LENGTH_ROLES else (figure, before)
-            other.give("nps" if _names(other, known) else known.role, "same")
+            if _is_trade_name(layout, other, known):
+                other.give("noise", "same")
+            else:
+                other.give("nps" if _names(other, known) else known.role, "same")
         elif _is_open(figure) and _is_gauge_in_bracket(layout, figure):
             _as_gauge(layout, figure)
 
@@ -141,7 +152,26 @@ def _names(figure: Figure, held: Figure) -> bool:
     """'5/4 Zoll (42,4 x 3,2 mm)': the nominal size of the pipe whose OD is told beside it."""
     nominal = standards.nps_of_inches(figure.number.value)
     od = standards.pipe_od_mm(nominal) if nominal is not None else None
-    if od is None or held.role != "od" or figure.unit not in (None, "in"):
+    return figure.unit in (None, "in") and od is not None and _measures(held, od)
+
+
+def _names_before(layout: Layout, figure: Figure) -> bool:
+    """'.922 OD (3/4 EMT)': the trade size behind what is measured."""
+    before = layout.before(figure)
+    if before is None or before.negated or before.sentence != figure.sentence:
+        return False
+    return _is_trade_name(layout, figure, before)
+
+
+def _is_trade_name(layout: Layout, figure: Figure, held: Figure) -> bool:
+    """'3/4 EMT, it mikes .922 OD': the trade size of what is measured beside it."""
+    od = trade_od(layout, figure)
+    return od is not None and _measures(held, od)
+
+
+def _measures(held: Figure, od: Decimal) -> bool:
+    """Whether an OD is the one of that many mm, in its unit or in either."""
+    if held.role != "od":
         return False
     scales = {"in": (_INCH,), "mm": (Decimal(1),)}.get(held.unit or "", (Decimal(1), _INCH))
     return any(abs(od - held.number.value * scale) <= od * _SAME_PIPE for scale in scales)

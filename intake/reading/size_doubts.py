@@ -138,10 +138,20 @@ def _doubt_notes(size: Sizing) -> None:
             if figure.role == "bend_dia" and figure is size.slots["clr"][0]:
                 size.doubt("clr", "the bend is given as a diameter")
             for note in figure.notes:
-                _doubt_note(size, note, field)
+                if note != "hedged" or not _is_aside(size, figure):
+                    _doubt_note(size, note, field)
     for slot, why in size.group.notes:
         size.doubt(LENGTH_OF[slot], why)
     _doubt_tight(size)
+
+
+def _is_aside(size: Sizing, figure: Figure) -> bool:
+    """'CLR 267 (it is about 3D but take 267)': what is unsure only tells a sure radius again."""
+    radius, stated = size.radius, size.lengths["clr"]
+    if figure.role != "times_d" or radius is None or radius is figure or stated is None:
+        return False
+    others = _other_lengths(size, "clr", figure)
+    return "hedged" not in radius.notes and any(abs(o - stated) <= stated * _SAME for o in others)
 
 
 def _doubt_tight(size: Sizing) -> None:
@@ -225,13 +235,15 @@ def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]
 def _doubt_names(size: Sizing, figure: Figure) -> None:
     """A size by its trade name: the likelier OD is stated, both are named."""
     written, nominal = size.lengths["od"], standards.nps_of_inches(figure.number.value)
-    if written is None or nominal is None:
+    if written is None:
         return
     named: Decimal | None = None
-    if CONDUIT in figure.notes:
+    if COPPER in figure.notes:
+        named = standards.copper_tube_od_mm(str(figure.number.value))
+    elif nominal is None:
+        return
+    elif CONDUIT in figure.notes:
         named = standards.emt_od_mm(nominal)
-    elif COPPER in figure.notes:
-        named = standards.copper_tube_od_mm(nominal)
     elif PIPE in figure.notes:
         wall = size.lengths["wall"]
         walled = "wall" in size.slots or "id" in size.slots

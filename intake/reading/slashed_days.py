@@ -47,10 +47,25 @@ _OF_DELIVERY = _LEADS | word_set(
 _NEARLY_BORE = 0.6
 """A second figure of that share of the first may be a bore: '12/10' needs a word of delivery."""
 _HALVED = frozenset((2, 4, 8))
+_DELIVERED_ON = late_pattern(
+    r"\b(?:deliver(?:y|ed)?|shipped|liefer(?:ung|termin|datum)|termin|geliefert|livraison|livrée?s?"
+    r"|délai|échéance|entrega|entregad[oa]s?|plazo|consegna|consegnat[oaie]|termine|scadenza|levering|leverdatum|geleverd|dostawa"
+    r"|dostawy|toimitus|leverans|(?:needed|required|wanted|due|benötigt|nodig)(?=\s(?:by|on|before|date"
+    r"|latest|bis|am|spätestens|voor|uiterlijk)"
+    r"|[\s:]{1,2}\d{1,2}/(?!(?:2|4|8|16|32|64)\b)))\b"
+    r"(?:[\s:.,-]{1,3}(?:date|latest|by|on|before|at|the|am|bis|zum|spätestens|vor|le|au|avant|pour"
+    r"|souhaitée?|el|para|al|antes|del|il|entro|per|op|voor|uiterlijk|do|dnia|max|requested|required"
+    r"|gewünscht|impératif)\b){0,4}[\s:.,-]{0,3}"
+    r"(?P<day>(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|[12]\d|3[01]))"
+    r"(?=\s?(?:$|[.;,!?)](?!\d)|\n|please|pls|latest|max|or (?:sooner|earlier)))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'Delivery: 13/11': a day, though 13/11 is otherwise a tube and its wall."""
 
 
 def slashed_days(text: str) -> Iterator[tuple[int, int, str]]:
     """(start, end, 'date') of every such day."""
+    seen: set[int] = set()
     for match in _DAY_MONTH.finditer(text):
         day, month = int(match["day"]), int(match["month"])
         if match["mark"] == "." and len(match["month"]) < 2:
@@ -58,7 +73,11 @@ def slashed_days(text: str) -> Iterator[tuple[int, int, str]]:
         words = _sentence_before(text, match.start())
         if not words or not _makes_day(words, day, month, slashed=match["mark"] == "/"):
             continue
+        seen.add(match.start())
         yield match.start(), match.end(), "date"
+    for match in _DELIVERED_ON.finditer(text):
+        if match.start("day") not in seen:
+            yield *match.span("day"), "date"
 
 
 def _makes_day(words: list[str], day: int, month: int, *, slashed: bool) -> bool:

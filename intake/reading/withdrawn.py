@@ -31,6 +31,7 @@ from .places_there import numbers_there
 _DROP = any_of(
     "drop | scrap | strike(?: out)? | skip | cancel | delete | remove | disregard | forget",
     "ignore",
+    "dropped | scrapped | cancell?ed | deleted | removed | skipped | struck out",
     "leave out | leave off | no longer need | don't need | do not need | don't want | scratch",
     "omit | streichen sie | streiche | annuler | supprimer | anular | quitar | togliere",
     "annullare",

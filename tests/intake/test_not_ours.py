@@ -1,5 +1,6 @@
-"""A bending machine looked for, an order cancelled, mail that came to the wrong person: a size is
-named and no mandrel asked for; and near misses that are requests."""
+"""A bending machine looked for, an order cancelled, a request taken back, tube offered to us, mail
+that came to the wrong person: a size is named and no mandrel asked for; and near misses that are
+requests."""
 
 # ruff: noqa: E501 - a row of a table stands on one line
 
@@ -38,8 +39,24 @@ NO_REQUEST = [
     "Hi, do you regrind mandrels, and roughly what would it cost compared to a new one? Ours is about two years old and picking up badly.",
     "Schleifen Sie Dorne nach, und was würde das ungefähr kosten im Vergleich zu einem neuen?",
     "Rectifiez-vous les mandrins, et combien cela coûterait par rapport à un neuf ?",
+    "Please disregard our RFQ of Monday (1.5 x .065 x 3 CLR, qty 4). The program was cancelled. No quote\nneeded, sorry for the trouble.",
+    "Kindly ignore our inquiry from yesterday for 2 mandrels 30 x 2 R 60. No longer needed.",
+    "Merci de ne pas tenir compte de notre demande de lundi (38 x 2, R 76, 4 pièces). Le projet est annulé.",
+    "Por favor ignoren nuestra solicitud del lunes (38 x 2, R 76, 4 piezas). El proyecto se canceló.",
+    "Vi prego di ignorare la nostra richiesta di lunedì (38 x 2, R 76, 4 pezzi). Il progetto è annullato.",
+    "Gelieve onze aanvraag van maandag (38 x 2, R 76, 4 stuks) als niet verzonden te beschouwen. Project geannuleerd.",
+    "I saw your stand in spring. We are precision tube mill and can offer from stock: 20 x 1,5 / 25 x 2 / 30 x 2 E235, minimum 500 kg, 1,18 €/kg. May I call you?",
+    "Nous sommes producteur de tubes et pouvons vous proposer sur stock : 20 x 1,5 / 25 x 2 / 30 x 2 E235, 1,18 €/kg.",
+    "Siamo produttori di tubi di precisione e possiamo offrire da magazzino: 20 x 1,5 / 25 x 2 / 30 x 2 E235, 1,18 €/kg.",
 ]
 REQUESTS = [
+    "Please disregard our RFQ of Monday and quote this instead: 1.5 x .065 x 3 CLR, qty 4.",
+    "Please ignore my RFQ of Monday, wall was wrong. It is 1.5 x .083 on 4.5 CLR, one mandrel.",
+    "We are a tube mill and need a mandrel 38 x 2, R 76 for our own bender. Price?",
+    "We ask offer for one mandrel for duplex pipe 1.4462, 88,9 x 4,0, CLR 267 mm.",
+    "Veuillez nous adresser votre offre pour : mandrin pour tube 21,3 x 2,0, R axe 50. Délai : outillage livré au 13/11/2026.",
+    "Chiedo offerta per mandrino 30 x 2, R 60, consegnato entro il 13/11.",
+    "Offerte graag voor doorn 30 x 2, R 60, geleverd voor 13/11.",
     'We just bought a bender that takes up to 2 inch. I need a mandrel for 1.75 x .120, 6" CLR.',
     'Do you sell benders too? Anyway, I need a mandrel for 1.75 x .120, 6" CLR.',
     "We're looking for a die set for a used bender we bought: 2 x .120, 6\" CLR.",
@@ -69,3 +86,25 @@ def test_a_mandrel_is_asked_for_all_the_same(text: str) -> None:
     understood = understand(text_message(text, today=date(2026, 11, 26)))
     assert understood.kind.value == "sizes", understood.why_kind
     assert understood.requests
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Run me a repeat of what you made on my order 5512, only two of them this time. Here by June 19 ok?",
+        "Please make me another one like on my order 5512. You have the drawing.",
+        "I'd like a repeat of order 5512, qty 2.",
+        "Wir bestellen nach: wie Auftrag 5512, zwei Stück, bitte bis 19. Juni.",
+        "Même chose que sur ma commande 5512, deux pièces svp.",
+        "Lo mismo que en mi pedido 5512, dos piezas por favor.",
+        "Stesso mandrino del mio ordine 5512, due pezzi.",
+        "Graag nog eens hetzelfde als op mijn order 5512, twee stuks.",
+    ],
+)
+def test_an_order_that_is_wanted_again_asks(text: str) -> None:
+    assert understand(text_message(text, today=date(2026, 11, 26))).kind.value == "sizes"
+
+
+def test_an_order_that_is_late_does_not() -> None:
+    text = "Where is my order 5512? Same as last time you are late."
+    assert understand(text_message(text, today=date(2026, 11, 26))).kind.value == "other"
