@@ -116,7 +116,10 @@ _NOT_INCH = word_set(
     "rev rev. revision version issue index response reply answer",
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
+    "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello",
 )
+_ORDER = late_pattern(r"die\svolgorde\b", re.IGNORECASE)
+"""In Dutch an order; in English 'the 2 in die' is a tool."""
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _MEASURE_WORD = late_pattern(r"\s?(?:wall\b|x\b|by\b|clr\b|od\b|radius\b|thick\b)", re.IGNORECASE)
 _NO_MEASURE = late_pattern(r"\s?(?:by\s[a-z]|x\s?\d+\s?(?:pcs|off))", re.IGNORECASE)
@@ -220,7 +223,7 @@ def _inch(text: str, match: re.Match[str], number: Number, materials: Container[
     if preposition is None:
         return UnitAfter("in", match.end())
     following = preposition["next"].casefold().rstrip(".")
-    if following in _NOT_INCH:
+    if following in _NOT_INCH or _ORDER.match(text, preposition.start("next")):
         return UnitAfter(None, number.end)
     weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
     return UnitAfter("in", match.end(), weak)
