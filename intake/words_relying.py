@@ -104,7 +104,8 @@ FIELDS: dict[str, str] = {
     r"diámetro|diametro|buitendiameter|ytterdiameter|średnica|diâmetro)\b",
     "wall": r"\b(?:wall(?: thickness)?|thickness|gauge|wandst\w+|wanddicke|épaisseur|espesor|"
     r"spessore|wanddikte|väggtjocklek|godstykkelse|grubość|espessura)\b",
-    "clr": r"\b(?:clr|radius|center ?line|centre ?line|biegeradius|rayon|radio|raggio|straal|"
+    "clr": r"\b(?:clr|(?:biege|bieg|bogen|rohr|mittel|buig|bocht)?radi(?:us|i|en|ussen)|"
+    r"cent(?:er|re) ?line|rayons?|radios?|raggio?|(?:buig|bocht)?stra(?:al|len)|"
     r"radie|promień|raio)\b",
     "material": r"\b(?:materials?|grade|alloy|werkstoff|matière|matériau|materiale?s?|nuance|"
     r"materiaal|materiał|stahlsorte|güte)\b",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from decimal import Decimal
 
 from ...rules.request import Frozen, SizeRequest
@@ -12,6 +13,7 @@ from .attached import with_attached
 from .bare_replies import bare_replies
 from .bought_before import with_bought_doubted
 from .count_changed import count_changed
+from .count_instead import count_instead
 from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
 from .counts_left import with_counts_left
@@ -94,6 +96,9 @@ def read(own: OwnText, message: Message) -> Reading:
     if relied is not None and not relied.everything and subject is not None:
         # A tube in the subject is asked for itself: what is quoted below has another.
         relied = None if any(group.has_tube for group in subject.groups) else relied
+    recounted = count_instead(own, relied) if relied is not None else None
+    if relied is not None and recounted is not None:
+        relied = replace(relied, everything=True, counted_anew=True)
     known = relied.figures if relied is not None else ()
     prompts = own.prompts or bare_replies(own, relied)
     body = read_stretch(own.text[own.body_start :], own.body_start, known, prompts)
@@ -105,6 +110,7 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = requests if "?" not in asks or _PRICE.search(asks) else []
     if len(requests) == 1 and relied is not None and relied.known:
         anew = count_changed(own.text[own.body_start :]) or requests[0].quantity
+        anew = recounted.count if recounted is not None else anew
         requests = [requests[0].model_copy(update={"quantity": anew})]
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
@@ -116,9 +122,13 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = []  # "nur den 33,7er Dorn": a line of the quoted list
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)
+        strange = unread(body.layout, relied.figures)
+        if recounted is not None:
+            said = said.model_copy(update={"quantity": recounted.count})
+            strange += [] if recounted.sure else [Decimal(recounted.count)]
         requests = taken_lines(relied, said)
         picked = bool(requests)
-        requests = requests or _unchanged(relied, said, unread(body.layout, relied.figures))
+        requests = requests or _unchanged(relied, said, strange)
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
@@ -148,7 +158,7 @@ def read(own: OwnText, message: Message) -> Reading:
         return reading
     return reading.model_copy(
         update={
-            "completes": relied.changed_by(body.groups),
+            "completes": recounted is not None or relied.changed_by(body.groups),
             "picked": picked,
             "tube_quoted": relied.gives_tube(requests, body.groups),
         }
