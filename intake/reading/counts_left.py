@@ -18,6 +18,8 @@ from .patterns import any_of
 _MOST = 12
 _SHY = frozenset("et en um uma fem another otro otra altro sept sei tre sex due".split())
 _WORDS = "|".join(sorted((n for n in w.COUNTS if n not in _SHY), key=len, reverse=True))
+_ARTICLES = "a|an|eine?n?|un|une|una|uno|één|een|due|tre|sei"
+"""Beside a size that they are for, articles and everyday words count."""
 _MANDREL = any_of(
     r"mandrels? | (?:biege)?dorne? | mandrins? | mandrin[oi] | mandril(?:es)? | anim[ae]",
     r"(?:buig)?doorn(?:en)?",
@@ -40,9 +42,10 @@ _FOR_EACH = late_pattern(
 )
 """'Mandrel for each please': no number and no article before it, and nobody asks whether."""
 _COUNT_FOR = late_pattern(
-    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS})\s"
+    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS}|{_ARTICLES})\s"
     rf"(?:(?:pcs?\.?|pieces?|off|nos?\.?|ea|stück|stk\.?|{_MANDREL})\s)?"
-    r"(?:for|für|pour|para|per|voor)\s(?:(?:the|das|den|le|la|les|el|il|de|het|our)\s)?"
+    r"(?:for|für|pour|para|per|voor|of(?=\sthe\s))\s"
+    r"(?:(?:the|das|den|le|la|les|el|los|il|de|het|our|dem)\s)?(?:(?:de|da)\s)?"
     r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>\d[\d.,/ -]{0,8}\d|\d)"
     r"(?![\d.,/]*\d|\s?(?:weeks?|days?|months?|machines?|parts?|bends?|pcs|tubes?\b(?!\s?$)))",
     re.IGNORECASE,
@@ -122,7 +125,7 @@ def _plain(number: str) -> str:
 
 
 def _value(count: str) -> int:
-    return int(count) if count.isdecimal() else w.COUNTS[count.casefold()]
+    return int(count) if count.isdecimal() else w.COUNTS.get(count.casefold(), 1)
 
 
 def _at_line_ends(requests: Sequence[SizeRequest], text: str) -> list[int]:

@@ -116,8 +116,11 @@ _NOT_INCH = word_set(
     "rev rev. revision version issue index response reply answer",
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
-    "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello",
+    "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello axis mitte rohrmitte",
+    "achse rohrachse mittellinie hartlijn hart mezzo",
 )
+_PERHAPS_NOT_INCH = word_set("center centre centerline centreline middle neutral")
+"""'R90 in centre' is said of a radius to it; 'radius 6 in center line' of inches."""
 _ORDER = late_pattern(r"die\svolgorde\b", re.IGNORECASE)
 """In Dutch an order; in English 'the 2 in die' is a tool."""
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
@@ -225,5 +228,6 @@ def _inch(text: str, match: re.Match[str], number: Number, materials: Container[
     following = preposition["next"].casefold().rstrip(".")
     if following in _NOT_INCH or _ORDER.match(text, preposition.start("next")):
         return UnitAfter(None, number.end)
-    weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
+    weak = any(char.isdigit() for char in following) or following in _PERHAPS_NOT_INCH
+    weak = weak or preposition.start("next") in materials
     return UnitAfter("in", match.end(), weak)
