@@ -16,7 +16,7 @@ from typing import Literal
 from ...rules.request import SizeRequest
 from ..model import OwnText, Prompt
 from .lexer import lex
-from .patterns import word_set
+from .patterns import whole_words, word_set
 from .plain import flatten
 from .quoted import Relied
 from .roles import LENGTH_ROLES
@@ -36,7 +36,24 @@ _UNITS = frozenset(("in", "mm", "cm", "D", *_GAUGES))
 _LITTLE = word_set(
     "to on at please thanks thank as sorry cheers and but for auf bis zur zum bitte danke sorry in"
     " à au merci al a por gracias all alla grazie per tot op graag bedankt"
+    " according laut gemäß selon d'après según secondo volgens nach if because since measured"
 )
+_PUT_OFF = whole_words(
+    r"(?:will|i'll|we'll|shall|to|must|let me|have to) (?:\w+ )?(?:measure|check|ask|look|find"
+    r"|confirm)",
+    r"tell you|let you know|come back to you|tomorrow|later|don't know|do not know|not known yet",
+    r"(?:the|my|our) (?:old|last|previous|other) \w+ (?:was|is|had)|(?:part|drawing|job) number",
+    r"(?:muss|werde|müssen|werden) (?:\w+ ){0,4}(?:messen|nachmessen|fragen|nachfragen|nachsehen)",
+    r"melde mich|morgen|später|weiß (?:ich )?(?:es )?(?:noch )?nicht|(?:der|das|die) alte \w+",
+    r"(?:je|nous) (?:vais|allons|dois|devons) (?:\w+ )?(?:mesurer|vérifier|demander|regarder)",
+    r"demain|plus tard|(?:je|nous) ne (?:sais|savons) pas|l'ancien\w*|(?:voy|vamos) a \w+|mañana",
+    r"más tarde",
+    r"no (?:lo )?(?:sé|sabemos)|(?:el|la) (?:viejo|vieja|anterior)|domani|più tardi|non (?:lo )?so",
+    r"(?:devo|dobbiamo) (?:\w+ )?(?:misurare|chiedere|controllare)|(?:quello|il|la) vecchi[oa]",
+    r"later|weet (?:ik|wij|we) (?:het )?(?:nog )?niet|(?:moet|zal|ga) (?:\w+ ){0,3}(?:meten|vragen)"
+    r"|(?:de|het) oude \w+",
+)
+"""Whoever has to look it up has not answered: another figure of the reply is something else."""
 _IN_MM = {"in": Decimal("25.4"), "mm": Decimal(1), "cm": Decimal(10)}
 
 
@@ -51,7 +68,7 @@ def bare_replies(own: OwnText, relied: Relied | None) -> tuple[Prompt, ...]:
     open_ones = [f for f in asked if all(one.length_mm(f) is None for one in relied.known)]
     plain = flatten(words)
     tokens = lex(plain.text)
-    if len(open_ones) == 1 and len(relied.known) == 1:
+    if len(open_ones) == 1 and len(relied.known) == 1 and not _PUT_OFF.search(plain.text):
         found = _only_answer(tokens, open_ones[0], relied.known[0])
     elif len(asked) == 2 and "wall" in asked:
         found = _two_answers(tokens, asked)

@@ -44,7 +44,7 @@ _FOR_EACH = late_pattern(
 _COUNT_FOR = late_pattern(
     rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS}|{_ARTICLES})\s"
     rf"(?:(?:pcs?\.?|pieces?|off|nos?\.?|ea|stück|stk\.?|{_MANDREL})\s)?"
-    r"(?:for|für|pour|para|per|voor|of(?=\sthe\s))\s"
+    r"(?:for|fürs?|pour|para|per|voor|of(?=\sthe\s))\s"
     r"(?:(?:the|das|den|le|la|les|el|los|il|de|het|our|dem)\s)?(?:(?:de|da)\s)?"
     r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>\d[\d.,/ -]{0,8}\d|\d)"
     r"(?![\d.,/]*\d|\s?(?:weeks?|days?|months?|machines?|parts?|bends?|pcs|tubes?\b(?!\s?$)))",

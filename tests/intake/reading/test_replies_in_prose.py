@@ -52,6 +52,14 @@ ANSWERS: list[tuple[str, dict[str, str], str]] = [
     ("en", RADIUS, "It's 100 mm."),
     ("en", RADIUS, "That would be 100, thanks for checking."),
     ("en", RADIUS, "It's 2D."),
+    ("de", {"de": RADIUS["de"].replace("Biegeradius", "Mittenradius")}, "er ist 100."),
+    (
+        "de",
+        {"de": WALL["de"].replace("Welche Wandstärke hat das Rohr", "Wie dick ist die Wand")},
+        "2.",
+    ),
+    ("fr", {"fr": RADIUS["fr"].replace("Il nous manque", "Merci de nous indiquer")}, "100 mm."),
+    ("en", WALL, "it is 2 according to the certificate."),
     ("de", RADIUS, "das sind 100 mm, Mitte Rohr."),
     ("de", RADIUS, "er beträgt 100 mm, sonst bleibt alles."),
     ("fr", RADIUS, "Désolé pour l'oubli. C'est 100 mm, à l'axe du tube. Le reste ne change pas."),
@@ -86,6 +94,8 @@ def test_a_side_that_the_answer_names_counts() -> None:
     "new",
     [
         "We will know more in 100 days.",
+        "The old one was 120 but this is a new die, will measure.",
+        "Our part number is 76.",
         "I think 3 people here could know it, will ask.",
         "Our shop is 2 mm away from closing, never mind.",
     ],
