@@ -20,6 +20,7 @@ _FIGURES = Late([words_errand.TUBE_FIGURES])
 _GENERAL = Late(words_errand.GENERAL)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
 _SEEKS_SUPPLIER = Late(words_asking.SEEKS_SUPPLIER)
+_PREPARES = Late(words_asking.PREPARES)
 _PRICE_GIVEN = Late(words_errand.PRICE_GIVEN)
 _PUTS_RIGHT = Late(words_asking.PUTS_RIGHT)
 _REQUOTE = Late(words_asking.REQUOTE)
@@ -67,8 +68,9 @@ def act(sentence: Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float
     if enquiry is not None and not sentence.spoilt:
         return 6.0, f'asks for tooling ("{said_words(enquiry)}")'
     price = _ASKS_PRICE.search(said)
-    if price is not None and not sizes_read and _PRICE_GIVEN.search(said):
-        price = None
+    if price is not None and not sizes_read:
+        given = _PRICE_GIVEN.search(said) or _PREPARES.search(said)
+        price = None if given else price
     if len(said.split()) > 4 and (_GENERAL.search(said) or _KNOWLEDGE.search(said)):
         return _act_beside_a_question(sentence, sizes_read, price)
     about = 1.0 if about_tool or sizes_read else 0.0

@@ -15,12 +15,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import accumulate, groupby
 
-from . import words_asking, words_errand
+from . import words_errand
 from .asking import Sentence, act, counting, said_words
 from .late import Late
 from .late_cues import Cues
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
+from .words_repeats import REPEATS
 from .words_selling import SELLING
 from .words_unwanted import UNWANTED
 
@@ -38,7 +39,7 @@ _SENTENCE_END = re.compile(
 
 _TOOL = Late(words_errand.TOOL)
 _WANTS_TOOL = Late(words_errand.WANTS_TOOL)
-_REPEATS = Late(words_asking.REPEATS)
+_REPEATS = Late(REPEATS)
 _DRAWING = Late(words_errand.DRAWING)
 _BENDING = Late(words_errand.BENDING)
 _TUBE = Late(words_errand.TUBE)

@@ -72,6 +72,21 @@ ASKS_PRICE = (
     r"見積|报价|询价|견적",
 )  # fmt: skip
 
+# An inquiry that is still to be written: "what do you need, I have to prepare a request".
+PREPARES = (
+    r"\b(?:prepar\w+|put(?:ting)? together|draft(?:ing)?|writ(?:e|ing) up|fill(?:ing)? (?:in|out)) "
+    r"(?:an?|my|our|the) (?:\w+ )?(?:rfqs?|request|inquiry|enquiry|quote request)\b",
+    r"\b(?:anfrage|angebotsanfrage|preisanfrage)\b[^.?\n]{0,60}\b(?:vorbereiten|zusammenstellen|"
+    r"erstellen|aufsetzen|schreiben)\b",
+    r"\b(?:prépar\w+|rédiger|établir|(?:dois|devons) faire) (?:une?|ma|notre|la) "
+    r"(?:demande|consultation)\b",
+    r"\b(?:preparar|redactar|elaborar|(?:tengo|tenemos) que hacer) (?:una|mi|nuestra|la) "
+    r"(?:solicitud|petición|consulta)\b",
+    r"\b(?:preparare|redigere|(?:devo|dobbiamo) (?:fare|scrivere)) (?:una|la|mia|nostra) "
+    r"richiesta\b",
+    r"\b(?:offerte)?aanvraag\b[^.?\n]{0,40}\b(?:maken|opstellen|voorbereiden|schrijven)\b",
+)  # fmt: skip
+
 # An offer of ours is to be made anew: "please requote", "bitte das Angebot ändern".
 REQUOTE = (
     r"\bre-?quote\b|\bnew quot(?:e|ation)\b|(?<!our )\b(?:revis|updat|amend|chang|correct|adjust|"
@@ -255,35 +270,6 @@ COUNTS_TOOLS = (
     r"\b(?:\d|one|two|three) (?:off|no\.?|nos\.?|pcs?|pieces?|ea|each|sets?|units?|stk|stück|"
     r"st\.|pièces?|piezas?|unidades|uds?|pezzi|pz|stuks?|szt)\b|\bjust (?:the )?one\b|"
     r"\bx ?\d\b(?=\s*(?:please|pls|$))|\bone off\b|\b(?:dos|tres) unidades\b",
-)  # fmt: skip
-
-# A repeat order: every dimension is in an earlier one.
-REPEATS = (
-    r"\b(?:re-?order|same (?:again|as (?:last|before|previous|the last|my last|our last|always|"
-    r"usual|in|po|order)|one (?:again|as)|mandrels? (?:again|as)|order (?:again|as)|thing "
-    r"again))\b",
-    r"\b(?:repeat|re)[- ]?order\b|^reorder\b|\brepeat (?:of )?(?:our|my|the|last|po|order)\b|"
-    r"(?<!not )\banother (?:one |two |set |\d )?(?:of (?:those|these|your|the (?:same|ones?|"
-    r"mandrels?))|(?:one )?(?:just )?like (?:the )?(?:last|before|one)|the same)\b|\b(?:two|"
-    r"three|\d|few|couple) more (?:of|like|the same|please|mandrels?)\b|\bone more (?:of|"
-    r"like|mandrel|please|the same)\b|\bas per (?:our )?(?:last|previous) (?:order|po)\b",
-    r"\brepeat of (?:what|that|it|order|po)\b|\b(?:run|make|do|build)(?: me| us)? (?:a repeat|"
-    r"another (?:one )?(?:like|as) (?:on|in|for|the|our|my|it))\b|\b(?:bestellen|nachbestell\w*)"
-    r"[^.?\n]{0,12}\bwie\b|\bmême chose que (?:sur|dans|pour)\b|\blo mismo que (?:en|del)\b|"
-    r"\bstess[oa] \w+ (?:del|dell[ao]|che)\b|\bhetzelfde als (?:op|bij|in)\b",
-    r"\bwie (?:beim letzten mal|letztes mal|gehabt|immer|zuletzt|bei der letzten)\b|"
-    r"\bdas gleiche (?:noch ?mal|nochmal|wieder|wie)|\bnoch ?(?:ein)?mal (?:die|den|"
-    r"das)? ?(?:gleiche|selbe|\d)|\bnachbestell",
-    r"\bcomme (?:la dernière fois|d'habitude|la fois précédente|la précédente)|"
-    r"\bidentiques? (?:au|à la|aux) (?:précédente?s?|derni)|\b(?:le|la) même (?:que|"
-    r"commande)|(?<!est-ce )(?<!c'est )\bla même (?:chose)|\bmême commande\b",
-    r"\b(?:igual|lo mismo|el mismo|los mismos) que (?:la última|el último|la vez|siempre|"
-    r"el anterior)|\brepetir (?:el|nuestro) pedido|\botro igual\b",
-    r"\bcome (?:l'ultima volta|la volta scorsa|al solito|l'ultimo ordine)|"
-    r"\blo stesso (?:dell'ultima|di prima|mandrino)|\buno uguale\b",
-    r"\b(?:zelfde|hetzelfde|idem) als (?:vorige|de vorige|laatst|altijd|de laatste)|"
-    r"\bnog (?:een|twee|\d) (?:van )?(?:dezelfde|zulke)|\bto samo co (?:ostatnio|"
-    r"poprzednio)|\bsamma som (?:sist|förra)",
 )  # fmt: skip
 
 # A new one is wanted, whatever became of the old.

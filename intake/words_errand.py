@@ -153,7 +153,8 @@ WANTS_TOOL = (
 
 DO_I_NEED = (
     r"\b(?:do|does|would|will|should) (?:i|we|one|it|they) (?:\w+ )?(?:need|want|"
-    r"require)\b",
+    r"require)\b|\b(?:when|why|at what point|in (?:which|what) cases?) (?:do|does|would) "
+    r"(?:you|one|people)\b[^.?\n]{0,20}\b(?:need|want|require)\b",
     # "Ab welchem Wert brauche ich einen Dorn?" asks from where on, not for one.
     r"\b(?:(?:ab|bei|unter|bis zu) welche[mnrs]?|wann|warum|wofür|wozu)\b[^.?\n]{0,60}\b(?:brauch|"
     r"benötig)|^\W*(?:brauche|brauchen|braucht|benötige|benötigen) (?:ich|wir|man)\b",

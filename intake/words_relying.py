@@ -102,9 +102,11 @@ ALL_BUT = (
 FIELDS: dict[str, str] = {
     "od": r"\b(?:o\.?d\.?|(?:outside |tube )?diameters?|dia|(?:außen|rohr)?durchmesser|diamètre|"
     r"diámetro|diametro|buitendiameter|ytterdiameter|średnica|diâmetro)\b",
-    "wall": r"\b(?:wall(?: thickness)?|thickness|gauge|wandst\w+|wanddicke|épaisseur|espesor|"
-    r"spessore|wanddikte|väggtjocklek|godstykkelse|grubość|espessura)\b",
-    "clr": r"\b(?:clr|radius|center ?line|centre ?line|biegeradius|rayon|radio|raggio|straal|"
+    "wall": r"\b(?:wall(?: thickness)?|thickness|how thick|gauge|wandst\w+|wanddicke|wie dick|"
+    r"rohrwand|wand|épaisseur|paroi|espesor|grosor|pared|spessore|parete|hoe dik|"
+    r"wanddikte|väggtjocklek|godstykkelse|grubość|espessura)\b",
+    "clr": r"\b(?:clr|\w{0,10}radi(?:us|i|en|ussen)|"
+    r"cent(?:er|re) ?line|rayons?|radios?|raggio?|(?:buig|bocht)?stra(?:al|len)|"
     r"radie|promień|raio)\b",
     "material": r"\b(?:materials?|grade|alloy|werkstoff|matière|matériau|materiale?s?|nuance|"
     r"materiaal|materiał|stahlsorte|güte)\b",
@@ -147,8 +149,11 @@ NEEDS = (
     r"\b(?:we|i) (?:still |also |only )?(?:need|require|miss|lack)\b|\b(?:please|kindly) (?:tell|"
     r"let|send|advise|confirm|give|state|specify)\b|\bmissing\b|\bneed to know\b",
     r"\b(?:brauchen|benötigen|fehl(?:t|en)|bitte (?:teilen|nennen|geben|ergänzen))\b",
-    r"\b(?:il nous (?:faut|manque)|merci de (?:préciser|indiquer)|manquent?|besoin)\b",
-    r"\b(?:necesitamos|nos falta|faltan?|indíquenos|ci serve|ci servono|ci manca|mancano?|"
+    r"\b(?:il nous (?:faut|manque)|merci de (?:nous |me )?(?:préciser|indiquer|donner|communiquer"
+    r"|confirmer)|manquent?|besoin)\b",
+    r"\b(?:necesitamos|nos falta|faltan?|indíquenos|díganos|(?:ruego|rogamos) (?:nos )?indi\w+|"
+    r"(?:ci|mi) (?:indichi|indicate|dica|dite)|laat (?:ons|me) weten|geef \w+ nog|"
+    r"ci serve|ci servono|ci manca|mancano?|"
     r"indicateci|hebben we nodig|missen|ontbreekt|graag nog|behöver|saknar|mangler|"
     r"potrzebujemy|precisamos)\b",
 )  # fmt: skip

@@ -20,6 +20,10 @@ _INCH = Decimal("25.4")
 _ADDS = whole_words(
     "also | another | and one | plus | auch | noch | aussi | también | anche | ook | or | oder | ou"
 )
+_TO_CENTRES = whole_words(
+    r"cent(?:re|er)s?(?:lines?)? | ax[ie]s | c[ -]?to[ -]?c | mitte | \w*achs\w* | entraxe | axes?",
+    r"ejes? | entre centros | interass[ei] | ass[ei] | hart | harten",
+)
 
 
 def join_centres(layout: Layout) -> None:
@@ -33,6 +37,9 @@ def join_centres(layout: Layout) -> None:
         figure.give("noise", "same")
         if not _is_half(radius, figure):
             radius.notes.append(NOT_HALF)
+        elif "hedged" not in figure.notes and layout.says(figure.sentence, _TO_CENTRES):
+            # "50 between the axes of the legs, so I think radius 25": the sender reckoned right
+            radius.notes = [note for note in radius.notes if note != "hedged"]
 
 
 def _radius_beside(layout: Layout, figure: Figure) -> Figure | None:

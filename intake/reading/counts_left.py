@@ -19,6 +19,8 @@ from .place_names import COUNTED, places
 _MOST = 12
 _SHY = frozenset("et en um uma fem another otro otra altro sept sei tre sex due".split())
 _WORDS = "|".join(sorted((n for n in w.COUNTS if n not in _SHY), key=len, reverse=True))
+_ARTICLES = "a|an|eine?n?|un|une|una|uno|één|een|due|tre|sei"
+"""Beside a size that they are for, articles and everyday words count."""
 _MANDREL = any_of(
     r"mandrels? | (?:biege)?dorne? | mandrins? | mandrin[oi] | mandril(?:es)? | anim[ae]",
     r"(?:buig)?doorn(?:en)?",
@@ -51,9 +53,10 @@ _COUNT_OF_PLACE = late_pattern(
 )
 """'Two of the first, one of the second.'"""
 _COUNT_FOR = late_pattern(
-    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS})\s"
+    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS}|{_ARTICLES})\s"
     rf"(?:{_PIECES}\s)?"
-    r"(?:(?:for|für|pour|para|per|voor)\s(?:(?:the|das|den|le|la|les|el|il|de|het|our)\s)?"
+    r"(?:(?:for|fürs?|pour|para|per|voor)\s"
+    r"(?:(?:the|das|den|le|la|les|el|los|il|de|het|our|dem)\s)?(?:(?:de|da)\s)?"
     r"|(?:of|on|vom|von|de|del|della|van)\s(?:the|das|den|dem|le|la|el|il|de|het)\s)"
     r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>[\d.][\d.,/ -]{0,8}\d|\d)"
     r"(?![\d.,/]*\d|\s?(?:weeks?|days?|months?|machines?|parts?|bends?|pcs|tubes?\b(?!\s?$)))",
@@ -147,7 +150,7 @@ def _plain(number: str) -> str:
 
 
 def _value(count: str) -> int:
-    return int(count) if count.isdecimal() else w.COUNTS[count.casefold()]
+    return int(count) if count.isdecimal() else w.COUNTS.get(count.casefold(), 1)
 
 
 def _at_line_ends(requests: Sequence[SizeRequest], text: str) -> list[int]:

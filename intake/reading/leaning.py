@@ -8,26 +8,47 @@ from decimal import Decimal
 
 from ...rules.request import Doubt, SizeRequest
 from ..late_pattern import late_pattern
+from .figures import Layout
 from .patterns import any_of
 
+_LIKELIER = any_of(
+    "i think | i believe | i guess | i reckon | i'd say | i would say | my guess is | probably",
+    "most likely | more likely | pretty sure | fairly sure | leaning (?:to|towards?) | likely",
+    "ich glaube | ich denke | vermutlich | wahrscheinlich | eher | wohl | am ehesten",
+    "je pense | je crois | sans doute | probablement | plutôt | sûrement",
+    "creo que | supongo que | seguramente | probablemente | más bien | lo más seguro",
+    "credo | penso | probabilmente | sicuramente | più probabile",
+    "ik denk | ik geloof | waarschijnlijk | vermoedelijk | eerder",
+)
+_FILLERS = (
+    r",?\s(?:(?:it|that|this|it's|it is|that's|is|the|wall|tube|of|es|ist|c'est|le|la|que|sia"
+    r"|è|het|de|el|il|von|auf"
+    r"|es ist|die|das|das|dass)\s){0,4}"
+)
 _LEANS = late_pattern(
-    r"(?<!don't )(?<!not )\b"
-    + any_of(
-        "i think | i believe | i guess | i reckon | i'd say | i would say | my guess is | probably",
-        "most likely | more likely | pretty sure | fairly sure | ich glaube | ich denke",
-        "vermutlich | wahrscheinlich | eher | je pense | je crois | sans doute | probablement",
-        "creo que | supongo que | seguramente | probablemente | credo | penso | probabilmente",
-        "ik denk | ik geloof | waarschijnlijk | vermoedelijk",
-    )
-    + r",?\s(?:(?:it|that|this|it's|it is|that's|is|the|wall|tube|of|es|ist|c'est|le|la|que|sia"
-    r"|è|het|de"
-    r"|es ist|die|das|das|dass)\s){0,4}(?P<number>\d{0,4}[.,]?\d{1,4})(?![\d/]|[.,]\d)"
+    rf"(?<!don't )(?<!not )\b{_LIKELIER}{_FILLERS}"
+    r"(?P<number>\d{0,4}[.,]?\d{1,4})(?![\d/]|[.,]\d)"
     r"(?!\"?\s?(?:or|oder|ou|o|of|to|-|x|×|/)(?:\s|\d))"
 )
+_LEANS_BEFORE = late_pattern(rf"(?<!don't )(?<!not )\b{_LIKELIER}{_FILLERS}$")
+_OR = late_pattern(r"\b(?:or|oder|ou|soit|o|oppure|of)\b|/")
 _FIELDS = ("od", "wall", "clr")
 _INCH = Decimal("25.4")
 _MOST_APART = 4
 _NEAR = Decimal("0.001")
+
+
+def hear_leaning(layout: Layout) -> None:
+    """'Either .095 or .120, most likely .120': the second .120 tells no further value."""
+    for figure in layout.figures[2:]:
+        first, second = layout.figures[figure.index - 2 : figure.index]
+        if figure.number.value not in (first.number.value, second.number.value):
+            continue
+        near = first.sentence == second.sentence == figure.sentence and figure.link != "times"
+        offered = _OR.search(layout.words(first.end, second.start).casefold())
+        said = " ".join(layout.words(second.end, figure.start).split())
+        if near and offered and _LEANS_BEFORE.search(said.casefold() + " "):
+            figure.give("noise", "same")
 
 
 def with_leaning(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:

@@ -18,7 +18,7 @@ _Mark = Literal["x", "/", "and", "or", "to", "same", "line"]
 _AND = word_set("and & bzw resp und sowie et y e en evenals och og i plus ,")
 _OR = word_set(
     "or oder ou o u of eller lub ó might could may maybe perhaps misschien vielleicht eventuell",
-    "peut-être quizá quizás forse possibly",
+    "peut-être quizá quizás forse possibly oppure ofwel",
 )
 _BESIDE_OR = word_set("but aber mais pero ma maar is it it's ist es het est c'est sia sea evt")
 """Words that join two figures only beside an 'or': '2 mm, but maybe it is 1.5'."""
@@ -123,7 +123,7 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
         ):
             pass
         else:
-            mark = _mark(token)
+            mark = "or" if _says_either(layout, left, token) else _mark(token)
             labelled = previous is not None and previous.kind == "cue" and token.text == "="
             if labelled and {"line", "and"} & set(marks):
                 return "apart"  # "radius = 1.5D", and on the next line "Qty = 3"
@@ -136,6 +136,11 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
     if loose and "or" not in marks:
         return "apart"
     return _joined(marks, layout, left, right, between)
+
+
+def _says_either(layout: Layout, left: Figure, token: Token) -> bool:
+    """'Soit 2 soit 2,6'; one alone says that the second is the first again."""
+    return token.text == "soit" and any(t.text == "soit" for t in layout.tokens_before(left, 1))
 
 
 def _says_again(layout: Layout, left: Figure, token: Token) -> bool:

@@ -21,7 +21,7 @@ _ENDS = frozenset("! ? \n\n".split(" "))
 _ABBREVIATED = frozenset(
     "pcs pc pce no nos nr n q qty stk st ca approx incl inkl ea szt pz ud uds cant ud od o d i e "
     "max min art pos ref tel fig vs bzw zb dia rad mr mrs ms dr z b ks ant aant deliv del nom est "
-    "wt req".split()
+    "wt req lin lig itm".split()
 )
 
 

@@ -167,6 +167,8 @@ def hear_phrases(layout: Layout) -> None:
                 figure.give(role, "cue")
             after = layout.after(figure)
             cut = role == "noise" and after is not None and after.link in LISTED
+            if layout.tokens[figure.token].cues:
+                cut = False  # "copper R250, bend radius 84"
             if after is not None and _NAMED.match(layout.words(after.end, after.end + 16)):
                 cut = False  # '30 inches long, 5/8" OD'
             second = layout.after(after) if after is not None else None

@@ -31,7 +31,17 @@ _ON_A_MACHINE = late_pattern(
 )
 """'It's on a 76 mm electric machine.'"""
 TEMPERS = frozenset({220, 250, 290})
-_COPPER_BEFORE = late_pattern(r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en 1057|cu-dhp)\w*\s*$")
+_COPPER_BEFORE = late_pattern(
+    r"\b(?:kupfer|copper|cuivre|cobre|rame|koper|en[ -]1057|cu[ -]?dhp|cu)\w*(?:\s(?:tube|pipe|rohr"
+    r"|tubo|buis))?\W*(?:temper|zustand|état|stato|estado|toestand)?\W*$"
+)
+_HARDNESS = (
+    r"(?:(?:half|semi|quarter|full)?[ -]?(?:hard|soft)|hard[ -]?drawn|annealed|weich|halb[ -]?hart"
+    r"|hart|écroui|recuit|demi[ -]?dur|dur|mou|(?:semi)?[ -]?duro|recocido|crudo|blando|ricotto"
+    r"|incrudito|cotto|half[ -]?hard|zacht|temper|zustand)"
+)
+_HARD_BEFORE = late_pattern(rf"\b{_HARDNESS}[\s(/=:-]{{0,3}}$")
+_HARD_AFTER = late_pattern(rf"^\W{{0,3}}{_HARDNESS}\b")
 _ANGLE_BEFORE = late_pattern(
     r"\b(?:(?:none|nothing|never|not|all) (?:over|under|above|past|more than)|bends? at"
     r"|the|a|an|full|ein|eine|der|un|à|one|each)\s$"
@@ -174,7 +184,7 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
     return (
         _is_angle(figure, before, after)
         or _FINISH.match(after) is not None
-        or _is_temper(layout, figure, before)
+        or _is_temper(layout, figure, before, after)
         or _is_length(layout, figure, before, after)
         or _is_of_machine(before, after)
         or _counts(figure, after)
@@ -278,13 +288,16 @@ def _counts(figure: Figure, after: str) -> bool:
     return counts and _OF_THESE.match(after) is not None
 
 
-def _is_temper(layout: Layout, figure: Figure, before: str) -> bool:
-    """'Kupferrohr R220', '(R290)': a temper of copper tube (EN 1057), where no mm stands."""
+def _is_temper(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    """'Kupferrohr R220', '(R290)', 'half hard R250': a temper of copper tube (EN 1057), where no mm
+    stands."""
     written = layout.text[figure.start : figure.end]
     if figure.number.value not in TEMPERS or not written.upper().startswith("R"):
         return False
     bracket = layout.text[max(0, figure.start - 1) : figure.start] == "("
-    return bracket or _COPPER_BEFORE.search(before) is not None
+    if bracket or _COPPER_BEFORE.search(before) is not None:
+        return True
+    return _HARD_BEFORE.search(before) is not None or _HARD_AFTER.match(after) is not None
 
 
 def _counts_bends(layout: Layout, figure: Figure) -> bool:

@@ -36,6 +36,7 @@ _OUTER = whole_words(
     r"buiten\w* | fuera",
 )
 _MAY_BE_RADIUS: frozenset[Role | None] = frozenset({None, "label", "id", "od"})
+_BEHIND = 32
 _OPEN: frozenset[Role | None] = frozenset({None, "label"})
 
 
@@ -85,9 +86,20 @@ def _answer(layout: Layout, figure: Figure, cue: Cue) -> None:
     chained = after is not None and after.link in ("times", "slash")
     if figure.role == cue.role:
         figure.how = "asked"
-    elif figure.role in _OPEN and not figure.negated and not chained and fits(figure, cue):
+    elif _is_open(layout, figure, cue) and not figure.negated and not chained and fits(figure, cue):
         times = figure.unit == "D" and cue.role in RADIUS_ROLES
         figure.give("times_d" if times else cue.role, "asked")
+
+
+def _is_open(layout: Layout, figure: Figure, cue: Cue) -> bool:
+    """Whether nothing else says what the figure is: 'die is 2 mm' is Dutch for 'it is', and in
+    'tot het hart van de buis' the tube is only where it is measured to."""
+    if figure.role == "die":
+        return cue.role == "wall"
+    if figure.role == "od" and cue.role in RADIUS_ROLES:
+        behind = layout.words(figure.end, figure.end + _BEHIND)
+        return TO_CENTRE.search(re.split(r"[.;!?]", behind)[0]) is not None
+    return figure.role in _OPEN
 
 
 def _side_told(layout: Layout, figure: Figure) -> Role | None:

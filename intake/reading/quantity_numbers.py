@@ -12,8 +12,10 @@ from .roles import LENGTH_ROLES
 
 _GLUED_BEFORE = frozenset("-/:.,+")
 _ITEMS = frozenset(
-    "pos position positie posizione posicion item line ligne linea riga zeile partida regel".split()
+    "pos position positie posizione posicion item line ligne linea riga zeile partida regel ln itm"
+    " lin lig poste rij fila voce clin slin".split()
 )
+_BEGINS = frozenset(("", "\n", "\n\n"))
 _EACH = frozenset(("each", "every", "per", "je", "por", "par"))
 _REVISIONS = frozenset("rev revision revisie version ver edition index indice ausgabe".split())
 _PAGES = frozenset("blatt sheet sht page hoja foglio blad".split())
@@ -117,7 +119,9 @@ class Numbers:
         """Whether the word is a number of its own, not a piece of a size, a date or a price."""
         start, end = self.words.start[index], self.words.end[index]
         before = self.words.at(index - 1)
-        if self._numbers_an_item(index) or self._is_called_by_size(index):
+        if self._numbers_an_item(index) or self._numbers_its_line(index):
+            return False
+        if self._is_called_by_size(index):
             return False
         if before in w.EACH and self.words.at(index - 2) in w.MEASURES - {"x"}:
             return False  # "Wand je 1"
@@ -144,6 +148,18 @@ class Numbers:
         if self.text[named] in _REVISIONS or self.text[named] in _PAGES:
             return True  # "per our print rev 4 please quote (3) mandrels"
         return self.text[named] in _ITEMS and not self._is_of_each(named)
+
+    def _numbers_its_line(self, index: int) -> bool:
+        """'10  2 EA  Mandrel', '3 Qty 1 Mandrel': it opens a line that has a count of its own."""
+        if index and self.words.at(index - 1) not in _BEGINS:
+            return False
+        behind = index + 1
+        label = self.words.phrase(behind, w.LABELS)
+        behind += label
+        behind += label > 0 and self.words.at(behind) in _ITEM_POINTS
+        if not self.words.at(index).isdecimal() or not self.words.at(behind).isdecimal():
+            return False
+        return label > 0 or self.words.phrase(behind + 1, w.PIECES) > 0
 
     def _is_called_by_size(self, index: int) -> bool:
         """'Den 15er Dorn haben wir schon', 'the 35 mandrel': no 15 mandrels, nor 35."""

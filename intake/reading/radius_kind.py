@@ -111,6 +111,13 @@ NO_CENTRE = late_pattern(
     r"|neutre|fibre|axe|milieu|eje|medio|centro|asse|mezzeria|hart\w*|midden\w*)"
 )
 """'60, but on the inside, not to the centre line'."""
+_WRINKLES = late_pattern(
+    r"(?:^|[,;:–-]\s|\b(?:and|und|et|y|e|en|but|aber|mais|pero|ma|maar)\s)(?P<of>(?:(?![,;:–]\s)\D){0,60}?"
+    r"\b(?:wrinkl|kink|buckl|rippl|pucker|crease|crush|collaps|\w{0,8}falt(?:e|ig)|knick|beul|stauch|pliss"
+    r"|pli[es]|plis|rides|arrug|pliegu|ondul|grinz|piegh|rimpel|plooi|kreuk|knik)\w*"
+    r"(?:(?![,;:–]\s)\D){0,60})"
+)
+"""'... innen kommen lauter Falten': where it wrinkles, not to where the radius is measured."""
 _NEAR = 56
 _LONGEST_REMARK = 300
 _LABELS: frozenset[Role] = frozenset({"od", "id", "wall", "label"})
@@ -251,7 +258,7 @@ def _words_around(layout: Layout, figure: Figure) -> str:
     begin_text, end_text = layout.tokens[begin].start, layout.tokens[max(begin, end - 1)].end
     # "Ø30/Ø26 (outside/inside), radius 90": the bracket explains the diameters before it.
     bracket = _BRACKET.match(layout.text, begin_text, layout.tokens[figure.token].start)
-    text = layout.words(bracket.end() if bracket else begin_text, end_text)
+    text = _WRINKLES.sub(" ", layout.words(bracket.end() if bracket else begin_text, end_text))
     following = figure.sentence + 1
     if not layout.in_sentence(following):
         remark = layout.sentence_text(following)[:_LONGEST_REMARK]

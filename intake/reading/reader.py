@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from ...rules.request import Frozen, SizeRequest
 from ..late_pattern import late_pattern
@@ -13,6 +15,7 @@ from .attached import with_attached
 from .bare_replies import bare_replies
 from .bought_before import with_bought_doubted
 from .count_changed import count_changed
+from .count_instead import count_instead
 from .counts_for_each import with_counts_for_each
 from .counts_hedged import with_counts_guessed
 from .counts_left import with_counts_left
@@ -29,7 +32,7 @@ from .quoted_too import with_quoted_doubted
 from .requests import empty_request, requests_of, with_material_of
 from .rule_sizes import with_rule_sizes_doubted
 from .staying import SHORT, says_otherwise
-from .stretch import Stretch, read_stretch
+from .stretch import read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
 from .told_by_words import with_told_by_words
@@ -103,6 +106,9 @@ def read(own: OwnText, message: Message) -> Reading:
     if relied is not None and not relied.everything and subject is not None:
         # A tube in the subject is asked for itself: what is quoted below has another.
         relied = None if any(group.has_tube for group in subject.groups) else relied
+    recounted = count_instead(own, relied) if relied is not None else None
+    if relied is not None and recounted is not None:
+        relied = replace(relied, everything=True, counted_anew=True)
     known = relied.figures if relied is not None else ()
     prompts = own.prompts or answers_above(own) or bare_replies(own, relied)
     own = own.model_copy(update={"prompts": prompts})
@@ -115,6 +121,7 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = requests if "?" not in asks or _PRICE.search(asks) else []
     if len(requests) == 1 and relied is not None and relied.known:
         anew = count_changed(own.text[own.body_start :]) or requests[0].quantity
+        anew = recounted.count if recounted is not None else anew
         requests = [requests[0].model_copy(update={"quantity": anew})]
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": count_answered(own)})]
@@ -126,13 +133,17 @@ def read(own: OwnText, message: Message) -> Reading:
         requests = []  # "nur den 33,7er Dorn": a line of the quoted list
     if not requests and relied is not None:
         said = empty_request(body, own, message, beside=subject)
-        if said.quantity is None:
+        strange = unread(body.layout, relied.figures)
+        if recounted is not None:
+            said = said.model_copy(update={"quantity": recounted.count})
+            strange += [] if recounted.sure else [Decimal(recounted.count)]
+        elif said.quantity is None:
             counted = count_answered(own) or count_alone(own.text[own.body_start :])
             said = said.model_copy(update={"quantity": counted})
         (said,) = with_material_answered([said], own)
         requests = taken_lines(relied, said)
         picked = bool(requests)
-        requests = requests or _unchanged(relied, said, body)
+        requests = requests or _unchanged(relied, said, body.layout.text, strange)
         completes = bool(requests) and not picked
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
@@ -163,19 +174,20 @@ def read(own: OwnText, message: Message) -> Reading:
         return reading
     return reading.model_copy(
         update={
-            "completes": completes or relied.changed_by(body.groups),
+            "completes": completes or recounted is not None or relied.changed_by(body.groups),
             "picked": picked,
             "tube_quoted": relied.gives_tube(requests, body.groups),
         }
     )
 
 
-def _unchanged(relied: Relied, said: SizeRequest, body: Stretch) -> list[SizeRequest]:
+def _unchanged(
+    relied: Relied, said: SizeRequest, words: str, strange: Sequence[Decimal]
+) -> list[SizeRequest]:
     """'Make it two, everything else as quoted', '4130, please': no figure of a tube is new."""
     changes = relied.everything and (said.quantity is not None or said.material is not None)
-    strange = unread(body.layout, relied.figures)
     if not changes and not answers_asked(relied, said):
-        if strange or not _changes_one_thing(relied, said, body.layout.text):
+        if strange or not _changes_one_thing(relied, said, words):
             return []
         relied = replace(relied, everything=True)
     request = relied.completed(said, Group(), strange)

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from ...rules import standards
 from ..late_pattern import late_pattern
-from .figures import Figure, Layout
+from .figures import LISTED, Figure, Layout
 from .patterns import any_of
 from .pipes import trade_od
 from .roles import LENGTH_ROLES, RADIUS_ROLES
@@ -31,6 +31,7 @@ _SAME_AS = late_pattern(
     r"(?:the\s|der\s|die\s|das\s|dem\s|den\s|de\s|het\s|le\s|la\s|el\s|il\s|al\s)?"
     r"(?:old\s|first\s|other\s)?(?:tube\s|rohr\s|tubo\s|buis\s)?(?:[øØ]\s?)?$"
 )
+_AND = late_pattern(r"(?<!\w)(?:and|plus|und|et|y|e|en|&)(?!\w)")
 _CALLED = late_pattern(
     r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?"
     r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b"
@@ -67,12 +68,25 @@ def join_names(layout: Layout) -> None:
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
             if after.row != figure.row or _has_wall_beside_radius(layout, figure, after):
                 break  # the next line's tube
+            if _are_listed(layout, figure, after):
+                break
             if after.role != "od" or after.negated:
                 continue
             if _is_trade_name(layout, figure, after):
                 figure.give("noise", "same")
             elif _names(figure, after):
                 figure.role, after.link = "nps", "restate"
+
+
+def _are_listed(layout: Layout, figure: Figure, after: Figure) -> bool:
+    """'2.5, 3 and 3.5 inch tube': three tubes, though a pipe that is called 3 measures 3.5."""
+    run = layout.figures[figure.index + 1 : after.index + 1]
+    if not all(one.link in LISTED and one.role == "od" for one in run):
+        return False
+    more = (figure, *layout.figures[after.index + 1 : after.index + 2])
+    if any(one.link in LISTED and one.role == "od" for one in more) or len(run) > 1:
+        return True
+    return _AND.search(layout.words(figure.end, after.start)) is not None
 
 
 def join_pipes(layout: Layout) -> None:

@@ -29,9 +29,11 @@ RESPECTIVELY = whole_words(
     "(?:going (?:up|down) )?in (?:the )?order(?! to)",
     "in (?:der (?:gleichen|selben|obigen)|gleicher|selber) reihenfolge | der reihe nach",
     "dans (?:l'|le même )ordre | (?:por|en) (?:el mismo )?orden(?! de) | nello stesso ordine",
+    "same order | gleiche reihenfolge | même ordre | mismo orden | stesso ordine | zelfde volgorde",
+    "(?:in|nell[ao]?) (?:quest'|quell'|questo |quello )?ordine | en dicho orden",
     "(?:in|op) (?:die |deze |dezelfde )?volgorde | small(?:est)? to (?:large|big|largest|biggest)",
     "(?:small(?:er)?est|largest|biggest|small one|big one) first",
-    "jeweils | respectivement | rispettivamente | respectivamente",
+    "jeweils | respectivement | rispettivamente | respectivamente | respectievelijk | resp",
 )
 _TO_FOLLOW = late_pattern(
     r"[^.;\d]{0,16}\b(?:radius|clr|wall|rayon|radio|raggio|wand\w*)\s(?:is\s|folgt|noch\s)?"

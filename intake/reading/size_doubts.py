@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
 
 from ...rules import standards
@@ -207,7 +208,13 @@ def _doubt_restatements(size: Sizing) -> None:
                     if figure.link == "or"
                     else "given in two forms that do not agree"
                 )
-                size.doubt(field, why, others[0])
+                size.doubt(field, why, _likest(others, stated))
+
+
+def _likest(others: Sequence[Decimal], stated: Decimal) -> Decimal:
+    """Of what '2,6' beside a wall of 2 may mean, the value that is nearest: 2.6 mm, not 66 mm."""
+    likeness = {other: max(other, stated) / min(other, stated) for other in others if other}
+    return min(likeness, key=lambda other: likeness[other]) if likeness else others[0]
 
 
 def _other_lengths(size: Sizing, field: Length, figure: Figure) -> list[Decimal]:

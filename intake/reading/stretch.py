@@ -30,6 +30,7 @@ from .groups import Group
 from .habits import usual_unit
 from .hedges_unsure import doubt_unsure
 from .layout import lay_out
+from .leaning import hear_leaning
 from .leftovers import assign_leftovers
 from .lexer import lex
 from .lists import join_lines, share_lists
@@ -145,6 +146,7 @@ def _read(
     hear_called_by_wall(layout)
     hear_stock_lengths(layout)
     hear_round_the_tube(layout)
+    hear_leaning(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
     hear_also_another(layout)

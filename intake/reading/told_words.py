@@ -79,7 +79,8 @@ _CAME_ALONG = (
 _BOUGHT_IN = (
     r"(?:doing|does|bends?) (?:\S+ ){1,8}for (?:us|me) | farmed out | (?:sent|goes?) out",
     r"sub-?contract\w* | bending house | buy(?:ing)? in | bought in | (?:ready|pre)[- ]?bent",
-    r"(?:buy|buying|get|getting|bought|comes?)(?: \w+)? (?:in )?(?:already )?bent | l'achète",
+    r"(?:buy|buying|bought|comes?)(?: \w+)? (?:in )?(?:already )?bent | l'achète",
+    r"get(?:ting)? (?!all|also|only|just|each)\w+ (?:in )?(?:already )?bent",
     r"on (?:les )?achète | fertig gebogen | zugekauft | kaufen wir | sous-trait\w* | achetons",
     r"subcontrat\w*",
     r"compramos | compriamo | terzista | kopen we | uitbested\w*",

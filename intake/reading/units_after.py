@@ -121,6 +121,8 @@ _NOT_INCH = word_set(
     "rev rev. revision version issue index response reply answer",
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
+    "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello axis mitte rohrmitte",
+    "achse rohrachse mittellinie hartlijn hart mezzo",
 )
 _OF_TUBE = late_pattern(
     r"(?:mild|stainless|steel|brass|copper|titanium|chromoly|inconel|aluminum)(?:\ssteel)?"
@@ -128,6 +130,10 @@ _OF_TUBE = late_pattern(
     re.IGNORECASE,
 )
 _WIDEST_IN = 6
+_PERHAPS_NOT_INCH = word_set("center centre centerline centreline middle neutral")
+"""'R90 in centre' is said of a radius to it; 'radius 6 in center line' of inches."""
+_ORDER = late_pattern(r"die\svolgorde\b", re.IGNORECASE)
+"""In Dutch an order; in English 'the 2 in die' is a tool."""
 _SENTENCE_NEXT = late_pattern(r"\s+[A-ZÀ-Þ][a-zß-ÿ']|\s*\n\s*\n|\s*$")
 _ANY_NEXT = late_pattern(r"\s+[A-ZÀ-Þ]|\s*\n\s*\n|\s*$")
 """'Legs are 8 and 14 inches. OD is 7/8': nobody writes the whole word with a point."""
@@ -240,10 +246,11 @@ def _inch(text: str, match: re.Match[str], number: Number, materials: Container[
     if preposition is None:
         return UnitAfter("in", match.end())
     following = preposition["next"].casefold().rstrip(".")
-    if following in _NOT_INCH:
+    if following in _NOT_INCH or _ORDER.match(text, preposition.start("next")):
         # "1-1/2 in mild steel" is in inches all the same
         tube = number.value <= _WIDEST_IN and _OF_TUBE.match(text, preposition.start("next"))
         inches = number.style in ("fraction", "mixed") or tube  # "3 in mild steel tube"
         return UnitAfter("in", match.end(), weak=True) if inches else UnitAfter(None, number.end)
-    weak = any(char.isdigit() for char in following) or preposition.start("next") in materials
+    weak = any(char.isdigit() for char in following) or following in _PERHAPS_NOT_INCH
+    weak = weak or preposition.start("next") in materials
     return UnitAfter("in", match.end(), weak)

@@ -29,10 +29,11 @@ def test_the_likelier_value_comes_first_and_stays_in_doubt(said: str, first: str
     assert size.wall_mm == doubt.readings[0] == Decimal(first)
 
 
-def test_one_figure_in_two_units_is_left_alone() -> None:
+def test_the_other_value_is_no_figure_in_inches() -> None:
     (size,) = read_text("Dorn für Rohr 38, 1.4301, R 76. Wand 1,5 oder 2, wahrscheinlich 2.")
-    assert size.wall_mm == Decimal("1.5")
-    assert size.doubt_on("wall")
+    doubt = size.doubt_on("wall")
+    assert doubt is not None
+    assert doubt.readings == (2, Decimal("1.5"))  # and neither 2 in nor 50.8 mm
 
 
 def test_what_was_bought_before_is_never_stated_as_wanted() -> None:

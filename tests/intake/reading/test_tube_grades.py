@@ -58,3 +58,21 @@ def test_the_wall_before_a_grade_with_a_gap_is_no_count(behind: str) -> None:
 def test_what_only_looks_like_a_grade(words: str) -> None:
     (size,) = read_text(f"Dorn für Rohr 21,3 x 2,6, {words}, R 55 Mitte.")
     assert size.material is None
+
+
+BY_CONTENT = {
+    Material.COPPER: "CuNi10Fe1.6Mn CuNi10Fe1,6Mn CuNi10Fe1Mn CuNi30Mn1Fe CuNi30Fe2Mn2".split(),
+    Material.ALUMINIUM: "AlMg4.5Mn0.7 AlMg2Mn0,8 AlSi1MgMn AlZn5.5MgCu AlZnMgCu1.5".split(),
+    Material.NICKEL_ALLOY: "NiCr15Fe NiCr22Mo9Nb".split(),
+}
+
+
+@pytest.mark.parametrize(
+    ("grade", "family"),
+    [(grade, family) for family, grades in BY_CONTENT.items() for grade in grades],
+)
+@pytest.mark.parametrize("text", ["Mandrel for {} pipe, 57 x 2", "Mandrel, pipe ({}):\n57 x 2"])
+def test_a_grade_named_by_its_content(grade: str, family: Material, text: str) -> None:
+    (request,) = read_text(text.format(grade))
+    assert (request.od_mm, request.wall_mm, request.material) == (57, 2, family)
+    assert request.grade == grade
