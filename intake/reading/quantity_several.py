@@ -131,7 +131,7 @@ class Several:
     def _without_numbering(self, found: list[Mention]) -> list[Mention]:
         """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': what counts up only numbers the lines; so does a
         column of a table that no head calls a count ('10,mandrel,1.000,.065')."""
-        rows = {f.line for f in self.layout.figures if f.row is not None}
+        rows = {self._line(f.start) for f in self.layout.figures if f.row is not None}
         found = [m for m in found if self._line(m.start) not in rows or not self._fills_cell(m)]
         brackets = [m.count for m in found if m.bracket]
         if brackets == list(range(1, len(brackets) + 1)):

@@ -115,7 +115,11 @@ class _Tables:
         columns = [column_of(self.layout, cell) for cell in cells]
         if cells and not cells[0].tokens and len(cells) > 1:
             columns[0] = Column("", None, cells[0].offset)  # nothing heads the names of the rows
+        written = len(cells)
         self._spread_heads(at, cells, columns)
+        for place in range(written):
+            if not cells[place].tokens:  # nothing heads this one: it holds remarks or numbers
+                columns[place] = columns[place] or Column("", None, cells[place].offset)
         known = [column for column in columns if column is not None]
         if len(known) < len(columns) or len(columns) < 2:
             return inline_columns(self.layout, self.lines[at])
