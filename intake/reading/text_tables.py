@@ -6,6 +6,7 @@ Works on text with tabs (what HTML and CSV tables become), bars, semicolons or w
 from __future__ import annotations
 
 from .figures import Layout, Row
+from .label_blocks import blocks_from
 from .patterns import whole_words
 from .roles import LENGTH_ROLES
 from .table_cells import (
@@ -55,12 +56,14 @@ class _Tables:
         self.facts: dict[Row, RowFacts] = {}
         self.no_labels_before = 0
         """Lines up to here have been found to begin no table with labels at the left."""
+        self.no_blocks_before = 0
+        """The same for forms of a label a line."""
 
     def read(self) -> dict[Row, RowFacts]:
         """Look for a table at every line that has another below it."""
         at = 0
         while at + 1 < len(self.lines):
-            at += self._with_header(at) or self._with_labels(at) or 1
+            at += self._with_header(at) or self._with_labels(at) or self._with_blocks(at) or 1
         return self.facts
 
     def _cells(self, at: int) -> list[Cell]:
@@ -225,6 +228,16 @@ class _Tables:
         for place in range(len(rows[0][1])):
             self._fill([(column, values[place]) for column, values in rows], ("column", at, place))
         return len(rows)
+
+    def _with_blocks(self, at: int) -> int:
+        """Lines used, if they are forms of a label a line, one for each size."""
+        if at < self.no_blocks_before:
+            return 0
+        looked, blocks = blocks_from(self.layout, self.lines, at)
+        self.no_blocks_before = at + looked
+        for number, placed in enumerate(blocks):
+            self._fill(placed, ("block", at, number))
+        return looked if blocks else 0
 
 
 def _by_offset(cells: list[Cell], columns: list[Column]) -> Placed | None:
