@@ -13,6 +13,7 @@ from .item_numbers import items_after, speaks_of_others
 from .quantity_by_name import counts_by_name
 from .quantity_by_rank import counts_by_rank
 from .quantity_mentions import Mention, mentions
+from .quantity_for_all import count_for_all
 from .quantity_one_for import ones_for
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED
 from .quantity_spares import spares_by_size, without_spares
@@ -95,9 +96,11 @@ class Several:
         own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
         own = own or self._by_rank()
         whole = self._whole(own)
+        if not own and whole is None:
+            whole = count_for_all(self.layout.text)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
-            whole = settled(others)
+            whole = settled(others) or count_for_all(self.beside.text)
         return Counts(tuple(own.get(n) for n in range(number)), whole)
 
     def _from_rows(self) -> Own:

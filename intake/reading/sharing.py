@@ -13,10 +13,11 @@ _BOTH = (
     "each | both | every | all | jeweils | beide | alle | chacun | tous | ambos",
     "always | throughout | immer | toujours | siempre | sempre | altijd",
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
+    "allen | toutes | todos | todas | tutte",
 )
 BOTH = whole_words(*_BOTH)
 EITHER = whole_words("either | entweder | soit | o bien | oppure | ofwel")
-EACH = whole_words(*_BOTH, "either | any")
+EACH = whole_words(*_BOTH, "either | any | alles | allemaal | überall | durchgehend | partout")
 COMBINED = whole_words(
     "every combination | all combinations | any combination | all four | all six | all eight",
     "jede kombination | alle kombinationen | toutes les combinaisons | todas las combinaciones",

@@ -19,6 +19,7 @@ from .table_cells import (
     tabbed,
     take_units,
 )
+from .table_dittos import take_from_above
 from .table_rows import Placed, RowFacts, fill_row
 
 __all__ = ["RowFacts", "read_tables"]
@@ -75,6 +76,9 @@ class _Tables:
     def _fill(self, placed: Placed, row: Row) -> None:
         facts = self.facts.setdefault(row, RowFacts())
         fill_row(self.layout, placed, row, self.by_token, facts)
+        above = self.facts.get((*row[:2], row[2] - 1))
+        if above is not None:
+            take_from_above(self.layout, placed, facts, above)
 
     # --- a header row ---------------------------------------------------------------------------
 
