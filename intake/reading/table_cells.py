@@ -230,6 +230,11 @@ def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
     return columns
 
 
+def names_wall(layout: Layout, cell: Cell) -> bool:
+    """Whether a wall is named in a head, perhaps beside another length."""
+    return any(cue.role == "wall" for index in cell.tokens for cue in layout.tokens[index].cues)
+
+
 def has_unit(layout: Layout, cell: Cell) -> bool:
     """Whether a cell names a unit."""
     return any(layout.tokens[index].text in _UNITS for index in cell.tokens)

@@ -16,6 +16,7 @@ from .table_cells import (
     column_of,
     has_unit,
     inline_columns,
+    names_wall,
     tabbed,
     take_units,
 )
@@ -92,7 +93,12 @@ class _Tables:
                 column.role = "" if column.role == "words" else column.role
         elif not {"words", "quantity"} <= roles:
             return 0
-        if any(column.role == "od" for column in columns):
+        ods = [number for number, column in enumerate(columns) if column.role == "od"]
+        cells = self._cells(at)
+        for number in ods if 1 < len(ods) and len(cells) == len(columns) else []:
+            if names_wall(self.layout, cells[number]):
+                columns[number].role = ""  # "OD/wall" beside an OD is their ratio
+        if ods:
             for column in columns:
                 if column.role == "label":
                     column.role = "noise"  # beside an OD, "tube in stock" holds feet or names
