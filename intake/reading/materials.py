@@ -112,6 +112,8 @@ def _join(text: str, left: Part, right: Part) -> Part | None:
     if not 0 <= right.start - left.end <= _LONGEST_JOINT:
         return None
     gap = text[left.end : right.start]
+    if any(mark in gap for mark in "\t|;"):
+        return None  # two cells of a table: in '110; copper' the first is a radius
     abbreviated = gap == ". " and text[left.end - 2] == "."  # 'S.S. 304'
     close = gap == "" or abbreviated or _JOINT.fullmatch(gap) is not None
     if not close and _LOOSE_JOINT.fullmatch(gap) is None:

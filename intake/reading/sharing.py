@@ -105,7 +105,8 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list
     """The figures of another group that are meant for this one too, or None."""
     group = groups[number]
     anchor = group.anchor
-    if anchor is not None and layout.says(anchor.sentence, _SAME):
+    # In a table each mark says by itself what is the same (`table_dittos`).
+    if anchor is not None and group.row is None and layout.says(anchor.sentence, _SAME):
         meant = _pointed_to(layout, groups, anchor)
         if meant is not None and slot in meant.slots:
             return meant.slots[slot]

@@ -55,7 +55,7 @@ _UNITS = {
     "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
     "ga": "ga",
 }  # fmt: skip
-_ROUND_UNITS = frozenset(("(", ")", "[", "]", ""))
+_ROUND_UNITS = frozenset(("(", ")", "[", "]", ",", "/", ""))
 _BARS = frozenset(("|", ";"))
 
 
