@@ -138,7 +138,7 @@ def _labelled(
             return column, Cell(token.end, value)
         if token.number is not None:
             sign = layout.text[token.start : token.number.start].rstrip()[-1:]
-            if sign not in _ASSIGNS or not token.cues:
+            if not (sign in _ASSIGNS or (dashes and sign == "-")) or not token.cues:
                 return None
             # "CLR: 4.5", "Tube Ø: 38": label and figure are one token
             column = Column(_column_role(token.cues[0].role), None, token.start)

@@ -52,9 +52,7 @@ def _without_quotes(line: str) -> str:
     """A line with blanks for the marks around its cells, and the commas in them hidden."""
     if '"' not in line:
         return line
-    return _QUOTED.sub(
-        lambda m: m["said"].replace(",", _KEPT).replace('""', '" ') + "  ", line
-    )
+    return _QUOTED.sub(lambda m: m["said"].replace(",", _KEPT).replace('""', '" ') + "  ", line)
 
 
 def _comma_of(head: str) -> re.Pattern[str] | None:

@@ -12,8 +12,8 @@ from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_by_name import counts_by_name
 from .quantity_by_rank import counts_by_rank
-from .quantity_mentions import Mention, mentions
 from .quantity_for_all import count_for_all
+from .quantity_mentions import Mention, mentions
 from .quantity_one_for import ones_for
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED
 from .quantity_spares import spares_by_size, without_spares
@@ -149,6 +149,10 @@ class Several:
     def _fills_cell(self, mention: Mention) -> bool:
         """Whether the number stands alone between the separators of a table."""
         begin, end = mention.start, mention.number_end
+        if self.layout.text[max(0, begin - 2) : begin] == "  " and self.layout.text[
+            end : end + 40
+        ].split("\n")[0][:2] in ("", "  "):
+            return True  # in a column that blanks set apart
         before = self.layout.text[max(0, begin - 40) : begin].rstrip(" ")[-1:]
         return (
             before in _SEPARATORS

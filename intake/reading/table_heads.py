@@ -58,7 +58,11 @@ def measures_else(head: str) -> bool:
     words = frozenset(head.replace("all'", "").split())
     if words & _YEARS or any(word.startswith(_YEAR_STEMS) for word in words):
         return True
-    if words & _PRICES or _WEIGHT.search(head) is not None or _WALL_RATIO.fullmatch(head) is not None:
+    if (
+        words & _PRICES
+        or _WEIGHT.search(head) is not None
+        or _WALL_RATIO.fullmatch(head) is not None
+    ):
         return True
     mandrels = any(map(is_mandrel, words))
     if words & _KINDS:

@@ -95,7 +95,7 @@ class _Tables:
             return 0
         ods = [number for number, column in enumerate(columns) if column.role == "od"]
         cells = self._cells(at)
-        for number in ods if 1 < len(ods) and len(cells) == len(columns) else []:
+        for number in ods if len(ods) > 1 and len(cells) == len(columns) else []:
             if names_wall(self.layout, cells[number]):
                 columns[number].role = ""  # "OD/wall" beside an OD is their ratio
         if ods:

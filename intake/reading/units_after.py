@@ -152,7 +152,7 @@ def counted_after(text: str, number: Number) -> bool:
         return False
     behind = text[counted.end() : counted.end() + 2]
     # The next line's label counts nothing of this one: "70 / Stk.: 1".
-    return not ("\n" in counted[0] and behind.strip(".")[:1] == ":")
+    return not ("\n" in counted[0] and behind.strip(". ")[:1] in (":", "=", "-"))
 
 
 def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfter | None:
