@@ -15,8 +15,8 @@ from .place_names import ARTICLE, NAME, NO_MEASURE, NOUN, places
 _LINE = rf"{ARTICLE}{NOUN}\s?\(?{NAME}{NO_MEASURE}"
 _ALONE = (
     r"(?=\s*(?:[.;,!)]|$|-\s|\s(?-i:[A-ZÄÖÜÉÀ])))"
-    r"(?![^.;!?]{0,80}\b(?:but|though|worn|(?<!no )need|want|quote it|aber|brauchen|jedoch|mais|pero"
-    r"|necesit\w+|ma|serve|maar|nodig|anyway|all the same|trotzdem)\b)"
+    r"(?![^.;!?]{0,80}\b(?:but|though|worn|(?<!no )need|want|quote it|aber|brauchen|jedoch|mais"
+    r"|pero|necesit\w+|ma|serve|maar|nodig|anyway|all the same|trotzdem)\b)"
 )
 """Behind such words nothing takes the line in again."""
 _TOOL = any_of(

@@ -40,14 +40,15 @@ _PLACE = any_of(
 )
 _LABEL = any_of(
     "(?:mandrel )?(?:qty|quantity)\\.? | quantity of mandrels | qty of mandrels | mandrels",
-    "menge | stückzahl | anzahl(?: dorne)? | quantité | qté | cantidad | cant\\. | quantità | q\\.tà",
-    "aantal(?: doorns)?",
+    "menge | stückzahl | anzahl(?: dorne)? | quantité | qté | cantidad | cant\\.",
+    "quantità | q\\.tà | aantal(?: doorns)?",
 )
 _EACH = any_of(
     rf"(?:per|pro|je|par|por|for each|for every|of each|of every|per elke|voor elke|voor iedere) "
     rf"(?:ogni |ciascuna )?{_PLACE}",
     rf"(?:de chaque|de cada|di ogni|van elke)(?: {_PLACE})?",
-    rf"(?:for|on|of) all(?: (?:the )?(?:{_PLACE}s?|of them|sizes))? | throughout | across the board",
+    rf"(?:for|on|of) all(?: (?:the )?(?:{_PLACE}s?|of them|sizes))?",
+    "throughout | across the board",
     "each | ea | of each | apiece | jeweils | von jede[rm] | de chaque | chacun | de cada un[oa]",
     "cada un[oa] | per tipo | per ciascun[oa] | ciascun[oa] | van elk | elk | per stuk | für alle",
     "pour tous | pour toutes | para tod[oa]s | per tutt[ie] | voor alle(?:maal)?",

@@ -37,8 +37,8 @@ _WHEN_WORDS = word_set(
 )
 _LETTERS: dict[str, Role] = {
     "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
-    "w": "wall", "wt": "wall", "wd": "wall", "wandd": "wall", "dikte": "wall", "ep": "wall", "ép": "wall", "di": "id",
-    "rc": "radius", "ri": "inside_r",
+    "w": "wall", "wt": "wall", "wd": "wall", "wandd": "wall", "dikte": "wall",
+    "ep": "wall", "ép": "wall", "di": "id", "rc": "radius", "ri": "inside_r",
 }  # fmt: skip
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _SHORTENED: dict[str, Role] = {
@@ -73,8 +73,8 @@ _COUNT_HEADS = frozenset(
     head.strip()
     for head in """how many | how many mandrels | how many off | how many needed | count |
     amount | q ty | q'ty | # mandrels | # of mandrels | mandrels # | nb mandrins | nbre mandrins |
-    nombre de mandrins | nombre mandrins | tools | no of tools | number of tools | number wanted | to make |
-    to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
+    nombre de mandrins | nombre mandrins | tools | no of tools | number of tools | number wanted |
+    to make | to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
     combien | combien de mandrins | nb | nbre | nbre de mandrins | nb de mandrins | qtà |
     bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante |
     quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |

@@ -30,8 +30,8 @@ _WEIGHT = late_pattern(
     r"\b(?:kg|lbs?|weight|gewicht|poids|peso)\b|\b(?:wt|w|g)\s?/\s?(?:ft|m|foot|mtr)\b"
 )
 _REFERENCES = word_set(
-    "part sku article artikel artikelnummer teil sachnummer référence referencia riferimento codice",
-    "código codigo cod code réf ref",
+    "part sku article artikel artikelnummer teil sachnummer référence referencia riferimento",
+    "codice código codigo cod code réf ref",
 )
 _KINDS = word_set("type types style styles typ typen tipo tipos tipi soort model modell modèle")
 _LENGTHS = late_pattern(
