@@ -74,7 +74,8 @@ _COUNT_HEADS = frozenset(
     for head in """how many | how many mandrels | how many off | how many needed | count |
     amount | q ty | q'ty | # mandrels | # of mandrels | mandrels # | nb mandrins | nbre mandrins |
     nombre de mandrins | nombre mandrins | tools | no of tools | number of tools | number wanted |
-    to make | to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
+    to make | to order | wie viele | wieviel | wie viel | wieviele | bedarf |
+    anzahl dorne | nombre |
     combien | combien de mandrins | nb | nbre | nbre de mandrins | nb de mandrins | qtà |
     bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante |
     quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
