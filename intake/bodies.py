@@ -8,6 +8,7 @@ from .attachments import disposition, file_name, read_attachment
 from .charsets import clean_text, decode_bytes
 from .encoded_words import decode_header
 from .flowed import unflow
+from .lost_rows import lost_rows
 from .mime import Entity
 from .model import Attachment
 
@@ -145,15 +146,18 @@ class Body:
         return chosen or self._limited(stub)
 
     def _richer(self, entity: Entity, chosen: str) -> tuple[str, Entity] | None:
-        """The HTML branch, where it has a table of figures that the plain words lack, or strikes
-        out what they leave standing."""
+        """The HTML branch, where it has a table of figures that the plain words lack or whose rows
+        they have lost, or strikes out what they leave standing."""
         for child in entity.children:
             if child.type.name != "text/html" or not _speaks(child):
                 continue
             text = self._read(child)
             if child.start in self._struck and text.strip():
                 return text, child
-            if "\t" in text and len(_FIGURE.findall(text)) >= len(_FIGURE.findall(chosen)) + _MORE:
+            if "\t" not in text:
+                continue
+            more = len(_FIGURE.findall(text)) >= len(_FIGURE.findall(chosen)) + _MORE
+            if more or lost_rows(text, chosen):
                 return text, child
         return None
 

@@ -64,7 +64,8 @@ _REGISTER = Late(
     ],
     re.IGNORECASE,
 )
-_COMPANY = Late([rf"(?<!\w)(?:{_any_of(words.COMPANY_FORMS)})(?!\w)"], re.NOFLAG)
+# "WEIGHT (KG)" and "KG/M" head a column.
+_COMPANY = Late([rf"(?<![\w(\[])(?:{_any_of(words.COMPANY_FORMS)})(?![\w)\]/])"], re.NOFLAG)
 _STREET = Late(
     [
         rf"\b\d{{1,5}}[a-z]?\s(?:(?:[^\W\d_]|\d{{1,3}}(?:st|nd|rd|th)\b)[\w.'-]{{0,20}}\s){{1,3}}(?:{_any_of(words.STREETS_AFTER)})\b"

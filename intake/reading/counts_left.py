@@ -72,7 +72,8 @@ _TAIL = late_pattern(
 _COUNTS_OTHERS = late_pattern(
     r"\b(?:bends?|bögen|parts? per|pieces? per|angles?|degrees?|lengths?|sticks?|joints?"
     r"|tubes? (?:each|"
-    r"per)|coudes|curvas|curve|bochten|qty of (?:tubes?|parts?|bends?)|balls?|kugeln|billes)\b",
+    r"per)|coudes|cintrages?|cintres?|curvas|curve|bochten|qty of (?:tubes?|parts?|bends?)|balls?"
+    r"|kugeln|billes|rotules|bolas|sfere|kogels)\b",
     re.IGNORECASE,
 )
 """With one of these beside a list, a bare number at a line's end may count something else."""

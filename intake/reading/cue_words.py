@@ -30,6 +30,8 @@ SIZE_CUES: CueWords = (
         Ø extérieur | Ø exterieur | diam ext | Ø exterior | Ø esterno | Ø est | Ø buiten |
         Øext | diam extérieur | diámetro exterior | diametro exterior | diámetro ext |
         diam exterior | diametro esterno | diam esterno | diametro est | d esterno |
+        buisdiameter | pijpdiameter | diametro tubo | diametro del tubo | diámetro tubo |
+        diámetro del tubo | diamètre tube | diamètre du tube | diamètre de tube |
         buitendiameter | uitwendige diameter | uitwendig | buitenmaat | ytterdiameter |
         utvändig diameter | udvendig diameter | utvendig diameter | średnica zewnętrzna |
         srednica zewnetrzna | średnica | diâmetro externo | diametro externo | vnější průměr |

@@ -18,6 +18,7 @@ from .none_wanted import without_none_wanted
 from .picked import lines_of_only, picked
 from .picked_by_exception import the_one_named
 from .sharing import share
+from .table_dittos import share_dittos
 from .text_tables import RowFacts
 from .tied import find_ties, tie
 from .withdrawn import label_before, label_place, left_over
@@ -44,6 +45,7 @@ def gather(
     ]
     groups = Gatherer(layout, _by_column(figures)).run()
     groups = groups or _of_tooling(layout)
+    share_dittos(groups, rows or {})
     _fill_from_context(layout, groups)
     groups = without_named_again(layout, groups)
     share(layout, groups)

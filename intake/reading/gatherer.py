@@ -125,10 +125,12 @@ class Gatherer:
     def _heads_next(self, slot: Slot) -> bool:
         """'For R57 we need 38 x 1.5 and 38 x 2, for R85 42.4 x 2': where radii come first, or walls
         head their lines, a tube waits for none."""
+        ahead = self._ahead()
         first = next((g for g in (*self.done, *self.open) if slot in g.slots), None)
+        if ahead[0].row is not None:
+            return False  # a table's row says by itself what belongs together
         if first is None or first.place(slot) > first.place("od"):
             return False
-        ahead = self._ahead()
         if slot == "clr":
             return opens_next(ahead, first=True)
         last = self.figures[self.at - 1]

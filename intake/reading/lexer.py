@@ -61,6 +61,7 @@ _AND_PART = re.compile(
     r"\sand\s(?P<part>(?:an?|one|three|five|seven)\s(?:half|quarters?|eighths?|sixteenths?))\b",
     re.IGNORECASE,
 )
+_CELL_BEFORE = re.compile(r"[\t|;]|\S {2,}\S?")
 _THICK_T = re.compile(r"[tT](?!\w)")
 _SUFFIX_S = re.compile(r"s\b", re.IGNORECASE)
 _ELIDED = re.compile(r"(?:[ld]|(?:d|n|s)?ell|(?:d|n)?all|sull|coll)'(?=[^\W\d_])", re.IGNORECASE)
@@ -133,7 +134,7 @@ class _Lexer:
             token = self._with_unit(tenths, at)
             token.cues = (Cue("wall", "before"),)
             return token.end
-        if at in self.blocks:
+        if at in self.blocks and not self._reaches_down(at, self.blocks[at][0]):
             end, what = self.blocks[at]
             self._add("block", at, end)
             self.tokens[-1].block = what
@@ -232,6 +233,8 @@ class _Lexer:
         prefix = prefix_at(self.text, at, after_times=self._after_times())
         if prefix is None:
             return None
+        if self._reaches_down(at, prefix.end):
+            return None
         if prefix.assigns and prefix.name in ("od", "id", "clr") and self._after_number(at):
             return None  # '2" OD: .083 wall': the OD is the 2 in
         number = number_at(self.text, prefix.end)
@@ -254,6 +257,14 @@ class _Lexer:
         elif prefix.role == "od" and (token.unit or "").startswith("noise:"):
             token.unit = None
         return token.end
+
+    def _reaches_down(self, at: int, end: int) -> bool:
+        """Whether a sign is the head of a table's last column, and its figure the next row's first:
+        'OD | Wall | Sch' above '48.3 | ...', 'Wall ; Part #' above '38 ; ...'."""
+        if "\n" not in self.text[at:end]:
+            return False
+        begin = self.text.rfind("\n", 0, at) + 1
+        return _CELL_BEFORE.search(self.text, begin, at) is not None
 
     # --- words ----------------------------------------------------------------------------------
 

@@ -121,6 +121,8 @@ def _join(text: str, left: Part, right: Part) -> Part | None:
     gap = text[left.end : right.start]
     if _RADIUS_BEFORE.search(text, max(0, left.start - _LABEL), left.start) and "," in gap:
         return None  # "R 110, Kupfer" is no alloy 110
+    if any(mark in gap for mark in "\t|;"):
+        return None  # two cells of a table: in '110; copper' the first is a radius
     abbreviated = gap == ". " and text[left.end - 2] == "."  # 'S.S. 304'
     close = gap == "" or abbreviated or _JOINT.fullmatch(gap) is not None
     if not close and _LOOSE_JOINT.fullmatch(gap) is None:

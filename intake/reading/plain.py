@@ -91,35 +91,6 @@ _CYRILLIC_TIMES = re.compile(
 _ODD = re.compile(r"[^\x00-\x7e]|[\r\x0b\x0c`]")
 
 
-_CSV_CELL = re.compile(r",(?=\S|$)")
-
-
-def tabulate(plain: Plain) -> Plain:
-    """Commas of a pasted CSV block become tabs, so that '2,0.083,6' is three cells, not 2.0.
-
-    A block is a head without digits and rows of the same number of commas, no space after them.
-    """
-    if "," not in plain.text:
-        return plain
-    lines = plain.text.split("\n")
-    at = 0
-    while at < len(lines):
-        width = len(_CSV_CELL.findall(lines[at]))
-        end = at + 1
-        if width >= 2 and ", " not in lines[at] and not any(c.isdigit() for c in lines[at]):
-            while (
-                end < len(lines)
-                and len(_CSV_CELL.findall(lines[end])) == width
-                and ", " not in lines[end]
-            ):
-                end += 1
-        if end > at + 1:
-            for row in range(at, end):
-                lines[row] = lines[row].replace(",", "\t")
-        at = end
-    return Plain("\n".join(lines), plain.index)
-
-
 @lru_cache(maxsize=4096)
 def _plain_of(char: str) -> str:
     if char in _SINGLE:

@@ -12,6 +12,7 @@ from .groups import Group
 from .item_numbers import items_after, speaks_of_others
 from .quantity_by_name import counts_by_name
 from .quantity_by_rank import counts_by_rank
+from .quantity_for_all import count_for_all
 from .quantity_mentions import Mention, mentions
 from .quantity_one_for import ones_for
 from .quantity_prompts import ALONE, ARTICLE, BARE, LABELLED
@@ -95,9 +96,11 @@ class Several:
         own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
         own = own or self._by_rank()
         whole = self._whole(own)
+        if not own and whole is None:
+            whole = count_for_all(self.layout.text)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
-            whole = settled(others)
+            whole = settled(others) or count_for_all(self.beside.text)
         return Counts(tuple(own.get(n) for n in range(number)), whole)
 
     def _from_rows(self) -> Own:
@@ -131,7 +134,7 @@ class Several:
     def _without_numbering(self, found: list[Mention]) -> list[Mention]:
         """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': what counts up only numbers the lines; so does a
         column of a table that no head calls a count ('10,mandrel,1.000,.065')."""
-        rows = {f.line for f in self.layout.figures if f.row is not None}
+        rows = {self._line(f.start) for f in self.layout.figures if f.row is not None}
         found = [m for m in found if self._line(m.start) not in rows or not self._fills_cell(m)]
         brackets = [m.count for m in found if m.bracket]
         if brackets == list(range(1, len(brackets) + 1)):
@@ -146,6 +149,10 @@ class Several:
     def _fills_cell(self, mention: Mention) -> bool:
         """Whether the number stands alone between the separators of a table."""
         begin, end = mention.start, mention.number_end
+        if self.layout.text[max(0, begin - 2) : begin] == "  " and self.layout.text[
+            end : end + 40
+        ].split("\n")[0][:2] in ("", "  "):
+            return True  # in a column that blanks set apart
         before = self.layout.text[max(0, begin - 40) : begin].rstrip(" ")[-1:]
         return (
             before in _SEPARATORS

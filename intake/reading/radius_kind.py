@@ -182,6 +182,8 @@ def refine_radii(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role not in RADIUS_ROLES:
             continue
+        if figure.how == "table":
+            continue  # its head has said all: "Ø binnen" is that of the next column
         around = _words_around(layout, figure)
         limit = _LIMIT.search(_ranked_away(layout, figure, around))
         if limit or (_LEAST.search(around) and _MACHINE.search(around)):

@@ -13,10 +13,11 @@ _BOTH = (
     "each | both | every | all | jeweils | beide | alle | chacun | tous | ambos",
     "always | throughout | immer | toujours | siempre | sempre | altijd",
     "cada | entrambi | tutti | ogni | beiden | elk | elke | allebei",
+    "allen | toutes | todos | todas | tutte",
 )
 BOTH = whole_words(*_BOTH)
 EITHER = whole_words("either | entweder | soit | o bien | oppure | ofwel")
-EACH = whole_words(*_BOTH, "either | any")
+EACH = whole_words(*_BOTH, "either | any | alles | allemaal | überall | durchgehend | partout")
 COMBINED = whole_words(
     "every combination | all combinations | any combination | all four | all six | all eight",
     "jede kombination | alle kombinationen | toutes les combinaisons | todas las combinaciones",
@@ -106,7 +107,8 @@ def _donor(layout: Layout, groups: list[Group], number: int, slot: Slot) -> list
     """The figures of another group that are meant for this one too, or None."""
     group = groups[number]
     anchor = group.anchor
-    if anchor is not None and layout.says(anchor.sentence, _SAME):
+    # In a table each mark says by itself what is the same (`table_dittos`).
+    if anchor is not None and group.row is None and layout.says(anchor.sentence, _SAME):
         meant = _pointed_to(layout, groups, anchor)
         if meant is not None and slot in meant.slots:
             return meant.slots[slot]

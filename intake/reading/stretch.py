@@ -41,12 +41,13 @@ from .named_order import assign_named_order
 from .on_lines import hear_on_lines
 from .on_radius import hear_on_radius
 from .other_side import set_other_sides_aside
+from .pasted_csv import tabulate
 from .perhaps_parted import doubt_parted
 from .phrases_around import hear_phrases
 from .pipes import note_names
 from .places import assign_by_place
 from .places_there import set_places_aside
-from .plain import Plain, flatten, tabulate
+from .plain import Plain, flatten
 from .prompts import assign_by_prompt
 from .put_right import mark_changes
 from .quantity import set_counts_aside

@@ -10,6 +10,7 @@ from .figures import Layout
 from .patterns import word_set
 from .quantity_words import is_mandrel
 from .roles import LENGTH_ROLES, Role
+from .table_heads import is_ratio, measures_else
 from .tokens import Token
 
 ColumnRole = Role | Literal["", "material", "when", "wanted", "words"]
@@ -21,7 +22,8 @@ SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
 """The role that a column gives its figures; none for columns that hold no size."""
 _MATERIAL_WORDS = word_set(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal",
-    "alloy spec qualität kwaliteit nuance 材質 stoff güte",
+    "alloy spec qualität kwaliteit nuance 材質 stoff güte werkst legierung matériau matériaux",
+    "alliage calidad aleación qualità qualita lega legering",
 )
 _DESCRIPTION_WORDS = word_set(
     "description descr desc bezeichnung beschreibung kurztext désignation descriptif descripción",
@@ -35,8 +37,8 @@ _WHEN_WORDS = word_set(
 )
 _LETTERS: dict[str, Role] = {
     "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
-    "w": "wall", "wt": "wall", "dikte": "wall", "ep": "wall", "ép": "wall", "di": "id",
-    "rc": "radius", "ri": "inside_r",
+    "w": "wall", "wt": "wall", "wd": "wall", "wandd": "wall", "dikte": "wall",
+    "ep": "wall", "ép": "wall", "di": "id", "rc": "radius", "ri": "inside_r",
 }  # fmt: skip
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _SHORTENED: dict[str, Role] = {
@@ -53,7 +55,7 @@ _UNITS = {
     "mm": "mm", "in": "in", "inch": "in", "inches": "in", "zoll": "in", '"': "in", "cm": "cm",
     "ga": "ga",
 }  # fmt: skip
-_ROUND_UNITS = frozenset(("(", ")", "[", "]", ""))
+_ROUND_UNITS = frozenset(("(", ")", "[", "]", ",", "/", ""))
 _BARS = frozenset(("|", ";"))
 
 
@@ -70,8 +72,10 @@ _POINTS = ".?:'’"
 _COUNT_HEADS = frozenset(
     head.strip()
     for head in """how many | how many mandrels | how many off | how many needed | count |
-    amount | q ty | q'ty | tools | no of tools | number of tools | number wanted | to make |
-    to order | wie viele | wieviel | wie viel | wieviele | bedarf | anzahl dorne | nombre |
+    amount | q ty | q'ty | # mandrels | # of mandrels | mandrels # | nb mandrins | nbre mandrins |
+    nombre de mandrins | nombre mandrins | tools | no of tools | number of tools | number wanted |
+    to make | to order | wie viele | wieviel | wie viel | wieviele | bedarf |
+    anzahl dorne | nombre |
     combien | combien de mandrins | nb | nbre | nbre de mandrins | nb de mandrins | qtà |
     bedarf stk | bedarf stück | cuántos | cuantos | cuántas | cuantas | quanti | quante |
     quanti mandrini | hoeveel | hoeveel stuks | hoeveelheid | à faire | a hacer |
@@ -130,13 +134,20 @@ def column_of(layout: Layout, cell: Cell) -> Column | None:
     tokens = [layout.tokens[index] for index in cell.tokens]
     if not tokens or any(t.number is not None and t.block != "count" for t in tokens):
         return None
-    if _counts_tubes(tokens):
+    head = _head(tokens)
+    if is_ratio(head):
+        return Column("times_d", None, cell.offset)
+    if _counts_tubes(tokens) or measures_else(head):
         return Column("noise", None, cell.offset)
+    if head in _COUNT_HEADS:
+        return Column("wanted", None, cell.offset)
     for token in tokens:
         for cue in token.cues:
-            if cue.role in _COLUMN_ROLES or (cue.role == "label" and token is tokens[0]):
+            if cue.role in _COLUMN_ROLES:
                 return Column(cue.role, _unit_of(tokens), cell.offset)
     role, unit = _by_other_words(tokens)
+    if not role and any(cue.role == "label" for cue in tokens[0].cues):
+        return Column("label", _unit_of(tokens), cell.offset)  # "Tube", but not "Tube material"
     return Column(role, unit, cell.offset)
 
 
@@ -159,8 +170,6 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
         return across, _unit_of(tokens)
     if words & _DESCRIPTION_WORDS:
         return "words", None
-    if _head(tokens) in _COUNT_HEADS:
-        return "wanted", None
     if words & _WHEN_WORDS:
         return "when", None
     if words & _WANTED_WORDS:
@@ -220,6 +229,11 @@ def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
             return []
         columns.append(Column(role, None, token.start))
     return columns
+
+
+def names_wall(layout: Layout, cell: Cell) -> bool:
+    """Whether a wall is named in a head, perhaps beside another length."""
+    return any(cue.role == "wall" for index in cell.tokens for cue in layout.tokens[index].cues)
 
 
 def has_unit(layout: Layout, cell: Cell) -> bool:

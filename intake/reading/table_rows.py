@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from ...rules.grades import family_of_designation
 from .figures import LISTED, Figure, Layout, Row
+from .groups import Slot
 from .materials import MaterialMention
 from .roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .table_cells import SIZE_ROLE_OF, Cell, Column
@@ -29,6 +30,8 @@ class RowFacts:
     has_material_column: bool = False
     when: str = ""
     """A delivery date as written in the row."""
+    like_above: set[Slot] = field(default_factory=set)
+    """The lengths that a ditto mark takes over from the row above."""
     no_count: bool = False
     """Whether the table has a column of counts, and the row a dash in it."""
 

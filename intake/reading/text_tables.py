@@ -6,6 +6,7 @@ Works on text with tabs (what HTML and CSV tables become), bars, semicolons or w
 from __future__ import annotations
 
 from .figures import Layout, Row
+from .label_blocks import blocks_from
 from .patterns import whole_words
 from .roles import LENGTH_ROLES
 from .table_cells import (
@@ -15,9 +16,11 @@ from .table_cells import (
     column_of,
     has_unit,
     inline_columns,
+    names_wall,
     tabbed,
     take_units,
 )
+from .table_dittos import take_from_above
 from .table_rows import Placed, RowFacts, fill_row
 
 __all__ = ["RowFacts", "read_tables"]
@@ -55,12 +58,14 @@ class _Tables:
         self.facts: dict[Row, RowFacts] = {}
         self.no_labels_before = 0
         """Lines up to here have been found to begin no table with labels at the left."""
+        self.no_blocks_before = 0
+        """The same for forms of a label a line."""
 
     def read(self) -> dict[Row, RowFacts]:
         """Look for a table at every line that has another below it."""
         at = 0
         while at + 1 < len(self.lines):
-            at += self._with_header(at) or self._with_labels(at) or 1
+            at += self._with_header(at) or self._with_labels(at) or self._with_blocks(at) or 1
         return self.facts
 
     def _cells(self, at: int) -> list[Cell]:
@@ -72,6 +77,9 @@ class _Tables:
     def _fill(self, placed: Placed, row: Row) -> None:
         facts = self.facts.setdefault(row, RowFacts())
         fill_row(self.layout, placed, row, self.by_token, facts)
+        above = self.facts.get((*row[:2], row[2] - 1))
+        if above is not None:
+            take_from_above(self.layout, placed, facts, above)
 
     # --- a header row ---------------------------------------------------------------------------
 
@@ -85,7 +93,12 @@ class _Tables:
                 column.role = "" if column.role == "words" else column.role
         elif not {"words", "quantity"} <= roles:
             return 0
-        if any(column.role == "od" for column in columns):
+        ods = [number for number, column in enumerate(columns) if column.role == "od"]
+        cells = self._cells(at)
+        for number in ods if len(ods) > 1 and len(cells) == len(columns) else []:
+            if names_wall(self.layout, cells[number]):
+                columns[number].role = ""  # "OD/wall" beside an OD is their ratio
+        if ods:
             for column in columns:
                 if column.role == "label":
                     column.role = "noise"  # beside an OD, "tube in stock" holds feet or names
@@ -115,7 +128,11 @@ class _Tables:
         columns = [column_of(self.layout, cell) for cell in cells]
         if cells and not cells[0].tokens and len(cells) > 1:
             columns[0] = Column("", None, cells[0].offset)  # nothing heads the names of the rows
+        written = len(cells)
         self._spread_heads(at, cells, columns)
+        for place in range(written):
+            if not cells[place].tokens:  # nothing heads this one: it holds remarks or numbers
+                columns[place] = columns[place] or Column("", None, cells[place].offset)
         known = [column for column in columns if column is not None]
         if len(known) < len(columns) or len(columns) < 2:
             return inline_columns(self.layout, self.lines[at])
@@ -221,6 +238,16 @@ class _Tables:
         for place in range(len(rows[0][1])):
             self._fill([(column, values[place]) for column, values in rows], ("column", at, place))
         return len(rows)
+
+    def _with_blocks(self, at: int) -> int:
+        """Lines used, if they are forms of a label a line, one for each size."""
+        if at < self.no_blocks_before:
+            return 0
+        looked, blocks = blocks_from(self.layout, self.lines, at)
+        self.no_blocks_before = at + looked
+        for number, placed in enumerate(blocks):
+            self._fill(placed, ("block", at, number))
+        return looked if blocks else 0
 
 
 def _by_offset(cells: list[Cell], columns: list[Column]) -> Placed | None:

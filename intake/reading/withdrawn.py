@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from ..late_pattern import late_pattern
+from .lines_aside import set_aside
 from .patterns import any_of
 from .place_lists import shown, wanted
 from .place_names import (
@@ -228,6 +229,7 @@ def left_over(words: str, labels: Sequence[str | None], sizes: Sequence[Decimal]
         for more in _BARE_ITEM.finditer(match["more"])
         for index in places(more["number"], more["counted"], names)
     }
+    gone |= set(set_aside(spaced, names))
     gone |= shown(spaced, names, _SHOWN_THERE, labelled=names is known)
     if names is known:
         gone |= numbers_there(spaced, names, sizes)

@@ -16,7 +16,7 @@ from .plain import Plain
 _SHORTEST, _LONGEST = 48, 120
 """Characters of a line that is full."""
 _BACK = 64
-_ROW = re.compile(r"[\t|]|\S {2,}\S|^\s*[>*•-]\s|\.{4,}|(?: \.){4,}")
+_ROW = re.compile(r"[\t|]|;[^;]*;|\S {2,}\S|^\s*[>*•-]\s|\.{4,}|(?: \.){4,}")
 _GOES_ON = re.compile(r"\s?[^\W\d_A-ZÄÖÜÉÈÀÓÍÁ]")
 _LABEL = re.compile(r"[^.,;\d]{1,24}[:=]")
 _OPEN = late_pattern(
