@@ -31,11 +31,11 @@ from .quoted import Relied, answers_asked, taken_lines, unread
 from .quoted_too import with_quoted_doubted
 from .requests import empty_request, requests_of, with_material_of
 from .rule_sizes import with_rule_sizes_doubted
+from .second_reading import with_second_reading
 from .staying import SHORT, says_otherwise
 from .stretch import read_stretch
 from .subject import with_subject
 from .tallies import with_tallies
-from .told_by_words import with_told_by_words
 from .told_left_out import without_told
 
 
@@ -52,7 +52,7 @@ class Reading(Frozen):
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
     likeliest: float | None = None
-    """How the words around its surest size speak of it (``asked_learnt.asked_score``)."""
+    """How surely figures of its surest size are lengths (``second_reading``), in log odds."""
 
 
 _ORDER_ATTACHED = late_pattern(
@@ -158,7 +158,7 @@ def read(own: OwnText, message: Message) -> Reading:
     requests = with_leaning(with_counts_left(requests, own.text), own.text)
     requests = with_bought_doubted(requests, own.text)
     requests = with_other_tools_doubted(requests, own.text)
-    requests, likeliest = with_told_by_words(requests, own.text)
+    requests, likeliest = with_second_reading(requests, own.text)
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)

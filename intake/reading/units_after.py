@@ -175,11 +175,7 @@ def counted_after(text: str, number: Number) -> bool:
     counted = _COUNTED.match(text, number.end) if number.style == "integer" else None
     if counted is None:
         return False
-    if _NEXT_LABEL.match(text, number.end):
-        return False
-    behind = text[counted.end() : counted.end() + 2]
-    # The next line's label counts nothing of this one: "70 / Stk.: 1".
-    return not ("\n" in counted[0] and behind.strip(". ")[:1] in (":", "=", "-"))
+    return not _NEXT_LABEL.match(text, number.end)
 
 
 def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfter | None:

@@ -1,4 +1,4 @@
-"""What was learnt of how mail speaks of sizes that it asks for, and of those it only tells of."""
+"""The second reader: what was learnt of how mail speaks of its figures, held against the rules."""
 
 from __future__ import annotations
 
@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from bendreply.intake.message import parse_message
 from bendreply.intake.pipeline import understand
-from bendreply.intake.reading.around_size import Surroundings
-from bendreply.intake.reading.asked_learnt import asked_score, telling
+from bendreply.intake.reading.around_figure import Figures, overlapping
+from bendreply.intake.reading.roles_learnt import ROLES, shares
 
 from ...corpus.asked.marked import Marked, marked, messages
 from .support import read_text
@@ -31,8 +31,11 @@ def lead(text: str) -> int:
     return len(text) - len(text.lstrip())
 
 
-def score(text: str, figure: str) -> float:
-    return asked_score(Surroundings(text), text.index(figure))
+def heard(text: str, figure: str) -> dict[str, float]:
+    """The shares of the figure that begins where ``figure`` stands in the text."""
+    figures = Figures(text)
+    [at, *_] = overlapping(figures, place := text.index(figure), place + len(figure))
+    return shares(figures.traits(at))
 
 
 @pytest.mark.parametrize(
@@ -50,33 +53,53 @@ def score(text: str, figure: str) -> float:
         "Tot nu toe deden we {told}. Nu hebben we een doorn nodig voor {asked}.",
     ],
 )
-def test_the_size_asked_for_scores_more_than_the_one_told_of(text: str) -> None:
+def test_the_size_asked_for_is_likelier_a_size_than_the_one_told_of(text: str) -> None:
     said = text.format(told="38 x 2", asked="42.4 x 1.5")
-    assert score(said, "42.4") > score(said, "38 x") + 1
+    assert heard(said, "42.4")["od"] > heard(said, "38")["od"]
 
 
-def test_all_figures_of_a_size_have_the_same_words_around_them() -> None:
-    text = 'No more use for the 1-3/4" x .095 wall on 5.25 CLR, thanks.'
-    around = Surroundings(text)
-    assert around.traits(text.index("1-3/4")) == around.traits(text.index("5.25"))
+@pytest.mark.parametrize(
+    ("text", "figure", "role"),
+    [
+        ("Need a mandrel for 1.75 x .095 DOM on a 5.25 CLR.", "1.75", "od"),
+        ("Need a mandrel for 1.75 x .095 DOM on a 5.25 CLR.", ".095", "wall"),
+        ("Need a mandrel for 1.75 x .095 DOM on a 5.25 CLR.", "5.25", "clr"),
+        ("Dorn für Rohr 42,4 x 2, Biegeradius 85 mm", "85", "clr"),
+        ("mandrin pour tube de 33,7, épaisseur 2,6, rayon 100", "2,6", "wall"),
+    ],
+)
+def test_a_plain_figure_is_heard_as_what_it_is(text: str, figure: str, role: str) -> None:
+    found = heard(text, figure)
+    assert max(found, key=lambda one: found[one]) == role
+    assert found[role] > 0.8
 
 
-def test_a_line_that_the_mail_program_broke_is_one_sentence() -> None:
-    words = "the one that came back from the fair with us in the autumn is"
-    whole = Surroundings(f"{words} 38 x 2 and worn")
-    broken = Surroundings(f"{words}\n38 x 2 and worn")
-    assert whole.traits(whole_at := len(words) + 1) == broken.traits(whole_at)
+@pytest.mark.parametrize(
+    ("text", "figure"),
+    [
+        ("Please call me on 555 0142 before 4 pm.", "0142"),
+        ("Delivery by 29/01 would suit us.", "29/01"),
+        ("We need 400 bends at 90 degrees a year.", "90"),
+        ("Invoice 2231 of 12 May is still open.", "2231"),
+    ],
+)
+def test_a_figure_that_is_no_length_is_heard_as_none(text: str, figure: str) -> None:
+    assert sum(heard(text, figure).values()) < 0.2
 
 
-def test_what_speaks_against_a_size_can_be_told() -> None:
-    text = "We already have the 38 x 2."
-    told = telling(Surroundings(text), text.index("38"))
-    assert any("have" in trait or "already" in trait for trait in told)
+@given(st.text(max_size=80))
+def test_any_text_has_shares(text: str) -> None:
+    figures = Figures(text)
+    for at in figures.at:
+        found = shares(figures.traits(at))
+        assert set(found) == set(ROLES)
+        assert 0 <= sum(found.values()) <= 1
 
 
-@given(st.text(max_size=80), st.integers(0, 80))
-def test_any_text_has_a_score(text: str, place: int) -> None:
-    assert isinstance(asked_score(Surroundings(text), place), float)
+@pytest.mark.parametrize("written", ["1/0", "0/0", "1-3/4", "1½", "½", "1.234.567", "0", ",5"])
+def test_any_figure_has_traits(written: str) -> None:
+    figures = Figures(f"x {written} y")
+    assert all(figures.traits(at) for at in figures.at)
 
 
 def test_of_several_sizes_the_one_that_is_meant_is_not_in_doubt() -> None:
