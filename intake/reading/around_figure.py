@@ -20,6 +20,8 @@ _PIECE = re.compile(
     r"(?P<figure>\d+[ -]\d{1,2}/\d{1,2}|\d{1,2}/\d{1,2}(?!\d|[/.])|\d+[½¼¾⅛⅜⅝⅞]"
     r"|\d+(?:[.,]\d+)*|[.,]\d+|[½¼¾⅛⅜⅝⅞])|(?P<word>[^\W\d_]+)|(?P<line>\n\s*)|(?P<mark>[^\s\w])"
 )
+_NARROW = {0xFF01 + n: 0x21 + n for n in range(94)} | {0x3000: 0x20}
+"""Full-width letters, digits and marks as plain ones, each in its place."""
 _SIGNS = {"½": 1 / 2, "¼": 1 / 4, "¾": 3 / 4, "⅛": 1 / 8, "⅜": 3 / 8, "⅝": 5 / 8, "⅞": 7 / 8}
 _MM = re.compile(r"\bmm\b")
 _INCH = re.compile(r"[\"″”]|\bin(?:ch)?\b")
@@ -48,7 +50,7 @@ class Figures:
     """A text taken apart once, to tell what stands around each of its figures."""
 
     def __init__(self, text: str) -> None:
-        self._pieces = pieces(text)
+        self._pieces = pieces(text.translate(_NARROW))
         self._said = [piece.said for piece in self._pieces]
         self._unit = ("mm" if _MM.search(text) else "") + ("in" if _INCH.search(text) else "")
         self.at = [n for n, piece in enumerate(self._pieces) if piece.kind == "figure"]

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from ..late_pattern import late_pattern
 from .figures import Layout
 from .groups import Group, Slot
 from .left_by_pointer_words import (
@@ -32,6 +33,11 @@ _MOST = 12
 _LATTER = "latter"
 """'The former' may be a die."""
 _PAIR = 2
+_OTHERS = late_pattern(
+    r"\b(?:others?|remaining|rest|übrigen|anderen|restlichen|autres|restant[es]{0,2}|otr[oa]s|demás"
+    r"|restantes|altr[ie]|restanti|andere|overige)\b"
+)
+"""'Can one mandrel cover both of the other two?': all of those that are left."""
 _ENDS = re.compile(r"(?<=[.!?;])\s|\n")
 _STOP = re.compile(r"[.!?;](?=\s)")
 _ORDER: tuple[Slot, ...] = ("od", "clr", "wall")
@@ -44,7 +50,7 @@ def left_by_pointer(layout: Layout, groups: Sequence[Group]) -> list[int]:
         return everything
     spans, called = _spans(layout, groups)
     sentences = _sentences(layout, spans)
-    if any(ASKS_FOR_ALL.search(words) for words in sentences):
+    if any(ASKS_FOR_ALL.search(words) and not _OTHERS.search(words) for words in sentences):
         return everything
     gone: set[int] = set()
     for words in sentences:
