@@ -290,8 +290,8 @@ ORDERS: tuple[Elsewhere, ...] = (
         (4, r"\b(?:hiermit |gerne |dann )?bestellen wir\b|\bwir bestellen (?:hiermit|gerne|wie)\b|"
             r"\b(?:nous )?(?:vous )?(?:commandons|passons commande)\b|\b(?:ordiniamo|procediamo "
             r"con l'ordine)\b|\b(?:hacemos|confirmamos) el pedido\b|\b(?:bestellen wij|"
-            r"wij bestellen)\b|\bwe (?:hereby |would like to |'d like to )?(?:place the|place an|confirm the|"
-            r"confirm our) order\b"),
+            r"wij bestellen)\b|\bwe (?:hereby |would like to |'d like to )?(?:place (?:the|an)"
+            r"|confirm (?:the|our)) order\b"),
         (2, r"\brevert\b|\bget back to you\b|\blet you know\b|\bthink(?:ing)? it over\b"),
         (4, r"\banderweitig (?:vergeben|bestellt)|\bleider zu teuer\b|\bwir melden uns\b"),
     )),
