@@ -27,6 +27,8 @@ _MM = re.compile(r"\bmm\b")
 _INCH = re.compile(r"[\"″”]|\bin(?:ch)?\b")
 _LETTERS, _FEW_LETTERS = 9, 4
 """So many letters of a word count; in the make of a line, fewer."""
+_SIGN = 2
+"""Letters of a unit or a mark: 'mm', 'OD', 'x'."""
 _NEAR, _SENTENCE, _LINE = 8, 14, 14
 """Pieces beside a figure, of its sentence on each side, and of a line that has a make."""
 _BETWEEN = 6
@@ -69,6 +71,12 @@ class Figures:
         for trait, amount in self._traits(at):
             found[trait] = amount
         return found
+
+    def words_beside(self, at: int) -> int:
+        """How many words its line has; of one letter or two counts none."""
+        first, last = self._lines[self._line_of[at]]
+        line = self._pieces[first:last]
+        return sum(piece.kind == "word" and len(piece.said) > _SIGN for piece in line)
 
     def _traits(self, at: int) -> Iterator[tuple[str, float]]:
         piece = self._pieces[at]
