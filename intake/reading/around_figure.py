@@ -72,6 +72,10 @@ class Figures:
             found[trait] = amount
         return found
 
+    def line_of(self, at: int) -> int:
+        """The number of its line."""
+        return self._line_of[at]
+
     def words_beside(self, at: int) -> int:
         """How many words its line has; of one letter or two counts none."""
         first, last = self._lines[self._line_of[at]]

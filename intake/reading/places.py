@@ -43,7 +43,7 @@ _COMES_TO = late_pattern(
     r"|das (?:sind|ist)|sprich"
     r"|somit|soit|donc|c'est-à-dire|ce qui fait|o sea|es decir|lo que da|cioè|quindi|ossia|dus"
     r"|oftewel"
-    r"|dat is|=)?:?(?: (?:about|ca\.?|roughly|circa|environ|etwa))?"
+    r"|dat is|=):?(?: (?:about|ca\.?|roughly|circa|environ|etwa))?"
 )
 _GERMAN = (
     late_pattern(r"\b(?:ist|sind|wird|wir|ich|brauche\w*|das|den|het|zijn|wij|graag|wordt|van)\b"),

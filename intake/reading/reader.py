@@ -96,6 +96,8 @@ _THOSE = late_pattern(
     re.IGNORECASE,
 )
 """'Please invoice the 2 mandrels': as many as are known already."""
+_SHIP = late_pattern(r"\b(?:ship|invoice)\s(?:when|as soon|to|it|them|asap)\b", re.IGNORECASE)
+"""'I need 2 of these, ship when ready': an order of what was offered."""
 
 
 def read(own: OwnText, message: Message) -> Reading:
@@ -136,7 +138,8 @@ def read(own: OwnText, message: Message) -> Reading:
         strange = unread(body.layout, relied.figures)
         if recounted is not None:
             said = said.model_copy(update={"quantity": recounted.count})
-            strange += [] if recounted.sure else [Decimal(recounted.count)]
+            plain = recounted.sure or count_alone(own.text[own.body_start :]) == recounted.count
+            strange += [] if plain else [Decimal(recounted.count)]
         elif said.quantity is None:
             counted = count_answered(own) or count_alone(own.text[own.body_start :])
             said = said.model_copy(update={"quantity": counted})
@@ -200,7 +203,7 @@ def _changes_one_thing(relied: Relied, said: SizeRequest, words: str) -> bool:
         return False
     if said.material not in (None, relied.known[0].material):
         return says_otherwise(words)
-    of_known = said.quantity is None or _THOSE.search(words) is not None
+    of_known = said.quantity is None or _THOSE.search(words) or _SHIP.search(words)
     return not of_known and len(words.strip()) <= SHORT
 
 

@@ -46,9 +46,16 @@ def with_second_reading(
     sizes = zip(requests, scores, strict=True)
     said = [score for request, score in sizes if score is not None and _is_size(request)]
     outright = len(requests) == 1 and asked_outright(text, _begin(requests[0]))
+    spoken_of = zip(places, scores, strict=True)
+    asked = {line for at, s in spoken_of if s and s >= UNASKED for line in _lines(at, figures)}
     judged = [
         wholly_doubted(request, _WHY)
-        if score is not None and score < UNASKED and not outright and _is_told(at, figures)
+        if score is not None
+        and score < UNASKED
+        and _is_told(at, figures)
+        and not outright
+        # Of a list in one line the words are said of all.
+        and not asked & _lines(at, figures)
         else request
         for request, score, at in zip(requests, scores, places, strict=True)
     ]
@@ -66,6 +73,10 @@ def _score(places: Sequence[Sequence[int]], figures: Figures) -> float | None:
     """How surely the figures are lengths of a size, as the mean of their log odds."""
     shared = [max(sum(shares(figures.traits(at)).values()) for at in one) for one in places]
     return fmean(log(one / max(1 - one, 1e-9)) for one in shared) if shared else None
+
+
+def _lines(places: Sequence[Sequence[int]], figures: Figures) -> set[int]:
+    return {figures.line_of(at) for one in places for at in one}
 
 
 def _is_told(places: Sequence[Sequence[int]], figures: Figures) -> bool:
