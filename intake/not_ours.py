@@ -10,6 +10,7 @@ import re
 
 from . import words_errand
 from .late import Late
+from .late_pattern import late_pattern
 
 _TOOL = Late(words_errand.TOOL)
 _IN_SENTENCE = r"(?:[^.?!\n]|\.\d)"
@@ -107,7 +108,7 @@ _WITHDRAWN = Late(
     )
 )
 """'Please disregard our RFQ of Monday (1.5 x .065, qty 4)'."""
-_NO_QUOTE = re.compile(
+_NO_QUOTE = late_pattern(
     r"\bno (?:quote|quotation|offer|price|reply|action) (?:is )?(?:needed|required|necessary"
     r"|wanted)\b"
     r"|\bno (?:longer|more) (?:needed|required|wanted)\b|\bno need (?:to|for)\b[^.?!\n]{0,24}"

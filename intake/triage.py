@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from .automatic import automatic
 from .errand import Errand, Leaning, weigh
+from .late_pattern import late_pattern
 from .model import Kind, Message, OwnText
 from .not_ours import not_ours
 from .offer_changed import changes_our_offer
@@ -116,7 +117,7 @@ _PUT_OFF = re.compile(
 """'Later on we'll want 2 x .065 too, no need to price it now': one waits, the rest is asked for."""
 
 
-_AS_ORDERED = re.compile(
+_AS_ORDERED = late_pattern(
     r"(?P<again>\b(?:repeat|same|another|again|more|nachbestell\w*|bestellen nach|gleiche|selbe"
     r"|nochmals?"
     r"|noch ?einmal|même|pareil|mismo|otr[oa]|igual|stess[oa]|altr[oa]|uguale|hetzelfde|zelfde"

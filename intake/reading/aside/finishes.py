@@ -5,6 +5,8 @@ Such a side is the tube's, and no side that a radius is measured to.
 
 from __future__ import annotations
 
+import re
+
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
 
@@ -35,12 +37,21 @@ _BETWEEN = (
     r"|face"
     r"|must|muss|soll(?:te)?|ist|sein|sind|doit être|est|debe ser|es|deve essere|è|moet|is))*\s"
 )
+_SOME_SIDE = re.compile(
+    "inside|outside|inner|outer|innen|au(?:ß|ss)en|int[eé]ri|ext[eé]ri|intern|estern|dentro|fuera"
+    "|binnen|buiten|trados"
+)
 _FINISH = late_pattern(
     rf"\b(?:{_DONE}\s{_SIDE}(?:{_AND}(?:{_DONE}\s)?{_SIDE})?"
     rf"|{_SIDE}(?:{_AND}{_SIDE})?{_BETWEEN}{_DONE}(?:{_AND}{_SIDE}\s{_DONE})?)(?![\w-])"
 )
 
 
+def names_side(words: str) -> bool:
+    """Whether casefolded words name an inside or an outside at all: few do."""
+    return _SOME_SIDE.search(words) is not None
+
+
 def without_finishes(words: str) -> str:
     """Casefolded words without those on the finish of a side."""
-    return _FINISH.sub(" ", words)
+    return _FINISH.sub(" ", words) if names_side(words) else words

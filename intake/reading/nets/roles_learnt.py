@@ -21,7 +21,7 @@ START = "start"
 def shares(traits: Mapping[str, float]) -> dict[str, float]:
     """How likely a figure with these traits is each of ``ROLES``; what is left is none of them."""
     weights = _weights()
-    sums = list(weights[START])
+    sums: list[float] = [*weights[START]]
     for trait, amount in traits.items():
         if (known := weights.get(trait)) is not None:
             for number, weight in enumerate(known):

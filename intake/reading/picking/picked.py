@@ -49,7 +49,7 @@ _SHORT = (
     rf"|(?:that )?(?:we(?:'re| are)|i(?:'m| am)) (?:short|missing|after)|{NEEDS_ONE})\b"
 )
 _BY_NAME = tuple(
-    re.compile(pattern, re.IGNORECASE)
+    late_pattern(pattern, re.IGNORECASE)
     for pattern in (
         # 'just the link pipe', 'a mandrel for only the tail pipe'
         rf"\b(?:only|just|nur|seulement|uniquement|solo|sólo|solamente|soltanto|alleen)\s"

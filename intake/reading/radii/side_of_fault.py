@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from ...late_pattern import late_pattern
+from ..aside.finishes import names_side
 from ..text.patterns import any_of
 
 _FAULT = r"\b" + any_of(
@@ -40,4 +41,6 @@ _SIDE_AT_FAULT = late_pattern(
 
 def without_faults(words: str) -> str:
     """The casefolded words without those on a fault and its side."""
+    if not names_side(words):
+        return words
     return _SIDE_AT_FAULT.sub(" ", _FAULT_ON_SIDE.sub(" ", words))
