@@ -40,6 +40,7 @@ from .may_become import hear_may_become
 from .named_order import assign_named_order
 from .on_lines import hear_on_lines
 from .on_radius import hear_on_radius
+from .other_dies import set_other_dies_aside
 from .other_side import set_other_sides_aside
 from .pasted_csv import tabulate
 from .perhaps_parted import doubt_parted
@@ -196,6 +197,7 @@ def _read(
     mark_changes(layout)
     hear_radius_picked(layout)
     set_listed_dies_aside(layout)
+    set_other_dies_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)
