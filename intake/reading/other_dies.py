@@ -23,11 +23,11 @@ _OTHERS = late_pattern(
 )
 _UNIMPORTANT = late_pattern(
     r"\b(?:(?:not|un|aren'?t|isn'?t) ?(?:important|relevant|interesting|needed|concerned)"
-    r"|irrelevant|(?:don'?t|do not|doesn'?t) (?:matter|count|concern|come into)|(?:nicht|un)\s?(?:wichtig"
-    r"|relevant|interessant)|spielen (?:\w+ )?keine rolle|sans importance|pas importante?s?"
-    r"|n'ont pas d'importance|no (?:importan|interesan|cuentan)|no son importantes"
-    r"|non (?:importano|contano|interessano|sono importanti)|niet (?:belangrijk|relevant|van"
-    r" belang)|doen er niet toe)\b"
+    r"|irrelevant|(?:don'?t|do not|doesn'?t) (?:matter|count|concern|come into)|(?:nicht|un)\s?"
+    r"(?:wichtig|relevant|interessant)|spielen (?:\w+ )?keine rolle|sans importance"
+    r"|pas importante?s?|n'ont pas d'importance|no (?:importan|interesan|cuentan"
+    r"|son importantes)|non (?:importano|contano|interessano|sono importanti)"
+    r"|niet (?:belangrijk|relevant|van belang)|doen er niet toe)\b"
 )
 _FOR_ELSE = late_pattern(
     r"\b(?:are|sind|sont|son|sono|zijn) (?:all |only |just |alle |nur |tou[st]e?s? |tod[ao]s |solo"
