@@ -11,7 +11,7 @@ from itertools import pairwise
 from ..late_pattern import late_pattern
 from .figures import Figure, Layout
 from .roles import RADIUS_ROLES
-from .tied_items import SEVERAL, several
+from .tied_items import SEVERAL, several_of
 
 _LEADS = late_pattern(
     rf"(?<![\w.]){SEVERAL}[^,;.\n\d]{{0,24}}$",
@@ -36,7 +36,7 @@ def find_first_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figur
         listed = [tube for tube in tubes if tube.index < radius.index]
         if lead is None or len(listed) < _LEAST:
             return []
-        meant = several(lead["several"].casefold(), len(listed))
+        meant = several_of(lead["several"].casefold(), len(listed))
         if meant is None:
             return []
         return _with_rest(layout, listed, [listed[n] for n in meant], radius)
