@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from ..rules.request import Shape, SizeRequest
 from .reading import parse_field
-from .reading.materials import find_materials
+from .reading.material.materials import find_materials
 from .typed_lengths import NoLength, Unit, typed_length
 
 Value = Decimal | str | int | date | None

@@ -21,7 +21,7 @@ from .model import Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
 from .quoted_mails import find_mails, find_prompts, kept_words
 from .quoting import LINES_EXAMINED, Block, find_blocks
-from .reading.staying import sentences, takes_the_rest
+from .reading.thread.staying import sentences, takes_the_rest
 from .signature import bears_size, below
 
 Whose = Literal["own", "quoted", "forwarded", "signature", "footer"]

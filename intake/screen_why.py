@@ -11,7 +11,7 @@ from .screen import Unit, one_line, said, table
 if TYPE_CHECKING:
     from rich.console import Console
 
-    from .reading.values import Value
+    from .reading.sizes.values import Value
     from .reading.why import PartWhy, Said, SizeWhy, Weighed
 
 _HABIT = {

@@ -15,7 +15,7 @@ from .order_changes import asks_in_its_place, changes_an_order
 from .plainly_elsewhere import plainly_elsewhere
 from .praise import only_praises
 from .quote_lines import subject_prefixes
-from .reading.staying import without_reliance
+from .reading.thread.staying import without_reliance
 from .rolled_for_us import rolled_for_us
 
 __all__ = ["Found", "automatic", "classify"]

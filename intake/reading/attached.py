@@ -8,11 +8,11 @@ from collections.abc import Sequence
 
 from ...rules.request import LENGTH_FIELDS, Doubt, Evidence, FieldName, SizeRequest
 from ..model import Message, OwnText
-from .material_choice import sole_material
+from .material.choice import sole_material
 from .requests import requests_of, wholly_doubted
 from .stretch import Stretch, read_stretch
 from .subject import contradicted, differ, filled
-from .taken_back import TAKEN_BACK, picks_out
+from .wanted.taken_back import TAKEN_BACK, picks_out
 
 Named = tuple[SizeRequest, str]
 """A size, and the attached file that names it."""

@@ -7,12 +7,12 @@ from decimal import Decimal, InvalidOperation
 
 from ...rules.request import Material
 from ...rules.units import tidy
-from .choices import Length
-from .layout import lay_out
-from .lexer import lex
-from .materials import find_materials
-from .plain import flatten
-from .settle import length_of
+from .material.materials import find_materials
+from .sizes.choices import Length
+from .sizes.settle import length_of
+from .text.layout import lay_out
+from .text.lexer import lex
+from .text.plain import flatten
 
 _LENGTHS: dict[str, Length] = {"od": "od", "wall": "wall", "clr": "clr"}
 

@@ -5,23 +5,23 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import groupby
 
-from .asked_for import doubt_unasked
-from .figures import Figure, Layout, Row
-from .gatherer import Gatherer
-from .groups import Group, slot_of
-from .left_by_pointer import left_by_pointer
-from .lost_sizes import doubt_lost
-from .named_again import without_named_again
-from .named_later import left_by_name
-from .nets import cast_nets
-from .none_wanted import without_none_wanted
-from .picked import lines_of_only, picked
-from .picked_by_exception import the_one_named
-from .sharing import share
-from .table_dittos import share_dittos
-from .text_tables import RowFacts
-from .tied import find_ties, tie
-from .withdrawn import label_before, label_place, left_over
+from .nets.lost_sizes import doubt_lost
+from .nets.nets import cast_nets
+from .picking.by_exception import the_one_named
+from .picking.left_by_pointer import left_by_pointer
+from .picking.named_later import left_by_name
+from .picking.none_wanted import without_none_wanted
+from .picking.picked import lines_of_only, picked
+from .picking.withdrawn import label_before, label_place, left_over
+from .radii.tied import find_ties, tie
+from .sizes.gatherer import Gatherer
+from .sizes.groups import Group, slot_of
+from .sizes.named_again import without_named_again
+from .sizes.sharing import share
+from .tables.dittos import share_dittos
+from .tables.text_tables import RowFacts
+from .text.figures import Figure, Layout, Row
+from .wanted.asked_for import doubt_unasked
 
 
 def gather(

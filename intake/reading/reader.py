@@ -10,33 +10,33 @@ from decimal import Decimal
 from ...rules.request import Frozen, SizeRequest
 from ..late_pattern import late_pattern
 from ..model import Message, OwnText
-from .answers_above import answers_above, count_alone
+from .aside.other_tools import with_other_tools_doubted
 from .attached import with_attached
-from .bare_replies import bare_replies
-from .bought_before import with_bought_doubted
-from .count_changed import count_changed
-from .count_instead import count_instead
-from .counts_for_each import with_counts_for_each
-from .counts_hedged import with_counts_guessed
-from .counts_left import with_counts_left
-from .earlier import read_earlier
-from .groups import Group
-from .leaning import with_leaning
-from .material_answers import with_material_answered
-from .other_tools import with_other_tools_doubted
-from .patterns import any_of, whole_words
-from .prompts import count_answered
-from .quantity_choices import with_choices
-from .quoted import Relied, answers_asked, taken_lines, unread
-from .quoted_too import with_quoted_doubted
+from .counts.choices import with_choices
+from .counts.for_each import with_counts_for_each
+from .counts.hedged import with_counts_guessed
+from .counts.left import with_counts_left
+from .nets.quoted_too import with_quoted_doubted
+from .nets.second_reading import with_second_reading
+from .nets.tallies import with_tallies
 from .requests import empty_request, requests_of, with_material_of
-from .rule_sizes import with_rule_sizes_doubted
-from .second_reading import with_second_reading
-from .staying import SHORT, says_otherwise
+from .said.leaning import with_leaning
+from .sizes.groups import Group
 from .stretch import read_stretch
 from .subject import with_subject
-from .tallies import with_tallies
-from .told_left_out import without_told
+from .text.patterns import any_of, whole_words
+from .thread.answers_above import answers_above, count_alone
+from .thread.bare_replies import bare_replies
+from .thread.count_changed import count_changed
+from .thread.count_instead import count_instead
+from .thread.earlier import read_earlier
+from .thread.material_answers import with_material_answered
+from .thread.prompts import count_answered
+from .thread.quoted import Relied, answers_asked, taken_lines, unread
+from .thread.staying import SHORT, says_otherwise
+from .wanted.bought_before import with_bought_doubted
+from .wanted.rule_sizes import with_rule_sizes_doubted
+from .wanted.told_left_out import without_told
 
 
 class Reading(Frozen):

@@ -9,19 +9,19 @@ from ...rules.request import Doubt, Evidence, FieldName, Shape, SizeRequest
 from .. import words_errand
 from ..late import Late
 from ..model import Message, OwnText
-from .angles import angles_of
-from .date_calendar import calendar_of
-from .dates import Needed, find_needed_by, needed_by_size
-from .days_several import with_days_told
-from .figures import Layout
-from .groups import Group
-from .habits import is_american, puts_day_first
-from .material_choice import MaterialChoice, choose_materials, sole_material
-from .quantity import find_counts
-from .quoted import Relied, unread
-from .settle import Settler
-from .shapes import shape_around, tube_is_round
+from .aside.angles import angles_of
+from .counts.quantity import find_counts
+from .days.calendar import calendar_of
+from .days.dates import Needed, find_needed_by, needed_by_size
+from .days.several import with_days_told
+from .material.choice import MaterialChoice, choose_materials, sole_material
+from .naming.shapes import shape_around, tube_is_round
+from .sizes.groups import Group
+from .sizes.habits import is_american, puts_day_first
+from .sizes.settle import Settler
 from .stretch import MOST_CHARACTERS, Stretch
+from .text.figures import Layout
+from .thread.quoted import Relied, unread
 
 _TOOL = Late(words_errand.TOOL)
 _ANOTHERS = "the material is named beside another size"

@@ -7,71 +7,71 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from ..model import Prompt
-from .also_another import hear_also_another
-from .angle_behind import set_angles_aside
-from .bands import hear_bands
-from .bracketed_tubes import hear_bracketed_tubes
-from .called_by_wall import hear_called_by_wall
-from .centres_again import join_centres
-from .chains import assign_by_chain
-from .changed_from import hear_changes
-from .choices import Unit
-from .cue_roles import assign_by_cue
-from .die_marks import set_die_marks_aside
-from .dies_listed import set_listed_dies_aside
-from .drawing_defaults import set_defaults_aside
-from .figures import Figure, Layout, Row
-from .form_radius import doubt_forms
+from .aside.angle_behind import set_angles_aside
+from .aside.die_marks import set_die_marks_aside
+from .aside.drawing_defaults import set_defaults_aside
+from .aside.made_things import set_made_things_aside
+from .aside.phrases_around import hear_phrases
+from .aside.stock_lengths import hear_stock_lengths
+from .counts.quantity import set_counts_aside
 from .gather import gather
-from .gatherer import MOST_GROUPS
-from .gauge_system import name_gauges
-from .given_up import name_settled
-from .groups import Group
-from .habits import usual_unit
-from .hedges_unsure import doubt_unsure
-from .layout import lay_out
-from .leaning import hear_leaning
-from .leftovers import assign_leftovers
-from .lexer import lex
-from .lists import join_lines, share_lists
-from .made_things import set_made_things_aside
-from .mandrels_for import hear_mandrels_for
-from .may_become import hear_may_become
-from .named_order import assign_named_order
-from .on_lines import hear_on_lines
-from .on_radius import hear_on_radius
-from .other_dies import set_other_dies_aside
-from .other_side import set_other_sides_aside
-from .pasted_csv import tabulate
-from .perhaps_parted import doubt_parted
-from .phrases_around import hear_phrases
-from .pipes import note_names
-from .places import assign_by_place
-from .places_there import set_places_aside
-from .plain import Plain, flatten
-from .prompts import assign_by_prompt
-from .put_right import mark_changes
-from .quantity import set_counts_aside
-from .radius_again import join_radii
-from .radius_kind import doubt_radii, refine_radii
-from .radius_picked import hear_radius_picked
-from .restated import hear_walls_named, join_names, join_pipes, join_restated
-from .round_the_tube import hear_round_the_tube
-from .run_together import hear_run_together
-from .same_wall import hear_same_wall
-from .sides_asked import doubt_sides_asked, without_sides_asked
-from .sole_cues import assign_by_sole_cue
-from .stock_lengths import hear_stock_lengths
+from .naming.also_another import hear_also_another
+from .naming.bands import hear_bands
+from .naming.bracketed_tubes import hear_bracketed_tubes
+from .naming.called_by_wall import hear_called_by_wall
+from .naming.chains import assign_by_chain
+from .naming.cue_roles import assign_by_cue
+from .naming.gauge_system import name_gauges
+from .naming.leftovers import assign_leftovers
+from .naming.lists import join_lines, share_lists
+from .naming.mandrels_for import hear_mandrels_for
+from .naming.named_order import assign_named_order
+from .naming.on_lines import hear_on_lines
+from .naming.perhaps_parted import doubt_parted
+from .naming.pipes import note_names
+from .naming.places import assign_by_place
+from .naming.restated import hear_walls_named, join_names, join_pipes, join_restated
+from .naming.round_the_tube import hear_round_the_tube
+from .naming.run_together import hear_run_together
+from .naming.same_wall import hear_same_wall
+from .naming.sole_cues import assign_by_sole_cue
+from .naming.thick_tubes import hear_thick_tubes
+from .naming.tubes_listed import hear_tubes_listed
+from .naming.wall_behind_word import hear_walls_behind_words
+from .naming.wall_for_all import hear_wall_for_all
+from .naming.walls_of import hear_walls_of
+from .picking.places_there import set_places_aside
+from .radii.centres_again import join_centres
+from .radii.form_radius import doubt_forms
+from .radii.on_radius import hear_on_radius
+from .radii.other_side import set_other_sides_aside
+from .radii.radius_again import join_radii
+from .radii.radius_kind import doubt_radii, refine_radii
+from .radii.radius_picked import hear_radius_picked
+from .radii.sides_asked import doubt_sides_asked, without_sides_asked
+from .radii.told_bends import hear_told_bends
+from .said.changed_from import hear_changes
+from .said.given_up import name_settled
+from .said.hedges_unsure import doubt_unsure
+from .said.leaning import hear_leaning
+from .said.may_become import hear_may_become
+from .said.put_right import mark_changes
+from .sizes.choices import Unit
+from .sizes.gatherer import MOST_GROUPS
+from .sizes.groups import Group
+from .sizes.habits import usual_unit
+from .tables.pasted_csv import tabulate
+from .tables.text_tables import RowFacts, read_tables
 from .talk import listen
-from .text_tables import RowFacts, read_tables
-from .thick_tubes import hear_thick_tubes
-from .tokens import Token
-from .told_bends import hear_told_bends
-from .tubes_listed import hear_tubes_listed
-from .wall_behind_word import hear_walls_behind_words
-from .wall_for_all import hear_wall_for_all
-from .walls_of import hear_walls_of
-from .wrapped import unwrap
+from .text.figures import Figure, Layout, Row
+from .text.layout import lay_out
+from .text.lexer import lex
+from .text.plain import Plain, flatten
+from .text.tokens import Token
+from .text.wrapped import unwrap
+from .thread.prompts import assign_by_prompt
+from .wanted.dies_listed import set_listed_dies_aside
+from .wanted.other_dies import set_other_dies_aside
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""

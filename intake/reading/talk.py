@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from itertools import groupby, pairwise
 
-from .changed_since import hear_changed_since
-from .corrections import hear_corrections
-from .figures import Layout
-from .given_up import hear_given_up
-from .hedges import hear_capacity, hear_hedges
-from .measured import hear_measured
-from .not_now import hear_not_now
-from .owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
-from .restated import hear_references
-from .said_elsewhere import hear_said_elsewhere
-from .same_radius import keep_same_radius
-from .written_wrong import hear_written_wrong
+from .naming.measured import hear_measured
+from .naming.restated import hear_references
+from .radii.same_radius import keep_same_radius
+from .said.corrections import hear_corrections
+from .said.given_up import hear_given_up
+from .said.hedges import hear_capacity, hear_hedges
+from .said.said_elsewhere import hear_said_elsewhere
+from .text.figures import Layout
+from .thread.changed_since import hear_changed_since
+from .thread.written_wrong import hear_written_wrong
+from .wanted.not_now import hear_not_now
+from .wanted.owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
 
 
 def listen(layout: Layout) -> None:

@@ -12,17 +12,17 @@ from decimal import Decimal
 
 from ...rules.request import LENGTH_FIELDS
 from ..model import Message, OwnText
-from .choices import Choice, Length, Unit
-from .figures import Figure, How
-from .groups import Group, Slot
-from .plausibility import plausibility
 from .requests import settled
-from .roles import Role
-from .settle import Settler
+from .sizes.choices import Choice, Length, Unit
+from .sizes.groups import Group, Slot
+from .sizes.plausibility import plausibility
+from .sizes.settle import Settler
+from .sizes.values import System, Value, readings
+from .sizes.weigh import CLOSE
 from .stretch import Stretch, read_stretch
-from .tokens import Token
-from .values import System, Value, readings
-from .weigh import CLOSE
+from .text.figures import Figure, How
+from .text.roles import Role
+from .text.tokens import Token
 
 _MOST_LOSERS = 4
 """Further readings of a size are left out: they are further off still."""

@@ -6,9 +6,9 @@ from __future__ import annotations
 
 import pytest
 
-from bendreply.intake.reading.layout import lay_out
-from bendreply.intake.reading.lexer import lex
-from bendreply.intake.reading.quantity import find_counts
+from bendreply.intake.reading.counts.quantity import find_counts
+from bendreply.intake.reading.text.layout import lay_out
+from bendreply.intake.reading.text.lexer import lex
 
 from ..pace import assert_quick
 from .reading.support import read_text

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from bendreply.intake.reading.dates import find_needed_by
+from bendreply.intake.reading.days.dates import find_needed_by
 
 from .reading.support import row
 

@@ -10,7 +10,7 @@ import pytest
 
 from bendreply.intake.message import parse_message
 from bendreply.intake.pipeline import understand
-from bendreply.intake.reading.dates import find_needed_by
+from bendreply.intake.reading.days.dates import find_needed_by
 
 SENT = date(2026, 10, 2)
 

@@ -8,7 +8,7 @@ import pytest
 
 from bendreply.intake.model import Address, Message, OwnText
 from bendreply.intake.reading import read
-from bendreply.intake.reading.dates import find_needed_by
+from bendreply.intake.reading.days.dates import find_needed_by
 
 from ..pace import assert_quick
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bendreply.intake.reading.materials import MaterialMention, find_materials
+from bendreply.intake.reading.material.materials import MaterialMention, find_materials
 from bendreply.rules.request import Material
 
 from ..pace import assert_quick

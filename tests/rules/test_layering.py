@@ -146,7 +146,7 @@ def test_each_package_is_imported_by_its_full_name(file: Path) -> None:
     assert forbidden(file, {"rules", "intake", "reply_templates"}) == set()
 
 
-@pytest.mark.parametrize("file", sorted(READING.glob("*.py")), ids=label)
+@pytest.mark.parametrize("file", sorted(READING.rglob("*.py")), ids=label)
 def test_reading_needs_neither_store_nor_command_line(file: Path) -> None:
     above = {"pipeline", "store", "mailbox", "report", "review", "cli", "drafting"}
     assert forbidden(file, {f"bendreply.intake.{name}" for name in above}) == set()

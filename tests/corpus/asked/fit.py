@@ -1,7 +1,7 @@
-"""Fits intake/reading/roles_learnt.txt to the messages of this folder and the open labelled mail.
+"""Fits reading/nets/roles_learnt.txt to the messages of this folder and open labelled mail.
 
     pip install -e '.[fit]'
-    python tests/corpus/asked/fit.py               # writes intake/reading/roles_learnt.txt
+    python tests/corpus/asked/fit.py               # writes intake/reading/nets/roles_learnt.txt
     python tests/corpus/asked/fit.py --without dev23,workshops.txt --to OTHER.txt
 
 A logistic regression (scikit-learn) over the traits of ``around_figure.py``, one example for each
@@ -27,8 +27,8 @@ from bendreply.intake.message import parse_message
 from bendreply.intake.model import Kind
 from bendreply.intake.pasted import text_message
 from bendreply.intake.pipeline import Understanding, understand
-from bendreply.intake.reading import roles_learnt
-from bendreply.intake.reading.around_figure import Figures, overlapping
+from bendreply.intake.reading.nets import roles_learnt
+from bendreply.intake.reading.nets.around_figure import Figures, overlapping
 from bendreply.intake.score_match import GoldMessage, GoldRequest, compare, match
 
 HERE = Path(__file__).parent
@@ -58,7 +58,7 @@ def main() -> int:
 def _arguments() -> argparse.Namespace:
     parser = argparse.ArgumentParser(description=__doc__.split("\n", 1)[0])
     parser.add_argument("--without", default="", metavar="NAMES", help="files or folders")
-    default = CORPUS.parents[1] / "intake" / "reading" / roles_learnt.FILE
+    default = CORPUS.parents[1] / "intake" / "reading" / "nets" / roles_learnt.FILE
     parser.add_argument("--to", type=Path, default=default)
     return parser.parse_args()
 

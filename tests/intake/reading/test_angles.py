@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from bendreply.intake.own_text import mask
 from bendreply.intake.pasted import text_message
 from bendreply.intake.reading import read
-from bendreply.intake.reading.angles import WHOLE_TURN, find_angle
+from bendreply.intake.reading.aside.angles import WHOLE_TURN, find_angle
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ from datetime import date
 
 import pytest
 
-from bendreply.intake.reading.dates import find_needed_by
+from bendreply.intake.reading.days.dates import find_needed_by
 from bendreply.rules.request import Material
 
 from .support import read_text

@@ -7,9 +7,9 @@ from fractions import Fraction
 
 import pytest
 
-from bendreply.intake.reading.number_words import words_at
-from bendreply.intake.reading.numbers import number_at
-from bendreply.intake.reading.plain import flatten
+from bendreply.intake.reading.numbers.number_words import words_at
+from bendreply.intake.reading.numbers.numbers import number_at
+from bendreply.intake.reading.text.plain import flatten
 
 from .support import row
 

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from bendreply.intake.message import parse_message
 from bendreply.intake.pipeline import understand
-from bendreply.intake.reading.around_figure import Figures, overlapping
-from bendreply.intake.reading.roles_learnt import ROLES, shares
+from bendreply.intake.reading.nets.around_figure import Figures, overlapping
+from bendreply.intake.reading.nets.roles_learnt import ROLES, shares
 
 from ...corpus.asked.marked import Marked, marked, messages
 from .support import read_text

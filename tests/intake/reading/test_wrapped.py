@@ -7,8 +7,8 @@ from decimal import Decimal
 
 import pytest
 
-from bendreply.intake.reading.plain import flatten
-from bendreply.intake.reading.wrapped import unwrap
+from bendreply.intake.reading.text.plain import flatten
+from bendreply.intake.reading.text.wrapped import unwrap
 
 from .support import doubted, read_text
 

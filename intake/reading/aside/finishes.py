@@ -1,0 +1,46 @@
+"""How the inside or the outside of a tube is finished: 'innen poliert', 'galvanized outside'.
+
+Such a side is the tube's, and no side that a radius is measured to.
+"""
+
+from __future__ import annotations
+
+from ...late_pattern import late_pattern
+from ..text.patterns import any_of
+
+_DONE = any_of(
+    r"(?:hot[- ]dip )?galvani[sz]ed | zinc(?:ed|[- ]plated)? | (?:nickel |chrome )?plated"
+    r" | chromed?",
+    r"(?:powder[- ])?(?:coated|painted) | polished | primed? | primer | smooth | brushed"
+    r" | clean(?:ed)?",
+    "lacquered | anodi[sz]ed | deburred | pickled | bright | rusty | bare | scaled?",
+    "(?:feuer)?verzinkt | poliert | lackiert | beschichtet | glatt | blank | geschliffen"
+    " | entgratet",
+    "sauber | gebeizt | grundiert | verchromt | rostig",
+    "polie?s? | peinte?s? | galvanisée?s? | zinguée?s? | lisses? | propres? | brossée?s?"
+    " | ébavurée?s?",
+    "pulid[oa]s? | pintad[oa]s? | galvanizad[oa]s? | lis[oa]s? | limpi[oa]s? | cromad[oa]s?",
+    "lucidat[oaie] | verniciat[oaie] | zincat[oaie] | lisci[oae] | pulit[oaie] | cromat[oaie]",
+    "gepolijst | gelakt | geverfd | glad | schoon | verchroomd | gegalvaniseerd",
+)
+_SIDE = (
+    r"(?:(?:on|at|from) (?:the )?)?(?:(?:the |dem |die )?(?:inside|outside|inner side|outer side"
+    r"|innen(?:seite|fläche)?|au(?:ß|ss)en(?:seite|fläche)?)|(?:à )?l'(?:intérieur|extérieur)"
+    r"|intérieur|extérieur|por (?:dentro|fuera)|(?:en el )?(?:interior|exterior)"
+    r"|(?:all')?(?:intern[oa]|estern[oa])|(?:aan de )?(?:binnen|buiten)(?:kant|zijde)?)"
+)
+_AND = r"(?:\s?,\s|\s(?:and|und|et|y|e|en|&)\s)"
+_BETWEEN = (
+    r"(?:\s(?:of the (?:bend|tube|pipe)|(?:has|have|must|should|needs?) (?:to )?be|is|are|surface"
+    r"|face"
+    r"|must|muss|soll(?:te)?|ist|sein|sind|doit être|est|debe ser|es|deve essere|è|moet|is))*\s"
+)
+_FINISH = late_pattern(
+    rf"\b(?:{_DONE}\s{_SIDE}(?:{_AND}(?:{_DONE}\s)?{_SIDE})?"
+    rf"|{_SIDE}(?:{_AND}{_SIDE})?{_BETWEEN}{_DONE}(?:{_AND}{_SIDE}\s{_DONE})?)(?![\w-])"
+)
+
+
+def without_finishes(words: str) -> str:
+    """Casefolded words without those on the finish of a side."""
+    return _FINISH.sub(" ", words)

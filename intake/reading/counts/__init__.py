@@ -1,0 +1,1 @@
+"""How many mandrels are wanted."""

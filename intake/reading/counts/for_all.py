@@ -1,0 +1,78 @@
+"""A line that says how many mandrels are wanted of every size: 'qty 2 for all', 'Pro Position 2'.
+
+Such a line stands above or below a table, in few words; in it 'Position 2' and 'lines: 2' name no
+place of the list.
+"""
+
+from __future__ import annotations
+
+import re
+
+from ...late_pattern import late_pattern
+from ..text.patterns import any_of
+
+_COUNTS = {
+    word: number
+    for number, words in enumerate(
+        (
+            "one ein einen einem un une uno una één een",
+            "two zwei deux dos due twee",
+            "three drei trois tres tre drie",
+            "four vier quatre cuatro quattro",
+        ),
+        start=1,
+    )
+    for word in words.split()
+}
+_COUNT = rf"(?P<count>\d{{1,2}}|{'|'.join(_COUNTS)})(?:x(?=\s))?(?![\w/\"”'-]|[.,]\d|\s?mm)"
+_PIECES = any_of(
+    r"mandrels? | pcs?\.? | pieces? | off | units? | stück | stk\.? | biegedorne? | dorne?",
+    r"mandrins? | pièces? | pcs | mandril(?:es)? | uds\.? | unidad(?:es)? | piezas?",
+    r"mandrin[oi] | pezz[oi] | pz\.? | doorn(?:s|en)? | stuks? | st\.?",
+)
+_PLACE = any_of(
+    "line | item | size | row | position | pos\\. | tube | part number | type",
+    "zeile | größe | rohr | sorte | abmessung",
+    "ligne | référence | réf\\. | taille | dimension | repère | poste | tube",
+    "línea | medida | partida | referencia | tipo | tubo | posición",
+    "riga | misura | voce | codice",
+    "regel | maat | positie | buis",
+)
+_LABEL = any_of(
+    "(?:mandrel )?(?:qty|quantity)\\.? | quantity of mandrels | qty of mandrels | mandrels",
+    "menge | stückzahl | anzahl(?: dorne)? | quantité | qté | cantidad | cant\\.",
+    "quantità | q\\.tà | aantal(?: doorns)?",
+)
+_EACH = any_of(
+    rf"(?:per|pro|je|par|por|for each|for every|of each|of every|per elke|voor elke|voor iedere) "
+    rf"(?:ogni |ciascuna )?{_PLACE}",
+    rf"(?:de chaque|de cada|di ogni|van elke)(?: {_PLACE})?",
+    rf"(?:for|on|of) all(?: (?:the )?(?:{_PLACE}s?|of them|sizes))?",
+    "throughout | across the board",
+    "each | ea | of each | apiece | jeweils | von jede[rm] | de chaque | chacun | de cada un[oa]",
+    "cada un[oa] | per tipo | per ciascun[oa] | ciascun[oa] | van elk | elk | per stuk | für alle",
+    "pour tous | pour toutes | para tod[oa]s | per tutt[ie] | voor alle(?:maal)?",
+)
+_ASKING = (
+    r"(?:(?:we |i )?(?:need|want|require)|please (?:quote|price|offer)|quote|bitte|wir (?:brauchen"
+    r"|benötigen)|merci de chiffrer|necesitamos|ci servono|graag)"
+)
+_POLITE = r"(?: please| pls| bitte| svp| s'il vous plaît| por favor| per favore| graag| anbieten)?"
+_FOR_ALL = late_pattern(
+    rf"(?:^|[.!?]\s)[ \t*-]{{0,4}}(?:{_ASKING} )?(?:"
+    rf"(?:{_LABEL}\s?[:=]?\s)?{_COUNT}\s?(?:x\s)?(?:{_PIECES}\s)?{_EACH}"
+    rf"|{_LABEL}\s{_EACH}\s?[:=]?\s?{_COUNT.replace('<count>', '<behind>')}(?:\s{_PIECES})?"
+    rf"|{_EACH}\s?[:,]?\s?{_COUNT.replace('<count>', '<after>')}(?:\s{_PIECES})?"
+    rf"|all(?: {_PLACE}s?)? (?:are )?{_LABEL}\s?[:=]?\s?{_COUNT.replace('<count>', '<all>')}"
+    rf"){_POLITE}[ \t]*(?=[.!]?[ \t]*$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+
+
+def count_for_all(text: str) -> int | None:
+    """How many of every size such a line asks for; None where none does, or two disagree."""
+    counts = set()
+    for match in _FOR_ALL.finditer(text):
+        said = next(one for one in match.group("count", "behind", "after", "all") if one)
+        counts.add(int(said) if said.isdecimal() else _COUNTS[said.casefold()])
+    return counts.pop() if len(counts) == 1 and 0 not in counts else None

@@ -1,0 +1,272 @@
+"""Which of several requests each count of mandrels belongs to."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from dataclasses import dataclass
+
+from ...late_pattern import late_pattern
+from ..numbers.item_numbers import items_after, speaks_of_others
+from ..sizes.groups import Group
+from ..tables.text_tables import RowFacts
+from ..text.figures import Layout
+from .by_name import counts_by_name
+from .by_rank import counts_by_rank
+from .for_all import count_for_all
+from .mentions import Mention, mentions
+from .one_for import ones_for
+from .prompts import ALONE, ARTICLE, BARE, LABELLED
+from .spares import spares_by_size, without_spares
+
+Own = dict[int, int | None]
+_SEPARATORS = ("", "\n", ",", ";", "|", "\t")
+_FAR = 48
+"""Characters before a count in which 'if not' makes it hang on an answer."""
+_IF_NOT = late_pattern(
+    r"\b(?:if not|otherwise|or else|wenn nicht|falls nicht|sonst|andernfalls|sinon|si no|se no"
+    r"|de lo contrario|altrimenti|zo niet|zo nee|anders)\b[^.?!\n]*$",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """Quantities by request: from its own line, else the one that the whole message states."""
+
+    own: tuple[int | None, ...]
+    whole: int | None
+
+    def quantity(self, number: int) -> int | None:
+        """Mandrels wanted of one request, or None where it isn't said."""
+        own = self.own[number] if number < len(self.own) else None
+        return own if own is not None else self.whole
+
+
+def settled(found: list[Mention]) -> int | None:
+    """One count for one request; None where two are as good as each other."""
+    if not found:
+        return None
+    corrected = [m for m in found if m.corrects and m.rank >= BARE - 1]
+    if corrected and len(found) > 1:
+        return corrected[-1].count
+    best = max(m.rank for m in found)
+    counts = {m.count for m in found if m.rank == best}
+    return counts.pop() if len(counts) == 1 else None
+
+
+class Several:
+    """Which of several requests each count belongs to."""
+
+    def __init__(
+        self,
+        layout: Layout,
+        groups: list[Group],
+        rows: dict[tuple[str, int, int], RowFacts],
+        found: list[Mention],
+        beside: Layout | None,
+    ) -> None:
+        self.layout = layout
+        self.groups = groups
+        self.rows = rows
+        self.beside = beside
+        self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
+        self.places = places_of(groups)
+        self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
+        ones = ones_for(layout.text, [(m.start, m.end) for m in found])
+        more = [Mention(start, end, 1, BARE, number_end=end) for start, end in ones]
+        found = sorted([*found, *more], key=lambda mention: mention.start)
+        self.found = self._without_numbering(without_spares(layout, found))
+
+    def counts(self) -> Counts:
+        counts = self._without_spares()
+        spares = spares_by_size(self.layout, self.groups)
+        if not spares:
+            return counts
+        own = [counts.quantity(n) for n in range(len(self.groups))]
+        more = (spares.get(n, 0) for n in range(len(own)))
+        sums = (None if n is None else n + add for n, add in zip(own, more, strict=True))
+        return Counts(tuple(sums), None)
+
+    def _without_spares(self) -> Counts:
+        number = len(self.groups)
+        own = self._from_rows()
+        if own:
+            return Counts(tuple(own.get(n) for n in range(number)), None)
+        own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
+        own = own or self._by_rank()
+        whole = self._whole(own)
+        if not own and whole is None:
+            whole = count_for_all(self.layout.text)
+        if not own and whole is None and self.beside is not None:
+            others = [m for m in mentions(self.beside, frozenset()) if m.each]
+            whole = settled(others) or count_for_all(self.beside.text)
+        return Counts(tuple(own.get(n) for n in range(number)), whole)
+
+    def _from_rows(self) -> Own:
+        found: Own = {}
+        for number, group in enumerate(self.groups):
+            row = self.rows.get(group.row) if group.row is not None else None
+            if row is not None and row.quantity is not None:
+                found[number] = row.quantity
+        return found
+
+    def _by_item(self) -> Own:
+        """'Two mandrels of item 1, one of each of the others'; no count where one is left out."""
+        own: Own = {}
+        rest: list[int | None] = []
+        for mention in self.found:
+            text = self.layout.text
+            for item in items_after(text, mention.end):
+                if not 0 < item <= len(self.groups):
+                    return {}
+                own[self.order[item - 1]] = mention.count
+            if speaks_of_others(text, mention.number_end):
+                rest.append(mention.count)
+        if own and len(rest) == 1:
+            for number in range(len(self.groups)):
+                own.setdefault(number, rest[0])
+        return own if len(own) == len(self.groups) else {}
+
+    def _line(self, place: int) -> int:
+        return bisect_right(self.breaks, place)
+
+    def _without_numbering(self, found: list[Mention]) -> list[Mention]:
+        """'(1) 22.2 x 1.0', '(2) 25.4 x 1.2': what counts up only numbers the lines; so does a
+        column of a table that no head calls a count ('10,mandrel,1.000,.065')."""
+        rows = {self._line(f.start) for f in self.layout.figures if f.row is not None}
+        found = [m for m in found if self._line(m.start) not in rows or not self._fills_cell(m)]
+        brackets = [m.count for m in found if m.bracket]
+        if brackets == list(range(1, len(brackets) + 1)):
+            found = [m for m in found if not m.bracket]
+        heads = [m for m in found if self._opens_line(m)]
+        others = {self._line(m.start) for m in found if m not in heads}
+        counts_up = len(heads) > 1 and [m.count for m in heads] == list(range(1, len(heads) + 1))
+        if counts_up and all(self._line(m.start) in others for m in heads):
+            return [m for m in found if m not in heads]  # '2 MANDREL FOR 1.5 X .065    1 EA'
+        return found
+
+    def _fills_cell(self, mention: Mention) -> bool:
+        """Whether the number stands alone between the separators of a table."""
+        begin, end = mention.start, mention.number_end
+        if self.layout.text[max(0, begin - 2) : begin] == "  " and self.layout.text[
+            end : end + 40
+        ].split("\n")[0][:2] in ("", "  "):
+            return True  # in a column that blanks set apart
+        before = self.layout.text[max(0, begin - 40) : begin].rstrip(" ")[-1:]
+        return (
+            before in _SEPARATORS
+            and self.layout.text[end : end + 40].lstrip(" ")[:1] in _SEPARATORS
+        )
+
+    def _opens_line(self, mention: Mention) -> bool:
+        begin = self.breaks[self._line(mention.start) - 1] + 1 if self._line(mention.start) else 0
+        return not self.layout.text[begin : mention.start].strip()
+
+    def _gap(self, mention: Mention) -> int:
+        """How many requests stand before the mention."""
+        return bisect_right([self.places[n] for n in self.order], mention.start)
+
+    def _one_a_gap(self) -> Own:
+        """A count before each size, or one after each: no doubt what belongs together."""
+        gaps: dict[int, Mention] = {}
+        for mention in self.found:
+            if mention.rank < ARTICLE:
+                continue
+            gap = self._gap(mention)
+            # Before the first size a total may come first: "two mandrels, one for 35 x 1,5 ...".
+            if gap not in gaps or gap == 0 or mention.rank > gaps[gap].rank:
+                gaps[gap] = mention
+        number = len(self.groups)
+        if len(set(self.places)) < number:
+            return {}
+        for first in (0, 1):
+            if set(gaps) == set(range(first, first + number)):
+                return {self.order[gap - first]: m.count for gap, m in gaps.items()}
+        return {}
+
+    def _by_line(self) -> Own:
+        """A count on the line of one size alone, or on a line of its own below it."""
+        on_line: dict[int, list[int]] = {}
+        for number, place in enumerate(self.places):
+            on_line.setdefault(self._line(place), []).append(number)
+        own: Own = {}
+        used: list[Mention] = []
+        for mention in self.found:
+            here = on_line.get(self._line(mention.start), [])
+            if len(here) != 1:
+                here = self._above(mention)
+            if len(here) == 1 and here[0] not in own and mention.rank >= ALONE:
+                own[here[0]] = mention.count
+                used.append(mention)
+        lone = len(own) == 1 and (used[0].each or self._closes(used[0]))
+        return {} if lone else own
+
+    def _by_name(self) -> Own:
+        spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]
+        named = counts_by_name(self.layout.text, spans, [self.places[n] for n in self.order])
+        return {self.order[at]: count for at, count in named.items()}
+
+    def _by_rank(self) -> Own:
+        figures = [group.slots["od"][0] for group in self.groups if "od" in group.slots]
+        if len(figures) < len(self.groups) or len({figure.unit for figure in figures}) > 1:
+            return {}
+        counts = counts_by_rank(self.layout.text, [figure.number.value for figure in figures])
+        return dict(enumerate(counts)) if counts is not None else {}
+
+    def _above(self, mention: Mention) -> list[int]:
+        """The size above a line that only says 'Qty 2'."""
+        gap = self._gap(mention)
+        if mention.rank < LABELLED or not 0 < gap < len(self.order):
+            return []
+        above = self.order[gap - 1]
+        distance = self._line(mention.start) - self._line(self.places[above])
+        return [above] if distance <= 1 else []
+
+    def _closes(self, mention: Mention) -> bool:
+        """Whether the only count stands before the first size or after the last."""
+        return self._gap(mention) in (0, len(self.groups))
+
+    def _whole(self, own: Own) -> int | None:
+        """The count for every size that has none of its own."""
+        each = [m for m in self.found if m.each]
+        if own or any(
+            _IF_NOT.search(self.layout.text[max(0, m.start - _FAR) : m.start]) for m in each
+        ):
+            return None  # "One does for both? If not, one for each": it depends on the answer
+        if each:
+            return settled(each)
+        count = settled(self.found)
+        if count == 1:
+            # "A mandrel" for one tube on two radii is one tool; for two tubes it may be either.
+            return 1 if any(m.rank >= ALONE for m in self.found) or self._one_tube() else None
+        # "Two mandrels: 1.5 x .065 and 2 x .083" is one of each.
+        ahead = [m for m in self.found if self._gap(m) == 0]
+        total = any(m.total for m in self.found if m.count == count)
+        wanted = sum(not group.doubtful for group in self.groups)
+        if wanted == 1 and count is not None:
+            return count  # the others are hardly asked for
+        return 1 if (ahead or total) and count == len(self.groups) else None
+
+    def _one_tube(self) -> bool:
+        ods = {group.place("od") for group in self.groups}
+        return len(ods) == 1 and -1 not in ods
+
+
+def places_of(groups: list[Group]) -> list[int]:
+    """Where each request stands in the layout's text: at the first figure of its very own."""
+    owners: dict[int, int] = {}
+    for group in groups:
+        for start in {f.start for figures in group.slots.values() for f in figures}:
+            owners[start] = owners.get(start, 0) + 1
+    places = []
+    for group in groups:
+        starts = [
+            figure.start
+            for slot, figures in group.slots.items()
+            for figure in figures
+            if owners[figure.start] == 1 and slot not in group.shared
+        ]
+        anchor = group.anchor
+        places.append(min(starts) if starts else anchor.start if anchor is not None else -1)
+    return places

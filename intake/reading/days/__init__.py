@@ -1,0 +1,1 @@
+"""When the mandrels are needed."""

@@ -1,0 +1,61 @@
+"""Days that are not those of the mandrel though words of coming or wishing stand before them: the
+day on which customers want to be told a date, and that by which they have to do their own work."""
+
+# ruff: noqa: E501 - lists of words stand on one line
+
+from __future__ import annotations
+
+from ..text.phrases import Words, phrases, word_set
+from . import words as d
+
+_TOLD = phrases(
+    "delivery date | ship date | shipping date | dock date | arrival date | delivery time | eta",
+    "delivery estimate | shipping estimate | liefertermin | lieferdatum | lieferzeit",
+    "date de livraison | délai de livraison | délai | fecha de entrega | plazo de entrega | plazo",
+    "data di consegna | tempi di consegna | leverdatum | levertijd",
+)
+_ASKED_OF = word_set(
+    "a an your any some firm euren ihren einen un une votre vos su una il vostra een uw jullie"
+)
+"""Before it: it is not known yet. 'The delivery date by ...' may be the customer's own."""
+_ASKS = word_set(
+    "know give get have need send tell confirm advise provide want require see email brauche brauchen",
+    "benotige benotigen mitteilen nennen senden teilen besoin donner donnez envoyer indiquer necesito",
+    "necesitamos enviar indicar decir serve servono mandare comunicare nodig geven sturen laten",
+)
+_FAR = 6
+_MAKES = word_set(
+    "make build bend produce fabricate run assemble weld finish complete cut machine manufacture",
+    "order place commit submit start begin decide",
+    "machen bauen biegen fertigen produzieren schweissen bestellen fabriquer cintrer produire souder",
+    "commander fabricar doblar producir soldar pedir produrre curvare piegare saldare ordinare",
+    "maken bouwen buigen lassen bestellen",
+)
+_TOOLS = d.TOOLS - word_set("it them one")
+_ITS = word_set("it them one this these those")
+_OTHERS = word_set("you your u sie vous usted ustedes voi jullie")
+_PERSONS_ASKED = 3
+
+
+def is_date_asked(words: Words, at: int) -> bool:
+    """Whether the words at ``at`` name a day that customers ask for: 'let me know your ship date by
+    Thursday', 'I need a delivery date by Monday'; not 'delivery date: by Monday'."""
+    used = words.phrase(at, _TOLD)
+    if not used or words.at(at + used) not in d.LEADING | d.UNTIL:
+        return False
+    ahead = words.text[max(words.first[at], at - _FAR) : at]
+    return bool(ahead) and ahead[-1] in _ASKED_OF and bool(set(ahead) & _ASKS)
+
+
+def is_own_work(words: Words, wish: int, start: int) -> bool:
+    """Whether the wish at ``wish`` is what the customers have to do themselves until the day at
+    ``start``: 'we have to make 36 pieces by Jan 20', 'I must order by Dec 4'; not 'we need you to
+    make it by Friday'."""
+    between = words.text[wish:start]
+    before = words.text[max(words.first[wish], wish - _PERSONS_ASKED) : wish]
+    if set(between) & (_OTHERS | _TOOLS) or not set(before) & d.PERSONS - _OTHERS:
+        return False
+    making = next((n for n, word in enumerate(between) if word in _MAKES), None)
+    if making is None or making > _PERSONS_ASKED:
+        return False
+    return not set(between[making + 1 : making + 2]) & _ITS

@@ -1,0 +1,93 @@
+"""Whose day it is: that of the mandrel, or of what customers make, own, wait for or deliver."""
+
+from __future__ import annotations
+
+from ..text.phrases import Words, word_set
+from . import words as d
+
+_FAR = 6
+"""Words looked back for the subject of a clause."""
+_GOODS = word_set("material materials")
+_BOUGHT = word_set("parts items goods products part item")
+"""'Parts required on our dock': the buyer's own are 'our parts' and 'the customer's parts'."""
+_WHOSE = word_set("our my their his customer customers client finished bent other race")
+_OUR_STOCK = word_set("tube tubes tubing pipe pipes raw rohr")
+_OF_GOODS = word_set("required needed reqd wanted req")
+"""'Material required at our works by ...': to a buyer's office all that it buys is material."""
+_MEASURES = (d.MEASURES | word_set("centerline centreline")) - {"tube"}
+_GOES_ON = word_set("is are was were be been being it them this these those the a an to and or")
+_SENTENCES_BACK = 60
+"""Words looked back for what a loose 'By Nov 20' leans on."""
+
+
+def is_anothers(words: Words, start: int, place: int) -> bool:
+    """Whether a day is that of what customers make, own or wait for, or of their own deliveries.
+
+    ``start`` is where the day stands, ``place`` the word that says what it is for.
+
+    'The tube is delivered Friday', 'we have to ship the chairs on December 18', 'vessel ETA'.
+    """
+    if words.at(place) == "need" and words.at(place + 1) in d.LEADING:
+        return False  # "its a chassis part need by nov 9": parts would be needed
+    if words.at(place) in {"need"} | _OF_GOODS and _opens_line(words, place):
+        return False  # "These are handrails for a boat", and on the next line "Required by 11/18"
+    if words.at(place) == "delivery" and words.at(place + 1) in _OF_GOODS:
+        return False  # "a 4 in radius bend die delivery needed by 12/15"
+    if words.at(place) in _OF_GOODS and words.at(place - 1) in _MEASURES:
+        return False  # "6061 tubing radius of 59 mm required by 18 November"
+    before = clause_before(words, place)
+    between = words.text[place:start]
+    if _OF_GOODS & {*before, words.at(place)} and not _OUR_STOCK & set(before):
+        goods = _GOODS if _WHOSE & set(before) else _GOODS | _BOUGHT
+        before = tuple(word for word in before if word not in goods)
+    if any(words.phrase(at, d.AT_PAYMENT) for at in range(max(0, place - 2), place)):
+        return True
+    if words.at(place) in d.SENDS and set(before) & d.OWN_HAND and not set(before) & d.YOURS:
+        return True
+    if d.TOOLS & {*before, *between}:
+        return False
+    direct = [word for word in between[1:5] if word not in ("of", "the", "our", "their", "der")]
+    named = bool(direct) and (direct[0] in d.THINGS or direct[0].isdecimal())
+    said = next((n for n, word in enumerate(reversed(before)) if word in d.PERSONS), len(before))
+    subject = before[len(before) - said :]  # "for the boat rails we need delivery"
+    return bool(d.THINGS & set(subject)) or (named and bool(d.THINGS & set(direct[:2])))
+
+
+def _opens_line(words: Words, place: int) -> bool:
+    """Whether a clause begins there with its line, and does not only go on in it."""
+    return words.at(place - 1) == "\n" and words.at(place - 2) not in _GOES_ON
+
+
+def clause_before(words: Words, place: int) -> tuple[str, ...]:
+    """The few words of the clause before a place."""
+    start = place
+    while start > max(0, place - _FAR, words.first[place]):
+        if words.at(start - 1) in d.CLAUSES:
+            break
+        start -= 1
+    return words.text[start:place]
+
+
+def leans_on_things(words: Words, start: int) -> bool:
+    """'We need 26 rails, ... By Nov 20 at the site.': the need before speaks of other things."""
+    for at in range(start - 1, max(-1, start - _SENTENCES_BACK), -1):
+        if words.phrase(at, d.WISH) or words.phrase(at, d.DELIVERY):
+            behind = set(words.text[at + 1 : at + 5])
+            return bool(behind & d.THINGS) and not behind & d.TOOLS
+    return False
+
+
+def is_last_day(words: Words, end: int) -> bool:
+    """'Before the end of the month? 30 October would be the last day that is any use to us.'"""
+    return any(words.phrase(at, d.LAST_DAY) for at in words.after(end, 2))
+
+
+def is_before_occasion(words: Words, at: int, start: int) -> bool:
+    """'Before the show so November 20 latest': the day is drawn from the show, not that of it."""
+    if words.at(at) not in d.OCCASIONS:
+        return False
+    between = words.text[at + 1 : start]
+    if set(between) & d.SO:
+        return True
+    beside = {*between, *words.text[start : start + 5]}
+    return "," in between and bool(beside & d.LATEST)

@@ -1,0 +1,1 @@
+"""Materials and grades, and which belongs to which size."""

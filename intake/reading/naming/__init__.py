@@ -1,0 +1,1 @@
+"""What each figure is: OD, wall, bore or radius, told by words, by order and by its neighbours."""

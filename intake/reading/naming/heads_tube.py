@@ -1,0 +1,59 @@
+"""Words before a figure that would name it, where a whole tube begins: 'legs are 1.25 x .065'."""
+
+from __future__ import annotations
+
+from ..text.cues import Cue
+from ..text.figures import Figure, Layout
+from ..text.patterns import word_set
+from ..text.roles import RADIUS_ROLES
+from .cue_sides import Found
+from .place_tests import is_diameter
+
+_PARTS = word_set(
+    "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla",
+    "barra hoop",
+)
+"""Parts that have a length, and may be made of tube."""
+_INNER_OF_TWO = word_set("inner innen innere inneres intérieur interior interno binnen")
+_ONE_TOOL = word_set("mandrel dorn mandrin mandrino mandril doorn")
+
+
+def is_nominal(layout: Layout, figure: Figure, left: Found) -> bool:
+    """'A mandrel 3 sch 10 pipe' counts nothing: the 3 is the pipe's size."""
+    after = layout.after_in_sentence(figure)
+    singular = layout.tokens[left.token].text in _ONE_TOOL
+    return (
+        singular and after is not None and after.unit == "sch" and after.token == figure.token + 1
+    )
+
+
+def heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
+    """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius; and the
+    'inner: 1.000 x .035' of two tubes is no bore."""
+    second = layout.after_in_sentence(figure)
+    if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
+        return True  # "the hoop is 1-3/4 in 11 gauge"
+    walled = second is not None and second.link == "times" and is_diameter(figure)
+    if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
+        return True  # "hydraulic line 12 x 1.5", "two sizes on this job: 28 x 2"
+    if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
+        # "legs are 1.25 x .065", "legs 1 x 18 ga": a length has no wall
+        if second is not None and second.link == "times" and second.is_gauge:
+            return True
+        if walled and _is_wall(layout, left, figure, second):
+            return True
+    inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
+    if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
+        return False
+    third = layout.after(second)
+    if third is not None and third.link == "times":
+        return False
+    return second.role is None and second.number.value * 3 < figure.number.value
+
+
+def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:
+    """Whether what is multiplied can only be a wall: no order or drawing has that number."""
+    if second is None or second.number.value * 3 >= figure.number.value:
+        return False
+    between = layout.text[layout.tokens[left.token].end : figure.start]
+    return second.number.style == "decimal" or ":" in between

@@ -1,0 +1,74 @@
+"""Nets for what the sender puts right: a word of taking back, and nothing or the wrong thing taken.
+
+Each raises a doubt and reads nothing anew; see ``nets.py``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from ..said.put_right import is_alone
+from ..sizes.groups import Group, Slot
+from ..text.figures import Figure, Layout
+from .words import CHANGED, PUTS_RIGHT, TAKES_BACK
+
+PUT_RIGHT = "the message puts a figure right, and it is not clear which"
+_FAR = 160
+"""Characters between two figures of one kind in which a word takes the first back."""
+
+
+def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'Quarter inch wall?? no, an eighth': two sizes that differ in one figure, and a word of
+    taking back between the two."""
+    for first, second in pairwise(groups):
+        slot = _only_difference(first, second)
+        if slot is None or first.doubtful or second.doubtful:
+            continue  # which of the two is meant, or that it isn't known, was heard
+        one, two = first.slots[slot][0], second.slots[slot][0]
+        between = layout.text[one.end : two.start]
+        if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I gave you the wrong radius': said, and yet two sizes differ in one figure only."""
+    text = " ".join(layout.text.casefold().split()) if len(groups) > 1 else ""
+    if not (PUTS_RIGHT.search(text) or CHANGED.search(text)):
+        return
+    for first, second in pairwise(groups):
+        known = first.doubtful or second.doubtful
+        if not known and _only_difference(first, second) is not None:
+            yield first, PUT_RIGHT
+            yield second, PUT_RIGHT
+
+
+def _left_wrong(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
+    """'I gave you the wrong radius, it is 5': the figure that puts it right is in no size."""
+    held = {f.index for group in groups for figures in group.slots.values() for f in figures}
+    loose = [f for f in layout.figures if f.index not in held and _is_loose(f)]
+    wrong = {s for f in loose for s in (f.sentence, f.sentence - 1) if layout.says(s, PUTS_RIGHT)}
+    alone = any(f.corrects and is_alone(layout, f) for f in loose)  # "Oops no. It is 4."
+    if alone or any(f.sentence in wrong or f.sentence - 1 in wrong for f in loose):
+        yield from ((group, PUT_RIGHT) for group in groups)
+
+
+def _is_loose(figure: Figure) -> bool:
+    return figure.role is None and figure.row is None and not figure.negated
+
+
+def _only_difference(first: Group, second: Group) -> Slot | None:
+    """The one slot in which two groups have different figures; None where there are more."""
+    if set(first.slots) != set(second.slots):
+        return None
+    slots = [slot for slot in first.slots if not _alike(first, second, slot)]
+    return slots[0] if len(slots) == 1 else None
+
+
+def _alike(first: Group, second: Group, slot: Slot) -> bool:
+    one, two = first.slots[slot][0], second.slots[slot][0]
+    return one is two or (one.number.value == two.number.value and one.unit == two.unit)
+
+
+PUTTING_RIGHT = (_taken_back, _unmended, _left_wrong)

@@ -1,0 +1,1 @@
+"""Numbers as customers spell them, with the signs and units right beside them."""

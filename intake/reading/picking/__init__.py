@@ -1,0 +1,1 @@
+"""Sizes of a list asked for or set aside by place, mark or name."""

@@ -1,0 +1,1 @@
+"""Which radius is meant, and which tube it is for."""

@@ -1,0 +1,59 @@
+"""One radius said twice, the second time with the side that it is measured to.
+
+'The die is stamped 3R and I put a tape on it, that's 3 inches to the inside of the bend': two
+figures of one radius. Where the first bears no side of its own, the second says which it is.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from ...late_pattern import late_pattern
+from ..text.figures import Figure, Layout
+from ..text.patterns import any_of, whole_words
+
+_FAR = 160
+"""So many characters behind the first stands the second."""
+_SAME_SIGNS = late_pattern(
+    r"\b"
+    + any_of(
+        "that's | that is | which is | i\\.e | meaning | means | in other words | so | it's",
+        "it is",
+        "measured | measures | d\\.h | das heißt | also | sprich | das ist | gemessen | heißt",
+        "c'est-à-dire | soit | donc | c'est | mesuré | es decir | o sea | así que | medido",
+        "eso es",
+        "cioè | ossia | quindi | misurato | vale a dire | dus | oftewel | d\\.w\\.z | gemeten",
+        "dat is",
+    )
+    + r"(?![\w'])"
+)
+_ANOTHER = whole_words(
+    "another | second | other | also | and one | each | both | noch ein\\w* | zweite\\w* | beide",
+    "autre | deuxième | aussi | otro | segundo | también | altro | secondo | anche | ander",
+    "tweede",
+)
+
+
+def join_radii(layout: Layout) -> None:
+    """Give a radius that is told again the side that is told with it then, and drop the second."""
+    radii = [f for f in layout.figures if f.role in ("radius", "inside_r", "outside_r")]
+    for first, again in pairwise(radii):
+        if first.role != "radius" or again.role == "radius" or first.unit == "D":
+            continue
+        if first.negated or again.negated or first.row is not None or again.row is not None:
+            continue
+        if again.start - first.end > _FAR or not _agree(first, again):
+            continue
+        between = layout.text[first.end : again.start].casefold().replace("’", "'")
+        tubes = [f for f in layout.figures[first.index + 1 : again.index] if f.role == "od"]
+        if tubes or _ANOTHER.search(between) or not _SAME_SIGNS.search(between):
+            continue
+        first.role = again.role
+        first.unit = first.unit or again.unit
+        first.notes = [note for note in first.notes if not note.startswith("taken for the radius")]
+        again.give("noise", "same")
+
+
+def _agree(first: Figure, again: Figure) -> bool:
+    same_unit = first.unit is None or again.unit is None or first.unit == again.unit
+    return same_unit and first.number.value == again.number.value

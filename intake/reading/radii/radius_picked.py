@@ -1,0 +1,91 @@
+"""One radius taken from a list: 'any of our dies would do: 4, 5 or 6 CLR; let us use the 5'.
+
+The radius that is picked stays, the others of its list measure nothing.
+"""
+
+from __future__ import annotations
+
+from ...late_pattern import late_pattern
+from ..text.figures import LISTED, Figure, Layout
+from ..text.patterns import any_of
+from ..text.roles import RADIUS_ROLES
+
+_THE = (
+    r"(?:the|our|my|a|den|die|das|unseren|le|la|el|la|il|quello|de|het|die)\s"
+    r"(?:(?:one (?:with|of)|mit|mit dem|avec|de|del?|da|con|van|met)\s)?(?:r\s?)?"
+)
+_PICKS = any_of(
+    r"(?:use|using|choose|pick|take|run|go(?:ing)? (?:ahead )?(?:with|for)|settle(?:d)? on|opt for"
+    r"|stick with|plan on|base (?:it|this|that|everything) on|based on|figure on|assume"
+    r"|(?:quote|price)(?: it| this| that| me| us)?(?: for| on| with)?(?: using)?)",
+    r"(?:nehmen|verwenden|nutzen|benutzen|wählen)(?: wir| sie| hier)*",
+    r"(?:prenons|prendre|utiliser|utilisons|utilisera|choisissons|on prend)",
+    r"(?:usamos|usaremos|usar|vamos (?:a usar|con)|tomamos|elegimos)",
+    r"(?:usiamo|useremo|usare|prendiamo|scegliamo)",
+    r"(?:gebruiken|nemen|kiezen)(?: we| wij)?",
+)
+_PICKED_AHEAD = late_pattern(rf"\b{_PICKS}\s{_THE}$")
+_WILL = (
+    r"(?:would|will|shall|is going to|is|wird|wäre|ist|sera|serait|será|sería|sarà|sarebbe|wordt)"
+)
+_PICKED_BEHIND = late_pattern(
+    r"^(?:er)?\W{0,2}(?:mm|inch|in)?\W{0,2}(?:clr |radius |die |one |cent\w+ ?line )*"
+    + _WILL
+    + r" (?:be )?(?:(?:used|the one|best|the choice|our choice|preferred)\b"
+    r"|verwendet|genommen|utilisée?|usad[oa]|usat[oa]|gebruikt)"
+)
+_NOT_SO = late_pattern(
+    r"\b(?:not|never|can'?t|won'?t|don'?t|nicht|pas|no|non|niet|if|wenn|si|se|als)\b"
+)
+_MOST = 200
+"""Of so many figures nobody says in prose which radius is picked."""
+_BEFORE, _AFTER = 40, 60
+"""Characters of a clause on either side of a figure in which it is picked."""
+
+
+def hear_radius_picked(layout: Layout) -> None:
+    """Set the other radii of a list aside where a later figure picks one of them."""
+    if len(layout.figures) > _MOST:
+        return
+    for run in _lists(layout):
+        values = [figure.number.value for figure in run]
+        for figure in layout.figures[run[-1].index + 1 :]:
+            if values.count(figure.number.value) != 1 or not _is_picked(layout, figure):
+                continue
+            kept = run[values.index(figure.number.value)]
+            if figure.unit not in (None, kept.unit):
+                continue
+            for other in run:
+                if other is not kept:
+                    other.give("noise", "list")
+            figure.give("noise", "same")
+            break
+
+
+def _lists(layout: Layout) -> list[list[Figure]]:
+    """Radii named in one breath: '4, 5 or 6 CLR'."""
+    runs: list[list[Figure]] = []
+    for figure in layout.figures:
+        if figure.role not in RADIUS_ROLES or figure.row is not None or figure.negated:
+            continue
+        last = runs[-1][-1] if runs else None
+        goes_on = last is not None and last.index == figure.index - 1 and figure.link in LISTED
+        goes_on = goes_on and all(figure.number.value != f.number.value for f in runs[-1])
+        if goes_on and last is not None and last.sentence == figure.sentence:
+            runs[-1].append(figure)
+        else:
+            runs.append([figure])
+    return [run for run in runs if len(run) > 1]
+
+
+def _is_picked(layout: Layout, figure: Figure) -> bool:
+    """Whether the words of its clause take it, and do not ask whether one could."""
+    ahead = layout.words(max(0, figure.start - _BEFORE), figure.start).casefold()
+    behind = layout.words(figure.end, figure.end + _AFTER).casefold().replace("’", "'")
+    for sign in (". ", "; ", ", ", "\n"):
+        ahead = ahead.rpartition(sign)[2]
+    ends = [at for sign in (".", ";", "\n", "?") if (at := behind.find(sign)) >= 0]
+    if _NOT_SO.search(ahead) or behind[min(ends, default=0) : min(ends, default=0) + 1] == "?":
+        return False
+    ahead = " ".join(ahead.split()) + " "
+    return _PICKED_AHEAD.search(ahead) is not None or _PICKED_BEHIND.match(behind) is not None

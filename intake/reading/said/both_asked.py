@@ -1,0 +1,29 @@
+"""Two values that are both asked for, though 'or' parts them: '3 or 3.5, quote both please'."""
+
+from __future__ import annotations
+
+import re
+
+from ...late_pattern import late_pattern
+from ..text.patterns import any_of
+
+_BOTH = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:quote|price|quotes? for|prices? for|make|need|want|offer|send)"
+        r"(?:\s(?:me|us))?(?:\s(?:prices?|a price)\s(?:for|on))?\sboth",
+        "both (?:please|of them please|quoted|priced) | each of the two | one for each",
+        "bitte beide(?:s)? | beide(?:s)? (?:bitte|anbieten) | für beide(?: bitte)?",
+        "les deux s'il | chiffre[rz] les deux | prix (?:pour|des) (?:les )?deux",
+        "(?:precio|presupuesto) (?:de|para) (?:los|las) dos | ambos por favor | cotice(?:n)? ambos",
+        "(?:prezzo|offerta|preventivo) per (?:entrambi|tutti e due) | entrambi per favore",
+        "(?:prijs|offerte) voor (?:beide|allebei) | beide graag | allebei graag",
+    )
+    + r"\b(?!\s(?:ends|sides|bends|legs|have|has|are|is)\b)",
+    re.IGNORECASE,
+)
+
+
+def asks_for_both(text: str) -> bool:
+    """Whether a message wants both of two values that it offers."""
+    return _BOTH.search(text) is not None

@@ -1,0 +1,1 @@
+"""Tables in a message, row by row."""

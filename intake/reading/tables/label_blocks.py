@@ -1,0 +1,165 @@
+"""Forms that are filled in again and again: lines 'OD: 1.5', 'Wall: .065', 'Qty: 2' for each size.
+
+Each block is a row of a table whose heads are its labels: a value that is missing ('CLR: -') is not
+looked for in the next line, and what a label tells to be no length ('Annual volume: 500') is none.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+
+from ..text.figures import Layout
+from ..text.roles import LENGTH_ROLES, Role
+from .cells import Cell, Column, ColumnRole, column_of, has_unit
+from .rows import Placed
+
+_SIZES = LENGTH_ROLES | {"nps", "dn", "schedule", "times_d"}
+_FEWEST_LENGTHS = 2
+_FEWEST_BLOCKS = 2
+_LONGEST_LABEL = 6
+"""Tokens of a label, its unit and brackets among them."""
+_LONGEST_HEADING = 5
+"""Tokens of a line that parts two blocks: 'Item 3:', '--- 3 ---', 'Tube 2'."""
+_ASSIGNS = frozenset((":", "="))
+_PARTS = frozenset(("|", ";", "/", ","))
+
+
+@dataclass(slots=True)
+class _Run:
+    """Blocks right below each other."""
+
+    blocks: list[Placed] = field(default_factory=list)
+    lines: int = 0
+
+    def sizes(self) -> list[Placed]:
+        return [block for block in self.blocks if _lengths(block) >= _FEWEST_LENGTHS]
+
+
+def blocks_from(layout: Layout, lines: Sequence[list[int]], at: int) -> tuple[int, list[Placed]]:
+    """How many lines from the one at ``at`` on need not be looked at again, and what each of their
+    blocks says; no blocks where fewer than two sizes are told so."""
+    told = _lines_of_labels(layout, lines, at)
+    if len(told) >= _FEWEST_BLOCKS:
+        return len(told), told
+    if _labelled(layout, lines[at], dashes=True) is None:
+        return 1, []
+    run = _run(layout, lines, at)
+    sizes = run.sizes()
+    return run.lines, sizes if len(sizes) >= _FEWEST_BLOCKS else []
+
+
+def _run(layout: Layout, lines: Sequence[list[int]], at: int) -> _Run:
+    run, block, labels = _Run(), list[tuple[Column, Cell]](), set[str]()
+    for number in range(at, len(lines)):
+        if _lengths(list(_pairs(layout, lines[number]))) >= _FEWEST_LENGTHS:
+            break  # a size on one line
+        pair = _labelled(layout, lines[number], dashes=True, known=number == at)
+        if pair is None:
+            if len(lines[number]) > _LONGEST_HEADING or not _goes_on(layout, lines, number):
+                break
+            run.blocks.append(block)
+            block, labels = [], set()
+            continue
+        label = _words(layout, lines[number], pair[1])
+        if label in labels or (pair[0].role in _SIZES and _has(block, pair[0])):
+            run.blocks.append(block)
+            block, labels = [], set()
+        labels.add(label)
+        block.append(pair)
+        run.lines = number + 1 - at
+    run.blocks.append(block)
+    return run
+
+
+def _goes_on(layout: Layout, lines: Sequence[list[int]], number: int) -> bool:
+    """Whether a label stands right below the line, or below one more of its kind."""
+    below = lines[number + 1 : number + 3]
+    return any(_labelled(layout, line, dashes=True) is not None for line in below)
+
+
+def _lines_of_labels(layout: Layout, lines: Sequence[list[int]], at: int) -> list[Placed]:
+    """'OD: 1.5 / Wall: .065 / Qty: 2': each line a block of its own."""
+    found: list[Placed] = []
+    for indexes in lines[at:]:
+        placed = list(_pairs(layout, indexes))
+        if _lengths(placed) < _FEWEST_LENGTHS:
+            break
+        found.append(placed)
+    return found
+
+
+def _pairs(layout: Layout, indexes: Sequence[int]) -> Iterator[tuple[Column, Cell]]:
+    """The labels of one line, each with what stands behind it up to the next."""
+    indexes = indexes[_numbered(layout, indexes) :]
+    starts = [0]
+    for place, index in enumerate(indexes):
+        token = layout.tokens[index]
+        parts = token.text in _PARTS or token.kind == "gap"
+        if token.text == "/" and not layout.text[token.start - 1 : token.start].isspace():
+            continue  # "D/e = 12"
+        behind = indexes[place + 1 : place + 2 + _LONGEST_LABEL]
+        if parts and _labelled(layout, behind, dashes=False) is not None:
+            starts.append(place + 1)
+    for begin, end in zip(starts, [*starts[1:], len(indexes) + 1], strict=True):
+        pair = _labelled(layout, indexes[begin : end - 1], dashes=False)
+        if pair is not None:
+            yield pair
+
+
+def _numbered(layout: Layout, indexes: Sequence[int]) -> int:
+    """How many tokens number the line: '1) ', '2. ', '- '."""
+    texts = [layout.tokens[index].text for index in indexes[:2]]
+    if not texts:
+        return 0
+    first = layout.tokens[indexes[0]]
+    if texts[0] in ("-", "*") or first.block == "item":
+        return 1
+    number = first.number is not None and not first.cues
+    return 2 if number and len(texts) > 1 and texts[1] in (")", ".", ":") else 0
+
+
+def _labelled(
+    layout: Layout, indexes: Sequence[int], *, dashes: bool, known: bool = True
+) -> tuple[Column, Cell] | None:
+    """The label that a line begins with, and its value; None where it begins with none."""
+    for place, index in enumerate(indexes[: _LONGEST_LABEL + 1]):
+        token = layout.tokens[index]
+        tab = token.kind == "gap" and "\t" in token.text
+        if token.text in _ASSIGNS or (dashes and (token.text == "-" or tab)):
+            head = indexes[:place]
+            label = Cell(0, tuple(head))
+            column = column_of(layout, label) if head else None
+            if column is None or (len(head) == 1 and has_unit(layout, label)):
+                return None  # "OD, mm: 38"
+            value = tuple(indexes[place + 1 :])
+            if known and token.text not in _ASSIGNS and not column.role:
+                return None  # "Thanks - Jo"
+            return column, Cell(token.end, value)
+        if token.number is not None:
+            sign = layout.text[token.start : token.number.start].rstrip()[-1:]
+            if not (sign in _ASSIGNS or (dashes and sign == "-")) or not token.cues:
+                return None
+            # "CLR: 4.5", "Tube Ø: 38": label and figure are one token
+            column = Column(_column_role(token.cues[0].role), None, token.start)
+            return column, Cell(token.number.start, tuple(indexes[place:]))
+    return None
+
+
+def _column_role(role: Role) -> ColumnRole:
+    return role if role in _SIZES else ""
+
+
+def _words(layout: Layout, indexes: Sequence[int], cell: Cell) -> str:
+    return " ".join(
+        layout.tokens[index].text for index in indexes if layout.tokens[index].start < cell.offset
+    )
+
+
+def _has(block: Placed, column: Column) -> bool:
+    return any(one.role == column.role for one, _ in block)
+
+
+def _lengths(block: Placed) -> int:
+    """How many different lengths, or names of sizes, a block tells."""
+    return len({column.role for column, cell in block if column.role in _SIZES})

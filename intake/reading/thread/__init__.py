@@ -1,0 +1,1 @@
+"""What a reply takes from the mails that it quotes."""

@@ -1,0 +1,272 @@
+"""Which of several sizes a message asks for, and which it only tells of; those are doubted.
+
+'Please quote 42 x 2 on R 84. 30 x 3 we bend on R 75 without one': nothing in the second rules it
+out in so many words, but nothing asks for it either. And where one mandrel is asked for, only one
+of the sizes can be meant.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from ...late_pattern import late_pattern
+from ..sizes.groups import Group, own_figures, slot_of
+from ..text.figures import Figure, Layout
+from ..text.patterns import any_of, whole_words
+
+ONLY_TOLD = "its sentence tells of it, and does not ask for it"
+ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
+
+_ASKS = whole_words(
+    r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
+    r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
+    r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
+    r"would like | i'd like | we'd like",
+    r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
+    r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
+    r"each",
+    r"brauch\w* | benötig\w* | anfrage | anbiet\w* | angebot\w* | bitte | bestell\w* | preis\w*",
+    r"kost\w+ | such(?:e|en) | möcht\w+ | hätte\w* | dorne? für | auch | noch | außerdem | dazu",
+    r"besoin | cherch\w+ | devis | prix | combien | voudr\w+ | souhait\w+ | command\w+ | faudrait",
+    r"faut | pouvez | pourri\w+ | aussi | également | mandrins? pour",
+    r"necesit\w+ | precios? | cotiz\w+ | presupuest\w+ | quier\w+ | querem\w+ | busc\w+",
+    r"quisi\w+ | hac\w+ falta | oferta | también | además | mandril(?:es)? para | pueden | podrían",
+    r"podéis | serv\w+ | bisogno | preventiv\w+ | prezz\w+ | costa\w* | vorre\w+ | cerchiam\w+",
+    r"cerco | offerta | anche | mandrin\w+ per | potete | può",
+    r"nodig | zoek\w* | offerte\w* | prijs\w* | wil(?:len)? | graag | bestel\w* | ook | nog | kunt",
+    r"doorn(?:en|s)? voor",
+)
+_ALSO_TELLS = late_pattern(
+    r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
+    r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
+    r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
+    r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor))\b"
+)
+"""Such an 'also' asks for nothing, and no more does 'the mandrel for 1.5 x .065'."""
+_TELLS = whole_words(
+    r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
+    r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
+    r"goes | go | went | works?",
+    r"reference | comparison | before | last | earlier | already | i've | we've | it's | that's",
+    r"i'm | ours | mine | arrived | covered",
+    r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
+    r"bisher | vergleich | geht | läuft | funktioniert",
+    r"nous | vous | elle | ils | est | sont | était | étaient | avons | avez | notre | j'ai",
+    r"va | vont | marche | arrivé\w* | livré\w*",
+    r"era | eran | tenemos | tengo | hemos | nuestr\w+ | yo | ya | está | están | funciona | van",
+    r"sono | erano | abbiamo | ho | nostr\w+ | mio | mia | già | vanno | funziona | arrivat\w+",
+    r"ik | wij | jullie | zijn | hebben | heb | heeft | onze | mijn | vergelijking | gaat | werkt",
+)
+_ONE = whole_words(
+    r"(?:one|1|a|single) (?:\w+ ){0,2}?mandrel | (?:just|only) one",
+    r"one (?:only|off|piece|pc)",
+    r"1 (?:off|pcs?|piece|ea|each|only|nos?|stk|stück|st|pz|pza|ud|stuks?) | one-off",
+    r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?(?:1|one)",
+    r"(?:get|quote|price|want|need|have|take|for) (?:just |only )?(?:one|1)"
+    r"(?= (?:for|please|of)|[.,;!?\n]|$)",
+    r"(?:einen|ein|einem) (?:\w+)?dorn | un (?:seul )?mandrin | un (?:solo )?mandril",
+    r"un (?:solo )?mandrino | un'anima | (?:één|een) doorn",
+)
+_ONE_AND_ONE = (
+    r"one for the [^.;]{1,40}? and one for",
+    r"one mandrel for the [^.;]{1,40}? and (?:one|another) for",
+    r"einen (?:\w*dorn )?für [^.;]{1,40}? und einen für",
+    r"un (?:mandrin )?pour [^.;]{1,40}? et un pour",
+    r"un(?:o| mandril) para [^.;]{1,40}? y (?:otro|uno) para",
+    r"un(?:o| mandrino) per [^.;]{1,40}? e uno per",
+    r"een (?:doorn )?voor [^.;]{1,40}? en een voor",
+)
+_FOR_EACH = (
+    r"(?:je|pro) (?:größe|abmessung|rohr|radius|maß|position)",
+    r"par (?:taille|dimension|tube|rayon|diamètre|ligne)",
+    r"por (?:medida|tubo|radio|diámetro|línea)",
+    r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
+)
+_SEVERAL = whole_words(
+    *_ONE_AND_ONE,
+    *_FOR_EACH,
+    r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
+    r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
+    r"each | per (?:die|size|row|line|radius|tube|item|od|wall|option) | both | another | also",
+    r"either | (?:two|2|three|3) (?:ways|options|alternatives|variants|versions) | option",
+    r"variante? | alternative | varianten | opción | opzione | optie",
+    r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
+    r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
+    r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne",
+    r"auch",
+    r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
+    r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
+    r"(?:the )?same(?: again)? (?:in|for|with|but)\b | as well | too(?= ?(?:[.,;!]|$))",
+    r"(?:and|plus|und|et|y|e|en) (?:two|three|four|2|3|4|zwei"
+    r"|drei|deux|trois|dos|tres|due|tre|twee|drie) (?:for|für|pour|para|per|voor|of|in)",
+    r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
+    r"beide | (?:twee|drie) doorn(?:en|s) | ook | combinations? | separate(?:ly)?",
+    r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
+    r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
+)
+_ONE_ALONE = late_pattern(
+    r"(?:^|[.;!?:,(]\s?|\bso:?\s|\bjust\s|\bonly\s)(?:just |only )?(?:"
+    + any_of(
+        r"(?:one|1|a single) mandrel(?: only)?",
+        r"(?:just|only) (?:buying |need(?:ing)? )?(?:the )?one",
+        r"(?:just |only )?buying (?:just |only )?one | one mandrel is (?:enough|all)",
+        r"(?:nur )?(?:ein|einen|1) dorn | un(?: seul)? mandrin | un(?: solo)? mandril | solo uno",
+        r"un(?: solo)? mandrino | (?:slechts )?(?:één|een|1) doorn",
+    )
+    + r")(?=\s?(?:please|pls|only|bitte|svp|s'il vous plaît|por favor|per favore|graag|alstublieft"
+    r"|,? thanks)?\s?(?:[.,;!?)]|$))"
+)
+"""'One mandrel please.': a sentence of its own, whatever else is told."""
+_EVERY = whole_words(
+    *_ONE_AND_ONE,
+    *_FOR_EACH,
+    r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
+    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
+    r"ambos",
+    r"ogni | ognuno | entrambi | ciascun\w* | elk | elke | one more | another | and one",
+    r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|be)",
+)
+_THAT_ONE = whole_words(
+    r"(?:for|of) (?:that|this|it|the new|the thin|the small|the big)\w*(?: one| stuff| tube)?",
+    r"(?:dafür|hierfür|davon) | für (?:dieses|das neue|diese) | pour (?:celui|ce nouveau|cela)",
+    r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
+)
+OF_EACH = whole_words(
+    *_ONE_AND_ONE,
+    *_FOR_EACH,
+    r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
+    r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
+    r"ciascun\w* | elk | elke | beide",
+)
+_THANKS = late_pattern(
+    r"\bthank(?:s to)? you\b|\b(?:ich |wir )?danken? (?:ihnen|euch|dir)\b|\bmerci à vous\b"
+    r"|\bgracias a (?:usted(?:es)?|vosotros)\b|\bgrazie a (?:voi|lei)\b|\bdank (?:u|je)\b"
+)
+_ITEM = whole_words(
+    r"(?:item|pos|position|poste?|line|nr|no|posición|posizione|regel|zeile)\W{0,2} ?"
+    r"(?:\d{1,3}|[a-f])",
+)
+"""'Item 2 - tube 45 x 1.5 ...': of a list of what is wanted."""
+_FAR = 240
+"""Characters of a sentence on either side of a figure that speak of it."""
+_LINES = 2
+"""A sentence over so many lines is a list, and each line speaks for itself."""
+
+
+_LABEL = late_pattern(r"\s*(?:[^\s\n]{1,16}\s+){0,4}[^\s\w]*")
+"""What may stand before the first figure of a line: '2)', 'Egret bench -', 'dash 12 ('."""
+_NO_LABEL = whole_words(
+    "as | than | like | to | of | is | was | are | were | the | with | from | und | mit | wie",
+    "von | comme | que | avec | como | come | con | zoals | van | met | go | goes | gehen | max",
+)
+
+
+def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """Which sizes are only told of; none where that goes for all, or all are asked for together."""
+    if OF_EACH.search(layout.text.casefold()):
+        return [False] * len(groups)
+    lent = _lent(groups)
+    said = [words_around(layout, _first_figures(group, lent)) for group in groups]
+    tells = [
+        group.row is None and any(map(_only_tells, sentences)) and not any(map(_asks, sentences))
+        for group, sentences in zip(groups, said, strict=True)
+    ]
+    return [False] * len(groups) if all(tells) else tells
+
+
+def _lent(groups: Sequence[Group]) -> dict[int, list[Group]]:
+    """The sizes that share each figure with one before them."""
+    lent: dict[int, list[Group]] = {}
+    for group in groups:
+        for slot in group.shared & group.slots.keys():
+            for figure in group.slots[slot]:
+                lent.setdefault(figure.index, []).append(group)
+    return lent
+
+
+def _first_figures(group: Group, lent: Mapping[int, Sequence[Group]]) -> list[Figure]:
+    """The OD, or where that is shared whatever is a size's own: a wall may be told for all. 'OD is
+    38. Option A: wall 2, option B: wall 3': the first has no more of the OD than the second."""
+    held = own_figures(group)
+    own = [f for f in held if all(other is group for other in lent.get(f.index, ()))] or held
+    return [figure for figure in own if slot_of(figure) == "od"] or own
+
+
+def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) -> list[bool]:
+    """Which sizes may not be meant where one mandrel is asked for, once, and no word says more:
+    all but the one whose sentence asks, or the sentence right behind it. ``told`` are casefolded
+    words that speak of a mandrel which is there: that one is not asked for."""
+    text = " ".join(layout.text.casefold().replace("’", "'").split())
+    for words in told:
+        text = text.replace(words, " ")
+    ones = len(_ONE.findall(text))
+    alone = ones <= 1 and _ONE_ALONE.search(text) is not None and not _EVERY.search(text)
+    once = ones == 1 and not _SEVERAL.search(text)
+    if not (alone or once) or _ends_of_range(groups):
+        return [False] * len(groups)
+    return not_asked(layout, groups)
+
+
+def _ends_of_range(groups: Sequence[Group]) -> bool:
+    """'Wall .065 to .095': one tube, whose ends are told apart by what is in doubt already."""
+    first, *rest = groups
+    apart = {
+        slot
+        for group in rest
+        for slot in {*group.slots, *first.slots}
+        if group.slots.get(slot) != first.slots.get(slot)
+    }
+    return len(apart) == 1 and any(
+        "range" in figure.notes for group in groups for figure in group.slots.get(min(apart), ())
+    )
+
+
+def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """All sizes but the one, where there is just one, whose sentence or the next one asks."""
+    asked = [any(map(_asks, words_around(layout, own_figures(group)))) for group in groups]
+    if not any(asked):
+        asked = [_asked_behind(layout, group) for group in groups]
+    return [not (asks and sum(asked) == 1) for asks in asked]
+
+
+def _asks(words: str) -> bool:
+    return _ASKS.search(_ALSO_TELLS.sub(" ", words)) is not None
+
+
+def _asked_behind(layout: Layout, group: Group) -> bool:
+    """'Now we picked up a job in 1.625 x .083. Need a mandrel for that one.'"""
+    own = own_figures(group)
+    following = own[-1].sentence + 1 if own else 0
+    if not own or layout.in_sentence(following):
+        return False
+    return _THAT_ONE.search(layout.sentence_text(following)) is not None
+
+
+def _only_tells(words: str) -> bool:
+    words = _THANKS.sub(" ", words)
+    return _TELLS.search(words) is not None and _ITEM.search(words) is None
+
+
+def words_around(layout: Layout, figures: Sequence[Figure]) -> list[str]:
+    """The sentence of each figure, or of a list its own line of it; casefolded."""
+    return [_words_around(layout, figure) for figure in figures]
+
+
+def _words_around(layout: Layout, figure: Figure) -> str:
+    figures = layout.in_sentence(figure.sentence)
+    begin = layout.sentence_start(figure.sentence)
+    end = begin + len(layout.sentence_text(figure.sentence))
+    if figures[-1].line - figures[0].line >= _LINES or opens_line(layout, figure):
+        begin = max(begin, layout.text.rfind("\n", 0, figure.start) + 1)
+        line_end = layout.text.find("\n", figure.end)
+        end = min(end, line_end if line_end >= 0 else end)
+    near = layout.text[max(begin, figure.start - _FAR) : min(end, figure.end + _FAR)]
+    return near.replace("\n", " ").casefold()
+
+
+def opens_line(layout: Layout, figure: Figure) -> bool:
+    """Whether a figure is the first of its line, but for a label: '2) 1.5 x .065'."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    words = layout.words(begin, figure.start)
+    return _LABEL.fullmatch(words) is not None and not _NO_LABEL.search(words)

@@ -1,0 +1,149 @@
+"""More words that say plainly why the size beside them needs no mandrel: it stays straight, it is
+bent empty, it is done already, it is not needed here, it comes later if all goes well.
+
+As ``told_plainly_words``: searched in casefolded words on one size, and narrower than
+``told_words``.
+"""
+
+from __future__ import annotations
+
+from ..text.patterns import whole_words
+
+STRAIGHT = whole_words(
+    r"(?<!so )(?:they|those|these|that|which|them)(?:'re| are| is| all| both| of course| will| do)*"
+    r" (?:just |only |all |dead )?(?:stays? |remains? |be |kept )?(?:just |only |dead )?straight"
+    r"(?= ?(?:[.,;!?)]|$|and\b|so\b|anyway\b))",
+    r"(?<=\d)\W? (?:(?:mm|in|wall|od) )*(?:stays?|remains?|(?:is|are)(?: just| only"
+    r"| all)?) straight"
+    r"(?= ?(?:[.,;!?)]|$|and\b|so\b))",
+    r"(?:bleib(?:t|en)|ist|sind) (?:ja |natürlich |alle |ohnehin |nur )*gerade(?= ?(?:[.,;!?)]|$"
+    r"|und\b))",
+    r"(?:reste|restent|est|sont) (?:bien sûr |tou[st] |toutes )?droit(?:e|s|es)?(?= ?(?:[.,;!?)]|$"
+    r"|et\b))",
+    r"(?:va|van|es|son|queda|quedan) (?:siempre |todos )?rect[oa]s?(?= ?(?:[.,;!?)]|$|y\b))",
+    r"(?:resta|restano|è|sono) (?:sempre |tutti )?dritt[oaie](?= ?(?:[.,;!?)]|$|e\b))",
+    r"(?:blijft|blijven|is|zijn) (?:gewoon |allemaal )?recht(?= ?(?:[.,;!?)]|$|en\b))",
+)
+"""'The collectors are 3-1/2 x .065 but they are straight'."""
+BENT_EMPTY = whole_words(
+    r"(?:thick|heavy|stiff|strong) enough to (?:bend|go|do|be bent) (?:it |them |that "
+    r"|those )?(?:empty"
+    r"|without(?: (?:a|any|one))?(?: mandrel)?)",
+    r"(?:we|i)(?: can| just| always)? (?:bend|do|roll) (?:it|them|that|those|these|that one"
+    r"|this one)"
+    r" (?:cold |just |fine |ok )?(?:empty|without(?: (?:a |any )?(?:mandrel|one|anything))?)"
+    r"(?= ?(?:[.,;!?)]|$|and\b|so\b))",
+    r"(?:is|are|gets?) (?:all )?(?:bent|rolled|done) (?:empty|without(?: (?:a|any))?(?: mandrel"
+    r"| one)?)"
+    r"(?= ?(?:[.,;!?)]|$|and\b|so\b))",
+    r"(?:das|den|die|es) (?:biegen|rollen|machen) wir (?:\w+ )?ohne(?: (?:\w*dorn|alles|etwas))?"
+    r"(?= ?(?:[.,;!?)]|$|und\b))",
+    r"(?:biege|mache) ich (?:\w+ )?ohne(?: \w*dorn)?(?= ?(?:[.,;!?)]|$|und\b))",
+    r"(?:on|nous) (?:le|la|les) (?:cintre|cintrons|fait|faisons) (?:à froid "
+    r"|déjà )?(?:sans(?: mandrin"
+    r"| rien)?|à vide)(?= ?(?:[.,;!?)]|$|et\b))",
+    r"(?:lo|la|los|las) (?:curvamos|doblamos|hacemos) (?:\w+ )?(?:sin (?:mandril|nada)|en vacío)",
+    r"(?:lo|la|li|le) (?:pieghiamo|curviamo|facciamo) (?:\w+ )?(?:senza(?: (?:anima|mandrino"
+    r"|niente))?"
+    r"|a vuoto)(?= ?(?:[.,;!?)]|$|e\b))",
+    r"(?:dat|die|deze) buigen we (?:\w+ )?(?:zonder(?: doorn)?|leeg)(?= ?(?:[.,;!?)]|$|en\b))",
+)
+"""'The links are thick enough to bend empty', 'das biegen wir kalt ohne'."""
+DONE = whole_words(
+    r"(?<!for )(?<!of )(?<!on )(?<!with )(?<!to )(?<!in )"
+    r"(?:that|those|these|they|which|that one|that part|that bit)(?:'s|'re| is| are"
+    r"| was| were)(?: all| both)?(?: already)? (?:done|finished|bent|built|in the car|in place"
+    r"|welded in"
+    r"|out of the way)(?: already| and welded| long ago| and dusted)?(?= ?(?:[.,;!?)]|$))",
+    r"(?:das|die|der|den) (?:ist|sind|war|haben wir) (?:alles |schon |bereits |ja |alle )+(?:fertig"
+    r"|erledigt|gebogen|gemacht|verbaut|durch)(?= ?(?:[.,;!?)]|$))",
+    r"(?:c'est|est|sont|c'est tout|tout est) (?:déjà |tout )+(?:fait|faite?s|terminée?s?"
+    r"|cintrée?s?|monté)(?= ?(?:[.,;!?)]|$))",
+    r"(?:ya está|ya están) (?:todo |toda |todos )?(?:hech[oa]s?|terminad[oa]s?|doblad[oa]s?"
+    r"|curvad[oa]s?)(?= ?(?:[.,;!?)]|$))",
+    r"(?:è|sono) già (?:tutt[oaie] )?(?:fatt[oaie]|finit[oaie]|piegat[oaie]"
+    r"|curvat[oaie])(?= ?(?:[.,;!?)]|$))",
+    r"(?:is|zijn) (?:allemaal |al )+(?:klaar|af|gedaan|gebogen)(?= ?(?:[.,;!?)]|$))",
+)
+"""'The main hoop stuff is 45 x 2.5 but that's all done already'."""
+NOT_NEEDED_HERE = whole_words(
+    r"(?:they|those|these|that|it|which|that one|neither|both)(?:'re|'s| are| is)?(?: \w+)??"
+    r" ?(?:not|n't)(?: be)? (?:needed|required|wanted|used|relevant|of interest)(?: any ?more)?"
+    r" (?:in|for|on|here|at) ?(?:this|the|that)? ?(?:project|job|order|one|time|moment|inquiry"
+    r"|enquiry|customer|part)?",
+    r"(?:they|those|these|that|it|which)(?:'re| are| is)?n't (?:needed|required|wanted|used)"
+    r" (?:in|for|on|here) ?(?:this|the|that)? ?(?:project|job|order|one|time)?",
+    r"(?:don'?t|doesn'?t|do not|does not|won'?t|will not) (?:need|want|require)"
+    r" (?:a mandrel|a tool|one|any|anything|that|those|them|it) (?:for|on|in) (?:that|those|them|it"
+    r"|these|this (?:project|job|order|one))(?= ?(?:[.,;!?)]|$))",
+    r"(?:die|das|sie|diese|der|welche) (?:werden|sind|wird|ist) (?:\w+ ){0,4}?nicht (?:gebraucht"
+    r"|benötigt|nötig|relevant)",
+    r"(?:die|das|den|sie|diese) (?:\w+ ){0,4}?nicht (?:gebraucht|benötigt) (?:werden|wird)",
+    r"(?:die|das|den|diese) brauchen wir (?:aber |jedoch )?(?:dafür|hier|hierfür|diesmal) nicht",
+    r"(?:ils|elles|ceux-ci|celles-ci|qui) (?:ne |n')?(?:sont|est) pas (?:nécessaires?|utiles?)",
+    r"on n'en a pas besoin (?:pour|dans|ici)",
+    r"(?:pero|que|esos|esas|estos|ellos) no (?:son necesari[oa]s|hacen falta|se necesitan)"
+    r" (?:para|en|aquí)",
+    r"(?:ma|che|quelli|questi|loro) non (?:servono|sono necessari) (?:per|in|qui)",
+    r"(?:die|ze|deze|maar) (?:zijn|hebben we) (?:\w+ ){0,3}?niet nodig | (?:die|ze"
+    r"|deze) hoeven niet",
+)
+"""'... but they are not needed in this project'."""
+OF_SEVERAL_SIZES = whole_words(
+    r"they(?:'re)? | them | those | these | both | neither | sie | die beiden | beide | diese | ils"
+    r"| elles | les deux | ces | ellos | esos | ambos | los dos | essi | entrambi | questi | ze "
+    r"| zij"
+    r"| beide | deze"
+)
+"""Words on two sizes that were named in one breath: they are on both."""
+_ONE_DAY = (
+    r"(?:eventually|some ?day|one day|down the (?:road|line)|at some point|in the future|sooner or"
+    r" later)"
+)
+_LIKE_ONE = (
+    r"(?:we|i)(?:'d|'ll| would| will| may| might)?(?: also| probably| maybe)* (?:like|love|want"
+    r"|need|get|order|buy)\b"
+)
+IF_ALL_GOES_WELL = whole_words(
+    rf"{_ONE_DAY},? {_LIKE_ONE} | {_LIKE_ONE}(?:[^.;,]|[.]\d){{0,60}}? {_ONE_DAY}",
+    r"irgendwann (?:möchten|brauchen|hätten|wollen|bräuchten|möchte|brauche|hätte) (?:wir|ich)",
+    r"un jour,? (?:on|nous|j['e]) ?(?:voudr|aimer|aur)\w+ | alg[úu]n día (?:querr|necesitar)\w+",
+    r"un giorno (?:vorre|avre|servir)\w+ | ooit (?:willen|wil|zouden) (?:we|ik)",
+    r"if (?:that|this|it|the (?:first|one)\b|they|all)\b(?:[^.;]|[.]\d){0,40}?\b(?:works?|goes"
+    r"|turns"
+    r"|pans|holds|is good|does)\b(?:[^.;]|[.]\d){0,80}?\b(?:later|after|next|then|another|in (?:the"
+    r" )?(?:spring|summer|autumn|fall|winter|new year)|down the (?:road|line))",
+    r"wenn (?:das|der|es|alles)\b(?:[^.;]|[.]\d){0,40}?\b(?:klappt|funktioniert|läuft|passt|geht)\b"
+    r"(?:[^.;]|[.]\d){0,80}?\b(?:später|dann|nächste\w*|nach|danach|im (?:frühjahr|sommer|herbst"
+    r"|winter))",
+    r"si (?:ça|cela|tout)\b(?:[^.;]|[.]\d){0,30}?\b(?:marche|va|fonctionne|convient)\b"
+    r"(?:[^.;]|[.]\d){0,80}?\b(?:plus tard|après|ensuite|prochain\w*|au printemps)",
+    r"si (?:eso|todo|esto)?\b(?:[^.;]|[.]\d){0,30}?\b(?:va bien|funciona|sale bien)\b"
+    r"(?:[^.;]|[.]\d){0,80}?\b(?:más adelante|después|luego|próxim\w+)",
+    r"se (?:quest[oa]|tutto)?\b(?:[^.;]|[.]\d){0,30}?\b(?:va bene|funziona)\b(?:[^.;]|[.]\d){0,80}?"
+    r"\b(?:più avanti|dopo|poi|prossim\w+)",
+    r"als (?:dat|het|alles|die)\b(?:[^.;]|[.]\d){0,30}?\b(?:werkt|goed gaat|bevalt|lukt)\b"
+    r"(?:[^.;]|[.]\d){0,80}?\b(?:later|daarna|dan|volgend\w*)",
+)
+"""'If that mandrel works out I'll want one for the bumper (1.5 x .095) after Christmas'."""
+PRICED_NOW = whole_words(
+    r"quot\w+ | pric\w+ | cost\w* | how much | offer\w* | both | all | each | also | as well | too"
+    r"| already | right away | angebot\w* | preis\w* | anbiet\w* | beide | alle | auch | devis "
+    r"| prix"
+    r"| chiffr\w+ | aussi | les deux | precio\w* | cotiz\w+ | también | ambos | prezz\w+ | offerta"
+    r"| preventiv\w+ | anche | entrambi | prijs\w* | offerte | ook | beide"
+)
+"""A later one may be priced now all the same."""
+OTHER_THINGS = whole_words(
+    r"wipers? | polish\w* | coat\w* | chrom\w+ | plating | threads? | drawings? | cert\w* "
+    r"| samples?"
+    r"| deliver\w+ | rods? | balls? | lube | lubric\w+ | stamps? | drill\w* | export | customs",
+    r"abstreifer\w* | faltenglätter\w* | zeichnung\w* | zeugnis\w* | muster | beschichtung\w* "
+    r"| gewinde"
+    r"| lieferung | verchrom\w+ | stange",
+    r"lisseurs? | racleurs? | plans? | certificats? | filetage | chrom\w+ | échantillon\w*",
+    r"alisador\w* | planos? | certificado\w* | rosca | cromad\w+ | muestra\w*",
+    r"raschiator\w+ | disegn\w+ | certificat\w+ | filett\w+ | cromat\w+ | campion\w+",
+    r"gladstrijker\w* | plooi\w* | tekening\w* | certifica\w+ | schroefdraad | verchroom\w*",
+)
+"""It may be these that are done, or not needed."""
