@@ -35,7 +35,7 @@ _BENT_FOR_US = (
     + r"\b",
     r"\b(?:have|get|having|getting) (?:you|y'all|somebody|someone) (?:to )?bend\b"
     r"|\b(?:someone|somebody|anyone|a shop|a firm) (?:who|that|which) (?:can|could|will) bend\b",
-    r"\b(?:need|want|like)\b(?:[^.?!\n]|\.\d){0,40}\b"
+    r"\b(?:needs?|wants?|like)\b(?:[^.?!\n]|\.\d){0,40}\b"
     + _WORK
     + r"\b(?:[^.?!\n]|\.\d){0,30}\bbent\b(?! (?:tube|on (?:our|my)|it))",
     r"\b(?:need|want|like|quote|price)\b(?:[^.?!\n]|\.\d){0,40}\bbends? (?:made|done)\b(?! (?:"
@@ -58,6 +58,26 @@ _BENT_FOR_US = (
     r"]|\.\d){0,60}\bbui"
     r"gen\b",
 )
+_PARTS = (
+    r"(?:balust\w+|spindles?|(?:hand)?rails?|railings?|hoops?|(?:table |chair |bench )?legs|frames?"
+    r"|arch(?:es)?|grab ?(?:bars?|rails?)|stands?|racks?|gates?|pergolas?|trellis\w*)"
+)
+_MADE_FOR_US = (
+    r"\b"
+    + _PARTS
+    + r"\b,?(?:[^.?!\n]|\.\d){0,20}\b(?:made|built|fabricated|bent|formed)(?: up)? for (?:us|me)\b"
+    r"(?:[^.?!\n]|\.\d){0,20}\b(?:out of|from|in)\b",
+    r"\b(?:make|build|fabricate)(?: (?:for )?(?:me|us))(?: up)? (?:\w+ ){1,4}?"
+    + _PARTS
+    + r"\b(?:[^.?!\n]|\.\d){0,20}\b(?:out of|from)\b",
+    r"\bfür (?:uns|mich) (?:an)?gefertigt\w* aus\b|\baus\b(?:[^.?!\n]|[.,]\d){0,40}\bfür (?:uns"
+    r"|mich) (?:angefertigt|gefertigt|hergestellt)\b",
+    r"\b(?:fabriqué|réalisé|façonné)e?s? pour (?:nous|moi) (?:en|à partir)\b",
+    r"\b(?:fabricad|hech)[oa]s? para (?:nosotros|mí) (?:en|de|con)\b",
+    r"\b(?:realizzat|fatt|costruit)[oiae] per (?:noi|me) (?:in|con|da)\b",
+    r"\bvoor (?:ons|mij) (?:gemaakt|vervaardigd) (?:van|uit)\b",
+)
+"""'Forty balusters, made up for us out of 1 x .065 tube': the parts are wanted, and no tool."""
 _PRICE_OF_BENDS = (
     r"\b(?:charge|cost|price|much|rate|pay|quote|owe)\b(?:[^.?!\n]|\.\d){0,24}\b(?:per|a|for e"
     r"ach|each|an?"
@@ -86,7 +106,7 @@ _OUR_TUBE = (
     r"ubo|i"
     r" tubi)\b(?:[^.?!\n]|\.\d){0,16}\b(?:portiamo|forniamo)\b|\bwij leveren de bui(?:s|zen)\b",
 )
-_BENT = Late(_BENT_FOR_US)
+_BENT = Late((*_BENT_FOR_US, *_MADE_FOR_US))
 _BENDS_PRICED = Late(_PRICE_OF_BENDS)
 _TUBE_OF_OURS = Late(_OUR_TUBE)
 _BENDS_THEMSELVES = Late(

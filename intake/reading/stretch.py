@@ -71,6 +71,7 @@ from .text.tokens import Token
 from .text.wrapped import unwrap
 from .thread.prompts import assign_by_prompt
 from .wanted.dies_listed import set_listed_dies_aside
+from .wanted.other_dies import set_other_dies_aside
 
 MOST_CHARACTERS = 20_000
 """So much of one text is read, some ten pages: nobody writes more about a tube."""
@@ -196,6 +197,7 @@ def _read(
     mark_changes(layout)
     hear_radius_picked(layout)
     set_listed_dies_aside(layout)
+    set_other_dies_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)

@@ -47,7 +47,8 @@ _NAMED = tuple((shape, re.compile(rf"\b{words}\b", re.IGNORECASE)) for shape, wo
 
 
 _ROUND = re.compile(
-    r"\b(?:round|rund\w*|ronde?|redond[oa]|tond[oi]|rotond[oi]|rond[eo]?)\b", re.IGNORECASE
+    r"\b(?<!half[ -])(?:round|rund\w*|ronde?|redond[oa]|tond[oi]|rotond[oi]|rond[eo]?)\b",
+    re.IGNORECASE,
 )
 _SQUARE_THING = late_pattern(
     r"\bsquare[- ](?:shoulder|corner|head|cut)\w*"
@@ -70,6 +71,9 @@ _TUBE_IS_ROUND = late_pattern(
 )
 """What is square then is something else: 'the tube is round, it's the brackets that are square'."""
 _BEFORE, _AFTER = 40, 30
+_ASIDE = re.compile(r"\([^()\n]{0,80}\)")
+_WITH_ASIDE = 120
+"""Characters before a size in which a remark in brackets is passed over."""
 
 
 def tube_is_round(text: str) -> bool:
@@ -79,7 +83,8 @@ def tube_is_round(text: str) -> bool:
 
 def shape_near(text: str, start: int, end: int) -> str | None:
     """The cross-section named a few words before or after a place in the text; see below."""
-    before, after = text[max(0, start - _BEFORE) : start], text[end : end + _AFTER]
+    before = _ASIDE.sub(_unless_of_shape, text[max(0, start - _WITH_ASIDE) : start])[-_BEFORE:]
+    after = text[end : end + _AFTER]
     shape = shape_around(before, text[start:end], after)
     return None if shape is not None and tube_is_round(text) else shape
 
@@ -94,6 +99,12 @@ def shape_around(before: str, size: str, after: str, behind: str = "") -> str | 
         return named
     round_named = _ROUND.search(size) is not None or _nearest(before, after) == "round"
     return None if round_named else named
+
+
+def _unless_of_shape(aside: re.Match[str]) -> str:
+    """'Oval tube (half circles, straight sides), 40 x 20': the name stands before the remark."""
+    names = (*(words for _, words in _NAMED), _ROUND)
+    return aside[0] if any(words.search(aside[0]) for words in names) else ""
 
 
 def _nearest(before: str, after: str) -> str | None:

@@ -8,6 +8,7 @@ from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import RADIUS_ROLES, Role
 from ..text.tokens import Token
+from .tied_first import find_first_ties
 from .tied_items import find_item_ties
 from .tied_pairs import find_pairs
 from .tied_picked import picked_before
@@ -17,9 +18,11 @@ Ties = list[tuple[Figure, Figure]]
 """A radius or a wall, and the OD that it goes with."""
 
 _LINKING = word_set(
-    "is are : = - on at gets takes uses with has of ist sind bekommt mit auf est sont"
+    "is are : = - on at gets takes uses with has of goes go sits runs ist sind bekommt mit auf est"
 )
-_LINKING |= word_set("sur avec à es son con en è sono su met op zijn a an the in inch")
+_LINKING |= word_set(
+    "sont sur avec à es son con en è sono su met op zijn a an the in inch geht kommt va pasa gaat"
+)
 _HAS = word_set("er hat tiene heeft ha runs wants needs un una une een ein einen")
 _ARTICLES = word_set("the our my a an der die das den dem le la les el los il lo i de het un une")
 _FOR = word_set("for on pour für per para voor bei sur")
@@ -53,7 +56,8 @@ def find_ties(layout: Layout) -> Ties:
     if len(tubes) > _MOST_TUBES or len({(f.number.value, f.unit) for f in tubes}) < 2:
         return []
     ties = (
-        find_pairs(layout, tubes)
+        find_first_ties(layout, tubes)
+        or find_pairs(layout, tubes)
         or find_rank_ties(layout, tubes)
         or _by_value(layout, tubes)
         or _by_name(layout, tubes)

@@ -22,7 +22,7 @@ _SOME = {
 _N = "|".join(_SOME)
 _FIRST = "first|ersten|premi(?:er|ère)s|primer[oa]s|prim[ie]|eerste"
 _LAST_ONES = "last|letzten|derni(?:er|ère)s|últim[oa]s|ultim[ie]|laatste"
-_SEVERAL = (
+SEVERAL = (
     rf"{ARTICLE}(?P<several>(?:(?:{_N})\s)?(?:{_FIRST}|{_LAST_ONES})(?:\s(?:{_N}))?)"
     rf"(?=\W|$)(?<!first)(?<!last)(?<!eerste)(?<!laatste)"
 )
@@ -45,7 +45,7 @@ _FOLLOWS = late_pattern(
 )
 _SEVERAL_FOLLOW = late_pattern(
     rf"^{_WITHIN}\b(?:for|on|für|bei|zu|pour|sur|para|per|su|voor|bij)\s"
-    rf"{_SEVERAL}",
+    rf"{SEVERAL}",
     re.IGNORECASE,
 )
 _CLAUSE = late_pattern(
@@ -129,7 +129,7 @@ def _meant(
     ahead = text[max(0, figure.start - _FAR) : figure.start]
     several = _SEVERAL_FOLLOW.match(behind)
     if several is not None:
-        return _several(several["several"].casefold(), len(names))
+        return several_of(several["several"].casefold(), len(names))
     match = _FOLLOWS.match(behind)
     if match is None and apart:
         cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
@@ -145,7 +145,7 @@ def _meant(
     return [index for one in found for index in one] if found and all(found) else None
 
 
-def _several(words: str, most: int) -> list[int] | None:
+def several_of(words: str, most: int) -> list[int] | None:
     """Indexes of 'first two', 'deux derniers' among so many sizes; None where it hasn't so many."""
     count = next((_SOME[word] for word in words.split() if word in _SOME), 0)
     if not 0 < count < most:

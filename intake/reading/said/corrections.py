@@ -34,6 +34,7 @@ _CORRECTION = whole_words(
     "avrei dovuto (?:dire|scrivere)",
     "dovevo (?:dire|scrivere) | had moeten (?:zijn|staan)",
     r"forget (?:that|the|what) | on second thought | nope",
+    r"(?:scrub|scrap|scratch|strike) (?:that|the)(?= (?:clr |radius )?\d)",
     # "PS you did a 2 inch one for my brother" puts nothing right
     r"p\.?\s?s\.?(?!\W{0,3}(?:[\w']+\s){1,3}?(?:did|made|built|sold|bought|met|said|loves?)\b)",
     "not .{1,18}, (?:it's|its|but)",

@@ -13,8 +13,8 @@ _NOT = late_pattern(
     + any_of(
         "no longer (?:run|use|need|make|bend|want) | changed (?:it )?from | up from | down from",
         "(?:never mind|nevermind|bin|scrap|drop|forget|ignore|skip|lose|disregard)(?: about)?",
-        "scratch",
-        "vergessen sie | oubliez | olvide | dimenticate | vergeet",
+        "scratch | scrub",
+        "vergessen sie | oubliez | olvid(?:e|en|ad|a) | dimenticate | scordate | vergeet",
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
