@@ -88,7 +88,7 @@ def classify(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     return classify_person(message, own, found)
 
 
-_AS_ASKED, _NOT_AS_EXAMPLE = 3.0, 4.0
+_AS_ASKED, _NOT_AS_EXAMPLE = 3.0, 6.0
 """So sure the words are that a size is asked for, where none of those listed here asks, or where
 a question may be about it. On labelled mail that nothing was learnt from, talk and questions about
 a size scored 1.9 at most, requests from 3.0."""
@@ -135,7 +135,8 @@ def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind,
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
         return Kind.OTHER, "nothing newly written"
-    if found.completes and _business(own.text[own.body_start :]) < _CLEAR:
+    words = own.text[own.body_start :]
+    if found.completes and _business(words) < _CLEAR and not _ORDERS.search(words):
         return Kind.SIZES, "answers or changes the request in the mail it quotes"
     if found.picked and _wants_line(own.text[own.body_start :]):
         return Kind.SIZES, "asks for lines of the list in the mail it quotes"

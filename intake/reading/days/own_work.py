@@ -31,6 +31,8 @@ _MAKES = word_set(
     "commander fabricar doblar producir soldar pedir produrre curvare piegare saldare ordinare",
     "maken bouwen buigen lassen bestellen",
 )
+_PARTS = word_set("frames onderdelen rekken kooien leuningen stoelen fietsen frame rahmen teile")
+"""'Wij moeten de frames op 18 december leveren': what the mandrel is for, with the verb behind."""
 _TOOLS = d.TOOLS - word_set("it them one")
 _ITS = word_set("it them one this these those")
 _OTHERS = word_set("you your u sie vous usted ustedes voi jullie")
@@ -55,6 +57,8 @@ def is_own_work(words: Words, wish: int, start: int) -> bool:
     before = words.text[max(words.first[wish], wish - _PERSONS_ASKED) : wish]
     if set(between) & (_OTHERS | _TOOLS) or not set(before) & d.PERSONS - _OTHERS:
         return False
+    if set(between) & _PARTS:
+        return True
     making = next((n for n, word in enumerate(between) if word in _MAKES), None)
     if making is None or making > _PERSONS_ASKED:
         return False

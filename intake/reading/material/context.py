@@ -117,6 +117,8 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
         return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
+    # "2 tube CLR 304": what measures the tube is no radius
+    sized = sized or (cue is not None and "od" not in cue[0] and before.endswith(f"tube {cue[0]}"))
     return "weak" if sized or _CUE_AFTER.search(before) else strength
 
 

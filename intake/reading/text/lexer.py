@@ -278,7 +278,7 @@ class _Lexer:
             if part is not None:
                 return self._with_unit(part, at).end
         elided = at + folded.find("'") + 1
-        if elided > at and elided in self.materials:
+        if elided > at and elided in self.materials and not folded.startswith("d'"):
             return self._add("word", at, elided)  # "de l'acier", "dell'alluminio"
         if says_nothing(folded):
             return self._behind_article(at, word) or self._add("word", at, word.end())

@@ -10,6 +10,7 @@ from ...late_pattern import late_pattern
 from ...model import Message, OwnText, QuotedMail
 from ..requests import requests_of
 from ..stretch import read_stretch
+from ..wanted.asked_words import ASKS
 from .quoted import Relied, rely
 from .staying import fields_asked
 from .tube_asked_about import with_tube_asked_about
@@ -48,8 +49,17 @@ def read_earlier(own: OwnText, message: Message) -> Relied | None:
     return replace(relied, picked=_picked(own, message, words))
 
 
+_HAS_ONE = late_pattern(
+    r"\b(?:have|got|own) (?:a|the) (?:mandrel|tool) for (?:line|item|pos(?:ition)?|no)\b",
+    re.IGNORECASE,
+)
+"""'We have a mandrel for line 2 already, thank you': by itself that asks for none of the others."""
+
+
 def _picked(own: OwnText, message: Message, words: str) -> tuple[SizeRequest, ...]:
     """The sizes that the new words pick out of the newest list; empty where that isn't plain."""
+    if _HAS_ONE.search(words) and "?" not in words and not ASKS.search(words.casefold()):
+        return ()
     for mail in own.quoted:
         listed = _sizes(mail, message, [])
         if len(listed) > 1:

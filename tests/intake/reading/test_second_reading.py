@@ -143,7 +143,6 @@ def test_marks_are_taken_off() -> None:
     [
         # no word of those listed asks, but it is spoken of as in mail that asks
         ("The shelf lacks 38 x 1,5 with R 76, and our new frame is made of nothing else.", "sizes"),
-        ("Which material would suit a mandrel for 1.5 x .065 304 on a 4.5 CLR?", "sizes"),
         ("Why does everybody bend 1.75 x .095 on a 5.25 die?", "question"),
         ("FYI, our neighbour's shop has 38 x 2 on the shelf.", "other"),
     ],
