@@ -76,7 +76,8 @@ class _Finder:
                 continue
             word = self.text[index]
             mention = None
-            number = word.isdecimal() or word in w.COUNTS or word == "half"
+            number = word.isdecimal() or word in w.COUNTS or word in w.HALF
+            number = number or (word in w.ARTICLES and self.words.at(index + 1) in w.HALF)
             count = self.numbers.at(index) if number else None
             if count is not None:
                 mention = self._counted(count)
@@ -254,7 +255,7 @@ def _may_count(word: str) -> bool:
     return (
         word.isdecimal()
         or word in w.COUNTS
-        or word == "half"
+        or word in w.HALF
         or word in w.SOLE_PIECE
         or word in w.SOLE_PHRASES
         or word in w.ARTICLES

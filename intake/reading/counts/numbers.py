@@ -82,9 +82,10 @@ class Numbers:
             if len(word) > 3 or not self._is_plain(index):
                 return 0, index, False
             return self._dozens(int(word), index + 1)
-        if word == "half" and self.words.at(index + 1) in ("a", "dozen"):
-            after = index + 1 + (self.words.at(index + 1) == "a")
-            return (6, after + 1, False) if self.words.at(after) == "dozen" else (0, index, False)
+        if after := self._half_dozen(index):
+            return 6, after, False
+        if word == "half" and self.words.at(index + 1) == "a":
+            return 0, index, False
         value = w.COUNTS.get(word, 0)
         if not value or not self._is_plain(index):
             return 0, index, False
@@ -99,6 +100,15 @@ class Numbers:
         if word in w.SHY:
             return value, after, True
         return self._dozens(value, after)
+
+    def _half_dozen(self, index: int) -> int:
+        """'Half a dozen', 'ein halbes Dutzend', 'une demi-douzaine': the place behind it, or 0."""
+        at = index + (self.words.at(index) in w.ARTICLES)
+        if self.words.at(at) not in w.HALF:
+            return 0
+        at += 1
+        at += self.words.at(at) in ("a", "-")
+        return at + 1 if self.words.at(at) in w.DOZENS else 0
 
     def _dozens(self, value: int, after: int) -> tuple[int, int, bool]:
         if self.words.at(after) in w.DOZENS:

@@ -41,6 +41,8 @@ COUNTS: dict[str, int] = {
 }
 TENS = word_set("twenty thirty forty fifty")
 DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
+HALF = word_set("half halbes demi media mezza")
+"""Before a dozen: six."""
 PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
 SHY = word_set("et en um uma sept sei fem tre sex due")

@@ -21,6 +21,8 @@ from .roles_learnt import shares
 UNASKED = -2.0
 """A size whose figures score less [log odds] for being lengths that are asked for is in doubt.
 Chosen on labelled mail that nothing was learnt from (tests/corpus/asked/README.md)."""
+LONGEST = 20_000
+"""Characters of a mail that is looked at."""
 MOST = 300
 """Figures of a mail that are looked at: more is a price list or no mail."""
 FEW_WORDS = 4
@@ -36,8 +38,8 @@ def with_second_reading(
 
     ``text`` is the sender's own, which the evidence points into.
     """
-    if not requests:
-        return [], None
+    if not requests or len(text) > LONGEST:
+        return list(requests), None
     figures = Figures(text)
     if len(figures.at) > MOST:
         return list(requests), None
