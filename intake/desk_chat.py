@@ -83,6 +83,13 @@ def take_in_chat(
     return done
 
 
+def _is_sent_again(line: ChatLine, fresh: Sequence[ChatLine]) -> bool:
+    """Whether a program sent a message twice, its server having broken off, and both came now."""
+    said = (line.origin_id, line.text, line.sender.address)
+    others = ((one.origin_id, one.text, one.sender.address) for one in fresh)
+    return line.origin_id is not None and said in others
+
+
 def _take_burst(
     store: Store, lines: Sequence[ChatLine], source: str, reading: ChatReading
 ) -> TakenChat:
@@ -93,7 +100,8 @@ def _take_burst(
         for line in lines:
             found = book.known_line(line)
             if found is None:
-                fresh.append(line)
+                if not _is_sent_again(line, fresh):
+                    fresh.append(line)
             else:
                 known.append((line, found))
         notes = [_changed(line, found, source) for line, found in known if _differs(line, found)]
