@@ -229,6 +229,15 @@ def test_what_the_senders_program_sent_again_is_known(
     assert [len(one.assessments) for one in found] == [1] * inquiries
 
 
+def test_what_was_sent_again_and_comes_in_at_once_is_kept_once(shop: Desk) -> None:
+    shop.comes(
+        said(0, "1.75 x .095, 4.5 clr", id="srv-1", origin_id="o-1"),
+        said(1, "1.75 x .095, 4.5 clr", id="srv-2", origin_id="o-1"),
+    )
+    (inquiry,) = shop.inquiries()
+    assert inquiry.message.body == "1.75 x .095, 4.5 clr"
+
+
 def test_a_line_between_two_inquiries_goes_to_the_first_and_is_told(shop: Desk) -> None:
     shop.comes(said(0, "1.75 x .095"))
     shop.comes(said(18, "2 mandrels please"))
