@@ -157,6 +157,10 @@ PLAIN_AND_ODD: list[tuple[str, str | None]] = [
     ("tenemos que entregar las piezas el 18 de diciembre", None),
     ("dobbiamo consegnare i telai il 18 dicembre", None),
     ("wij moeten de frames op 18 december leveren", None),
+    ("wij moeten de rekken uiterlijk 18 december afleveren bij de klant", None),
+    ("Wir müssen die Geländer bis 18. Dezember liefern.", None),
+    ("Sie müssten ihn bis 18. Dezember liefern.", "2026-12-18"),
+    ("We need it for the frame by December 18.", "2026-12-18"),
     ("Need it the week after Thanksgiving", None),
     ("ASAP, by 11/20 at the latest", "2026-11-20"),
     ("Lieferung bis KW 50", "2026-12-11"),
@@ -242,6 +246,34 @@ PLAIN_AND_ODD: list[tuple[str, str | None]] = [
 def test_the_day_of_the_mandrel_and_no_other(text: str, day: str | None) -> None:
     found = needed(text, american=False)
     assert (found.isoformat() if found else None) == day
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        # SENT is a Wednesday; Christmas is the 24th or the 25th, and so the day is asked about
+        ("Need it two days before December 10.", ["2026-12-08"]),
+        ("Needed a week before November 20", ["2026-11-13"]),
+        ("Ci serve due giorni prima del 10 dicembre.", ["2026-12-08"]),
+        ("Needed two weeks from Monday.", ["2026-11-23"]),  # Monday is the 9th
+        ("Need it a week on Friday", ["2026-11-13"]),  # Friday is the 6th
+        ("Need it by Friday week.", ["2026-11-13"]),
+        ("Il nous le faut lundi en quinze.", ["2026-11-16"]),
+        ("needed within 10 days from November 16", ["2026-11-26"]),
+        ("Need it three weeks after Thanksgiving", ["2026-12-17"]),  # that is November 26
+        ("Need it the day before Christmas Eve.", ["2026-12-23"]),
+        ("Wird zwei Wochen vor Weihnachten gebraucht.", ["2026-12-11", "2026-12-10"]),
+        ("Lo necesitamos una semana antes de Navidad.", ["2026-12-18", "2026-12-17"]),
+        ("We hebben hem twee weken voor kerst nodig.", ["2026-12-11", "2026-12-10"]),
+        ("Wir brauchen ihn Freitag in einer Woche.", ["2026-11-13", "2026-11-06"]),
+        ("Need it the week before Christmas.", []),  # a week is no day
+        ("Needed by Friday. The week after December 1 we are closed.", ["2026-11-06"]),
+    ],
+)
+def test_a_day_counted_from_another(text: str, days: list[str]) -> None:
+    found = find_needed_by(text, SENT, american=True)
+    stated = [found.day.isoformat()] if found.day else []
+    assert (list(found.doubt.readings) if found.doubt else stated) == days
 
 
 def test_other_dates_in_the_mail_show_the_senders_order() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from ....rules.request import Doubt
@@ -16,7 +16,7 @@ from . import words as d
 from .after import asks_after, is_past
 from .calendar import calendar_of
 from .forms import Calendar
-from .own_work import is_date_asked, is_own_work
+from .own_work import hands_over, is_date_asked, is_own_work
 from .owner import (
     clause_before,
     is_anothers,
@@ -25,6 +25,7 @@ from .owner import (
     leans_on_things,
 )
 from .quotes import is_of_quotation
+from .shifted import shifted
 from .waiting import can_do_without_until
 from .written import Written
 
@@ -159,6 +160,12 @@ def _days(calendar: Calendar) -> list[Written]:
         if written is None:
             at += 1
             continue
+        at = written.end
+        written = shifted(calendar.words, written, calendar.sent_on)
+        if written is None:
+            continue
+        if found and written.start < found[-1].end:  # "within 10 days from November 2"
+            written = replace(written, start=found.pop().start)
         found.append(written)
         at = written.end
     return found
@@ -241,16 +248,20 @@ def _speaks_of_others(words: Words, at: int, stop: int) -> bool:
 
 
 def _explains(words: Words, behind: int, start: int) -> bool:
-    """'KW 44, also 30.10.2026', 'within 6 weeks i.e. on 22.12.2026'."""
+    """'KW 44, also 30.10.2026', 'within 6 weeks i.e. on 22.12.2026'; not the next sentence."""
     between = words.text[behind:start]
-    return 0 < len(between) <= _NEAR and all(word in d.EXPLAINS for word in between)
+    return (
+        set(between) != {"."}
+        and 0 < len(between) <= _NEAR
+        and all(word in d.EXPLAINS for word in between)
+    )
 
 
 def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -> int:
     words = calendar.words
     if written.kind == "short" and written.fraction and not _is_direct(words, written.start):
         return 0
-    if is_past(words, written, place):
+    if is_past(words, written, place) or hands_over(words, written.start, written.end):
         return 0
     if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
         return 0

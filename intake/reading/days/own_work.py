@@ -31,10 +31,13 @@ _MAKES = word_set(
     "commander fabricar doblar producir soldar pedir produrre curvare piegare saldare ordinare",
     "maken bouwen buigen lassen bestellen",
 )
-_PARTS = word_set("frames onderdelen rekken kooien leuningen stoelen fietsen frame rahmen teile")
-"""'Wij moeten de frames op 18 december leveren': what the mandrel is for, with the verb behind."""
+_HANDS_OVER = word_set("leveren afleveren uitleveren liefern ausliefern abliefern ubergeben")
+"""Behind the day, where the verb ends a clause: 'wij moeten de frames op 18 december leveren'."""
+_VERB_BEHIND, _CLAUSE = 3, 12
+_MUST = word_set("mussen muss sollen soll wollen moeten moet willen wil")
 _TOOLS = d.TOOLS - word_set("it them one")
 _ITS = word_set("it them one this these those")
+_IT = word_set("hem het ze deze ihn es sie diesen dorn doorn")
 _OTHERS = word_set("you your u sie vous usted ustedes voi jullie")
 _PERSONS_ASKED = 3
 
@@ -49,6 +52,16 @@ def is_date_asked(words: Words, at: int) -> bool:
     return bool(ahead) and ahead[-1] in _ASKED_OF and bool(set(ahead) & _ASKS)
 
 
+def hands_over(words: Words, start: int, end: int) -> bool:
+    """Whether the day from ``start`` to ``end`` is that on which customers have to deliver their own
+    goods: 'wir müssen die Geländer bis 18. Dezember liefern'; not 'Sie müssten bis 18. liefern'."""
+    if not set(words.text[end : end + _VERB_BEHIND]) & _HANDS_OVER:
+        return False
+    clause = set(words.text[max(words.first[start], start - _CLAUSE) : start])
+    ours = clause & _MUST and clause & d.PERSONS - _OTHERS
+    return bool(ours) and not clause & (_OTHERS | _TOOLS | _IT)
+
+
 def is_own_work(words: Words, wish: int, start: int) -> bool:
     """Whether the wish at ``wish`` is what the customers have to do themselves until the day at
     ``start``: 'we have to make 36 pieces by Jan 20', 'I must order by Dec 4'; not 'we need you to
@@ -57,8 +70,6 @@ def is_own_work(words: Words, wish: int, start: int) -> bool:
     before = words.text[max(words.first[wish], wish - _PERSONS_ASKED) : wish]
     if set(between) & (_OTHERS | _TOOLS) or not set(before) & d.PERSONS - _OTHERS:
         return False
-    if set(between) & _PARTS:
-        return True
     making = next((n for n, word in enumerate(between) if word in _MAKES), None)
     if making is None or making > _PERSONS_ASKED:
         return False

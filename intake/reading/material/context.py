@@ -77,9 +77,8 @@ _RADIUS_FOLLOWS = late_pattern(
 )
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
 _NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
-_ENDS_IN_LENGTH = late_pattern(
-    r"\d[\"']{0,2}[\s-]?(?:mm|in|inch|ga|gauge)?\.?[\s-]?(?:(?:outside|outer|tube)\s)?$", re.I
-)
+_ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}[\s-]?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
+_OF_TUBE = late_pattern(r"(?:outside|outer|tube)\s$", re.I)
 
 
 def strength_here(text: str, start: int, end: int, strength: Strength) -> Strength | None:
@@ -116,10 +115,15 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
     ):
         return "bare"
     cue = _SIZE_CUE.search(before)
-    sized = cue is not None and not _ENDS_IN_LENGTH.search(before[: cue.start()])
-    # "2 tube CLR 304": what measures the tube is no radius
-    sized = sized or (cue is not None and "od" not in cue[0] and before.endswith(f"tube {cue[0]}"))
+    sized = cue is not None and not _has_its_length(before[: cue.start()], cue[0])
     return "weak" if sized or _CUE_AFTER.search(before) else strength
+
+
+def _has_its_length(ahead: str, cue: str) -> bool:
+    """Whether a length right before a cue is the cue's: '1.5 tube OD', not '2 tube CLR'."""
+    if cue.casefold().startswith(("o", "dia")):
+        ahead = _OF_TUBE.sub("", ahead)
+    return _ENDS_IN_LENGTH.search(ahead) is not None
 
 
 # --- is it wanted? ------------------------------------------------------------------------------
