@@ -163,6 +163,8 @@ def hear_phrases(layout: Layout) -> None:
         if figure.role is None and not figure.negated:
             heard = _may_be_heard(layout, figure)
             role = (_role if heard else _signed_role)(layout, figure)
+            if figure.is_gauge and role not in ("wall", "noise"):
+                role = None  # "16 gauge, radius to the outside of bend 3-3/8"
             if role is not None:
                 figure.give(role, "cue")
             after = layout.after(figure)

@@ -59,6 +59,9 @@ PIPE: list[tuple[str, Size]] = [
 
 # which side the radius is to, and which side only goes wrong; inside = centre - OD/2
 SIDES: list[tuple[str, Size]] = [
+    # a gauge is no radius: 3-3/8 - 3/4 / 2, 3 + 1-1/2 / 2; 16 gauge is .065 by BWG
+    ("3/4 tube, 16 gauge, radius to the outside of bend 3-3/8, one mandrel", inch("0.75", "0.065", "3")),
+    ("1-1/2 tube, 16 ga, radius to the inside of the bend is 3, need a mandrel", inch("1.5", "0.065", "3.75")),
     ("Need a mandrel for 1.5 x .065 tube. 2.5 inch inside bend radius.", inch("1.5", "0.065", "3.25")),
     ("Need a mandrel for 1.5 x .065 tube, 6 inch radius on the inside", inch("1.5", "0.065", "6.75")),
     ("Straight leg after the bend is 4 inches. Need a mandrel for 1.5 OD x 16 ga tube, 7 inside radius.", inch("1.5", "0.065", "7.75")),
