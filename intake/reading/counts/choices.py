@@ -46,6 +46,11 @@ _LIST = late_pattern(
     rf"\b{_PRICED}\s(?:[^\W\d]+\s){{0,4}}?(?:{_FOR}\s)?(?<![\d.,/-])(?P<first>{_N}){_UNIT}"
     rf"(?P<rest>(?:{_AND}{_ALSO}(?:{_FOR}\s)?{_N}{_UNIT}){{1,4}}){_ENDS}"
 )
+_SLASHED = late_pattern(
+    rf"\b{_PRICED}\s?:?\s(?:[^\W\d]+\s){{0,3}}?(?P<first>\d{{1,2}})"
+    r"(?P<rest>(?:\s?/\s?\d{1,2}){2,4})(?![\d./\"-]|\s?(?:mm|in(?:ch)?\b|x\s?\d))"
+)
+"""'Price at qty 1/3/5': three or more; two would be a fraction."""
 _IF = any_of(
     "if | when | should | provided | wenn | falls | sofern | si | s'il | se | als | indien | mits"
 )
@@ -82,6 +87,7 @@ _ONE_SPARE = late_pattern(
 )
 """'Qty 2, one spare': two of which one is a spare, or three?"""
 _NUMBER = re.compile(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
+_FIGURES = re.compile(r"\d+")
 _DEPENDS_BEHIND = late_pattern(
     rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon"
     rf"|según"
@@ -124,13 +130,14 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
 
 def _choices(text: str) -> list[int]:
     """The counts named, the least first; empty where the sender has settled."""
-    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _DEPENDS_BEHIND, _LIST):
+    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _DEPENDS_BEHIND, _LIST, _SLASHED):
         match = pattern.search(text)
         if match is None:
             continue
         if _ITEM_BEFORE.search(text, max(0, match.start("first") - 12), match.start("first")):
             continue  # "quote for line 3, two mandrels"
-        found = {_value(match["first"]), *map(_value, _NUMBER.findall(match["rest"]))}
+        others = _FIGURES if pattern is _SLASHED else _NUMBER
+        found = {_value(match["first"]), *map(_value, others.findall(match["rest"]))}
         if len(found) > 1 and max(found) <= _LARGEST and 0 not in found:
             return sorted(found)
     return []
