@@ -96,7 +96,8 @@ def _take_burst(
     came = frozenset(line.key for line in lines)
     with store.writing() as book:
         book.begin_collecting()
-        fresh, known = [], []
+        fresh: list[ChatLine] = []
+        known = []
         for line in lines:
             found = book.known_line(line)
             if found is None:

@@ -63,8 +63,7 @@ def _weeks_behind(words: Words, written: Written, sent_on: date) -> Written | No
     sure which Monday counts as the first."""
     at = written.end
     if words.at(at) == "week":
-        days = (written.days[0] + timedelta(days=7),)
-        return replace(written, end=at + 1, days=days)
+        return replace(written, end=at + 1, days=(written.days[0] + timedelta(days=7),))
     used = words.phrase(at, _BEHIND)
     if not used:
         return None
