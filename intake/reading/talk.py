@@ -15,7 +15,8 @@ from .text.figures import Layout
 from .thread.changed_since import hear_changed_since
 from .thread.written_wrong import hear_written_wrong
 from .wanted.not_now import hear_not_now
-from .wanted.owned import hear_ours, hear_owned, hear_owned_lines, hear_owned_lists
+from .wanted.owned import hear_ours, hear_owned
+from .wanted.owned_lists import hear_owned_lines, hear_owned_lists
 
 
 def listen(layout: Layout) -> None:

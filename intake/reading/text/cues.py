@@ -6,7 +6,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from .cue_words import OTHER_CUES, SIZE_CUES, Side
+from .cue_words import SIZE_CUES, Side
+from .other_cue_words import OTHER_CUES
 from .roles import Role
 
 
