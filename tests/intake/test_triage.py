@@ -20,6 +20,7 @@ from bendreply.intake import (
     words_automatic,
     words_errand,
     words_machine,
+    words_prices,
     words_repeats,
 )
 from bendreply.intake.model import Address, Kind, Message
@@ -102,7 +103,7 @@ def test_what_is_taken_for_another_kind_counts_no_size() -> None:
 def _cues() -> list[str]:
     cues = [cue for group in (*ORDERS, *SELLING, *ELSEWHERE) for _, cue in group.cues]
     cues += [cue for _, cue in (*words_machine.BULK, *words_machine.NOTICE)]
-    for module in (words_asking, words_errand, words_automatic, words_repeats):
+    for module in (words_asking, words_prices, words_errand, words_automatic, words_repeats):
         for name, value in vars(module).items():
             if name.isupper():
                 cues += [value] if isinstance(value, str) else value
