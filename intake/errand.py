@@ -22,6 +22,7 @@ from .late_cues import Cues
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_repeats import REPEATS
+from .words_replies import REPLIES
 from .words_selling import SELLING
 from .words_unwanted import UNWANTED
 
@@ -52,7 +53,7 @@ _SOLID = Late(words_errand.SOLID)
 _KNOWLEDGE = Late(words_errand.KNOWLEDGE)
 _TRADE = Late(words_errand.TRADE)
 _ASKING = Late(words_errand.ASKING)
-_GROUPS = (*ORDERS, *SELLING, *ELSEWHERE, *UNWANTED)
+_GROUPS = (*ORDERS, *REPLIES, *SELLING, *ELSEWHERE, *UNWANTED)
 _GROUP_OF = [group for group in _GROUPS for _ in group.cues]
 _ELSEWHERE = Cues((weight, Late([cue])) for group in _GROUPS for weight, cue in group.cues)
 _MOST_OF_ONE_ERRAND = 10

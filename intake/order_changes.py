@@ -3,7 +3,7 @@ does, and asks for nothing new."""
 
 from __future__ import annotations
 
-from . import words_asking, words_errand
+from . import words_asking, words_errand, words_prices
 from . import words_order_changes as w
 from .errand import sentences
 from .late import Late
@@ -13,7 +13,7 @@ _CANCELS = Late(w.CANCELS)
 _ANEW = Late(w.ANEW)
 _OWED = Late(w.OWED)
 _LATER = Late((*w.PUTS_OFF, *w.SENT_ELSEWHERE))
-_ASKS = Late((*words_errand.WANTS_TOOL, *words_asking.ASKS_PRICE, *words_asking.ASKS_PIECE))
+_ASKS = Late((*words_errand.WANTS_TOOL, *words_prices.ASKS_PRICE, *words_asking.ASKS_PIECE))
 _SAYS_WHICH = Late(w.SAYS_WHICH)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
 

@@ -20,6 +20,7 @@ from bendreply.intake import (
     words_automatic,
     words_errand,
     words_machine,
+    words_prices,
     words_repeats,
 )
 from bendreply.intake.model import Address, Kind, Message
@@ -28,6 +29,7 @@ from bendreply.intake.pipeline import understand
 from bendreply.intake.triage import Found, classify
 from bendreply.intake.words_elsewhere import ELSEWHERE
 from bendreply.intake.words_orders import ORDERS
+from bendreply.intake.words_replies import REPLIES
 from bendreply.intake.words_selling import SELLING
 
 from .triage_rows import MESSAGES_AFTER, MESSAGES_BEFORE, MESSAGES_LAST
@@ -100,9 +102,9 @@ def test_what_is_taken_for_another_kind_counts_no_size() -> None:
 
 
 def _cues() -> list[str]:
-    cues = [cue for group in (*ORDERS, *SELLING, *ELSEWHERE) for _, cue in group.cues]
+    cues = [cue for group in (*ORDERS, *REPLIES, *SELLING, *ELSEWHERE) for _, cue in group.cues]
     cues += [cue for _, cue in (*words_machine.BULK, *words_machine.NOTICE)]
-    for module in (words_asking, words_errand, words_automatic, words_repeats):
+    for module in (words_asking, words_prices, words_errand, words_automatic, words_repeats):
         for name, value in vars(module).items():
             if name.isupper():
                 cues += [value] if isinstance(value, str) else value
