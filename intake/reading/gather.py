@@ -15,7 +15,7 @@ from .picking.picked import lines_of_only, picked
 from .picking.withdrawn import label_before, label_place, left_over
 from .radii.tied import find_ties, tie
 from .sizes.gatherer import Gatherer
-from .sizes.groups import Group, slot_of
+from .sizes.groups import Group, is_told_whole, slot_of
 from .sizes.named_again import without_named_again
 from .sizes.sharing import share
 from .tables.dittos import share_dittos
@@ -117,7 +117,8 @@ def _fill_from_context(layout: Layout, groups: list[Group]) -> None:
         slot = slot_of(figure)
         if slot is not None:
             for group in groups:
-                group.slots.setdefault(slot, [figure])
+                if not is_told_whole(group, slot):
+                    group.slots.setdefault(slot, [figure])
     held = {f.index for group in groups for figures in group.slots.values() for f in figures}
     for _, run in groupby(context, key=lambda figure: figure.sentence):
         figures = list(run)

@@ -37,6 +37,7 @@ from .naming.same_wall import hear_same_wall
 from .naming.sole_cues import assign_by_sole_cue
 from .naming.thick_tubes import hear_thick_tubes
 from .naming.tubes_listed import hear_tubes_listed
+from .naming.wall_ahead import hear_walls_ahead
 from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
@@ -161,6 +162,7 @@ def _read(
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
+    hear_walls_ahead(layout)
     hear_on_radius(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)

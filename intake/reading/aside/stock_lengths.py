@@ -9,6 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from ...late_pattern import late_pattern
+from ..naming.place_tests import is_thin
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of
 
@@ -53,4 +54,5 @@ def _begins_tube(layout: Layout, figure: Figure) -> bool:
     if wall.is_gauge:
         return True
     thin = 0 < wall.number.value <= figure.number.value * _THIN
-    return wall.link == "times" and thin
+    beside = is_thin(wall) and not layout.text[figure.end : wall.start].strip(' "')
+    return thin and (wall.link == "times" or beside)

@@ -120,7 +120,8 @@ def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
             on_this_line = len(roles)
         if token.kind == "number":
             return roles[:on_this_line]  # the cues of the line before belong to its own figures
-        if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES:
+        heads = step > 0 or any(cue.side != "after" for cue in token.cues)
+        if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES and heads:
             roles.append(token.cues[0].role)
         elif (token.text == ")" and step > 0) or (
             token.kind not in _JOINTS and token.text not in _HEADER_WORDS

@@ -92,6 +92,9 @@ def _find_twins(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role is not None or figure.negated or not figure.is_measured:
             continue
+        after = layout.after(figure)
+        if after is not None and after.link in LISTED:
+            continue  # "45 mm and 22 mm, 160 mm and 45 mm CLR respectively"
         near = {
             other.role for other in layout.near_in_sentence(figure)
             if other.role in LENGTH_ROLES and nearly(other, figure)
@@ -243,6 +246,10 @@ def _beside_od(layout: Layout, figure: Figure) -> bool:
     apart = figure.item != od.item or figure.paragraph != od.paragraph
     if apart and wall_follows(layout, figure):
         return False  # "1) 4 in, .109 / 2) .25 in, .049"
+    own = any(f.role == "wall" for f in layout.figures[od.index + 1 : figure.index])
+    own = own or (figure.link in LISTED and layout.before(figure) is od)
+    if own and figure.unit == "mm" and wall_follows(layout, figure):
+        return False  # "45 OD 2.5 mm wall and 12 mm 1.2 mm thick", "60 mm and 12 mm, 1 mm wall"
     if is_wall_of(layout, figure, od):
         figure.give("wall", "place")
         return True

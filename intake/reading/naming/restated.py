@@ -123,7 +123,7 @@ def _has_wall_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bo
     """Whether an OD brings a wall along, and a radius stands before it: it is the next size's."""
     wall = layout.after(after)
     between = layout.figures[figure.index + 1 : after.index]
-    whole = wall is not None and wall.role == "wall" and wall.link == "times"
+    whole = wall is not None and wall.sentence == after.sentence and wall.role == "wall"
     return whole and any(other.role in RADIUS_ROLES for other in between)
 
 

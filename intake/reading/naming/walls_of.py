@@ -39,7 +39,8 @@ def hear_walls_of(layout: Layout) -> None:
         before = layout.before(figure)
         if before is not None and before.sentence == figure.sentence and is_thin(before):
             joint = layout.words(before.end, figure.start)
-            if _GOES_WITH.match(joint) and (end := _ENDS.match(behind)):
+            own = _has_tube_before(layout, before)
+            if not own and _GOES_WITH.match(joint) and (end := _ENDS.match(behind)):
                 plain = end["tube"] or _PLAINLY.search(joint) or figure.sentence in sure
                 again = any(
                     f.number.value == figure.number.value for f in layout.figures[: before.index]
@@ -54,6 +55,15 @@ def hear_walls_of(layout: Layout) -> None:
         ahead = layout.words(max(0, figure.start - _LEAD), figure.start)
         if _DIE_BEFORE.search(ahead) and _TUBE_BEHIND.match(behind):
             figure.give("od", "cue")
+
+
+def _has_tube_before(layout: Layout, wall: Figure) -> bool:
+    """'.75 in .049 wall on 1.5 and 2.5 CLR dies': the wall is that of the tube right before it."""
+    tube = layout.before(wall)
+    if tube is None or tube.sentence != wall.sentence or not is_diameter(tube) or is_thin(tube):
+        return False
+    between = layout.between(tube, wall)
+    return tube.is_measured and all(t.kind in ("gap", "times", "material") for t in between)
 
 
 def _may_be_od(layout: Layout, figure: Figure) -> bool:

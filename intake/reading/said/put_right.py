@@ -8,6 +8,7 @@ from decimal import Decimal
 from ...late import Late
 from ...late_pattern import late_pattern
 from ...words_relying import CHANGES, CORRECTS
+from ..naming.place_tests import wall_follows
 from ..text.figures import Figure, How, Layout
 from ..text.patterns import any_of
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
@@ -107,8 +108,11 @@ def mark_changes(layout: Layout) -> None:
 
 
 def changes_one(layout: Layout, figure: Figure) -> bool:
-    """'Same thing but 1.625': give the figure the role of whichever value it is nearest to."""
-    if not figure.is_measured:
+    """'Same thing but 1.625': give the figure the role of whichever value it is nearest to.
+
+    One with a wall right behind it opens a tube: 'We also need one for 3-1/2 in .120 wall'.
+    """
+    if not figure.is_measured or wall_follows(layout, figure):
         return False
     far = max(0, figure.start - _BACK)
     begin = max(far, layout.text.rfind("\n", far, figure.start) + 1)

@@ -6,15 +6,29 @@ Each test is given the figure that is being taken and the next few, that one fir
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from decimal import Decimal
 
 from ..naming.likeness import restates
-from ..text.figures import Figure
+from ..naming.wall_ahead import is_right_behind
+from ..text.figures import Figure, Layout
+from ..text.patterns import whole_words
 from .groups import Group, Slot, slot_of
 
 AHEAD = 8
 """The figure itself, and those looked ahead for the tube that it belongs to."""
 _IN_TURN = 12
 """Figures looked ahead at where radii open one tube after the other."""
+_SAME = whole_words(
+    "same | gleich\\w* | dasselbe | selbe | même | mism[oa] | stess[oa] | zelfde | hetzelfde"
+)
+_ANOTHER = whole_words(
+    "another | second | also | too | plus | and the same | auch | noch ein\\w* | zweite\\w*",
+    "aussi | un autre | deuxième | también | otro | segundo | anche | un altro | secondo | ook",
+    "nog een | tweede",
+)
+_LEAST_BORE = Decimal("0.6")
+"""A bore that is less of an OD is that of another tube."""
+_BORE_TOLERANCE = Decimal("0.02")
 _NEXT_TUBE = 24
 """Characters between a radius and the tube it opens: 'R 90, tube 40 x 3'."""
 
@@ -50,6 +64,30 @@ def opens_next(ahead: Sequence[Figure], *, first: bool = False) -> bool:
     return True
 
 
+def wall_opens_next(layout: Layout, ahead: Sequence[Figure]) -> bool:
+    """'5/8 in 20 gauge and 10 gauge 1-7/8 in': a second wall right before an OD without another."""
+    if [slot_of(figure) for figure in ahead[:2]] != ["wall", "od"]:
+        return False
+    own = len(ahead) > 2 and slot_of(ahead[2]) == "wall" and ahead[2].link != "restate"
+    if own and not (len(ahead) > 3 and is_right_behind(layout, ahead[2], ahead[3])):
+        return False
+    return is_right_behind(layout, ahead[0], ahead[1])
+
+
+def asks_another(layout: Layout, wall: Figure, held: Sequence[Figure]) -> bool:
+    """'4 in x 10 ga. Need a second one, same tube but 109 wall': no other form of the first."""
+    if any(other.sentence == wall.sentence for other in held):
+        return False
+    return layout.says(wall.sentence, _SAME) and layout.says(wall.sentence, _ANOTHER)
+
+
+def has_wall_behind(layout: Layout, ahead: Sequence[Figure]) -> bool:
+    """'4 in x .109', '1.75 .065 wall': an OD that a wall of its own follows."""
+    if [slot_of(figure) for figure in ahead[:2]] != ["od", "wall"]:
+        return False
+    return ahead[1].link == "times" or not layout.text[ahead[0].end : ahead[1].start].strip()
+
+
 def starts_tube(open_groups: Sequence[Group], slot: Slot, ahead: Sequence[Figure]) -> bool:
     """An OD that brings its own wall along, though the tube before has one of the same OD."""
     if slot != "od" or any("wall" not in group.slots for group in open_groups):
@@ -63,6 +101,26 @@ def starts_tube(open_groups: Sequence[Group], slot: Slot, ahead: Sequence[Figure
     if figure.link == "restate" or figure.corrects:
         return False
     return not any(restates(group.slots["wall"][0], after) for group in open_groups)
+
+
+def is_other_bore(group: Group, slot: Slot, ahead: Sequence[Figure]) -> bool:
+    """'.805 ID with .035 wall', and then '2 in x .095': a tube told by its bore and wall takes no
+    OD that has a wall of its own, nor does a tube with a wall take another's bore."""
+    figure = ahead[0]
+    following = _slots(ahead[1:3], lambda after: after.sentence == figure.sentence)
+    other: Slot = "id" if slot == "od" else "od"
+    if slot not in ("od", "id") or other not in group.slots or "wall" not in group.slots:
+        return False
+    held, wall = group.slots[other][0], group.slots["wall"][0]
+    if figure.row is not None or figure.corrects or figure.link == "restate":
+        return False
+    if "wall" not in following and (slot == "id" or held.sentence == figure.sentence):
+        return False
+    od, bore = (figure, held) if slot == "od" else (held, figure)
+    if wall.is_gauge or wall.unit == "sch" or wall.number.value >= od.number.value:
+        return bore.number.value < od.number.value * _LEAST_BORE
+    room = od.number.value - 2 * wall.number.value - bore.number.value
+    return abs(room) > od.number.value * _BORE_TOLERANCE
 
 
 def _is_row_of_own(held: Figure, ahead: Sequence[Figure]) -> bool:

@@ -6,7 +6,16 @@ from ..naming.likeness import restates
 from ..said.both_asked import asks_for_both
 from ..said.late_corrections import put_right_by
 from ..text.figures import LISTED, Figure, Layout, Row
-from .boundaries import AHEAD, begins_item, opens_next, starts_tube
+from .boundaries import (
+    AHEAD,
+    asks_another,
+    begins_item,
+    has_wall_behind,
+    is_other_bore,
+    opens_next,
+    starts_tube,
+    wall_opens_next,
+)
 from .groups import Group, Slot, slot_of
 from .retelling import (
     contradicts,
@@ -53,6 +62,8 @@ class Gatherer:
             following = self.figures[end]
             if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
                 break
+            if self._opens_own_tube(end):
+                break
             if self._is_undecided(following) or (
                 following.role == "wall" and following.is_gauge != self.figures[at].is_gauge
             ):
@@ -61,6 +72,14 @@ class Gatherer:
                 break  # "3D bend, 5 inch CLR": one radius, said twice
             end += 1
         return self.figures[at:end]
+
+    def _opens_own_tube(self, at: int) -> bool:
+        """'2 in 20 gauge and 10 gauge 3 in', '65 wall 2 in and 4 in x .109': no lists."""
+        ahead = self.figures[at : at + AHEAD]
+        if wall_opens_next(self.layout, ahead):
+            return True
+        tube = self.figures[max(0, at - 2) : at]
+        return wall_opens_next(self.layout, tube) and has_wall_behind(self.layout, ahead)
 
     def _is_undecided(self, figure: Figure) -> bool:
         """'2 mm, but maybe 1.5', 'either .065 or .058 wall': one value in doubt, not two that are
@@ -100,7 +119,7 @@ class Gatherer:
             self._new(first.row)  # "2 x 2 x .120 square. Round tube 1.5 OD": another one
         if slot is None:
             self._take_side(first)
-        elif slot in ("clr", "wall") and self._heads_next(slot):
+        elif is_other_bore(self.open[-1], slot, self._ahead()) or self._heads_next(slot):
             self._new(first.row)
             self._fill(slot, run)
         elif not any(slot in group.slots for group in self.open):
@@ -127,8 +146,10 @@ class Gatherer:
         head their lines, a tube waits for none."""
         ahead = self._ahead()
         first = next((g for g in (*self.done, *self.open) if slot in g.slots), None)
-        if ahead[0].row is not None:
+        if slot not in ("clr", "wall") or ahead[0].row is not None:
             return False  # a table's row says by itself what belongs together
+        if slot in self.open[-1].slots and wall_opens_next(self.layout, ahead):
+            return True
         if first is None or first.place(slot) > first.place("od"):
             return False
         if slot == "clr":
@@ -290,6 +311,8 @@ class Gatherer:
         if figure.row is not None and slot == "wall":
             return True
         held = [other for group in self.open for other in group.slots.get(slot, [])]
+        if slot == "wall" and asks_another(self.layout, figure, held):
+            return False
         return is_other_form(slot, figure, held) and self._near(slot, figure)
 
     def _near(self, slot: Slot, figure: Figure) -> bool:

@@ -70,6 +70,12 @@ class Group:
         return self.slots[slot][0].start if slot in self.slots else -1
 
 
+def is_told_whole(group: Group, slot: Slot) -> bool:
+    """Whether a tube's OD or bore follows from what is known: '.709 ID, .083 wall'."""
+    other = {"od": "id", "id": "od"}.get(slot)
+    return other is not None and {other, "wall"} <= group.slots.keys()
+
+
 def own_figures(group: Group) -> list[Figure]:
     """The first figure of each slot that a group doesn't share with others, in the text's order."""
     own = [
