@@ -97,6 +97,10 @@ _BEHIND_A_SIZE = late_pattern(
     r"\d[\"”]?\s?(?:wall|wt|thk|mm|in|ga|gauge)?[,;]?\s$|\b(?:material|mat'?l)\W{1,12}$", re.I
 )
 
+_IS_LENGTH = late_pattern(
+    r"\s?(?:mm\b|in\b|inch|\"|clr\b|r\b|rad(?:ius)?\b|cent(?:er|re)|bend|die\b)", re.I
+)
+
 _UNS_NUMBER = late_pattern(r"(?P<name>(?:UNS\s?)?([SNRACGK])(\d{5}))(?![^\W_])")
 
 _NICKEL = _compile(
@@ -219,6 +223,8 @@ def _astm(text: str, position: int, first: str) -> Grade | None:
     small = is_known_alone("astm", number) and _BEHIND_A_SIZE.search(
         text, max(0, position - 16), position
     )
+    if small and _IS_LENGTH.match(text, match.end()):
+        return None  # "the 45 on a 110 and the 51 mm a 179 radius"
     if family is None or not (alone or small or match["astm"] or match["s"]):
         return None
     return _made(match, family, "sure")

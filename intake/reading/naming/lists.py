@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from ...late_pattern import late_pattern
 from ..text.figures import LISTED, Figure, Layout
-from ..text.patterns import word_set
+from ..text.patterns import whole_words, word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .chain_parts import LONGEST_RATIO, set_role
 from .place_tests import follows_on, is_diameter, is_thin
@@ -19,6 +19,10 @@ _TUBES: frozenset[Role | None] = frozenset({"od", "label"})
 _AND = word_set("and & und et y e en og i plus")
 _GROWN = Decimal("1.4")
 """From a tube to its radius the figures grow by more than from one tube to the next."""
+_WIDEST, _WIDEST_IN_TURN = 4, 9
+_IN_TURN = whole_words(
+    "respectively | respectivement | respectivamente | rispettivamente | respectievelijk | jeweils"
+)
 _WORD = 16
 _NEAR_RADII = 2
 _NEAR_SCHEDULE = 2
@@ -40,7 +44,7 @@ def share_lists(layout: Layout) -> None:
     for figure in layout.figures:
         if run and figure.link in LISTED and _begins_next(layout, run[-1], figure):
             figure.link = "apart"  # "1.5 x .065 on 4.5, 1.75 x .065 on 5.25"
-        joined = run and figure.link in LISTED and _alike(run[-1], figure)
+        joined = run and figure.link in LISTED and _alike(layout, run[-1], figure)
         after = layout.after(figure)
         if joined and run[-1].role == "noise" and after is not None and after.link == "times":
             joined = False  # "12 in long, tube 2 x .065"
@@ -77,7 +81,7 @@ def join_lines(layout: Layout) -> None:
             _list_lines(run)
             run = []
             continue
-        if run and not (figure.line == run[-1].line + 1 and _alike(run[-1], figure)):
+        if run and not (figure.line == run[-1].line + 1 and _alike(layout, run[-1], figure)):
             _list_lines(run)
             run = []
         run.append(figure)
@@ -151,7 +155,7 @@ def _goes_on(layout: Layout, before: Figure, figure: Figure, wall: Figure) -> bo
     return named and near and "," in layout.text[figure.end : wall.start]
 
 
-def _alike(left: Figure, right: Figure) -> bool:
+def _alike(layout: Layout, left: Figure, right: Figure) -> bool:
     """Whether two neighbours of a list can be values of one thing."""
     if left.role in LENGTH_ROLES and right.role in LENGTH_ROLES:
         return left.role == right.role
@@ -159,7 +163,13 @@ def _alike(left: Figure, right: Figure) -> bool:
         return False
     if {left.unit, right.unit} == {"in", "mm"}:
         return False
-    return _within(left.number.value, right.number.value, 4)
+    return _within(left.number.value, right.number.value, _widest(layout, left, _WIDEST))
+
+
+def _widest(layout: Layout, figure: Figure, usual: int) -> int:
+    """How many times the smaller the larger of a list may be: more, where each has a tube of its
+    own, '63.5 mm and 12 mm ..., CLR 160 and 30 respectively'."""
+    return _WIDEST_IN_TURN if layout.says(figure.sentence, _IN_TURN) else usual
 
 
 def _within(a: Decimal, b: Decimal, times: int) -> bool:
@@ -224,7 +234,7 @@ def _share(layout: Layout, run: list[Figure]) -> None:
         open_roles.add("die")  # "the dies are 3, 3-3/4 and 4-1/2 CLR"
     if role == "od" and values == sorted(values) and _is_last(layout, run[-2], run[-1]):
         open_roles.add("quantity")  # "Mandrels: 25, 30 and 35 OD"
-    alike = role is not None and _within(min(values), max(values), 6)
+    alike = role is not None and _within(min(values), max(values), _widest(layout, run[0], 6))
     if alike and all(figure.role in open_roles for figure in run):
         units = {figure.unit for figure in run if figure.unit}
         for figure in run:

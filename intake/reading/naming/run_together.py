@@ -22,6 +22,8 @@ def hear_run_together(layout: Layout) -> None:
                 continue
             if not 0 < wall.number.value * 4 < od.number.value:
                 continue
+            if _written(layout, wall).startswith("."):
+                continue  # "4.75 CLR", beside a 4 and a .75: a number like any other
             figure.give("noise", "same")
             if {od.role, wall.role} == {None}:
                 od.give("od", "same")

@@ -168,6 +168,10 @@ _NEXT_LABEL = late_pattern(
 """The next line's label counts nothing: "70 / Stk.: 1", "6.500 / Bends per part - 3"."""
 
 
+_THE_TUBE_BENDS = late_pattern(r"\sbends\s(?:on|around|over|to|at)\s")
+"""'The 25 bends on a 75 CLR': a tube, and no 25 bends."""
+
+
 def counted_after(text: str, number: Number) -> bool:
     """Whether a whole number counts what stands behind it: '640 hairpins', '1.200 pezzi'."""
     if number.style == "decimal":
@@ -175,7 +179,13 @@ def counted_after(text: str, number: Number) -> bool:
     counted = _COUNTED.match(text, number.end) if number.style == "integer" else None
     if counted is None:
         return False
+    if _THE_TUBE_BENDS.match(text, number.end) and _follows_the(text, number):
+        return False
     return not _NEXT_LABEL.match(text, number.end)
+
+
+def _follows_the(text: str, number: Number) -> bool:
+    return text[max(0, number.start - 4) : number.start].casefold() == "the "
 
 
 def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfter | None:

@@ -10,6 +10,7 @@ from ..text.roles import RADIUS_ROLES, Role
 from ..text.tokens import Token
 from .tied_first import find_first_ties
 from .tied_items import find_item_ties
+from .tied_onward import find_onward
 from .tied_pairs import find_pairs
 from .tied_picked import picked_before
 from .tied_ranks import find_rank_ties
@@ -55,19 +56,32 @@ def find_ties(layout: Layout) -> Ties:
     tubes = [f for f in layout.figures if f.role == "od" and f.is_measure and f.row is None]
     if len(tubes) > _MOST_TUBES or len({(f.number.value, f.unit) for f in tubes}) < 2:
         return []
+    listed = _told_before_radii(layout, tubes)
     ties = (
-        find_first_ties(layout, tubes)
+        find_first_ties(layout, listed)
         or find_pairs(layout, tubes)
+        or find_onward(layout, tubes)
         or find_rank_ties(layout, tubes)
         or _by_value(layout, tubes)
         or _by_name(layout, tubes)
-        or find_item_ties(layout, tubes)
+        or find_item_ties(layout, listed)
     )
     for figure in tubes[1:]:
         again = any(_same(tube, figure) and tube.index < figure.index for tube in tubes)
         if again and figure.role == "od" and _names_material(layout, figure):
             figure.give("noise", "same")
     return ties
+
+
+def _told_before_radii(layout: Layout, tubes: list[Figure]) -> list[Figure]:
+    """The tubes before a sentence that has radii and no tube: 'the first' and 'the last' in it are
+    of these, whatever is told of behind."""
+    named = {tube.sentence for tube in tubes}
+    for figure in layout.figures[tubes[1].index :]:
+        if _is_radius(figure) and figure.sentence not in named:
+            before = [tube for tube in tubes if tube.index < figure.index]
+            return before if len(before) > 1 else tubes
+    return tubes
 
 
 def _names_material(layout: Layout, figure: Figure) -> bool:

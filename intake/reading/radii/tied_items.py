@@ -48,6 +48,7 @@ _SEVERAL_FOLLOW = late_pattern(
     rf"{SEVERAL}",
     re.IGNORECASE,
 )
+_SEVERAL_LEAD = late_pattern(rf"(?<![\w.]){SEVERAL}[^,;.\n\d]{{0,24}}$", re.IGNORECASE)
 _CLAUSE = late_pattern(
     r"[;\n]|,(?!\d)|(?<!pos)(?<!no)(?<!nr)[.!?](?=\s)|\s(?:and|und|et|y|e|en)\s", re.IGNORECASE
 )
@@ -128,11 +129,13 @@ def _meant(
     behind = text[figure.end : figure.end + _FAR]
     ahead = text[max(0, figure.start - _FAR) : figure.start]
     several = _SEVERAL_FOLLOW.match(behind)
+    match = _FOLLOWS.match(behind)
+    cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
+    if several is None and match is None and apart:
+        several = _SEVERAL_LEAD.search(ahead, cuts[-1] if cuts else 0)
     if several is not None:
         return several_of(several["several"].casefold(), len(names))
-    match = _FOLLOWS.match(behind)
     if match is None and apart:
-        cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
         match = _LEADS.search(ahead, _joined_from(ahead, cuts))
     if match is None:
         return None

@@ -63,6 +63,8 @@ _LONGEST_AGAIN = 3
 """So many words are said again between two figures: 'one in 2.5" and one in 3"'."""
 _STEP = word_set("step steps stepped stepping stufe gestuft étagé escalonado")
 _TO_A_STEP = _STEP | word_set("then up down to into out from auf à a the and it , (")
+_LEAST_SLASHED, _MOST_GROWN, _TWO_UNITS = 3, 5, 2
+"""So many figures with slashes between are a list, where none is so many times the first."""
 _FAR_GAUGES = 6
 """Gauges that one sender wavers between, or lists, lie no further apart."""
 _WIDEST_OD = 6
@@ -83,6 +85,28 @@ def link_figures(layout: Layout) -> None:
         if right.link in LISTED and not any(token.kind == "cue" for token in between):
             _share_gauge(layout, left, right)
     _read_dashes(layout)
+    _read_slashes(layout)
+
+
+def _read_slashes(layout: Layout) -> None:
+    """'38/42/45, 2 mm wall': three diameters that grow, with slashes between them, are a list."""
+    run: list[Figure] = []
+    for figure in (*layout.figures, None):
+        if figure is not None and run and figure.link == "slash":
+            run.append(figure)
+            continue
+        if len(run) >= _LEAST_SLASHED and _grow(run) and (figure is None or figure.link != "times"):
+            for listed in run[1:]:
+                listed.link = "list"
+        run = [figure] if figure is not None and figure.link != "times" else []
+
+
+def _grow(run: list[Figure]) -> bool:
+    """Whether figures are like diameters, each larger than the one before: no wall, no bore."""
+    values = [figure.number.value for figure in run]
+    units = {figure.unit for figure in run} - {None}
+    like = values[0] >= _THIN and values[-1] <= values[0] * _MOST_GROWN and len(units) < _TWO_UNITS
+    return like and all(a < b for a, b in pairwise(values)) and units <= {"in", "mm"}
 
 
 def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> Link:
