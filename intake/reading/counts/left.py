@@ -77,6 +77,13 @@ _COUNTS_OTHERS = late_pattern(
     re.IGNORECASE,
 )
 """With one of these beside a list, a bare number at a line's end may count something else."""
+_OF_RADIUS = late_pattern(
+    r"\b(?:clr|radi(?:us|i|en)|rad|r|cent(?:er|re)[- ]?line|rayons?|radios?|raggi?o?|straal)"
+    r"\s?(?:of|is|are|[:=])?\s?\Z",
+    re.IGNORECASE,
+)
+_BACK = 24
+"""Characters before a count in which a word says that it is a radius."""
 _A_MANDREL = late_pattern(rf"\b{_MANDREL}\b", re.IGNORECASE)
 
 
@@ -109,7 +116,10 @@ def _by_size(requests: Sequence[SizeRequest], text: str) -> list[int]:
     if "" in written or len(set(written)) < len(written):
         return []
     found: dict[str, int] = {}
-    for match in _COUNT_FOR.finditer(" ".join(text.split())):
+    spaced = " ".join(text.split())
+    for match in _COUNT_FOR.finditer(spaced):
+        if _OF_RADIUS.search(spaced, max(0, match.start() - _BACK), match.start()):
+            return []  # "CLR 9 on the 3 in, 6 on the 2"
         size, count = _plain(match["size"]), _value(match["count"])
         if size not in written or size in found or not 0 < count <= _MOST:
             return []

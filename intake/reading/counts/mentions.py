@@ -117,6 +117,8 @@ class _Finder:
             return self._mention(count, end, COUNTED if named else PIECES)
         if count.value > _MOST_BARE or self._counts_links(count):
             return None
+        if count.value > 1 and self.words.at(count.first - 1) == "a" and self._is_figure(count):
+            return None  # "might want a 4 in one some day": what it is called by
         if self.words.at(count.first - 1) == "new" and not self._is_new_mandrel(count):
             return None
         if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
@@ -132,6 +134,9 @@ class _Finder:
             mention = self._mention(count, count.after, ALONE)
             return replace(mention, bracket=True)
         return None
+
+    def _is_figure(self, count: Count) -> bool:
+        return self.text[count.first].isdecimal() and count.after == count.first + 1
 
     def _counts_links(self, count: Count) -> bool:
         """'A three-ball mandrel': balls, whatever asks for the mandrel."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ...late_pattern import late_pattern
 from ..naming.place_tests import is_thin
 from ..text.figures import Figure, Layout
 from ..text.roles import Role
@@ -14,11 +15,19 @@ _MANY_WALLS = 4
 """A tube is at least so many walls across."""
 _LONGEST_BOX, _HALF, _THIN_INCH = 4, Decimal("0.5"), Decimal("0.3")
 _CALLED: frozenset[Role] = frozenset({"od", "label"})
+_THOUSANDTHS = 20
+"""'49 wall'"""
+_FAR = 12
+_BEGINS = re.compile(r"(?:\b(?:mandrels?|and|plus|und|et|y|e|en)|[:;,&+])\s\Z", re.IGNORECASE)
+"""Words behind which an item of a list in one line begins."""
+_BOX = late_pattern(
+    r"\b(?:rect\w*|squares?|box|oval|rechteck\w*|vierkant\w*|quadrat\w*|carrés?|cuadrad\w*)\b"
+)
 _NEAR_LINES = 16
 """So many figures to either side are looked at for lines that begin with a count beyond doubt."""
 _BULLET = re.compile(r"\s*(?:[-*•–>]\s*|\(?(?:item\s)?#?\w{1,2}[.):]\s*)?", re.IGNORECASE)
 _X_AND_SPACE = re.compile(r"[x×]\s", re.IGNORECASE)
-"""'2x 42,4x2' counts; '2 x 42,4x2' may."""
+"""'2x 42,4x2' and '2x 1.5 x .065' count; '2 x 42,4x2' may."""
 _TIMES = re.compile(r"\s?[x×*]", re.IGNORECASE)
 
 
@@ -46,16 +55,34 @@ def _size_multiplied(layout: Layout, figure: Figure) -> Figure | None:
     if _opens_line(layout, figure) and _is_called(layout, first) and not is_thin(first):
         own = layout.tokens_after(figure, 1)
         return first if own and own[0].kind == "times" else None  # "2 OD x .120" counts nothing
+    spread = _X_AND_SPACE.match(layout.text, figure.end, first.start) is not None
+    if spread and (first.is_gauge or (_is_called(layout, first) and not is_thin(first))):
+        return first  # "2x 13 gauge 1.25 in tube", "2x 16 mm OD, 1.2 mm wall"
     wall = layout.after(first)
+    spread = spread and not _BOX.search(layout.sentence_text(figure.sentence))
+    begins = _BEGINS.search(layout.text, max(0, figure.start - _FAR), figure.start)
+    fits = is_thin(first) or (wall is not None and _fits(layout, first, wall))
+    if spread and begins and fits:
+        return first  # "mandrels: 2x .875 in 16 ga and 1x 88.9 mm 4 thick"
     if wall is None or wall.link != "times" or first.number.value < wall.number.value * _MANY_WALLS:
         return None
-    spread = _X_AND_SPACE.match(layout.text, figure.end, first.start) is not None
-    glued = layout.text[first.end : wall.start].strip(" ") == layout.text[first.end : wall.start]
+    glued = _X_AND_SPACE.match(layout.text, first.end, wall.start) is None
     room = figure.number.value > wall.number.value * 2
     counts = (spread and glued) or (not room and first.number.value > figure.number.value)
     if not counts and _opens_line(layout, figure):
         counts = not _may_be_sides(figure, first, wall) or _beside_counts(layout, figure)
     return first if counts else None
+
+
+def _fits(layout: Layout, od: Figure, wall: Figure) -> bool:
+    """Whether the second of two figures can be the wall of the first, and is written like one."""
+    if wall.link == "times":
+        return False
+    called = any(cue.role == "wall" for t in layout.tokens_after(wall, 1) for cue in t.cues)
+    if wall.is_gauge or (called and wall.number.value >= _THOUSANDTHS):
+        return True
+    thin = is_thin(wall) or wall.unit == "mm" or (od.unit == "mm" and wall.unit is None)
+    return thin and wall.number.value * _MANY_WALLS < od.number.value
 
 
 def _beside_counts(layout: Layout, figure: Figure) -> bool:

@@ -19,6 +19,7 @@ _PLACES = frozenset(
     "ground floor deck wall table bench line edge end price road back front top bottom face center"
     " centre centerline road roof ceiling total".split()
 )
+_RUNS = frozenset("order orders job jobs run runs contract project production".split())
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
 _AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
@@ -52,6 +53,8 @@ class Nouns:
             return self._mandrel(count, at), False
         shy = self.words.at(at) in w.SHY_PIECES
         behind = at + used
+        if self.words.at(behind) in _RUNS:
+            return 0, False  # "this is for a 40 piece order"
         at = behind + (self.words.at(behind) == ".")
         if at > behind and self._begins_sentence(behind - 1, at):
             return behind, True

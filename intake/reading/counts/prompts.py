@@ -25,6 +25,8 @@ _RADIUS_FAR = 10
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
+_STOPS = frozenset((".", "!", "?", "\n", "\n\n"))
+_SHORTENED = frozenset("in ga sch dia approx rad".split())
 _OF_THEM = frozenset("them these those that this em it his hers theirs mine ours yours".split())
 _OF_OTHERS = frozenset("of the these those matching new same size".split())
 _THEM = frozenset(("them", "those", "these"))
@@ -179,9 +181,21 @@ class Prompts:
 
     def _goes_on(self, at: int, after: str, last: int) -> bool:
         """'One mandrel for the 1.5 and two for the 2 in': the noun is not said again."""
-        if last < 0 or not self.words.together(last, at):
+        if last < 0 or after not in w.FOR or not self._in_one_breath(last, at):
             return False
-        return after in w.FOR and self.words.at(at - 1) in w.JOINING
+        if self.words.at(at - 1) == ":":  # "six mandrels: 3 for 1.5 x .065"
+            return self.words.at(at + 2)[:1].isdigit() or self.words.at(at + 2) == "."
+        return self.words.at(at - 1) in w.JOINING
+
+    def _in_one_breath(self, left: int, right: int) -> bool:
+        """Whether no sentence ends between two words; the point of '2 in. OD' ends none."""
+        for at in range(left, right):
+            if self.text[at] in _STOPS and not (
+                self.text[at] == "."
+                and (self._is_glued(at + 1) or self.words.at(at - 1) in _SHORTENED)
+            ):
+                return False
+        return True
 
     def _stands_alone(self, count: Count, before: str, after: str) -> bool:
         polite = after == "," and self.words.at(count.after + 1) in v.PLEASE
@@ -197,11 +211,16 @@ class Prompts:
         return before in _STARTS or (before in "-*" and self.words.at(at - 2) in _STARTS)
 
     def leads_line(self, count: Count) -> bool:
-        """'2x 1-3/4 x .120 x 6 clr' at the start of a line."""
-        if self.words.at(count.after) != "x" or not self.begins_line(count.first):
+        """'2x 1-3/4 x .120 x 6 clr' at the start of a line, or of an item in one."""
+        if self.words.at(count.after) != "x":
+            return False
+        before = self.words.at(count.first - 1)
+        if not (self.begins_line(count.first) or before in w.JOINING or before in (":", ";")):
             return False
         glued = self.words.start[count.after] == self.words.end[count.after - 1]
         behind = count.after + 1
+        if self.words.at(behind) == "ø" and not self.numbers.is_size(behind):
+            behind += 1
         return (
             glued
             and behind < len(self.words)

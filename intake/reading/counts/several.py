@@ -14,9 +14,10 @@ from ..text.figures import Layout
 from .by_name import counts_by_name
 from .by_rank import counts_by_rank
 from .for_all import count_for_all
+from .halves import counts_by_halves
 from .mentions import Mention, mentions
 from .one_for import ones_for
-from .prompts import ALONE, ARTICLE, BARE, LABELLED
+from .prompts import ALONE, ARTICLE, BARE, LABELLED, PIECES
 from .spares import spares_by_size, without_spares
 
 Own = dict[int, int | None]
@@ -93,7 +94,13 @@ class Several:
         own = self._from_rows()
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
-        own = self._by_item() or self._one_a_gap() or self._by_line() or self._by_name()
+        own = (
+            self._by_halves()
+            or self._by_item()
+            or self._one_a_gap()
+            or self._by_line()
+            or self._by_name()
+        )
         own = own or self._by_rank()
         whole = self._whole(own)
         if not own and whole is None:
@@ -110,6 +117,12 @@ class Several:
             if row is not None and row.quantity is not None:
                 found[number] = row.quantity
         return found
+
+    def _by_halves(self) -> Own:
+        total = settled([m for m in self.found if self._gap(m) == 0 and m.rank >= PIECES])
+        folded = self.layout.words(0, len(self.layout.text))
+        counts = counts_by_halves(folded, [self.places[n] for n in self.order], total)
+        return dict(zip(self.order, counts, strict=False))
 
     def _by_item(self) -> Own:
         """'Two mandrels of item 1, one of each of the others'; no count where one is left out."""

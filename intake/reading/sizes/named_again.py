@@ -69,10 +69,12 @@ _BESIDE = 60
 def without_named_again(layout: Layout, groups: list[Group]) -> list[Group]:
     """The groups without those that only name the tube of a fuller one."""
     kept: list[Group] = []
+    several = _count_each(layout, groups)
     for number, group in enumerate(groups):
         near = groups[max(0, number - _BESIDE) : number + _BESIDE + 1]
         fuller = [other for other in near if other is not group and _has_more(other, group)]
-        if not fuller or _is_listed(layout, group) or _is_counted(layout, group):
+        counted = not several and fuller and _is_counted(layout, group)
+        if not fuller or _is_listed(layout, group) or counted:
             kept.append(group)
         elif _is_further(layout, group.slots["od"][0]):
             for other in fuller:
@@ -116,6 +118,15 @@ def _has_more(other: Group, group: Group) -> bool:
     if not {"wall", "clr"} & set(other.slots):
         return False
     return any(restates(held, group.slots["od"][0]) for held in other.slots["od"])
+
+
+def _count_each(layout: Layout, groups: Sequence[Group]) -> bool:
+    """'Two for the 32 mm, one for the 45': counts of sizes that were told, and no further ones."""
+    alone = [g for g in groups if set(g.slots) == {"od"} and _is_counted(layout, g)]
+    told = {g.slots["od"][0].number.value for g in groups if {"wall", "clr"} & set(g.slots)
+            and "od" in g.slots}  # fmt: skip
+    named = {g.slots["od"][0].number.value for g in alone}
+    return len(named) > 1 and named == told
 
 
 def _is_counted(layout: Layout, group: Group) -> bool:
