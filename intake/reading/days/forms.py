@@ -28,7 +28,7 @@ _FOLLOW = frozenset(("/", "-", ".", "º", "°")).union(d.SUFFIXES, d.OF_THE, d.M
 _INCH_PARTS = frozenset((2, 4, 8, 16, 32, 64))
 BEGINS: frozenset[str] = frozenset().union(
     d.WEEKDAYS, d.MONTHS, spelled.STARTS, ("week",), d.ENDS, d.MIDDLES, d.BEGINNINGS,
-    d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN,
+    d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN, d.TODAY,
 )  # fmt: skip
 """Every word, besides figures, that a day can begin with."""
 _WHOLE = 8
@@ -82,7 +82,12 @@ class Calendar:
             found = None if day is None else (index + 1, day)
         elif word in d.IN_SPAN:
             found = span(self.words, index, self.sent_on)
+        elif word in d.TODAY and self.sent_on is not None and self._is_counted_from(index):
+            found = index + 1, self.sent_on  # "two weeks from today": counted on in shifted.py
         return None if found is None else Written(index, found[0], "counted", (found[1],))
+
+    def _is_counted_from(self, index: int) -> bool:
+        return self.words.at(index - 1) == "from" and self.words.at(index - 2) in d.SPANS
 
     # --- figures --------------------------------------------------------------------------------
 

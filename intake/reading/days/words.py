@@ -88,6 +88,7 @@ WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana ve
 CHRISTMAS = word_set("christmas xmas weihnachten noël navidad natale kerst kerstmis jul")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
 FEASTS = CHRISTMAS | EASTER | {"thanksgiving", "tomorrow"}
+TODAY = word_set("today now")
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
 YEARS = word_set("year jahres année año anno jaar")
 ROUGHLY = word_set("about ca max approx les the next circa environ etwa ungefähr")
