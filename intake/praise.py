@@ -49,6 +49,8 @@ _MAY_ASK = re.compile(
     r"\?|\b(?:need\w*|want|wants|quot\w+|pric\w+|how much|cost\w*|please|pls|another|again|also|too"
     r"|(?:one|two|three|\d) (?:more|each|of)|more|next|now|order\w*|repeat|same|second|spare|looking|require\w*"
     r"|send|would|could|can|will|do you|like to|but|though|however|except|until|unfortunately|qty|quantity"
+    r"|(?:we'?re|we are|i'?m|i am) after|in the market|hoping|interested|get (?:me|us)|wish"
+    r"|suche?n?|hätten?|cherch\w+|recherch\w+|busc\w+|cerc\w+|zoek\w*|wil|willen"
     r"|one mandrel|two mandrels|\d+ (?:mandrels?|off|pcs?|pieces?|ea)"
     r"|brauch\w*|benötig\w*|möchte(?!n? (?:mich|uns)\b)|bitte|preis\w*|angebot\w*|noch|nächste\w*|jetzt|aber"
     r"|wieder|gleiche\w*|weitere\w*|zweite\w*|kosten|kostet|stück|anfrag\w*|einen? (?:neuen?|dorn)"

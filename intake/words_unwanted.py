@@ -15,9 +15,12 @@ _OUR = r"(?:my|our|the|that|this|yesterday's|monday's|last week's)"
 _NOT_ALL = (
     r"(?!\s(?:(?:for|on|the|any|a|us|me|this|that|those|lines?|items?|pos)\s)*(?:delivery|shipping"
     r"|freight|carriage|postage|lead|dies?|wipers?|rods?|vat|tax|tub|pipe|material|bend|labou?r"
-    r"|install|\d))"
+    r"|install|\d|first|second|third|last|other|small|big|large)"
+    r"|\s(?:the|that)\s(?:\w+\s){0,2}\w+,?\s(?:as |since |because )?(?:we|i)(?:['’]ve)?\s"
+    r"(?:already\s)?(?:have|got|own)\b)"
 )
-"""'No need to quote delivery', 'no need to price line 3' take back no request."""
+"""'No need to quote delivery', 'no need to price line 3', 'no need to quote the downpipe, we have
+that one' take back no request."""
 
 UNWANTED: tuple[Elsewhere, ...] = (
     Elsewhere("a request taken back", (

@@ -84,6 +84,8 @@ _MEASURED_INSIDE = late_pattern(
 _OUTSIDE_AFTER = late_pattern(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = late_pattern(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
+_BIKE_WHEEL = 29
+_GERMAN_NOUN = late_pattern(r"^er(?:\s|-)(?:rohr|dorn|biegedorn|stahl|edelstahl|alu|tubo|buis)")
 _NAMED = late_pattern(r"^[\"'”″ ]{0,3}(?:mm|in|inch)?\s?(?:o\.?d\b|wall\b|clr\b|outside dia)")
 _DEGREES = ("noise:°", "noise:deg", "noise:grad", "noise:degr")
 _ANDS = frozenset((",", "and", "&", "/", "or", "und", "et", "y", "e", "en", "oder"))
@@ -216,6 +218,8 @@ def _signed_role(layout: Layout, figure: Figure) -> Role | None:
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
     if _OF_A_SIZE.match(after) and figure.unit is None:
+        if figure.number.value == _BIKE_WHEEL and not _GERMAN_NOUN.match(after):
+            return "noise"  # "for a bike frame, 29er"
         if _ER_RADIUS.match(after):
             return "radius"
         return "wall" if _ER_WALL.match(after) else "od"

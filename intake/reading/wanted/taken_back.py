@@ -175,6 +175,13 @@ _PRICED_BEFORE = late_pattern(
     re.IGNORECASE,
 )
 """'Our last price for pos 010 was $285'."""
+_CALLED_BY_SIZE = late_pattern(
+    r"\W{0,2}(?:mm\b|in(?:ch)?\b)?\W{0,2}(?:od\s)?(?:mandrel|plug|one|tool)\b", re.IGNORECASE
+)
+_OF_DIE = late_pattern(
+    r"\s(?:the|a|an|our|my|all the)\s(?:(?:bend|bending|form|round|clamp|pressure|wiper) )?"
+    r"(?:dies?(?: sets?| blocks?)?|formers?|wipers?|clamps?|boosters?)(?:,| and|$)"
+)
 _BACK = 16
 _AHEAD = 32
 _MEANT = frozenset({"od", "clr"})
@@ -217,6 +224,19 @@ def _is_of_no_size_read(
     return _THE_ONE_WITH.search(ahead) is not None
 
 
+def _is_of_other_behind(layout: Layout, words: re.Match[str], held: set[Decimal]) -> bool:
+    """'You made us a 1.25 mandrel two years ago': the tool is called by a size that is no other's
+    and that was not read."""
+    text = layout.text
+    for figure in layout.figures:
+        if words.end() <= figure.start <= words.end() + _AHEAD:
+            between = text[words.end() : figure.start]
+            if _SINCE.search(between) or figure.number.value in held:
+                return False
+            return _CALLED_BY_SIZE.match(text, figure.end) is not None
+    return False
+
+
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
     """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
     by_place = picks_out(layout.text) or _is_numbered_pick(layout.text)
@@ -233,6 +253,7 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         and not _is_of_another_tool(layout.text, words)
         and not _is_overruled(layout.text, words)
         and not _is_of_no_size_read(layout, words, held, least, most)
+        and not _is_of_other_behind(layout, words, held)
     ]
     if not found:
         return [False] * len(groups)
@@ -261,10 +282,14 @@ def _is_of_another_tool(text: str, words: re.Match[str]) -> bool:
     begin = max(0, words.start() - _CLAUSE)
     stops = list(_SINCE.finditer(text, begin, words.start()))
     clause = text[stops[-1].end() if stops else begin : words.start()].casefold()
+    _, end = _clause(text, words)
+    rest = text[words.end() : end].casefold()
     behind = text[words.end() : words.end() + _NEXT_WORDS].casefold()
     if HAS_MANDREL.search(clause) or HAS_MANDREL.search(behind):
         return False
-    return ABOUT_DIE.search(clause) is not None
+    if ABOUT_DIE.search(clause):
+        return True
+    return _OF_DIE.match(rest) is not None and not HAS_MANDREL.search(rest)
 
 
 def _is_overruled(text: str, words: re.Match[str]) -> bool:

@@ -151,6 +151,7 @@ _ITEM = whole_words(
 _FAR = 240
 """Characters of a sentence on either side of a figure that speak of it."""
 _LINES = 2
+_PAIR = 2
 """A sentence over so many lines is a list, and each line speaks for itself."""
 
 
@@ -164,15 +165,27 @@ _NO_LABEL = whole_words(
 
 def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
-    if OF_EACH.search(layout.text.casefold()):
-        return [False] * len(groups)
     lent = _lent(groups)
-    said = [words_around(layout, _first_figures(group, lent)) for group in groups]
+    firsts = [_first_figures(group, lent) for group in groups]
+    each = _said_of_each(layout, firsts)
+    said = [words_around(layout, figures) for figures in firsts]
     tells = [
         group.row is None and any(map(_only_tells, sentences)) and not any(map(_asks, sentences))
-        for group, sentences in zip(groups, said, strict=True)
-    ]
+        and not any(not named or figures[0].sentence in named for named in each)
+        for group, figures, sentences in zip(groups, firsts, said, strict=True)
+    ]  # fmt: skip
     return [False] * len(groups) if all(tells) else tells
+
+
+def _said_of_each(layout: Layout, firsts: Sequence[Sequence[Figure]]) -> list[frozenset[int]]:
+    """For each sentence with 'both' or 'each': itself, where two sizes stand in it, of which it is
+    said then; else none, and it may be said of all: 'please price both'."""
+    found = []
+    for sentence in layout.spans:
+        if OF_EACH.search(layout.sentence_text(sentence)):
+            own = sum(any(f.sentence == sentence for f in figures) for figures in firsts)
+            found.append(frozenset({sentence} if own >= _PAIR else ()))
+    return found
 
 
 def _lent(groups: Sequence[Group]) -> dict[int, list[Group]]:

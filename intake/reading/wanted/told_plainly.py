@@ -72,7 +72,7 @@ _ALSO_LATER = late_pattern(
     r" avanti|poi|daarna"
     r"|dan) (?:also|auch|aussi|también|anche|ook)\b|\b(?:also|auch|aussi|también|anche|ook) "
     r"(?:later|später"
-    r"|plus tard|más adelante|più avanti)\b"
+    r"|plus tard|más adelante|più avanti)\b|\b(?:may|might) also (?=need|want|look)"
 )
 """'We will later also need one': that is later, too."""
 

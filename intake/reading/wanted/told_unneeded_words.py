@@ -104,7 +104,26 @@ _LIKE_ONE = (
     r"(?:we|i)(?:'d|'ll| would| will| may| might)?(?: also| probably| maybe)* (?:like|love|want"
     r"|need|get|order|buy)\b"
 )
+_SEASON = r"(?:year|season|spring|summer|autumn|fall|winter)"
+_PUT_OFF = (
+    rf"(?:next|in the|come) {_SEASON},? (?:maybe |perhaps )?(?:we|i)(?:'ll| will| may| might|'d)"
+    r"(?: also| probably| maybe)? (?:look|need|want|do|try|get|bend|tackle|think|move|start|be)",
+    rf"(?:we|i) (?:may|might)(?: also)? (?:need|want|look|do|get)\b(?:[^.;]|[.]\d){{0,60}}?"
+    rf"\b(?:next {_SEASON}|down the (?:road|line)|some ?day)",
+    r"(?:job|project|order|run|work|frame|build)s? (?:got|was|were|is|are|has been|have been)"
+    r"(?: just| now)? (?:pushed|moved|postponed|bumped|delayed|put off|shelved|put on hold)",
+    r"(?:auftrag|projekt|job)\w* (?:ist|wurde|sind|wurden) (?:\w+ )?(?:verschoben|vertagt)",
+    r"(?:commande|projet|chantier)s? (?:est|a été|sont) (?:\w+ )?(?:reportée?s?|repoussée?s?)",
+    r"(?:pedido|proyecto|trabajo)s? (?:se|está|fue|ha sido) (?:\w+ )?(?:aplaz\w+|pospuest\w+)",
+    r"(?:ordine|progetto|lavoro) (?:è|è stato|è stata) (?:rinviat[oa]|spostat[oa]|rimandat[oa])",
+    r"(?:opdracht|project|klus|order) (?:is|wordt) (?:\w+ )?(?:uitgesteld|verschoven)",
+    r"nächstes jahr (?:brauchen|machen|wollen|schauen) wir | l'an prochain,? (?:on|nous) \w+ra\w*",
+    r"el año que viene (?:necesit|har|ver)\w+ | l'anno prossimo (?:servir|far|vedr)\w+",
+    r"volgend jaar (?:hebben|doen|willen|maken) we",
+)
+"""'The 2 x .083 job got pushed to next year', 'Next spring we'll look at 1.5 x .065'."""
 IF_ALL_GOES_WELL = whole_words(
+    *_PUT_OFF,
     rf"{_ONE_DAY},? {_LIKE_ONE} | {_LIKE_ONE}(?:[^.;,]|[.]\d){{0,60}}? {_ONE_DAY}",
     r"irgendwann (?:möchten|brauchen|hätten|wollen|bräuchten|möchte|brauche|hätte) (?:wir|ich)",
     r"un jour,? (?:on|nous|j['e]) ?(?:voudr|aimer|aur)\w+ | alg[úu]n día (?:querr|necesitar)\w+",

@@ -146,6 +146,14 @@ _GOES_WELL = (
 )
 _NOT_NOW = (
     r"later | someday | down the (?:road|line) | (?:next|new) (?:year|season) | one day",
+    r"(?:next|in the) (?:spring|summer|autumn|fall|winter|quarter),? (?:(?:maybe|perhaps) )?"
+    r"(?:we|i)(?:'ll| will| may| might|'d)",
+    r"(?:im (?:frühjahr|frühling|sommer|herbst|winter)) (?:schauen|machen|kommt|kommen|wollen"
+    r"|geht)",
+    r"(?:au printemps|en été|en automne|en hiver|cet hiver),? (?:on|nous) \w*(?:ra|rons)",
+    r"(?:en|esta) (?:primavera|verano|otoño|invierno) \w+(?:remos|aremos) | (?:in|a) (?:primavera"
+    r"|estate|autunno|inverno) \w+remo | (?:in het voorjaar|volgend voorjaar|deze winter) \w+ (?:we"
+    r"|wij)",
     r"(?:may|might) (?:be|come|want|need|follow) | on (?:ice|hold)",
     r"(?<!radius )(?<!clr )(?<!drawing )(?<!qty )to follow",
     r"(?:can|will|must) (?:wait|sit) | supersed\w+ | cancel\w* | pulled | withdrawn | dropped",
