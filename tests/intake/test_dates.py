@@ -55,6 +55,8 @@ def test_a_day_that_is_named(text: str, day: date) -> None:
 
 COUNTED = [
     ("two-weeks", "We need it within two weeks.", SENT + timedelta(weeks=2)),
+    ("from-today", "We need it 2 weeks from today.", SENT + timedelta(weeks=2)),
+    ("from-now", "three weeks from now would be ideal", SENT + timedelta(weeks=3)),
     ("in-10-days", "Need delivery in 10 days.", SENT + timedelta(days=10)),
     ("friday", "Need it here by Friday.", date(2026, 11, 6)),  # Wednesday + 2
     ("next-friday", "Need it by next Friday.", date(2026, 11, 13)),  # of the week after

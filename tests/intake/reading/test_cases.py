@@ -16,6 +16,7 @@ from . import cases_checked as checked
 from . import cases_lost as lost
 from . import cases_nets as nets
 from . import cases_order as order
+from . import cases_prose as prose
 from . import cases_said as said
 from . import cases_spoken as spoken
 from .cases_asked_for import (
@@ -93,6 +94,7 @@ FAMILIES = (
     order.MORE_ORDERS, order.HEADS_OF_LINES, order.BESIDE_LIMITS,
     *spoken.FAMILIES,
     *checked.FAMILIES,
+    *prose.FAMILIES,
 )  # fmt: skip
 
 
