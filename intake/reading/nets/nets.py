@@ -21,6 +21,7 @@ from ..wanted.told import opens_line, words_around
 from .denied import denied
 from .meant import doubt_meant
 from .near import nearly_one
+from .own_beside import doubt_taken_over
 from .picks import picks_unheard
 from .preferred import preferred
 from .putting_right import PUTTING_RIGHT
@@ -65,6 +66,7 @@ def cast_nets(layout: Layout, groups: list[Group]) -> None:
     _doubt_offered(layout, groups)
     doubt_there(layout, groups)
     doubt_tubes_elsewhere(layout, groups)
+    doubt_taken_over(layout, groups)
     doubt_meant(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
