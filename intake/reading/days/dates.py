@@ -15,6 +15,7 @@ from ..text.phrases import Words, words_of
 from . import words as d
 from .after import asks_after, is_past
 from .calendar import calendar_of
+from .day_words import MEASURES
 from .forms import Calendar
 from .own_work import hands_over, is_date_asked, is_own_work
 from .owner import (
@@ -311,4 +312,4 @@ def _is_direct(words: Words, start: int) -> bool:
     if before not in d.DIRECT:
         return False
     # "3/4 by 1/2" is a size.
-    return not (before == "by" and (ahead.isdecimal() or ahead in d.MEASURES))
+    return not (before == "by" and (ahead.isdecimal() or ahead in MEASURES))

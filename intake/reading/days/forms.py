@@ -8,8 +8,8 @@ from datetime import date, timedelta
 from dateutil.relativedelta import relativedelta, weekday
 
 from ..text.phrases import Words
+from . import day_words as d
 from . import spelled
-from . import words as d
 from .counted import (
     Counted,
     coming,
