@@ -6,22 +6,22 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from . import words_asking, words_errand, words_prices
+from . import words_asking, words_errand, words_knowledge, words_prices
 from .late import Late
 
 _ANEW = Late(words_asking.ANEW)
 _ASKS_PIECE = Late(words_asking.ASKS_PIECE)
 _ASKS_PRICE = Late(words_prices.ASKS_PRICE)
 _COUNTS = Late(words_asking.COUNTS_TOOLS)
-_DO_I_NEED = Late(words_errand.DO_I_NEED)
+_DO_I_NEED = Late(words_knowledge.DO_I_NEED)
 _FEASIBLE = Late(words_asking.FEASIBLE)
 _ENQUIRY = Late(words_asking.ENQUIRY)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
-_GENERAL = Late(words_errand.GENERAL)
-_KNOWLEDGE = Late(words_errand.KNOWLEDGE)
+_GENERAL = Late(words_knowledge.GENERAL)
+_KNOWLEDGE = Late(words_knowledge.KNOWLEDGE)
 _SEEKS_SUPPLIER = Late(words_asking.SEEKS_SUPPLIER)
 _PREPARES = Late(words_prices.PREPARES)
-_PRICE_GIVEN = Late(words_errand.PRICE_GIVEN)
+_PRICE_GIVEN = Late(words_knowledge.PRICE_GIVEN)
 _PUTS_RIGHT = Late(words_asking.PUTS_RIGHT)
 _REQUOTE = Late(words_prices.REQUOTE)
 _TWO_QUESTIONS = re.compile(

@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import accumulate, groupby
 
-from . import words_errand
+from . import words_errand, words_knowledge
 from .asking import Sentence, act, counting, said_words
 from .late import Late
 from .late_cues import Cues
@@ -50,9 +50,9 @@ _FIGURES = Late([words_errand.TUBE_FIGURES])
 _DEFINITE = Late(words_errand.DEFINITE)
 _HABIT = Late(words_errand.HABIT)
 _SOLID = Late(words_errand.SOLID)
-_KNOWLEDGE = Late(words_errand.KNOWLEDGE)
-_TRADE = Late(words_errand.TRADE)
-_ASKING = Late(words_errand.ASKING)
+_KNOWLEDGE = Late(words_knowledge.KNOWLEDGE)
+_TRADE = Late(words_knowledge.TRADE)
+_ASKING = Late(words_knowledge.ASKING)
 _GROUPS = (*ORDERS, *REPLIES, *SELLING, *ELSEWHERE, *UNWANTED)
 _GROUP_OF = [group for group in _GROUPS for _ in group.cues]
 _ELSEWHERE = Cues((weight, Late([cue])) for group in _GROUPS for weight, cue in group.cues)

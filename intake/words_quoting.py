@@ -1,7 +1,7 @@
 """Words by which mail programs mark what somebody else wrote, in the languages that reach the shop.
 
 Data only: from memory and from labelled messages. Add a word here, a line to
-tests/intake/test_own_text.py, and nothing else.
+tests/intake/own_text_rows.py, and nothing else.
 """
 
 from __future__ import annotations

@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from ...rules.request import LENGTH_FIELDS
 from ..model import Message, OwnText
-from .requests import settled
+from .lengths_settled import settled
 from .sizes.choices import Choice, Length, Unit
 from .sizes.groups import Group, Slot
 from .sizes.plausibility import plausibility

@@ -14,6 +14,7 @@ from bendreply.intake.store import Store, open_store
 from ..servers import postgres
 from ..servers.postgres import Postgres
 from .by_hand import Clock, MakeResult, made_result
+from .report_support import Take, taker
 
 
 @pytest.fixture
@@ -108,3 +109,9 @@ def store(where: str | Path) -> Iterator[Store]:
     """An open store that holds nothing yet; its clock starts on 2026-11-25 at 09:00 UTC."""
     with open_store(where, clock=Clock()) as opened:
         yield opened
+
+
+@pytest.fixture
+def take(store: Store) -> Take:
+    """Takes a message in, for the report; its inquiry's number."""
+    return taker(store)

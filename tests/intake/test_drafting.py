@@ -5,116 +5,32 @@ from __future__ import annotations
 from datetime import date
 from decimal import Decimal
 from itertools import pairwise
-from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bendreply.intake.drafting import draft
 from bendreply.intake.model import (
-    Address,
-    Attachment,
-    Draft,
-    Kind,
-    Message,
-    OwnText,
     Question,
 )
 from bendreply.intake.templates import default_templates
 from bendreply.rules.assessment import (
-    Alternative,
-    Assessment,
     Decision,
     Finding,
-    MandrelNeeded,
-    StockMatch,
 )
 from bendreply.rules.request import Doubt, Material, Shape, SizeRequest
-from bendreply.rules.shop import Shop
 
-SHOP = Shop.model_validate(
-    {
-        "name": "Larkfield Tooling",
-        "signature": ("Pat Example", "Larkfield Tooling"),
-        "reply_name": "Larkfield Tooling",
-        "limits": {
-            "wall_factor_max": {"value": Decimal(30), "reason": "we have no wiper dies"},
-            "d_of_bend_min": {"value": Decimal("2.5"), "reason": "our bender"},
-        },
-        "mandrel_clearance": {
-            "reason": "house rule",
-            "bands": ({"low": "0.1 mm", "high": "0.3 mm"},),
-        },
-        "lead_times": {"stock_working_days": 2, "custom_working_days": 15},
-    }
+from .drafting_support import (
+    EASY,
+    LARGER_RADIUS,
+    MANDREL,
+    SHOP,
+    STOCK,
+    judged,
+    message,
+    reply,
+    size,
 )
-STOCK = StockMatch(
-    part="M-1750-095",
-    mandrel_diameter_mm=Decimal("39.37"),
-    balls=2,
-    surface="chromed tool steel",
-    on_hand=3,
-)
-MANDREL = MandrelNeeded(
-    bore_mm=Decimal("39.624"),
-    diameter_low_mm=Decimal("39.324"),
-    diameter_high_mm=Decimal("39.524"),
-    balls_low=2,
-    balls_high=3,
-    surfaces=("chromed tool steel", "aluminium bronze"),
-)
-LARGER_RADIUS = Alternative(
-    od_mm=Decimal("44.45"),
-    wall_mm=Decimal("2.413"),
-    clr_mm=Decimal("114.3"),
-    why="larger radius: the next die we have",
-)
-
-
-def size(od: str | None, wall: str | None, clr: str | None, **more: Any) -> SizeRequest:
-    """A request; sizes in inches as written, converted by the defined inch."""
-    inches = {"od_mm": od, "wall_mm": wall, "clr_mm": clr}
-    lengths = {k: None if v is None else Decimal(v) * Decimal("25.4") for k, v in inches.items()}
-    facts = {"material": Material.CARBON_STEEL, "grade": "DOM", **lengths, **more}
-    return SizeRequest.model_validate(facts)
-
-
-def judged(request: SizeRequest, decision: Decision, **more: Any) -> Assessment:
-    od, wall, clr = request.od_mm, request.wall_mm, request.clr_mm
-    return Assessment(
-        request=request,
-        decision=decision,
-        wall_factor=od / wall if od and wall else None,
-        d_of_bend=clr / od if clr and od else None,
-        **more,
-    )
-
-
-def message(body: str = "Can you make this?", name: str = "Dale Prukop", **more: Any) -> Message:
-    sender = Address(name=name, address="sender@example.net")
-    return Message(message_id="m1", sender=sender, body=body, **{"subject": "mandrel", **more})
-
-
-def own(mail: Message) -> OwnText:
-    return OwnText(text=mail.text, body_start=mail.body_start, subject_counts=True)
-
-
-def reply(
-    *assessments: Assessment,
-    mail: Message | None = None,
-    kind: Kind = Kind.SIZES,
-    questions: tuple[Question, ...] = (),
-    shop: Shop = SHOP,
-) -> Draft:
-    mail = mail or message()
-    made = draft(mail, kind, assessments, questions, own(mail), shop)
-    assert made is not None
-    return made
-
-
-EASY = size("1.75", "0.095", "5.25")  # 1.75 / 0.095 = 18.42; 5.25 / 1.75 = 3
-
 
 # -- one size ------------------------------------------------------------------------------------
 
@@ -333,95 +249,6 @@ def test_different_materials_stand_with_their_sizes() -> None:
     assert "CLR, DOM carbon steel" in body
     assert "CLR, 304 stainless steel" in body
     assert "all in" not in body
-
-
-# -- no size -------------------------------------------------------------------------------------
-
-
-def test_same_as_last_time_asks_for_the_figures() -> None:
-    made = reply(mail=message("same as last time please x 2", name="Bev at the yard"))
-    assert made.template == "no-size"
-    assert "earlier order" in made.body
-    assert all(word in made.body for word in ("OD?", "Wall", "(CLR)?", "material?"))
-
-
-def test_per_attached_print_says_that_the_figures_could_not_be_read() -> None:
-    prints = (
-        Attachment(name="20437-C.pdf", content_type="application/pdf", size=900),
-        Attachment(name="photo1.png", content_type="image/png", size=900),
-    )
-    empty = Assessment(request=SizeRequest(quantity=2), decision=Decision.ASK)
-    made = reply(empty, mail=message("Pls quote per attached print.", attachments=prints))
-    assert made.template == "no-size"
-    assert "could not read the figures from 20437-C.pdf" in made.body
-
-
-def test_an_attachment_that_never_came_is_missed() -> None:
-    assert "none arrived" in reply(mail=message("Sizes are in the attached file.")).body
-
-
-def test_a_logo_is_no_attachment_to_read() -> None:
-    logo = (Attachment(name="logo.png", content_type="image/png", size=900),)
-    body = reply(mail=message("Please quote a mandrel.", attachments=logo)).body
-    assert "could not read" not in body
-    assert "logo" not in body
-
-
-# -- questions -----------------------------------------------------------------------------------
-
-
-def test_a_question_gets_its_answer_and_what_to_send_for_a_quote() -> None:
-    made = reply(kind=Kind.QUESTION, questions=(Question(surface="?", answer="wall-factor"),))
-    assert made.template == "question"
-    assert made.answers == ("wall-factor",)
-    assert "OD divided by its wall" in made.body
-    assert "To quote a mandrel we need:" in made.body
-
-
-def test_what_to_send_is_not_said_twice() -> None:
-    asked = (Question(surface="What do you need?", answer="what-to-send"),)
-    assert reply(kind=Kind.QUESTION, questions=asked).body.count("To quote a mandrel") == 1
-
-
-def test_a_draft_says_nothing_of_a_question_without_an_answer() -> None:
-    asked = (Question(surface="Can you engrave\nour  name?"),)
-    body = reply(judged(EASY, Decision.STOCK, stock=STOCK), questions=asked).body
-    assert "engrave" not in body
-
-
-def test_questions_without_any_answer_get_no_draft() -> None:
-    mail = message("Can you engrave our name?")
-    asked = (Question(surface="Can you engrave our name?"),)
-    assert draft(mail, Kind.QUESTION, (), asked, own(mail), SHOP) is None
-
-
-def test_sizes_and_answers_go_into_one_reply() -> None:
-    asked = (
-        Question(surface="Bronze or chrome?", answer="bronze-or-chrome"),
-        Question(surface="And which is better?", answer="bronze-or-chrome"),
-    )
-    made = reply(judged(EASY, Decision.STOCK, stock=STOCK), questions=asked)
-    assert made.answers == ("bronze-or-chrome",)
-    # EASY is carbon steel, and that is all the answer speaks of.
-    assert made.body.index("M-1750-095") < made.body.index("For carbon steel and chromoly")
-    assert made.body.count("For carbon steel and chromoly") == 1
-    assert "titanium" not in made.body
-
-
-def test_price_and_lead_time_say_only_what_the_shop_file_says() -> None:
-    asked = (Question(surface="Price and lead time?", answer="price-and-lead-time"),)
-    body = reply(kind=Kind.QUESTION, questions=asked).body
-    assert "about 15 working days" in body
-    assert "not a promised date" in body
-    assert not any(sign in body for sign in ("$", "€", "USD", "EUR"))
-    body = reply(judged(EASY, Decision.CUSTOM_MAKE, mandrel=MANDREL), questions=asked).body
-    assert body.count("15 working days") == 1, "said with the size already"
-
-
-@pytest.mark.parametrize("kind", [Kind.AUTOMATIC, Kind.OTHER])
-def test_automatic_and_other_mail_gets_no_reply(kind: Kind) -> None:
-    mail = message()
-    assert draft(mail, kind, (), (), own(mail), SHOP) is None
 
 
 # -- the whole letter ----------------------------------------------------------------------------

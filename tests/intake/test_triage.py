@@ -19,6 +19,7 @@ from bendreply.intake import (
     words_asking,
     words_automatic,
     words_errand,
+    words_knowledge,
     words_machine,
     words_prices,
     words_repeats,
@@ -104,7 +105,14 @@ def test_what_is_taken_for_another_kind_counts_no_size() -> None:
 def _cues() -> list[str]:
     cues = [cue for group in (*ORDERS, *REPLIES, *SELLING, *ELSEWHERE) for _, cue in group.cues]
     cues += [cue for _, cue in (*words_machine.BULK, *words_machine.NOTICE)]
-    for module in (words_asking, words_prices, words_errand, words_automatic, words_repeats):
+    for module in (
+        words_asking,
+        words_prices,
+        words_errand,
+        words_knowledge,
+        words_automatic,
+        words_repeats,
+    ):
         for name, value in vars(module).items():
             if name.isupper():
                 cues += [value] if isinstance(value, str) else value

@@ -11,7 +11,6 @@ import re
 from ...late_pattern import late_pattern
 from ..naming.bores import RADIUS_WORD, hear_bores
 from ..naming.called_behind import called_behind
-from ..naming.cue_sides import begins_tube
 from ..radii.across_bend import across_bend, is_own_radius, signed_diameter
 from ..radii.inside_of_die import inside_of_die
 from ..text.figures import LISTED, Figure, Layout
@@ -19,42 +18,10 @@ from ..text.patterns import any_of, whole_words
 from ..text.roles import RADIUS_ROLES, Role
 from ..text.tokens import Token
 from .finishes import without_finishes
+from .legs_apart import APART_BEFORE, ON_CENTRE, RETURNS, is_apart, is_of_legs
 from .other_things import hear_other_things
 from .phrases_beside import TEMPERS, UNIT, is_named_machine, stands_beside
 
-_CENTRES = whole_words(
-    r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
-    "assi | asse | interasse | hart\\w* | centro | centros",
-)
-_LEGS = whole_words(
-    "legs? | arms? | straights? | branches? | branche | schenkeln? | rami | ramas | patas | poten",
-    "benen | u-?bends? | u-?bogen | 180 | return bends? | hairpins? | épingles? | haarnadel\\w*",
-    "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
-)
-_APART_AFTER = late_pattern(
-    UNIT
-    + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
-    + any_of(
-        r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
-        "axis to axis | d'axe en axe | entre axes",
-        "de centro a centro | entre centros | entre ejes | da asse ad asse | tra gli assi",
-        r"(?:von )?mitte\s(?:zu|auf|bis)\smitte | hart op hart | achse zu achse",
-    )
-)
-_APART_BEFORE = late_pattern(
-    r"\b"
-    + any_of(
-        "distance | spacing | entraxe | interasse | achsabstand | mittenabstand | schenkelabstand",
-        "abstand | distanza | distancia | afstand | hartafstand | écartement",
-        r"cent(?:re|er)s?\sto\scent(?:re|er)s? | c\sto\sc",
-    )
-    + r"\b[^;:()]{0,60}[:=]?\s*$"
-)
-_ON_CENTRE = late_pattern(UNIT + r"on\s(?:the\s)?cent(?:re|er)s?\b(?!\W?lines?\b)")
-_RETURNS = late_pattern(
-    r"\b(?:return(?:s|\sbends?)?|u[\s-]?bends?|u[\s-]?shaped?|hairpins?|180s?)\b"
-)
-"""'9" on centre return bend': what is on centres are its legs."""
 _BENT = whole_words(
     r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
     r"radio | bieg\w* | bogen | straal | bocht | coude",
@@ -225,7 +192,7 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "wall" if _ER_WALL.match(after) else "od"
     if inside_of_die(layout, figure, before, after):
         return "inside_r"
-    if _APART_BEFORE.search(before) and is_own_radius(before, after):
+    if APART_BEFORE.search(before) and is_own_radius(before, after):
         return None  # "legs 1.75 centre to centre, so the bend is .875 CLR"
     across = across_bend(layout, figure, before, after)
     if across is not None:
@@ -244,9 +211,9 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         and not _leads_on(layout, figure, after, edge.end())
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
-    if _is_apart(layout, figure, before, after) and _is_of_legs(layout, figure):
+    if is_apart(layout, figure, before, after) and is_of_legs(layout, figure):
         return "centres"
-    if _ON_CENTRE.match(after) and (_RETURNS.search(after) or _RETURNS.search(before)):
+    if ON_CENTRE.match(after) and (RETURNS.search(after) or RETURNS.search(before)):
         return "centres"
     outer = _OUTER_BEFORE.search(before)
     if outer and (
@@ -270,29 +237,10 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     return None
 
 
-def _is_apart(layout: Layout, figure: Figure, before: str, after: str) -> bool:
-    if _APART_AFTER.match(after):
-        return True
-    told = _APART_BEFORE.search(before)
-    if told is None or begins_tube(layout, figure):
-        return False
-    earlier = layout.before(figure)
-    # '9" centre to centre, tube 1 x .049': the words behind a distance are that one's
-    return earlier is None or earlier.role != "centres" or not _APART_AFTER.match(before)
-
-
 def _leads_on(layout: Layout, figure: Figure, after: str, end: int) -> bool:
     """'25 x 1.5, radius on the inside 38': the side is the next figure's."""
     behind = layout.after_in_sentence(figure)
     return behind is not None and "," in after[:end] and _ONLY_IS.match(after, end) is not None
-
-
-def _is_of_legs(layout: Layout, figure: Figure) -> bool:
-    """Whether the distance is said to be between the legs of a bend, from centre to centre."""
-    sentences = range(max(0, figure.sentence - 1), figure.sentence + 1)
-    return layout.says(figure.sentence, _CENTRES) and any(
-        layout.says(sentence, _LEGS) for sentence in sentences
-    )
 
 
 def _around(layout: Layout, figure: Figure) -> tuple[str, str]:

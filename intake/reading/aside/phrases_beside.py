@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from decimal import Decimal
-from itertools import pairwise
 
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of, whole_words
+from .counted_beside import counts_bends, counts_of_these, is_price_break
 from .lengths_of_pieces import is_length_of_pieces, is_straight_or_spoilt
 from .tool_itself import is_of_tool
 
@@ -55,14 +55,6 @@ _FROM_END = late_pattern(
         r"(?:ends?|edges?|weld|face)",
         r"from (?:the )?(?:tangent|tube end) | vom (?:rohr)?ende | vom rand | du bout",
         "del extremo | dal bordo | dall'estremità | van het (?:eind|uiteinde)",
-    )
-)
-_OF_THESE = late_pattern(
-    r"^\s*(?:(?:or so|odd)\s)?"
-    + any_of(
-        r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
-        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
-        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
     )
 )
 _MACHINES = any_of(
@@ -149,24 +141,6 @@ _LONG_MM, _LONG_IN = 120, 8
 """A tube of more is not what this trade bends, and "410 mm of tube" is a length."""
 
 
-_PRICE_AT = late_pattern(
-    r"\b"
-    + any_of(
-        r"pric(?:e|es|ing)d? | quot(?:e|es|ation)d? | costs? | breaks?(?: point)? | discounts?",
-        r"(?:staffel)?preise? | rabatt | staffel\w* | prix | remise | precios? | descuento",
-        "prezz[oi] | sconto | prij(?:s|zen) | staffel | korting",
-    )
-    + r"\b[^.;:\d]{0,12}\b(?:on|at|for|of|bei|für|ab|à|pour|por|para|per|a|da|bij|voor|op|von)\s*"
-    r"(?:(?:qty|quantit\w+|lots of|menge|mengen)\s*)?(?:of\s*)?$"
-)
-_ENDS_COUNT = late_pattern(
-    r"^\W*(?:pcs?|pieces?|off|mandrels?|each|stück|stk|pièces?|piezas?|pezzi|stuks?|please)?"
-    r"(?:\W{1,3}(?:and|plus) (?:the |your )?(?:lead ?time|delivery|shipping|eta|terms)\w*)?\W*$"
-)
-_NEXT_COUNT = late_pattern(
-    r"^\W{0,3}(?:and|or|und|oder|et|ou|y|o|e|en|of|&)?\W{0,2}"
-    r"(?:(?:on|at|for|of|bei|für|ab|pour|por|per|bij|voor|op)\s)?\s*$"
-)
 _AFTER_BENDING = any_of(
     r"(?:after|once|when) (?:it is |it's )?(?:bending|bent|the bend) | nach dem biegen",
     "après (?:le )?cintrage | después del? (?:curvado|doblado) | dopo (?:la )?(?:curvatura|piega)",
@@ -187,15 +161,15 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_temper(layout, figure, before, after)
         or _is_length(layout, figure, before, after)
         or _is_of_machine(before, after)
-        or _counts(figure, after)
-        or _counts_bends(layout, figure)
+        or counts_of_these(figure, after)
+        or counts_bends(layout, figure)
         or any(words.search(before) for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED))
         or (
             _OTHER_THING.search(before) is not None
             and _OF_A_TUBE.match(after) is None
             and not _is_radius_of_roll(before, after)
         )
-        or _is_price_break(layout, figure, before)
+        or is_price_break(layout, figure, before)
         or _is_left_after_bending(before, after)
         or _is_of_made_thing(layout, figure, before, after)
         or is_of_tool(layout, figure, before, after)
@@ -213,35 +187,6 @@ def _is_left_after_bending(before: str, after: str) -> bool:
     """'The wall must not go under 1.2 mm after bending': what is left, not what is bought."""
     wall = _LEFT_BEFORE.search(before) is not None
     return wall or (_LEFT_AFTER.match(after) is not None and not _RADIUS_WORD.search(before))
-
-
-_MOST_BREAKS = 6
-"""Counts that a price is asked for in one breath."""
-
-
-def _is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
-    """'Price on 1 and on 3?': whole numbers that end a sentence about prices count mandrels."""
-    ahead = layout.figures[figure.index : figure.index + _MOST_BREAKS + 1]
-    counts = [other for other in ahead if other.sentence == figure.sentence]
-    if len(counts) > _MOST_BREAKS:
-        return False
-    if not all(other.unit is None and other.number.style == "integer" for other in counts):
-        return False
-    last = layout.spans[figure.sentence][1]
-    behind = layout.words(counts[-1].end, layout.tokens[last].end)
-    if not _ENDS_COUNT.match(behind):
-        return False
-    between = (layout.words(a.end, b.start) for a, b in pairwise(counts))
-    if not all(_NEXT_COUNT.match(words) for words in between):
-        return False
-    earlier = layout.before(figure)
-    goes_on = earlier is not None and earlier.how == "cue" and earlier.role == "noise"
-    return _PRICE_AT.search(before) is not None or (
-        goes_on
-        and earlier is not None
-        and earlier.sentence == figure.sentence
-        and _NEXT_COUNT.match(layout.words(earlier.end, figure.start)) is not None
-    )
 
 
 def _is_of_made_thing(layout: Layout, figure: Figure, before: str, after: str) -> bool:
@@ -282,12 +227,6 @@ def _is_of_machine(before: str, after: str) -> bool:
     return bool(reach or _ON_A_MACHINE.match(after))
 
 
-def _counts(figure: Figure, after: str) -> bool:
-    """'450 of these'"""
-    counts = figure.unit is None and figure.number.style == "integer"
-    return counts and _OF_THESE.match(after) is not None
-
-
 def _is_temper(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     """'Kupferrohr R220', '(R290)', 'half hard R250': a temper of copper tube (EN 1057), where no mm
     stands."""
@@ -298,12 +237,3 @@ def _is_temper(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     if bracket or _COPPER_BEFORE.search(before) is not None:
         return True
     return _HARD_BEFORE.search(before) is not None or _HARD_AFTER.match(after) is not None
-
-
-def _counts_bends(layout: Layout, figure: Figure) -> bool:
-    """'45 at 90 deg and 15 at 30 deg' are bends."""
-    angle = layout.after_in_sentence(figure)
-    if angle is None or not (angle.unit or "").startswith(("noise:°", "noise:deg", "noise:grad")):
-        return False
-    joint = layout.text[figure.end : angle.start].strip().casefold()
-    return figure.unit is None and figure.number.style == "integer" and joint in ("at", "@", "of")

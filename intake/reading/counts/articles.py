@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..text.phrases import PhraseTable
+from . import bare_words as b
 from . import making, wishes
 from . import verbs as v
 from . import words as w
@@ -261,7 +262,7 @@ class Articles:
             return 0
         noun = article + 1 + used
         after = self.words.at(noun)
-        if after not in MARKS | w.FOLLOWERS | v.PLEASE | wishes.BEHIND_NEW_ONE:
+        if after not in MARKS | b.FOLLOWERS | v.PLEASE | wishes.BEHIND_NEW_ONE:
             return 0
         return noun if self.stands_for_mandrel(article) else 0
 

@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from ..text.figures import Layout
 from ..text.phrases import words_of
+from . import bare_words as b
 from . import verbs as v
 from . import words as w
 from .articles import Articles
@@ -123,7 +124,7 @@ class _Finder:
             return None
         if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
             return self._mention(count, count.after, COUNTED)  # "a mandrel (1)"
-        if count.shy and self.words.at(count.first - 1) not in w.ASKS_SHYLY:
+        if count.shy and self.words.at(count.first - 1) not in b.ASKS_SHYLY:
             return None
         if self.prompts.leads_line(count):
             return self._mention(count, count.after, COUNTED)
@@ -183,7 +184,7 @@ class _Finder:
         """'Nur einen bitte', 'eén is genoeg': an article that stands for its noun."""
         if self.text[count.first] in ("a", "an"):
             return None
-        enough = self.words.phrase(count.after, w.ASKS_BARE_AFTER) > 0
+        enough = self.words.phrase(count.after, b.ASKS_BARE_AFTER) > 0
         begged = self.articles.begs_for_one(count.first)
         if not enough and not begged and not self.prompts.is_for_this(count):
             each = self.words.at(count.first - 1) in w.EACH

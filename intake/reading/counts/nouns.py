@@ -6,6 +6,7 @@ from bisect import bisect_left
 from functools import lru_cache
 
 from ..text.phrases import words_of
+from . import bare_words as b
 from . import verbs as v
 from . import words as w
 from .context import Context
@@ -81,7 +82,7 @@ class Nouns:
         said = self.words.at(count.first - 1) == "a" and ahead in ("s", "is", "was", "as")
         after = self.words.at(behind)
         return not said and (
-            after in MARKS | w.FOLLOWERS | {"be", "cost", "price", "run"}
+            after in MARKS | b.FOLLOWERS | {"be", "cost", "price", "run"}
             or bool(self._mandrel(count, behind))
         )
 

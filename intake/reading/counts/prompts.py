@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..text.phrases import words_of
+from . import bare_words as b
 from . import verbs as v
 from . import wishes
 from . import words as w
@@ -22,7 +23,7 @@ _RADIUS = frozenset("r clr radius rad centerline centreline rayon raggio radio s
 _OF_NUMBER = frozenset((*"-/.,:=\"'", "mm", "in", "inch", "is"))
 _RADIUS_FAR = 10
 """Words from a radius to its name: '4-1/2"' is six."""
-_STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *w.ASKS_BARE))
+_STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *b.ASKS_BARE))
 _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
 _STOPS = frozenset((".", "!", "?", "\n", "\n\n"))
@@ -60,11 +61,11 @@ class Prompts:
                 if label is None or self.words.at(label - 1) not in _STARTS:
                     return False
                 break
-            if before not in w.FILLERS:
+            if before not in b.FILLERS:
                 return False
             steps -= 1 if before == "." else _LEADERS // 8
             at -= 1
-        if label is None or self.words.at(label - 1) in w.NOT_LABEL:
+        if label is None or self.words.at(label - 1) in b.NOT_LABEL:
             return False
         if self.context.speaks_of_other_tooling(label) or not self._ends_label(count, label):
             return False
@@ -81,7 +82,7 @@ class Prompts:
             return False
         if not w.is_mandrel(self.text[label]):
             return True
-        return after in MARKS or after in w.FOLLOWERS or bool(self.nouns.behind(count)[0])
+        return after in MARKS or after in b.FOLLOWERS or bool(self.nouns.behind(count)[0])
 
     def rank(self, count: Count, last: int) -> int:
         """Rank of a number without a noun, or 0. ``last``: the count before it, or -1."""
@@ -89,7 +90,7 @@ class Prompts:
         while self.words.at(behind) in w.MORE:
             behind += 1
         before, after = self.words.at(count.first - 1), self.words.at(behind)
-        open_end = after in MARKS or after in w.FOLLOWERS
+        open_end = after in MARKS or after in b.FOLLOWERS
         if after == "of":
             open_end = self.words.at(behind + 1) in w.EACH | _OF_THEM
             if self.words.at(behind + 1) in _CLAUSE_ENDS:
@@ -98,11 +99,11 @@ class Prompts:
                 return BARE
             if self.numbers.is_size(behind + 1):
                 return BARE  # "three mandrels of ..., and 1 of 2 x .065"
-        if before in w.CLOCK and not self.is_asked(count.first):
+        if before in b.CLOCK and not self.is_asked(count.first):
             return 0
         if after == "x" and self._is_glued(behind) and not before.isdecimal():
             ahead = self.words.at(behind + 1)
-            return PROMPTED if ahead in v.PLEASE | w.TIMES_X | _STARTS else 0
+            return PROMPTED if ahead in v.PLEASE | b.TIMES_X | _STARTS else 0
         if before in ("x", "*") and open_end:
             return self._times(count.first - 2)
         if self.text[count.after - 1] in w.PAIRS | w.DOZENS:
@@ -113,10 +114,10 @@ class Prompts:
             return BARE
         if before in ("would", "will", "does") and after in v.COSTS:
             return BARE  # "what would one cost?"
-        if before not in w.DETERMINERS and not before.isdecimal():
-            if self.words.phrase(count.after, w.STRONG_AFTER):
+        if before not in b.DETERMINERS and not before.isdecimal():
+            if self.words.phrase(count.after, b.STRONG_AFTER):
                 return PROMPTED
-            used = self.words.phrase(count.after, w.ASKS_BARE_AFTER)
+            used = self.words.phrase(count.after, b.ASKS_BARE_AFTER)
             others = after in w.EACH and self._names_others(count.after + used)
             if used and not others:
                 return BARE
@@ -245,7 +246,7 @@ def _prompts(text: str) -> tuple[dict[int, int], set[int]]:
         label = words.phrase(index, w.LABELS) or words.phrase(index, _LABEL_TABLE)
         if label:
             label_at.setdefault(index + label, index)
-        asks = words.phrase(index, w.ASKS_BARE)
+        asks = words.phrase(index, b.ASKS_BARE)
         if asks:
             asked.add(index + asks)
     return label_at, asked

@@ -46,7 +46,6 @@ HALF = word_set("half halbes demi media mezza")
 PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
 SHY = word_set("et en um uma sept sei fem tre sex due")
-ASKS_SHYLY = word_set("servono vorrei vorremmo prendo serve bastano prendiamo solo")
 
 ARTICLES = word_set("a an un une una uno ein eine einen einem nen een um uma en ett ana")
 """'a mandrel' asks for one only where it is asked for: see ``find_article``."""
@@ -141,100 +140,7 @@ EACH = word_set(
     "ciascuna ciascun ognuno ogni elk elke ieder varje hver każdy both respectively",
 )
 
-# What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
-ASKS_BARE = phrases(
-    "hook me up with | hook us up with | set me up with | set us up with | fix me up with",
-    "please make | pls make | plz make | machen sie uns | machen sie mir | macht uns | macht mir",
-    "machen sie uns bitte | machen sie mir bitte | macht uns bitte | macht mir bitte",
-    "fertigen sie uns bitte | bauen sie uns bitte | bieten sie uns bitte | faites nous en",
-    "faites m en | faites moi en | haced | hacedme | hacednos | hágame | háganos | haganme",
-    "fatemene | fatecene | maak er ons | maak ons er | maak er mij",
-    "fix us up with | sort me out with | sort us out with | put me down for | put us down for",
-    "just | only | need | needs | needed | want | wants | take | taking | buy | buying | require",
-    "requires | gimme | gimmie | give me | quote | quote for | quote on | quote us | quote me",
-    "quote me on | quote us on | you price | please price | to price | and price | requote for",
-    "requote | quotation for | quotation on",
-    "price for | price on | price of | prices for | pricing for | pricing on | price me",
-    "cost for | cost of | much for | send | send me | send us | make me | make us | we re after",
-    "i m after | looking for | to order | we order | ll order | would order | please order",
-    "like to order | go with | i ll have | we ll have | can i have | could i have | may i have",
-    "could we have | can we have | charge for | can i get | could i get | could we get",
-    "can we get | make it | make that | that s | total of",
-    "a total of | quantity of | supply | supply us with | bid | bid for | offer for | d like",
-    "would like | should like",
-    "you make | you do | you build | you supply | ship | ship me | ship us | exactly | genau",
-    "time for | time on | delivery for | delivery on | lieferzeit für | lieferzeit von",
-    "délai pour",
-    "plazo para | plazo de | tempi per | consegna per | levertijd voor | exactement | exactamente",
-    "esattamente | precies",
-    "of each | each of them | of every one | van elk | van elke | van ieder | van allebei",
-    "von jedem | von jeder | von beiden | de cada | de cada uno | de cada una | de chaque",
-    "de chacun | de chacune | di ciascuno | di ognuno | di ogni tipo | per tipo | por tipo",
-    "par type | por cada uno | pour chacun | für jedes | für jeden",
-    "put me down for | looking to get | like to get | hoping to get",
-    "still | bleibt bei | bleibt es bei | stays at | remains at | need a new | want a new",
-    "need a second | want a second | need a third",
-    "würde ich | würden wir | zunächst | erstmal | erst mal | nur | lediglich | brauch | brauche",
-    "brauchen | bräuchte",
-    "bräuchten",
-    "bräucht | benötige | benötigen",
-    "nehme | nehmen | davon | möchte | möchten | angebot für | angebot über | preis für | bestelle",
-    "m en faut | en faut | en voudrais | en voudrions | en veux | besoin de | en prendrai",
-    "en prends",
-    "seulement | juste | soit | en prendrait | prix pour | devis pour | offre pour | faudrait",
-    "solo | sólo | solamente | necesito | necesitamos | quiero | queremos | serían | sería | ocupo",
-    "me llevo | me quedo con | cotizar | cotización de | precio de | precio por | comprar | son",
-    "serian",
-    "basta | bastano | basterebbe | ne vorrei | ne vorremmo | ne servono | ne servirebbero",
-    "ne serve | ne prendo | bisogno di",
-    "soltanto | prezzo per | offerta per | heb er | hebben er | wil er | willen er | graag",
-    "slechts",
-    "maar | prijs voor | offerte voor | nodig | preciso de | precisamos de | apenas | potrzebuję",
-    "potrzebujemy | tylko | behöver | bara",
-)
-# The same behind the number: "one please", "1 ought to do", "two to start".
-ASKS_BARE_AFTER = phrases(
-    "a piece",
-    "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
-    "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
-    "this time | diesmal | cette fois | esta vez | questa volta | deze keer",
-    "suffices | s plenty | s enough | s all | s fine | should do me | ought to do me",
-    "would be enough | should be enough | will be enough | to start | to begin | for now",
-    "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual",
-    "like it | just like | the same | of the same | identical",
-    "uno per misura | una per misura | uno por medida | un par taille | één per maat | je größe",
-    "per size | per line | per item | per radius | per option | per tube | per head | per die",
-    "for each | for every | required | needed | wanted | in total | total | altogether | off",
-    "req d",
-    "bitte | reicht | reichen | genügt | genügen | würde reichen | würden reichen | wären genug",
-    "gesamt | insgesamt | erforderlich | benötigt | suffit | suffira | suffisent | seulement | svp",
-    "s il vous plait | au total | solo | sola | por favor | en total | es suficiente | basta",
-    "bastan | soltanto | per favore | in totale | graag | nodig | is genoeg | volstaat",
-    "van nodig | hiervan nodig | alstublieft",
-    "per tipo | por tipo | par type | pro sorte | de cada | de chaque | di ciascuno | van elk",
-    "pour chaque | pour chacun | per ciascuno",
-    "je maat",
-    "tack | räcker | wystarczy | czego potrzebuję",
-)
-# What may follow a bare number; any other word is likely the thing that is counted.
-FOLLOWERS = word_set(
-    "for please pls plz thanks thank thx only each ea apiece of now to in at by and but when so",
-    "off bad badly fast quick quickly urgently urgent dringend schnell vite rapidement urgente",
-    "rápido presto snel spoedig",
-    "asap here right today made if at then as maybe with per required needed total delivered",
-    "für bitte nur je davon und in aus danke zum pour svp merci en et seulement para por y",
-    "gracias solo de per grazie e voor graag nodig stuks dan com no pronto i ll would should ought",
-    "will is does this the it req altogether reicht genügt suffit basta",
-)
-DETERMINERS = word_set(
-    "the this that these those which every another any each some no what old new next last same",
-    "other first second third big small large bigger smaller good bad right wrong wrong whole ones",
-    "der die das diese dieser ce cette cet le la este esta ese esa el quello questo lo die dat",
-    "deze",
-)
 
-STRONG_AFTER = phrases("required | needed | wanted | req d | apiece")
-"""Behind a number these say that it counts, whatever it might measure."""
 SOMEBODYS = word_set("the your our my his their those this that")
 LINKS = word_set("ball balls kugel kugeln bille billes bola bolas sfera sfere kogel kogels")
 """What a mandrel has several of: 'a three-ball mandrel'."""
@@ -266,24 +172,9 @@ FOR_THE_SHELF = phrases(
 )
 JOINING = word_set("and plus und et y e en och samt") | {"&", "+", ","}
 ANY_OF = word_set("and or to und oder et ou y o e en of bzw resp vs versus") | {"&", "/", ",", "-"}
-NOT_LABEL = word_set(
-    "annual yearly monthly weekly daily batch lot tube tubes pipe bend bends part parts production",
-    "total minimum min moq order's jahres los rohr stock run series packing",
-)
-FILLERS = word_set(
-    "is are of needed required wanted mandrel mandrels dorne dorn mandrins mandriles mandrini the",
-    "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
-    "des di now jetzt nun neu désormais maintenant ahora adesso ora nu teraz",
-    "stays stay remains bleibt reste queda resta blijft still",
-    "please bitte svp graag to auf zu à a naar op raised increased",
-) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 
 
 UNIT_SINGLE = word_set("single solitary lone")
-TIMES_X = word_set("anbieten liefern bestellen benötigt gebraucht required needed")
-"""Behind '2x' these say that it counts, beside all that says please."""
-CLOCK = word_set("after before until till around nach vor après avant antes después dopo na voor")
-"""A number behind these is an hour: 'call me after 1'."""
 SENTENCE_PIECES = word_set("nos off pc pcs pce piece pieces ea unit units pz pza pzas ud uds szt")
 """A capital behind the point of these begins a sentence; German writes 'Stk. Rohre'."""
 TOTAL = phrases(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from ..text.phrases import Words, words_of
-from . import words as d
+from . import day_words as d
 from .forms import Calendar
 
 _FIRST_YEAR, _LAST_YEAR = 1970, 2999

@@ -13,7 +13,7 @@ from dateutil.easter import easter
 from dateutil.relativedelta import TH, relativedelta, weekday
 
 from ..text.phrases import Words
-from . import words as d
+from . import day_words as d
 
 Counted = tuple[int, date] | None
 

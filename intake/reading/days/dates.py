@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 
 from ....rules.request import Doubt
@@ -11,29 +11,12 @@ from ..counts.several import places_of
 from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
-from ..text.phrases import Words, words_of
+from ..text.phrases import words_of
 from . import words as d
-from .after import asks_after, is_past
 from .calendar import calendar_of
 from .forms import Calendar
-from .own_work import hands_over, is_date_asked, is_own_work
-from .owner import (
-    clause_before,
-    is_anothers,
-    is_before_occasion,
-    is_last_day,
-    leans_on_things,
-)
-from .quotes import is_of_quotation
-from .shifted import shifted
-from .waiting import can_do_without_until
+from .governing import Governed, governed_days, written_days
 from .written import Written
-
-_FAR = 40
-"""Words looked back for what governs a day; keeps the search linear."""
-_LEANS = 12
-_NEAR = 6
-"""Words that may explain one day by the next: 'KW 44, also 30.10.2026'."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,19 +25,6 @@ class Needed:
 
     day: date | None = None
     doubt: Doubt | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Governed:
-    """A written day and how surely it is the day of delivery; rank 0 is not at all."""
-
-    written: Written
-    rank: int
-    corrects: bool
-    explains: bool = False
-    """Whether it only tells the day before it again."""
-    loose: bool = False
-    """Whether no word says what it is for, and one beside it that it is a limit: 'until', 'by'."""
 
 
 def find_needed_by(
@@ -73,16 +43,6 @@ def find_needed_by(
         if best is None or governed.corrects or _weight(governed) > _weight(best):
             best = governed
     return _needed(best.written) if best is not None else Needed()
-
-
-def governed_days(calendar: Calendar) -> list[Governed]:
-    """Every day that is written, in order, and what the words around it say of it."""
-    found: list[Governed] = []
-    behind = 0
-    for written in _days(calendar):
-        found.append(_govern(calendar, written, behind, found[-1] if found else None))
-        behind = written.end
-    return found
 
 
 def needed_by_size(
@@ -134,7 +94,7 @@ def _by_line(
 
 
 def _first(calendar: Calendar) -> Needed | None:
-    for written in _days(calendar):
+    for written in written_days(calendar):
         past = calendar.sent_on is not None and written.days[0] < calendar.sent_on
         if not past and not written.fraction:
             return _needed(written)
@@ -150,165 +110,3 @@ def _needed(written: Written) -> Needed:
         return Needed(written.days[0])
     readings = tuple(day.isoformat() for day in written.days)
     return Needed(written.days[0], Doubt(field="needed_by", readings=readings, why=written.why))
-
-
-def _days(calendar: Calendar) -> list[Written]:
-    found: list[Written] = []
-    at, size = 0, len(calendar.words)
-    while at < size:
-        written = calendar.at(at) if calendar.may_begin(at) else None
-        if written is None:
-            at += 1
-            continue
-        at = written.end
-        written = shifted(calendar.words, written, calendar.sent_on)
-        if written is None:
-            continue
-        if found and written.start < found[-1].end:  # "within 10 days from November 2"
-            written = replace(written, start=found.pop().start)
-        found.append(written)
-        at = written.end
-    return found
-
-
-def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | None) -> Governed:
-    """What the words around a day say of it; ``behind`` is where the day before it ends."""
-    words = calendar.words
-    stop = _stop(words, written.start, behind)
-    if is_of_quotation(words, written.start, written.end, stop):
-        return Governed(written, 0, corrects=False)
-    without = can_do_without_until(words, written.start, written.end, stop)
-    if without is not None:
-        return Governed(written, 4 if without else 0, corrects=False)
-    cue, place = _cue_before(words, written.start, stop)
-    corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
-    if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
-        return Governed(written, last.rank, corrects=False, explains=True)
-    if cue in (None, "wish") and corrects and last is not None and last.rank:
-        return Governed(written, last.rank, corrects=True)
-    if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
-        return Governed(written, last.rank, corrects=True)
-    rank = _rank(calendar, written, cue, place)
-    loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
-    return Governed(
-        written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
-    )
-
-
-def _stop(words: Words, start: int, behind: int) -> int:
-    """Where the clause before a day begins."""
-    return max(behind, start - _FAR, words.first[start])
-
-
-def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]:
-    """The nearest word that says what a day is for, and where it stands."""
-    for at in range(start - 1, stop - 1, -1):
-        best: tuple[int, d.Cue] | None = None
-        for cue, table in d.CUES:
-            used = words.phrase(at, table)
-            if used and cue == "other" and is_before_occasion(words, at, start):
-                continue
-            if used and at + used <= start and (best is None or used > best[0]):
-                best = used, cue
-        if best is not None:
-            return _understood(words, best[1], at, stop)
-    return None, stop
-
-
-def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, int]:
-    """A cue that leans on the words before it, in their light."""
-    if cue == "delivery" and words.at(at) in d.DONE and words.at(at - 1) in d.WAS:
-        return "other", at  # "the old one was delivered end of November"
-    if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
-        return "other", at  # "I'm available until Friday"
-    if cue == "delivery" and is_date_asked(words, at):
-        return "other", at  # "I need a delivery date by Monday"
-    if cue == "limit":
-        leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
-        return ("other" if leant == "other" else "delivery"), at
-    if cue == "passive":
-        return ("other" if _speaks_of_others(words, at, max(stop, at - 2)) else "delivery"), at
-    if cue == "due":
-        owed = set(words.text[max(stop, at - 4) : at]) & d.ANOTHERS
-        if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
-            return "other", at
-    return cue, at
-
-
-def _speaks_of_persons(words: Words, at: int, stop: int) -> bool:
-    return bool(set(words.text[max(stop, at - 3) : at]) & d.PRESENT)
-
-
-def _speaks_of_others(words: Words, at: int, stop: int) -> bool:
-    """'Quotes due', 'RFQ 26-1187 / tooling / due 10/30'."""
-    return any(
-        words.phrase(index, d.OTHER) and not is_before_occasion(words, index, at)
-        for index in range(at - 1, stop - 1, -1)
-    )
-
-
-def _explains(words: Words, behind: int, start: int) -> bool:
-    """'KW 44, also 30.10.2026', 'within 6 weeks i.e. on 22.12.2026'; not the next sentence."""
-    between = words.text[behind:start]
-    return (
-        set(between) != {"."}
-        and 0 < len(between) <= _NEAR
-        and all(word in d.EXPLAINS for word in between)
-    )
-
-
-def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -> int:
-    words = calendar.words
-    if written.kind == "short" and written.fraction and not _is_direct(words, written.start):
-        return 0
-    if is_past(words, written, place) or hands_over(words, written.start, written.end):
-        return 0
-    if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
-        return 0
-    if cue == "delivery":
-        return 4
-    if words.phrase(written.end, d.DELIVERED):
-        return 3
-    if cue == "other":
-        return 0
-    if cue == "due":
-        return 3
-    if asks_after(calendar, written):
-        things = set(clause_before(words, written.start)) - d.LEADING
-        alone = not things and leans_on_things(words, written.start)
-        return 0 if alone or (things & d.THINGS and not things & d.TOOLS) else 3
-    if cue is None:
-        at = written.start - 1
-        at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
-        leads = words.at(at) in d.LEADING
-        return 2 if leads and not leans_on_things(words, written.start) else 0
-    if is_own_work(words, place, written.start):
-        return 0
-    # "Delivery should be 4 December": the wish is about what stands before it.
-    leant, _ = _cue_before(words, place, _stop(words, place, 0))
-    if words.at(place) in d.MODALS and leant == "other":
-        return 0
-    wished = _is_wished_for(words, place, written.start) or leant in ("delivery", "due")
-    return 3 if wished else 0
-
-
-def _is_wished_for(words: Words, wish: int, start: int) -> bool:
-    """'Need it Friday', 'I want two of them by Friday', 'need it by Labor Day, so September 3'."""
-    at = start - 1
-    while words.at(at) in d.ARTICLES and at > wish:
-        at -= 1
-    if words.at(at) in d.LEADING | d.ON:
-        return True
-    between = words.text[wish + 1 : start]
-    if all(word in d.PRONOUNS for word in between[:4]):
-        return len(between) <= 4
-    return between[0] in d.PRONOUNS and between[1] in d.LEADING | d.UNTIL
-
-
-def _is_direct(words: Words, start: int) -> bool:
-    """Whether figures that may be a fraction stand right behind 'by', 'on', a colon."""
-    before, ahead = words.at(start - 1), words.at(start - 2)
-    if before not in d.DIRECT:
-        return False
-    # "3/4 by 1/2" is a size.
-    return not (before == "by" and (ahead.isdecimal() or ahead in d.MEASURES))

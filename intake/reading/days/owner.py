@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..text.phrases import Words, word_set
 from . import words as d
+from .day_words import MEASURES
 
 _FAR = 6
 """Words looked back for the subject of a clause."""
@@ -14,7 +15,7 @@ _WHOSE = word_set("our my their his customer customers client finished bent othe
 _OUR_STOCK = word_set("tube tubes tubing pipe pipes raw rohr")
 _OF_GOODS = word_set("required needed reqd wanted req")
 """'Material required at our works by ...': to a buyer's office all that it buys is material."""
-_MEASURES = (d.MEASURES | word_set("centerline centreline")) - {"tube"}
+_MEASURES = (MEASURES | word_set("centerline centreline")) - {"tube"}
 _GOES_ON = word_set("is are was were be been being it them this these those the a an to and or")
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""

@@ -14,8 +14,8 @@ from collections.abc import Callable, Sequence
 from ....rules.request import Doubt, SizeRequest
 from ...late_pattern import late_pattern
 from ..picking.place_names import ARTICLE, COUNTED, COUNTED_PLACE, NOUN, SPELLED_TWICE
-from .dates import Governed, governed_days
 from .forms import Calendar
+from .governing import Governed, governed_days
 
 _WHY = "several days are named: which is for which size?"
 _BARE = 2

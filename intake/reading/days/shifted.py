@@ -11,7 +11,7 @@ from datetime import date, timedelta
 from dateutil.relativedelta import relativedelta
 
 from ..text.phrases import Words, phrases, word_set
-from . import words as d
+from . import day_words as d
 from .written import Written
 
 _BEFORE = word_set("before vor avant antes prima voor prior ahead")

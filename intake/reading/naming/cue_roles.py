@@ -11,7 +11,8 @@ from ..text.cues import Cue
 from ..text.figures import LISTED, Figure, How, Layout
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
-from .cue_sides import Found, cue_left, cue_right, names_other_thing, subject_of
+from .clause_subject import subject_of
+from .cue_sides import Found, cue_left, cue_right, names_other_thing
 from .heads_tube import heads_a_tube, is_nominal
 from .place_tests import is_thin, opens_list, opens_tube
 

@@ -8,7 +8,7 @@ from ..text.cue_fillers import FILLER_LEFT, NEW_VALUE, VALUES
 from ..text.cues import Cue
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
-from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
+from ..text.roles import RADIUS_ROLES
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,6 @@ _FARTHEST_RIGHT = 2
 _LONGEST_BRACKET = 6
 WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
-_FARTHEST_SUBJECT = 9
 _OF_ORDER = word_set("same that this")
 _WHOLE_LIST = word_set("all both each alle beide")
 _FILLER_RIGHT = _WHOLE_LIST | word_set(
@@ -42,16 +41,10 @@ QUALIFIERS = word_set(
 _NUMBERED = word_set(": = no nr # . - (")
 _LOOSE = word_set("in on with for by at , . )")
 _COMPARED = word_set("than more less tighter smaller")
-_COPULA = word_set(
+COPULA = word_set(
     "son sono sind zijn sont is are was be = : ist beträgt bedraagt est es è will equals measures"
 )
 _MOVING = word_set("moving moved move stepping stepped step bumping bumped jumping jumped")
-_ARTICLES = word_set("a an the about approx approximately around also still now our")
-_LIMITED = word_set(
-    "no not more less than larger bigger greater smaller tighter over under exceed go above below",
-    "pasar superar de ser mayor que dépasser superare über überschreiten größer kleiner als sein",
-    "darf nicht groter kleiner dan zijn",
-)
 _ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
 _OF_THAT = word_set("van voor")
@@ -62,8 +55,6 @@ _GOES = word_set(
 )
 _MAY_BE_OF_TUBE = frozenset(("wheel", "wheels", "rim", "engine", "axle", "axles", "target", "hub"))
 _WALLS_ACROSS = 6
-_CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
-_BENDS = frozenset(("bend", "bends", "bending"))
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
 _OTHER_THINGS = frozenset((
     "old mandrel", "mandrel body", "mandrel dia", "mandrel diameter", "capacity", "max capacity",
@@ -103,7 +94,7 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             distance += 1
         elif token.kind == "line":
             # "Der Radius / ist außen gemessen 160 mm" is a sentence that was wrapped.
-            if not passed & _COPULA:
+            if not passed & COPULA:
                 if not _labels_next_line(layout, at - 1) and not _is_wrapped(layout, at, distance):
                     return None
                 crossed = True
@@ -166,7 +157,7 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
     if cue is None or (layout.tokens[at].text == "die" and passed & _OF_THAT):
         return None  # "die van 26,9 hebben we niet meer nodig"
     if cue.role == "noise":
-        if passed & _COPULA and _is_complement(layout, at):
+        if passed & COPULA and is_complement(layout, at):
             return None
         counted = at > 0 and layout.tokens[at - 1].block == "count"
         if counted and passed & _OF:
@@ -211,38 +202,9 @@ def _opens_clause(layout: Layout, at: int) -> bool:
     return True
 
 
-def _is_complement(layout: Layout, at: int) -> bool:
+def is_complement(layout: Layout, at: int) -> bool:
     """Whether a cue only completes another: '... of the two legs'."""
     return any(token.text in _OF for token in layout.tokens[max(0, at - 3) : at])
-
-
-def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
-    """'The radius in our drawing is 130 mm': the subject of the clause, words between."""
-    at = figure.token - 1
-    while at >= 0 and layout.tokens[at].text in _ARTICLES | _LIMITED:
-        at -= 1
-    if at < 0 or layout.tokens[at].text not in _COPULA:
-        return None
-    for back in range(at - 1, max(-1, at - 1 - _FARTHEST_SUBJECT), -1):
-        token = layout.tokens[back]
-        if token.number is not None or layout.sentence_of[back] != figure.sentence:
-            return None
-        if token.text in _CLAUSE_ENDS or (token.kind == "line" and layout.tokens[at].text == ":"):
-            return None  # "... die Daten für den Dorn: / Rohr: 18"
-        if token.kind != "cue" or back in used or token.text in _BENDS:
-            continue  # "the radius to the inside of the bend is 5 in"
-        cue = next((c for c in token.cues if c.role in _SUBJECTS), None)
-        if cue is not None and cue.role == "noise" and _is_complement(layout, back):
-            continue  # "the distance between axes of the two legs is 152"
-        following = layout.tokens[back + 1]
-        if token.text == "die" and layout.text[following.start].isupper():
-            continue  # "hier die Daten: Rohr: 18"
-        named = following.kind == "word" and following.text.isalpha() and back + 1 < at
-        if cue is not None and cue.role == "noise" and named and begins_tube(layout, figure):
-            continue  # "the wheel hoop is 1.5 x .065"
-        if cue is not None and (cue.side == "both" or cue.role != "noise"):
-            return Found(back, cue, 2)
-    return None
 
 
 def begins_tube(layout: Layout, figure: Figure) -> bool:
@@ -262,9 +224,6 @@ def _opens_next_line(layout: Layout, at: int, distance: int) -> bool:
     if cue is None or cue.kind != "cue" or not _is_wrapped(layout, at, distance):
         return False
     return behind is None or (behind.number is None and behind.text not in (":", "=", "is"))
-
-
-_SUBJECTS = LENGTH_ROLES | {"noise", "die"}
 
 
 def cue_right(layout: Layout, figure: Figure) -> Found | None:

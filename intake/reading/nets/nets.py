@@ -7,7 +7,6 @@ and nothing was put right. Nothing here reads anything anew; the reply asks.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
@@ -21,6 +20,8 @@ from ..wanted.told import opens_line, words_around
 from .denied import denied
 from .meant import doubt_meant
 from .near import nearly_one
+from .one_of_them import not_that, of_which
+from .own_beside import doubt_taken_over
 from .picks import picks_unheard
 from .preferred import preferred
 from .putting_right import PUTTING_RIGHT
@@ -28,18 +29,13 @@ from .there import doubt_there
 from .unexplained import doubt_tubes_elsewhere
 from .words import (
     ASKED_BEFORE,
-    OF_WHICH,
-    ONLY,
-    OTHER_LATER,
     OTHER_THINGS,
     PERHAPS,
-    WANTED,
 )
 
 UNREAD = "a figure with its name beside it was not understood"
 TWO_KINDS = "one list holds what was read as a radius and as an OD"
 TWO_DIAMETERS = "so tight a bend is rare, and no word says that it is one: are there two ODs?"
-ONLY_ONE = "the message seems to ask for one of its sizes only"
 OF_MANDREL = "it may be the diameter of a mandrel, or a bore"
 OF_BEFORE = "it seems to be of an earlier time"
 OFFERED = "the message is not sure of it"
@@ -53,7 +49,6 @@ _UNNAMED = frozenset({"place", "chain"})
 _MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
 _OFFERED_FAR, _HALF = 40, Decimal("0.55")
 """Characters between a figure and one offered instead, which is at least that share of it."""
-_ONLY_FAR = 60
 _BESIDE = 4
 """So many sizes to either side are compared: it keeps a long list linear."""
 _LEAST_BORE = Decimal("0.8")
@@ -65,6 +60,7 @@ def cast_nets(layout: Layout, groups: list[Group]) -> None:
     _doubt_offered(layout, groups)
     doubt_there(layout, groups)
     doubt_tubes_elsewhere(layout, groups)
+    doubt_taken_over(layout, groups)
     doubt_meant(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
@@ -208,37 +204,6 @@ def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
             yield group, WEAKLY_TOLD
 
 
-def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
-    """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
-    named: dict[Decimal, set[int]] = {}
-    for number, group in enumerate(groups):
-        for held in (*group.slots.get("od", ()), *group.slots.get("wall", ())):
-            named.setdefault(held.number.value, set()).add(number)
-    meant: set[int] = set()
-    for figure in layout.figures:
-        if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
-            continue
-        begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
-        before = layout.before(figure)
-        begin = max(begin, before.end if before is not None else 0)
-        said = re.split(r"[,.;:?!\n]", layout.words(begin, figure.start))[-1]
-        if ONLY.search(said):
-            meant |= named.get(figure.number.value, set())
-    if meant:
-        yield from ((g, ONLY_ONE) for number, g in enumerate(groups) if number not in meant)
-
-
-def _of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
-    """'One with R 95 and one with R 127. The mandrel is needed for the second', 'start with the
-    front, I will be back for the other': which is meant was not heard where all are left."""
-    if len(groups) > 1 and not layout.left_out:
-        text = " ".join(layout.text.casefold().split())
-        one = len({found[0] for found in OF_WHICH.finditer(text)}) == 1
-        picked = sum(not group.doubtful for group in groups) == 1
-        if one or (not picked and OTHER_LATER.search(text)):
-            yield from ((group, ONLY_ONE) for group in groups)
-
-
 def _bore_of_another(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'2.25 OD 16 ga ... the one I have is 2.085 diameter': nearly the bore of another tube and
     without a wall is likelier a mandrel's diameter than a tube's."""
@@ -292,8 +257,8 @@ _NETS = (
     _tube_of_another,
     _weakly_told,
     _no_wall,
-    _not_that,
-    _of_which,
+    not_that,
+    of_which,
     _bore_of_another,
     _unread,
     picks_unheard,

@@ -5,12 +5,11 @@ from __future__ import annotations
 from ..naming.likeness import restates
 from ..said.both_asked import asks_for_both
 from ..said.late_corrections import put_right_by
-from ..text.figures import LISTED, Figure, Layout, Row
+from ..text.figures import Figure, Layout, Row
 from .boundaries import (
     AHEAD,
     asks_another,
     begins_item,
-    has_wall_behind,
     is_other_bore,
     opens_next,
     starts_tube,
@@ -25,7 +24,8 @@ from .retelling import (
     says_which,
     was_carried_over,
 )
-from .sharing import BOTH, COMBINED, EITHER, RESPECTIVELY, says_each
+from .runs import is_undecided, run_at
+from .sharing import COMBINED, RESPECTIVELY, says_each
 
 MOST_GROUPS = 500
 """No more are gathered: two long lists side by side would make all their pairs."""
@@ -49,47 +49,11 @@ class Gatherer:
     def run(self) -> list[Group]:
         """All groups in order, ``MOST_GROUPS`` at the most."""
         while self.at < len(self.figures) and len(self.done) + len(self.open) < MOST_GROUPS:
-            run = self._run_at(self.at)
+            run = run_at(self.layout, self.figures, self.at)
             self._take(run)
             self.at += len(run)
         self._close()
         return self.done[:MOST_GROUPS]
-
-    def _run_at(self, at: int) -> list[Figure]:
-        """The figure there, with what follows it in a list of the same slot."""
-        end = at + 1
-        while end < len(self.figures):
-            following = self.figures[end]
-            if following.link not in LISTED or slot_of(following) != slot_of(self.figures[at]):
-                break
-            if self._opens_own_tube(end):
-                break
-            if self._is_undecided(following) or (
-                following.role == "wall" and following.is_gauge != self.figures[at].is_gauge
-            ):
-                break  # "wall is 12 gauge, .120": one wall, told twice
-            if (following.role == "times_d") != (self.figures[at].role == "times_d"):
-                break  # "3D bend, 5 inch CLR": one radius, said twice
-            end += 1
-        return self.figures[at:end]
-
-    def _opens_own_tube(self, at: int) -> bool:
-        """'2 in 20 gauge and 10 gauge 3 in', '65 wall 2 in and 4 in x .109': no lists."""
-        ahead = self.figures[at : at + AHEAD]
-        if wall_opens_next(self.layout, ahead):
-            return True
-        tube = self.figures[max(0, at - 2) : at]
-        return wall_opens_next(self.layout, tube) and has_wall_behind(self.layout, ahead)
-
-    def _is_undecided(self, figure: Figure) -> bool:
-        """'2 mm, but maybe 1.5', 'either .065 or .058 wall': one value in doubt, not two that are
-        wanted; but 'both', 'each' and radii are."""
-        if figure.link != "or":
-            return False
-        one = self.layout.says(figure.sentence, EITHER) or not self.layout.says(
-            figure.sentence, BOTH
-        )
-        return (slot_of(figure) == "wall" and one) or "hedged" in figure.notes
 
     def _close(self) -> None:
         self.done.extend(group for group in self.open if group.slots or group.shape)
@@ -211,7 +175,7 @@ class Gatherer:
         elif (
             first.link == "restate"
             or self._repeats(slot, first)
-            or (single and self._is_undecided(first))
+            or (single and is_undecided(self.layout, first))
             or (
                 single
                 and (contradicts(self.open, slot, first) or is_perhaps(self.open[-1], slot, first))

@@ -18,11 +18,11 @@ from ..text.patterns import whole_words
 from .asked_words import SAME_TOOL
 from .of_no_size import without_others
 from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
-from .said_of import Said
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
 from .told_plainly import PLAINLY_TOLD, plainly_told
 from .told_words import PERSON
+from .words_on_size import Said
 
 _BESIDE = "it may only be mentioned beside the size that is asked for"
 _EITHER = "one of two sizes is meant: which?"

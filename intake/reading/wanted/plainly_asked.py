@@ -30,7 +30,7 @@ from .asked_words import (
     TOOL,
     TROUBLE,
 )
-from .said_of import Said, Split, split
+from .said_of import Split, split
 from .told import OF_EACH, only_told
 from .told_words import (
     ABOUT_DIE,
@@ -42,6 +42,7 @@ from .told_words import (
     TELLS_NOT,
     WAS_GOING_TO,
 )
+from .words_on_size import Said
 
 _WHOLE = 3
 """OD, wall and radius."""

@@ -5,15 +5,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
-from decimal import Decimal
+from dataclasses import dataclass
 from itertools import pairwise
 
-from ..sizes.groups import Group, slot_of
-from ..text.figures import Figure, Layout
+from ..sizes.groups import Group
+from ..text.figures import Layout
 from .asked_words import ASKS, CONTRAST, POINTS, REFERS, TOO, TOOL
+from .named_elsewhere import name_elsewhere
 from .told import opens_line
 from .told_words import TELLS
+from .words_on_size import Said, contrast_in, plain, sentence_end
 
 _SHORT = 24
 """Characters of a label before the first figure of a line: 'IS:  1.25 x .065'."""
@@ -32,23 +33,6 @@ _MOST_ASIDE = 40
 """Where more is put aside, no sentence is told apart."""
 _BUT = 1
 """Which of ``CONTRAST`` are words like 'but'."""
-
-
-@dataclass(slots=True)
-class Said:
-    """The words on one size, casefolded, and where in the text they begin and end."""
-
-    figures: list[Figure]
-    begin: int
-    end: int
-    ahead: str = ""
-    """Those before its last figure."""
-    words: str = ""
-    behind: list[str] = field(default_factory=list)
-    """Sentences right behind them that name no size."""
-    elsewhere: list[str] = field(default_factory=list)
-    """Clauses of other sentences that name one of its figures: 'a mandrel for the .049'."""
-    told: bool = False
 
 
 @dataclass(slots=True)
@@ -73,7 +57,7 @@ def split(layout: Layout, groups: Sequence[Group]) -> Split | None:
     loose: list[str] = []
     for number, bundle in enumerate(bundles):
         left = layout.sentence_start(bundle[0].figures[0].sentence)
-        right = _sentence_end(layout, bundle[-1].figures[-1].sentence)
+        right = sentence_end(layout, bundle[-1].figures[-1].sentence)
         before = edges[number - 1] if number else left
         after = edges[number] if number < len(edges) else right
         if before is None or after is None:
@@ -92,13 +76,8 @@ def split(layout: Layout, groups: Sequence[Group]) -> Split | None:
         _move_back(layout, one, other)
     for bundle in bundles:
         loose += _turned_away(layout, bundle)
-    _name_elsewhere(layout, found)
+    name_elsewhere(layout, found)
     return Split(found, loose)
-
-
-def plain(text: str) -> str:
-    """Casefolded, in one line, with straight apostrophes."""
-    return " ".join(text.casefold().replace("’", "'").split())
 
 
 def _figures(groups: Sequence[Group]) -> list[Said] | None:
@@ -172,24 +151,8 @@ def _edge(layout: Layout, one: Said, other: Said) -> int | None:
     stops = list(_STOP.finditer(between)) or list(_SOFT_STOP.finditer(between))
     if stops:
         return last.end + stops[-1].end()
-    cut = _cut(between)
+    cut = contrast_in(between)
     return None if cut is None else last.end + cut
-
-
-def _cut(words: str) -> int | None:
-    """Where the surest sign of a contrast stands, the last of several."""
-    folded = words.casefold()
-    if len(folded) != len(words):
-        return None
-    for pattern in CONTRAST:
-        cuts = list(pattern.finditer(folded))
-        if cuts:
-            return cuts[-1].start()
-    return None
-
-
-def _sentence_end(layout: Layout, sentence: int) -> int:
-    return layout.tokens[layout.spans[sentence][1]].end
 
 
 def _other_sentences(layout: Layout, bundles: Sequence[Sequence[Said]]) -> list[str]:
@@ -216,7 +179,7 @@ def _move_back(layout: Layout, one: Sequence[Said], other: Sequence[Said]) -> No
     """'That has been superseded: tube is now ...': what points back is on the size before."""
     begin, first = other[0].begin, other[0].figures[0].start
     ahead = layout.text[begin:first]
-    cut = _cut(ahead)
+    cut = contrast_in(ahead)
     if cut is None or not POINTS.match(plain(ahead)) or not TELLS.search(plain(ahead[:cut])):
         return
     for part in one:
@@ -242,60 +205,3 @@ def _turned_away(layout: Layout, bundle: Sequence[Said]) -> list[str]:
         part.end = last + but.start()
         part.words = plain(layout.text[part.begin : part.end])
     return [rest]
-
-
-def _name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
-    """Give each size the clauses of other sentences that name a figure that it alone has."""
-    taken = {figure.index for part in found for figure in part.figures}
-    ours = {figure.sentence for part in found for figure in part.figures}
-    values = [{figure.number.value for figure in part.figures} for part in found]
-    for figure in layout.figures:
-        _turn_to_other(layout, found, figure, taken)
-        having = [n for n, own in enumerate(values) if figure.number.value in own]
-        counts = figure.role == "noise" and figure.how == "count"
-        if figure.index in taken or figure.sentence in ours or len(having) != 1 or figure.row:
-            continue
-        if counts:  # "the mandrel (1)" names no 1 in tube
-            continue
-        tube = layout.before(figure) if figure.link == "times" else None
-        if tube is not None and tube.number.value not in values[having[0]]:
-            continue  # "für 18 x 1 haben wir einen": that 1 is no wall of 16 x 1
-        left = layout.sentence_start(figure.sentence)
-        right = _sentence_end(layout, figure.sentence)
-        before, after = layout.before(figure), layout.after_in_sentence(figure)
-        if before is not None and before.sentence == figure.sentence:
-            left = before.end + (_cut(layout.text[before.end : figure.start]) or 0)
-        if after is not None:
-            cut = _cut(layout.text[figure.end : after.start])
-            right = figure.end + cut if cut is not None else after.start
-        part = found[having[0]]
-        part.elsewhere.append(plain(layout.text[left:right]))
-        whole = plain(layout.sentence_text(figure.sentence))
-        for other in found:  # "for the 1 3/4, he lends me the 1 1/2" points at no size behind it
-            other.behind = [words for words in other.behind if words != whole]
-
-
-def _turn_to_other(layout: Layout, found: Sequence[Said], figure: Figure, taken: set[int]) -> None:
-    """'You made us a 2 x .065 in May, now we want it in 2-1/4. 2.25 x .065, ...': the words on the
-    first end where those begin that name a figure of the second."""
-    if figure.index in taken or figure.row or figure.unit == "D":
-        return
-    having = [part for part in found if figure.number.value in _diameters(part)]
-    if len(having) != 1:
-        return
-    here = next(
-        (p for p in found if p.figures[-1].end <= figure.start < p.end and p is not having[0]), None
-    )
-    if here is None or here.begin >= having[0].begin:
-        return
-    cut = _cut(layout.text[here.figures[-1].end : figure.start])
-    if cut is None:
-        return
-    begin = here.figures[-1].end + cut
-    having[0].elsewhere.append(plain(layout.text[begin : here.end]))
-    here.end = begin
-    here.words = plain(layout.text[here.begin : here.end])
-
-
-def _diameters(part: Said) -> set[Decimal]:
-    return {figure.number.value for figure in part.figures if slot_of(figure) == "od"}

@@ -19,7 +19,7 @@ from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .plainly_asked import asks_for, borrowed, is_new, is_told
-from .said_of import Said, Split, split
+from .said_of import Split, split
 from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
@@ -54,6 +54,7 @@ from .told_unneeded_words import (
     STRAIGHT,
 )
 from .told_words import OF_SUBJECT
+from .words_on_size import Said
 
 PLAINLY_TOLD = "its words say that it is there, given up or somebody else's, and do not ask for it"
 

@@ -1,0 +1,62 @@
+"""How far apart the legs of a bend are from centre to centre: '8 inches apart, c to c'."""
+
+from __future__ import annotations
+
+from ...late_pattern import late_pattern
+from ..naming.cue_sides import begins_tube
+from ..text.figures import Figure, Layout
+from ..text.patterns import any_of, whole_words
+from .phrases_beside import UNIT
+
+_CENTRES = whole_words(
+    r"cent(?:re|er)s? | c\W{0,3}(?:to\W)?c | axes? | axis | achs\w* | mitten?\w* | entraxe | ejes?",
+    "assi | asse | interasse | hart\\w* | centro | centros",
+)
+_LEGS = whole_words(
+    "legs? | arms? | straights? | branches? | branche | schenkeln? | rami | ramas | patas | poten",
+    "benen | u-?bends? | u-?bogen | 180 | return bends? | hairpins? | épingles? | haarnadel\\w*",
+    "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
+)
+_APART_AFTER = late_pattern(
+    UNIT
+    + r"(?:apart\W{1,3})?(?:measured\s)?(?:(?:from|on|at|between)\s)?"
+    + any_of(
+        r"cent(?:re|er)s?\s?(?:to|-|/)\s?cent(?:re|er)s?\b | c\s?(?:to|/|-)\s?c\b",
+        "axis to axis | d'axe en axe | entre axes",
+        "de centro a centro | entre centros | entre ejes | da asse ad asse | tra gli assi",
+        r"(?:von )?mitte\s(?:zu|auf|bis)\smitte | hart op hart | achse zu achse",
+    )
+)
+APART_BEFORE = late_pattern(
+    r"\b"
+    + any_of(
+        "distance | spacing | entraxe | interasse | achsabstand | mittenabstand | schenkelabstand",
+        "abstand | distanza | distancia | afstand | hartafstand | écartement",
+        r"cent(?:re|er)s?\sto\scent(?:re|er)s? | c\sto\sc",
+    )
+    + r"\b[^;:()]{0,60}[:=]?\s*$"
+)
+ON_CENTRE = late_pattern(UNIT + r"on\s(?:the\s)?cent(?:re|er)s?\b(?!\W?lines?\b)")
+RETURNS = late_pattern(
+    r"\b(?:return(?:s|\sbends?)?|u[\s-]?bends?|u[\s-]?shaped?|hairpins?|180s?)\b"
+)
+"""'9" on centre return bend': what is on centres are its legs."""
+
+
+def is_apart(layout: Layout, figure: Figure, before: str, after: str) -> bool:
+    if _APART_AFTER.match(after):
+        return True
+    told = APART_BEFORE.search(before)
+    if told is None or begins_tube(layout, figure):
+        return False
+    earlier = layout.before(figure)
+    # '9" centre to centre, tube 1 x .049': the words behind a distance are that one's
+    return earlier is None or earlier.role != "centres" or not _APART_AFTER.match(before)
+
+
+def is_of_legs(layout: Layout, figure: Figure) -> bool:
+    """Whether the distance is said to be between the legs of a bend, from centre to centre."""
+    sentences = range(max(0, figure.sentence - 1), figure.sentence + 1)
+    return layout.says(figure.sentence, _CENTRES) and any(
+        layout.says(sentence, _LEGS) for sentence in sentences
+    )

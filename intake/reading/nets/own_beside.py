@@ -1,0 +1,77 @@
+"""A net for what a size took over from another, while a figure of its own stands unread beside it.
+
+'... R 60, and one for 30 mm, same wall, à 75 mm' where the 75 was not heard has the 60 of the size
+before; '22 x 0,8 ..., quelli alti, 16 x 0,8' where the 16 was taken for a height has its 22.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+
+from ..sizes.groups import Group
+from ..text.figures import Figure, Layout
+
+RADIUS_BESIDE = "its radius is told of another size, and a figure beside it is not understood"
+OD_BESIDE = "its OD is told of another size, and a figure beside it is not understood"
+
+_LEAST, _MOST = Decimal("1.2"), Decimal(12)
+"""A radius lies between these times the OD."""
+_INCH = Decimal("25.4")
+_LINES = 2
+"""A line that wraps goes on in the next."""
+
+
+def doubt_taken_over(layout: Layout, groups: Sequence[Group]) -> None:
+    """Note the doubts on the groups; see the module."""
+    holders = Counter(held[0].index for group in groups for held in group.slots.values())
+    held = {f.index for group in groups for figures in group.slots.values() for f in figures}
+    own = [
+        sorted(one[0].index for one in group.slots.values() if holders[one[0].index] == 1)
+        for group in groups
+    ]
+    starts = sorted(first for first, *_ in filter(None, own))
+    for group, indexes in zip(groups, own, strict=True):
+        od, radius = group.slots.get("od"), group.slots.get("clr")
+        if not indexes or group.row is not None or od is None:
+            continue
+        first = layout.figures[indexes[0]]
+        if od[0].index not in indexes:
+            if _is_chain_before(layout, first, held):
+                group.notes += [("od", OD_BESIDE), ("wall", OD_BESIDE)]
+        elif radius is not None and radius[0].index not in indexes:
+            end = next((start for start in starts if start > first.index), len(layout.figures))
+            if any(_may_be_radius(f, od[0]) for f in _behind(layout, first, end, held)):
+                group.notes.append(("clr", RADIUS_BESIDE))
+
+
+def _is_chain_before(layout: Layout, figure: Figure, held: set[int]) -> bool:
+    """Whether 'a x b' that no size has stands before a figure, with none that one has between."""
+    for before in reversed(layout.figures[: figure.index]):
+        if before.index in held or before.sentence != figure.sentence or before.negated:
+            return False
+        if before.link == "times" and before.index - 1 not in held:
+            return True
+    return False
+
+
+def _behind(layout: Layout, first: Figure, end: int, held: set[int]) -> Iterator[Figure]:
+    """What stands behind a size in its sentence, before the next size, and is in none."""
+    for figure in layout.figures[first.index + 1 : end]:
+        same = figure.sentence == first.sentence and figure.line - first.line < _LINES
+        if same and figure.index not in held:
+            yield figure
+
+
+def _may_be_radius(figure: Figure, od: Figure) -> bool:
+    if figure.role is not None or figure.negated or figure.put_off or figure.points:
+        return False
+    if figure.unit not in ("in", "mm", None) or not figure.is_measured:
+        return False
+    value = _in_mm(figure, od)
+    return _LEAST <= value / max(_in_mm(od, od), Decimal(1)) <= _MOST
+
+
+def _in_mm(figure: Figure, od: Figure) -> Decimal:
+    return figure.number.value * (_INCH if (figure.unit or od.unit) == "in" else 1)
