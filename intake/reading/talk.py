@@ -17,6 +17,7 @@ from .thread.written_wrong import hear_written_wrong
 from .wanted.not_now import hear_not_now
 from .wanted.owned import hear_ours, hear_owned
 from .wanted.owned_lists import hear_owned_lines, hear_owned_lists
+from .wanted.told_statements import hear_told_statements
 
 
 def listen(layout: Layout) -> None:
@@ -30,6 +31,7 @@ def listen(layout: Layout) -> None:
     hear_owned_lists(layout)
     _tell_of_owned(layout, refused)
     hear_not_now(layout)
+    hear_told_statements(layout)
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)

@@ -81,6 +81,8 @@ def part(words: Words, at: int, sent_on: date | None) -> Counted:
     unit = words.at(after)
     if unit in d.MONTHS:
         year, end = year_at(words, after + 1, sent_on)
+        if not year and which in d.BEGINNINGS and words.at(after + 1).isdecimal():
+            return None  # "we start December 7"
         if not year and sent_on is not None:
             year = sent_on.year + (d.MONTHS[unit] < sent_on.month)
         return (end, _part_of_month(which, year, d.MONTHS[unit])) if year else None

@@ -85,7 +85,10 @@ IN_SPAN = phrases(
     "en unas | entro | tra | fra | in circa | over | om | w ciągu",
 )
 WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień")
-CHRISTMAS = word_set("christmas xmas weihnachten noël navidad natale kerst kerstmis jul")
+CHRISTMAS = word_set(
+    "christmas xmas weihnachten noël navidad natale kerst kerstmis jul",
+    "heiligabend nochebuena kerstavond",
+)
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
 FEASTS = CHRISTMAS | EASTER | {"thanksgiving", "tomorrow"}
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
@@ -148,14 +151,16 @@ _DELIVERY = phrases(
     "besoin | il nous faut | date souhaitée | chez nous | être ici | être là | être chez nous",
     "hier sein | hier zijn | estar aquí | essere qui | in huis",
     "lo requerimos | los requerimos | requerimos para | debe estar aquí | deben estar aquí",
-    "estar aquí",
+    "estar aquí | esté aquí | estén aquí | en nuestra casa | en nuestra empresa | sia qui",
+    "siano qui | essere da noi | sia da noi | siano da noi | soit ici | soit chez nous",
+    "soient chez nous",
     "ne abbiamo bisogno | ne abbiamo bisogno per | qui da noi",
     "hier zijn | hier hebben | in huis zijn | in huis hebben | nodig op | nodig voor",
     "entrega | entregar | entregado | lleguen | llegue | llegar | recibir | plazo | fecha tope",
     "fecha límite | fecha requerida | lo necesitamos | los necesitamos | tenerlo",
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
     "consegna | consegnare | consegnato | ricevere | arrivare | ci serve | ci servono",
-    "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
+    "levering | leverdatum | levertijd | lieferzeit | geleverd | leveren | binnen zijn | ontvangen",
     "available by | available before | available latest | available no later | disponible avant",
     "disponible pour | disponible para | disponible antes | disponibles avant | disponibles pour",
     "disponibles para | disponibles antes | disponibile entro | disponibile per "
@@ -174,6 +179,7 @@ _WISH = phrases(
     "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
     "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
     "servirebbero | bisogno",
+    "urgente | spoed",
     "c est pour | ce serait pour | serait pour | sería para | sarebbe per | wäre zum",
     "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso",
     "potrzebujemy",
@@ -195,7 +201,10 @@ _LIMIT = phrases(
     "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
-_DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
+_DUE = phrases(
+    "due | due date | deadline | latest | frist | échéance | scadenza | vencimiento",
+    "date limite | date butoir | data limite | data ultima | uiterste datum",
+)
 _OTHER = phrases(
     "know | hear | hear back | feedback | numbers | figures | information | info | details",
     "estimate",
@@ -222,7 +231,8 @@ _OTHER = phrases(
     "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort",
     "gültig",
     "bindefrist | rechnung | schrieb | geschlossen | betriebsferien | urlaub | zeichnung | stand",
-    "offre | devis | réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
+    "offre | offres | devis",
+    "réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
     "oferta | presupuesto | cotización | respuesta | responder | válida | válido | vacaciones",
     "factura",
     "cerrado | plano | offerta | preventivo | risposta | rispondere | valida | ferie | chiusi",
@@ -279,8 +289,13 @@ ARTICLES = word_set(
     "the le la el il den dem der de del di about around ca circa noon like say maybe roughly",
     "approx zum",
 )
-PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
-ON = word_set("am zum pour para per du dal op")
+URGENTLY = word_set(
+    "impérativement absolument absolutely zwingend unbedingt dringend assolutamente tassativamente",
+    "imperativamente obligatoriamente beslist absoluut",
+)
+"""These may stand between a wish and its day."""
+PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les er")
+ON = word_set("am zum pour para per du dal op a")
 DASHED_BEHIND = word_set("op uiterlijk tegen leverdatum")
 """Behind these '30-10' is a day, as the Dutch write it."""
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
@@ -299,7 +314,8 @@ AFTER = phrases(
     "uiterlijk | nodig | geleverd | binnen | senast",
 )
 DELIVERED = phrases(
-    "lieferbar | geliefert | zu liefern | delivered | leverbaar | geleverd | livrable | livré",
+    "lieferbar | geliefert | zu liefern | te leveren | à livrer | a entregar | da consegnare",
+    "delivered | leverbaar | geleverd | livrable | livré",
     "in hand | on site | eintreffend | entregado | consegnato",
 )
 """Right behind a day these make it one of delivery, whatever stands before."""
@@ -312,6 +328,7 @@ PRESENT = word_set(
 )
 """Beside these a person is available, and no mandrel."""
 DONE = word_set("delivered arrived shipped geliefert livré entregado consegnato geleverd")
+MOUNTED = word_set("montado montados instalado instalados colocado colocados")
 WAS = word_set("was were been got wurde wurden fue fueron werd werden")
 LAST_DAY = phrases(
     "is the last | would be the last | will be the last | is the latest | would be the latest",
