@@ -22,6 +22,7 @@ from .wanted.told_statements import hear_told_statements
 
 def listen(layout: Layout) -> None:
     """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
+    hear_told_statements(layout)
     hear_hedges(layout)
     refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)
@@ -31,7 +32,6 @@ def listen(layout: Layout) -> None:
     hear_owned_lists(layout)
     _tell_of_owned(layout, refused)
     hear_not_now(layout)
-    hear_told_statements(layout)
     hear_references(layout)
     hear_capacity(layout)
     hear_corrections(layout)

@@ -193,10 +193,18 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
         return Governed(written, last.rank, corrects=True)
     rank = _rank(calendar, written, cue, place)
+    corrects = corrects or (rank > 0 and last is not None and _is_mounted(words, last, written))
     loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
+
+
+def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
+    """'Tenerlo montado el 16 de noviembre, que llegue el 9': the first is the customer's own."""
+    ahead = words.text[max(words.first[last.written.start], last.written.start - _NEAR) :]
+    mounted = any(word in d.MOUNTED for word in ahead[:_NEAR])
+    return mounted and words.together(last.written.start, written.start)
 
 
 def _stop(words: Words, start: int, behind: int) -> int:
@@ -233,7 +241,8 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
         return ("other" if leant == "other" else "delivery"), at
     if cue == "passive":
-        return ("other" if _speaks_of_others(words, at, max(stop, at - 2)) else "delivery"), at
+        near = at if words.at(at - 1) == "\n" else max(stop, at - 2)
+        return ("other" if _speaks_of_others(words, at, near) else "delivery"), at
     if cue == "due":
         owed = set(words.text[max(stop, at - 4) : at]) & d.ANOTHERS
         if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):

@@ -38,7 +38,7 @@ _MAKES = word_set(
 _HANDS_OVER = word_set("leveren afleveren uitleveren liefern ausliefern abliefern ubergeben")
 """Behind the day, where the verb ends a clause: 'wij moeten de frames op 18 december leveren'."""
 _VERB_BEHIND, _CLAUSE = 3, 12
-_MUST = word_set("mussen muss sollen soll wollen moeten moet willen wil")
+_MUST = word_set("müssen muss sollen soll wollen moeten moet willen wil")
 _TOOLS = d.TOOLS - word_set("it them one")
 _ITS = word_set("it them one this these those")
 _IT = word_set("hem het ze deze ihn es sie diesen dorn doorn")

@@ -13,22 +13,26 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from ..text.figures import Figure, Layout
+from ..text.roles import RADIUS_ROLES
 from .asked_words import AGAIN, ASKS, REFERS
 from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
-from .told_statements_words import SAME, TOLD, UNNEEDED, folded
+from .told_statements_words import BOTH, PRICE, SAME, TOLD, UNNEEDED, WHEN, folded
 from .told_words import TELLS
 
-_END = re.compile(r"[!?;](?=\s)|\.(?=\s+\D|\s*$)|(?<!\b[^\W\d]{2})(?<!\b[^\W\d]{3})\.(?=\s+\d)|\n")
+_END = re.compile(r"[!?;](?=\s)|\.(?=\s+\D)|(?<!\b[^\W\d]{2})(?<!\b[^\W\d]{3})\.(?=\s+\d)|\n")
 """A point before a figure ends no statement behind 'máx.' or 'ca.'."""
 _OPENS = re.compile(r"[\s>*•-]*")
 _MOST_FIGURES = 4
 _LONGEST = 160
 """Characters of a statement that only tells."""
+_TWO = 2
 _WHOLE = 3
 """So many figures without a times sign may be a tube with its radius."""
 _CHAIN = frozenset(("times", "slash"))
 _PATTERNS = (BOUGHT, ELSEWHERE, RUNS_WELL, NOT_ANY_MORE)
+_NAMED_WITHIN = 3
+"""Tokens before a figure in which a radius is named."""
 _MM = Decimal("25.4")
 _NEAR = Decimal("0.04")
 """'Le tube de 2 pouces' may be the 50 of the list."""
@@ -45,9 +49,8 @@ def hear_told_statements(layout: Layout) -> None:
         return
     for begin, end in told:
         measures = _measures(layout, begin, end)
-        if not measures or _names_one(measures[0], rest) or _points_back(layout, end):
+        if not measures or _names_one(layout, measures[0], rest) or _points_back(layout, end):
             continue
-        layout.left_out.append(" ".join(layout.text[measures[0].start : measures[-1].end].split()))
         layout.lines_out.append((begin, end))
         for figure in layout.figures:
             if begin <= figure.start < end:
@@ -62,7 +65,9 @@ def _statements(layout: Layout) -> Iterator[tuple[int, int]]:
         if figure.start < done:
             continue
         begin = done
-        for match in _END.finditer(layout.text, done, figure.start):
+        for match in _END.finditer(layout.text, done):
+            if match.end() > figure.start:
+                break
             begin = match.end()
         ends = _END.search(layout.text, figure.end)
         done = ends.end() if ends is not None else len(layout.text)
@@ -98,17 +103,34 @@ def _tells_of_rest(
     layout: Layout, statements: Sequence[tuple[int, int]], told: Sequence[tuple[int, int]]
 ) -> bool:
     """'30 x 2 läuft ohne Probleme. 40 x 2 haben wir schon.': none of them may be asked for."""
+    for span in statements:
+        words = layout.words(*span)
+        if (
+            span in told
+            or "?" in words
+            or ASKS.search(words)
+            or PRICE.search(words)
+            or not TELLS.search(words)
+        ):
+            continue
+        if _has_tube(_measures(layout, *span)):
+            return True
+    return False
+
+
+def _names_one(layout: Layout, figure: Figure, rest: Sequence[Figure]) -> bool:
+    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5."""
+    value, radius = _length(figure), _is_radius(layout, figure)
     return any(
-        TELLS.search(layout.words(*span)) is not None and bool(_measures(layout, *span))
-        for span in statements
-        if span not in told
+        abs(_length(other) - value) <= (value * _NEAR if other.unit != figure.unit else 0)
+        and _is_radius(layout, other) == radius
+        for other in rest
     )
 
 
-def _names_one(figure: Figure, rest: Sequence[Figure]) -> bool:
-    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5."""
-    value = _length(figure)
-    return any(abs(_length(other) - value) <= value * _NEAR for other in rest)
+def _is_radius(layout: Layout, figure: Figure) -> bool:
+    near = [layout.tokens[figure.token], *layout.tokens_before(figure, _NAMED_WITHIN)]
+    return any(cue.role in RADIUS_ROLES for token in near for cue in token.cues)
 
 
 def _length(figure: Figure) -> Decimal:
@@ -121,11 +143,16 @@ def _points_back(layout: Layout, end: int) -> bool:
     behind = layout.words(end, len(layout.text))
     if SAME.search(folded(behind)) or AGAIN.search(behind):
         return True
+    tubes = sum(f.link in _CHAIN for f in layout.figures if f.start >= end)
+    if tubes < _TWO and BOTH.search(folded(behind)):
+        return True
     opens = _OPENS.match(layout.text, end)
     nearest = _END.search(layout.text, opens.end() if opens is not None else end)
     following = layout.words(end, nearest.end() if nearest else len(layout.text))
     numbers = any(char.isdigit() for char in following)
-    return bool(not numbers and ASKS.search(following) and REFERS.search(following))
+    if numbers or WHEN.search(folded(following)):
+        return False  # "lo necesito en tres semanas"
+    return bool(ASKS.search(following) and REFERS.search(following))
 
 
 def _has_tube(measures: Sequence[Figure]) -> bool:

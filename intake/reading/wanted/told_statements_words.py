@@ -110,13 +110,31 @@ SAME = late_pattern(
     r"\b"
     + _folded_words(
         r"same | gleiche[nrsm]? | (?:der|die|das|dem|den)selben? | wieder | nochmals?",
-        r"noch (?:so )?ein\w* | davon | beide[nrs]? | même | encore un\w* | les deux | mism[oa]s?",
+        r"noch (?:so )?ein\w* | davon | même | encore un\w* | mism[oa]s?",
         r"otra vez | otro igual",
         r"stess[oaie] | di nuovo | zelfde | dezelfde | hetzelfde | nog (?:eens|zo'n) | again",
         r"another | wie (?:damals|letzt\w*|gehabt|dort) | comme (?:la|l'|celui)",
         r"como (?:la|el|aquel)",
-        r"come (?:l'|la|quello) | like (?:it|that|the) | both | either",
+        r"come (?:l'|la|quello) | like (?:it|that|the)",
     )
     + r"\b"
 )
 """Behind such a statement these may mean the size in it once more."""
+BOTH = late_pattern(
+    r"\b"
+    + _folded_words("beide[nrs]? | les deux | ambos | entrambi | allebei | both | either")
+    + r"\b"
+)
+"""So may these, where no two sizes stand beside them."""
+WHEN = late_pattern(
+    r"\b"
+    + _folded_words(
+        r"wochen? | tage?n? | liefer\w* | termin | semaines? | jours? | livr\w+ | délai | semanas?",
+        r"días? | entreg\w+ | plazo | settiman[ae] | giorni | consegn\w+ | weken | week | dagen",
+        r"lever\w* | weeks? | days? | deliver\w*",
+    )
+    + r"\b"
+)
+"""A request with these is for a day."""
+PRICE = late_pattern(r"\b(?:kost\w*|preise?|prix|precio|prezzo|prijs|price|cost\w*)\b")
+"""A statement with these asks."""
