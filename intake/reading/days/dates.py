@@ -16,7 +16,7 @@ from . import words as d
 from .after import asks_after, is_past
 from .calendar import calendar_of
 from .forms import Calendar
-from .of_that_month import bare_number, of_that_month
+from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work
 from .owner import (
     clause_before,
@@ -160,6 +160,7 @@ def _days(calendar: Calendar) -> list[Written]:
         last = found[-1] if found else None
         written = calendar.at(at) if calendar.may_begin(at) else None
         written = written or bare_number(calendar.words, at, last)
+        written = written or so_long_before(calendar.words, at, last)
         if written is None:
             at += 1
             continue

@@ -4,11 +4,12 @@ it by the 4th', 'arrancamos el 7 de diciembre, lo necesitamos el 4'."""
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 from dateutil.relativedelta import relativedelta
 
-from ..text.phrases import Words
+from ..text.phrases import Words, word_set
+from . import words as d
 from .counted import day_of
 from .written import Written
 
@@ -16,6 +17,7 @@ _FAR = 16
 """Words between the two days."""
 _ARTICLES = frozenset(("le", "el", "il"))
 """Before a bare number they make it a day: 'le 4'."""
+_EARLIER = word_set("before earlier vorher früher davor avant antes prima eerder ervoor")
 _STOPS = frozenset((".", ",", ";", "!", "?", ")", "\n", "\n\n", ""))
 _MOST = 31
 
@@ -28,6 +30,20 @@ def bare_number(words: Words, at: int, last: Written | None) -> Written | None:
     if not word.isdecimal() or not 0 < int(word[:3]) <= _MOST or words.at(at + 2).isdecimal():
         return None
     return _beside(Written(at, at + 1, "counted", last.days), int(word), last)
+
+
+def so_long_before(words: Words, at: int, last: Written | None) -> Written | None:
+    """'We start on December 1 and need it a week before', 'lo necesitamos una semana antes'."""
+    unit, word = d.SPANS.get(words.at(at + 1)), words.at(at)
+    many = int(word[:2]) if word.isdecimal() else d.NUMBERS.get(word, 0)
+    if last is None or not many or unit not in ("days", "weeks"):
+        return None
+    if words.at(at + 2) not in _EARLIER or words.at(at + 3).isdecimal():
+        return None
+    if last.kind == "counted" or not 0 <= at - last.end <= _FAR or len(last.days) > 1:
+        return None
+    day = last.days[0] - timedelta(days=many * (7 if unit == "weeks" else 1))
+    return Written(at, at + 3, "counted", (day,))
 
 
 def of_that_month(words: Words, written: Written, last: Written | None) -> Written:

@@ -77,20 +77,24 @@ SUFFIXES = word_set("st nd rd th er ere e de te ste")
 ENDS = word_set("end eom ende fin finales final fine eind einde slutet koniec końca fim konca")
 MIDDLES = word_set("middle mid mitte mi mediados metà half meados medio")
 BEGINNINGS = word_set("beginning start anfang début principios inizio begin início")
-OF_THE = word_set("of the de di du del van des der dem les le el i") | {"-"}
+OF_THE = word_set("of the de di du del van des der dem les le el i l la het") | {"-"}
 
 IN_SPAN = phrases(
     "in | within | inside | in about | within about | within the next | in the next | in max",
     "innerhalb von | innerhalb | binnen | in ca | dans | sous | d ici | dans les | en | dentro de",
     "en unas | entro | tra | fra | in circa | over | om | w ciągu",
+    "max | maxi | maximal | maximum | máximo | massimo | maximaal",
 )
-WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień")
+WEEK_NUMBERS = word_set(
+    "sett kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień"
+)
 CHRISTMAS = word_set(
     "christmas xmas weihnachten noël navidad natale kerst kerstmis jul",
     "heiligabend nochebuena kerstavond",
 )
+YEAR_ENDS = word_set("jahresende silvester nochevieja")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
-FEASTS = CHRISTMAS | EASTER | {"thanksgiving", "tomorrow"}
+FEASTS = CHRISTMAS | EASTER | YEAR_ENDS | {"thanksgiving", "tomorrow"}
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
 YEARS = word_set("year jahres année año anno jaar")
 ROUGHLY = word_set("about ca max approx les the next circa environ etwa ungefähr")
@@ -147,7 +151,8 @@ _DELIVERY = phrases(
     "liefertermin | lieferung | geliefert | liefern | benötigen | wunschtermin",
     "termin | lieferdatum | abholen | abholung | bedarf | bedarfstermin | brauchen",
     "brauche | bräuchten | bei uns | vor ort | eintreffen | da sein | zugestellt",
-    "livraison | livré | livrer | livrés | délai | recevoir | reçu | réception",
+    "mise à disposition | livraison | livré | livrer | livrés | délai | recevoir | reçu",
+    "réception",
     "besoin | il nous faut | date souhaitée | chez nous | être ici | être là | être chez nous",
     "hier sein | hier zijn | estar aquí | essere qui | in huis",
     "lo requerimos | los requerimos | requerimos para | debe estar aquí | deben estar aquí",
@@ -179,7 +184,8 @@ _WISH = phrases(
     "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
     "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
     "servirebbero | bisogno",
-    "urgente | spoed",
+    "urgente | spoed | voudrait | aimerait | si es posible | si posible | si possible",
+    "se possibile | indien mogelijk | wenn möglich",
     "c est pour | ce serait pour | serait pour | sería para | sarebbe per | wäre zum",
     "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso",
     "potrzebujemy",
@@ -203,7 +209,8 @@ _LIMIT = phrases(
 )
 _DUE = phrases(
     "due | due date | deadline | latest | frist | échéance | scadenza | vencimiento",
-    "date limite | date butoir | data limite | data ultima | uiterste datum",
+    "tope | termine ultimo | date limite | date butoir | data limite | data ultima",
+    "uiterste datum",
 )
 _OTHER = phrases(
     "know | hear | hear back | feedback | numbers | figures | information | info | details",

@@ -51,6 +51,10 @@ _THERE = (
     r"usiamo il vecchio | abbiamo già (?:il|un) mandrino",
     r"is er al een | ligt nog (?:hier|bij ons|in het|op) | is nog goed | gebruiken we de oude",
     r"hebben we(?: al)?(?: er)?(?: al)?(?: een)?(?: van u| van jullie)?$ | hebben we er een van u$",
+    r"(?:sind wir|bin ich) (?:schon |bereits )?versorgt$ | on est (?:déjà )?équipés?$",
+    r"ya estamos servidos$ | siamo (?:già )?a posto$ | zijn we al voorzien$ | we are covered$",
+    r"haben wir von (?:euch|ihnen) (?:schon |bereits )?einen$ | (?:er )?ligt hier nog een",
+    r"traîne encore | anda todavía por",
     r"is still on (?:our|the) shelf | is still (?:good|fine|ok) | we use the old one",
 )
 _LAST = (
@@ -62,11 +66,21 @@ _LAST = (
     r"(?:de|onze|het) (?:vorige|laatste) (?:keer|bestelling|order) (?:was|ging)",
     r"vorige keer (?:was|ging) | (?:last time|(?:the|our) last order)(?: it)? was",
 )
+_SO_FAR = (
+    r"bisher (?:haben|hatten) wir nur | jusqu'ici (?:nous n'avons|on n'a) \w+ que",
+    r"hasta ahora solo | finora abbiamo \w+ solo | tot nu toe \w+ we alleen | so far we only",
+    r"warten wir noch auf | on attend encore | estamos esperando a | aspettiamo (?:ancora )?il",
+    r"wachten we nog op | we are still waiting for",
+)
 _OFF = (
     r"hat sich (?:\w+ )?erledigt | ist (?:erledigt|hinfällig|storniert) | entfällt | fällt weg",
     r"ziehen wir (?:hiermit )?zurück",
     r"est (?:annulée?|abandonnée?) | on annule | nous annulons | laisse tomber",
     r"(?:está|queda|ha quedado) anulad[oa] | (?:lo|la) anulamos",
+    r"ne se f(?:ait|era) plus | ya no se (?:hace|fabrica)",
+    r"(?:derzeit|vorerst|momentan) nicht (?:nötig|gebraucht)$",
+    r"pas besoin (?:pour l'instant|pour le moment)$ | (?:de momento|por ahora) no hace falta$",
+    r"per (?:ora|il momento) non serve$ | is (?:voorlopig|nu) niet nodig$",
     r"è (?:stat[oa] )?annullat[oa] | (?:lo|la) annulliamo | non si fa più",
     r"is (?:vervallen|geannuleerd) | vervalt | trekken we (?:hierbij )?in | gaat niet door",
     r"(?:is|has been) cancell?ed",
@@ -84,6 +98,9 @@ _LATER = (
 _BOUGHT = (
     r"(?:hat|hatte|haben|hatten) (?:\S+ )*?bei ihnen (?:\S+ )*?(?:bestellt|gekauft)",
     r"vous (?:a|ai|avait|avais|avons|avions|ont) (?:déjà )?(?:commandé|acheté|pris)",
+    r"(?:on l'a|nous l'avons|je l'ai) (?:déjà )?(?:pris|acheté|commandé) chez vous",
+    r"se lo (?:compramos|compré) a (?:ustedes|vosotros)",
+    r"l'(?:abbiamo|ho) (?:preso|comprato) da voi",
     r"(?:os|les|le) (?:compró|compramos|compré|compraron|encargó|encargamos|pidió)",
     r"(?:vi|da voi) (?:ha|ho|aveva|avevo|abbiamo|avevamo) (?:già )?(?:ordinato|comprato|preso)",
     r"heeft (?:\S+ )*?bij (?:u|jullie) (?:\S+ )*?(?:besteld|gekocht)",
@@ -102,7 +119,8 @@ _UNNEEDED = (
     r"(?:die|dat) hebben we niet nodig$ | no need$",
 )
 TOLD = late_pattern(
-    r"(?<!\w)" + _folded_words(*_THERE, *_LAST, *_BOUGHT, *_OFF, *_EMPTY, *_LATER, *_REACHES)
+    r"(?<!\w)"
+    + _folded_words(*_THERE, *_LAST, *_SO_FAR, *_BOUGHT, *_OFF, *_EMPTY, *_LATER, *_REACHES)
 )
 UNNEEDED = late_pattern(r"(?<!\w)" + _folded_words(*_UNNEEDED))
 """The need in these is denied."""

@@ -41,6 +41,15 @@ SAID = [
     ("Partiamo il 7 dicembre, ci serve il 4.", date(2026, 12, 4)),
     ("We starten 7 december, de doorn moet er 4 december zijn.", date(2026, 12, 4)),
     ("We start December 7 and need it by the 4th.", date(2026, 12, 4)),
+    ("Start ist der 1.12., der Dorn muss eine Woche vorher da sein.", date(2026, 11, 24)),
+    ("Nous lançons le 1er décembre, il nous le faut une semaine avant.", date(2026, 11, 24)),
+    ("Empezamos el 1 de diciembre, lo necesitamos una semana antes.", date(2026, 11, 24)),
+    ("We starten 1 december, de doorn moet er een week eerder zijn.", date(2026, 11, 24)),
+    # As long as it may take.
+    ("Lieferzeit max. 4 Wochen.", date(2026, 11, 9)),
+    ("Délai maxi 4 semaines.", date(2026, 11, 9)),
+    ("Levertijd max 4 weken.", date(2026, 11, 9)),
+    ("Bitte bis Jahresende.", date(2026, 12, 31)),
 ]
 
 

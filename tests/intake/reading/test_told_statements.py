@@ -24,6 +24,7 @@ TOLD = {
         "54x2 hat sich erledigt.",
         "Rohr 18 x 1 kommt vielleicht naechstes Jahr, das lassen wir weg.",
         "Unsere Maschine kann bis 54 x 3.",
+        "Beim 30x2 sind wir versorgt.",
     ),
     "fr": (
         "Le mandrin de 26,9 est toujours au magasin.",
@@ -33,6 +34,7 @@ TOLD = {
         "Pour le 54x2 c'est annulé.",
         "Le tube 54 x 2, on le cintre sans mandrin.",
         "Notre cintreuse va jusqu'à 54 x 3.",
+        "Jusqu'ici nous n'avons cintré que du 30x2.",
     ),
     "es": (
         "El mandril de 26,9 sigue en el almacén.",
@@ -47,6 +49,7 @@ TOLD = {
         "Il mandrino 54 x 2 va ancora bene, non serve.",
         "L'ultimo ordine era per 54 x 1,5.",
         "Il 54x2 è annullato.",
+        "Per il 30x2 siamo a posto.",
         "Il 18 x 1 forse l'anno prossimo, lasciatelo fuori.",
         "La nostra macchina arriva a 54 x 3.",
     ),
@@ -55,6 +58,7 @@ TOLD = {
         "De doorn voor 54 x 2 is nog goed, die hoeft niet.",
         "De laatste bestelling was voor 54 x 1,5.",
         "De 54x2 is vervallen.",
+        "Voor de 54 x 1,5 wachten we nog op de klant.",
         "Voor 30 x 2 radius 60 hebben we er een van u.",
         "De aanvraag voor 54 x 2 van vorige week trekken we in.",
     ),
