@@ -135,6 +135,13 @@ WANTS_TOOL = (
     r"\b(?:necesit(?:o|amos)|busc(?:o|amos)) (?:un|dos|\d)? ?mandril",
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
     r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
+    r"\b(?:hier|anbei|nachstehend|im folgenden)(?: sind)?(?: noch)? die (?:daten|maße|angaben) "
+    r"(?:für|zu) (?:den|dem) \w{0,10}dorn\b|\b(?:voici|ci-dessous) les (?:données|dimensions|cotes)"
+    r" (?:pour le|du) mandrin\b|\b(?:estos son|aquí (?:van|están)) los datos (?:para el|del) "
+    r"mandril\b|\b(?:questi|ecco) (?:sono )?i dati (?:per il|del) mandrino\b"
+    r"|\bhier(?:bij)?(?: zijn)? de "
+    r"gegevens (?:voor|van) de doorn\b|\bhere (?:are|is) the (?:data|details|dimensions|specs?"
+    r"|info) (?:for|of) the mandrel\b",
     r"\bhow much (?:is|are|for|would|does|do|will)? ?(?:a|an|one|two|that|the|such a) "
     r"(?:\w+ ){0,2}?mandrels?\b",
     r"\bwhat (?:does|do|would|will) (?:a|an|one|two|that|the|such a) (?:\w+ ){0,2}?mandrels? "

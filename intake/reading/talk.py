@@ -17,10 +17,12 @@ from .thread.written_wrong import hear_written_wrong
 from .wanted.not_now import hear_not_now
 from .wanted.owned import hear_ours, hear_owned
 from .wanted.owned_lists import hear_owned_lines, hear_owned_lists
+from .wanted.told_statements import hear_told_statements
 
 
 def listen(layout: Layout) -> None:
     """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
+    hear_told_statements(layout)
     hear_hedges(layout)
     refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)

@@ -51,6 +51,8 @@ _MEASURED_INSIDE = late_pattern(
 _OUTSIDE_AFTER = late_pattern(UNIT + r"(?:por fuera|buitenom|rundherum)\b")
 _OF_A_SIZE = late_pattern(r"^er\b(?!\s(?:reihe|jahre))")
 """'63,5er Edelstahl'"""
+_ER = late_pattern(r"[ -]?er\b")
+"""On the figure's own line: 'radius 75 / Er zitten ...' is Dutch."""
 _BIKE_WHEEL = 29
 _GERMAN_NOUN = late_pattern(r"^er(?:\s|-)(?:rohr|dorn|biegedorn|stahl|edelstahl|alu|tubo|buis)")
 _NAMED = late_pattern(r"^[\"'”″ ]{0,3}(?:mm|in|inch)?\s?(?:o\.?d\b|wall\b|clr\b|outside dia)")
@@ -156,6 +158,8 @@ def _is_listed_angle(layout: Layout, before: Figure, figure: Figure) -> bool:
     )
     if not degrees or before.role is not None or before.unit is not None:
         return False
+    if before.link == "times":
+        return False  # "50 x 2, 90°-Bogen"
     ahead = layout.tokens_before(before, 1)
     if layout.tokens[before.token].cues or (ahead and _names_radius(ahead[0])):
         return False  # "R57, 180°", "Radius 63, 90°"
@@ -184,7 +188,7 @@ def _signed_role(layout: Layout, figure: Figure) -> Role | None:
 
 def _role(layout: Layout, figure: Figure) -> Role | None:
     before, after = _around(layout, figure)
-    if _OF_A_SIZE.match(after) and figure.unit is None:
+    if _OF_A_SIZE.match(after) and figure.unit is None and _stands_for_size(layout, figure):
         if figure.number.value == _BIKE_WHEEL and not _GERMAN_NOUN.match(after):
             return "noise"  # "for a bike frame, 29er"
         if _ER_RADIUS.match(after):
@@ -235,6 +239,12 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if inside and not whole and not RADIUS_WORD.search(before):
         return "id"
     return None
+
+
+def _stands_for_size(layout: Layout, figure: Figure) -> bool:
+    """Whether 'er' is glued to a figure, and that is no wall: 'ein 20x1,5er Rohr'."""
+    glued = _ER.match(layout.words(figure.end, figure.end + 4))
+    return glued is not None and figure.link != "times"
 
 
 def _leads_on(layout: Layout, figure: Figure, after: str, end: int) -> bool:

@@ -26,7 +26,8 @@ _WHEELS = late_pattern(
     r"\b(?:ruote|roues|ruedas|räder|wielen|wheels)\b[^.;\d]{0,8}$"
 )
 _ON_A_MACHINE = late_pattern(
-    UNIT + r"(?:(?!(?:od|id|wall|clr|radius|rad|die|for|on|to|in|with|and|of|at|by|the|my|our)\b)"
+    UNIT + r"(?:(?!(?:od|id|wall|clr|radius|rad|die|for|on|to|in|with|and|of|at|by|the|my|our"
+    r"|notre|ma|unsere|meine|die|nuestra|mi|nostra|la|onze|mijn|de)\b)"
     r"[a-z-]{2,14}\s){0,2}(?:machine|bender|press|brake|lathe|vise)\b"
 )
 """'It's on a 76 mm electric machine.'"""

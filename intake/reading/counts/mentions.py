@@ -78,7 +78,9 @@ class _Finder:
             word = self.text[index]
             mention = None
             number = word.isdecimal() or word in w.COUNTS or word in w.HALF
-            number = number or (word in w.ARTICLES and self.words.at(index + 1) in w.HALF)
+            number = number or (
+                word in w.ARTICLES and self.words.at(index + 1) in w.HALF | w.PAIRED
+            )
             count = self.numbers.at(index) if number else None
             if count is not None:
                 mention = self._counted(count)

@@ -84,6 +84,8 @@ class Numbers:
             return self._dozens(int(word), index + 1)
         if after := self._half_dozen(index):
             return 6, after, False
+        if after := self._pair(index):
+            return 2, after, False
         if word == "half" and self.words.at(index + 1) == "a":
             return 0, index, False
         value = w.COUNTS.get(word, 0)
@@ -100,6 +102,16 @@ class Numbers:
         if word in w.SHY:
             return value, after, True
         return self._dozens(value, after)
+
+    def _pair(self, index: int) -> int:
+        """'Ein Paar Dorne', which 'ein paar' are some, and 'un par de mandriles': the place behind
+        it, or 0."""
+        first, second = self.words.at(index), self.words.at(index + 1)
+        if (first, second, self.words.at(index + 2)) == ("un", "par", "de"):
+            return index + 2
+        if first == "ein" and second == "paar":
+            return index + 2 if self.plain[self.words.start[index + 1]] == "P" else 0
+        return 0
 
     def _half_dozen(self, index: int) -> int:
         """'Half a dozen', 'ein halbes Dutzend', 'une demi-douzaine': the place behind it, or 0."""

@@ -23,6 +23,12 @@ EACH_BY = phrases(
     "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
 )
 WANTS = phrases(
+    "was verlangt | was verlangen | was nehmt ihr | was nehmen sie | fehlt noch",
+    "vragen jullie voor | vraagt u voor | prijsje | missen we nog | missen nog | ontbreekt nog",
+    "quanto viene | quanto vengono | mi dici quanto costa | costruirci | costruirmi | quotatemi",
+    "quotare | quotate | quotazione",
+    "cotizáis | cotizas | me cotiza | nos cotiza | me pasas precio | me pasáis precio",
+    "peux tu me chiffrer | tu me chiffres | vous nous chiffrez",
     "chiffrer | coter | deviser | tarif pour | combien pour",
     "cuánto por | quanto per | ile za | hur mycket för",
     "need | needs | needing | want | wants | wanting | require | requires | required | order",
@@ -138,6 +144,7 @@ SUFFICES = word_set(
 )
 PLEASE = word_set(
     "please pls plz plse bitte graag gesucht svp plait favor favore needed required wanted quote",
+    "grazie gracias merci danke bedankt",
     "alstublieft aub proszę nodig combien cuánto quanto hoeveel ile wieviel",
 )
 WELCOME = phrases(

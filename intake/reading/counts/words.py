@@ -43,6 +43,8 @@ TENS = word_set("twenty thirty forty fifty")
 DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
 HALF = word_set("half halbes demi media mezza")
 """Before a dozen: six."""
+PAIRED = word_set("paar par")
+"""Behind an article these may be two: see ``Numbers``."""
 PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
 SHY = word_set("et en um uma sept sei fem tre sex due")
@@ -122,7 +124,10 @@ STOPS = word_set(
     "and or for with to in at on from by per und oder für mit bei et ou pour avec y o para con e",
     "per en of voor met but so if when is are was were do does will would can could has have had",
     "that which who than as because ist sind est sont es son sono zijn och till",
+    "use uses nehmen benutzen verwenden haben utilisons utilise gardons garde avons usamos",
+    "utilizamos tenemos usiamo utilizziamo abbiamo gebruiken hebben il el le den the het",
 )
+"""'Per il tubo da 18 usiamo il vecchio mandrino': what stands behind these is not counted."""
 MEASURES = word_set(
     "x clr od id wall rad radius r dia diameter diam thick thk ga gauge gage swg bwg sch schedule",
     "mm",

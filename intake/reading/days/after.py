@@ -14,7 +14,7 @@ _NEW_CLAUSE = word_set("i we my our ich wir je nous yo io ik wij") | {"\n"}
 def asks_after(calendar: Calendar, written: Written) -> bool:
     """Whether they say so: '... 12 December is your date', 'by the 18th in our hands'."""
     words = calendar.words
-    for at in words.after(written.end, _AHEAD):
+    for at in _behind(calendar, written):
         if words.at(at).isdecimal() or words.at(at) == ";":
             return False
         used = words.phrase(at, d.AFTER)
@@ -25,6 +25,15 @@ def asks_after(calendar: Calendar, written: Written) -> bool:
         if words.at(at) == "," and not words.phrase(at + 1, d.AFTER):
             return False
     return False
+
+
+def _behind(calendar: Calendar, written: Written) -> range:
+    """The words behind a day in its sentence, which the point of '20.11.' does not end."""
+    words, end = calendar.words, written.end
+    dotted = words.at(end - 1) == "." and end < len(words) and words.at(end) != "\n"
+    if dotted and calendar.plain[words.start[end]].islower():
+        return range(end, min(words.behind[end], end + _AHEAD))
+    return words.after(end, _AHEAD)
 
 
 def _leads_to_day(calendar: Calendar, at: int) -> bool:

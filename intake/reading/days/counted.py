@@ -81,6 +81,8 @@ def part(words: Words, at: int, sent_on: date | None) -> Counted:
     unit = words.at(after)
     if unit in d.MONTHS:
         year, end = year_at(words, after + 1, sent_on)
+        if not year and which in d.BEGINNINGS and words.at(after + 1).isdecimal():
+            return None  # "we start December 7"
         if not year and sent_on is not None:
             year = sent_on.year + (d.MONTHS[unit] < sent_on.month)
         return (end, _part_of_month(which, year, d.MONTHS[unit])) if year else None
@@ -108,6 +110,7 @@ def span(words: Words, at: int, sent_on: date | None) -> Counted:
     used = words.phrase(at, d.IN_SPAN)
     if sent_on is None or not used:
         return None
+    used += words.at(at + used) == "."  # "Lieferzeit max. 4 Wochen"
     word, after = words.at(at + used), at + used + 1
     if word in d.ROUGHLY:
         word, after = words.at(after), after + 1
@@ -148,6 +151,8 @@ def feast(word: str, sent_on: date) -> date | None:
         return sent_on + timedelta(days=1)
     if word in d.CHRISTMAS:
         return coming(12, 24, sent_on)
+    if word in d.YEAR_ENDS:
+        return coming(12, 31, sent_on)
     if word in d.EASTER:
         day = easter(sent_on.year)
         return day if day >= sent_on else easter(sent_on.year + 1)

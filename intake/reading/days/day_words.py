@@ -73,17 +73,24 @@ SUFFIXES = word_set("st nd rd th er ere e de te ste")
 ENDS = word_set("end eom ende fin finales final fine eind einde slutet koniec końca fim konca")
 MIDDLES = word_set("middle mid mitte mi mediados metà half meados medio")
 BEGINNINGS = word_set("beginning start anfang début principios inizio begin início")
-OF_THE = word_set("of the de di du del van des der dem les le el i") | {"-"}
+OF_THE = word_set("of the de di du del van des der dem les le el i l la het") | {"-"}
 
 IN_SPAN = phrases(
     "in | within | inside | in about | within about | within the next | in the next | in max",
     "innerhalb von | innerhalb | binnen | in ca | dans | sous | d ici | dans les | en | dentro de",
     "en unas | entro | tra | fra | in circa | over | om | w ciągu",
+    "max | maxi | maximal | maximum | máximo | massimo | maximaal",
 )
-WEEK_NUMBERS = word_set("kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień")
-CHRISTMAS = word_set("christmas xmas weihnachten noël navidad natale kerst kerstmis jul")
+WEEK_NUMBERS = word_set(
+    "sett kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień"
+)
+CHRISTMAS = word_set(
+    "christmas xmas weihnachten noël navidad natale kerst kerstmis jul",
+    "heiligabend nochebuena kerstavond",
+)
+YEAR_ENDS = word_set("jahresende silvester nochevieja")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
-FEASTS = CHRISTMAS | EASTER | {"thanksgiving", "tomorrow"}
+FEASTS = CHRISTMAS | EASTER | YEAR_ENDS | {"thanksgiving", "tomorrow"}
 TODAY = word_set("today now")
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
 YEARS = word_set("year jahres année año anno jaar")

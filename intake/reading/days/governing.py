@@ -9,6 +9,7 @@ from . import words as d
 from .after import asks_after, is_past
 from .day_words import MEASURES
 from .forms import Calendar
+from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work
 from .owner import (
     clause_before,
@@ -56,11 +57,15 @@ def written_days(calendar: Calendar) -> list[Written]:
     found: list[Written] = []
     at, size = 0, len(calendar.words)
     while at < size:
+        last = found[-1] if found else None
         written = calendar.at(at) if calendar.may_begin(at) else None
+        written = written or bare_number(calendar.words, at, last)
+        written = written or so_long_before(calendar.words, at, last)
         if written is None:
             at += 1
             continue
         at = written.end
+        written = of_that_month(calendar.words, written, last)
         written = shifted(calendar.words, written, calendar.sent_on)
         if written is None:
             continue
@@ -89,10 +94,18 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
         return Governed(written, last.rank, corrects=True)
     rank = _rank(calendar, written, cue, place)
+    corrects = corrects or (rank > 0 and last is not None and _is_mounted(words, last, written))
     loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
+
+
+def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
+    """'Tenerlo montado el 16 de noviembre, que llegue el 9': the first is the customer's own."""
+    ahead = words.text[max(words.first[last.written.start], last.written.start - _NEAR) :]
+    mounted = any(word in d.MOUNTED for word in ahead[:_NEAR])
+    return mounted and words.together(last.written.start, written.start)
 
 
 def _stop(words: Words, start: int, behind: int) -> int:
@@ -123,11 +136,14 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         return "other", at  # "I'm available until Friday"
     if cue == "delivery" and is_date_asked(words, at):
         return "other", at  # "I need a delivery date by Monday"
+    if cue == "delivery" and words.at(at + 1) in d.MOUNTED:
+        return "due", at  # "tenerlo montado el 16": it has to come earlier, if that day is told
     if cue == "limit":
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
         return ("other" if leant == "other" else "delivery"), at
     if cue == "passive":
-        return ("other" if _speaks_of_others(words, at, max(stop, at - 2)) else "delivery"), at
+        near = at if words.at(at - 1) == "\n" else max(stop, at - 2)
+        return ("other" if _speaks_of_others(words, at, near) else "delivery"), at
     if cue == "due":
         owed = set(words.text[max(stop, at - 4) : at]) & d.ANOTHERS
         if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
@@ -182,7 +198,7 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
         leads = words.at(at) in d.LEADING
         return 2 if leads and not leans_on_things(words, written.start) else 0
-    if is_own_work(words, place, written.start):
+    if is_own_work(words, place, written):
         return 0
     # "Delivery should be 4 December": the wish is about what stands before it.
     leant, _ = _cue_before(words, place, _stop(words, place, 0))
@@ -195,9 +211,9 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
 def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     """'Need it Friday', 'I want two of them by Friday', 'need it by Labor Day, so September 3'."""
     at = start - 1
-    while words.at(at) in d.ARTICLES and at > wish:
+    while at > wish and words.at(at) in d.ARTICLES | d.URGENTLY:
         at -= 1
-    if words.at(at) in d.LEADING | d.ON:
+    if at == wish or words.at(at) in d.LEADING | d.ON:
         return True
     between = words.text[wish + 1 : start]
     if all(word in d.PRONOUNS for word in between[:4]):

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from ..text.phrases import Words, phrases, word_set
 from . import words as d
+from .written import Written
 
 _TOLD = phrases(
     "delivery date | ship date | shipping date | dock date | arrival date | delivery time | eta",
@@ -27,6 +28,9 @@ _FAR = 6
 _MAKES = word_set(
     "make build bend produce fabricate run assemble weld finish complete cut machine manufacture",
     "order place commit submit start begin decide",
+    "anfangen beginnen starten loslegen montieren einbauen commencer démarrer lancer monter empezar",
+    "comenzar arrancar montar iniziare cominciare partire montare monteren inbouwen opstarten",
+    "montiert eingebaut installiert",
     "machen bauen biegen fertigen produzieren schweissen bestellen fabriquer cintrer produire souder",
     "commander fabricar doblar producir soldar pedir produrre curvare piegare saldare ordinare",
     "maken bouwen buigen lassen bestellen",
@@ -34,7 +38,7 @@ _MAKES = word_set(
 _HANDS_OVER = word_set("leveren afleveren uitleveren liefern ausliefern abliefern ubergeben")
 """Behind the day, where the verb ends a clause: 'wij moeten de frames op 18 december leveren'."""
 _VERB_BEHIND, _CLAUSE = 3, 12
-_MUST = word_set("mussen muss sollen soll wollen moeten moet willen wil")
+_MUST = word_set("müssen muss sollen soll wollen moeten moet willen wil")
 _TOOLS = d.TOOLS - word_set("it them one")
 _ITS = word_set("it them one this these those")
 _IT = word_set("hem het ze deze ihn es sie diesen dorn doorn")
@@ -62,14 +66,16 @@ def hands_over(words: Words, start: int, end: int) -> bool:
     return bool(ours) and not clause & (_OTHERS | _TOOLS | _IT)
 
 
-def is_own_work(words: Words, wish: int, start: int) -> bool:
-    """Whether the wish at ``wish`` is what the customers have to do themselves until the day at
-    ``start``: 'we have to make 36 pieces by Jan 20', 'I must order by Dec 4'; not 'we need you to
-    make it by Friday'."""
-    between = words.text[wish:start]
+def is_own_work(words: Words, wish: int, day: Written) -> bool:
+    """Whether the wish at ``wish`` is what the customers have to do themselves until that day: 'we
+    have to make 36 pieces by Jan 20', 'wir müssen am 7.12. anfangen'; not 'we need you to make it
+    by Friday'."""
+    between = words.text[wish : day.start]
     before = words.text[max(words.first[wish], wish - _PERSONS_ASKED) : wish]
     if set(between) & (_OTHERS | _TOOLS) or not set(before) & d.PERSONS - _OTHERS:
         return False
+    if words.at(wish) in _MUST and words.at(day.end) in _MAKES and not set(between) & _IT:
+        return True
     making = next((n for n, word in enumerate(between) if word in _MAKES), None)
     if making is None or making > _PERSONS_ASKED:
         return False

@@ -17,6 +17,7 @@ _OF_GOODS = word_set("required needed reqd wanted req")
 """'Material required at our works by ...': to a buyer's office all that it buys is material."""
 _MEASURES = (MEASURES | word_set("centerline centreline")) - {"tube"}
 _GOES_ON = word_set("is are was were be been being it them this these those the a an to and or")
+_LABELS = word_set("material materiale materiaal matière werkstoff")
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
 
@@ -63,10 +64,18 @@ def clause_before(words: Words, place: int) -> tuple[str, ...]:
     """The few words of the clause before a place."""
     start = place
     while start > max(0, place - _FAR, words.first[place]):
-        if words.at(start - 1) in d.CLAUSES:
+        if words.at(start - 1) in d.CLAUSES or _is_label_line(words, start - 1):
             break
         start -= 1
     return words.text[start:place]
+
+
+def _is_label_line(words: Words, end: int) -> bool:
+    """Whether a line ends there that a label opens: 'Material inox / Debe estar aquí el 4 ...'."""
+    if words.at(end) != "\n":
+        return False
+    opens = next((n for n in range(end - 1, max(-1, end - _FAR), -1) if words.at(n) == "\n"), -1)
+    return words.at(opens + 1) in _LABELS
 
 
 def leans_on_things(words: Words, start: int) -> bool:

@@ -16,6 +16,7 @@ from .written import Written
 
 _BEFORE = word_set("before vor avant antes prima voor prior ahead")
 _AFTER = word_set("after from nach après apres después despues dopo na past")
+_EVES = word_set("eve vortag vortage vorabend veille víspera vigilia vooravond")
 _ON = word_set("on am")
 _LINKS = word_set("to of the de del di du le la el dem der den het")
 _ARTICLES = word_set("the le la el il de het der die das")
@@ -42,6 +43,8 @@ def _counted_ahead(words: Words, written: Written) -> Written | None:
     while at >= 0 and words.at(at) in _LINKS:
         at -= 1
     sign = words.at(at)
+    if sign in _EVES and at >= 0:
+        return _eve(words, written, at)
     day_by_day = sign in _ON and _is_weekday(words, written)  # "a week on Friday"
     if at <= 1 or not (sign in _BEFORE or sign in _AFTER or day_by_day):
         return written
@@ -56,6 +59,14 @@ def _counted_ahead(words: Words, written: Written) -> Written | None:
     if words.at(written.start) in d.CHRISTMAS and words.at(written.start + 1) != "eve":
         days, why = [days[0] + timedelta(days=1), days[0]], _FROM_CHRISTMAS
     return replace(written, start=at - 2, days=tuple(days), why=why)
+
+
+def _eve(words: Words, written: Written, at: int) -> Written:
+    """'La vigilia di Natale', which Christmas in a mail means anyway; 'la veille du 5 décembre'."""
+    if words.at(written.start) in d.CHRISTMAS:
+        return replace(written, start=at)
+    days = tuple(day - timedelta(days=1) for day in written.days)
+    return replace(written, start=at, days=days)
 
 
 def _weeks_behind(words: Words, written: Written, sent_on: date) -> Written | None:

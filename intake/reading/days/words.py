@@ -60,18 +60,21 @@ _DELIVERY = phrases(
     "liefertermin | lieferung | geliefert | liefern | benötigen | wunschtermin",
     "termin | lieferdatum | abholen | abholung | bedarf | bedarfstermin | brauchen",
     "brauche | bräuchten | bei uns | vor ort | eintreffen | da sein | zugestellt",
-    "livraison | livré | livrer | livrés | délai | recevoir | reçu | réception",
+    "mise à disposition | livraison | livré | livrer | livrés | délai | recevoir | reçu",
+    "réception",
     "besoin | il nous faut | date souhaitée | chez nous | être ici | être là | être chez nous",
     "hier sein | hier zijn | estar aquí | essere qui | in huis",
     "lo requerimos | los requerimos | requerimos para | debe estar aquí | deben estar aquí",
-    "estar aquí",
+    "estar aquí | esté aquí | estén aquí | en nuestra casa | en nuestra empresa | sia qui",
+    "siano qui | essere da noi | sia da noi | siano da noi | soit ici | soit chez nous",
+    "soient chez nous",
     "ne abbiamo bisogno | ne abbiamo bisogno per | qui da noi",
     "hier zijn | hier hebben | in huis zijn | in huis hebben | nodig op | nodig voor",
     "entrega | entregar | entregado | lleguen | llegue | llegar | recibir | plazo | fecha tope",
     "fecha límite | fecha requerida | lo necesitamos | los necesitamos | tenerlo",
     "tenerlos | los tienen | lo tienen | necesitamos | necesito",
     "consegna | consegnare | consegnato | ricevere | arrivare | ci serve | ci servono",
-    "levering | leverdatum | geleverd | leveren | binnen zijn | ontvangen",
+    "levering | leverdatum | levertijd | lieferzeit | geleverd | leveren | binnen zijn | ontvangen",
     "available by | available before | available latest | available no later | disponible avant",
     "disponible pour | disponible para | disponible antes | disponibles avant | disponibles pour",
     "disponibles para | disponibles antes | disponibile entro | disponibile per "
@@ -90,6 +93,8 @@ _WISH = phrases(
     "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
     "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
     "servirebbero | bisogno",
+    "urgente | spoed | voudrait | aimerait | si es posible | si posible | si possible",
+    "se possibile | indien mogelijk | wenn möglich",
     "c est pour | ce serait pour | serait pour | sería para | sarebbe per | wäre zum",
     "vorremmo | vorrei | deve | devono | moet | moeten | graag | precisamos | preciso",
     "potrzebujemy",
@@ -111,7 +116,11 @@ _LIMIT = phrases(
     "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
-_DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
+_DUE = phrases(
+    "due | due date | deadline | latest | frist | échéance | scadenza | vencimiento",
+    "tope | termine ultimo | date limite | date butoir | data limite | data ultima",
+    "uiterste datum",
+)
 _OTHER = phrases(
     "know | hear | hear back | feedback | numbers | figures | information | info | details",
     "estimate",
@@ -138,7 +147,8 @@ _OTHER = phrases(
     "angebot | angebote | angebotsfrist | abgabe | anbieten | bieten | rückmeldung | antwort",
     "gültig",
     "bindefrist | rechnung | schrieb | geschlossen | betriebsferien | urlaub | zeichnung | stand",
-    "offre | devis | réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
+    "offre | offres | devis",
+    "réponse | répondre | valable | facture | congés | fermé | plan du | cotation",
     "oferta | presupuesto | cotización | respuesta | responder | válida | válido | vacaciones",
     "factura",
     "cerrado | plano | offerta | preventivo | risposta | rispondere | valida | ferie | chiusi",
@@ -195,8 +205,13 @@ ARTICLES = word_set(
     "the le la el il den dem der de del di about around ca circa noon like say maybe roughly",
     "approx zum",
 )
-PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
-ON = word_set("am zum pour para per du dal op")
+URGENTLY = word_set(
+    "impérativement absolument absolutely zwingend unbedingt dringend assolutamente tassativamente",
+    "imperativamente obligatoriamente beslist absoluut",
+)
+"""These may stand between a wish and its day."""
+PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les er")
+ON = word_set("am zum pour para per du dal op a")
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
 AFTER = phrases(
@@ -213,7 +228,8 @@ AFTER = phrases(
     "uiterlijk | nodig | geleverd | binnen | senast",
 )
 DELIVERED = phrases(
-    "lieferbar | geliefert | zu liefern | delivered | leverbaar | geleverd | livrable | livré",
+    "lieferbar | geliefert | zu liefern | te leveren | à livrer | a entregar | da consegnare",
+    "delivered | leverbaar | geleverd | livrable | livré",
     "in hand | on site | eintreffend | entregado | consegnato",
 )
 """Right behind a day these make it one of delivery, whatever stands before."""
@@ -226,6 +242,7 @@ PRESENT = word_set(
 )
 """Beside these a person is available, and no mandrel."""
 DONE = word_set("delivered arrived shipped geliefert livré entregado consegnato geleverd")
+MOUNTED = word_set("montado montados instalado instalados colocado colocados")
 WAS = word_set("was were been got wurde wurden fue fueron werd werden")
 LAST_DAY = phrases(
     "is the last | would be the last | will be the last | is the latest | would be the latest",

@@ -98,7 +98,7 @@ def _wanted(layout: Layout, groups: Sequence[Group] = ()) -> list[MaterialMentio
         if material is None or material.rejected or material.about_tool:
             continue
         sentence = layout.sentence_of[at]
-        if sentence not in ours and _speaks_of_machine(layout, sentence):
+        if sentence not in ours and _speaks_of_machine(layout, sentence, layout.line_of[at]):
             continue
         left_out = sentence not in ours and _speaks_of_size_left_out(layout, sentence)
         (others if left_out else found).append(material)
@@ -113,9 +113,10 @@ def _speaks_of_size_left_out(layout: Layout, sentence: int) -> bool:
     )
 
 
-def _speaks_of_machine(layout: Layout, sentence: int) -> bool:
-    """'Machine is rated 2" x .120 mild': what a machine can bend says nothing of the tube."""
-    measured = [figure for figure in layout.in_sentence(sentence) if figure.is_measured]
+def _speaks_of_machine(layout: Layout, sentence: int, line: int) -> bool:
+    """'Machine is rated 2" x .120 mild': what a machine can bend says nothing of the tube. A label
+    on the line before it does."""
+    measured = [f for f in layout.in_sentence(sentence) if f.is_measured and f.line == line]
     return bool(measured) and layout.says(sentence, _MACHINE) and layout.says(sentence, _CAN)
 
 

@@ -63,7 +63,8 @@ _LABEL_NEXT = late_pattern(
 )
 _LABELLED = late_pattern(
     r"(?:^|\n)[ \t]*(?:tube\s)?(?:mat|matl|mat'l|material|alloy|grade|werkstoff|mati[èe]re"
-    r"|mat[ée]riau|materiale|materiaal)\.?[ \t]{0,3}[:=–-][ \t]{0,3}$",
+    r"|mat[ée]riau|materiale|materiaal)\.?"
+    r"(?:[ \t]{0,3}[:=–-][ \t]{0,3}|[ \t]{1,3})$",
     re.I,
 )
 """'Material: brass', and on the next line 'Mandrels needed: 4': the brass is no mandrel's."""

@@ -59,6 +59,14 @@ _LEAST_OD = Decimal("0.12")
 _LEAST_OD_MM = 4
 _OD_WALL_RADIUS: tuple[Role, Role, Role] = ("od", "wall", "clr")
 
+_CLAMPED = frozenset((
+    "clamp length", "clamping length", "grip length", "spannlänge", "spannlaenge",
+    "einspannlänge", "einspannlaenge", "klemmlänge", "klemmlaenge", "longueur de serrage",
+    "longueur d'amarrage", "longitud de amarre", "longitud de mordaza", "lunghezza morsa",
+    "lunghezza della morsa", "lunghezza di presa", "klemlengte", "inspanlengte",
+))  # fmt: skip
+"""'Spannlänge 2xD': how much of the tube is clamped goes by its diameter too."""
+
 
 def assign_by_place(layout: Layout) -> None:
     """Adopt unnamed figures as OD, wall or radius where place and size leave no other sense."""
@@ -204,7 +212,8 @@ def _adopt(layout: Layout, figure: Figure) -> None:
     if figure.is_gauge:
         figure.give("wall", "place")
     elif figure.unit == "D":
-        figure.give("times_d", "place")
+        clamped = any(token.text in _CLAMPED for token in layout.tokens_before(figure, 2))
+        figure.give("noise" if clamped else "times_d", "place")
     elif after and after.unit == "D" and after.link == "restate":
         figure.give("radius", "same")  # "bending on 96 mm (3 x D)"
     elif _is_worked_out(layout, figure):

@@ -16,7 +16,7 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     )),
     ("inside", "inside_r", rf"\b(?:ri|ir)\s?[=:]?\s?{_NUMBER}"),
     ("wall", "wall", any_of(
-        r"\b[ts]\s?[=:]\s?(?=[\d.,]) | (?:\b|(?<=x))t(?=\d) | \bs(?=\d[.,]\d)",
+        r"\b[tse]\s?[=:]\s?(?=[\d.,]) | (?:\b|(?<=x))t(?=\d) | \bs(?=\d[.,]\d)",
         r"\bwt?\s?[=:]\s?(?=[\d.]) | (?<=[/,;x×|]\s)[ts]\s(?=\d[.,]\d)",
     )),
     ("od", "od", any_of(
@@ -48,7 +48,7 @@ _PREFIX = late_pattern(
     "|".join(f"(?P<{name}>{pattern})" for name, _, pattern in _PREFIXES), re.IGNORECASE
 )
 _ROLE: dict[str, Role] = {name: role for name, role, _ in _PREFIXES}
-PREFIX_STARTS = frozenset("bcdginorstwBCDGINORSTWØ-")
+PREFIX_STARTS = frozenset("bcdeginorstwBCDEGINORSTWØ-")
 """No prefix begins with another character."""
 _THICKNESS = late_pattern(r"\d+[.,]\d|\d\s?mm")
 

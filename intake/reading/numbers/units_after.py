@@ -13,7 +13,7 @@ from .numbers import Number
 
 _TIMES_D = any_of(
     r"x\s?(?:the\s)?(?:tube\s|outside\s|outer\s)? | \*\s?",
-    r"-?\s?fach(?:e[nrs]?)?\s(?:des|vom|der)\s",
+    r"-?\s?fach(?:e[nrs]?)?\s(?:(?:des|vom|der)\s)?",
     r"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s"
     r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
 )
@@ -106,7 +106,7 @@ _COUNTED = late_pattern(
         "trailers | customers | passes | turns | coils | samples | drawings | dorne | rohre",
         "teile | tubos | tubi | buizen | bochten | cintrages | coudes | curve | curvas",
         r"mal(?!\s?\d) | times(?!\s(?:the\s)?(?:tube\s|pipe\s|outside\s)?(?:o\.?d|d\b|dia))",
-        r"fach | -?\s?off | apiece | to\s\d",
+        r"fach(?!\s?(?:des\s|vom\s)?(?:d\b|durchmesser|rohr)) | -?\s?off | apiece | to\s\d",
     )
     + r"\b",
     re.IGNORECASE,
@@ -123,6 +123,7 @@ _NOT_INCH = word_set(
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
     "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello axis mitte rohrmitte",
     "achse rohrachse mittellinie hartlijn hart mezzo",
+    "buis buizen pijp pijpen rohr rohre rohren rundrohr tubo tubi edelstahl stahl rvs staal",
 )
 _OF_TUBE = late_pattern(
     r"(?:mild|stainless|steel|brass|copper|titanium|chromoly|inconel|aluminum)(?:\ssteel)?"

@@ -57,7 +57,7 @@ _BEHIND = {
 }
 _BEHIND_LEADS = late_pattern(
     rf"\s?(?:mm|cm|in(?:ch(?:es)?)?\b|[\"”″'])?\s?(?:radius|rad|clr|rayon|radio|raggio|straal)?"
-    rf"\s?(?:[(\[,;–-]\s?(?:{_IS}\s?)+|[(\[,;–-]?\s?(?:or|oder|ou|o|of)\s){_BY}$"
+    rf"\s?(?:[(\[,;–-]\s?(?:{_IS}\s?)+|[(\[,;–-]?\s?\b(?:or|oder|ou|o|of)\s){_BY}$"
 )
 """'3 in radius (that's' 2.25 to the inside."""
 _CENTRE = re.compile(

@@ -52,6 +52,7 @@ SIZE_CUES: CueWords = (
         internal diameter | internal dia | bore | bore size | clear bore | inside bore |
         innendurchmesser | rohrinnendurchmesser | rohrinnen Ø | innendurchm |
         rohr innendurchmesser | tubo interno | diametro interno tubo | buisbinnendiameter |
+        tubo interior | tube intérieur |
         diamètre intérieur du tube | innen Ø | innen durchmesser | lichte weite | Ø int |
         Ø intérieur |
         Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno |
@@ -83,7 +84,8 @@ SIZE_CUES: CueWords = (
         肉厚 | 板厚 | 厚み | 厚さ | 管厚
     """),
     ("wall", "both", """
-        thick | dick | dik | w | d'épaisseur | de pared | di spessore | d epaisseur | tykk
+        thick | dick | dik | w | d'épaisseur | d'epaisseur | de pared | di spessore |
+        d epaisseur | tykk
     """),
     ("clr", "both", """
         clr | c l r | clrs | cl | centers radius | centres radius | mittelradius | achsradius |
@@ -189,6 +191,7 @@ SIZE_CUES: CueWords = (
         rayon de cintrage à l'intérieur | radio por dentro | radio al interior |
         radio de curvado interior | raggio all'interno | raggio all interno |
         raggio di curvatura interno | straal binnenkant | straal aan de binnenkant |
+        radius binnenkant | radius aan de binnenkant | radius binnenzijde |
         straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
         radius an der innenseite | biegeradius an der innenseite
     """),

@@ -53,7 +53,13 @@ OTHER_CUES: CueWords = (
         rosca | filetto | schroefdraad | draad | gwint | bolt | bolts | screw | screws | stud |
         nut | nuts | dornstange | rod | drawbar | draw bar | mandrel rod | shank | rod dia |
         rod diameter | stange | doornstang | mandrel bar | barra | dornhalter | tige | varilla |
-        asta | stang | angle | angles | winkel |
+        asta | stang | dornschaft | schaft | vástago | codolo | gambo | doornschacht |
+        spannlänge | spannlaenge | einspannlänge | einspannlaenge | klemmlänge | klemmlaenge |
+        clamp length | clamping length | grip length | longueur de serrage |
+        longueur d'amarrage | longitud de amarre | longitud de mordaza | lunghezza morsa |
+        lunghezza della morsa | lunghezza di presa | klemlengte | inspanlengte |
+        entraxe des coudes | entraxe des cintres | distancia entre curvas |
+        distanza tra le curve | angle | angles | winkel |
         biegewinkel | bend angle | bending angle | degree of bend |
         degrees of bend | angolo | ángulo | angulo | hoek | kąt |
         stroke | strokes | hub | corsa | carrera | verfahrweg | slag |

@@ -114,11 +114,20 @@ def _closes(found: list[str], at: int, text: str, after: int) -> bool:
     return not (at and found[at - 1] in _ABBREVIATED and not following[1:].isupper())
 
 
+_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+def _spellings(text: str, mark: str | None) -> list[str]:
+    """What ``mark`` parts, and once more as it is typed without umlauts: 'spaetestens'."""
+    parts = text.split(mark)
+    return parts + [part.translate(_UMLAUTS) for part in parts if set(part) & set("äöü")]
+
+
 def phrases(*texts: str) -> PhraseTable:
     """A table of phrases written with bars between them: 'no required | qty | q.ty'."""
     table: dict[str, list[tuple[str, ...]]] = {}
     for text in texts:
-        for written in text.split("|"):
+        for written in _spellings(text, "|"):
             phrase = tuple(map(fold, _WORD.findall(written.strip())))
             if phrase:
                 table.setdefault(phrase[0], []).append(phrase)
@@ -127,4 +136,4 @@ def phrases(*texts: str) -> PhraseTable:
 
 def word_set(*texts: str) -> frozenset[str]:
     """Folded single words."""
-    return frozenset(fold(word) for text in texts for word in text.split())
+    return frozenset(fold(word) for text in texts for word in _spellings(text, None))

@@ -80,9 +80,10 @@ _LED_BY_DIGIT: Kinds = (
         # 'op 30-10', as the Dutch write it
         r"(?:(?<=\bop\s)|(?<=\buiterlijk\s)|(?<=\btegen\s))(?:0?[1-9]|[12]\d|3[01])-(?:0?[1-9]|1[0-2])"
         r"(?![\d/\"-]|[.,]\d|\s?(?:mm|x\b))",
-        # 10/15: no denominator that an inch is divided by
-        r"(?<![\d.,/-])(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])"
-        r"(?![\d\"-]|[./]\d|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b|\(?(?:int|ext|inn|außen|id\b|bin|bui)))",
+        # 10/15: no denominator that an inch is divided by; but 'Rohr 12/1' is an OD and a wall
+        r"(?<![\d.,/-])(?<!rohr\s)(?<!rohre\s)(?<!tubo\s)(?<!tubi\s)(?<!tubos\s)(?<!tube\s)"
+        r"(?<!tubes\s)(?<!buis\s)(?:0?[1-9]|1[0-2])/(?:[135679]|1[0-57-9]|2\d|3[01])"
+        r"(?![\d\"-]|[.,/]\d|\s?(?:mm|in\b|x\s?\d|wall|d\b|od\b|\(?(?:int|ext|inn|außen|id\b|bin|bui)))",
         # 29/01, 05/02: nobody writes a wall so
         r"(?<![\d.,/-])(?:0[1-9]|[12]\d|3[01])/0[1-9](?![\d\"]|[.,/]\d|-\d|\s?(?:mm|x\s?\d))",
         r"\b(?:19[5-9]\d|20[0-4]\d)\b(?!\s?(?:mm|x\b|t\d|-t\d|alu)|[.,]\d)",
@@ -147,7 +148,9 @@ _LED_BY_LETTER: Kinds = (
         r"(?:q[1-4])\b",
     )),
     ("phone", (
-        r"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|ext|telefon|telefax|tlf|tél)\b"
+        # 'ext. 204', but 'tube ext. 38 int. 35'
+        r"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|telefon|telefax|tlf|tél"
+        r"|(?<!tube\s)(?<!tubo\s)(?<!rohr\s)(?<!buis\s)(?<!Ø\s)ext(?!\.?\s?\d+(?:[.,]\d+)?\s?int))\b"
         r"\.?:?\s?\(?\+?\d[\d ()./-]{1,24}",
     )),
     ("money", (r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",)),

@@ -18,6 +18,8 @@ _SHORTEST, _LONGEST = 48, 120
 _BACK = 64
 _ROW = re.compile(r"[\t|]|;[^;]*;|\S {2,}\S|^\s*[>*•-]\s|\.{4,}|(?: \.){4,}")
 _GOES_ON = re.compile(r"\s?[^\W\d_A-ZÄÖÜÉÈÀÓÍÁ]")
+_FIRST = re.compile(r"\s*[^\W\d_]+")
+_FIGURE = re.compile(r"\d+")
 _LABEL = re.compile(r"[^.,;\d]{1,24}[:=]")
 _OPEN = late_pattern(
     r"\b"
@@ -60,6 +62,14 @@ def unwrap(plain: Plain) -> Plain:
     return Plain("".join(parts), plain.index)
 
 
+def _opens_alike(line: str, following: str) -> bool:
+    """Whether two lines are items of one list: 'buis 18, wand 1, ... / buis 35, wand 1,5, ...'."""
+    first, second = _FIRST.match(line), _FIRST.match(following)
+    if first is None or second is None or first[0].casefold() != second[0].casefold():
+        return False
+    return len(_FIGURE.findall(line)) > 1 and len(_FIGURE.findall(following)) > 1
+
+
 def _widest(lines: list[str]) -> list[int]:
     """For each line how long the longest of its paragraph is."""
     found = [0] * len(lines)
@@ -80,6 +90,8 @@ def _is_broken(line: str, following: str, widest: int) -> bool:
         return False
     if len(said) + 1 + len(following.split(maxsplit=1)[0]) <= widest:
         return False  # the word would have had room
+    if _opens_alike(line, following):
+        return False
     if _GOES_ON.match(following):
         return _LABEL.match(following) is None
     ends = said.casefold()
