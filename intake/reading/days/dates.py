@@ -16,7 +16,8 @@ from . import words as d
 from .after import asks_after, is_past
 from .calendar import calendar_of
 from .forms import Calendar
-from .own_work import hands_over, is_date_asked, is_own_work
+from .of_earlier_mail import was_then
+from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
 from .owner import (
     clause_before,
     is_anothers,
@@ -80,7 +81,10 @@ def governed_days(calendar: Calendar) -> list[Governed]:
     found: list[Governed] = []
     behind = 0
     for written in _days(calendar):
-        found.append(_govern(calendar, written, behind, found[-1] if found else None))
+        governed = _govern(calendar, written, behind, found[-1] if found else None)
+        if was_then(calendar, written, [day.written for day in found]):
+            governed = Governed(written, 0, corrects=False)
+        found.append(governed)
         behind = written.end
     return found
 
@@ -263,10 +267,14 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         return 0
     if is_past(words, written, place) or hands_over(words, written.start, written.end):
         return 0
+    if would_come_by(words, written.start, written.end):
+        return 0
+    if cue in (None, "wish") and is_work_ahead(words, written.start, written.end):
+        return 0
     if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
         return 0
     if cue == "delivery":
-        return 4
+        return 3 if set(words.text[place : written.start]) & d.SET_UP else 4
     if words.phrase(written.end, d.DELIVERED):
         return 3
     if cue == "other":
@@ -302,7 +310,8 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     between = words.text[wish + 1 : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    return between[0] in d.PRONOUNS and between[1] in d.LEADING | d.UNTIL
+    behind = 2 if between[1] in d.THERE else 1  # "I need it in by January 8"
+    return between[0] in d.PRONOUNS and between[behind] in d.LEADING | d.UNTIL
 
 
 def _is_direct(words: Words, start: int) -> bool:

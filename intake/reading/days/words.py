@@ -192,7 +192,7 @@ _PASSIVE = phrases(
 )
 _LIMIT = phrases(
     "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
-    "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
+    "a más tardar | como muy tarde | como tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
 _DUE = phrases("due | due date | deadline | latest | frist | échéance | scadenza | vencimiento")
@@ -212,7 +212,8 @@ _OTHER = phrases(
     "was shipped",
     "wrote | sent | received | last order | last time | last year | closed | closing | closes",
     "close",
-    "holiday | holidays | vacation | absent | away | out of | back on | open from | leaves | leave",
+    "we shut | are shut | is shut | shut down | shuts | shutting | holiday | holidays | vacation",
+    "absent | away | out of | back on | open from | leaves | leave",
     "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg",
     "issue",
     "issued | your letter | my letter | letter of | mail of | email of | made on | delivered on",
@@ -280,6 +281,13 @@ ARTICLES = word_set(
     "approx zum",
 )
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les")
+THERE = word_set("in here back over out there delivered shipped")
+"""Behind the pronoun: 'I need it in by Friday'."""
+SET_UP = word_set(
+    "mounted fitted installed running montiert eingebaut aufgebaut montes monte installe installes",
+    "montado montados instalado instalados montato montati installato gemonteerd ingebouwd",
+)
+"""What is set up by then has to come before; a day of coming beside it is the one."""
 ON = word_set("am zum pour para per du dal op")
 DASHED_BEHIND = word_set("op uiterlijk tegen leverdatum")
 """Behind these '30-10' is a day, as the Dutch write it."""
