@@ -195,7 +195,8 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
 def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
     """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
     end = layout.tokens[at].start
-    return not distance and end - layout.text.rfind("\n", 0, end) > WRAPPED
+    begin = layout.text.rfind("\n", 0, end) + 1
+    return not distance and len(layout.text[begin:end].strip()) >= WRAPPED
 
 
 def _opens_clause(layout: Layout, at: int) -> bool:
