@@ -194,6 +194,8 @@ def _is_curious(text: str, found: Found, errand: Errand, question: Leaning) -> b
         return False
     if wants_no_quotation(text) or is_only_curious(text):
         return errand.elsewhere.weight < question.weight
+    if errand.elsewhere.weight:
+        return False
     if errand.asks:
         return found.no_tube and errand.tooling.why.startswith(_CAN_BE_DONE)
     return found.no_more_than_one_length and errand.tooling.weight < _COUNTED
@@ -228,8 +230,6 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return Kind.SIZES, anew
     if found.whole and (changed := changes_our_offer(text)):
         return Kind.SIZES, changed
-    if _is_curious(text, found, errand, question):
-        return Kind.QUESTION, question.why
     if _asks_of_our_offer(errand, question) and not found.sizes:
         return Kind.QUESTION, question.why
     if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
@@ -240,6 +240,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return other
     if elsewhere.weight > _CLEAR and not errand.asks and elsewhere.weight > question.weight:
         return other
+    if _is_curious(text, found, errand, question):
+        return Kind.QUESTION, question.why
     if errand.asks and tooling.weight >= _CLEAR and tooling.weight >= elsewhere.weight:
         return Kind.SIZES, tooling.why
     # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.

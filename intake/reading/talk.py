@@ -6,6 +6,7 @@ from itertools import groupby, pairwise
 
 from .naming.measured import hear_measured, set_names_aside
 from .naming.restated import hear_references
+from .radii.least_radius import set_least_radius_aside
 from .radii.same_radius import keep_same_radius
 from .said.corrections import hear_corrections
 from .said.given_up import hear_given_up
@@ -40,6 +41,7 @@ def listen(layout: Layout) -> None:
     hear_given_up(layout)
     hear_said_elsewhere(layout)
     hear_ignored(layout)
+    set_least_radius_aside(layout)
     keep_same_radius(layout)
 
 

@@ -7,7 +7,6 @@ and nothing was put right. Nothing here reads anything anew; the reply asks.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
@@ -21,6 +20,7 @@ from ..wanted.told import opens_line, words_around
 from .denied import denied
 from .meant import doubt_meant
 from .near import nearly_one
+from .one_of_two import one_of_two
 from .picks import picks_unheard
 from .preferred import preferred
 from .putting_right import PUTTING_RIGHT
@@ -28,6 +28,7 @@ from .there import doubt_there
 from .unexplained import doubt_tubes_elsewhere
 from .words import (
     ASKED_BEFORE,
+    MANDREL,
     OF_WHICH,
     ONLY,
     OTHER_LATER,
@@ -54,6 +55,11 @@ _MARK = late_pattern(r"\s*(?:[-*•–]|\(?[\da-z]{1,2}[.)])\s")
 _OFFERED_FAR, _HALF = 40, Decimal("0.55")
 """Characters between a figure and one offered instead, which is at least that share of it."""
 _ONLY_FAR = 60
+_CLAUSE_END = late_pattern(
+    r"[.;:?!\n]|,(?! (?:those|these|they|that|it|which|die|diese|das|ceux|celles|c'est|es[ao]s?"
+    r"|quell[aei]|dat)\b)"
+)
+"""'A mandrel for the lead-in bends only, those are 1-7/8 CLR' is one clause."""
 _BESIDE = 4
 """So many sizes to either side are compared: it keeps a long list linear."""
 _LEAST_BORE = Decimal("0.8")
@@ -211,9 +217,12 @@ def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
 def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
     named: dict[Decimal, set[int]] = {}
+    radii: dict[Decimal, set[int]] = {}
     for number, group in enumerate(groups):
         for held in (*group.slots.get("od", ()), *group.slots.get("wall", ())):
             named.setdefault(held.number.value, set()).add(number)
+        for held in group.slots.get("clr", ()):
+            radii.setdefault(held.number.value, set()).add(number)
     meant: set[int] = set()
     for figure in layout.figures:
         if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
@@ -221,9 +230,11 @@ def _not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
         begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
-        said = re.split(r"[,.;:?!\n]", layout.words(begin, figure.start))[-1]
+        said = _CLAUSE_END.split(layout.words(begin, figure.start))[-1]
         if ONLY.search(said):
             meant |= named.get(figure.number.value, set())
+            if MANDREL.search(said):  # "a mandrel for the lead-in bends only, those are 1-7/8 CLR"
+                meant |= radii.get(figure.number.value, set())
     if meant:
         yield from ((g, ONLY_ONE) for number, g in enumerate(groups) if number not in meant)
 
@@ -285,6 +296,7 @@ def _named(layout: Layout, figure: Figure) -> set[Role]:
 
 
 _NETS = (
+    one_of_two,
     _two_kinds,
     _two_diameters,
     *PUTTING_RIGHT,

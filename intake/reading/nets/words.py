@@ -33,6 +33,9 @@ ONLY = whole_words(
     "(?<!ainsi )(?<!même )(?<!alors )(?<!tandis )que pour",
     "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
 )
+MANDREL = whole_words(
+    r"mandrels? | (?:biege)?dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | doorn(?:en)?"
+)
 WANTED = whole_words(
     r"need\w* | want\w* | quot\w+ | mandrels? | after | brauch\w+ | benötig\w+ | dorne?",
     r"mandrins? | besoin | faut | mandril(?:es)? | necesit\w+ | mandrin[oi] | serv\w+",
