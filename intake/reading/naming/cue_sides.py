@@ -62,6 +62,7 @@ _GOES = word_set(
 )
 _MAY_BE_OF_TUBE = frozenset(("wheel", "wheels", "rim", "engine", "axle", "axles", "target", "hub"))
 _WALLS_ACROSS = 6
+_KINDS = frozenset(("ball", "balls", "plug"))
 _CLAUSE_ENDS = frozenset((",", ";", "and", "but", "with"))
 _BENDS = frozenset(("bend", "bends", "bending"))
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
@@ -94,6 +95,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             return None  # "now I'm moving up to 1.5 x .095"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
+                return None
+            if _is_kind_of_mandrel(layout, at):
                 return None
             if not _is_aside(layout, at, passed):
                 cue = _spoken_on(layout, at, passed)
@@ -244,6 +247,12 @@ def subject_of(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         if cue is not None and (cue.side == "both" or cue.role != "noise"):
             return Found(back, cue, 2)
     return None
+
+
+def _is_kind_of_mandrel(layout: Layout, at: int) -> bool:
+    """'MANDREL, BALL, 1.250 OD X .065 W X 2.500 CLR': as lists of parts have it, noun first."""
+    ahead = [token.text for token in layout.tokens[max(0, at - 2) : at]]
+    return layout.tokens[at].text in _KINDS and ahead == ["mandrel", ","]
 
 
 def begins_tube(layout: Layout, figure: Figure) -> bool:

@@ -7,7 +7,7 @@ from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import RADIUS_ROLES
 from .cue_sides import Found
-from .place_tests import is_diameter
+from .place_tests import is_diameter, is_thin
 
 _PARTS = word_set(
     "leg legs straight straights schenkel axle axles shaft rod stange stang tige asta varilla",
@@ -31,8 +31,11 @@ def heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     """'Ein Rohr, zwei Radien: 42,4 x 2,0': what is multiplied by a wall is no radius; and the
     'inner: 1.000 x .035' of two tubes is no bore."""
     second = layout.after_in_sentence(figure)
-    if left.cue.role == "bend_dia" and second is not None and second.is_gauge:
-        return True  # "the hoop is 1-3/4 in 11 gauge"
+    walled_at_once = second is not None and (
+        second.is_gauge or _stands_beside(layout, figure, second)
+    )
+    if left.cue.role == "bend_dia" and walled_at_once:
+        return True  # "the hoop is 1-3/4 in 11 gauge", "main hoop is 1.75 .120 DOM"
     walled = second is not None and second.link == "times" and is_diameter(figure)
     if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
         return True  # "hydraulic line 12 x 1.5", "two sizes on this job: 28 x 2"
@@ -49,6 +52,13 @@ def heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     if third is not None and third.link == "times":
         return False
     return second.role is None and second.number.value * 3 < figure.number.value
+
+
+def _stands_beside(layout: Layout, figure: Figure, wall: Figure) -> bool:
+    """Whether a wall in inches follows at once, with nothing between."""
+    between = layout.text[figure.end : wall.start].strip(' ,"')
+    thin = is_thin(wall) and wall.unit in (None, "in")
+    return not between and thin and is_diameter(figure)
 
 
 def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:

@@ -33,6 +33,9 @@ ONLY = whole_words(
     "(?<!ainsi )(?<!même )(?<!alors )(?<!tandis )que pour",
     "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
 )
+ONE_FOR = late_pattern(
+    r"\b(?:one|1|einer?n?|un[oae]?|één|een)\s(?:for|für|pour|para|per|voor)\s[^\d.;]{0,12}$"
+)
 MANDREL = whole_words(
     r"mandrels? | (?:biege)?dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | doorn(?:en)?"
 )

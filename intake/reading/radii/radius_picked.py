@@ -47,6 +47,10 @@ _PICKED_BEHIND = late_pattern(
 _NOT_SO = late_pattern(
     r"\b(?:not|never|can'?t|won'?t|don'?t|nicht|pas|no|non|niet|if|wenn|si|se|als)\b"
 )
+_IS_THERE = late_pattern(
+    r"\b(?:have|has|had|got|own|already|made|sold|bought|habe[nt]?|hatten?|schon|bereits|avons|ai|déjà"
+    r"|tenemos|tengo|ya|abbiamo|ho|già|hebben|heb|al|reeds)\b"
+)
 _PAIR = 2
 _MOST = 200
 """Of so many figures nobody says in prose which radius is picked."""
@@ -116,7 +120,9 @@ def _has_its_mandrel(layout: Layout, figure: Figure, run: list[Figure]) -> bool:
         return False
     begin = max(layout.figures[figure.index - 1].end, figure.start - _BEFORE)
     ahead = " ".join(layout.words(begin, figure.start).casefold().split()) + " "
-    return _MANDREL_FOR.search(ahead) is not None and _NOT_SO.search(ahead) is None
+    if _NOT_SO.search(ahead) or _IS_THERE.search(ahead):
+        return False  # "we already have a mandrel for the 3"
+    return _MANDREL_FOR.search(ahead) is not None
 
 
 def _is_picked(layout: Layout, figure: Figure) -> bool:
