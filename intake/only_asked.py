@@ -31,7 +31,24 @@ _NOT_TO_QUOTE = late_pattern(
     r"|\btodavía no (?:voy|vamos) a (?:comprar|pedir)\b"
     r"|\bnon (?:serve|mi serve|ci serve) (?:un |una |ancora )*(?:preventivo|offerta)\b"
     r"|\bnon (?:ordin\w+|compr\w+) (?:ancora|per ora)\b"
-    r"|\b(?:nog )?geen offerte (?:nodig|maken)\b|\bnog niet (?:bestellen|kopen)\b",
+    r"|\b(?:nog )?geen offerte (?:nodig|maken)\b|\bnog (?:niet|niets) (?:bestellen|kopen)\b"
+    r"|\bnot in the market (?:yet|at the moment|right now|for)\b"
+    r"|\b(?:have not|haven't) (?:yet )?(?:bought|ordered) (?:any |the )?(?:tub(?:e|ing)|pipe)\b"
+    r"|\bne (?:veux|voulons) rien (?:acheter|commander)\b"
+    r"|\bno (?:quiero|queremos) (?:comprar|pedir) (?:nada|todavía|aún)\b"
+    r"|\bnon (?:voglio|vogliamo) (?:ancora )?(?:comprare|ordinare)\b",
+    re.IGNORECASE,
+)
+_CURIOUS = late_pattern(
+    r"\b(?:just|only|merely|simply|more) curious\b|\b(?:out of|pure|idle) curiosity\b"
+    r"|\bnur neugierig\b|\baus (?:reiner )?neugier\b|\b(?:par|simple) curiosité\b"
+    r"|\b(?:por|es|mera|pura) curiosidad\b|\b(?:per|solo|pura) curiosità\b"
+    r"|\b(?:gewoon|alleen|uit) nieuwsgierig(?:heid)?\b",
+    re.IGNORECASE,
+)
+_OF_PRICE = late_pattern(
+    r"\b(?:pric\w+|quot\w+|costs?|how much|preis\w*|kost\w*|angebot\w*|prix|devis|combien|precio\w*"
+    r"|cuesta\w*|presupuesto|prezz\w+|preventivo|costa\w*|prijs\w*|offerte)\b",
     re.IGNORECASE,
 )
 _QUOTE_AFTER_ALL = late_pattern(
@@ -118,6 +135,11 @@ def asks_of_service(text: str) -> bool:
 def wants_no_quotation(text: str) -> bool:
     """Whether the sender says that nothing is to be quoted or bought yet."""
     return _NOT_TO_QUOTE.search(text) is not None and _QUOTE_AFTER_ALL.search(text) is None
+
+
+def is_only_curious(text: str) -> bool:
+    """'Not looking to buy yet, just curious', and no price is asked."""
+    return _CURIOUS.search(text) is not None and _OF_PRICE.search(text) is None
 
 
 def asks_of_delivered(text: str) -> bool:

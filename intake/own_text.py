@@ -13,6 +13,7 @@ from itertools import groupby
 from typing import Literal
 
 from . import words_quoting as words
+from .chat_stamps import stamp_widths
 from .files.words import attached_texts
 from .late import Late
 from .late_pattern import LONG
@@ -111,6 +112,8 @@ def _subject_counts(shown: str, *, prefixed: bool, forward: bool, threaded: bool
 
 def _separate(lines: list[str], reply: bool, forward: bool, depth: int) -> _Stretch:
     stretch = _Stretch(lines, ["own"] * len(lines), [0] * len(lines))
+    for number, width in stamp_widths(lines).items():
+        stretch.shown_from[number] = width
     blocks = find_blocks(lines, reply, forward)
     for block in blocks:
         kind: Whose = "forwarded" if block.forwarded else "quoted"

@@ -73,6 +73,11 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         whole=whole,
         in_files=in_files > 0,
         radius_only=bool(sizes) and radii,
+        no_more_than_one_length=all(
+            sum(length is not None for length in (one.od_mm, one.wall_mm, one.clr_mm)) < 2
+            for one in sizes
+        ),
+        no_tube=all(one.od_mm is None and one.shape == "round" for one in sizes),
         completes=reading.completes,
         picked=reading.picked,
         tube_quoted=reading.tube_quoted,

@@ -11,7 +11,7 @@ from .late_pattern import late_pattern
 from .model import Kind, Message, OwnText
 from .not_ours import not_ours
 from .offer_changed import changes_our_offer
-from .only_asked import asks_of_delivered, asks_of_service, wants_no_quotation
+from .only_asked import asks_of_delivered, asks_of_service, is_only_curious, wants_no_quotation
 from .order_changes import asks_in_its_place, changes_an_order
 from .plainly_elsewhere import plainly_elsewhere
 from .praise import only_praises
@@ -42,6 +42,7 @@ _CLEAR = 5.0
 _TAKEN_BACK = "a request taken back"
 _OFFER = "an answer to our offer"
 _GENERAL = 3.0
+_CAN_BE_DONE = "asks whether it can be done"
 """A question of the trade, where nothing is asked for by name."""
 _WISHED = 8.0
 """Tooling asked for by name: 'need a mandrel', 'quote us for two'."""
@@ -63,6 +64,10 @@ class Found:
     """Whether one of them has OD, wall and radius."""
     in_files: bool = False
     """Whether an attached file has sizes among those."""
+    no_more_than_one_length: bool = False
+    """Whether none of them has two of OD, wall and radius."""
+    no_tube: bool = False
+    """Whether none of them has an OD."""
     radius_only: bool = False
     """Whether the sizes are no more than radii."""
     completes: bool = False
@@ -181,6 +186,21 @@ def _only_asks(text: str, found: Found, errand: Errand, question: Leaning) -> bo
     return question.weight >= _GENERAL and errand.tooling.weight < _WISHED
 
 
+def _is_curious(text: str, found: Found, errand: Errand, question: Leaning) -> bool:
+    """Whether a size is only named in a question: by one of its lengths ('I plan on 1-1/4 tube,
+    does it matter whether it is seamless?', 'does a mandrel for a 1.5 wall still work if ...?'), or
+    by somebody who says that nothing is to be bought."""
+    if not found.sizes or question.weight < _GENERAL or found.whole or found.in_files:
+        return False
+    if wants_no_quotation(text) or is_only_curious(text):
+        return errand.elsewhere.weight < question.weight
+    if errand.elsewhere.weight:
+        return False
+    if errand.asks:
+        return found.no_tube and errand.tooling.why.startswith(_CAN_BE_DONE)
+    return found.no_more_than_one_length and errand.tooling.weight < _COUNTED
+
+
 def _business(text: str) -> float:
     """How much the words are of an order, an invoice or a complaint, what stays left aside."""
     return weigh(without_reliance(text), 0).elsewhere.weight
@@ -220,6 +240,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
         return other
     if elsewhere.weight > _CLEAR and not errand.asks and elsewhere.weight > question.weight:
         return other
+    if _is_curious(text, found, errand, question):
+        return Kind.QUESTION, question.why
     if errand.asks and tooling.weight >= _CLEAR and tooling.weight >= elsewhere.weight:
         return Kind.SIZES, tooling.why
     # Nobody asks: "we ordered 1.5 x .065" is no request, "1.5 x .065, 4.5 CLR, 4130" is.

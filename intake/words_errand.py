@@ -155,5 +155,6 @@ WANTS_TOOL = (
     r"drei|\d) (?:\w+ ){0,2}\w{0,10}dorne?,? bitte\b|\b(?:un|deux|trois|\d) mandrins?,? (?:svp|"
     r"s'il vous pla[iî]t)\b|\b(?:un|dos|tres|\d) mandril(?:es)?,? por favor\b|\b(?:un|due|tre|\d) "
     r"mandrin[oi],? per favore\b|\b(?:een|één|twee|drie|\d) doorn(?:en)?,? (?:graag|alstublieft|"
-    r"aub)\b",
+    r"aub)\b|\bgraag (?:(?:de|een|één|twee|drie|\d) )?(?:\w+ )?doorn(?:en)?\b"
+    r"|\bbitte (?:den|einen|zwei|drei) (?:\w+ )?\w{0,10}dorne?\b",
 )  # fmt: skip

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from itertools import groupby, pairwise
 
-from .naming.measured import hear_measured
+from .naming.measured import hear_measured, set_names_aside
 from .naming.restated import hear_references
+from .radii.least_radius import set_least_radius_aside
 from .radii.same_radius import keep_same_radius
 from .said.corrections import hear_corrections
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
-from .said.said_elsewhere import hear_said_elsewhere
+from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
 from .text.figures import Layout
 from .thread.changed_since import hear_changed_since
 from .thread.written_wrong import hear_written_wrong
@@ -38,8 +39,11 @@ def listen(layout: Layout) -> None:
     hear_written_wrong(layout)
     hear_changed_since(layout)
     hear_measured(layout)
+    set_names_aside(layout)
     hear_given_up(layout)
     hear_said_elsewhere(layout)
+    hear_ignored(layout)
+    set_least_radius_aside(layout)
     keep_same_radius(layout)
 
 

@@ -31,6 +31,8 @@ _TOOL_FOR = late_pattern(
     rf"\b{_TOOL}\s{_FOR}\s(?:(?:the|a|an|our|my|this|some|das|den|ein|le|la|un|el|il|de|het|tube|rohr|tubo)\s)*"
     r"[ø\"'(]?\s?$"
 )
+_TOOL_FIRST = late_pattern(rf"^\W{{0,3}}(?:\d{{1,4}}\s)?{_TOOL}, (?:[a-z ]{{1,20}}, )?$")
+"""'003  WIPER DIE, 1.250 OD X 2.500 CLR', as lists of parts have it."""
 _ASKS = late_pattern(
     r"\b"
     + any_of(
@@ -88,6 +90,8 @@ def _is_for_tool(requests: Sequence[SizeRequest], words: str, place: int, *, non
     ends = (e.end for r in requests for e in r.evidence if e.end <= place and not e.attachment)
     begin = max([begin, *ends])
     said = " ".join(words[begin:place].split()) + " "
+    if _TOOL_FIRST.match(said):
+        return True
     if _TOOL_FOR.search(said) is None or _MANDREL.search(said):
         return False
     end = min((m.start() for m in _BOUND.finditer(words, place)), default=len(words))

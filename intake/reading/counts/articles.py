@@ -27,6 +27,7 @@ _VERBS = frozenset(
     " heeft kan moet zou werd wordt zijn past s".split()
 )
 _BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
+_WIPERS = frozenset("wiper faltenglätter faltenglatter racleur rascador raschiatore".split())
 _PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
 _PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
 
@@ -46,6 +47,7 @@ class Articles:
         if self.context.ends_with(article, v.PRICE_FOR):
             behind = self.words.at(noun)
             plain = behind in _PLAIN_ENDS or behind in w.FOR | v.PRICED_AS
+            plain = plain or behind.isdecimal() or self._is_with_wiper(noun)
             return ARTICLE if plain else 0
         if self._is_begged(article, noun):
             return ARTICLE
@@ -63,6 +65,11 @@ class Articles:
         if self._asks_behind(article, noun):
             return ARTICLE
         return ARTICLE if self._stands_alone(article, noun) else 0
+
+    def _is_with_wiper(self, noun: int) -> bool:
+        """'How much for a mandrel and wiper': one of each."""
+        joined = self.words.at(noun) in w.JOINING
+        return joined and any(self.text[at] in _WIPERS for at in range(noun + 1, noun + 3))
 
     def begs_for_one(self, article: int) -> bool:
         """'Bitte noch einen für 18 x 1': the noun is not said again."""

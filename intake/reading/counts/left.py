@@ -57,11 +57,21 @@ _COUNT_FOR = late_pattern(
     rf"(?:{_PIECES}\s)?"
     r"(?:(?:for|fürs?|pour|para|per|voor)\s"
     r"(?:(?:the|das|den|le|la|les|el|los|il|de|het|our|dem)\s)?(?:(?:de|da)\s)?"
-    r"|(?:of|on|vom|von|de|del|della|van)\s(?:the|das|den|dem|le|la|el|il|de|het)\s)"
+    r"|(?:of|on|in|vom|von|de|del|della|van)\s(?:the|das|den|dem|le|la|el|il|de|het)\s)"
     r"(?:(?:tube|pipe|rohr|tubo|buis|size)\s)?[Øø]?\s?(?P<size>[\d.][\d.,/ -]{0,8}\d|\d)"
     r"(?![\d.,/]*\d|\s?(?:weeks?|days?|months?|machines?|parts?|bends?|pcs|tubes?\b(?!\s?$)))",
     re.IGNORECASE,
 )
+_OF_THE_OTHERS = late_pattern(
+    rf"(?<![\w.,/x×-])(?P<count>\d{{1,2}}|{_WORDS}|{_ARTICLES})\s"
+    rf"(?:{_PIECES}\s)?(?:each\s)?"
+    r"(?:of|for|in|on|vom|von|für|du|de|pour|del|della|para|per|van|voor)\s"
+    r"(?:each\sof\s|jede[nrms]?\s)?(?:all\s)?(?:the|der|den|die|les|los|las|gli|le|de)\s"
+    r"(?:others?|rest|remaining|other\s\w+|anderen|übrigen|autres|demás|otr[oa]s|altr[ie]|andere|overige)"
+    r"\b|\b(?:one|einen?|uno?|een)\seach\s(?:of|for|in|on)\s(?:the\s)?(?:others?|rest)\b",
+    re.IGNORECASE,
+)
+"""'Two of the 1.5, one each of the others.'"""
 _TAIL = late_pattern(
     r"^[^\w\n]{0,3}(?:(?:mm|clr|cl|inch|in)\.?)?\s{0,3}"
     r"(?P<mark>\((?P<a>\d{1,2})\)|=\s?(?P<b>\d{1,2})|[x×]\s?(?P<c>\d{1,2})"
@@ -124,6 +134,9 @@ def _by_size(requests: Sequence[SizeRequest], text: str) -> list[int]:
         if size not in written or size in found or not 0 < count <= _MOST:
             return []
         found[size] = count
+    rest = _OF_THE_OTHERS.search(" ".join(text.split())) if found else None
+    if rest is not None:
+        found = dict.fromkeys(written, _value(rest["count"] or "one")) | found
     counts = [found[size] for size in written] if len(found) == len(written) else []
     return [] if _number_lines(counts, text) else counts
 

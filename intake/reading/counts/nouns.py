@@ -118,6 +118,9 @@ class Nouns:
                 return 0  # "radius 200. Mandrel in stock?"
             if w.is_mandrel(word) or (word in w.TOOLS and index <= at + 1):
                 return 0 if self.is_compound(index) else index + 1
+            worded = index > count.after and self.text[index - 1].isalpha()
+            if worded and w.names_tool(self.words.at(index + 1)) and self.numbers.at(index):
+                return 0  # "the 4 needs 3 mandrels"
             if word in w.SIZE_NOUNS and index + 1 < len(self.words):
                 continue
             if word in w.ARTICLES and index > count.after:

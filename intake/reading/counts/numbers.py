@@ -15,6 +15,11 @@ _ITEMS = frozenset(
     "pos position positie posizione posicion item line ligne linea riga zeile partida regel ln itm"
     " lin lig poste rij fila voce clin slin".split()
 )
+_MACHINES = frozenset(
+    "machine maschine anlage cintreuse bender curvadora dobladora curvatubi piegatubi curvatrice"
+    " macchina maquina buigmachine hall halle hal cell zelle cellule celda cella bay building plant"
+    " werk usine planta stabilimento fabriek platz arbeitsplatz".split()
+)
 _BEGINS = frozenset(("", "\n", "\n\n"))
 _EACH = frozenset(("each", "every", "per", "je", "por", "par"))
 _REVISIONS = frozenset("rev revision revisie version ver edition index indice ausgabe".split())
@@ -169,7 +174,17 @@ class Numbers:
             return False
         if self.text[named] in _REVISIONS or self.text[named] in _PAGES:
             return True  # "per our print rev 4 please quote (3) mandrels"
+        if self._names_machine(named, index):
+            return True
         return self.text[named] in _ITEMS and not self._is_of_each(named)
+
+    def _names_machine(self, named: int, index: int) -> bool:
+        """'For bender 4 I need 3 mandrels', 'Biegemaschine 2': which one; but 'for my machine 2
+        mandrels' counts."""
+        word, after = self.text[named], index + 1
+        if word not in _MACHINES and not word.endswith(("maschine", "anlage")):
+            return False
+        return not w.names_tool(self.words.at(after)) and not self.words.phrase(after, w.PIECES)
 
     def _numbers_its_line(self, index: int) -> bool:
         """'10  2 EA  Mandrel', '3 Qty 1 Mandrel': it opens a line that has a count of its own."""

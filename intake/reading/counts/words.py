@@ -116,6 +116,7 @@ OTHERS = word_set(
     "rohr rohre rohren röhren bogen bögen teil teile kugel kugeln glied glieder gliedern matrize",
     "faltenglätter zeichnung tage wochen monate jahre stangen grad größen maße",
     "coude coudes cintrage cintrages tuyau tuyaux bille billes plan plans jours semaines mois ans",
+    "bent gebogen gebogene cintrés cintrées doblados dobladas curvados curvadas piegati curvati",
     "tubo tubos curva curvas curve dobleces bola bolas plano planos días semanas meses tubi sfere",
     "piega pieghe giorni settimane mesi buis buizen bocht bochten kogel kogels weken dagen maanden",
     "ship hubs panels bundles pallets boxes lots batch batches patterns passes spares teeth",

@@ -9,8 +9,9 @@ from . import words as d
 from .after import asks_after, is_past
 from .day_words import MEASURES
 from .forms import Calendar
+from .of_earlier_mail import was_then
 from .of_that_month import bare_number, of_that_month, so_long_before
-from .own_work import hands_over, is_date_asked, is_own_work
+from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
 from .owner import (
     clause_before,
     is_anothers,
@@ -48,7 +49,10 @@ def governed_days(calendar: Calendar) -> list[Governed]:
     found: list[Governed] = []
     behind = 0
     for written in written_days(calendar):
-        found.append(_govern(calendar, written, behind, found[-1] if found else None))
+        governed = _govern(calendar, written, behind, found[-1] if found else None)
+        if was_then(calendar, written, [day.written for day in found]):
+            governed = Governed(written, 0, corrects=False)
+        found.append(governed)
         behind = written.end
     return found
 
@@ -104,7 +108,7 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
 def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
     """'Tenerlo montado el 16 de noviembre, que llegue el 9': the first is the customer's own."""
     ahead = words.text[max(words.first[last.written.start], last.written.start - _NEAR) :]
-    mounted = any(word in d.MOUNTED for word in ahead[:_NEAR])
+    mounted = any(word in d.SET_UP for word in ahead[:_NEAR])
     return mounted and words.together(last.written.start, written.start)
 
 
@@ -136,7 +140,7 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         return "other", at  # "I'm available until Friday"
     if cue == "delivery" and is_date_asked(words, at):
         return "other", at  # "I need a delivery date by Monday"
-    if cue == "delivery" and words.at(at + 1) in d.MOUNTED:
+    if cue == "delivery" and words.at(at + 1) in d.SET_UP:
         return "due", at  # "tenerlo montado el 16": it has to come earlier, if that day is told
     if cue == "limit":
         leant, _ = _cue_before(words, at, max(stop, at - _LEANS))
@@ -179,10 +183,14 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         return 0
     if is_past(words, written, place) or hands_over(words, written.start, written.end):
         return 0
+    if would_come_by(words, written.start, written.end):
+        return 0
+    if cue in (None, "wish") and is_work_ahead(words, written.start, written.end):
+        return 0
     if cue in ("delivery", "wish", "passive") and is_anothers(words, written.start, place):
         return 0
     if cue == "delivery":
-        return 4
+        return 3 if set(words.text[place : written.start]) & d.SET_UP else 4
     if words.phrase(written.end, d.DELIVERED):
         return 3
     if cue == "other":
@@ -218,7 +226,8 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     between = words.text[wish + 1 : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    return between[0] in d.PRONOUNS and between[1] in d.LEADING | d.UNTIL
+    behind = 2 if between[1] in d.THERE else 1  # "I need it in by January 8"
+    return between[0] in d.PRONOUNS and between[behind] in d.LEADING | d.UNTIL
 
 
 def _is_direct(words: Words, start: int) -> bool:

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from dateutil.relativedelta import relativedelta
 
 from ..text.phrases import Words, word_set
-from . import words as d
+from . import day_words as d
 from .counted import day_of
 from .written import Written
 

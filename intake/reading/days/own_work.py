@@ -1,5 +1,6 @@
 """Days that are not those of the mandrel though words of coming or wishing stand before them: the
-day on which customers want to be told a date, and that by which they have to do their own work."""
+day on which customers want to be told a date, that by which they have to do their own work, and that
+on which they would come by if it suits."""
 
 # ruff: noqa: E501 - lists of words stand on one line
 
@@ -44,6 +45,30 @@ _ITS = word_set("it them one this these those")
 _IT = word_set("hem het ze deze ihn es sie diesen dorn doorn")
 _OTHERS = word_set("you your u sie vous usted ustedes voi jullie")
 _PERSONS_ASKED = 3
+_HAVE = phrases(
+    "have | ve | i got | we got | ve got | there are | there s | haben | habe | hab | es sind",
+    "avons | j ai | il y a | il reste | tenemos | tengo | hay | quedan | abbiamo | ho | ci sono",
+    "hebben | heb | er zijn",
+)
+_TO_DO = phrases(
+    "to do | to make | to build | to bend | to produce | to fabricate | to run | to get through",
+    "to turn out | zu machen | zu biegen | zu bauen | zu fertigen | zu produzieren | à faire",
+    "à cintrer | à produire | à fabriquer | à réaliser | que hacer | por hacer | que doblar",
+    "que curvar | por doblar | por curvar | da fare | da curvare | da piegare | da produrre",
+    "te doen | te buigen | te maken | te produceren",
+)
+_AHEAD = 7
+"""Words from 'we have' to 'to do': '450 elbows of that size'."""
+_COMES_BY = word_set(
+    "collect pick abholen holen chercher récupérer enlever recoger recogerlo ritirare ritirarlo"
+    " ophalen halen"
+)
+_MAY = word_set(
+    "can could may might happy kann konnte konnten peux pourrais peut puedo podría podríamos posso"
+    " potrei kan kunnen"
+)
+_IF = word_set("if wenn falls si se als indien")
+_BEFORE_IT = 4
 
 
 def is_date_asked(words: Words, at: int) -> bool:
@@ -80,3 +105,27 @@ def is_own_work(words: Words, wish: int, day: Written) -> bool:
     if making is None or making > _PERSONS_ASKED:
         return False
     return not set(between[making + 1 : making + 2]) & _ITS
+
+
+def is_work_ahead(words: Words, start: int, end: int) -> bool:
+    """Whether the day from ``start`` to ``end`` is that by which so many parts have to be made: 'we
+    have 450 bends to do before Christmas', 'wir haben 300 Bögen bis Weihnachten zu biegen'."""
+    has = next((at for at in words.before(start, _CLAUSE) if words.phrase(at, _HAVE)), None)
+    if has is None or set(words.text[has:start]) & (_OTHERS | d.TOOLS):
+        return False
+    to_do = [at for at in range(has, start) if words.phrase(at, _TO_DO)]
+    to_do = to_do or [at for at in words.after(end, _VERB_BEHIND) if words.phrase(at, _TO_DO)]
+    counted = next((at for at in range(has, start) if words.at(at).isdecimal()), None)
+    if not to_do or counted is None:
+        return False
+    return counted < to_do[0] and min(to_do[0], start) - has <= _AHEAD
+
+
+def would_come_by(words: Words, start: int, end: int) -> bool:
+    """Whether customers only offer to come on that day, if it suits: 'can collect Thursday if you
+    are near the bridge', 'kann ihn Freitag abholen, wenn ...'."""
+    near = [*words.before(start, _BEFORE_IT), *words.after(end, 2)]
+    if not any(words.at(at) in _COMES_BY for at in near):
+        return False
+    may = any(words.at(at) in _MAY for at in words.before(start, _BEFORE_IT + 2))
+    return may and any(words.at(at) in _IF for at in words.after(end, _VERB_BEHIND + 1))

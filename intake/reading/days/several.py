@@ -14,6 +14,7 @@ from collections.abc import Callable, Sequence
 from ....rules.request import Doubt, SizeRequest
 from ...late_pattern import late_pattern
 from ..picking.place_names import ARTICLE, COUNTED, COUNTED_PLACE, NOUN, SPELLED_TWICE
+from .for_some import day_is_not_for, without_day_of_others
 from .forms import Calendar
 from .governing import Governed, governed_days
 
@@ -21,7 +22,8 @@ _WHY = "several days are named: which is for which size?"
 _BARE = 2
 """The rank of a day that has no more than a 'by' beside it."""
 _LABEL = late_pattern(
-    rf"^\W*(?:{NOUN}\s?)?(?P<label>\d{{1,3}}|[A-Za-z])(?=[).:\s-]|$)(?!\s?(?:mm|in|x|pcs?|off)\b)",
+    rf"^\W*(?:{NOUN}\s?|(?:job|auftrag|commande|pedido|ordine|opdracht)\s?#?(?=\d{{3,6}}\b))?"
+    r"(?P<label>\d{1,6}|[A-Za-z])(?=[).:\s-]|$)(?!\s?(?:mm|in|x|pcs?|off)\b)",
     re.IGNORECASE,
 )
 _INLINE_LABEL = late_pattern(
@@ -34,6 +36,8 @@ _MORE = late_pattern(
 )
 _LETTER = late_pattern(r"(?<![\w'.])(?P<letter>[A-H])(?![\w'.])")
 _RANK = late_pattern(rf"\b{ARTICLE}{COUNTED_PLACE}", re.IGNORECASE)
+_LONG_LABEL = late_pattern(r"(?<![\w.,/-])\d{3,6}(?![\w/-]|[.,]\d|\s?(?:mm|pcs|pieces)\b)")
+"""A job's number, by which it is called without more."""
 _REST = late_pattern(
     r"\b(?:all|everything|rest|others?|both|the lot|alles?|restlichen?|übrigen?|anderen?|tout|tous|toutes"
     r"|reste|autres?|todos?|todas?|resto|demás|otr[oa]s?|tutt[oi]|altr[oi]|andere|overige)\b",
@@ -61,7 +65,16 @@ def with_days_told(
         or _named(text, *_before(calendar, told, at), places, names)
         or _in_one_sentence(calendar, told, at)
     ]
-    if len({day.written.days[0] for day in told}) < 2:
+    days = {day.written.days[0] for day in told}
+    if len(days) == 1:
+        clauses = [text[slice(*clause_of(calendar, told, 0))] for clause_of in (_before, _behind)]
+        others = day_is_not_for(
+            clauses,
+            len(requests),
+            lambda words: _labelled(words, names),
+        )
+        return without_day_of_others(requests, own_day, others)
+    if not days:
         return [*requests]
     shares = _shares(told, lambda at: _before(calendar, told, at), text, places, names)
     shares = shares or _shares(told, lambda at: _behind(calendar, told, at), text, places, names)
@@ -194,15 +207,7 @@ def _named(
     if held:
         return held
     clause = SPELLED_TWICE.sub(" ", text[begin:end])
-    called: set[str] = set()
-    for found in _NAMED.finditer(clause):
-        called.add("#" + found["number"].upper())
-        at = found.end()
-        while (more := _MORE.match(clause, at)) is not None:
-            called.add("#" + more["number"])
-            at = more.end()
-    if any(re.fullmatch(r"#[A-H]", name) for several in names for name in several):
-        called |= {"#" + found["letter"] for found in _LETTER.finditer(clause)}
+    called = _labels(clause, names)
     sizes = {number for number, own in enumerate(names) if own & called}
     if sizes or called:
         return sizes
@@ -219,3 +224,24 @@ def _named(
         )
     }
     return sizes or by_od
+
+
+def _labelled(words: str, names: Sequence[set[str]]) -> set[int]:
+    """The sizes that some words call by their label in the list."""
+    called = _labels(SPELLED_TWICE.sub(" ", words), names)
+    return {number for number, own in enumerate(names) if own & called}
+
+
+def _labels(clause: str, names: Sequence[set[str]]) -> set[str]:
+    """What a clause names as the labels of a list are named: 'lines 1 and 2', 'B', '8834'."""
+    called: set[str] = set()
+    for found in _NAMED.finditer(clause):
+        called.add("#" + found["number"].upper())
+        at = found.end()
+        while (more := _MORE.match(clause, at)) is not None:
+            called.add("#" + more["number"])
+            at = more.end()
+    labels = {name for several in names for name in several if name.startswith("#")}
+    if any(re.fullmatch(r"#[A-H]", name) for name in labels):
+        called |= {"#" + found["letter"] for found in _LETTER.finditer(clause)}
+    return called | {f"#{found[0]}" for found in _LONG_LABEL.finditer(clause)} & labels

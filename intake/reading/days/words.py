@@ -113,7 +113,7 @@ _PASSIVE = phrases(
 )
 _LIMIT = phrases(
     "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
-    "a más tardar | como muy tarde | al più tardi | uiterlijk | senast | najpóźniej",
+    "a más tardar | como muy tarde | como tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
 _DUE = phrases(
@@ -137,7 +137,8 @@ _OTHER = phrases(
     "was shipped",
     "wrote | sent | received | last order | last time | last year | closed | closing | closes",
     "close",
-    "holiday | holidays | vacation | absent | away | out of | back on | open from | leaves | leave",
+    "we shut | are shut | is shut | shut down | shuts | shutting | holiday | holidays | vacation",
+    "absent | away | out of | back on | open from | leaves | leave",
     "sails | launch | meets | starts | open | opens | dated | rev | revision | drawing | dwg",
     "issue",
     "issued | your letter | my letter | letter of | mail of | email of | made on | delivered on",
@@ -205,6 +206,13 @@ ARTICLES = word_set(
     "the le la el il den dem der de del di about around ca circa noon like say maybe roughly",
     "approx zum",
 )
+THERE = word_set("in here back over out there delivered shipped")
+"""Behind the pronoun: 'I need it in by Friday'."""
+SET_UP = word_set(
+    "mounted fitted installed running montiert eingebaut aufgebaut montes monte installe installes",
+    "montado montados instalado instalados colocado colocados montato montati installato gemonteerd ingebouwd",
+)
+"""What is set up by then has to come before; a day of coming beside it is the one."""
 URGENTLY = word_set(
     "impérativement absolument absolutely zwingend unbedingt dringend assolutamente tassativamente",
     "imperativamente obligatoriamente beslist absoluut",
@@ -242,7 +250,6 @@ PRESENT = word_set(
 )
 """Beside these a person is available, and no mandrel."""
 DONE = word_set("delivered arrived shipped geliefert livré entregado consegnato geleverd")
-MOUNTED = word_set("montado montados instalado instalados colocado colocados")
 WAS = word_set("was were been got wurde wurden fue fueron werd werden")
 LAST_DAY = phrases(
     "is the last | would be the last | will be the last | is the latest | would be the latest",

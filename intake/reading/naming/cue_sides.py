@@ -62,6 +62,8 @@ _OTHER_THINGS = frozenset((
     "bolt", "ball", "balls", "wheel", "washer", "bar", "shaft", "pin", "hole",
 ))  # fmt: skip
 
+_KINDS = frozenset(("ball", "balls", "plug"))
+
 
 def names_other_thing(layout: Layout, at: int) -> bool:
     """Whether the token is a rod, a thread, a machine's capacity: things with diameters."""
@@ -85,6 +87,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             return None  # "now I'm moving up to 1.5 x .095"
         if token.kind == "cue":
             if at in used or (layout.sentence_of[at] != figure.sentence and not crossed):
+                return None
+            if _is_kind_of_mandrel(layout, at):
                 return None
             if not _is_aside(layout, at, passed):
                 cue = _spoken_on(layout, at, passed)
@@ -186,7 +190,8 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
 def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:
     """Whether the line that ends there was broken by its length: '..., wall thickness / 3, T6'."""
     end = layout.tokens[at].start
-    return not distance and end - layout.text.rfind("\n", 0, end) > WRAPPED
+    begin = layout.text.rfind("\n", 0, end) + 1
+    return not distance and len(layout.text[begin:end].strip()) >= WRAPPED
 
 
 def _opens_clause(layout: Layout, at: int) -> bool:
@@ -205,6 +210,12 @@ def _opens_clause(layout: Layout, at: int) -> bool:
 def is_complement(layout: Layout, at: int) -> bool:
     """Whether a cue only completes another: '... of the two legs'."""
     return any(token.text in _OF for token in layout.tokens[max(0, at - 3) : at])
+
+
+def _is_kind_of_mandrel(layout: Layout, at: int) -> bool:
+    """'MANDREL, BALL, 1.250 OD X .065 W X 2.500 CLR': as lists of parts have it, noun first."""
+    ahead = [token.text for token in layout.tokens[max(0, at - 2) : at]]
+    return layout.tokens[at].text in _KINDS and ahead == ["mandrel", ","]
 
 
 def begins_tube(layout: Layout, figure: Figure) -> bool:

@@ -33,7 +33,8 @@ def heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     second = layout.after_in_sentence(figure)
     if left.cue.role == "bend_dia" and second is not None:
         part = layout.tokens[left.token].text in _PARTS and is_diameter(figure)
-        if second.is_gauge or (part and _is_thinner(layout, figure, second)):
+        thinner = part and _is_thinner(layout, figure, second)
+        if second.is_gauge or thinner or _stands_beside(layout, figure, second):
             return True  # "the hoop is 1-3/4 in 11 gauge", "rear hoop: 1.25 in .035 wall"
     walled = second is not None and second.link == "times" and is_diameter(figure)
     if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
@@ -60,6 +61,13 @@ def _is_thinner(layout: Layout, figure: Figure, second: Figure) -> bool:
         return second.number.value * 4 < figure.number.value or second.number.style == "integer"
     written = is_thin(second) or second.unit == "mm"
     return written and second.number.value * 4 < figure.number.value
+
+
+def _stands_beside(layout: Layout, figure: Figure, wall: Figure) -> bool:
+    """Whether a wall in inches follows at once: 'main hoop is 1.75 .120 DOM'."""
+    between = layout.text[figure.end : wall.start].strip(' ,"')
+    thin = is_thin(wall) and wall.unit in (None, "in")
+    return not between and thin and is_diameter(figure)
 
 
 def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:

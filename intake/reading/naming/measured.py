@@ -44,6 +44,34 @@ _LIKE = Decimal("0.04")
 """So much of the name may it be off."""
 
 
+_CALLED = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?<!so )(?:we|i|they|every(?:one|body)|people|guys|folks|all)"
+        r"(?: all| always| still| usually| here| just| keep)* (?:call(?:s|ing)?|say(?:ing)?)"
+        r" (?:it|this|them|that) | nennen (?:wir|alle)(?: es| ihn)?",
+        r"sagen (?:wir|alle) | (?:wir|alle) (?:nennen|sagen)(?: es| dazu| das)? | heißt (?:das|es)",
+        r"(?:on|nous) (?:l['’]|les? )appel(?:le|ons) | l[oe]s? llamamos | l[oi] chiamiamo"
+        r" | (?:we|wij) noemen (?:dat|het|die) | noemen (?:we|wij) (?:dat|het|die)",
+    )
+    + r"(?: just| always| nur| immer| toujours| siempre| sempre| altijd)?"
+    + r"(?: the| a| an| das| ein| le| du| el| il| de| een)? $"
+)
+
+
+def set_names_aside(layout: Layout) -> None:
+    """'1.9 OD x .145 ... (I keep calling it two inch)': a name behind the size measures nothing."""
+    for figure in layout.figures[2:]:
+        before, after = layout.figures[figure.index - 1], layout.after(figure)
+        if figure.link == "times" or figure.row is not None:
+            continue
+        if after is not None and after.link == "times":
+            continue  # "we call it the big one: 60 x 2"
+        begin = max(before.end, layout.sentence_start(figure.sentence))
+        if _CALLED.search(layout.words(begin, figure.start).casefold()):
+            figure.give("noise", "cue")
+
+
 def hear_measured(layout: Layout) -> None:
     """Mark what was measured as putting the trade name right."""
     for figure in layout.figures:

@@ -18,7 +18,11 @@ PIPE = "pipe"
 COPPER = "copper trade size"
 CONDUIT = "conduit trade size"
 _CONDUIT = whole_words("emt | conduit")
-_NOMINAL_WORDS = whole_words("pipe | nominal | black iron | iron pipe")
+_NOMINAL_WORDS = whole_words(
+    r"pipe | nominal | black iron | iron pipe | gas barrel | gasbui(?:s|zen) | gasrohr\w*",
+    r"tubes? (?:de )?gaz | tub[oi]s? (?:de |da )?gas",
+)
+"""Gas tube is threaded pipe by its name: 'anderhalf duims gasbuis'."""
 _REAL = whole_words(r"od | o\.d\.? | outside | actual | measures | caliper\w* | across | true")
 _COPPER = whole_words("copper")
 _PLUMBING = whole_words("type [klm] | pipe | plumbing | water | refrigeration | nominal | trade")

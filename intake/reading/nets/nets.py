@@ -21,6 +21,7 @@ from .denied import denied
 from .meant import doubt_meant
 from .near import nearly_one
 from .one_of_them import not_that, of_which
+from .one_of_two import one_of_two
 from .own_beside import doubt_taken_over
 from .picks import picks_unheard
 from .preferred import preferred
@@ -184,11 +185,19 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
             continue
         if any(f.line == od.line and f.index < od.index for f in group.slots.get("wall", ())):
             continue  # "Wall 2 mm: 42.4 (R100), 48.3 (R120)"
+        on_it = any(slot_of(f) == "clr" and f.line == od.line for f in own)
         named = any(slot_of(f) == "clr" and f.how not in _UNNAMED for f in own)
+        named = named or (on_it and _is_on_its_line(groups[number - 1]))  # "1-1/2 on the 5 die"
         if opens_line(layout, od) and (named or is_item(layout, od)):
             continue  # a line of a list: '2" on a 4" CLR'
         if any("wall" in other.slots and "wall" not in other.shared for other in groups[:number]):
             yield group, WEAKLY_TOLD
+
+
+def _is_on_its_line(group: Group) -> bool:
+    """Whether OD and radius of a size stand on one line: its neighbour's line may be alike."""
+    od, radius = group.slots.get("od"), group.slots.get("clr")
+    return bool(od and radius) and "clr" not in group.shared and od[0].line == radius[0].line
 
 
 def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
@@ -250,6 +259,7 @@ def _named(layout: Layout, figure: Figure) -> set[Role]:
 
 
 _NETS = (
+    one_of_two,
     _two_kinds,
     _two_diameters,
     *PUTTING_RIGHT,

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from ...late_pattern import late_pattern
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .words import (
+    MANDREL,
     OF_WHICH,
     ONLY,
     OTHER_LATER,
@@ -17,14 +18,22 @@ from .words import (
 
 ONLY_ONE = "the message seems to ask for one of its sizes only"
 _ONLY_FAR = 60
+_CLAUSE_END = late_pattern(
+    r"[.;:?!\n]|,(?! (?:those|these|they|that|it|which|die|diese|das|ceux|celles|c'est|es[ao]s?"
+    r"|quell[aei]|dat)\b)"
+)
+"""'A mandrel for the lead-in bends only, those are 1-7/8 CLR' is one clause."""
 
 
 def not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
     named: dict[Decimal, set[int]] = {}
+    radii: dict[Decimal, set[int]] = {}
     for number, group in enumerate(groups):
         for held in (*group.slots.get("od", ()), *group.slots.get("wall", ())):
             named.setdefault(held.number.value, set()).add(number)
+        for held in group.slots.get("clr", ()):
+            radii.setdefault(held.number.value, set()).add(number)
     meant: set[int] = set()
     for figure in layout.figures:
         if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
@@ -32,9 +41,11 @@ def not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, s
         begin = max(layout.sentence_start(figure.sentence), figure.start - _ONLY_FAR)
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
-        said = re.split(r"[,.;:?!\n]", layout.words(begin, figure.start))[-1]
+        said = _CLAUSE_END.split(layout.words(begin, figure.start))[-1]
         if ONLY.search(said):
             meant |= named.get(figure.number.value, set())
+            if MANDREL.search(said):  # "a mandrel for the lead-in bends only, those are 1-7/8 CLR"
+                meant |= radii.get(figure.number.value, set())
     if meant:
         yield from ((g, ONLY_ONE) for number, g in enumerate(groups) if number not in meant)
 

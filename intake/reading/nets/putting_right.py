@@ -11,9 +11,10 @@ from itertools import pairwise
 from ..said.put_right import is_alone
 from ..sizes.groups import Group, Slot
 from ..text.figures import Figure, Layout
-from .words import CHANGED, PUTS_RIGHT, TAKES_BACK
+from .words import CHANGED, ONE_FOR, PUTS_RIGHT, TAKES_BACK
 
 PUT_RIGHT = "the message puts a figure right, and it is not clear which"
+_NEAR = 24
 _FAR = 160
 """Characters between two figures of one kind in which a word takes the first back."""
 
@@ -39,9 +40,19 @@ def _unmended(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, 
         return
     for first, second in pairwise(groups):
         known = first.doubtful or second.doubtful
-        if not known and _only_difference(first, second) is not None:
+        slot = _only_difference(first, second)
+        if not known and slot is not None and not _one_for_each(layout, first, second, slot):
             yield first, PUT_RIGHT
             yield second, PUT_RIGHT
+
+
+def _one_for_each(layout: Layout, first: Group, second: Group, slot: Slot) -> bool:
+    """'One for R 45 as before and one for R 60': both are wanted, whatever changed."""
+    figures = (first.slots[slot][0], second.slots[slot][0])
+    return all(
+        ONE_FOR.search(layout.words(max(0, figure.start - _NEAR), figure.start).casefold())
+        for figure in figures
+    )
 
 
 def _left_wrong(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:

@@ -33,6 +33,12 @@ ONLY = whole_words(
     "(?<!ainsi )(?<!même )(?<!alors )(?<!tandis )que pour",
     "solamente | únicamente | soltanto | solamente | alleen | enkel | slechts",
 )
+ONE_FOR = late_pattern(
+    r"\b(?:one|1|einer?n?|un[oae]?|één|een)\s(?:for|für|pour|para|per|voor)\s[^\d.;]{0,12}$"
+)
+MANDREL = whole_words(
+    r"mandrels? | (?:biege)?dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | doorn(?:en)?"
+)
 WANTED = whole_words(
     r"need\w* | want\w* | quot\w+ | mandrels? | after | brauch\w+ | benötig\w+ | dorne?",
     r"mandrins? | besoin | faut | mandril(?:es)? | necesit\w+ | mandrin[oi] | serv\w+",

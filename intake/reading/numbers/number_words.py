@@ -35,6 +35,7 @@ _LONE_INCH = late_pattern(
     re.IGNORECASE,
 )
 """'Inch, inch and a quarter and inch and a half': the first is one inch."""
+_OF_A_CIRCLE = re.compile(r"[\s-](?:circles?|turns?|rounds?|arcs?|rings?)\b", re.IGNORECASE)
 _PER_INCH = late_pattern(
     r"(?:[\d\"/-]\s?|\b(?:per|square|cubic|every|of|half|quarter|eighths?|sixteenths?|a|the|by)\s)$",
     re.IGNORECASE,
@@ -85,6 +86,8 @@ def _spoken(parts: list[tuple[str, int, int]], text: str) -> Number | None:
         used = 1 + len(digits)
         return number(used, Decimal("0." + "".join(digits)), "decimal") if digits else None
     bare = _part(names, 0, needs_and=False)
+    if bare and bare[0] == 1 and _OF_A_CIRCLE.match(text, parts[0][2]):
+        return None  # "a series of quarter circles"
     if bare and (names[0] != "half" or names[1:2] in (["inch"], ["an"])):
         return number(bare[0], bare[1], "words")
     behind_oh = _whole(names[1:]) if names[0] in ("oh", "zero") else None

@@ -18,8 +18,12 @@ _ENGLISH = late_pattern(
     r"\b(?:only|just|do|take|want|need|quote|price|go with|have|nur|nehmen|after|looking for)\s"
     r"(?:need\s|after\s|want\s)?(?:(?:a mandrel|one|a price) (?:for|on) )?(?:(?:for|on)\s)?"
     r"(?:the|den|die|das|de|het)\s(?P<rank>big|bigg|larg|small|thick|thinn|thin|groß|größ|klein)"
-    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|of the (?:two|lot|three)|of (?:these"
-    rf"|those|them)))?{ENDS}",
+    rf"(?:(?P<more>e?re?n?)|e?ste?n?)(?:\s(?:one|tube|size|die|former|radius"
+    rf"|of the (?:two|lot|three)|of (?:these|those|them)))?{ENDS}",
+)
+_WANTED_BEHIND = late_pattern(
+    r"\bthe\s(?P<rank>bigg|larg|small)er?(?:\s(?:one|die|former|radius|size))?\s(?:is|would be)\s"
+    r"(?:the one|what)\s(?:i|we)(?:['’]d)?\s(?:want|need|like|are after|am after)\b"
 )
 _TOO_OF_US = (
     r"(?:(?:we|wir|ich|nous|noi|nosotros|wij|on)\s)?(?:(?:need|brauchen?|bräuchten|benötigen|besoin"
@@ -88,10 +92,28 @@ def picked_by_rank(words: str, groups: Sequence[Group]) -> set[int]:
     return found
 
 
+def rank_asked(words: str) -> str:
+    """'large' or 'small' where words ask for the larger or the smaller of two, 'only for the bigger
+    one please'; '' where they don't, or ask for both."""
+    spaced = " ".join(words.split()).casefold()
+    if _SAID_TOO.search(spaced) or _OF_EACH.search(spaced):
+        return ""
+    asked: set[str] = set()
+    for pattern, name in ((_ENGLISH, "rank"), (_OTHERS, "word"), (_WANTED_BEHIND, "rank")):
+        for match in pattern.finditer(spaced):
+            clause = clause_of(spaced, match.start(), match.end())
+            if not NO_REQUEST.search(clause) and not match[name].startswith(_BY_WALL):
+                asked.add("small" if match[name].startswith(_LEAST) else "large")
+    return asked.pop() if len(asked) == 1 else ""
+
+
 def _ranked(groups: Sequence[Group], rank: str, *, strict: bool) -> set[int]:
-    """The one size of that rank. 'Thin' is of the wall where walls differ; ``strict`` where the OD
-    must not say otherwise: 'das dünnere Rohr' may speak of either."""
+    """The one size of that rank, of one tube by its radius. 'Thin' is of the wall where walls
+    differ; ``strict`` where the OD must not say otherwise: 'das dünnere Rohr' may be either."""
     by_od = _extreme(groups, "od", least=rank.startswith(_LEAST))
+    ods = {group.slots["od"][0].number.value for group in groups if "od" in group.slots}
+    if not by_od and len(ods) < 2 and not rank.startswith(_BY_WALL):
+        return _extreme(groups, "clr", least=rank.startswith(_LEAST))
     if not rank.startswith(_BY_WALL):
         return by_od
     by_wall = _extreme(groups, "wall", least=rank.startswith(_LEAST))

@@ -6,6 +6,7 @@ The radius that is picked stays, the others of its list measure nothing.
 from __future__ import annotations
 
 from ...late_pattern import late_pattern
+from ..picking.by_rank import rank_asked
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import any_of
 from ..text.roles import RADIUS_ROLES
@@ -25,6 +26,15 @@ _PICKS = any_of(
     r"(?:gebruiken|nemen|kiezen)(?: we| wij)?",
 )
 _PICKED_AHEAD = late_pattern(rf"\b{_PICKS}\s{_THE}$")
+_MANDREL_FOR = late_pattern(
+    r"\b"
+    + any_of(
+        r"mandrels?(?: is| are)? (?:for|on) | (?:biege)?dorne? für | mandrins? (?:pour|sur)",
+        r"mandril(?:es)? para | mandrin[oi] per | doorn(?:en)? voor",
+    )
+    + rf"\s{_THE}$"
+)
+"""'Our dies are 3, 4.5 and 6 CLR. So a mandrel for the 3', and none of the others is said again."""
 _WILL = (
     r"(?:would|will|shall|is going to|is|wird|wäre|ist|sera|serait|será|sería|sarà|sarebbe|wordt)"
 )
@@ -37,6 +47,11 @@ _PICKED_BEHIND = late_pattern(
 _NOT_SO = late_pattern(
     r"\b(?:not|never|can'?t|won'?t|don'?t|nicht|pas|no|non|niet|if|wenn|si|se|als)\b"
 )
+_IS_THERE = late_pattern(
+    r"\b(?:have|has|had|got|own|already|made|sold|bought|habe[nt]?|hatten?|schon|bereits|avons|ai|déjà"
+    r"|tenemos|tengo|ya|abbiamo|ho|già|hebben|heb|al|reeds)\b"
+)
+_PAIR = 2
 _MOST = 200
 """Of so many figures nobody says in prose which radius is picked."""
 _BEFORE, _AFTER = 40, 60
@@ -50,7 +65,9 @@ def hear_radius_picked(layout: Layout) -> None:
     for run in _lists(layout):
         values = [figure.number.value for figure in run]
         for figure in layout.figures[run[-1].index + 1 :]:
-            if values.count(figure.number.value) != 1 or not _is_picked(layout, figure):
+            if values.count(figure.number.value) != 1 or not (
+                _is_picked(layout, figure) or _has_its_mandrel(layout, figure, run)
+            ):
                 continue
             kept = run[values.index(figure.number.value)]
             if figure.unit not in (None, kept.unit):
@@ -60,6 +77,20 @@ def hear_radius_picked(layout: Layout) -> None:
                     other.give("noise", "list")
             figure.give("noise", "same")
             break
+        else:
+            _pick_by_rank(layout, run)
+
+
+def _pick_by_rank(layout: Layout, run: list[Figure]) -> None:
+    """'We have two dies, R 85 and R 127. Only for the bigger one please': of one tube."""
+    ods = {figure.number.value for figure in layout.figures if figure.role == "od"}
+    if len(run) != _PAIR or len(ods) > 1 or len({figure.unit for figure in run} - {None}) > 1:
+        return
+    rank = rank_asked(layout.text[run[-1].end :])
+    if rank:
+        pick = min if rank == "small" else max
+        kept = pick(run, key=lambda figure: figure.number.value)
+        next(figure for figure in run if figure is not kept).give("noise", "list")
 
 
 def _lists(layout: Layout) -> list[list[Figure]]:
@@ -76,6 +107,22 @@ def _lists(layout: Layout) -> list[list[Figure]]:
         else:
             runs.append([figure])
     return [run for run in runs if len(run) > 1]
+
+
+def _has_its_mandrel(layout: Layout, figure: Figure, run: list[Figure]) -> bool:
+    """Whether a mandrel for that radius is spoken of, and none for another one of the list."""
+    others = {other.number.value for other in run} - {figure.number.value}
+    later = layout.figures[run[-1].index + 1 :]
+    if any(other.number.value in others for other in later) or figure.link in LISTED:
+        return False
+    following = layout.after(figure)
+    if following is not None and following.link in (*LISTED, "times"):
+        return False
+    begin = max(layout.figures[figure.index - 1].end, figure.start - _BEFORE)
+    ahead = " ".join(layout.words(begin, figure.start).casefold().split()) + " "
+    if _NOT_SO.search(ahead) or _IS_THERE.search(ahead):
+        return False  # "we already have a mandrel for the 3"
+    return _MANDREL_FOR.search(ahead) is not None
 
 
 def _is_picked(layout: Layout, figure: Figure) -> bool:

@@ -1,7 +1,9 @@
 """A figure said elsewhere, called wrong, and the right one behind it: 'I said 40 radius on the
 phone - wrong, 38.1', 'am Telefon habe ich 80 gesagt, das war falsch: 76'.
 
-All three must be there: who said it, that it is wrong, and a figure of like size behind.
+All three must be there: who said it, that it is wrong, and a figure of like size behind. A length
+that is to be ignored ('forget the 3.5 CLR, I had measured the wrong edge: it comes out at 3') is
+put right by what was found since.
 """
 
 from __future__ import annotations
@@ -10,6 +12,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
+from ..text.length_named import length_named
 from ..text.patterns import any_of
 
 _SAID = any_of(
@@ -49,6 +52,29 @@ _WRONG_BETWEEN = late_pattern(
     rf"(?:(?:and|but|und|et|y|e|en|sorry|,)\s)?(?:{_NOW}\s)?"
     r"(?:(?:an?|the|ein|le|la|el|il|de|r|clr|radius|wall|od|ø)[\s=:]{1,2}){0,2}(?:r|ø)?$"
 )
+_IGNORED = late_pattern(
+    r"\b"
+    + any_of(
+        r"ignore | disregard | forget | scratch | scrap | never mind | vergessen sie | vergesst",
+        r"vergiss | ignorieren sie | oubliez | ignorez | olvid[ea]n? | ignoren | dimentichi",
+        r"ignori | lasci\w{0,3} (?:stare|perdere) | vergeet | negeer",
+    )
+    + r"\b[^.;!?\d]{0,40}$"
+)
+_IGNORED_BEHIND = late_pattern(r"^[^.;!?\d]{0,30}\b(?:vergessen|ignorieren|streichen)\b")
+_FOUND = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:comes?|came|works?|worked|turns?|turned) (?:out )?(?:at|to|as)? | measured again",
+        r"it's | it is | that's | should (?:be|have been) | make (?:it|that) | call it | is | use",
+        r"kommt?(?: auf| man auf)? | ergibt | ist | sind | macht | gemessen",
+        r"(?:cela|ça) (?:fait|donne) | c'est | on (?:trouve|obtient) | est | mesuré",
+        r"sale | salen | da | son | es | queda en | me da | viene | vengono | risulta | sono | è",
+        r"komt? (?:uit )?(?:op)? | het is | is | wordt",
+    )
+    + r"\s?(?:now |jetzt |also |de |an? |about )?:?$"
+)
+_IGNORED_FAR = 170
 _LEAST, _MOST = Decimal("0.3"), Decimal("3.4")
 _AHEAD = 72
 _BETWEEN = 110
@@ -69,6 +95,26 @@ def hear_said_elsewhere(layout: Layout) -> None:
         old.negated = new.corrects = True
         new.link = "apart"
         layout.given_up.append((old, new))
+
+
+def hear_ignored(layout: Layout) -> None:
+    """Have what was found since take the place of a length that is to be ignored."""
+    for old, new in zip(layout.figures, layout.figures[1:], strict=False):
+        behind = layout.words(old.end, new.start)
+        role = length_named(layout.words(max(0, old.start - 24), old.start) + behind[:14])
+        if role is None or new.start - old.end > _IGNORED_FAR:
+            continue
+        ignored = _IGNORED.search(_ahead(layout, old)) or _IGNORED_BEHIND.search(behind)
+        if not ignored or not _are_alike(old, new) or not _FOUND.search(behind.rstrip()):
+            continue
+        after = layout.after(new)
+        if after is not None and after.link == "times":
+            continue
+        if length_named(behind[14:] + layout.words(new.end, new.end + 12)) not in (None, role):
+            continue
+        old.negated = new.corrects = True
+        new.link = "apart"
+        new.give(role, "changes")
 
 
 def _ahead(layout: Layout, figure: Figure) -> str:

@@ -76,14 +76,14 @@ def _widest(lines: list[str]) -> list[int]:
     begin = 0
     for number in range(len(lines) + 1):
         if number == len(lines) or not lines[number].strip():
-            most = max((len(line.rstrip()) for line in lines[begin:number]), default=0)
+            most = max((len(line.strip()) for line in lines[begin:number]), default=0)
             found[begin:number] = [most] * (number - begin)
             begin = number + 1
     return found
 
 
 def _is_broken(line: str, following: str, widest: int) -> bool:
-    said = line.rstrip()
+    said = line.strip()
     if not _SHORTEST <= len(said) <= _LONGEST or not following.strip():
         return False
     if said[-1] in ".!?:;" or _ROW.search(said) or _ROW.search(following):

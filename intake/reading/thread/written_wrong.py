@@ -25,6 +25,13 @@ _SAID = late_pattern(
         "(?:heb|had|hebben|hadden) (?:ik|we|wij) | (?:ik|we|wij) (?:heb|had|hebben|hadden)",
         "(?:schreef|schreven|zei|zeiden|noemde|noemden) (?:ik|we|wij)",
         "(?:ik|we|wij) (?:schreef|schreven|zei|zeiden)",
+        # A colleague, whose inquiry somebody else goes on with.
+        r"(?:he|she|they|[a-z]{2,12}) (?:wrote|said|put(?: down)?|told you|gave you|stated)",
+        r"(?:er|sie|kollege|kollegin|[a-z]{2,12}) (?:schrieb|nannte|hatte|hat)",
+        r"(?:il|elle|on|[a-zé]{2,12}) (?:a|avait) (?:mis|écrit|indiqué|dit|noté|donné|marqué)",
+        "(?:puso|escribió|dijo|indicó|(?:ha|había) (?:puesto|escrito|dicho|indicado))",
+        "(?:ha|aveva) (?:messo|scritto|detto|indicato|dato|segnato|riportato) | scrisse",
+        r"(?:hij|zij|ze|[a-z]{2,12}) (?:schreef|zei|noemde|had|heeft)",
     )
     + r"\b[^.;:?!\d]{0,40}$"
 )
@@ -56,12 +63,16 @@ _BUT_IS = late_pattern(
         r"(?:ma|e|però|invece|mentre|in realtà)(?: invece| in realtà)? (?:sono|è|erano|era|deve"
         r" essere)",
         r"(?:het|dat) (?:is|zijn|was|moet|moest)(?: \w+)?",
+        # What is there: 'maar in de werkplaats ligt', 'but on the rack there is'.
+        r"(?:there['’]?s|there is|i (?:measured|measure|get)|it measures|liegt|messe ich|gemessen"
+        r"|il y a|je mesure|hay|mido|mide|c['’]è|ho misurato|misura|ligt|staat|meet ik|gemeten)",
     )
     + r"(?: actually| really| in fact| only| just| aber| nur| doch| en fait| en realidad| in realtà"
     r"| maar| echt| eigenlijk| zijn| sein| wel)* ?(?:an?|the|about)?\s*$"
 )
 _AUXILIARY = late_pattern(
     r"\b(?:habe|hatte|haben|hatten|hab|heb|had|hebben|hadden) (?:ich|wir|ik|we|wij)\b"
+    r"|\b(?:er|sie|kollege|kollegin|hij|zij|ze) (?:hat|hatte|had|heeft)\b"
     r"|\b(?:ich|wir|ik|we|wij) (?:habe|hatte|haben|hatten|hab|heb|had|hebben|hadden)\b"
 )
 _PARTICIPLE = late_pattern(

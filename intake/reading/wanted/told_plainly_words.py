@@ -91,16 +91,15 @@ SOMEBODY_ELSES = whole_words(
     rf"(?:(?:my|his|her|our|a|your|the) (?:\w+ )?)?{_KIN}(?: (?!(?:and|or|to"
     rf"|who wants)\b)\S+){{0,4}}?"
     r" (?:runs?|bends?|uses?|used|owns?|did|swears|bought)",
-    rf"(?:my|a|our) {_KIN}(?: \S+){{0,2}}? (?:has|have|got)\b[^.;]{{0,60}}(?:his|her"
-    rf"|their) (?:problem|own"
-    r"|business|thing|job)",
+    rf"(?:(?:my|a|our|also) )?{_KIN}(?: \S+){{0,2}}? (?:has|have|got)\b(?:[^.;]|\.\d){{0,60}}"
+    r"(?:his|her|their) (?:problem|own|business|thing|job)",
     rf"(?:my|a|our) {_KIN}(?: \S+){{0,2}}? (?:has|have|got) (?:one of yours|your)",
     rf"(?:made|built|did|sold|turned) (?:\S+ ){{0,4}}(?:for )?(?:my|a|one of my) {_KIN}",
     r"(?:mein|ein|unser)\w* (?:freund|kumpel|nachbar|bekannter|schwager|bruder)\w*"
     r"(?: von (?:mir|uns))? (?:fährt|biegt|nimmt|benutzt)",
-    r"(?:mon|un|notre) (?:ami|voisin|copain|frère|beau-frère) (?:cintre|utilise|fait)",
-    r"(?:mi|un|nuestro) (?:amigo|vecino|cuñado|hermano) (?:usa|curva|dobla)",
-    r"(?:il mio|mio|un) (?:amico|vicino|cognato|fratello) (?:usa|piega|curva)",
+    r"(?:mon|un|notre) (?:ami|voisin|copain|frère|beau-frère) (?:cintre|utilise|fait|a du)",
+    r"(?:mi|un|nuestro) (?:amigo|vecino|cuñado|hermano) (?:usa|curva|dobla|tiene)",
+    r"(?:il mio|mio|un) (?:amico|vicino|cognato|fratello) (?:usa|piega|curva|ha)",
     r"(?:mijn|een) (?:vriend|buurman|zwager|broer|maat) (?:gebruikt|buigt|rijdt)",
 )
 """'My buddy runs 1.5 x .095 on his sand rail'."""
