@@ -53,7 +53,9 @@ _CORRECTION = whole_words(
 )
 _WEAK = whole_words(
     r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,)",
-    r"(?<![a-z] )no(?= (?:\d|\.\d)) | no(?=,? (?:it's|make|sorry|that's))",
+    # "no 2: 60 OD" is the second of a list
+    r"(?<![a-z] )no(?= (?:\d|\.\d))(?! \d\d?(?:\s?[:)]|\s[–-]\s))",
+    "no(?=,? (?:it's|make|sorry|that's))",
     r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
     "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "that(?:'?s| is| was)? (?:wrong|not right|incorrect) | thats not (?:it|right)",
