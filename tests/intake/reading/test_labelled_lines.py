@@ -30,6 +30,9 @@ GAUGE_LISTS = [  # BWG 11, 13, 14, 16, 18: .120, .095, .083, .065, .049 in
 ]  # fmt: skip
 
 SHORT_WORDS = [
+    case("int-x-ext", "Tube cuivre 12 x 14 (int. x ext.), rayon 42 mm. Un mandrin.", mm("14", "1", "42")),
+    case("ext-x-int", "Tube inox 30 x 26 (ext x int), rayon 90 mm. Un mandrin.", mm("30", "2", "90")),
+    case("int-x-est", "Tubo 26 x 30 (int. x est.), raggio 90 mm. Un mandrino.", mm("30", "2", "90")),
     case("r75c", "Mandrel for od50 t1.5 r75c, 1.4301", mm("50", "1.5", "75")),
     case("r4.5c", "Mandrel for 1.5 x .065 r4.5c please", inch("1.5", "0.065", "4.5")),
     case("heated-to-75c", "Mandrel for 20 x 2 r 60, we heat it to 75c", mm("20", "2", "60")),
