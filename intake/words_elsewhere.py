@@ -190,9 +190,9 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
         (6, r"\b(?:können|könnten|würden) sie [^.?\n]{0,40}\b(?:schweißen|reparieren|löten|flicken|"
             r"geradebiegen)\b|\b(?:pouvez|pourriez)-vous (?:me |nous |le |la |les |aussi )*(?:"
             r"souder|réparer|redresser|braser)|\b(?:pueden?|podrían?|puedes|podéis) (?:\w+ )?(?:"
-            r"soldar|reparar|arreglar|enderezar)|\b(?:potete|può|potreste|potrebbe) (?:\w+ )?(?:saldar|"
-            r"riparar|raddrizzar|aggiustar)|\b(?:kunt|kunnen|zou|wilt) (?:u|jullie) [^.?\n]{0,40}\b"
-            r"(?:lassen|repareren|solderen)\b"),
+            r"soldar|reparar|arreglar|enderezar)|\b(?:potete|può|potreste|potrebbe) (?:\w+ )?(?:"
+            r"saldar|riparar|raddrizzar|aggiustar)|\b(?:kunt|kunnen|zou|wilt) (?:u|jullie) "
+            r"[^.?\n]{0,40}\b(?:lassen|repareren|solderen)\b"),
         (6, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
             r"teile)\b|\brohre für uns biegen\b|\bverkaufen sie (?:auch )?(?:rohre?|stahl)|"
             r"\b\d+ (?:m|meter) (?:rohr|\d)|\bcintrage (?:à façon|de pièces)|\bsous-traitan|"

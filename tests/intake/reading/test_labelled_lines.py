@@ -44,6 +44,15 @@ SHORT_WORDS = [
     case("no-corrects", "1.5 x .065, clr 5. no 5.5 clr. One mandrel.", inch("1.5", "0.065", "5.5")),
 ]  # fmt: skip
 
+ROUND_TUBE = [  # a point was lost, but no rectangle is meant
+    case("round-en", "A mandrel for round tube 25 x 15 mm, clr 50.", mm("25", "1.5", "50", "wall")),
+    case("round-it", "Serve un mandrino per tubo tondo inox 304, 25 x 15, curva R50 in asse.", mm("25", "1.5", "50", "wall")),
+    case("round-de", "Dorn für Rundrohr 25 x 15, R 50.", mm("25", "1.5", "50", "wall")),
+    case("round-bore", "Mandrin pour tube rond 12 x 14, R 42.", mm("14", "1", "42")),
+    case("not-round", "A mandrel for tube 25 x 15 mm, clr 50.", mm("25", "1.5", "50", "shape wall")),
+    case("half-round", "A mandrel for half round tube 25 x 15 mm, clr 50.", mm("25", "1.5", "50", "shape wall")),
+]  # fmt: skip
+
 MADE_A_WEEK = [  # output is no radius
     case("rails-a-week", "25.4 mm tube, 1.2 mm wall, brass. 2 mandrels. Rails per week about 150.", mm("25.4", "1.2")),
     case("annual-volume", "25.4 x 1.2 mm brass tube. 2 mandrels. Annual volume around 150.", mm("25.4", "1.2")),
@@ -60,7 +69,8 @@ TO_BEND = [
 
 
 @pytest.mark.parametrize(
-    ("text", "sizes"), [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *MADE_A_WEEK, *TO_BEND]
+    ("text", "sizes"),
+    [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *ROUND_TUBE, *MADE_A_WEEK, *TO_BEND],
 )
 def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)
