@@ -242,7 +242,7 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\b(?:box|carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
             r"\b(?:customs|freight company|driver|post office|delivery man)\b|"
             # "Which carrier do you use?", "can I collect, or is it carrier only?" are questions.
-            r"(?<!which )(?<!what )(?<!by )(?<!own )\b(?:carrier|courier)\b(?! (?:only|service|or)\b)|"
+            r"(?<!which )(?<!what )(?<!by )(?<!own )\b(?:carrier|courier)\b(?! (?:only|or)\b)|"
             r"\b(?:front desk|sign for|dropped off|left at|at the dock|loading dock|returned to "
             r"sender|shipping label|will call)\b|\bbill of lading\b"),
         (3, r"\b(?:lieferschein|warenbegleit\w*|handelsrechnung|paket|zoll(?:amt|papiere|"

@@ -71,9 +71,9 @@ _TUBE_IS_ROUND = late_pattern(
 )
 """What is square then is something else: 'the tube is round, it's the brackets that are square'."""
 _ROUND_TUBE = late_pattern(
-    r"\b(?<!half[ -])(?:round (?:\w{1,12} )?(?:tub(?:e|es|ing)|pipes?)|rundrohre?s?|runde[nsr]? rohr"
-    r"|tubes? (?:\w{1,12} )?ronds?|tubos? (?:\w{1,12} )?redondos?|tub[oi] (?:\w{1,12} )?tond[oi]"
-    r"|ronde (?:\w{1,12} )?(?:buis|buizen)|rondbuis)\b[^.;\n]{0,30}$",
+    r"\b(?<!half[ -])(?:round (?:\w{1,12} )?(?:tub(?:e|es|ing)|pipes?)|rundrohre?s?|runde[nsr]? "
+    r"rohr|tubes? (?:\w{1,12} )?ronds?|tubos? (?:\w{1,12} )?redondos?|tub[oi] (?:\w{1,12} )?"
+    r"tond[oi]|ronde (?:\w{1,12} )?(?:buis|buizen)|rondbuis)\b[^.;\n]{0,30}$",
     re.IGNORECASE,
 )
 _BEFORE, _AFTER = 40, 30

@@ -12,6 +12,8 @@ from ..text.patterns import whole_words
 
 _CORRECTION = whole_words(
     r"(?<![a-z] )no(?=, (?:\d|\.\d))",
+    r"(?:sorry|oh|ah|oops|whoops|er|um|erm),? (?:no|nope|nee|nein)(?=[,.:]? \W?\.?\d)",
+    r"(?:désolée?|scus[ai]|perdona|perdone),? non?(?=[,.:]? \W?\.?\d)",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     r"nein,? (?:moment|halt|stopp?|warte\w*|doch nicht|quatsch|falsch|sorry) | ach nein"

@@ -44,6 +44,16 @@ SHORT_WORDS = [
     case("no-corrects", "1.5 x .065, clr 5. no 5.5 clr. One mandrel.", inch("1.5", "0.065", "5.5")),
 ]  # fmt: skip
 
+SORRY_NO = [  # BWG 11 and 13: .120, .095 in; SWG 12: .104 in
+    case("sorry-no-swg", "A mandrel for 1 inch tube, 3 inch clr.\n10 swg\nsorry no. 12 swg", inch("1", "0.104", "3")),
+    case("sorry-no-comma", "A mandrel for 1 inch tube, 3 inch clr, wall .120. Sorry no, .095", inch("1", "0.095", "3")),
+    case("oh-no", "A mandrel for 1 inch tube, 3 inch clr, 11 ga. Oh no. 13 ga.", inch("1", "0.095", "3")),
+    case("desole-non", "Tube 25 mm, rayon 75, paroi 3 mm. Désolé, non, 2,5 mm. Un mandrin.", mm("25", "2.5", "75")),
+    case("scusi-no", "Tubo 25 mm, raggio 75, parete 3 mm. Scusi no, 2,5 mm. Un mandrino.", mm("25", "2.5", "75")),
+    case("sorry-nee", "Buis 25 mm, straal 75, wand 3 mm. Sorry nee, 2,5 mm. Een doorn.", mm("25", "2.5", "75")),
+    case("sorry-no-drawing", "1.5 x .065, clr 4.5. Sorry, no drawing yet. One mandrel.", inch("1.5", "0.065", "4.5")),
+]  # fmt: skip
+
 ROUND_TUBE = [  # a point was lost, but no rectangle is meant
     case("round-en", "A mandrel for round tube 25 x 15 mm, clr 50.", mm("25", "1.5", "50", "wall")),
     case("round-it", "Serve un mandrino per tubo tondo inox 304, 25 x 15, curva R50 in asse.", mm("25", "1.5", "50", "wall")),
@@ -70,7 +80,7 @@ TO_BEND = [
 
 @pytest.mark.parametrize(
     ("text", "sizes"),
-    [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *ROUND_TUBE, *MADE_A_WEEK, *TO_BEND],
+    [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *SORRY_NO, *ROUND_TUBE, *MADE_A_WEEK, *TO_BEND],
 )
 def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)
