@@ -51,6 +51,7 @@ MESSAGES_BEFORE: list[tuple[str, str, int, str]] = [
     ("shipping", "Which carrier do you use?", 0, Q),
     ("worn", "Can you repair a worn mandrel?", 0, Q),
     # -- neither
+    ("Hours", "Are you open on Saturday? I could pick up my order in person.", 0, N),
     ("Parcel", "The carrier says the box was refused. Can you check?", 0, N),
     ("Chair", "The leg of my chair has come off. Could you weld it back on?", 0, N),
     ("Gate", "My gate has a bent bar, can you straighten it? I live nearby.", 0, N),
