@@ -42,6 +42,7 @@ _STREET = Late(
     [
         rf"\b\d{{1,5}}[a-z]?\s(?:(?:[^\W\d_]|\d{{1,3}}(?:st|nd|rd|th)\b)[\w.'-]{{0,20}}\s){{1,3}}(?:{any_of(words.STREETS_AFTER)})\b"
         rf"|(?<!\w)(?:{any_of(words.STREETS_BEFORE)})\s[^\d\n]{{0,40}}\d"
+        rf"|^\s*(?:{any_of(words.PREMISES)})\s\d{{1,3}}(?:\s?[-–/&]\s?\d{{1,3}})?[a-z]?,\s(?-i:[A-ZÀ-Þ])"
         r"|[^\W\d_](?:straße|strasse|str\.|weg|platz|allee|gasse|straat|laan|kade|gatan|vägen|vej)\s\d"
     ],
     re.IGNORECASE,

@@ -182,6 +182,17 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"(?! ?(?:p\.? ?a\b|[=:/]|per (?:year|annum|month|week|day|hour|shift)|an? (?:year|"
             r"month|week|day)|each (?:year|month|week)|yearly|annually))"),
         (6, r"\bdo (?:you|u|ya) (?:guys |folks )?(?:also )?(?:bend|do (?:any )?bending)\b"),
+        # A neighbour with something broken.
+        (6, r"\b(?:can|could|would|will|do) (?:you|u|ya|someone|anyone)(?: guys| folks| please| be "
+            r"able to| also){0,2} (?:(?:weld|repair|mend|straighten|braze|solder|patch)(?: up)? (?:"
+            r"it|this|that|them|one|an?|the|my|our|some|gates?|chairs?|bikes?)|fix (?:it|this|that|"
+            r"them|my|our)|powder ?-?coat)\b"),
+        (6, r"\b(?:können|könnten|würden) sie [^.?\n]{0,40}\b(?:schweißen|reparieren|löten|flicken|"
+            r"geradebiegen)\b|\b(?:pouvez|pourriez)-vous (?:me |nous |le |la |les |aussi )*(?:"
+            r"souder|réparer|redresser|braser)|\b(?:pueden?|podrían?|puedes|podéis) (?:\w+ )?(?:"
+            r"soldar|reparar|arreglar|enderezar)|\b(?:potete|può|potreste|potrebbe) (?:\w+ )?(?:"
+            r"saldar|riparar|raddrizzar|aggiustar)|\b(?:kunt|kunnen|zou|wilt) (?:u|jullie) "
+            r"[^.?\n]{0,40}\b(?:lassen|repareren|solderen)\b"),
         (6, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
             r"teile)\b|\brohre für uns biegen\b|\bverkaufen sie (?:auch )?(?:rohre?|stahl)|"
             r"\b\d+ (?:m|meter) (?:rohr|\d)|\bcintrage (?:à façon|de pièces)|\bsous-traitan|"

@@ -139,6 +139,8 @@ TRADE = (
     r"\bconsegna|\bspedi|\blevertijd|\bprijs|\bangebot|\bskonto|\brabatt|\boffre\b|\bdevis\b|"
     r"\boferta|\bofferta|\bofferte\b|\bmindermeng|\bmindestbestell|\bzuschlag|\bclosed\b|"
     r"\bbetriebsferien|\bgeöffnet|\bouverts?\b|\bferm[ée]|\babiert|\bcerrad|\baperti\b|\bchius|"
+    r"\b(?:are|is|will) (?:you|the (?:works|shop|office|counter)) (?:be )?open\b|\bwhich carrier\b|"
+    r"\b(?:can|could|may|do) (?:i|we|you|my driver) (?:still |also )?collect\b|\bcarrier only\b|"
     r"\babhol|\bafhalen|\brecoger\b|\bpick up\b|\britir|\bpreventiv|\bpresupuest|\bprijsopgave|"
     r"\bwycen|\bbetaling|\bverzend|\btermin|\bcen[ay]\b|\bkatalog|"
     r"\bcatálogo|\bsizes?\b|\bdrawing|\bsolid works|\bstep file",

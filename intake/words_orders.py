@@ -45,7 +45,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"\d{3,}\b[^.?\n]{0,24}\b(?:ships?|where is it|late|due|you said|status|delayed)\b|"
             r"\byou said (?:\w+ ){1,2}(?:weeks?|days?)\b|\bon week (?:two|three|four|five|\d)\b"),
         (5, r"\bwhere(?:'s| is|s|’s) (?:my|our|the) (?:\w+ ){0,2}(?:order|mandrels?|parcel|"
-            r"package|shipment|stuff|tool(?:ing)?|po)\b|\btracking\b"),
+            r"package|shipment|stuff|tool(?:ing)?|po)\b|\btracking\b|"
+            r"\b(?:pick(?:ing)? up|collect(?:ing)?|fetch) (?:my|our) (?:order|parcel|goods)\b"),
         (5, r"\b(?:has|have|did) (?:it|they|this|that|my|our|the|order|po|\w-?\d+)\b[^.?\n]{0,50}"
             r"\b(?:shipped?|sent|left|gone out|been dispatched|go out|dispatched)\b|\bwhen "
             r"(?:will|does|do|is|can|should|might) (?:i |we |you )?(?:it|my|our|the|po|order|"
@@ -240,7 +241,9 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"commercial invoice|paperwork|certificate of conformity|manual))\b|\bcame out blank\b|"
             r"\bdelivery note\b"),
         (3, r"\b(?:box|carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
-            r"\b(?:carrier|courier|customs|freight company|driver|post office|delivery man)\b|"
+            r"\b(?:customs|freight company|driver|post office|delivery man)\b|"
+            # "Which carrier do you use?", "can I collect, or is it carrier only?" are questions.
+            r"(?<!which )(?<!what )(?<!by )(?<!own )\b(?:carrier|courier)\b(?! (?:only|or)\b)|"
             r"\b(?:front desk|sign for|dropped off|left at|at the dock|loading dock|returned to "
             r"sender|shipping label|will call)\b|\bbill of lading\b"),
         (3, r"\b(?:lieferschein|warenbegleit\w*|handelsrechnung|paket|zoll(?:amt|papiere|"

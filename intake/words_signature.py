@@ -92,6 +92,14 @@ STREETS_BEFORE = (
     "zum", "route de", "p.o. box", "po box", "postfach", "postbus", "boîte postale", "unit",
     "suite", "industriestraße", "str.",
 )  # fmt: skip
+# With a number, and a comma and a name behind it: "Block 3, Dairy Road", "Nave 7, Polígono Sur".
+PREMISES = (
+    "block", "blk", "building", "bldg", "unit", "units", "bay", "gate", "hall", "shed", "plot",
+    "lot", "yard", "arch", "workshop", "hangar", "warehouse", "dock", "floor", "gebäude", "geb.",
+    "halle",
+    "tor", "bâtiment", "bât.", "bat.", "porte", "nave", "parcela", "portal", "puerta", "capannone",
+    "edificio", "lotto", "cancello", "gebouw", "hal", "loods", "poort", "kavel",
+)  # fmt: skip
 # A number of four figures before such a word is a grade, not a postcode: "4130 Chromoly".
 AFTER_A_GRADE = (
     "dom", "chromoly", "chrome", "moly", "steel", "stainless", "tube", "tubing", "pipe", "alloy",

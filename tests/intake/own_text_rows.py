@@ -13,6 +13,24 @@ CASES: list[tuple[str, dict[str, str], str, list[str], list[str]]] = [
         ["Yes, one please."],
         ["1.5", "4.5"],
     ),
+    *(
+        (
+            f"premises by number in a letterhead: {line}",
+            {},
+            f"One for 1.5 x .065, 4.5 CLR please.\n\nJo Park\n{line}\nm: 07700 900 142\n",
+            ["1.5 x .065, 4.5 CLR"],
+            [line],
+        )
+        for line in (
+            "Block 3, Dairy Road",
+            "Halle 5, Tor 4",
+            "Nave 7, Polígono Sur",
+            "Bâtiment 8, Zone Sud",
+            "Capannone 6, Zona Est",
+            "Loods 4a, Haven",
+            "Units 5-6, Mill Lane",
+        )
+    ),
     (
         "initials as quote marks",
         REPLY,

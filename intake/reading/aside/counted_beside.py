@@ -12,10 +12,31 @@ _OF_THESE = late_pattern(
     r"^\s*(?:(?:or so|odd)\s)?"
     + any_of(
         r"of (?:these|those|them|each|'em|the same) | a (?:year|month|week|day)\b",
-        "per (?:year|month|week) | pro (?:jahr|monat|woche) | im jahr | davon",
-        "par (?:an|mois) | al (?:año|mes) | all'anno | per jaar | per maand",
+        "per (?:year|month|week|day|shift|annum) | pro (?:jahr|monat|woche|tag|schicht) | im jahr",
+        "davon | par (?:an|mois|semaine|jour) | al (?:año|mes|día) | (?:por|a la) semana",
+        "all'anno | al (?:mese|giorno) | a(?:lla)? settimana | per (?:jaar|maand|dag)",
     )
 )
+_OUTPUT_BEFORE = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:per|a|each|every) (?:year|month|week|day|shift) | per annum | annual(?:ly)? \w+",
+        r"(?:yearly|monthly|weekly|daily) \w+ | (?:pro|im|je) (?:jahr|monat|woche|tag|schicht)",
+        "jahres(?:bedarf|menge|stückzahl) | par (?:an|mois|semaine|jour) | al (?:año|mes|día)",
+        "(?:por|a la) semana | all'anno | al (?:mese|giorno) | a(?:lla)? settimana",
+        "per (?:jaar|maand|dag)",
+    )
+    + r"\s?(?:[:=–-]|is|are|ist|sind|est|es|è)?\s?"
+    + any_of(
+        r"about | around | approx\.? | approximately | roughly | some | say | maybe | up to | etwa",
+        r"rund | ca\.? | circa | zirka | environ | à peu près | unos | unas | aproximadamente",
+        "ongeveer | zowat",
+    )
+    + r"?\s?$"
+)
+"""'Rails per week about 150', 'annual volume: 400'."""
+_SIZE_BEHIND = late_pattern(r"^\s?(?:[x×*/@ø\"-]|,?\s?\.?\d|o\.?d\b|tub|rohr|pipe|wall|by\b)")
+"""'Weekly order: 38 x 1.5'."""
 
 _PRICE_AT = late_pattern(
     r"\b"
@@ -65,10 +86,13 @@ def is_price_break(layout: Layout, figure: Figure, before: str) -> bool:
     )
 
 
-def counts_of_these(figure: Figure, after: str) -> bool:
-    """'450 of these'"""
-    counts = figure.unit is None and figure.number.style == "integer"
-    return counts and _OF_THESE.match(after) is not None
+def counts_of_these(figure: Figure, before: str, after: str) -> bool:
+    """'450 of these', 'rails per week about 150'"""
+    if figure.unit is not None or figure.number.style != "integer":
+        return False
+    if _OUTPUT_BEFORE.search(before) and not _SIZE_BEHIND.match(after):
+        return True
+    return _OF_THESE.match(after) is not None
 
 
 def counts_bends(layout: Layout, figure: Figure) -> bool:

@@ -162,7 +162,7 @@ def stands_beside(layout: Layout, figure: Figure, before: str, after: str) -> bo
         or _is_temper(layout, figure, before, after)
         or _is_length(layout, figure, before, after)
         or _is_of_machine(before, after)
-        or counts_of_these(figure, after)
+        or counts_of_these(figure, before, after)
         or counts_bends(layout, figure)
         or any(words.search(before) for words in (_BUILDING_WALL, _CUT_TO, _WHEELS, _RATED))
         or (

@@ -223,17 +223,21 @@ class Articles:
         return bool(near & v.SUFFICES or set(behind) & v.PLEASE)
 
     def _stands_alone(self, article: int, noun: int) -> bool:
-        """'Un mandrin.', 'Toujours un mandrin, merci': a sentence without a verb."""
-        begin = self.words.first[article]
+        """'Un mandrin.', 'Erst mal ein Dorn', 'Toujours un mandrin': a sentence without a verb."""
+        at = self.words.first[article]
         if self._heads_a_size(article, noun):
             return True
+        noun += self.words.phrase(noun, wishes.FOR_NOW)
         if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
             return False
         if self._ends_list(article, noun):
             return True
-        return all(
-            word in wishes.STILL or word in _BEFORE_ALONE for word in self.text[begin:article]
-        )
+        while at < article:
+            said = self.words.phrase(at, wishes.FOR_NOW)
+            if not said and self.text[at] not in wishes.STILL | _BEFORE_ALONE:
+                return False
+            at += said or 1
+        return at == article
 
     def _ends_list(self, article: int, noun: int) -> bool:
         """'Inox 304, raggio 81, un mandrino.': the last of the figures that make a request."""

@@ -17,6 +17,7 @@ from . import words as w
 
 _WHY = "the message is not sure how many"
 _MOST = 12
+_NEAR = 24
 _FEW_ENOUGH = 4
 """A "mandrel 10" may be one of 10 mm."""
 _SHY = frozenset("et en um uma fem another otro otra altro".split())
@@ -68,6 +69,12 @@ _BEHIND = late_pattern(
     rf"(?<![\w.,/x×]){_N}{_NO_SIZE}{_PIECE}?(?:\s(?:will|should|would|does|please|for us|for now))?"
     rf"[,(\s-]{{1,3}}{_GUESS}(?:\s(?:that\s)?{_PERSON}\s{_WISH}|\s?(?=[.,;!?)\n]|$))"
 )
+_PRONOUN = late_pattern(
+    r"\b(?:the|this|that|which|another|other|first|last|next|an?|odd|strange|unusual|weird|funny|daft"
+    r"|silly|cheeky|stupid|easy|simple|quick|short|long|small|little|big|tricky|hard|difficult"
+    r"|awkward|tough|good|bad|new|old|different|interesting|wrong|right)\s$"
+)
+"""'Odd one perhaps': it counts nothing."""
 _LINE = late_pattern(rf"(?:^|\n)[ \t]*(?:[-*•]\s)?{_TOOLS}[ \t]+(?P<count>\d{{1,2}})[ \t]*(?=\n|$)")
 
 
@@ -78,7 +85,10 @@ def with_counts_guessed(requests: Sequence[SizeRequest], text: str) -> list[Size
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": _on_a_line(words)})]
     guessed = {
-        _value(found["count"]) for pattern in (_AHEAD, _BEHIND) for found in pattern.finditer(words)
+        _value(found["count"])
+        for pattern in (_AHEAD, _BEHIND)
+        for found in pattern.finditer(words)
+        if found["count"] != "one" or not _PRONOUN.search(words[: found.start("count")][-_NEAR:])
     }
     return [_doubted(request) if request.quantity in guessed else request for request in requests]
 

@@ -71,8 +71,12 @@ class Prompts:
             return False
         if self.words.at(label) in w.MORE:
             return False
-        if self.words.at(label) == "n" and self.words.at(label - 1) not in MARKS:
-            return False  # "n. 3" counts in Italian; "rif. n. 3" is a reference
+        if self.words.at(label) == "n" and (
+            self.words.at(label - 1) not in MARKS or self.words.at(count.after) == ":"
+        ):
+            return (
+                False  # "n. 3" counts in Italian; "rif. n. 3" is a reference, "n. 3: Ø 40" an item
+            )
         return not self.nouns.counts_others(count.after)
 
     def _ends_label(self, count: Count, label: int) -> bool:

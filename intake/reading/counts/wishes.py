@@ -72,3 +72,10 @@ OTHER_THINGS = word_set(
     "disegno tekening",
 )
 """Where one of these was named last, 'a new one' is no mandrel."""
+FOR_NOW = phrases(
+    "to start with | to start | to begin with | for now | for the moment | erst mal | erstmal",
+    "erst einmal | zunächst | vorerst | fürs erste | für den anfang | zum anfang | d'abord",
+    "pour commencer | pour l'instant | pour le moment | para empezar | por ahora | de momento",
+    "per cominciare | per iniziare | per ora | per il momento | om te beginnen | voorlopig | eerst",
+)
+"""'Un mandrin pour commencer.': that asks for it without a verb."""

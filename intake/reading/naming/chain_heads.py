@@ -7,6 +7,8 @@ from ..text.roles import LENGTH_ROLES, Role
 
 _JOINTS = frozenset({"times", "punct", "gap", "line"})
 _HEADER_WORDS = frozenset(("x", "is", "are", "by"))
+_SHORT: dict[str, Role] = {"int": "id", "inn": "id", "ext": "od", "est": "od", "auß": "od"}
+"""'12 x 14 (int. x ext.)': as words alone they may mean much else."""
 
 
 def header_beside(layout: Layout, chain: list[Figure]) -> None:
@@ -56,6 +58,8 @@ def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
         heads = step > 0 or any(cue.side != "after" for cue in token.cues)
         if token.kind == "cue" and token.cues[0].role in LENGTH_ROLES and heads:
             roles.append(token.cues[0].role)
+        elif step > 0 and token.text.rstrip(".") in _SHORT:
+            roles.append(_SHORT[token.text.rstrip(".")])
         elif (token.text == ")" and step > 0) or (
             token.kind not in _JOINTS and token.text not in _HEADER_WORDS
         ):

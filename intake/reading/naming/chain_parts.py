@@ -7,7 +7,7 @@ from decimal import Decimal
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
-from .shapes import shape_near
+from .shapes import is_called_round, shape_near
 
 LONGEST_RATIO = Decimal(10)
 """A third figure more than 10 x OD is a cut length, not a radius (house rule)."""
@@ -20,6 +20,10 @@ _THICKEST = Decimal("0.15")
 _THICKEST_MM = 4
 _THIN_SHARE = Decimal("0.3")
 _LENGTH_WORDS = word_set("long lg length pieces lang longueur tall")
+BORE_OR_SIDES = "bore and OD, or the two sides of a rectangle"
+LOST_DECIMAL = "lost decimal"
+LOST_IN_ROUND = "a lost decimal point?"
+"""The same where the tube is called round."""
 RADIUS_OR_LENGTH = "the second figure may be the radius or a length"
 
 
@@ -66,6 +70,14 @@ def read_pair(chain: list[Figure]) -> None:
             first.give("nps", "chain")
     else:
         _read_lengths(first, second, comparable(first, chain), comparable(second, chain))
+
+
+def hear_round(layout: Layout, chain: list[Figure]) -> None:
+    """'Tubo tondo 25 x 15': these are no sides of a rectangle, whatever else they are."""
+    first, second = chain
+    if second.notes and is_called_round(layout.text, first.start):
+        notes = [LOST_IN_ROUND if note == LOST_DECIMAL else note for note in second.notes]
+        second.notes = [note for note in notes if note != BORE_OR_SIDES]
 
 
 def _read_lengths(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
@@ -163,11 +175,11 @@ def _near(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     if b > a and not _is_metric_wall(first, second):
         set_role(first, "id")
         set_role(second, "od")
-        second.notes.append("bore and OD, or the two sides of a rectangle")
+        second.notes.append(BORE_OR_SIDES)
         return
     set_role(first, "od")
     set_role(second, "wall")
-    second.notes.append("lost decimal")
+    second.notes.append(LOST_DECIMAL)
 
 
 def _is_metric_wall(first: Figure, second: Figure) -> bool:

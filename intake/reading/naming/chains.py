@@ -10,7 +10,15 @@ from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 from .chain_heads import header_beside, read_legends
-from .chain_parts import RADIUS_OR_LENGTH, comparable, read_four, read_pair, read_triple, set_role
+from .chain_parts import (
+    RADIUS_OR_LENGTH,
+    comparable,
+    hear_round,
+    read_four,
+    read_pair,
+    read_triple,
+    set_role,
+)
 from .likeness import same_size
 from .place_tests import in_thousandths, is_thin
 from .shapes import shape_near
@@ -98,6 +106,7 @@ def _read_chain(layout: Layout, chain: list[Figure]) -> None:
     if len(chain) == 2:
         if not (_read_die_pair(layout, chain) or _read_radius_behind(layout, *chain)):
             read_pair(chain)
+            hear_round(layout, chain)
             trust_stamp(layout, *chain)
     elif len(chain) == 3:
         read_triple(layout, chain)

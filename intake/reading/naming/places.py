@@ -163,8 +163,7 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         return
     left = layout.tokens_before(figure, 3)
     texts = [token.text for token in left]
-    to_bend = any(first in _TO and second in _BENDS for first, second in pairwise(texts))
-    if to_bend and is_diameter(figure):
+    if _is_to_bend(texts) and is_diameter(figure):
         figure.give("od", "place")  # "a 2-3/4 CLR die set to bend 1-1/2 round tube"
         return
     if any(cue.role == "die" for token in left for cue in token.cues):
@@ -179,6 +178,11 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         figure.give("radius", "place")
     else:
         figure.role = None
+
+
+def _is_to_bend(words: list[str]) -> bool:
+    """'to bend 60 mm nudge bars', 'para curvar 42 mm'."""
+    return any(first in _TO and second in _BENDS for first, second in pairwise(words))
 
 
 def _is_article(layout: Layout, figure: Figure) -> bool:
@@ -288,7 +292,8 @@ def _read_unknown(layout: Layout, figure: Figure) -> None:
     if is_diameter(figure):
         new_tube = od is None or od.line != figure.line or after_radius
         words = [token.text for token in left if token.kind in ("word", "punct", "cue")]
-        starts = od is None and (material_before or (bool(words) and words[-1] in _TUBE_BEFORE))
+        leads = bool(words) and (words[-1] in _TUBE_BEFORE or _is_to_bend(words))
+        starts = od is None and (material_before or leads)
         if (
             starts
             or _is_beside_tube(layout, figure)

@@ -70,7 +70,15 @@ _TUBE_IS_ROUND = late_pattern(
     re.IGNORECASE,
 )
 """What is square then is something else: 'the tube is round, it's the brackets that are square'."""
+_ROUND_TUBE = late_pattern(
+    r"\b(?<!half[ -])(?:round (?:\w{1,12} )?(?:tub(?:e|es|ing)|pipes?)|rundrohre?s?|runde[nsr]? "
+    r"rohr|tubes? (?:\w{1,12} )?ronds?|tubos? (?:\w{1,12} )?redondos?|tub[oi] (?:\w{1,12} )?"
+    r"tond[oi]|ronde (?:\w{1,12} )?(?:buis|buizen)|rondbuis)\b[^.;\n]{0,30}$",
+    re.IGNORECASE,
+)
 _BEFORE, _AFTER = 40, 30
+_TO_ROUND = 70
+"""Characters before two figures in which their tube is called round."""
 _ASIDE = re.compile(r"\([^()\n]{0,80}\)")
 _WITH_ASIDE = 120
 """Characters before a size in which a remark in brackets is passed over."""
@@ -79,6 +87,11 @@ _WITH_ASIDE = 120
 def tube_is_round(text: str) -> bool:
     """Whether a message says in so many words that its tube is round."""
     return _TUBE_IS_ROUND.search(text) is not None
+
+
+def is_called_round(text: str, start: int) -> bool:
+    """Whether the tube whose figures begin there is called round: 'tubo tondo inox, 25 x 15'."""
+    return _ROUND_TUBE.search(text[max(0, start - _TO_ROUND) : start]) is not None
 
 
 def shape_near(text: str, start: int, end: int) -> str | None:

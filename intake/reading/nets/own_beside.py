@@ -10,6 +10,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from ..naming.place_tests import is_diameter
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 
@@ -38,7 +39,8 @@ def doubt_taken_over(layout: Layout, groups: Sequence[Group]) -> None:
             continue
         first = layout.figures[indexes[0]]
         if od[0].index not in indexes:
-            if _is_chain_before(layout, first, held):
+            told_later = od[0].index > first.index and _is_tube_before(layout, group, held)
+            if told_later or _is_chain_before(layout, first, held):
                 group.notes += [("od", OD_BESIDE), ("wall", OD_BESIDE)]
         elif radius is not None and radius[0].index not in indexes:
             end = next((start for start in starts if start > first.index), len(layout.figures))
@@ -54,6 +56,18 @@ def _is_chain_before(layout: Layout, figure: Figure, held: set[int]) -> bool:
         if before.link == "times" and before.index - 1 not in held:
             return True
     return False
+
+
+def _is_tube_before(layout: Layout, group: Group, held: set[int]) -> bool:
+    """'Bars at 60 mm. Wall 2, R 180 ... and one in 42 mm', where the 60 was not heard."""
+    first = min((one[0] for one in group.slots.values()), key=lambda figure: figure.index)
+    before = layout.before(first)
+    if before is None or before.index in held or before.negated or before.role is not None:
+        return False
+    if before.put_off or before.points or not before.is_measured:
+        return False
+    near = before.paragraph == first.paragraph and first.sentence - before.sentence < _LINES
+    return near and before.unit in ("in", "mm", None) and is_diameter(before)
 
 
 def _behind(layout: Layout, first: Figure, end: int, held: set[int]) -> Iterator[Figure]:

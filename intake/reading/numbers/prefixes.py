@@ -10,6 +10,7 @@ from ..text.patterns import any_of
 from ..text.roles import Role
 
 _NUMBER = r"(?=[\d.])"
+_GAUGE_NUMBER = r"(?=\d{1,2}\b(?!\s?[./]\d))"
 _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("radius", "radius", any_of(
         r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?[ \t](?=\d) | \br[mcb]\s?[=:]?\s?(?=[\d.])"
@@ -36,7 +37,10 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("nps", "nps", r"\b(?:nps|ips)\s?(?=\d)"),
     ("gauge", "wall", any_of(
         r"\b(?:gauge|gage|ga|bwg|swg|cal(?:ibre|ibro)?\.?)\s?[:\#=]?\s?(?:no\.?\s?)?"
-        r"(?=\d{1,2}\b(?!\s?[./]\d))",
+        + _GAUGE_NUMBER,
+        # a label in its column: "gauge      16", "wall (SWG) | 16", "BWG no. ..... 16"
+        r"\b(?:gauge|gage|ga|bwg|swg)\.?(?:\sno)?\.?\s?\)?"
+        r"(?:\s?[:=|]|\s?\.{2,40}|\s[–-](?=\s))?[ \t]{0,40}" + _GAUGE_NUMBER,
         r"\bno\.?\s?(?=\d{1,2}\s?(?:ga|gauge|gage)\b)",
     )),
     ("dash", "dash", any_of(
@@ -78,6 +82,6 @@ def prefix_at(text: str, place: int, *, after_times: bool) -> Prefix | None:
         return None  # a temper or a grade: "6061 T6", "SA213 T22"
     unit = ""
     if name == "gauge":
-        sign = written.strip(" :#=.").casefold()
+        sign = written[:3].casefold()
         unit = sign if sign in ("bwg", "swg") else "ga"
     return Prefix(name, _ROLE[name], match.end(), written.rstrip().endswith((":", "=")), unit)

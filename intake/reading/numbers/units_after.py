@@ -27,6 +27,10 @@ _NO_MULTIPLE = any_of(
     r"\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|[=:])",
     r"[\t ]?max | \.\w | '",
 )
+_NO_RADIUS = "".join(
+    rf"(?<!\br{n})" for n in (r"\d", r"\d\d", r"\d\d\d", r"\d[.,]\d", r"\d\d[.,]\d")
+)
+"""'r75c' is a radius to the centre, and no temperature."""
 _UNITS: tuple[tuple[str, str], ...] = (
     ("inch", any_of(
         "of an inch\\b | d(?:e|'un) pouces?\\b | de pulgadas?\\b | di pollic[ei]\\b",
@@ -71,7 +75,8 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"(?<=[369]0)s\b | (?<=45)s\b",
         # "42,4 x 2 St 37" is of steel, "2 st" are pieces
         r"(?<=1)st(?=\s|$)(?!\s(?:3[03457]|4[45]|5[025])\b(?!\s?(?:x|mm)))",
-        r"nd\b | rd\b | th\b | k\b | °c | f\b | c\b(?!\s?/|\s?-|\.|l) | nm\b",
+        r"nd\b | rd\b | th\b | k\b | °c | f\b | nm\b",
+        rf"{_NO_RADIUS}c\b(?!\s?/|\s?-|\.|l)",
         r"kn\b | n\b(?=\s?/) | tpi\b | digits?\b | spm\b | mph\b | prozent\b",
     )),
 )  # fmt: skip

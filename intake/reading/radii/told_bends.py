@@ -95,14 +95,14 @@ _STARTS = late_pattern(
     r"\b(?:starts?|begins?|first|every|spac\w+|angle|degrees?|length|long|cut|legs?|straights?|tail|trim\w*|winkel|grad|angolo|gradi|ángulo|grados|angle|degrés|hoek|graden|länge|longueur|largo|lungo|lang|between|apart|temper\w*|heat\w*|press\w*|speed|rpm|age|price)\b"
 )
 _ITS = late_pattern(
-    r"^\W*(?:yes\W{1,3}|ja\W{1,3}|oui\W{1,3}|sí\W{1,3}|sì\W{1,3})?"
+    r"^\W*(?:[^\W\d]{1,20}:\s)?(?:yes\W{1,3}|ja\W{1,3}|oui\W{1,3}|sí\W{1,3}|sì\W{1,3})?"
     + any_of(
         "it's | it’s | it is | that's | that’s | that is | mine is | mine's | it would be | es ist | das ist | bei mir",
         "c'est | c’est | il est | ce serait | es de | es | è | è di | sarebbe | het is | dat is",
     )
-    + r"\s$"
+    + r"\s$|^\W*[^\W\d]{1,20}:\s$"  # "Radius please?", and on the next line of the chat "Jo: 3 inch"
 )
-_ENDS = late_pattern(_UNIT + r"\W*$")
+_ENDS = late_pattern(_UNIT + r"[^\w\n]*(?:$|\n)")
 _ASKS_RADIUS = late_pattern(
     r"\b(?:radius|clr|rayon|radio|raggio|straal|biegeradius|buigradius|buigstraal)"
     r"(?:\s(?:then|please|too|denn|alors|exactly))?\s?\?\s*$"

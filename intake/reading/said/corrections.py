@@ -12,6 +12,8 @@ from ..text.patterns import whole_words
 
 _CORRECTION = whole_words(
     r"(?<![a-z] )no(?=, (?:\d|\.\d))",
+    r"(?:sorry|oh|ah|oops|whoops|er|um|erm),? (?:no|nope|nee|nein)(?=[,.:]? \W?\.?\d)",
+    r"(?:désolée?|scus[ai]|perdona|perdone),? non?(?=[,.:]? \W?\.?\d)",
     "no wait | wait no | wait(?=,) | scratch that | strike that | correction | i meant | i mean",
     r"sorry(?=,| -|\.) | sorry\b(?=.{0,30}\b(?:is|it's|should|meant|wrong|not)\b) | my mistake",
     r"nein,? (?:moment|halt|stopp?|warte\w*|doch nicht|quatsch|falsch|sorry) | ach nein"
@@ -53,7 +55,9 @@ _CORRECTION = whole_words(
 )
 _WEAK = whole_words(
     r"no,? (?:hang|hold) on | (?:hang|hold) on(?=,)",
-    r"(?<![a-z] )no(?= (?:\d|\.\d)) | no(?=,? (?:it's|make|sorry|that's))",
+    # "no 2: 60 OD" is the second of a list
+    r"(?<![a-z] )no(?= (?:\d|\.\d))(?! \d\d?(?:\s?[:)]|\s[–-]\s))",
+    "no(?=,? (?:it's|make|sorry|that's))",
     r"stop(?=,) | halt(?=,) | (?:erreur|fehler|errore|error|fout)(?=[,:.])",
     "but (?:we|i) (?:actually |really |always |now |will )?(?:run|use|buy|bend|order|get)",
     "that(?:'?s| is| was)? (?:wrong|not right|incorrect) | thats not (?:it|right)",

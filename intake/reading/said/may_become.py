@@ -1,6 +1,7 @@
 """A figure that another may come to: 'CLR no more than 100, but it may come down to 95'.
 
-It is no size of its own; the one that was said first is in doubt.
+It is no size of its own; the one that was said first is in doubt. So is one that a supplier may
+have to replace: '14 gauge, but they may only have 16'.
 """
 
 from __future__ import annotations
@@ -9,8 +10,21 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
+from ..text.patterns import any_of
 from ..text.roles import LENGTH_ROLES
 
+_ONLY_HAS = any_of(
+    r"(?:may|might|could)(?:\s(?:well|also|even|then))*\s(?:only|just)\s(?:have|hold|stock|get|carry"
+    r"|supply|offer|be able to (?:get|supply))",
+    r"(?:unless|in case|if)\s(?:\w+\s){1,2}(?:only|just)\s(?:have|has|hold|stock|get|gets|carry)",
+    r"(?:vielleicht|eventuell|evtl\.?|womöglich|möglicherweise|falls(?:\s\w+){1,2})\s(?:auch\s)?nur"
+    r" | (?:peut-être|sauf s'il n'a) que",
+    r"(?:quizás?|tal vez|a lo mejor|puede que|salvo que|por si)\s(?:\w+\s){0,2}(?:solo|sólo)"
+    r"\s(?:tenga|tiene|haya|hay)",
+    r"(?:forse|magari)\s(?:ha|avrà|hanno)\s(?:solo|soltanto) | potrebbe avere solo",
+    r"misschien\s(?:alleen|enkel|slechts)(?:\smaar)?",
+)
+"""'14 gauge, but my supplier may only have 16'"""
 _MAY = late_pattern(
     r"\b(?:(?:may|might|could)(?:\s(?:well|also|even|yet|still|possibly|have to|need to|then))*"
     r"\s(?:come|go|get|drop|end|creep|move|shrink|grow|change|increase|decrease|be (?:reduced"
@@ -24,8 +38,9 @@ _MAY = late_pattern(
     r"|baisser|monter|tomber)(?:\s(?:jusqu'à|à|en))?"
     r"|podría(?:\s(?:aún|también|incluso))*\s(?:bajar|subir|quedar|pasar|llegar)(?:\s(?:hasta|a|en))*"
     r"|potrebbe(?:\s(?:anche|ancora))*\s(?:scendere|salire|diventare|arrivare|passare)(?:\s(?:fino|a))*"
-    r"|(?:kan|zou)\s(?:ook |misschien |eventueel )*(?:nog|misschien|eventueel)\s(?:naar|op|tot))"
-    r"\s(?:an?\s|about\s|maybe\s|etwa\s|r\s?|radius\s|clr\s)*$"
+    r"|(?:kan|zou)\s(?:ook |misschien |eventueel )*(?:nog|misschien|eventueel)\s(?:naar|op|tot)"
+    rf"|{_ONLY_HAS})"
+    r"\s(?:an?\s|about\s|maybe\s|etwa\s|r\s?|radius\s|clr\s|the\s|it\sin\s|in\s|du\s|de\s|den?\s)*$"
 )
 _BEHIND = late_pattern(
     r"\W{0,2}(?:mm|in|inch(?:es)?|\")?\s?(?:mandrels?|pcs|pieces|off|weeks?|days?|bends|feet|ft|%|percent"
@@ -71,9 +86,10 @@ def hear_may_become(layout: Layout) -> None:
 def _may_change(layout: Layout, figure: Figure) -> Figure | None:
     """The nearest length said before that can be of the same kind."""
     for other in reversed(layout.figures[max(0, figure.index - _BACK) : figure.index]):
-        if figure.sentence - other.sentence > 1 or other.role not in LENGTH_ROLES:
+        known = other.role in LENGTH_ROLES or (other.role is None and other.is_gauge)
+        if figure.sentence - other.sentence > 1 or not known:
             continue
-        if other.row is not None or other.negated or other.is_gauge != figure.is_gauge:
+        if other.row is not None or other.negated or not _of_one_scale(other, figure):
             continue
         if {other.unit, figure.unit} == {"in", "mm"} or not other.number.value:
             continue
@@ -81,3 +97,9 @@ def _may_change(layout: Layout, figure: Figure) -> Figure | None:
             same_role = figure.role in (None, other.role, "radius", "noise", "quantity", "label")
             return other if same_role and figure.number.value != other.number.value else None
     return None
+
+
+def _of_one_scale(first: Figure, second: Figure) -> bool:
+    """'14 gauge, but they may only have 16': a whole number without a unit may be a gauge, too."""
+    bare = second.unit is None and second.number.style == "integer"
+    return first.is_gauge == second.is_gauge or (first.is_gauge and bare)

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from ....rules import standards
 from ....rules.request import LENGTH_FIELDS
+from ..naming.chain_parts import BORE_OR_SIDES, LOST_DECIMAL
 from ..naming.pipes import CONDUIT, COPPER, PIPE
 from ..radii.across_bend import BETWEEN_LEGS
 from ..radii.inside_of_die import OF_DIE
@@ -172,11 +173,11 @@ def _doubt_tight(size: Sizing) -> None:
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:
     value, od = size.lengths[field], size.lengths["od"]
-    if note == "lost decimal":
+    if note == LOST_DECIMAL:
         size.doubt("wall", "a lost decimal point, or a rectangular tube?")
         sides = "two sides of a rectangle, or OD and wall?"
         size.doubts.add("shape", ["round", "rectangular"], sides)
-    elif note.startswith("bore and OD"):
+    elif note == BORE_OR_SIDES:
         size.doubt("od", note)
         size.doubt("wall", note)
     elif note.startswith("outside or") and value is not None and od is not None:

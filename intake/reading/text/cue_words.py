@@ -35,6 +35,8 @@ SIZE_CUES: CueWords = (
         buitendiameter | uitwendige diameter | uitwendig | buitenmaat | ytterdiameter |
         utvändig diameter | udvendig diameter | utvendig diameter | średnica zewnętrzna |
         srednica zewnetrzna | średnica | diâmetro externo | diametro externo | vnější průměr |
+        diám ext | diám exterior | diam ext | durchm außen | durchm aussen | außendurchm |
+        aussendurchm | diam buiten | diam uitw | diam est |
         külső átmérő | dış çap | dış çapı | ulkohalkaisija | halkaisija | diametru exterior |
         diametru | наружный диаметр | диаметр | fi | 外径 | パイプ径 | 管外径
     """),
@@ -45,7 +47,7 @@ SIZE_CUES: CueWords = (
     """),
     ("od", "both", """
         diameter | dia | diam | diametre | diamètre | diámetro | diametro | durchmesser | dmr |
-        doorsnede | doorsnee | diametern | Ø | diâmetro
+        doorsnede | doorsnee | diametern | Ø | diâmetro | diám | durchm
     """),
     ("id", "both", """
         id | i d | inside diameter | inside dia | inner diameter | inner dia | inside diam |
@@ -56,7 +58,8 @@ SIZE_CUES: CueWords = (
         diamètre intérieur du tube | innen Ø | innen durchmesser | lichte weite | Ø int |
         Ø intérieur |
         Ø interieur | diamètre intérieur | diametre interieur | diam int | diametro interno |
-        diámetro interior | diametro interior | diam interno | Ø interno | Ø interior |
+        diámetro interior | diametro interior | diam interno | diám int |
+        diám interior | durchm innen | diam binnen | diam inw | Ø interno | Ø interior |
         Ø binnen | binnendiameter | inwendige diameter | innerdiameter | indvendig diameter |
         średnica wewnętrzna | 内径 | hole in the tube | inside of the tube | bohrung | alésage |
         foro | lichter durchmesser | lichter weite | lichten weite | lichtweite |

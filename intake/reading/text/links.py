@@ -84,6 +84,9 @@ def link_figures(layout: Layout) -> None:
             right.link = "restate"
         if right.link in LISTED and not any(token.kind == "cue" for token in between):
             _share_gauge(layout, left, right)
+    for left, right in reversed(list(pairwise(layout.figures))):
+        if right.link == "list" and right.is_gauge:
+            _share_gauge(layout, left, right)  # "11, 13 and 16 gauge", now that the 13 is one
     _read_dashes(layout)
     _read_slashes(layout)
 

@@ -234,7 +234,10 @@ def _is_said_once(group: Group, part: Said) -> bool:
 
 
 def _is_asked(part: Said, found: Split) -> bool:
-    """Whether it is asked for: by its words, by being new, or by a request that names no size."""
+    """Whether it is asked for: by its words, by being new, or by a request that names no size.
+
+    'One mandrel please, and if that works we'll be back for the 5/8': the request names none.
+    """
     if asks_for(part) or is_new(part):
         return True
     if is_told(part):
@@ -243,7 +246,9 @@ def _is_asked(part: Said, found: Split) -> bool:
         return True
     if TOOL.search(part.words):
         return True
-    return any(ASKS.search(words) or TOOL.search(words) for words in found.loose)
+    before = filter(None, (IF_ALL_GOES_WELL.search(o.words) for o in found.sizes if o.told))
+    loose = [*found.loose, *(later.string[: later.start()] for later in before)]
+    return any(ASKS.search(words) or TOOL.search(words) for words in loose)
 
 
 def _is_whole(group: Group, part: Said, found: Split) -> bool:

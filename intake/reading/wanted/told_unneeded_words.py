@@ -130,9 +130,11 @@ IF_ALL_GOES_WELL = whole_words(
     r"un giorno (?:vorre|avre|servir)\w+ | ooit (?:willen|wil|zouden) (?:we|ik)",
     r"if (?:that|this|it|the (?:first|one)\b|they|all)\b(?:[^.;]|[.]\d){0,40}?\b(?:works?|goes"
     r"|turns"
-    r"|pans|holds|is good|does)\b(?:[^.;]|[.]\d){0,80}?\b(?:later|after|next|then|another|in (?:the"
-    r" )?(?:spring|summer|autumn|fall|winter|new year)|down the (?:road|line))",
-    r"wenn (?:das|der|es|alles)\b(?:[^.;]|[.]\d){0,40}?\b(?:klappt|funktioniert|läuft|passt|geht)\b"
+    r"|pans|holds|good|right|happy|does)\b(?:[^.;]|[.]\d){0,80}?\b(?:later|after|next|then|another"
+    r"|back (?:to you )?for|in (?:the )?(?:spring|summer|autumn|fall|winter|new year)"
+    r"|down the (?:road|line))",
+    r"wenn (?:das|der|es|er|alles)\b(?:[^.;]|[.]\d){0,40}?"
+    r"\b(?:klappt|funktioniert|läuft|passt|geht|taugt|gut (?:ist|wird))\b"
     r"(?:[^.;]|[.]\d){0,80}?\b(?:später|dann|nächste\w*|nach|danach|im (?:frühjahr|sommer|herbst"
     r"|winter))",
     r"si (?:ça|cela|tout)\b(?:[^.;]|[.]\d){0,30}?\b(?:marche|va|fonctionne|convient)\b"

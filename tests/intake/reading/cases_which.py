@@ -23,6 +23,9 @@ NEEDS_NONE = [
     case("not-needed-two", "The pipe is 60.3 x 2 mm, radius 120. We also own dies for 42.4 and 76.1 but they are not needed in this project. Please offer 1 mandrel.", mm("60.3", "2", "120")),
     case("not-needed-after", _WANTED + "The braces are 1.25 x .083 and we don't need anything for those.", _A),
     case("if-it-works", _WANTED + "If that one works out I'll want one for the bumper (1.75 x .095) after Christmas.", _A),
+    case("if-any-good", '1.5 x .065, 4.5 CLR.\n\nI\'ll have one mandrel to start with please, and if it\'s any good I\'ll be back for the 2-1/4 size next year.', _A),
+    case("if-right", "38 x 2 mm, R 100. One mandrel please, and if it's right we'll be back for the 42 mm size.", mm("38", "2", "100")),
+    case("wenn-er-gut-ist", "Rohr 38 x 2 mm, Radius 100. Erst mal ein Dorn, und wenn er gut ist, melde ich mich nächstes Jahr wegen der 42er.", mm("38", "2", "100")),
     case("bends-each", "Primaries are 1.5 x .065 on 4.5 CLR. Collectors are 3.5 x .065 but they are straight. Want a mandrel for the primaries. 8 tubes, 4 bends each.", _A),
 ]  # fmt: skip
 
@@ -126,6 +129,15 @@ SAME_OD = [
 
 STILL_OPEN = [
     case("come-down", "CLR no more than 100 mm but I don't have the die yet so it may come down to 95. One mandrel, 63.5 mm OD, 1.63 mm wall.", mm("63.5", "1.63", "100", "clr")),
+    case("may-only-have-gauge", "2-1/2 OD, 7.5 clr. I'm told the tube will be 14 gauge but my supplier may only have 16. One mandrel.", inch("2.5", "0.083", "7.5", "wall")),
+    case("might-only-have-gauge", "2-1/2 OD, 7.5 clr. The tube should be 14 gauge, though the mill might only have 16 gauge. One mandrel.", inch("2.5", "0.083", "7.5", "wall")),
+    case("unless-they-only-have", "60 mm OD, 180 clr. Wall 2.0 mm, unless they only have 2.5. One mandrel.", mm("60", "2", "180", "wall")),
+    case("hat-vielleicht-nur", "Rohr 60 mm, Radius 180. Wand wird 2,0 mm, aber der Händler hat vielleicht nur 2,5. Ein Dorn.", mm("60", "2", "180", "wall")),
+    case("peut-etre-que-du", "Tube 60 mm, rayon 180. Épaisseur 2,0 mm mais le fournisseur n'a peut-être que du 2,5. Un mandrin.", mm("60", "2", "180", "wall")),
+    case("quiza-solo-tenga", "Tubo 60 mm, radio 180. Espesor 2,0 mm pero el proveedor quizá solo tenga 2,5. Un mandril.", mm("60", "2", "180", "wall")),
+    case("forse-ha-solo", "Tubo 60 mm, raggio 180. Spessore 2,0 mm ma il fornitore forse ha solo 2,5. Un mandrino.", mm("60", "2", "180", "wall")),
+    case("misschien-alleen", "Buis 60 mm, straal 180. Wand 2,0 mm maar de leverancier heeft misschien alleen 2,5. Een doorn.", mm("60", "2", "180", "wall")),
+    case("only-has-lengths", "2-1/2 OD x .083, 7.5 clr. My supplier may only have 2 lengths in stock. One mandrel.", inch("2.5", "0.083", "7.5")),
     case("go-to", "Need a mandrel 38 x 2, R 100. The radius could go to 120.", mm("38", "2", "100", "clr")),
     case("koennte", "Ein Dorn 38 x 2, Radius 100, der könnte noch auf 95 runter.", mm("38", "2", "100", "clr")),
     case("pourrait", "Un mandrin 38 x 2, rayon 100, il pourrait descendre à 95.", mm("38", "2", "100", "clr")),

@@ -49,6 +49,15 @@ ONE: list[tuple[str, int | None]] = [
     ("We make 2 per week.", None),
     ("Bauen Sie uns bitte einen.", 1),
     ("Haced uno por favor.", 1),
+    ("A mandrel to start with.", 1),
+    ("Erst mal ein Dorn.", 1),
+    ("Zunächst ein Dorn, danke.", 1),
+    ("Un mandrin pour commencer.", 1),
+    ("D'abord un mandrin, merci.", 1),
+    ("De momento un mandril.", 1),
+    ("Per ora un mandrino.", 1),
+    ("Voorlopig een doorn.", 1),
+    ("For now a mandrel is too dear.", None),
     ("Schicken Sie uns bitte einen Katalog.", None),
 ]
 

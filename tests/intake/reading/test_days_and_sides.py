@@ -94,6 +94,8 @@ def test_the_day_of_a_quotation_is_none_of_delivery(text: str, day: str) -> None
         ("Mild steel, CDS I think, 2 off mandrels please, 1.5 x .065, 4.5 CLR.", False),
         ("1.5 x .065, 4.5 CLR. One mandrel, and I think we will order in spring.", False),
         ("tube 20mm\nwall 1.5mm\ncentre radius 50mm\nmandrel 1", False),
+        ("Odd one perhaps. Tube 1.5 x .065, 4.5 CLR. I'd like to buy a mandrel.", False),
+        ("A tricky one I think: a mandrel for 1.5 x .065, 4.5 CLR please.", False),
     ],
 )
 def test_a_guessed_count_is_doubted(text: str, doubted: bool) -> None:

@@ -43,6 +43,18 @@ def test_an_od_taken_over_is_not_sure_beside_a_chain_of_its_own(text: str) -> No
 
 
 @pytest.mark.parametrize(
+    "first",
+    ["Bars come at 60mm, polished. Wall's 2mm, R 180.", "Hoops 60mm please. Wall's 2mm, R 180."],
+)
+def test_an_od_told_later_is_not_sure_for_a_tube_whose_own_was_not_heard(first: str) -> None:
+    big, small = read_text(f"{first} And a smaller tube, 42mm OD, same wall, R 126. One each.")
+    assert big.clr_mm == 180
+    assert big.od_mm != 42 or big.doubt_on("od")
+    assert small.od_mm == 42
+    assert not small.doubt_on("od")
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "Mandrels for 25 x 1.5 mm and 30 x 1.5 mm, R 75 mm, legs 300 mm long.",

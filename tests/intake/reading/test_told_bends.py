@@ -56,6 +56,8 @@ def test_a_radius_is_told_by_a_word_of_bending(text: str, clr: int | Decimal) ->
         ("1.5 x .049 wrinkles at 4.5 CLR; what can you offer?", "4.5"),
         ("Can you do 1.75 x .049 without wrinkles at 2.625?", "2.625"),
         ("I order a 1.5 x .120, do you cut it for a particular radius? It's 5.", "5"),
+        ("Jo: mandrel, 1.5 x .120\nAgent: And the centreline radius please?\nJo: five inch", "5"),
+        ('Jo: mandrel, 1.5 x .120\nAgent: What radius?\nJo: 5"\nAgent: How many?\nJo: one', "5"),
         ("Mandrel for 1.5 x .049 titanium, the die says 4.5 on it.", "4.5"),
         ("Price for 1 x .083 ERW; the die is borrowed and the die reads 3.5.", "3.5"),
         ("What goes in is 2-1/8 x .065 and what it goes round is 6-3/8. Price?", "6.375"),
