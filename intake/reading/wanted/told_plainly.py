@@ -18,8 +18,10 @@ from ..nets.there import is_tube_there
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
+from .counted_otherwise import COUNTED_OTHERWISE
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
+from .told_came_along import came_along
 from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
@@ -152,6 +154,8 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
         return True
     if asks_for(part):
         return False
+    if came_along(part, found.sizes):
+        return True
     if any(map(is_borrowed, own)):
         return True
     if is_new(part):
@@ -276,4 +280,6 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
 
 
 def _without_harmless(words: str) -> str:
-    return ELSEWHERE.sub(" ", AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words)))
+    for harmless in (OF_SUBJECT, COUNTED_OTHERWISE, AGAIN_HARMLESS, ELSEWHERE):
+        words = harmless.sub(" ", words)
+    return words

@@ -204,6 +204,13 @@ AGAIN_HARMLESS = whole_words(
     r"(?:one|two|\d) more(?: \w+)? (?:as|for|in|to)(?! (?:that|this|it|those|them))",
     r"otro(?: mandril)? (?:para|de|en) | un altro(?: mandrino)? (?:per|da|in)",
     r"nog een(?: doorn)? (?:voor|in)",
+    r"(?:maybe|perhaps|possibly|might (?:want|need)|may (?:want|need))"
+    r" (?:another|a second|one more)(?: one| mandrel)?"
+    r" (?:later|next|come|in|after|down the|some ?day|one day)",
+    r"vielleicht (?:später |im \w+ |nächstes jahr )noch (?:einen?|ein zweiter)",
+    r"peut-être un (?:autre|deuxième) (?:plus tard|l'an prochain|l'année prochaine)",
+    r"(?:quizás?|tal vez) otro más adelante | forse un (?:altro|secondo) più avanti",
+    r"misschien (?:later|volgend jaar) nog een(?: tweede)?",
 )
 """Words that only look as if a tool were wanted once more."""
 WANTED_ALL_THE_SAME = whole_words(
@@ -227,8 +234,8 @@ WANTED_ALL_THE_SAME = whole_words(
     r"same (?:here|for me|as (?:his|mine|ours)) | me too | mine(?:'s| is) (?:the )?same",
     r"so do (?:i|we) | the two(?: of (?:us|them))?",
     r"on (?:his|her|their) behalf | for my (?:friend|buddy|mate|brother|neighbou?r)",
-    rf"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another(?! {PERSON})|a second)"
-    r"(?: one| mandrel)?",
+    r"(?:that|this|it|those|them)(?: one)? (?:and|plus)",
+    rf"(?:another(?! {PERSON})|a second(?![ -]hand))(?: one| mandrel)?",
     r"the (?:first|old|other|previous|last) (?:one|size|mandrel)",
     r"beide[nrs]? | jeweils | je ein(?:en|e|er)? | ebenfalls | kaputt | gebrochen | verschlissen",
     r"davon | noch ein(?:en)? | les deux | chacun\w* | également | cassé | usé",
