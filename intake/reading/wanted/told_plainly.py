@@ -49,7 +49,9 @@ from .told_unneeded_words import (
     BENT_EMPTY,
     DONE,
     IF_ALL_GOES_WELL,
+    NEXT_TIME,
     NOT_NEEDED_HERE,
+    NOT_TO_QUOTE,
     OF_SEVERAL_SIZES,
     OTHER_THINGS,
     PRICED_NOW,
@@ -151,6 +153,8 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     shared = len(together) > 1
     own = [*([] if shared else [part.words]), *part.elsewhere]
     if any(_comes_later_if(words) or is_taken_back(words) for words in own):
+        return True
+    if any(map(NEXT_TIME.search, own)) and any(map(NOT_TO_QUOTE.search, [*own, *part.behind[:1]])):
         return True
     if asks_for(part):
         return False

@@ -113,6 +113,8 @@ TAKEN_UP_AGAIN = whole_words(
 QUOTED = whole_words(
     r"(?:thanks|thank you|thx|many thanks) for (?:the|your) (?:\S+ )?(?:quot\w+|offer|price)"
     r"(?: \S+){0,3}? (?:of|for|on)",
+    r"(?:thanks|thank you|thx) for (?:the |your )?(?:quote|quotation|offer) \w*\d[\w-]*"
+    r"(?=,? ?\(| (?:for|on|of)\b)",
     r"(?:you|already) (?:have )?(?:already )?quoted(?: us| me)?(?: on| for)?",
     r"(?:vielen dank|danke|besten dank) für (?:das|ihr) angebot",
     r"merci pour (?:le|votre) (?:devis|offre)",
@@ -197,7 +199,7 @@ AGAIN_HARMLESS = whole_words(
     r"|codos"
     r"|curve|tubi|bochten|buizen) (?:each|apiece|per \w+|jeweils|chacun\w*|cada uno|ciascun\w*)",
     r"(?:bestellung|auftrag|po|order|commande|pedido|ordine|bestelling)"
-    r" (?:will |is to |shall )?(?:follows?|folgt|suit|suivra|sigue|segue|seguirá|seguirà|volgt)",
+    r" (?:will |is to |shall |to )?(?:follows?|folgt|suit|suivra|sigue|segue|seguir[áà]|volgt)",
     r"same(?: thing| one| mandrel| again)? (?:but|only|just|in|for|at)(?: the| a)?(?= \W?\d)",
     r"another(?: one| mandrel)? (?:for|in|at|to suit|to fit|size)",
     r"(?:noch|noch mal) ein(?:en)?(?: \w*dorn)? (?:für|in) | un autre(?: mandrin)? (?:pour|en)",

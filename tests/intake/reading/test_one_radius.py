@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import pytest
 
-from .support import Size, inch, mm, read_text, row, written_down
+from .support import Size, case, inch, mm, read_text, row, written_down
 
 _70 = mm("28", "1.5", "70")
 
@@ -33,11 +33,38 @@ UNDECIDED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "size"), TOLD_AGAIN + UNDECIDED)
+TWO_RADII = [
+    case("and-also", "Mandrels for tube 1.5 x .065 304, radius 3 and also 4.5.", inch("1.5", "0.065", "3"), inch("1.5", "0.065", "4.5")),
+    case("und-auch", "Rohr 40 x 2, Radien 80 und auch 120, Edelstahl. Je ein Dorn.", mm("40", "2", "80"), mm("40", "2", "120")),
+    case("et-aussi", "Tube 40 x 2 inox, rayons 80 et aussi 120. Un mandrin par rayon.", mm("40", "2", "80"), mm("40", "2", "120")),
+    case("y-tambien", "Tubo 40 x 2 inox, radios 80 y también 120. Un mandril para cada uno.", mm("40", "2", "80"), mm("40", "2", "120")),
+    case("e-anche", "Tubo 40 x 2 inox, raggi 80 e anche 120. Un'anima per ciascuno.", mm("40", "2", "80"), mm("40", "2", "120")),
+    case("en-ook", "Buis 40 x 2 rvs, radius 80 en ook 120. Van elk een doorn.", mm("40", "2", "80"), mm("40", "2", "120")),
+    case("tighter", "We already have your mandrel for 50.8 x 1.6 at 152 CLR. Now the architects want tighter: 76 and also 102. Same tube, 50.8 x 1.6, 316. One mandrel for each please.", mm("50.8", "1.6", "76"), mm("50.8", "1.6", "102")),
+    case("tighter-bends", "You made us a mandrel for 2 x .065 304, 6 CLR. New bends are tighter, 3 and 4. Same tube. One each please.", inch("2", "0.065", "3"), inch("2", "0.065", "4")),
+    case("enger", "Wir haben Ihren Dorn für 50,8 x 1,6 mit R 152. Jetzt soll es enger werden: 76 und 102. Gleiches Rohr 50,8 x 1,6, 1.4404. Je ein Dorn bitte.", mm("50.8", "1.6", "76"), mm("50.8", "1.6", "102")),
+    case("another-tube", "Mandrels for tube 1.5 x .065 304, radius 3 and also 1.75 x .065 on 4.5.", inch("1.5", "0.065", "3"), inch("1.75", "0.065", "4.5")),
+]  # fmt: skip
+
+NOT_TIGHTER = [
+    row("on-2-inch-tube", "We need tighter bends on 2 inch tube, .065 wall, 304. CLR 3. One.", inch("2", "0.065", "3")),
+    row("tolerance", "Tolerance tighter than .005 on the 1.5 x .065 304 tube, CLR 3. One mandrel.", inch("1.5", "0.065", "3")),
+    row("a-tighter-bend", "We want a tighter 1.5 x .065 304 bend, 3 CLR. One mandrel.", inch("1.5", "0.065", "3")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "size"), TOLD_AGAIN + UNDECIDED + NOT_TIGHTER)
 def test_one_size_is_read(text: str, size: Size) -> None:
     requests = read_text(text)
     assert len(requests) == 1, written_down(requests)
     assert size.describes(requests[0]), written_down(requests)
+
+
+@pytest.mark.parametrize(("text", "sizes"), TWO_RADII)
+def test_each_of_two_radii_is_a_size(text: str, sizes: tuple[Size, ...]) -> None:
+    requests = read_text(text)
+    assert len(requests) == len(sizes), written_down(requests)
+    assert all(s.describes(r) for s, r in zip(sizes, requests, strict=True)), written_down(requests)
 
 
 def test_both_of_two_radii_stay_two_sizes() -> None:
