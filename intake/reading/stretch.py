@@ -50,6 +50,7 @@ from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
+from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
 from .said.changed_from import hear_changes
 from .said.given_up import name_settled
@@ -164,6 +165,7 @@ def _read(
     assign_by_chain(layout)
     hear_walls_ahead(layout)
     hear_on_radius(layout)
+    hear_tighter(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     join_lines(layout)

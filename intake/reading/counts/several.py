@@ -12,6 +12,7 @@ from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
 from .by_name import counts_by_name
+from .by_place import counts_by_place
 from .by_rank import counts_by_rank
 from .for_all import count_for_all
 from .halves import counts_by_halves
@@ -97,6 +98,7 @@ class Several:
         own = (
             self._by_halves()
             or self._by_item()
+            or self._by_place()
             or self._one_a_gap()
             or self._by_line()
             or self._by_name()
@@ -139,6 +141,14 @@ class Several:
         if own and len(rest) == 1:
             for number in range(len(self.groups)):
                 own.setdefault(number, rest[0])
+        return own if len(own) == len(self.groups) else {}
+
+    def _by_place(self) -> Own:
+        named = counts_by_place(self.layout.text, [self.places[n] for n in self.order])
+        own: Own = {self.order[at]: count for at, count in named.items()}
+        each = settled([m for m in self.found if m.each])
+        if own and each is not None:  # "One of each, but for (b) we'd take two"
+            return {n: own.get(n, each) for n in range(len(self.groups))}
         return own if len(own) == len(self.groups) else {}
 
     def _line(self, place: int) -> int:

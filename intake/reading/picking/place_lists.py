@@ -114,6 +114,8 @@ _PLACE_NAMED = late_pattern(
     rf"\b{NOUN}\s?\(?{NAME}{NO_MEASURE}(?!\s?[:)–-]|\s[\dØø.])", re.IGNORECASE
 )
 """'line 2' in running words, and not as the head of its own line."""
+_LETTER_NAMED = late_pattern(rf"(?<!\w){_FOR}\s\(?(?P<number>[a-h])\)(?!\s[\dØø.])", re.IGNORECASE)
+"""'For (b) we'd take two.'"""
 _PLURAL = (
     r"(?:lines|items|rows|positions|positionen|pos\.?|nos\.?|numbers|lignes|repères|reperes|marks"
     r"|regels|righe|voci|l[ií]neas|filas|partidas|zeilen|sizes|entries)"
@@ -203,7 +205,7 @@ def wanted(words: str, names: Sequence[str], *, labelled: bool) -> set[int]:
     others = (
         {
             index
-            for match in _PLACE_NAMED.finditer(said)
+            for match in [*_PLACE_NAMED.finditer(said), *_LETTER_NAMED.finditer(said)]
             if asked and not _is_told_of(said, match)
             for index in places(match["number"], None, names)
         }

@@ -27,6 +27,12 @@ _SAME_SIGNS = late_pattern(
     )
     + r"(?![\w'])"
 )
+_SIDE = 32
+_TOOL_BEHIND = late_pattern(
+    r"^\s?(?:(?:mm|in|inch(?:es)?|cm|\")\b)?\s?(?:bend\s)?"
+    r"(?:radius|rad|r|die|former|clr|biegeform|matrice|matriz|mal)?\b"
+)
+"""What the first is called: '67 mm former, and ...'."""
 _ANOTHER = whole_words(
     "another | second | other | also | and one | each | both | noch ein\\w* | zweite\\w* | beide",
     "autre | deuxième | aussi | otro | segundo | también | altro | secondo | anche | ander",
@@ -34,9 +40,31 @@ _ANOTHER = whole_words(
 )
 
 
+_AND_THAT = late_pattern(
+    r"[\s,;.(]*(?:(?:and|with|where|und|wobei|et|y|e|ed|en|waarbij)\s)?"
+    r"(?:(?:the|that|this|these|those|die|diese|ce|les?|el|los|il|i|de)\s)?r?\s?"
+)
+_IS_TO = late_pattern(
+    r"\s?(?:mm|in|inch(?:es)?|\"|cm)?\s?(?:mm\s|radius\s)?"
+    + any_of("is | are | being | ist | sind | c'est | est | es | son | è | sono | zijn")
+    + r"\s(?:\w+\s)?"
+    + any_of(
+        "to | at | from | bis | zur? | bezogen | auf | à | jusqu'à | au | a | al | hasta | all'",
+        "fino | tot | op | over",
+    )
+    + r"(?![\w'])|\s?(?:mm\s)?è\sall'"
+)
+"""'..., and 67 is to the middle of the tube'."""
+
+
 def join_radii(layout: Layout) -> None:
     """Give a radius that is told again the side that is told with it then, and drop the second."""
-    radii = [f for f in layout.figures if f.role in ("radius", "inside_r", "outside_r")]
+    radii = [f for f in layout.figures if f.role in ("radius", "clr", "inside_r", "outside_r")]
+    for first, again in pairwise(radii):
+        if _is_told_to(layout, first, again) and _agree(first, again):
+            first.role = again.role if first.role == "radius" else first.role
+            again.give("noise", "same")
+    radii = [f for f in radii if f.role in ("radius", "inside_r", "outside_r")]
     for first, again in pairwise(radii):
         if first.role != "radius" or again.role == "radius" or first.unit == "D":
             continue
@@ -52,6 +80,17 @@ def join_radii(layout: Layout) -> None:
         first.unit = first.unit or again.unit
         first.notes = [note for note in first.notes if not note.startswith("taken for the radius")]
         again.give("noise", "same")
+
+
+def _is_told_to(layout: Layout, first: Figure, again: Figure) -> bool:
+    """Whether the second figure only takes up the first to say what it is measured to."""
+    if first.row is not None or again.row is not None or again.index != first.index + 1:
+        return False
+    between = layout.words(first.end, again.start)
+    between = _TOOL_BEHIND.sub(" ", between)
+    return bool(
+        _AND_THAT.fullmatch(between) and _IS_TO.match(layout.words(again.end, again.end + _SIDE))
+    )
 
 
 def _agree(first: Figure, again: Figure) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..naming.likeness import restates
 from ..said.both_asked import asks_for_both
 from ..said.late_corrections import put_right_by
+from ..said.one_of_two import settles_on_one
 from ..text.figures import Figure, Layout, Row
 from .boundaries import (
     AHEAD,
@@ -87,7 +88,10 @@ class Gatherer:
             self._new(first.row)
             self._fill(slot, run)
         elif not any(slot in group.slots for group in self.open):
-            self._fill(slot, run)
+            one_of = slot == "clr" and choice == "choice" and settles_on_one(self.layout.text)
+            self._fill(slot, run[:1] if one_of else run)
+            for figure in run[1:] if one_of else ():
+                self._append(self.open, slot, figure)
         elif not self._restate_list(slot, run):
             self._take_again(slot, run)
 

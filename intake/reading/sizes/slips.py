@@ -42,6 +42,10 @@ _UNIT_SLIPS: tuple[tuple[Unit, Decimal, str], ...] = (
     ("mm", _INCH, "these figures only make sense in inches, but are marked mm"),
     ("in", 1 / _INCH, "these figures only make sense in mm, but are marked inch"),
 )
+_WRITTEN: dict[Decimal, Unit] = {_INCH: "mm", 1 / _INCH: "in"}
+"""The mark that is wrong: '.065 mm' may be inches, '7/8 in' is no bigger than it says."""
+_POINTS = frozenset({Decimal("0.1"), Decimal("0.01")})
+_WIDEST = 8
 _NEEDLE_OD, _NEEDLE_WALL = Decimal(5), Decimal("0.2")
 """Millimetres; no mandrel goes into less (common practice, no source)."""
 _COST = 2.0
@@ -111,6 +115,8 @@ def _slips_undone(
         if written.value(field) is None or not _is_length(field, role):
             continue
         values = _slipped(field, factor, readings[field])
+        if field == "clr" and factor == _INCH:
+            values = [value for value in values if not _is_far_too_wide(value, written)]
         if not values:
             continue
         changed: dict[Length, list[Value]] = {
@@ -126,12 +132,24 @@ def _slipped(field: Length, factor: Decimal, values: list[Value]) -> list[Value]
     other_unit = factor in (_INCH, 1 / _INCH)
     found = []
     for value in values:
-        if other_unit and (value.assumed or not value.system):
+        if other_unit and (value.assumed or value.system != _WRITTEN[factor]):
             continue
+        if field != "wall" and factor in _POINTS and _as_written(value) * factor < 1:
+            continue  # a point is lost from '15', and not from '3'
         scaled = Value(value.mm * factor, value.cost, system=value.system, assumed=value.assumed)
         if not (field == "wall" and factor == 10) or _is_ten_times_thin(value.mm, scaled.mm):
             found.append(scaled)
     return found
+
+
+def _as_written(value: Value) -> Decimal:
+    return value.mm / _INCH if value.system == "in" else value.mm
+
+
+def _is_far_too_wide(radius: Value, written: Choice) -> bool:
+    """Whether no such tube is bent on such a radius: nobody slips from 22 inches to 22 mm."""
+    od = written.mm("od")
+    return od is not None and radius.mm > _WIDEST * od
 
 
 def _is_ten_times_thin(written: Decimal, scaled: Decimal) -> bool:

@@ -22,6 +22,7 @@ _OR = word_set(
 )
 _BESIDE_OR = word_set("but aber mais pero ma maar is it it's ist es het est c'est sia sea evt")
 """Words that join two figures only beside an 'or': '2 mm, but maybe it is 1.5'."""
+_ALSO = word_set("also auch aussi también anche ook zudem additionally")
 _TO = word_set("to until bis à hasta jusqu'à fino thru through tot till til -")
 _TO_WHAT = word_set("a an bend make fit suit do form roll")
 _RESTATE = word_set("( = ie i.e so that's thats meaning equals == aka")
@@ -141,6 +142,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
                 marks.append("line")
         elif token.text == ")" and "same" in marks:
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
+        elif token.text in _ALSO and marks[-1:] == ["and"]:
+            pass  # "76 and also 102"
         elif token.text == "er" and previous is None:
             pass  # "22er und 18er"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):

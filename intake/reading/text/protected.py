@@ -44,6 +44,10 @@ _HOUSE = (
     r"(?:bldg|building|geb|gebäude|bât|bâtiment|bat|edif|edificio|gebouw|hall|halle|floor|wing)"
 )
 _ROOM = r"(?:rm|room|raum|zimmer|zi|salle|sala|stanza|kamer|lokaal|suite|ste)"
+_DESK = (
+    rf"(?:{_HOUSE}|{_ROOM}|mail\s?(?:stop|code)|m/s|dept|department|abt|abteilung|afd|afdeling|reparto"
+    r"|service|departamento|unit|dock|plant|bay|gate|office|büro|bureau|oficina|ufficio|kantoor)"
+)
 _NO_FRACTION = r"(?!(?:\d{1,2}-)?\d{1,2}/(?:2|4|8|16|32|64)\b(?!-))"
 _NO_LENGTH = (
     r"(?![\s-]\d{1,2}/\d|\s?(?:inch(?:es)?|gauge|o\.?d|tub(?:e|es|ing)|wall|rohr\w*|zoll|pouces?"
@@ -185,8 +189,12 @@ _LED_BY_LETTER: Kinds = (
         r"(?!(?:r|od|id|clr|d|da|di|dn|nps|t|s|rad|w|wt|rm|ri|cl|sch|sched|schedule|ga|x|wall|o|by"
         r"|dia|qty|e|st|s|p|a)\d)[a-z]{1,6}[-_/]?\d{3,}(?:[-_./]?[a-z0-9]{1,8}){0,4}\b",
         # "Bldg 25, Rm 1.065": 'Rm' alone may be a mean radius
-        rf"{_HOUSE}\b\.?\s?\w{{1,4}}[,;/ ]{{1,3}}{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?\b",
+        rf"{_HOUSE}\b\.?\s?\w{{1,4}}(?:-\d{{1,4}})?[,;/ ]{{1,3}}{_ROOM}\b\.?\s?\d{{1,4}}"
+        r"(?:[.-]\d{1,4})?\b",
         rf"{_ROOM}\b\.?\s?\d{{1,4}}(?:[.-]\d{{1,4}})?[,;/ ]{{1,3}}{_HOUSE}\b\.?\s?\w{{1,4}}\b",
+        # "Bldg 2-049", "Mail Stop 1-065"; "Dept 4410 / MS 2-083" ends its line, else it is a steel
+        rf"(?:{_DESK}|ms(?=\s\d-\d{{2,4}}[ \t]*$))\b\.?\s?#?\d{{1,4}}-\d{{2,4}}\b"
+        r"(?![/\"]|\.\d|\s?(?:mm|[x×]|in\b|wall|od\b|tub|rohr))",
         r"(?!r\d{1,2}-\d{1,2}/\d)[a-z]{1,3}\d{1,3}-\d{2,}[\w-]{0,12}",  # not R2-13/16
         r"[a-z]{2}\d{2}(?:\s\d{4}){2,8}",
         # "USt-ID DE 812 345 678", "TVA FR 12 812 345 678"

@@ -22,6 +22,9 @@ _OWNED = whole_words(
     "(?:got|have) your",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
     "abbiamo già | hebben (?:we )?al | ho già | ich habe schon | j'ai déjà | ya tengo | heb ik al",
+    r"haben? ihren(?= (?:\w+ )?\w*dorn\b) | (?:avons|on a|j'ai) votre(?= mandrin)",
+    "ten(?:emos|go) (?:vuestro|su)(?= mandril) | (?:abbiamo|ho) il vostro(?= mandrino)",
+    "(?:hebben|heb) (?:we |wij |ik )?(?:jullie|uw)(?= doorn)",
     "avons deja | on a d[eé]j[aà] | j'ai deja | abbiamo gi[aà] | ho gia",
 )
 _STILL = whole_words(

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from ...late_pattern import late_pattern
+from ..counts.by_place import counts_every_line
 from ..sizes.groups import Group, own_figures
 from ..text.figures import Layout
 from ..text.patterns import any_of
@@ -194,10 +195,11 @@ _CLAUSE = 100
 
 def picks_out(text: str) -> bool:
     """Whether the words pick out some lines of a list: 'we only need the rows marked Y'."""
-    return any(
+    found = any(
         not _PRICED_BEFORE.search(text, max(0, match.start() - _BACK), match.start())
         for match in _BY_PLACE.finditer(text)
     )
+    return found and not counts_every_line(text)
 
 
 def _is_of_no_size_read(

@@ -18,8 +18,10 @@ from ..nets.there import is_tube_there
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
+from .counted_otherwise import COUNTED_OTHERWISE
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
+from .told_came_along import came_along
 from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
 from .told_plainly_words import (
@@ -47,7 +49,9 @@ from .told_unneeded_words import (
     BENT_EMPTY,
     DONE,
     IF_ALL_GOES_WELL,
+    NEXT_TIME,
     NOT_NEEDED_HERE,
+    NOT_TO_QUOTE,
     OF_SEVERAL_SIZES,
     OTHER_THINGS,
     PRICED_NOW,
@@ -150,8 +154,12 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     own = [*([] if shared else [part.words]), *part.elsewhere]
     if any(_comes_later_if(words) or is_taken_back(words) for words in own):
         return True
+    if any(map(NEXT_TIME.search, own)) and any(map(NOT_TO_QUOTE.search, [*own, *part.behind[:1]])):
+        return True
     if asks_for(part):
         return False
+    if came_along(part, found.sizes):
+        return True
     if any(map(is_borrowed, own)):
         return True
     if is_new(part):
@@ -281,4 +289,6 @@ def _wanted_all_the_same(words: str, rest: Sequence[Said]) -> bool:
 
 
 def _without_harmless(words: str) -> str:
-    return ELSEWHERE.sub(" ", AGAIN_HARMLESS.sub(" ", OF_SUBJECT.sub(" ", words)))
+    for harmless in (OF_SUBJECT, COUNTED_OTHERWISE, AGAIN_HARMLESS, ELSEWHERE):
+        words = harmless.sub(" ", words)
+    return words

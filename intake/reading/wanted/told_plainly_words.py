@@ -112,6 +112,8 @@ TAKEN_UP_AGAIN = whole_words(
 QUOTED = whole_words(
     r"(?:thanks|thank you|thx|many thanks) for (?:the|your) (?:\S+ )?(?:quot\w+|offer|price)"
     r"(?: \S+){0,3}? (?:of|for|on)",
+    r"(?:thanks|thank you|thx) for (?:the |your )?(?:quote|quotation|offer) \w*\d[\w-]*"
+    r"(?=,? ?\(| (?:for|on|of)\b)",
     r"(?:you|already) (?:have )?(?:already )?quoted(?: us| me)?(?: on| for)?",
     r"(?:vielen dank|danke|besten dank) für (?:das|ihr) angebot",
     r"merci pour (?:le|votre) (?:devis|offre)",
@@ -196,13 +198,20 @@ AGAIN_HARMLESS = whole_words(
     r"|codos"
     r"|curve|tubi|bochten|buizen) (?:each|apiece|per \w+|jeweils|chacun\w*|cada uno|ciascun\w*)",
     r"(?:bestellung|auftrag|po|order|commande|pedido|ordine|bestelling)"
-    r" (?:will |is to |shall )?(?:follows?|folgt|suit|suivra|sigue|segue|seguirá|seguirà|volgt)",
+    r" (?:will |is to |shall |to )?(?:follows?|folgt|suit|suivra|sigue|segue|seguir[áà]|volgt)",
     r"same(?: thing| one| mandrel| again)? (?:but|only|just|in|for|at)(?: the| a)?(?= \W?\d)",
     r"another(?: one| mandrel)? (?:for|in|at|to suit|to fit|size)",
     r"(?:noch|noch mal) ein(?:en)?(?: \w*dorn)? (?:für|in) | un autre(?: mandrin)? (?:pour|en)",
     r"(?:one|two|\d) more(?: \w+)? (?:as|for|in|to)(?! (?:that|this|it|those|them))",
     r"otro(?: mandril)? (?:para|de|en) | un altro(?: mandrino)? (?:per|da|in)",
     r"nog een(?: doorn)? (?:voor|in)",
+    r"(?:maybe|perhaps|possibly|might (?:want|need)|may (?:want|need))"
+    r" (?:another|a second|one more)(?: one| mandrel)?"
+    r" (?:later|next|come|in|after|down the|some ?day|one day)",
+    r"vielleicht (?:später |im \w+ |nächstes jahr )noch (?:einen?|ein zweiter)",
+    r"peut-être un (?:autre|deuxième) (?:plus tard|l'an prochain|l'année prochaine)",
+    r"(?:quizás?|tal vez) otro más adelante | forse un (?:altro|secondo) più avanti",
+    r"misschien (?:later|volgend jaar) nog een(?: tweede)?",
 )
 """Words that only look as if a tool were wanted once more."""
 WANTED_ALL_THE_SAME = whole_words(
@@ -226,8 +235,8 @@ WANTED_ALL_THE_SAME = whole_words(
     r"same (?:here|for me|as (?:his|mine|ours)) | me too | mine(?:'s| is) (?:the )?same",
     r"so do (?:i|we) | the two(?: of (?:us|them))?",
     r"on (?:his|her|their) behalf | for my (?:friend|buddy|mate|brother|neighbou?r)",
-    rf"(?:that|this|it|those|them)(?: one)? (?:and|plus) | (?:another(?! {PERSON})|a second)"
-    r"(?: one| mandrel)?",
+    r"(?:that|this|it|those|them)(?: one)? (?:and|plus)",
+    rf"(?:another(?! {PERSON})|a second(?![ -]hand))(?: one| mandrel)?",
     r"the (?:first|old|other|previous|last) (?:one|size|mandrel)",
     r"beide[nrs]? | jeweils | je ein(?:en|e|er)? | ebenfalls | kaputt | gebrochen | verschlissen",
     r"davon | noch ein(?:en)? | les deux | chacun\w* | également | cassé | usé",

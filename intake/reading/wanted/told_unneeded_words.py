@@ -147,6 +147,25 @@ IF_ALL_GOES_WELL = whole_words(
     r"(?:[^.;]|[.]\d){0,80}?\b(?:later|daarna|dan|volgend\w*)",
 )
 """'If that mandrel works out I'll want one for the bumper (1.5 x .095) after Christmas'."""
+NEXT_TIME = whole_words(
+    r"next (?:year|season|spring|summer|autumn|fall|winter) | later(?: on)? | in the future",
+    r"nächste[sn]? (?:jahr|saison) | später | l'an prochain | l'année prochaine | plus tard",
+    r"el (?:próximo año|año que viene) | más adelante | l'anno prossimo | più avanti | in futuro",
+    "volgend jaar | volgend seizoen",
+)
+_NOT_YET = (
+    r"(?: just| for)?(?: yet| now| noch| nog)?(?= ?(?:[.,;!)–-]|$|until\b|till\b|as\b|the\b))"
+)
+NOT_TO_QUOTE = whole_words(
+    r"(?:don'?t|do not|no need to|need not|needn'?t) (?:quote|price|offer|include)"
+    r"(?: (?:that|it|this|them|those|these)(?: one| size)?)?" + _NOT_YET,
+    r"(?:noch )?nicht (?:mit)?(?:anbieten|bepreisen|kalkulieren)",
+    r"ne (?:le |la |les )?(?:chiffrez|cotez|comptez) pas | (?:à )?ne pas (?:chiffrer|coter)",
+    r"no (?:l[oae]s? )?(?:cotic\w+|oferten?|presupuest\w+)",
+    r"non (?:l[oaie] )?quota\w+ | da non quotare",
+    r"(?:nog )?niet (?:aanbieden|offreren|prijzen)",
+)
+"""'Next year there will be a 2.125 x .065 version. Please do not quote that yet.'"""
 PRICED_NOW = whole_words(
     r"quot\w+ | pric\w+ | cost\w* | how much | offer\w* | both | all | each | also | as well | too"
     r"| already | right away | angebot\w* | preis\w* | anbiet\w* | beide | alle | auch | devis "
