@@ -148,6 +148,14 @@ _ITEM = whole_words(
     r"(?:\d{1,3}|[a-f])",
 )
 """'Item 2 - tube 45 x 1.5 ...': of a list of what is wanted."""
+_TUBE_IS = late_pattern(
+    r"\W*(?:the|our|das|unser|le|notre|el|nuestro|il|nostro|de|onze)?\s?"
+    r"(?:tub(?:e|ing)|pipe|rohr|tubo|buis)\s(?:is|ist|est|es|è)\b"
+)
+"""'Need pricing for 3 mandrels. Tube is 1.5 x .065': it tells what they are for."""
+_MANDRELS = whole_words(
+    r"mandrels? | dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | anim[ae] | doorn(?:en|s)?"
+)
 _FAR = 240
 """Characters of a sentence on either side of a figure that speak of it."""
 _LINES = 2
@@ -169,10 +177,25 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     lent = _lent(groups)
     said = [words_around(layout, _first_figures(group, lent)) for group in groups]
     tells = [
-        group.row is None and any(map(_only_tells, sentences)) and not any(map(_asks, sentences))
+        group.row is None
+        and any(map(_only_tells, sentences))
+        and not any(map(_asks, sentences))
+        and not _told_for(layout, group)
         for group, sentences in zip(groups, said, strict=True)
     ]
     return [False] * len(groups) if all(tells) else tells
+
+
+def _told_for(layout: Layout, group: Group) -> bool:
+    """Whether a size is what the mandrels are for that the sentence before it asks for."""
+    own = own_figures(group)
+    if not own or not _TUBE_IS.match(layout.sentence_text(own[0].sentence)):
+        return False
+    ahead = own[0].sentence - 1
+    if any(slot_of(figure) for figure in layout.in_sentence(ahead)):
+        return False
+    words = layout.sentence_text(ahead)
+    return _MANDRELS.search(words) is not None and _asks(words)
 
 
 def _lent(groups: Sequence[Group]) -> dict[int, list[Group]]:
