@@ -123,6 +123,7 @@ STOPS = word_set(
     "and or for with to in at on from by per und oder für mit bei et ou pour avec y o para con e",
     "per en of voor met but so if when is are was were do does will would can could has have had",
     "that which who than as because ist sind est sont es son sono zijn och till",
+    "without ohne kein keinen keine sans sin senza zonder geen",
 )
 MEASURES = word_set(
     "x clr od id wall rad radius r dia diameter diam thick thk ga gauge gage swg bwg sch schedule",

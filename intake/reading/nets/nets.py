@@ -25,7 +25,7 @@ from .picks import picks_unheard
 from .preferred import preferred
 from .putting_right import PUTTING_RIGHT
 from .there import doubt_there
-from .unexplained import doubt_tubes_elsewhere
+from .unexplained import doubt_radii_elsewhere, doubt_tubes_elsewhere
 from .words import (
     ASKED_BEFORE,
     OF_WHICH,
@@ -65,6 +65,7 @@ def cast_nets(layout: Layout, groups: list[Group]) -> None:
     _doubt_offered(layout, groups)
     doubt_there(layout, groups)
     doubt_tubes_elsewhere(layout, groups)
+    doubt_radii_elsewhere(layout, groups)
     doubt_meant(layout, groups)
     for net in _NETS:
         for group, why in net(layout, groups):
