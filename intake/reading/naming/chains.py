@@ -9,7 +9,15 @@ from ..numbers.butted import ends_butted, read_butted
 from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
-from .chain_parts import RADIUS_OR_LENGTH, comparable, read_four, read_pair, read_triple, set_role
+from .chain_parts import (
+    RADIUS_OR_LENGTH,
+    comparable,
+    counts_in_list,
+    read_four,
+    read_pair,
+    read_triple,
+    set_role,
+)
 from .likeness import same_size
 from .place_tests import in_thousandths, is_thin
 from .shapes import shape_near
@@ -17,6 +25,7 @@ from .shapes import shape_near
 _JOINTS = frozenset({"times", "punct", "gap", "line"})
 _HEADER_WORDS = frozenset(("x", "is", "are", "by"))
 _LARGEST_NPS = 12
+_BACK = 8
 _STUFF = word_set(
     "flat bar plate sheet strap washer washers o-ring o-rings gasket hex rebar wire screw screws",
     "bolt bolts",
@@ -81,6 +90,9 @@ def _header_beside(layout: Layout, chain: list[Figure]) -> None:
     after = chain[-1].token + 1
     bracket = after < len(layout.tokens) and layout.tokens[after].text == "("
     roles = list(reversed(_header_roles(layout, chain[0].token - 1, -1)))
+    ahead = layout.tokens[max(0, chain[0].token - _BACK) : chain[0].token]
+    if ahead and ahead[-1].text == "." and not any(t.kind == "times" for t in ahead):
+        roles = []  # "it scratches the inside wall. 38 x 1.5"
     sign = layout.tokens[chain[0].token].cues
     if sign and sign[0].role in LENGTH_ROLES:
         roles.append(sign[0].role)  # the last label clings to the first figure: "CLR = 1.5 x"
@@ -131,6 +143,10 @@ def _header_roles(layout: Layout, begin: int, step: int) -> list[Role]:
 
 
 def _read_chain(layout: Layout, chain: list[Figure]) -> None:
+    sizes = [figure for figure in chain if not counts_in_list(chain, figure)]
+    if 1 < len(sizes) < len(chain):
+        _read_chain(layout, sizes)
+        return
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return

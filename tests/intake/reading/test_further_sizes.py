@@ -108,3 +108,22 @@ TRADES = [
 @pytest.mark.parametrize(("text", "material"), TRADES)
 def test_the_steel_of_a_trade_is_no_tubes(text: str, material: Material) -> None:
     assert [request.material for request in read_text(text)] == [material, material]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "bend radius to centre line 120 mm",
+        "radius to center line of 120 mm",
+        "radius to the centre line is 120 mm",
+        "Biegeradius zur Mittellinie 120 mm",
+        "rayon de cintrage à l'axe 120 mm",
+        "raggio di curvatura all'asse 120 mm",
+        "radio de curvatura al eje 120 mm",
+        "buigradius op de hartlijn 120 mm",
+    ],
+)
+@pytest.mark.parametrize("tube", ["Square tube 30 x 30 x 2 mm", "Tube 30 x 2 mm"])
+def test_a_radius_to_the_centre_line(tube: str, said: str) -> None:
+    (request,) = read_text(f"{tube}, {said}.")
+    assert (request.wall_mm, request.clr_mm) == (2, 120)
