@@ -13,6 +13,7 @@ from .aside.drawing_defaults import set_defaults_aside
 from .aside.made_things import set_made_things_aside
 from .aside.phrases_around import hear_phrases
 from .aside.stock_lengths import hear_stock_lengths
+from .aside.would_also_do import set_walls_asked_about_aside
 from .counts.quantity import set_counts_aside
 from .gather import gather
 from .naming.also_another import hear_also_another
@@ -72,6 +73,7 @@ from .text.plain import Plain, flatten
 from .text.tokens import Token
 from .text.wrapped import unwrap
 from .thread.prompts import assign_by_prompt
+from .wanted.came_with import set_machine_tooling_aside
 from .wanted.dies_listed import set_listed_dies_aside
 from .wanted.other_dies import set_other_dies_aside
 
@@ -202,6 +204,8 @@ def _read(
     hear_radius_picked(layout)
     set_listed_dies_aside(layout)
     set_other_dies_aside(layout)
+    set_machine_tooling_aside(layout)
+    set_walls_asked_about_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)

@@ -83,6 +83,22 @@ _NOT_BENT = late_pattern(
     )
     + r"\s*(?:[.,;!)]|$|(?:and|und|et|y|e|en)\s)"
 )
+_BOUGHT_IN = late_pattern(
+    r"\b"
+    + any_of(
+        r"(?:we|i|they) (?:just |always )?buy (?:those |them |these )?in",
+        r"(?:we|i|they) (?:just |always )?buy [^.;!?]{0,20}?(?:ready[- ](?:made|bent)|pre-?bent"
+        r"|finished|already (?:bent|made))",
+        r"(?:is|are|come|comes) (?:bought in|ready[- ]made|ready[- ]bent|pre-?bent|already bent)",
+        r"(?:kaufen|beziehen) wir (?:[^\W\d]+ )?(?:zu|fertig\w*|gebogen) | kommen fertig\w*",
+        r"(?:on|nous|je) (?:les |la |le )?achet\w+ (?:tout )?(?:faite?s?|prête?s?|cintrée?s?)",
+        r"(?:los |las |lo |la )?compr(?:o|amos) (?:ya )?(?:hech|doblad|curvad|acabad)[oa]s?",
+        r"(?:li |le |lo |la )?compr(?:o|iamo) (?:già )?(?:fatt|pront|curvat|piegat|finit)[oaie]",
+        "kopen we (?:kant-en-klaar|gebogen|klaar)(?: in)? | kopen we in",
+    )
+    + r"\b"
+)
+"""'Collectors I buy in at 4"': no bend is made of them."""
 _MACHINE = whole_words(
     "machine | bender | press | maschine | biegemaschine | biegezentrum | cintreuse | curvadora",
     "dobladora | curvatubi | macchina | buigmachine | roller",
@@ -218,7 +234,10 @@ def _is_goods(layout: Layout, sentence: int) -> bool:
 
 def _is_asked(layout: Layout, sentence: int) -> bool:
     """Whether its size may be asked for all the same, here or by the sentence behind."""
-    asks = ASKS.search(layout.sentence_text(sentence)) is not None
+    text = layout.sentence_text(sentence)
+    asks = ASKS.search(text) is not None
+    if _BOUGHT_IN.search(text) and not _holds_tube(layout.in_sentence(sentence)):
+        return asks
     return asks or _takes_it_up(layout, sentence + 1)
 
 
@@ -235,7 +254,7 @@ def _is_on_another(text: str, figures: list[Figure]) -> bool:
         return _UP_TO.search(text) is not None and not any(f.corrects for f in figures)
     if _DIES_LISTED.match(text) or (len(figures) == _RANGE and _USUAL_WORK.search(text)):
         return True
-    if _NOT_BENT.search(text):
+    if _NOT_BENT.search(text) or _BOUGHT_IN.search(text):
         return True
     if _MACHINE.search(text) and _CAN.search(text):
         return not any(f.corrects for f in figures)  # "if the machine takes it make it 2 mm"

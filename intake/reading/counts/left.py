@@ -15,6 +15,7 @@ from ...late_pattern import late_pattern
 from ..picking.place_names import COUNTED, places
 from ..text.patterns import any_of
 from . import words as w
+from .spares import names_spares
 
 _MOST = 12
 _SHY = frozenset("et en um uma fem another otro otra altro sept sei tre sex due".split())
@@ -123,7 +124,7 @@ def with_counts_left(requests: Sequence[SizeRequest], text: str) -> list[SizeReq
 def _by_size(requests: Sequence[SizeRequest], text: str) -> list[int]:
     """'2 pcs for 30 and 1 pc for 32': every OD as it was written, once each."""
     written = [_od_written(one, text) for one in requests]
-    if "" in written or len(set(written)) < len(written):
+    if "" in written or len(set(written)) < len(written) or names_spares(text):
         return []
     found: dict[str, int] = {}
     spaced = " ".join(text.split())

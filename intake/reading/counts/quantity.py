@@ -13,6 +13,7 @@ from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 from .mentions import mentions
 from .multiplied import sets_size_apart
+from .one_for import more_for
 from .prompts import BARE, PIECES, PROMPTED
 from .several import Counts, Several, settled
 
@@ -86,7 +87,7 @@ def set_counts_aside(layout: Layout) -> None:
         if m.rank >= PROMPTED
         or (m.rank >= BARE and (m.start in joined or _FOR_A_SIZE.match(layout.text, m.number_end)))
     ]
-    dashed = _dashed_at_ends(layout)
+    dashed = _dashed_at_ends(layout) | {start for start, _, _ in more_for(layout.text)}
     at = 0
     for figure in layout.figures:
         if sets_size_apart(layout, figure):

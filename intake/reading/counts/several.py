@@ -17,7 +17,7 @@ from .by_rank import counts_by_rank
 from .for_all import count_for_all
 from .halves import counts_by_halves
 from .mentions import Mention, mentions
-from .one_for import ones_for
+from .one_for import more_for, ones_for
 from .prompts import ALONE, ARTICLE, BARE, LABELLED, PIECES
 from .spares import spares_by_size, without_spares
 
@@ -57,6 +57,15 @@ def settled(found: list[Mention]) -> int | None:
     return counts.pop() if len(counts) == 1 else None
 
 
+def further_ones(text: str, found: list[Mention]) -> list[Mention]:
+    """Further mandrels for further sizes that none of those ``found`` counts."""
+    known = [(m.start, m.end) for m in found]
+    more = [n for n in more_for(text) if not any(a < n[1] and n[0] < b for a, b in known)]
+    known += [(start, end) for start, end, _ in more]
+    more += [(start, end, 1) for start, end in ones_for(text, known)]
+    return [Mention(start, end, count, BARE, number_end=end) for start, end, count in more]
+
+
 class Several:
     """Which of several requests each count belongs to."""
 
@@ -75,10 +84,9 @@ class Several:
         self.breaks = [at for at, char in enumerate(layout.text) if char == "\n"]
         self.places = places_of(groups)
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
-        ones = ones_for(layout.text, [(m.start, m.end) for m in found])
-        more = [Mention(start, end, 1, BARE, number_end=end) for start, end in ones]
+        more = further_ones(layout.text, found)
         found = sorted([*found, *more], key=lambda mention: mention.start)
-        self.found = self._without_numbering(without_spares(layout, found))
+        self.found = self._without_numbering(without_spares(layout, groups, found))
 
     def counts(self) -> Counts:
         counts = self._without_spares()

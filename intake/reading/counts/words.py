@@ -127,6 +127,7 @@ STOPS = word_set(
     "that which who than as because ist sind est sont es son sono zijn och till",
     "use uses nehmen benutzen verwenden haben utilisons utilise gardons garde avons usamos",
     "utilizamos tenemos usiamo utilizziamo abbiamo gebruiken hebben il el le den the het",
+    "without ohne kein keinen keine sans sin senza zonder geen",
 )
 """'Per il tubo da 18 usiamo il vecchio mandrino': what stands behind these is not counted."""
 MEASURES = word_set(

@@ -210,8 +210,8 @@ THERE = word_set("in here back over out there delivered shipped")
 """Behind the pronoun: 'I need it in by Friday'."""
 SET_UP = word_set(
     "mounted fitted installed running montiert eingebaut aufgebaut montes monte installe installes",
-    "montado montados instalado instalados colocado colocados montato montati installato gemonteerd",
-    "ingebouwd",
+    "montado montados instalado instalados colocado colocados montato montati installato",
+    "gemonteerd ingebouwd",
 )
 """What is set up by then has to come before; a day of coming beside it is the one."""
 URGENTLY = word_set(

@@ -91,8 +91,10 @@ def sole_material(layout: Layout) -> MaterialChoice:
 def _wanted(layout: Layout, groups: Sequence[Group] = ()) -> list[MaterialMention]:
     """The materials that are some tube's: of a size that was left out only where none other is."""
     ours = {f.sentence for group in groups for figures in group.slots.values() for f in figures}
+    first = min((sentence for sentence in ours), default=0)
     found: list[MaterialMention] = []
     others: list[MaterialMention] = []
+    trades: list[MaterialMention] = []
     for at, token in enumerate(layout.tokens):
         material = token.material
         if material is None or material.rejected or material.about_tool:
@@ -102,7 +104,13 @@ def _wanted(layout: Layout, groups: Sequence[Group] = ()) -> list[MaterialMentio
             continue
         left_out = sentence not in ours and _speaks_of_size_left_out(layout, sentence)
         (others if left_out else found).append(material)
-    return found or others
+        if material.base and sentence < first:
+            trades.append(material)
+    found = found or others
+    # "We build steel frames. 22 x 0.8 and 16 x 0.8, all 25CrMo4": steel is what they work in.
+    if any(m.family in STEELS and not m.base and not m.also for m in found if m not in trades):
+        found = [m for m in found if m not in trades]
+    return found
 
 
 def _speaks_of_size_left_out(layout: Layout, sentence: int) -> bool:

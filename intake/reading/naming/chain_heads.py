@@ -7,6 +7,7 @@ from ..text.roles import LENGTH_ROLES, Role
 
 _JOINTS = frozenset({"times", "punct", "gap", "line"})
 _HEADER_WORDS = frozenset(("x", "is", "are", "by"))
+_BACK = 8
 _SHORT: dict[str, Role] = {"int": "id", "inn": "id", "ext": "od", "est": "od", "auß": "od"}
 """'12 x 14 (int. x ext.)': as words alone they may mean much else."""
 
@@ -16,6 +17,9 @@ def header_beside(layout: Layout, chain: list[Figure]) -> None:
     after = chain[-1].token + 1
     bracket = after < len(layout.tokens) and layout.tokens[after].text == "("
     roles = list(reversed(_header_roles(layout, chain[0].token - 1, -1)))
+    ahead = layout.tokens[max(0, chain[0].token - _BACK) : chain[0].token]
+    if ahead and ahead[-1].text == "." and not any(t.kind == "times" for t in ahead):
+        roles = []  # "it scratches the inside wall. 38 x 1.5"
     sign = layout.tokens[chain[0].token].cues
     if sign and sign[0].role in LENGTH_ROLES:
         roles.append(sign[0].role)  # the last label clings to the first figure: "CLR = 1.5 x"

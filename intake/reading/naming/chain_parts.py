@@ -261,3 +261,12 @@ def read_four(layout: Layout, chain: list[Figure]) -> None:
     read_triple(layout, chain[:3])
     for figure in chain[3:]:
         set_role(figure, "noise")
+
+
+def counts_in_list(chain: list[Figure], figure: Figure) -> bool:
+    """'18 x 1.5 / CLR 36 / qty 2': a count that a slash parts from the size."""
+    if (figure.role, figure.how) != ("noise", "count"):
+        return False
+    if figure is chain[0]:
+        return chain[1].link == "slash"
+    return figure is chain[-1] and figure.link == "slash"

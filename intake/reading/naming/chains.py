@@ -13,6 +13,7 @@ from .chain_heads import header_beside, read_legends
 from .chain_parts import (
     RADIUS_OR_LENGTH,
     comparable,
+    counts_in_list,
     hear_round,
     read_four,
     read_pair,
@@ -84,6 +85,10 @@ def _chains(layout: Layout) -> list[list[Figure]]:
 
 
 def _read_chain(layout: Layout, chain: list[Figure]) -> None:
+    sizes = [figure for figure in chain if not counts_in_list(chain, figure)]
+    if 1 < len(sizes) < len(chain):
+        _read_chain(layout, sizes)
+        return
     if any(figure.role == "noise" for figure in chain):
         _read_beside_noise(layout, chain)
         return

@@ -6,7 +6,7 @@ from ..text.cues import Cue
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import RADIUS_ROLES
-from .cue_sides import Found
+from .cue_sides import Found, begins_tube, cue_left, cue_right, names_other_thing
 from .place_tests import is_diameter, is_thin
 
 _PARTS = word_set(
@@ -14,6 +14,12 @@ _PARTS = word_set(
     "barra hoop",
 )
 """Parts that have a length, and may be made of tube."""
+_THOSE = word_set(
+    "the die den der les des pour los las para i gli le quelli quelle per de voor other andere"
+)
+_FOR = word_set("for für pour para per voor")
+_BACK = 8
+"""Tokens, blanks among them, from 'for' to the part."""
 _INNER_OF_TWO = word_set("inner innen innere inneres intérieur interior interno binnen")
 _ONE_TOOL = word_set("mandrel dorn mandrin mandrino mandril doorn")
 
@@ -39,11 +45,15 @@ def heads_a_tube(layout: Layout, figure: Figure, left: Found) -> bool:
     walled = second is not None and second.link == "times" and is_diameter(figure)
     if walled and left.cue == Cue("noise", "before") and _is_wall(layout, left, figure, second):
         return True  # "hydraulic line 12 x 1.5", "two sizes on this job: 28 x 2"
+    if left.cue.role == "noise" and _stands_apart(layout, figure, left):
+        return True
     if left.cue.role == "noise" and layout.tokens[left.token].text in _PARTS:
         # "legs are 1.25 x .065", "legs 1 x 18 ga": a length has no wall
         if second is not None and second.link == "times" and second.is_gauge:
             return True
         if walled and _is_wall(layout, left, figure, second):
+            return True
+        if walled and second is not None and _is_for_part(layout, figure, second, left):
             return True
     inner = left.cue.role == "id" and layout.tokens[left.token].text in _INNER_OF_TWO
     if not (inner or left.cue.role in RADIUS_ROLES) or second is None or second.link != "times":
@@ -68,6 +78,29 @@ def _stands_beside(layout: Layout, figure: Figure, wall: Figure) -> bool:
     between = layout.text[figure.end : wall.start].strip(' ,"')
     thin = is_thin(wall) and wall.unit in (None, "in")
     return not between and thin and is_diameter(figure)
+
+
+def _stands_apart(layout: Layout, figure: Figure, left: Found) -> bool:
+    """'..., and one for the long ones, 28 x 1.5': a tube behind a comma; what is only told of how
+    long or high its parts are."""
+    if names_other_thing(layout, left.token) or not begins_tube(layout, figure):
+        return False
+    between = layout.text[layout.tokens[left.token].end : figure.start]
+    ahead = layout.tokens[max(0, left.token - 2) : left.token]
+    pointed = any(token.text in _THOSE for token in ahead)
+    return pointed and is_diameter(figure) and between.strip() == ","
+
+
+def _is_for_part(layout: Layout, figure: Figure, wall: Figure, left: Found) -> bool:
+    """'One for the short legs 22 x 1, radius 90': a mandrel is for a tube, and so is a radius."""
+    ahead = layout.tokens[max(0, left.token - _BACK) : left.token]
+    radius = layout.after_in_sentence(wall)
+    if radius is None or not any(token.text in _FOR for token in ahead):
+        return False
+    found = cue_left(layout, radius, set()) or cue_right(layout, radius)
+    named = found is not None and found.cue.role in RADIUS_ROLES
+    signed = any(cue.role in RADIUS_ROLES for cue in layout.tokens[radius.token].cues)
+    return begins_tube(layout, figure) and (named or signed)
 
 
 def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None) -> bool:

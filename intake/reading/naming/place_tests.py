@@ -17,9 +17,12 @@ _INCH = Decimal("25.4")
 _ON = word_set(
     "on around round onto over to at @ about auf um sur autour su attorno sobre alrededor op om"
 )
+_WITH = word_set("with mit avec con met à a")
+_CLAUSE_ENDS = frozenset((".", ",", ";"))
 _ARTICLES = word_set(
     "a an our the my your this that tight big small nice one einen einem un une uno una een 's its"
 )
+_THE = word_set("the das der die dem den beim le la el los il sul de het")
 _JOINTS = frozenset((",", "/", "-", "wall"))
 _AND = word_set("and & und et y e en i")
 _ONE_TUBE = frozenset(("tube", "tubing", "pipe"))
@@ -27,6 +30,8 @@ _ONE_TUBE = frozenset(("tube", "tubing", "pipe"))
 _PAIR = 2
 _NEAR = 3
 _LEAST_THOUSANDTHS = 20
+_LEAST_BARE_MM = 20
+_FAR = 60
 _MANY = Decimal(10)
 """So many mandrels are not ordered at once."""
 
@@ -86,7 +91,33 @@ def third_of_three(layout: Layout, figure: Figure) -> bool:
 def follows_on(layout: Layout, figure: Figure) -> bool:
     """'... on a 6', '... around 150': the words that a radius needs no other words beside."""
     left = layout.tokens_before(figure, 3)
-    return _ends_in_on([t.text for t in left if t.kind in ("word", "punct", "cue")])
+    words = [t.text for t in left if t.kind in ("word", "punct", "cue")]
+    return _ends_in_on(words) or _closes_with(layout, figure, words)
+
+
+def points_back(layout: Layout, figure: Figure) -> bool:
+    """'1.5 x .065 and 1 x .065, and I get wrinkles on the 1.5 only': a tube told before."""
+    left = layout.tokens_before(figure, 2)
+    if not any(token.text in _THE for token in left):
+        return False
+    earlier = layout.figures[max(0, figure.index - _FAR) : figure.index]
+    value = figure.number.value
+    return any(other.role == "od" and other.number.value == value for other in earlier)
+
+
+def _closes_with(layout: Layout, figure: Figure, words: list[str]) -> bool:
+    """'... même épaisseur, à 75', 'gleiche Wand, mit 100 mm': a clause that ends with a length."""
+    if len(words) < _PAIR or words[-1] not in _WITH:
+        return False
+    if figure.unit not in ("mm", "in") and not (figure.unit is None and _is_bare_mm(figure)):
+        return False
+    right = layout.tokens_after(figure, 1)
+    ends = not right or right[0].kind in ("line", "para") or right[0].text in _CLAUSE_ENDS
+    return ends and words[-2] == ","
+
+
+def _is_bare_mm(figure: Figure) -> bool:
+    return figure.number.style == "integer" and figure.number.value >= _LEAST_BARE_MM
 
 
 def _ends_in_on(words: list[str]) -> bool:

@@ -22,6 +22,7 @@ from .place_tests import (
     is_thin,
     is_wall_of,
     opens_tube,
+    points_back,
     radius_follows,
     third_of_three,
     tube_follows,
@@ -268,6 +269,8 @@ def _beside_od(layout: Layout, figure: Figure) -> bool:
         return True
     if figure.link in LISTED and layout.before(figure) is od:
         return False  # "1.75 then step to 1.875": two of one thing
+    if points_back(layout, figure):
+        return False
     if (third_of_three(layout, figure) or follows_on(layout, figure)) and is_radius_of(figure, od):
         figure.give("radius", "place")
         return True

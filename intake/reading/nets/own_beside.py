@@ -19,6 +19,8 @@ OD_BESIDE = "its OD is told of another size, and a figure beside it is not under
 
 _LEAST, _MOST = Decimal("1.2"), Decimal(12)
 """A radius lies between these times the OD."""
+_LEAST_BARE = 20
+"""A smaller whole number without a unit may count, or name a line."""
 _INCH = Decimal("25.4")
 _LINES = 2
 """A line that wraps goes on in the next."""
@@ -81,7 +83,8 @@ def _behind(layout: Layout, first: Figure, end: int, held: set[int]) -> Iterator
 def _may_be_radius(figure: Figure, od: Figure) -> bool:
     if figure.role is not None or figure.negated or figure.put_off or figure.points:
         return False
-    if figure.unit not in ("in", "mm", None) or not figure.is_measured:
+    told = figure.is_measured or figure.number.value >= _LEAST_BARE
+    if figure.unit not in ("in", "mm", None) or not told:
         return False
     value = _in_mm(figure, od)
     return _LEAST <= value / max(_in_mm(od, od), Decimal(1)) <= _MOST

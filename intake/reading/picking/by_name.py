@@ -1,5 +1,5 @@
 """One of several sizes asked for by what the sender calls it: 'let's start with the front one',
-'just a mandrel for the braces for now'. The others are doubted.
+'just a mandrel for the braces for now', 'so we want a mandrel for the 38'. The others are doubted.
 """
 
 from __future__ import annotations
@@ -7,11 +7,14 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 
+from ...late_pattern import late_pattern
 from ..radii.tied import names_of, words_back
 from ..radii.tied_picked import picked_alone
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from ..text.patterns import whole_words
+from ..wanted.asked_words import ASKS
+from ..wanted.one_and_one import asks_for_one_and_one
 from ..wanted.told_words import NO
 
 OTHER_PICKED = "another of the sizes is asked for by its name"
@@ -37,6 +40,11 @@ _OF_ALL = whole_words(
 )
 
 
+_FOR_THE = late_pattern(
+    r"\b(?:an?|one|1|the|ein(?:en)?|une?|un[oa]?|een|één|un')\s?(?:\w+\s)?"
+    r"(?:mandrel|dorn|mandrin|mandril|mandrino|anima|doorn)\s"
+    r"(?:for the|für (?:das|den|die)|pour (?:le|du)|para el|per il|voor de)\s(?:ø\s?)?(?=[.\d])"
+)
 _MOST = 6
 _REACH = 5
 
@@ -46,6 +54,9 @@ def picked_by_name(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     nothing = [False] * len(groups)
     if len(groups) < 2:
         return nothing
+    by_od = _picked_by_od(layout, groups)
+    if any(by_od):
+        return by_od
     alone = _picked_alone(layout, groups)
     if alone is not None:
         return [number != alone for number in range(len(groups))]
@@ -62,6 +73,23 @@ def picked_by_name(layout: Layout, groups: Sequence[Group]) -> list[bool]:
         if len(meant) == 1:
             return [not own & words for own in names]
     return nothing
+
+
+def _picked_by_od(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """'We bend 38 x 1.5 and 25 x 1.5. Need a mandrel for the 38': which sizes are not that one."""
+    nothing = [False] * len(groups)
+    tubes = [group.slots["od"][0] for group in groups if "od" in group.slots]
+    text = " ".join(layout.text.casefold().split())
+    if len(tubes) < len(groups) or _OF_ALL.search(text) or asks_for_one_and_one(text):
+        return nothing
+    if any(ASKS.search(layout.sentence_text(tube.sentence)) for tube in tubes):
+        return nothing
+    picks = list(_FOR_THE.finditer(layout.text.casefold()))
+    figure = next((f for f in layout.figures if picks and f.start == picks[0].end()), None)
+    if len(picks) != 1 or figure is None or not ASKS.search(layout.sentence_text(figure.sentence)):
+        return nothing
+    others = [tube.number.value != figure.number.value for tube in tubes]
+    return nothing if all(others) else others
 
 
 def _picked_alone(layout: Layout, groups: Sequence[Group]) -> int | None:

@@ -1,7 +1,8 @@
 """An OD that is set on its radius in running words: 'down bars, 1.5 on a 4.5 CLR', '42 auf R 150'.
 
 Beside another tube such a figure would be in no size, and its radius would go to that other one. A
-bare whole number below ten stays what it is: 'two of these, 2 on a 6 CLR' counts.
+bare whole number below ten stays what it is: 'two of these, 2 on a 6 CLR' counts. Nor is the 50 a
+second radius in '38 mm R76 and 50 mm R100'.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..naming.place_tests import is_diameter
-from ..text.figures import Figure, Layout
+from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import any_of
 from ..text.roles import RADIUS_ROLES
 
@@ -47,11 +48,45 @@ _NO_TUBE = late_pattern(
 
 def hear_on_radius(layout: Layout) -> None:
     """Make an OD of a figure that nothing names and that stands on the radius behind it."""
+    _hear_pairs(layout)
     if not any(figure.role == "od" for figure in layout.figures):
         return  # one tube alone: its place tells
     for figure, radius in zip(layout.figures, layout.figures[1:], strict=False):
         if _is_on(layout, figure, radius):
             figure.give("od", "place")
+
+
+def _hear_pairs(layout: Layout) -> None:
+    """'38 mm R76 and 50 mm R100': the 50 stands before its radius as the 38 does, and is none."""
+    figures = layout.figures
+    for four in zip(figures, figures[1:], figures[2:], figures[3:], strict=False):
+        if not _is_pair_of_pairs(layout, *four):
+            continue
+        for tube in (four[0], four[2]):
+            if tube.role is None:
+                tube.give("od", "place")
+        four[2].link = "apart"
+
+
+def _is_pair_of_pairs(
+    layout: Layout, tube: Figure, radius: Figure, other: Figure, others: Figure
+) -> bool:
+    if tube.role not in (None, "od", "label", "wall") or other.role not in (None, "od", "label"):
+        return False
+    if other.link not in LISTED or others.link in LISTED or other.row is not None:
+        return False
+    if not all(f.role in RADIUS_ROLES and f.how in ("sign", "cue") for f in (radius, others)):
+        return False
+    if not is_diameter(other) or other.number.value >= others.number.value:
+        return False
+    if tube.role is None and not (is_diameter(tube) and tube.number.value < radius.number.value):
+        return False
+    return all(_are_beside(layout, *pair) for pair in ((tube, radius), (other, others)))
+
+
+def _are_beside(layout: Layout, left: Figure, right: Figure) -> bool:
+    between = layout.between(left, right)
+    return all(t.kind in ("gap", "cue", "material") or t.text == "," for t in between)
 
 
 def _is_on(layout: Layout, figure: Figure, radius: Figure) -> bool:

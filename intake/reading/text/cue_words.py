@@ -120,13 +120,17 @@ SIZE_CUES: CueWords = (
         hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
         centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
-        radius to centre | radius to the center | radius to center | 中心半径 | 中心R
+        radius to centre | radius to the center | radius to center | radius to centre line |
+        radius to center line | radius to centreline | radius to centerline |
+        radius to the centre line | radius to the center line | radius to the centreline |
+        radius to the centerline | 中心半径 | 中心R
     """),
     ("clr", "after", """
         centre line | center line | centreline | centerline | centrelines | centerlines |
         centrline | centerlien | centreilne |
         on the centreline | to the centre | to the center | to centre | to center |
         to the tube centre | to the tube center | to tube centre | to tube center |
+        to centre line | to center line | to the centre line | to the center line |
         to centreline | to centerline | to the centreline | to the centerline | to axis |
         to the axis | to the middle | to middle | to the middle of the tube |
         to the middle of the pipe | to mid | to the mid line | on centre | on center |

@@ -100,7 +100,7 @@ _A_TUBE = re.compile(r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\
 _IN_A_SENTENCE = re.compile(
     r"\b(?:the|our|an?|my|your|his|this|that|these|those|each|every|both|is|are|was|and|or|of|for|per|on"
     r"|in|to|too|very|so|same|with|der|die|das|den|dem|ein|eine|einen|unser|sehr|und|le|la|les|un|une|du|des"
-    r"|el|los|una|il|lo|gli|uno|de|het|een|en)[ \t]{1,2}[^\W\d]+\.$"
+    r"|el|los|una|il|lo|gli|uno|de|het|een|en)(?:[ \t]{1,2}[^\W\d]+)?\s{1,2}[^\W\d]+\.$"
     r"|\d[ \t]*(?:mm|cm|m|ft|feet|in|inch|inches|[\"”″'])?[ \t]"
     r"(?:wide|high|deep|tall|long|thin|breit|hoch|lang)\.$",
     re.I,

@@ -13,6 +13,7 @@ from ...late_pattern import late_pattern
 from ..sizes.groups import Group, own_figures, slot_of
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of, whole_words
+from .one_and_one import asks_for_one_and_one
 
 ONLY_TOLD = "its sentence tells of it, and does not ask for it"
 ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
@@ -40,9 +41,13 @@ _ALSO_TELLS = late_pattern(
     r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
     r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
     r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
-    r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor))\b"
+    r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor)"
+    r"|(?:has|have|had|hat|haben|hatten?|a|ont|tiene|tienen|tenemos|ha|hanno|heeft|hebben)"
+    r" (?:an?|one|two|einen|zwei|une?|deux|un[oa]?|un'|dos|due|een|twee) ?"
+    r"(?:mandrels?|dorne?|mandrins?|mandril(?:es)?|mandrin[oi]|anim[ae]|doorn(?:en)?)"
+    r" (?:for|für|pour|para|per|voor))\b"
 )
-"""Such an 'also' asks for nothing, and no more does 'the mandrel for 1.5 x .065'."""
+"""Such an 'also' asks for nothing, and no more do 'the mandrel for 1.5 x .065' and 'he has one'."""
 _TELLS = whole_words(
     r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
     r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
@@ -52,7 +57,7 @@ _TELLS = whole_words(
     r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
     r"bisher | vergleich | geht | läuft | funktioniert",
     r"nous | vous | elle | ils | est | sont | était | étaient | avons | avez | notre | j'ai",
-    r"va | vont | marche | arrivé\w* | livré\w*",
+    r"a(?= un) | ont | va | vont | marche | arrivé\w* | livré\w*",
     r"era | eran | tenemos | tengo | hemos | nuestr\w+ | yo | ya | está | están | funciona | van",
     r"sono | erano | abbiamo | ho | nostr\w+ | mio | mia | già | vanno | funziona | arrivat\w+",
     r"ik | wij | jullie | zijn | hebben | heb | heeft | onze | mijn | vergelijking | gaat | werkt",
@@ -67,15 +72,6 @@ _ONE = whole_words(
     r"(?:einen|ein|einem) (?:\w+)?dorn | un (?:seul )?mandrin | un (?:solo )?mandril",
     r"un (?:solo )?mandrino | un'anima | (?:één|een) doorn",
 )
-_ONE_AND_ONE = (
-    r"one for the [^.;]{1,40}? and one for",
-    r"one mandrel for the [^.;]{1,40}? and (?:one|another) for",
-    r"einen (?:\w*dorn )?für [^.;]{1,40}? und einen für",
-    r"un (?:mandrin )?pour [^.;]{1,40}? et un pour",
-    r"un(?:o| mandril) para [^.;]{1,40}? y (?:otro|uno) para",
-    r"un(?:o| mandrino) per [^.;]{1,40}? e uno per",
-    r"een (?:doorn )?voor [^.;]{1,40}? en een voor",
-)
 _FOR_EACH = (
     r"(?:je|pro) (?:größe|abmessung|rohr|radius|maß|position)",
     r"par (?:taille|dimension|tube|rayon|diamètre|ligne)",
@@ -83,7 +79,6 @@ _FOR_EACH = (
     r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
 )
 _SEVERAL = whole_words(
-    *_ONE_AND_ONE,
     *_FOR_EACH,
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
     r"(?:not|than|or|oder|ou|o|of) (?:two|zwei|deux|dos|due|twee)",
@@ -119,7 +114,6 @@ _ONE_ALONE = late_pattern(
 )
 """'One mandrel please.': a sentence of its own, whatever else is told."""
 _EVERY = whole_words(
-    *_ONE_AND_ONE,
     *_FOR_EACH,
     r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
     r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
@@ -133,7 +127,6 @@ _THAT_ONE = whole_words(
     r"para (?:ese|este|eso|el nuevo) | per (?:quello|questo|il nuovo) | daar\w*",
 )
 OF_EACH = whole_words(
-    *_ONE_AND_ONE,
     *_FOR_EACH,
     r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
     r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
@@ -148,6 +141,14 @@ _ITEM = whole_words(
     r"(?:\d{1,3}|[a-f])",
 )
 """'Item 2 - tube 45 x 1.5 ...': of a list of what is wanted."""
+_TUBE_IS = late_pattern(
+    r"\W*(?:the|our|das|unser|le|notre|el|nuestro|il|nostro|de|onze)?\s?"
+    r"(?:tub(?:e|ing)|pipe|rohr|tubo|buis)\s(?:is|ist|est|es|è)\b"
+)
+"""'Need pricing for 3 mandrels. Tube is 1.5 x .065': it tells what they are for."""
+_MANDRELS = whole_words(
+    r"mandrels? | dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | anim[ae] | doorn(?:en|s)?"
+)
 _FAR = 240
 """Characters of a sentence on either side of a figure that speak of it."""
 _LINES = 2
@@ -165,16 +166,33 @@ _NO_LABEL = whole_words(
 
 def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
+    if asks_for_one_and_one(layout.text.casefold()):
+        return [False] * len(groups)
     lent = _lent(groups)
     firsts = [_first_figures(group, lent) for group in groups]
     each = _said_of_each(layout, firsts)
     said = [words_around(layout, figures) for figures in firsts]
     tells = [
-        group.row is None and any(map(_only_tells, sentences)) and not any(map(_asks, sentences))
+        group.row is None
+        and any(map(_only_tells, sentences))
+        and not any(map(_asks, sentences))
         and not any(not named or figures[0].sentence in named for named in each)
+        and not _told_for(layout, group)
         for group, figures, sentences in zip(groups, firsts, said, strict=True)
-    ]  # fmt: skip
+    ]
     return [False] * len(groups) if all(tells) else tells
+
+
+def _told_for(layout: Layout, group: Group) -> bool:
+    """Whether a size is what the mandrels are for that the sentence before it asks for."""
+    own = own_figures(group)
+    if not own or not _TUBE_IS.match(layout.sentence_text(own[0].sentence)):
+        return False
+    ahead = own[0].sentence - 1
+    if any(slot_of(figure) for figure in layout.in_sentence(ahead)):
+        return False
+    words = layout.sentence_text(ahead)
+    return _MANDRELS.search(words) is not None and _asks(words)
 
 
 def _said_of_each(layout: Layout, firsts: Sequence[Sequence[Figure]]) -> list[frozenset[int]]:
@@ -216,7 +234,7 @@ def of_one(layout: Layout, groups: Sequence[Group], told: Sequence[str] = ()) ->
     ones = len(_ONE.findall(text))
     alone = ones <= 1 and _ONE_ALONE.search(text) is not None and not _EVERY.search(text)
     once = ones == 1 and not _SEVERAL.search(text)
-    if not (alone or once) or _ends_of_range(groups):
+    if not (alone or once) or asks_for_one_and_one(text) or _ends_of_range(groups):
         return [False] * len(groups)
     return not_asked(layout, groups)
 
