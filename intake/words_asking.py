@@ -23,17 +23,23 @@ PUTS_RIGHT = (
                 r"our)\b|\bmy (?:mistake|bad|error|typo)\b|\bcorrection (?:to|of) (?:my|our)\b|"
                 r"^\W*correction\b|\bi made (?:a|an) (?:mistake|typo|error)\b|\b(?:i was looking "
                 r"at|off|from|on) the wrong (?:job|drawing|print)\b|\bi mis(?:measured|read|typed|"
-                r"wrote)\b",
+                r"wrote)\b|\b(?:re|about|in|regarding|on|to) my (?:\w+ )?(?:note|e-?mail|mail"
+                r"|message|inquiry|enquiry|request|rfq)\b[^?\n]{0,80}\bshould(?: be| have been"
+                r"| of been|'ve been| read)\b",
     r"\b(?:falsche\w*|verkehrte\w*) (?:größe|maße?|rohr|wand\w*|radius|durchmesser|werkstoff|"
     r"angaben?)\b[^.?\n]{0,40}\b(?:angegeben|geschrieben|genannt|durchgegeben)\b|\bin (?:meiner|"
     r"unserer) (?:\w+ )?(?:anfrage|e-?mail|mail|nachricht)\b[^.?\n]{0,60}\b(?:falsch|fehler|"
-    r"irrtum)|\b(?:habe|haben) (?:ich |wir )?(?:mich|uns) (?:vertan|vertippt|vermessen|"
-    r"verschrieben|verlesen|geirrt)\b|^\W*korrektur\b",
+    r"irrtum|hätte|sein sollen|muss|heißen)|\b(?:habe|haben) (?:ich |wir )?(?:mich|uns) (?:vertan|"
+    r"vertippt|vermessen|verschrieben|verlesen|geirrt)\b|^\W*korrektur\b",
     r"\bje me suis tromp|\bnous nous sommes tromp|\berreur dans (?:ma|notre)\b|\bfaute de frappe\b|"
-    r"^\W*rectificatif\b|\bme equivoqué\b|\bnos equivocamos\b|\berror en (?:mi|nuestr)|"
+    r"^\W*rectificatif\b|\b(?:ma demande|mon (?:e-?mail|mail|message))\b[^?\n]{0,80}\b(?:aurait dû|"
+    r"doit être)\b|\bmi (?:solicitud|correo|mensaje)\b[^?\n]{0,80}\bdeb(?:ería|e) (?:haber|ser)\b|"
+    r"\bmia (?:richiesta|e-?mail|mail)\b[^?\n]{0,80}\b(?:avrebbe dovuto|deve) essere\b|"
+    r"\bme equivoqué\b|\bnos equivocamos\b|\berror en (?:mi|nuestr)|"
     r"\bcorrijo\b|^\W*corrección\b|\b(?:ho|abbiamo) sbagliato\b|\berrore nella (?:mia|nostra)\b|"
     r"\bcorreggo\b|^\W*(?:correzione|rettifica)\b",
-    r"\bin mijn (?:\w+ )?(?:mail|aanvraag|bericht)\b[^.?\n]{0,60}\b(?:verkeerde?|foute?|fout)\b|"
+    r"\bin mijn (?:\w+ )?(?:mail|aanvraag|bericht)\b[^.?\n]{0,60}\b(?:verkeerde?|foute?|fout|moeten"
+    r"|moet)\b|"
     r"\b(?:ik|we|wij) (?:had|heb|hebben) (?:me|ons) vergist\b|\b(?:ik|we) (?:gaf|had) (?:u |jullie "
     r")?de verkeerde (?:maat|wand\w*|straal|buis)\b|^\W*correctie\b|\bpomyli(?:łem|łam|liśmy)\b|"
     r"\bbłąd w (?:moim|naszym)\b|\bjag skrev fel\b",

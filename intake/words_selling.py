@@ -41,8 +41,9 @@ SELLING: tuple[Elsewhere, ...] = (
             r"to|tonn?es?|mt)\b"),
         (5, r"\bour (?:factory|mill|foundry|warehouse|plant)\b[^.?\n]{0,60}\b(?:make|produce|has|"
             r"have|can|cast|stock)\w*\b|\b(?:\w+ )?at an? (?:\w+ )?(?:tube|steel|pipe|metals?) "
-            r"(?:mill|distributor|service center|supplier|company)\b|\bin (?:your|the) [\w ]{2,25} "
-            r"line\b"),
+            r"(?:mill|distributor|service center|supplier|company)\b|\bin (?:your|the) (?!(?:"
+            r"\w+ ){0,2}(?:quot\w*|invoice|offer|order|drawing|list|table|confirmation|letter"
+            r"|e?mail|first|second|third|last|next|top|bottom|same)\b)[\w ]{2,25} line\b"),
         (5, r"\b(?:introduce|introducing) (?:our|my|ourselves|myself)\b|\bour (?:products?|"
             r"services?|range|company|catalogu?e|platform|solution|software|team "
             r"of)\b[^.?\n]{0,60}\b(?:include|offers?|can help|helps?|is|are|specialis|specializ|"

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from ..model import Prompt
 from .aside.angle_behind import set_angles_aside
 from .aside.die_marks import set_die_marks_aside
+from .aside.die_stamps import part_stamps
 from .aside.drawing_defaults import set_defaults_aside
 from .aside.made_things import set_made_things_aside
 from .aside.phrases_around import hear_phrases
@@ -161,6 +162,7 @@ def _read(
     hear_walls_behind_words(layout)
     assign_named_order(layout)
     hear_changes(layout)
+    part_stamps(layout)
     assign_by_cue(layout)
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)

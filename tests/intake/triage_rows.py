@@ -183,6 +183,14 @@ MESSAGES_AFTER: list[tuple[str, str, int, str]] = [
 
 MESSAGES_LAST: list[tuple[str, str, int, str]] = [
     (
+        "Understanding the quote",
+        'In your quotation there is a line "wall factor". What does it mean?',
+        0,
+        Q,
+    ),
+    ("", "in your stainless tube line, do you need an agent?", 0, N),
+    ("", "Re my mail of today: the OD should have been 1-3/8, not 1-1/4. Rest as sent.", 1, S),
+    (
         "Mandrel for 2 in tube",
         "We are a small shop in Ohio and we build race cars. We need a mandrel for 2 x "
         ".065 on a 3 inch. Price?",

@@ -20,6 +20,30 @@ _STAMP_BEFORE = 24
 _PLAIN_MULTIPLES = frozenset(map(Decimal, ("1.5", "2", "2.5", "3", "3.5", "4", "5", "6")))
 
 
+_SAYS = whole_words(
+    "says | reads | stamped | marked | engraved | stamp | marking | gestempelt | eingeschlagen",
+    "steht | gravée? | marquée? | marcad[oa] | grabad[oa] | scritto | marcat[oa] | stampigliat[oa]",
+    "staat | gestempeld | gemerkt",
+)
+_R_BEHIND = late_pattern(r"\s?(?:mm|in|\"|”)?\s?r(?:ad|adius)?\b")
+_FROM_TUBE = Decimal("1.5")
+"""So many times the tube is the least radius that stands behind it on a die."""
+
+
+def part_stamps(layout: Layout) -> None:
+    """'One die is marked 1 3/4 - 5 1/4 R': the dash parts the tube and its radius."""
+    for second in layout.figures:
+        first = layout.before(second)
+        if second.link != "range" or first is None or first.role is not None:
+            continue
+        wide = second.number.value >= first.number.value * _FROM_TUBE
+        behind = layout.words(second.end, second.end + 8)
+        words = layout.sentence_text(first.sentence).casefold()
+        if wide and _R_BEHIND.match(behind) and _DIE.search(words) and _SAYS.search(words):
+            second.link = "apart"
+            first.give("od", "chain")
+
+
 def trust_stamp(layout: Layout, first: Figure, second: Figure) -> None:
     """Take from a stamp's second figure the doubt whether it is a radius, where it plainly is."""
     if RADIUS_OR_LENGTH not in second.notes or second.role != "radius":

@@ -63,7 +63,11 @@ def _has_tube_before(layout: Layout, wall: Figure) -> bool:
     if tube is None or tube.sentence != wall.sentence or not is_diameter(tube) or is_thin(tube):
         return False
     between = layout.between(tube, wall)
-    return tube.is_measured and all(t.kind in ("gap", "times", "material") for t in between)
+    plain = (
+        t.kind in ("gap", "times", "material") or any(cue.role == "od" for cue in t.cues)
+        for t in between
+    )
+    return tube.is_measured and all(plain)
 
 
 def _may_be_od(layout: Layout, figure: Figure) -> bool:

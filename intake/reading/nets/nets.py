@@ -197,7 +197,9 @@ def _weakly_told(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Grou
 def _is_on_its_line(group: Group) -> bool:
     """Whether OD and radius of a size stand on one line: its neighbour's line may be alike."""
     od, radius = group.slots.get("od"), group.slots.get("clr")
-    return bool(od and radius) and "clr" not in group.shared and od[0].line == radius[0].line
+    if not od or not radius or "clr" in group.shared:
+        return False
+    return od[0].line == radius[0].line
 
 
 def _no_wall(_: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:

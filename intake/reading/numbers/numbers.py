@@ -67,7 +67,8 @@ _PART_OF_INCH = {
 }
 _WITH_PART = re.compile(
     r"(?P<whole>\d{1,2})\s?(?:inch(?:es)?|pollic[ei]|pulgadas?|pouces?|zoll|duim|polegadas?)\s"
-    r"(?:and|e|y|et|und|en)\s(?:an?\s|une?\s|uno?\s|una\s|eine?\s|een\s)?(?:"
+    r"(?:and|e|y|et|und|en)\s(?!half\sfor\s)"
+    r"(?:an?\s|une?\s|uno?\s|una\s|eine?\s|een\s)?(?:"
     + "|".join(
         f"(?P<p{number}>{words.replace(' | ', '|')})"
         for number, words in enumerate(_PART_OF_INCH.values())
@@ -75,7 +76,8 @@ _WITH_PART = re.compile(
     + r")\b(?!\s(?:dozen|of\b))",
     re.IGNORECASE,
 )
-"""'1 inch and a half', '1 pollice e mezzo', '1 Zoll und ein Viertel'."""
+"""'1 inch and a half', '1 pollice e mezzo', '1 Zoll und ein Viertel'; in 'on 4 inch and half for
+2 x .065' it is half of the mandrels."""
 
 
 def _with_part(text: str, position: int) -> Number | None:

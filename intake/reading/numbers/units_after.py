@@ -136,7 +136,9 @@ _OF_TUBE = late_pattern(
     re.IGNORECASE,
 )
 _WIDEST_IN = 6
-_PERHAPS_NOT_INCH = word_set("center centre centerline centreline middle neutral")
+_PERHAPS_NOT_INCH = word_set(
+    "center centre centerline centreline middle neutral aisi sae astm werkstoff material materiale"
+)
 """'R90 in centre' is said of a radius to it; 'radius 6 in center line' of inches."""
 _ORDER = late_pattern(r"die\svolgorde\b", re.IGNORECASE)
 """In Dutch an order; in English 'the 2 in die' is a tool."""
@@ -245,9 +247,11 @@ def _closes_quote(text: str, number: Number) -> bool:
     if opened < 0:
         return False
     quoted = text[opened : number.start]
-    if "\n" in quoted or any(char.isdigit() for char in quoted):
+    if "\n" in quoted:
         return False
     opens = not text[max(0, opened - 1) : opened].strip(" \n(:") and not quoted[1:2].isspace()
+    if any(char.isdigit() for char in quoted):
+        return opens and number.end - opened <= _SHORT_QUOTE  # 'auf der Form steht "42,4 - R 85"'
     return opens or (len(quoted) <= _SHORT_QUOTE and not text[opened - 1 : opened].isdigit())
 
 

@@ -28,6 +28,8 @@ FILLER_LEFT = word_set(
     dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde
     going correct confirmed
     credo sia penso dovrebbe essere crois serait doit être creo sea pienso debe ser glaube denke
+    have been should've ought supposed meant hätte sollen müssen aurait dû haber sido avrebbe
+    dovuto moeten gemoeten
     curva coude cintre bocht tiene que ser debería must muss soll moet deve doit faire être
     wäre wär wärs würde wird would sarà sarebbe sera serait será sería zou wordt immer überall
     beträgt bedraagt vaut vale mesure misura mide misst meet

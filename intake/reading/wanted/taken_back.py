@@ -15,6 +15,7 @@ from ..sizes.groups import Group, own_figures
 from ..text.figures import Layout
 from ..text.patterns import any_of
 from ..text.roles import LENGTH_ROLES
+from .kin_named import only_named
 from .of_no_size import names_again
 from .told import words_around
 from .told_words import ABOUT_DIE, HAS_MANDREL
@@ -254,6 +255,7 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
         and not _OF_OTHER_THINGS.match(layout.text, words.end())
         and not _is_of_another_tool(layout.text, words)
         and not _is_overruled(layout.text, words)
+        and not only_named(layout.text, words)
         and not _is_of_no_size_read(layout, words, held, least, most)
         and not _is_of_other_behind(layout, words, held)
     ]

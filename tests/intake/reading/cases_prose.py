@@ -23,6 +23,7 @@ WALL_FIRST = [
     case("hoop-and-sign", "Mandrels for:\nFrame: 40 OD 1.6 mm wall, CLR 137\nRear hoop: Ø28 x 2 on a 100 bend radius", mm("40", "1.6", "137"), mm("28", "2", "100")),
     case("lengths-of", "Bought 10 x 10' lengths of 1.25 .065 wall. Need a mandrel to bend it on a 3.75 clr.", inch("1.25", "0.065", "3.75")),
     case("wall-on-two-dies", "Mandrels for .75 inch .049 wall on 1.5 and 2.5 CLR dies.", inch("0.75", "0.049", "1.5"), inch("0.75", "0.049", "2.5")),
+    case("od-wall-on-two-dies", "Mandrels for 1.625 OD x .120 wall on 3.25 and 4.25 CLR dies.", inch("1.625", "0.12", "3.25"), inch("1.625", "0.12", "4.25")),
     case("mm-behind-mm", "Mandrels for 45 OD 2.5mm wall and 12mm 1.2mm thick. The first is 90 CLR and the second 40 CLR.", mm("45", "2.5", "90"), mm("12", "1.2", "40")),
     case("pipe-by-chance", "Mandrels for 3-1/2 x .109 on 7 CLR and 4 in OD, .134 wall on 10 CLR", inch("3.5", "0.109", "7"), inch("4", "0.134", "10")),
 ]  # fmt: skip

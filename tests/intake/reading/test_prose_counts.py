@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 from datetime import date
+from decimal import Decimal
 
 import pytest
 
@@ -36,6 +37,14 @@ A, B = "1.5 x .065 on a 4.5 CLR", "2 x .083 on a 6 CLR"
 )  # fmt: skip
 def test_counts_in_prose(text: str, counts: list[int | None]) -> None:
     assert [request.quantity for request in read_text(text)] == counts
+
+
+def test_half_of_the_mandrels_is_no_half_inch() -> None:
+    text = f"Half a dozen mandrels: half for 2 x .083 at CLR 6 inch and half for {A}."
+    assert [(one.clr_mm, one.quantity) for one in read_text(text)] == [
+        (Decimal("152.4"), 3),
+        (Decimal("114.3"), 3),
+    ]
 
 
 def test_a_radius_behind_an_article_is_no_steel() -> None:
