@@ -133,6 +133,14 @@ _LED_BY_DIGIT: Kinds = (
     )),
 )  # fmt: skip
 
+_EXTENSION = (
+    r"(?<!\bd[. ])(?<!\bd\. )(?<!ø )"
+    + "".join(
+        rf"(?<!{word} )" for word in "diam diam. diám diám. dia dia. diamètre diámetro".split()
+    ).replace(".", r"\.")
+    + "ext"
+)
+"""Of a telephone, not of a tube: 'Ø ext: 25', 'D. ext. 42,4'."""
 _LED_BY_LETTER: Kinds = (
     ("url", (r"(?:https?://|www\.)\S{1,300}",)),
     ("date", (
@@ -145,7 +153,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?:q[1-4])\b",
     )),
     ("phone", (
-        r"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|ext|telefon|telefax|tlf|tél)\b"
+        rf"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|{_EXTENSION}|telefon|telefax|tlf|tél)\b"
         r"\.?:?\s?\(?\+?\d[\d ()./-]{1,24}",
     )),
     ("money", (r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",)),
