@@ -142,7 +142,13 @@ class Numbers:
                 return False
             if before in _GLUED_BEFORE and index > 1:
                 ahead = self.words.end[index - 2] == self.words.start[index - 1]
-                if ahead and self.text[index - 2].isalnum() and not self._ends_range(index):
+                label = before == ":" and self.text[index - 2].isalpha()  # "Qty:2"
+                if (
+                    ahead
+                    and not label
+                    and self.text[index - 2].isalnum()
+                    and not self._ends_range(index)
+                ):
                     return False
         return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
 

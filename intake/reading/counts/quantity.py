@@ -50,7 +50,7 @@ def find_counts(
     ``beside`` is the other part of the message, subject or body: it is asked where the part that
     holds the sizes says nothing.
     """
-    sizes = _sizes(groups) | _set_aside(layout)
+    sizes = _sizes(groups) | _set_aside(layout) | layout.counts_else
     found = mentions(layout, sizes)
     if len(groups) <= 1:
         row = rows.get(groups[0].row) if groups and groups[0].row is not None else None
