@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from ...late_pattern import late_pattern
 from ..text.figures import Layout
 from ..text.phrases import words_of
 from ..text.roles import LENGTH_ROLES
@@ -24,6 +25,8 @@ _MONEY = frozenset("$€£#§")
 _OF_A_SIZE = frozenset(("er", "ers", "erd", "ner"))
 _THE = frozenset("the that this our my your den der dem".split())
 _ONE_TOOL = frozenset("mandrel dorn biegedorn tool".split())
+_OPENS_CHAIN = late_pattern(r" ?/ ?\d{1,3}(?:[.,]\d{1,3})? ?/ ?\d")
+"""Behind 'mandrels:' the 16 of '16 / 1.5 / 30' is an OD."""
 _LEAST_NAME = 4
 """'The 2 mandrel' may lack its 's'."""
 _SETS = frozenset("set satz sätze pack packung serie reihe".split())
@@ -150,6 +153,8 @@ class Numbers:
                     and not self._ends_range(index)
                 ):
                     return False
+        if _OPENS_CHAIN.match(self.plain, end):
+            return False
         return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
 
     def _numbers_an_item(self, index: int) -> bool:

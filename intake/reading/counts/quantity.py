@@ -57,6 +57,8 @@ def find_counts(
         if row is not None and row.quantity is not None:
             return Counts((row.quantity,), None)
         plain = [m for m in found if not m.bracket or (m.count or 0) > 1]
+        if not plain and layout.form_count is not None:
+            return Counts((layout.form_count,), None)
         if not plain and beside is not None:
             plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
         return Counts((), settled(plain))

@@ -201,7 +201,7 @@ def _labelled(
     """The label that a line begins with, and its value; None where it begins with none."""
     for place, index in enumerate(indexes[: _LONGEST_LABEL + 1]):
         token = layout.tokens[index]
-        tab = token.kind == "gap" and "\t" in token.text
+        tab = token.kind == "gap" and ("\t" in token.text or "..." in token.text)
         if token.text in _ASSIGNS or (dashes and (token.text == "-" or tab)):
             head = indexes[:place]
             label = Cell(0, tuple(head))

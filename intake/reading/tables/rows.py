@@ -10,6 +10,7 @@ from ....rules.request import Material
 from ..material.materials import MaterialMention
 from ..sizes.groups import Slot
 from ..text.figures import LISTED, Figure, Layout, Row
+from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from ..text.tokens import Token
 from .cells import SIZE_ROLE_OF, Cell, Column
@@ -18,6 +19,7 @@ Placed = list[tuple[Column, Cell]]
 _MOST_WANTED = 100
 """A larger number under 'Needed' counts no mandrels."""
 _LONGEST_SIZE = 3
+_PIECES = word_set("pcs pc ea each off stück stk pièces pcs uds pz pezzi stuks st")
 _LONGEST_VALUE = 4
 """Tokens of a value in a form: more is prose."""
 _DASHES = frozenset({"-", "--", "---", "–", "—", "n/a", "na", "none", "nil", "keine", "aucun"})
@@ -87,6 +89,8 @@ def note_form(layout: Layout, placed: Placed, by_token: Mapping[int, Figure]) ->
         role = SIZE_ROLE_OF.get(column.role)
         if column.role == "noise":
             _note_other_counts(layout, cell)
+        if column.role == "quantity":
+            layout.form_count = _bare_count(layout, cell)
         if role in LENGTH_ROLES and len(figures) == 1 and len(cell.tokens) <= _LONGEST_VALUE:
             layout.forms.append((figures[0], role, column.unit))
 
@@ -115,6 +119,18 @@ def _note_lengths(layout: Layout, cell: Cell) -> None:
     alone = layout.tokens[cell.tokens[0]] if len(cell.tokens) == 1 else None
     if alone is not None and alone.kind == "material" and alone.text.isdigit():
         layout.lengths.add(alone.start)
+
+
+def _bare_count(layout: Layout, cell: Cell) -> int | None:
+    """'2', '2 pcs', but not '500 parts per year'."""
+    tokens = [layout.tokens[index] for index in cell.tokens]
+    numbers = [token.number for token in tokens if token.number is not None]
+    rest = [token for token in tokens if token.number is None and token.kind != "punct"]
+    if len(numbers) != 1 or any(token.text not in _PIECES for token in rest):
+        return None
+    count = numbers[0].value
+    whole = count == count.to_integral_value() and 0 < count <= _MOST_WANTED
+    return int(count) if whole else None
 
 
 def _note_other_counts(layout: Layout, cell: Cell) -> None:

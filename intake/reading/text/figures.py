@@ -136,6 +136,8 @@ class Layout:
     """Cells that stand for a length or a material and tell none: 'n/a' below 'Wall'."""
     forms: list[tuple[Figure, Role, str | None]] = field(default_factory=list)
     """What the labels of a single form say of its figures, and in which unit."""
+    form_count: int | None = None
+    """How many mandrels a single form says are wanted."""
     counts_else: set[int] = field(default_factory=set)
     """Where numbers begin that a table or a form says to count no mandrels: 'Balls: 2'."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)

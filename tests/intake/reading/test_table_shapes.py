@@ -180,3 +180,20 @@ def test_each_row_has_its_own_material(words: str, materials: list[Material | No
 def test_an_offer_asked_for_by_a_verb_alone(words: str) -> None:
     requests = read_text(f"{words}\n\nØ;e;R\n38;1,5;76\n50;2;150\n")
     assert [request.od_mm for request in requests] == [38, 50]
+
+
+FORMS: list[tuple[str, int | None]] = [
+    ("Cantidad -> 3\nRadio -> 76\nØ ext. -> 38\nGrosor -> 1,5", 3),
+    ("Tube dia ...... 38\nWT ............ 1.5\nRadius to CL ... 76\nQty (mandrels) ... 4", 4),
+    ("OD: 38\nWall: 1.5\nCLR: 76\nQty:2\nComments:", 2),
+    ("OD: 38\nWall: 1.5\nCLR: 76\nQuantity: 500 parts per year", None),
+    ("OD: 38\nWall: 1.5\nCLR: 76\nTube qty: 2", None),
+    ("OD: 38\nWall: 1.5\nCLR: 76\nNumber of balls: 2", None),
+]
+
+
+@pytest.mark.parametrize(("form", "count"), FORMS)
+def test_a_single_form_counts_mandrels(form: str, count: int | None) -> None:
+    (request,) = read_text(f"Mandrel request, dimensions in mm.\n\n{form}\n")
+    assert (request.od_mm, request.wall_mm, request.clr_mm) == (38, Decimal("1.5"), 76)
+    assert request.quantity == count
