@@ -70,6 +70,11 @@ ASKS_PRICE = (
     r"\bwhat (?:does|do|would|will) (?:an?|one|the|such an?) [^.?!\n]{0,40}\b(?:go|sell) for\b|"
     r"\bwhat(?:'s|’s| is) (?:an?|one) [^.?!\n]{0,30}\bgoing for\b",
     r"見積|报价|询价|견적",
+    # An offer that is asked for by a verb alone: "solicitamos oferta de", "chiediamo offerta per".
+    r"\b(?:solicit|rog[ao]|ped[ií]|pid[eo]|agrade[cz]|quer[er]|quisi[eé]r|dese[ao])\w*\b[^.?\n]{0,24}"
+    r"\b(?:su mejor |vuestra mejor )?oferta\b|"
+    r"\b(?:chied|richied|desider|vorre|gradire|pregh)\w*\b[^.?\n]{0,24}\bofferta\b|"
+    r"\b(?:faire|faites|envoyer|adresser|établir|parvenir|souhait\w+|demand\w+)\b[^.?\n]{0,24}\boffre\b",
 )  # fmt: skip
 
 # An inquiry that is still to be written: "what do you need, I have to prepare a request".

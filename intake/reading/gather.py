@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from decimal import Decimal
 from itertools import groupby
 
 from .nets.lost_sizes import doubt_lost
@@ -66,7 +67,7 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         for group in groups
     ]
     sizes = [f.number.value for group in groups for fs in group.slots.values() for f in fs]
-    kept = left_over(told or layout.text, labels, sizes)
+    kept = _left_over(groups, told or layout.text, labels, sizes)
     if len(kept) == len(groups) and not told:
         kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
@@ -81,10 +82,22 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
     left = [groups[index] for index in kept]
     layout.lines_out += lines_of_only(layout, gone, left)
     if layout.lines_out:  # '2) mandrel for ...' counts no mandrels, with no '1)' above it either
-        labels_left = (label_place(layout.text, g.anchor.start) for g in left if g.anchor)
+        rows = (g.anchor for g in left if g.anchor is not None and g.row is None)
+        labels_left = (label_place(layout.text, anchor.start) for anchor in rows)
         layout.lines_out += [place for place in labels_left if place is not None]
         layout.lines_out += layout.places
     return left
+
+
+def _left_over(
+    groups: list[Group], words: str, labels: list[str | None], sizes: list[Decimal]
+) -> list[int]:
+    """The places of a list are those of its tubes: a radius for all above it is none of them."""
+    tubes = [index for index, group in enumerate(groups) if group.has_tube]
+    if len(tubes) < 2:
+        return left_over(words, labels, sizes)
+    left = {tubes[at] for at in left_over(words, [labels[index] for index in tubes], sizes)}
+    return [index for index, group in enumerate(groups) if index in left or not group.has_tube]
 
 
 def _words_of(layout: Layout, group: Group) -> str:

@@ -161,7 +161,7 @@ def read(own: OwnText, message: Message) -> Reading:
     requests = with_leaning(with_counts_left(requests, own.text), own.text)
     requests = with_bought_doubted(requests, own.text)
     requests = with_other_tools_doubted(requests, own.text)
-    requests, likeliest = with_second_reading(requests, own.text)
+    requests, likeliest = with_second_reading(requests, own.text, body.in_tables())
     if not body.layout.left_out:
         requests = with_tallies(requests, own.text, len(told))
     requests, of_files = with_attached(requests, own, message, body)

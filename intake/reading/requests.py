@@ -19,6 +19,7 @@ from .material.choice import MaterialChoice, choose_materials, sole_material
 from .sizes.groups import Group
 from .sizes.habits import is_american, puts_day_first
 from .stretch import MOST_CHARACTERS, Stretch
+from .text.roles import LENGTH_ROLES
 from .thread.quoted import Relied, unread
 
 _TOOL = Late(words_errand.TOOL)
@@ -54,7 +55,7 @@ def requests_of(
         if any(first <= start < end for first, end in _of_others(own)):
             days[number] = None
     calendar = calendar_of(
-        _of_tooling(own),
+        _of_tooling(own, stretch),
         message.sent_on,
         american=is_american(stretch.unit, message),
         day_first=puts_day_first(message),
@@ -101,7 +102,7 @@ def _finished(
     places = {number: at for at, number in enumerate(sorted(set(first)))}
     counts = find_counts(stretch.layout, said_once, stretch.rows, beside.layout if beside else None)
     whole = find_needed_by(
-        _of_tooling(own),
+        _of_tooling(own, stretch),
         message.sent_on,
         american=is_american(stretch.unit, message),
         day_first=puts_day_first(message),
@@ -177,16 +178,27 @@ def _of_value(told: str, of_size: str) -> str:
     return "; ".join(reasons) or told
 
 
-def _of_tooling(own: OwnText) -> str:
+def _of_tooling(own: OwnText, stretch: Stretch) -> str:
     """The own words without forwarded ones that name no tooling: "26 rails by Nov 20" is a day of
-    the customer's customer. Of a very long message its beginning and its end: below a long list
-    stands by when it is wanted."""
+    the customer's customer; nor is 1/2 below 'OD' one. Of a very long message its beginning and
+    its end: below a long list stands by when it is wanted."""
     text = own.text
-    for start, end in _of_others(own):
+    for start, end in _of_others(own) + _fractions_in_tables(stretch):
         text = text[:start] + re.sub(r"\S", " ", text[start:end]) + text[end:]
     if len(text) <= MOST_CHARACTERS + _AT_THE_END:
         return text
     return f"{text[:MOST_CHARACTERS]}\n\n{text[-_AT_THE_END:]}"
+
+
+def _fractions_in_tables(stretch: Stretch) -> list[tuple[int, int]]:
+    """Where columns of lengths hold what elsewhere may be a day: '1/2' below 'OD'."""
+    return [
+        (start + stretch.offset, end + stretch.offset)
+        for figure in stretch.layout.figures
+        if figure.how == "table" and figure.role in LENGTH_ROLES
+        for start, end in (stretch.plain.span(figure.start, figure.end),)
+        if "/" in stretch.layout.text[figure.start : figure.end]
+    ]
 
 
 def _of_others(own: OwnText) -> list[tuple[int, int]]:

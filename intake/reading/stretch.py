@@ -65,6 +65,7 @@ from .sizes.gatherer import MOST_GROUPS
 from .sizes.groups import Group
 from .sizes.habits import usual_unit
 from .tables.pasted_csv import tabulate
+from .tables.rows import fill_forms
 from .tables.text_tables import RowFacts, read_tables
 from .talk import listen
 from .text.figures import Figure, Layout, Row
@@ -97,6 +98,11 @@ class Stretch:
     """The unit that its figures mostly use."""
     is_cut: bool
     """Whether there was more than is ever read of one text."""
+
+    def in_tables(self) -> set[int]:
+        """Where figures begin in the message that stand in rows of a table."""
+        rows = [f for f in self.layout.figures if f.row is not None and f.how == "table"]
+        return {self.plain.span(f.start, f.end)[0] + self.offset for f in rows}
 
 
 def read_stretch(
@@ -164,6 +170,7 @@ def _read(
     hear_changes(layout)
     part_stamps(layout)
     assign_by_cue(layout)
+    fill_forms(layout)
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)

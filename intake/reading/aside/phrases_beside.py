@@ -28,7 +28,7 @@ _WHEELS = late_pattern(
 _ON_A_MACHINE = late_pattern(
     UNIT + r"(?:(?!(?:od|id|wall|clr|radius|rad|die|for|on|to|in|with|and|of|at|by|the|my|our"
     r"|notre|ma|unsere|meine|die|nuestra|mi|nostra|la|onze|mijn|de)\b)"
-    r"[a-z-]{2,14}\s){0,2}(?:machine|bender|press|brake|lathe|vise)\b"
+    r"[a-z-]{2,14}\s){0,2}(?:machine|bender|press|brake|lathe|vise)\b(?![^.;,:]{0,24}[:=])"
 )
 """'It's on a 76 mm electric machine.'"""
 TEMPERS = frozenset({220, 250, 290})

@@ -53,6 +53,13 @@ _EACH = any_of(
     "cada un[oa] | per tipo | per ciascun[oa] | ciascun[oa] | van elk | elk | per stuk | für alle",
     "pour tous | pour toutes | para tod[oa]s | per tutt[ie] | voor alle(?:maal)?",
 )
+_ALL_PLACES = any_of(
+    "all (?:lines|items|sizes|rows|positions|tubes)",
+    "alle (?:zeilen|positionen|größen|rohre|abmessungen|regels|posities|maten|buizen)",
+    "toutes les (?:lignes|références|tailles|dimensions) | tous les (?:postes|tubes)",
+    "todas las (?:líneas|medidas|partidas|referencias) | todos los (?:tubos|tipos)",
+    "tutte le (?:righe|misure|voci|posizioni) | tutti i (?:tubi|codici)",
+)
 _ASKING = (
     r"(?:(?:we |i )?(?:need|want|require)|please (?:quote|price|offer)|quote|bitte|wir (?:brauchen"
     r"|benötigen)|merci de chiffrer|necesitamos|ci servono|graag)"
@@ -63,7 +70,9 @@ _FOR_ALL = late_pattern(
     rf"(?:{_LABEL}\s?[:=]?\s)?{_COUNT}\s?(?:x\s)?(?:{_PIECES}\s)?{_EACH}"
     rf"|{_LABEL}\s{_EACH}\s?[:=]?\s?{_COUNT.replace('<count>', '<behind>')}(?:\s{_PIECES})?"
     rf"|{_EACH}\s?[:,]?\s?{_COUNT.replace('<count>', '<after>')}(?:\s{_PIECES})?"
-    rf"|all(?: {_PLACE}s?)? (?:are )?{_LABEL}\s?[:=]?\s?{_COUNT.replace('<count>', '<all>')}"
+    rf"|(?:all(?: {_PLACE}s?)?|{_ALL_PLACES})(?:\s?:)? (?:are )?{_LABEL}\s?[:=]?\s?"
+    rf"{_COUNT.replace('<count>', '<all>')}(?:\s{_PIECES})?"
+    rf"|{_ALL_PLACES}\s?[:,]\s?(?:je\s)?{_COUNT.replace('<count>', '<lines>')}(?:\s{_PIECES})?"
     rf"){_POLITE}[ \t]*(?=[.!]?[ \t]*$)",
     re.IGNORECASE | re.MULTILINE,
 )
@@ -73,6 +82,6 @@ def count_for_all(text: str) -> int | None:
     """How many of every size such a line asks for; None where none does, or two disagree."""
     counts = set()
     for match in _FOR_ALL.finditer(text):
-        said = next(one for one in match.group("count", "behind", "after", "all") if one)
+        said = next(one for one in match.group("count", "behind", "after", "all", "lines") if one)
         counts.add(int(said) if said.isdecimal() else _COUNTS[said.casefold()])
     return counts.pop() if len(counts) == 1 and 0 not in counts else None

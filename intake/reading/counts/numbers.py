@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from ...late_pattern import late_pattern
 from ..text.figures import Layout
 from ..text.phrases import words_of
 from ..text.roles import LENGTH_ROLES
@@ -29,6 +30,8 @@ _MONEY = frozenset("$€£#§")
 _OF_A_SIZE = frozenset(("er", "ers", "erd", "ner"))
 _THE = frozenset("the that this our my your den der dem".split())
 _ONE_TOOL = frozenset("mandrel dorn biegedorn tool".split())
+_OPENS_CHAIN = late_pattern(r" ?/ ?\d{1,3}(?:[.,]\d{1,3})? ?/ ?\d")
+"""Behind 'mandrels:' the 16 of '16 / 1.5 / 30' is an OD."""
 _LEAST_NAME = 4
 """'The 2 mandrel' may lack its 's'."""
 _SETS = frozenset("set satz sätze pack packung serie reihe".split())
@@ -159,8 +162,16 @@ class Numbers:
                 return False
             if before in _GLUED_BEFORE and index > 1:
                 ahead = self.words.end[index - 2] == self.words.start[index - 1]
-                if ahead and self.text[index - 2].isalnum() and not self._ends_range(index):
+                label = before == ":" and self.text[index - 2].isalpha()  # "Qty:2"
+                if (
+                    ahead
+                    and not label
+                    and self.text[index - 2].isalnum()
+                    and not self._ends_range(index)
+                ):
                     return False
+        if _OPENS_CHAIN.match(self.plain, end):
+            return False
         return self._is_whole_token(start, end, digits=self.text[index].isdecimal())
 
     def _numbers_an_item(self, index: int) -> bool:

@@ -51,13 +51,15 @@ def find_counts(
     ``beside`` is the other part of the message, subject or body: it is asked where the part that
     holds the sizes says nothing.
     """
-    sizes = _sizes(groups) | _set_aside(layout)
+    sizes = _sizes(groups) | _set_aside(layout) | layout.counts_else
     found = mentions(layout, sizes)
     if len(groups) <= 1:
         row = rows.get(groups[0].row) if groups and groups[0].row is not None else None
         if row is not None and row.quantity is not None:
             return Counts((row.quantity,), None)
         plain = [m for m in found if not m.bracket or (m.count or 0) > 1]
+        if not plain and layout.form_count is not None:
+            return Counts((layout.form_count,), None)
         if not plain and beside is not None:
             plain = [m for m in mentions(beside, frozenset()) if not m.bracket]
         return Counts((), settled(plain))

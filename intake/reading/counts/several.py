@@ -113,8 +113,6 @@ class Several:
         )
         own = own or self._by_rank()
         whole = self._whole(own)
-        if not own and whole is None:
-            whole = count_for_all(self.layout.text)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
             whole = settled(others) or count_for_all(self.beside.text)
@@ -267,6 +265,9 @@ class Several:
             return None  # "One does for both? If not, one for each": it depends on the answer
         if each:
             return settled(each)
+        for_all = count_for_all(self.layout.text)
+        if for_all is not None:
+            return for_all  # "All lines qty 2" above two lines: two of each
         count = settled(self.found)
         if count == 1:
             # "A mandrel" for one tube on two radii is one tool; for two tubes it may be either.

@@ -26,6 +26,8 @@ def _taken_back(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group
         slot = _only_difference(first, second)
         if slot is None or first.doubtful or second.doubtful:
             continue  # which of the two is meant, or that it isn't known, was heard
+        if first.row is not None and second.row is not None:
+            continue  # rows of one table differ, and "No. of mandrels" takes nothing back
         one, two = first.slots[slot][0], second.slots[slot][0]
         between = layout.text[one.end : two.start]
         if len(between) <= _FAR and TAKES_BACK.search(between.casefold()):

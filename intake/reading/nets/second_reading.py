@@ -3,12 +3,12 @@
 It knows figures only by what labelled mail has taught (``roles_learnt.py``), nothing of the rules,
 and it states nothing: where it finds that the figures of a size are hardly lengths, or hardly of a
 size that is asked for, the size is in doubt. What is said is what it goes by, so that it leaves
-alone a size of a bare row or label, and a single figure.
+alone a size of a bare row or label, one whose figures a table names, and a single figure.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from math import log
 from statistics import fmean
 
@@ -31,12 +31,13 @@ _WHY = "what is said around it sounds like something else than a size that is as
 
 
 def with_second_reading(
-    requests: Sequence[SizeRequest], text: str
+    requests: Sequence[SizeRequest], text: str, in_tables: Collection[int] = ()
 ) -> tuple[list[SizeRequest], float | None]:
     """The requests, in doubt where a second reader would not read them so; and the score [log odds]
     of the size that is most surely asked for, of those with a tube and a wall or a radius.
 
-    ``text`` is the sender's own, which the evidence points into.
+    ``text`` is the sender's own, which the evidence points into, and ``in_tables`` where figures
+    begin that stand in rows: the words beside them are heads, labels, remarks.
     """
     if not requests or len(text) > LONGEST:
         return list(requests), None
@@ -56,6 +57,7 @@ def with_second_reading(
         and score < UNASKED
         and _is_told(at, figures)
         and not outright
+        and not _is_row(request, in_tables)
         # Of a list in one line the words are said of all.
         and not asked & _lines(at, figures)
         else request
@@ -85,6 +87,11 @@ def _is_told(places: Sequence[Sequence[int]], figures: Figures) -> bool:
     """Whether there are words on the size: a bare row of a list has none of its own."""
     spoken = any(figures.words_beside(at) >= FEW_WORDS for one in places for at in one)
     return spoken and len(places) > 1
+
+
+def _is_row(request: SizeRequest, in_tables: Collection[int]) -> bool:
+    own = [e for e in request.evidence if e.field in LENGTH_FIELDS and not e.message_id]
+    return any(e.start in in_tables for e in own if e.surface)
 
 
 def _is_size(request: SizeRequest) -> bool:

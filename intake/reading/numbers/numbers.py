@@ -43,14 +43,15 @@ class Number:
 _FRACTION_END = r"(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)"
 _INCH_MARK = (
     r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)"
-    r"\s?(?:and\s|-\s?)?"
+    r"[^\S\n]?(?:and\s|-[^\S\n]?)?"
 )
+"""A dash or a fraction on the next line begins a row of its own."""
 _TWO_MARKED = re.compile(r"\d{1,3}\s?(?:\"|'')\s?and\s\d{1,2}/\d{1,2}\s?(?:\"|'')")
 """'1" and 7/8"' are two lengths."""
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
 _NUMBER = re.compile(
     r"(?P<whole>\d{1,3})"
-    rf"(?:(?P<mark>{_INCH_MARK})|\s?-\s{{0,3}}| (?:and |& )?|\.(?=\d{{1,2}}/\d))"
+    rf"(?:(?P<mark>{_INCH_MARK})|[^\S\n]?-\s{{0,3}}| (?:and |& )?|\.(?=\d{{1,2}}/\d))"
     rf"(?P<top>\d{{1,2}})\s?[/\\]\s?(?P<under>\d{{1,2}}){_FRACTION_END}"
     rf"|(?P<numer>\d{{1,3}})\s?[/\\]\s?(?P<denom>\d{{1,2}}){_FRACTION_END}"
     r"|(?P<long>\d{1,3}(?:\.\d{3}){1,3},\d{1,4}|\d{1,3}(?:,\d{3}){1,3}\.\d{1,4})(?![\d.,]\d)"

@@ -76,6 +76,8 @@ def prefix_at(text: str, place: int, *, after_times: bool) -> Prefix | None:
     if match is None or match.lastgroup is None:
         return None
     name, written = match.lastgroup, match[0]
+    if "\t" in written:
+        return None  # a cell that heads a row: "R	57	76"
     if place and text[place - 1].isalnum() and name != "od" and not after_times:
         return None
     if written == "T" and not _THICKNESS.match(text, match.end()):

@@ -89,7 +89,8 @@ _UNIT = late_pattern(
 )
 # "640 hairpins", "4 more tubes": the number counts, it does not measure.
 _COUNTED = late_pattern(
-    r" ?-?\s?"
+    # Neither a tab nor two blanks: what the next cell of a table names is not counted.
+    r"(?: ?-[ \n]?|[ \n]?)"
     + any_of(
         r"more\s | such\s | of\s(?:these|those|them)\s? | identical\s | new\s | different\s",
         r"test\s | other\s | sample\s | full\s | spare\s | extra\s | replacement\s",
@@ -171,7 +172,8 @@ class UnitAfter:
 
 
 _NEXT_LABEL = late_pattern(
-    r"[ \t]*\n[ \t]*[^\W\d_][\w'/]{0,16}(?:[ \t][\w'/]{1,16}){0,3}\.?[ \t]?(?:[:=]|[–-]\s)"
+    r"[ \t]*\n[ \t]*[^\W\d_][\w'/]{0,16}(?:[ \t][\w'/]{1,16}){0,3}\.?"
+    r"(?:[ \t]?(?:[:=|]|[–-]\s)|\t|  )"
 )
 """The next line's label counts nothing: "70 / Stk.: 1", "6.500 / Bends per part - 3"."""
 
@@ -218,7 +220,17 @@ def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfte
     for name in ("mm", "cm", "thou", "swg", "bwg"):
         if match[name]:
             return UnitAfter(name, match.end())
+    if _COUNTS_TUBES.match(text, text.rfind("\n", 0, number.start) + 1):
+        return None
     return UnitAfter("D", match.end())
+
+
+_COUNTS_TUBES = late_pattern(
+    r"[ \t>*•–-]*(?:\(?\w{1,2}[.):]|(?:item|line|pos\.?|position)\s?\w{1,3}\s?[.:)-])?[ \t]*"
+    r"\d{1,3}\s?[x×]\s?Ø\s?\d",
+    re.IGNORECASE,
+)
+"""A line that begins '3 x Ø 51' counts: no radius of three times the diameter."""
 
 
 def _is_thousandths(text: str, match: re.Match[str], number: Number) -> bool:

@@ -241,18 +241,26 @@ def _status(layout: Layout, figures: Sequence[Figure]) -> str:
     ahead = _plain(layout.text[begin : figures[0].start], keep=True)
     for name, pattern in _AHEAD:
         found = pattern.match(ahead)
-        if found is not None and not ahead[found.end() :].strip(" \t-:.)"):
+        if found is None or ahead[found.end() :].strip(" \t-:.)"):
+            continue
+        if not _in_cell(layout, begin + found.start(), begin + found.end()):
             return _weighed(name, "")
     for figure in figures[1:]:
         behind = _plain(layout.text[figure.end : end], keep=True)
         for name, pattern in _BEHIND:
             found = pattern.match(behind)
-            if found is not None:
+            last = figure.end + found.end() if found is not None else 0
+            if found is not None and not _in_cell(layout, last - 1, last):
                 return _weighed(name, behind[found.end() :])
     behind = _plain(layout.text[figures[-1].end : end], keep=True)
     if _ANYWHERE_GONE.search(behind) and not _asks(behind):
         return "gone"
     return ""
+
+
+def _in_cell(layout: Layout, begin: int, end: int) -> bool:
+    """Whether words stand in a table where a length would: 'n/a' below 'Wall' is no status."""
+    return any(first < end and begin < last for first, last in layout.without_figure)
 
 
 def _weighed(name: str, rest: str) -> str:

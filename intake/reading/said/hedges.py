@@ -57,7 +57,7 @@ _LIMIT_BEFORE = late_pattern(
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
         "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
-        "below | above | up to | down to | rated to | rated for | limited to | good for",
+        "below | (?<!as )above | up to | down to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
         "au minimum(?: de)? | au moins | au maximum",
         "minimo | massimo | almeno | mínimo | máximo | al menos | minstens",

@@ -69,12 +69,17 @@ def share(layout: Layout, groups: list[Group]) -> None:
             if _is_left_open(layout, group):
                 continue
             donor = _donor(layout, groups, number - 1, slot)
-            if donor is not None:
+            if donor is not None and not _fills_own_cell(group, donor):
                 group.slots[slot] = list(donor)
                 group.shared.add(slot)
                 more = _with_rest_of_list(groups, group, slot)
                 groups[number:number] = more
                 number += len(more)
+
+
+def _fills_own_cell(group: Group, donor: list[Figure]) -> bool:
+    """Whether a figure is another row's of the same table: an empty cell stays empty."""
+    return group.row is not None and donor[0].row is not None and group.row[:2] == donor[0].row[:2]
 
 
 def _is_left_open(layout: Layout, group: Group) -> bool:

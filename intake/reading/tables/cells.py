@@ -11,19 +11,21 @@ from ..text.figures import Layout
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, Role
 from ..text.tokens import Token
-from .heads import is_ratio, measures_else
+from .heads import asks_stock, is_ratio, measures_else, names_references
 
-ColumnRole = Role | Literal["", "material", "when", "wanted", "words"]
+ColumnRole = Role | Literal["", "material", "when", "wanted", "words", "code", "there"]
 """What a column holds; '' for what nobody here needs, 'wanted' for a count or a date, 'words' for a
-description, which may tell a whole size."""
+description, which may tell a whole size, 'code' for what may be the number of a part,
+'there' for whether a mandrel is there already."""
 _SIZE_ROLES: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "dn", "schedule"}
 _COLUMN_ROLES: frozenset[Role] = _SIZE_ROLES | {"quantity"}
 SIZE_ROLE_OF: dict[ColumnRole, Role] = {role: role for role in _SIZE_ROLES}
 """The role that a column gives its figures; none for columns that hold no size."""
+_MATERIAL_STEMS = ("material", "werkstoff", "materiaal", "wkst")
 _MATERIAL_WORDS = word_set(
     "material matl mat mat'l mtl grade werkstoff matière matiere material materiale materiaal",
     "alloy spec qualität kwaliteit nuance 材質 stoff güte werkst legierung matériau matériaux",
-    "alliage calidad aleación qualità qualita lega legering",
+    "alliage calidad aleación qualità qualita lega legering qualité",
 )
 _DESCRIPTION_WORDS = word_set(
     "description descr desc bezeichnung beschreibung kurztext désignation descriptif descripción",
@@ -38,7 +40,8 @@ _WHEN_WORDS = word_set(
 _LETTERS: dict[str, Role] = {
     "d": "od", "da": "od", "ø": "od", "do": "od", "s": "wall", "t": "wall", "e": "wall",
     "w": "wall", "wt": "wall", "wd": "wall", "wandd": "wall", "dikte": "wall",
-    "ep": "wall", "ép": "wall", "di": "id", "rc": "radius", "ri": "inside_r",
+    "ep": "wall", "ép": "wall", "epais": "wall", "stärke": "wall", "staerke": "wall",
+    "di": "id", "rc": "radius", "ri": "inside_r",
 }  # fmt: skip
 """What single letters head a column with, on drawings and in lists; R is a word of its own."""
 _SHORTENED: dict[str, Role] = {
@@ -46,8 +49,8 @@ _SHORTENED: dict[str, Role] = {
     "d int": "id",
 }  # fmt: skip
 """Diameters that a head shortens to single letters: 'D.E.', 'D. ext.'."""
-_GAUGE_WORDS = word_set("ga gauge gage")
-_SCHEDULE_WORDS = word_set("sch sched schedule schd")
+GAUGE_WORDS = word_set("ga gauge gage")
+SCHEDULE_WORDS = word_set("sch sched schedule schd")
 _DIAMETER = ("diam", "diám", "dia", "durchm", "dm", "ø")
 _OUTSIDE = ("ext", "est", "auß", "aus", "out", "buit", "uitw")
 _INSIDE = ("int", "inn", "ins", "bin")
@@ -68,6 +71,7 @@ class Column:
     offset: int
 
 
+_COUNT_ENDS = ("anzahl", "menge", "bedarf", "stückzahl")
 _POINTS = ".?:'’"
 _COUNT_HEADS = frozenset(
     head.strip()
@@ -106,11 +110,15 @@ def cells_of(layout: Layout, indexes: Sequence[int]) -> list[Cell]:
     for index in indexes:
         token = layout.tokens[index]
         tabs = token.text.count("\t") if token.kind == "gap" else 0
+        if token.kind == "gap" and not tabs and index == indexes[-1]:
+            continue  # blanks at the end of a line begin no cell
+        if token.kind == "gap" and any(map(str.isdigit, token.text)):
+            continue  # "±0.1" stands in a cell
         if token.text in _BARS or (token.kind == "gap" and (tabs or not bars)):
             cells.append(Cell(offset, tuple(current)))
             offset, current = token.end - begin, []
             cells.extend(Cell(offset, ()) for _ in range(tabs - 1))
-        else:
+        elif token.kind != "gap":  # between bars, wide blanks only fill up the cell
             current.append(index)
     cells.append(Cell(offset, tuple(current)))
     if bars:
@@ -135,6 +143,8 @@ def column_of(layout: Layout, cell: Cell) -> Column | None:
     if not tokens or any(t.number is not None and t.block != "count" for t in tokens):
         return None
     head = _head(tokens)
+    if asks_stock(head.rstrip(" ?")):
+        return Column("there", None, cell.offset)
     if is_ratio(head):
         return Column("times_d", None, cell.offset)
     if _counts_tubes(tokens) or measures_else(head):
@@ -147,7 +157,11 @@ def column_of(layout: Layout, cell: Cell) -> Column | None:
                 return Column(cue.role, _unit_of(tokens), cell.offset)
     role, unit = _by_other_words(tokens)
     if not role and any(cue.role == "label" for cue in tokens[0].cues):
+        if any(cue.role == "noise" for token in tokens for cue in token.cues):
+            return Column("noise", None, cell.offset)  # "Tube length"
         return Column("label", _unit_of(tokens), cell.offset)  # "Tube", but not "Tube material"
+    if not role and names_references(head):
+        return Column("code", None, cell.offset)
     return Column(role, unit, cell.offset)
 
 
@@ -176,12 +190,17 @@ def _by_other_words(tokens: list[Token]) -> tuple[ColumnRole, str | None]:
         return "wanted", None
     if any(cue.role == "noise" for cue in tokens[0].cues):
         return "noise", None
-    if words & _GAUGE_WORDS:
+    if words & GAUGE_WORDS:
         return "wall", "ga"
-    if words & _SCHEDULE_WORDS:
+    if words & SCHEDULE_WORDS:
         return "schedule", "sch"
     if words & _MATERIAL_WORDS or any(token.kind == "material" for token in tokens):
         return "material", None
+    named = (word for word in words if not word.endswith(("nummer", "nr", "no")))
+    if any(stem in word for word in named for stem in _MATERIAL_STEMS):
+        return "material", None  # "Rohrwerkstoff", "Materiaalsoort"
+    if any(word.startswith("dorn") and word.endswith(_COUNT_ENDS) for word in words):
+        return "quantity", None  # "Dornanzahl"
     return "", None
 
 
@@ -198,11 +217,13 @@ def _head(tokens: list[Token]) -> str:
 
 def _diameter_of(words: set[str]) -> Role | None:
     """'Diám. ext.', 'Durchm. innen', 'dia. out.': the diameter as a head shortens it."""
-    if not any(word.startswith(_DIAMETER) for word in words):
+    if not any(stem in word for word in words for stem in _DIAMETER):
         return None
     if any(word.startswith(_OUTSIDE) for word in words):
         return "od"
-    return "id" if any(word.startswith(_INSIDE) for word in words) else None
+    if any(word.startswith(_INSIDE) for word in words):
+        return "id"
+    return "od" if "durchm" in words else None
 
 
 def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
@@ -234,6 +255,11 @@ def inline_columns(layout: Layout, indexes: Sequence[int]) -> list[Column]:
 def names_wall(layout: Layout, cell: Cell) -> bool:
     """Whether a wall is named in a head, perhaps beside another length."""
     return any(cue.role == "wall" for index in cell.tokens for cue in layout.tokens[index].cues)
+
+
+def names_mandrel(layout: Layout, cell: Cell) -> bool:
+    """Whether a head names mandrels."""
+    return any(is_mandrel(layout.tokens[index].text) for index in cell.tokens)
 
 
 def has_unit(layout: Layout, cell: Cell) -> bool:

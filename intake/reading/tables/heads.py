@@ -23,16 +23,26 @@ _PRICES = word_set(
 )
 _OTHER_COUNTS = word_set(
     "bends balls bögen boegen biegungen kugeln glieder cintres cintrages coudes billes rotules",
-    "curvas codos bolas curve sfere bochten kogels machines maschinen parts teile",
+    "curvas codos bolas curve sfere bochten kogels machines maschinen parts teile delen onderdelen",
 )
 """What a count in a table may be of, beside mandrels; a radius of bends is one all the same."""
 _WEIGHT = late_pattern(
     r"\b(?:kg|lbs?|weight|gewicht|poids|peso)\b|\b(?:wt|w|g)\s?/\s?(?:ft|m|foot|mtr)\b"
 )
 _REFERENCES = word_set(
-    "part sku article artikel artikelnummer teil sachnummer référence referencia riferimento",
-    "codice código codigo cod code réf ref",
+    "part sku article artikel articolo artículo artikelnummer teil sachnummer référence referencia",
+    "riferimento codice código codigo cod code réf ref pn p/n art onderdeel teilenummer",
+    "drawing dwg print zeichnung zchng zeichnungsnr plan dessin plano disegno dis tekening tek",
 )
+_OTHER_LENGTHS = word_set("length lengths länge longueur longitud largo lunghezza lungh lengte")
+_TOLERANCES = word_set(
+    "tol tolerance tolerances toleranz tolérance tolerancia tolleranza tolerantie"
+)
+_NUMBERED = late_pattern(
+    r"(?:id|sr|serial|s) (?:no|nr|number|#)|(?:n|no|nr|número|numéro|numero|n\s?°) (?:de |di )?"
+    r"(?:pièce|pieza|pezzo|outil|tool)|nb (?:de |d')?(?!mandr)\w+s"
+)
+"""'ID no.' and 'Nº de pieza' number a line or a part; 'Nb de tubes' is no nominal bore."""
 _KINDS = word_set("type types style styles typ typen tipo tipos tipi soort model modell modèle")
 _LENGTHS = late_pattern(
     r"\b"
@@ -48,6 +58,20 @@ _BEND_RATIO = late_pattern(
 _WALL_RATIO = late_pattern(r"(?:o ?d|d|da|ø)\s?/\s?(?:t|s|e|w|wt)")
 
 
+_IN_STOCK = late_pattern(
+    r"(?:\w*(?:mandrel|dorn|mandrin|mandril|mandrino|doorn)s? )?"
+    r"(?:already |schon |déjà |ya |già |al )?"
+    r"(?:in stock|on hand|have|have it|got it|owned|vorhanden|auf lager|en stock|disponible"
+    r"|in magazzino|disponibile|op voorraad|aanwezig)(?: already)?"
+)
+YES = word_set("yes y ja j oui o sí si sì s x ✓ vorhanden")
+
+
+def asks_stock(head: str) -> bool:
+    """Whether a head asks if a mandrel is there already: 'In stock?', 'Dorn vorhanden?'."""
+    return _IN_STOCK.fullmatch(head) is not None
+
+
 def is_ratio(head: str) -> bool:
     """Whether a head, in small letters without points, is radius by diameter: 'R/D', 'CLR/OD'."""
     return _BEND_RATIO.fullmatch(head) is not None
@@ -57,6 +81,10 @@ def measures_else(head: str) -> bool:
     """Whether a head tells that nothing below it measures the tube or counts mandrels."""
     words = frozenset(head.replace("all'", "").split())
     if words & _YEARS or any(word.startswith(_YEAR_STEMS) for word in words):
+        return True
+    if words & _TOLERANCES or _NUMBERED.fullmatch(head):
+        return True
+    if words & _OTHER_LENGTHS and _LENGTHS.search(head) is None:
         return True
     if (
         words & _PRICES
@@ -69,4 +97,10 @@ def measures_else(head: str) -> bool:
         return mandrels
     if words & _OTHER_COUNTS and not mandrels:
         return _LENGTHS.search(head) is None
-    return bool(words & _REFERENCES) and len(words) > 1 and _LENGTHS.search(head) is None
+    return names_references(head) and len(words) > 1
+
+
+def names_references(head: str) -> bool:
+    """Whether what stands below a head may be the number of a part or of a drawing."""
+    words = frozenset(head.replace("all'", "").split())
+    return bool(words & _REFERENCES) and _LENGTHS.search(head) is None

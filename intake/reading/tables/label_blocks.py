@@ -17,6 +17,10 @@ from .rows import Placed
 _SIZES = LENGTH_ROLES | {"nps", "dn", "schedule", "times_d"}
 _FEWEST_LENGTHS = 2
 _FEWEST_BLOCKS = 2
+_FEWEST_CELLS = 3
+"""Of a line whose labels have no colon."""
+_LONGEST_CELL = 8
+"""Tokens of such a label and its value."""
 _LONGEST_LABEL = 6
 """Tokens of a label, its unit and brackets among them."""
 _LONGEST_HEADING = 5
@@ -38,15 +42,16 @@ class _Run:
 
 def blocks_from(layout: Layout, lines: Sequence[list[int]], at: int) -> tuple[int, list[Placed]]:
     """How many lines from the one at ``at`` on need not be looked at again, and what each of their
-    blocks says; no blocks where fewer than two sizes are told so."""
+    blocks says that tells a size."""
     told = _lines_of_labels(layout, lines, at)
-    if len(told) >= _FEWEST_BLOCKS:
+    if len(told) < _FEWEST_BLOCKS:
+        told = _lines_alike(layout, lines, at)
+    if told:
         return len(told), told
     if _labelled(layout, lines[at], dashes=True) is None:
         return 1, []
     run = _run(layout, lines, at)
-    sizes = run.sizes()
-    return run.lines, sizes if len(sizes) >= _FEWEST_BLOCKS else []
+    return run.lines, run.sizes()
 
 
 def _run(layout: Layout, lines: Sequence[list[int]], at: int) -> _Run:
@@ -89,6 +94,77 @@ def _lines_of_labels(layout: Layout, lines: Sequence[list[int]], at: int) -> lis
     return found
 
 
+def _lines_alike(layout: Layout, lines: Sequence[list[int]], at: int) -> list[Placed]:
+    """'OD 38 | Wall 2 | Qty 1' above 'OD 40 | Wall 2 | Qty 3': the same labels, line by line, and
+    nothing but a blank behind each."""
+    found: list[Placed] = []
+    labels: list[str] = []
+    whole = True
+    for indexes in lines[at:]:
+        cells = list(_parted(layout, indexes[_numbered(layout, indexes) :]))
+        firsts = [_first_word(layout, cell) for cell in cells]
+        if len(cells) < _FEWEST_CELLS or (found and firsts != labels):
+            break
+        if max(map(len, cells)) > _LONGEST_CELL:
+            break  # prose
+        headed = [_headed(layout, cell) for cell in cells]
+        placed = [pair for pair in headed if pair is not None]
+        if _lengths(placed) < _FEWEST_LENGTHS or _has_bare(layout, cells, headed):
+            break
+        found.append(placed)
+        whole = whole and len(placed) == len(cells)
+        labels = firsts
+    return found if whole or len(found) >= _FEWEST_BLOCKS else []
+
+
+def _has_bare(
+    layout: Layout, cells: Sequence[list[int]], headed: Sequence[tuple[Column, Cell] | None]
+) -> bool:
+    """'76 CLR' beside 'OD 38': not every figure stands behind its label."""
+    return any(
+        pair is None and any(layout.tokens[index].number is not None for index in cell)
+        for cell, pair in zip(cells, headed, strict=True)
+    )
+
+
+def _parted(layout: Layout, indexes: Sequence[int]) -> Iterator[list[int]]:
+    """The cells of one line, between bars, commas, strokes or wide blanks."""
+    cell: list[int] = []
+    for index in indexes:
+        token = layout.tokens[index]
+        spaced = token.text not in ("/", ",") or layout.text[token.end : token.end + 1].isspace()
+        if token.kind == "gap" or (token.text in _PARTS and spaced):
+            if cell:
+                yield cell
+            cell = []
+        else:
+            cell.append(index)
+    if cell:
+        yield cell
+
+
+def _first_word(layout: Layout, cell: Sequence[int]) -> str:
+    token = layout.tokens[cell[0]]
+    return layout.text[token.start : token.number.start if token.number else token.end].casefold()
+
+
+def _headed(layout: Layout, cell: Sequence[int]) -> tuple[Column, Cell] | None:
+    """'Wall 2': the words before the first figure or material head it."""
+    for place, index in enumerate(cell[: _LONGEST_LABEL + 1]):
+        token = layout.tokens[index]
+        if token.number is not None and token.cues and not place:
+            column = Column(_column_role(token.cues[0].role), None, token.start)
+            return column, Cell(token.number.start, (index,))
+        if token.number is not None or token.kind in ("material", "block"):
+            if token.unit == "D":
+                return Column("times_d", None, token.start), Cell(token.start, (index,))
+            column_found = column_of(layout, Cell(0, tuple(cell[:place]))) if place else None
+            if column_found is None:
+                return None
+            return column_found, Cell(token.start, tuple(cell[place:]))
+    return None
+
+
 def _pairs(layout: Layout, indexes: Sequence[int]) -> Iterator[tuple[Column, Cell]]:
     """The labels of one line, each with what stands behind it up to the next."""
     indexes = indexes[_numbered(layout, indexes) :]
@@ -125,14 +201,14 @@ def _labelled(
     """The label that a line begins with, and its value; None where it begins with none."""
     for place, index in enumerate(indexes[: _LONGEST_LABEL + 1]):
         token = layout.tokens[index]
-        tab = token.kind == "gap" and "\t" in token.text
+        tab = token.kind == "gap" and ("\t" in token.text or "..." in token.text)
         if token.text in _ASSIGNS or (dashes and (token.text == "-" or tab)):
             head = indexes[:place]
             label = Cell(0, tuple(head))
             column = column_of(layout, label) if head else None
             if column is None or (len(head) == 1 and has_unit(layout, label)):
                 return None  # "OD, mm: 38"
-            value = tuple(indexes[place + 1 :])
+            value = tuple(i for i in indexes[place + 1 :] if layout.tokens[i].kind != "gap")
             if known and token.text not in _ASSIGNS and not column.role:
                 return None  # "Thanks - Jo"
             return column, Cell(token.end, value)

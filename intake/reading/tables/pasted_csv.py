@@ -10,7 +10,8 @@ import re
 from ..text.cue_phrases import cue_phrase
 from ..text.cues import WORD
 from ..text.plain import Plain
-from ..text.roles import LENGTH_ROLES
+from ..text.roles import LENGTH_ROLES, Role
+from .cells import GAUGE_WORDS, SCHEDULE_WORDS
 
 _GLUED = re.compile(r",(?=\S|$)")
 _SPACED = re.compile(r",(?= |$)")
@@ -19,6 +20,7 @@ _FEWEST = 2
 """Commas of a head; sizes that a head has to name, and figures a row has, where blanks stand
 behind the commas: 'OD, wall and CLR' is the beginning of a sentence."""
 _LONGEST_HEAD = 30
+_NAMES: frozenset[Role] = LENGTH_ROLES | {"nps", "dn", "schedule"}
 
 
 def tabulate(plain: Plain) -> Plain:
@@ -79,8 +81,11 @@ def _is_row(line: str, comma: re.Pattern[str], width: int) -> bool:
 
 
 def _names_length(cell: str) -> bool:
+    """Whether the head of a cell names a length, or a size of pipe."""
     for word in WORD.finditer(cell):
+        if word[0].casefold() in GAUGE_WORDS | SCHEDULE_WORDS:
+            return True
         found = cue_phrase(cell, word.end(), word[0].casefold())
-        if found is not None and any(cue.role in LENGTH_ROLES for cue in found[1]):
+        if found is not None and any(cue.role in _NAMES for cue in found[1]):
             return True
     return False

@@ -6,9 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from ....rules.grades import family_of_designation
+from ....rules.request import Material
 from ..material.materials import MaterialMention
 from ..sizes.groups import Slot
 from ..text.figures import LISTED, Figure, Layout, Row
+from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from ..text.tokens import Token
 from .cells import SIZE_ROLE_OF, Cell, Column
@@ -17,6 +19,9 @@ Placed = list[tuple[Column, Cell]]
 _MOST_WANTED = 100
 """A larger number under 'Needed' counts no mandrels."""
 _LONGEST_SIZE = 3
+_PIECES = word_set("pcs pc ea each off stück stk pièces pcs uds pz pezzi stuks st")
+_LONGEST_VALUE = 4
+"""Tokens of a value in a form: more is prose."""
 _DASHES = frozenset({"-", "--", "---", "–", "—", "n/a", "na", "none", "nil", "keine", "aucun"})
 _GIVES_WAY: frozenset[Role | None] = frozenset({None, "label", "quantity", "noise", "die", "od"})
 
@@ -45,8 +50,13 @@ def fill_row(
         for figure in figures:
             figure.row = row
         facts.has_material_column = facts.has_material_column or column.role == "material"
+        if column.role in ("code", "noise"):
+            _forget_grade(layout, cell)
+            _note_other_counts(layout, cell)
         for index in cell.tokens:
             _take_fact(column, layout.tokens[index], facts)
+        if column.role == "material" and facts.material is None:
+            facts.material = _short_name(layout, cell)
         if column.role == "quantity":
             said = "".join(layout.tokens[index].text for index in cell.tokens)
             facts.no_count = said in _DASHES
@@ -55,6 +65,9 @@ def fill_row(
         role = SIZE_ROLE_OF.get(column.role)
         if column.role in LENGTH_ROLES and not figures:
             _note_lengths(layout, cell)
+        if column.role in {*SIZE_ROLE_OF, "material"} and cell.tokens and not figures:
+            first, last = layout.tokens[cell.tokens[0]], layout.tokens[cell.tokens[-1]]
+            layout.without_figure.append((first.start, last.end))
         if role is not None:
             _take_column(role, column.unit, figures)
             if role == "schedule":
@@ -63,10 +76,30 @@ def fill_row(
             continue
         elif column.role == "label" and len(figures) <= _LONGEST_SIZE:
             _take_size(column, figures)
-        elif column.role == "" and _is_remark(layout, placed, cell, figures):
+        elif column.role in ("", "code") and _is_remark(layout, placed, cell, figures):
             continue
         else:
             _set_aside(column, figures)
+
+
+def note_form(layout: Layout, placed: Placed, by_token: Mapping[int, Figure]) -> None:
+    """Keep what the labels of a form, 'e = 1,5', say of its figures."""
+    for column, cell in placed:
+        figures = [by_token[index] for index in cell.tokens if index in by_token]
+        role = SIZE_ROLE_OF.get(column.role)
+        if column.role == "noise":
+            _note_other_counts(layout, cell)
+        if column.role == "quantity":
+            layout.form_count = _bare_count(layout, cell)
+        if role in LENGTH_ROLES and len(figures) == 1 and len(cell.tokens) <= _LONGEST_VALUE:
+            layout.forms.append((figures[0], role, column.unit))
+
+
+def fill_forms(layout: Layout) -> None:
+    """Name the figures of forms by their labels, where no word beside them has."""
+    for figure, role, unit in layout.forms:
+        if figure.role is None:
+            _take_column(role, unit, [figure])
 
 
 def _is_remark(layout: Layout, placed: Placed, cell: Cell, figures: list[Figure]) -> bool:
@@ -88,6 +121,30 @@ def _note_lengths(layout: Layout, cell: Cell) -> None:
         layout.lengths.add(alone.start)
 
 
+def _bare_count(layout: Layout, cell: Cell) -> int | None:
+    """'2', '2 pcs', but not '500 parts per year'."""
+    tokens = [layout.tokens[index] for index in cell.tokens]
+    numbers = [token.number for token in tokens if token.number is not None]
+    rest = [token for token in tokens if token.number is None and token.kind != "punct"]
+    if len(numbers) != 1 or any(token.text not in _PIECES for token in rest):
+        return None
+    count = numbers[0].value
+    whole = count == count.to_integral_value() and 0 < count <= _MOST_WANTED
+    return int(count) if whole else None
+
+
+def _note_other_counts(layout: Layout, cell: Cell) -> None:
+    numbers = (layout.tokens[index].number for index in cell.tokens)
+    layout.counts_else.update(number.start for number in numbers if number is not None)
+
+
+def _forget_grade(layout: Layout, cell: Cell) -> None:
+    """'A96251' alone below 'Part' is no aluminium, though elsewhere it would be."""
+    alone = layout.tokens[cell.tokens[0]] if len(cell.tokens) == 1 else None
+    if alone is not None and any(map(str.isdigit, alone.text)) and alone.kind == "material":
+        alone.kind, alone.block, alone.material = "block", "code", None
+
+
 def _take_fact(column: Column, token: Token, facts: RowFacts) -> None:
     if facts.material is None:
         if token.kind == "material":
@@ -106,6 +163,24 @@ def _bare_grade(token: Token) -> MaterialMention | None:
     if family is None:
         return None
     return MaterialMention(token.start, token.end, grade, family, grade)
+
+
+_SHORT_NAMES = {
+    **dict.fromkeys(("m/s", "ms", "c/s", "cs"), Material.CARBON_STEEL),
+    **dict.fromkeys(("s/s", "ss", "va", "st.steel", "s.steel"), Material.STAINLESS_STEEL),
+    **dict.fromkeys(("al", "alu"), Material.ALUMINIUM),
+    "cu": Material.COPPER,
+    "ti": Material.TITANIUM,
+}
+"""What names a material only where a column asks for one."""
+
+
+def _short_name(layout: Layout, cell: Cell) -> MaterialMention | None:
+    family = _SHORT_NAMES.get("".join(layout.tokens[index].text for index in cell.tokens))
+    if family is None:
+        return None
+    start, end = layout.tokens[cell.tokens[0]].start, layout.tokens[cell.tokens[-1]].end
+    return MaterialMention(start, end, layout.text[start:end], family, None)
 
 
 def _take_when(layout: Layout, facts: RowFacts, cell: Cell, *, wanted: bool) -> None:

@@ -5,6 +5,8 @@ Works on text with tabs (what HTML and CSV tables become), bars, semicolons or w
 
 from __future__ import annotations
 
+from ...late_pattern import late_pattern
+from ..material.materials import MaterialMention
 from ..text.figures import Layout, Row
 from ..text.patterns import whole_words
 from ..text.roles import LENGTH_ROLES
@@ -15,13 +17,15 @@ from .cells import (
     column_of,
     has_unit,
     inline_columns,
+    names_mandrel,
     names_wall,
     tabbed,
     take_units,
 )
 from .dittos import take_from_above
+from .heads import YES
 from .label_blocks import blocks_from
-from .rows import Placed, RowFacts, fill_row
+from .rows import Placed, RowFacts, fill_row, note_form
 
 __all__ = ["RowFacts", "read_tables"]
 
@@ -29,9 +33,12 @@ _WIDEST = 60
 """Columns of a table; a line with more cells is none."""
 _LINES_BELOW_HEAD = 2
 """A rule of dashes and a row of units may stand between the head and the first row."""
+_LONGEST_SECTION = 6
+"""Tokens of a line that parts the rows of a table."""
 _MOST_EMPTY = 3
 _LONGEST_LABEL = 3
-_NAMES_SIZE = LENGTH_ROLES | {"nps", "label"}
+_RULE = late_pattern(r"(?=[^\n]*[-=_]{3})[-=_+|:* \t]{3,400}")
+_NAMES_SIZE = LENGTH_ROLES | {"nps", "dn", "schedule", "label"}
 _OWNED_ROW = whole_words(
     "vorhanden | nichts anbieten | already have | we have | have this | have one | not required",
     "not needed | no quote | do not quote | don't quote | existing | on hand | déjà | ya tenemos",
@@ -52,14 +59,19 @@ class _Tables:
         for index, line in enumerate(layout.line_of):
             if layout.tokens[index].kind not in ("line", "para"):
                 lines.setdefault(line, []).append(index)
-        self.lines = [lines[number] for number in sorted(lines)]
-        """Token indexes of each line that is not empty."""
+        self.lines = [lines[number] for number in sorted(lines) if not self._is_rule(lines[number])]
+        """Token indexes of each line that is neither empty nor a rule."""
         self.cells: list[list[Cell] | None] = [None] * len(self.lines)
         self.facts: dict[Row, RowFacts] = {}
         self.no_labels_before = 0
         """Lines up to here have been found to begin no table with labels at the left."""
         self.no_blocks_before = 0
         """The same for forms of a label a line."""
+
+    def _is_rule(self, indexes: list[int]) -> bool:
+        """'+-----+-----+', '|:---|---:|', '======': it parts rows, and holds no cell."""
+        begin, end = self.layout.tokens[indexes[0]].start, self.layout.tokens[indexes[-1]].end
+        return _RULE.fullmatch(self.layout.text, begin, end) is not None
 
     def read(self) -> dict[Row, RowFacts]:
         """Look for a table at every line that has another below it."""
@@ -98,24 +110,57 @@ class _Tables:
         for number in ods if len(ods) > 1 and len(cells) == len(columns) else []:
             if names_wall(self.layout, cells[number]):
                 columns[number].role = ""  # "OD/wall" beside an OD is their ratio
+        if len(cells) == len(columns):
+            self._count_mandrels(cells, columns)
         if ods:
             for column in columns:
                 if column.role == "label":
                     column.role = "noise"  # beside an OD, "tube in stock" holds feet or names
         used, number = 1, 0
+        section = self._section(at - 1) if at else None
+        there, wanted = list[int](), list[int]()
         while at + used < len(self.lines):
             line = at + used
             placed = self._place(line, columns, at)
             if placed is not None:
                 self._fill(placed, ("row", at, number))
+                facts = self.facts["row", at, number]
+                if not facts.has_material_column:
+                    facts.material = facts.material or section
                 self._negate_owned(line)
+                (there if self._is_there(placed) else wanted).append(line)
                 number += 1
             elif number == 0 and used <= _LINES_BELOW_HEAD and not self._has_figures(line):
                 take_units(self.layout, self._cells(line), columns)
+                section = self._section(line) or section
+            elif number and self._section(line) and self._goes_on(line + 1, columns, at):
+                section = self._section(line)
             else:
                 break
             used += 1
+        for owned in there if wanted else []:
+            self._negate(owned)
         return used if number else 0
+
+    def _section(self, line: int) -> MaterialMention | None:
+        """'304L:', '--- Alu ---', 'Material: St 37': the material of the rows below, alone on its
+        line."""
+        tokens = [self.layout.tokens[index] for index in self.lines[line]]
+        found = [token.material for token in tokens if token.material is not None]
+        short = len(tokens) <= _LONGEST_SECTION and not self._has_figures(line)
+        alone = len({(one.family, one.grade) for one in found}) == 1
+        return found[0] if short and alone and not found[0].rejected else None
+
+    def _goes_on(self, line: int, columns: list[Column], head: int) -> bool:
+        return line < len(self.lines) and self._place(line, columns, head) is not None
+
+    def _count_mandrels(self, cells: list[Cell], columns: list[Column]) -> None:
+        """Beside 'Cant. mandriles' what 'Cantidad piezas' counts is something else."""
+        counts = [n for n, column in enumerate(columns) if column.role in ("quantity", "wanted")]
+        own = [n for n in counts if names_mandrel(self.layout, cells[n])]
+        for number in counts if own else []:
+            if number not in own:
+                columns[number].role = "noise"
 
     def _header(self, at: int) -> list[Column]:
         """The columns that a line names; none where it holds figures."""
@@ -144,6 +189,8 @@ class _Tables:
         missing = len(below) - len(cells)
         if not 0 <= missing <= _MOST_EMPTY or self._has_figures(at + 1):
             return
+        if not any(has_unit(self.layout, cell) for cell in below):
+            return  # a rule of dashes
         cells += [Cell(cell.offset, ()) for cell in below[len(cells) :]]
         columns += [None] * missing
         for place in range(1, len(cells)):
@@ -211,9 +258,21 @@ class _Tables:
         indexes = self.lines[at]
         begin, end = self.layout.tokens[indexes[0]].start, self.layout.tokens[indexes[-1]].end
         if _OWNED_ROW.search(self.layout.words(begin, end)):
-            for index in indexes:
-                if index in self.by_token:
-                    self.by_token[index].negated = True
+            self._negate(at)
+
+    def _negate(self, at: int) -> None:
+        for index in self.lines[at]:
+            if index in self.by_token:
+                self.by_token[index].negated = True
+
+    def _is_there(self, placed: Placed) -> bool:
+        """Whether a column asks if a mandrel is there, and the row says yes; neither answer is a
+        status of the line by itself."""
+        tokens = self.layout.tokens
+        answers = [cell.tokens for column, cell in placed if column.role == "there" and cell.tokens]
+        for answer in answers:
+            self.layout.without_figure.append((tokens[answer[0]].start, tokens[answer[-1]].end))
+        return any(tokens[answer[0]].text in YES for answer in answers)
 
     # --- labels at the left ---------------------------------------------------------------------
 
@@ -240,11 +299,15 @@ class _Tables:
         return len(rows)
 
     def _with_blocks(self, at: int) -> int:
-        """Lines used, if they are forms of a label a line, one for each size."""
+        """Lines used, if they are forms of a label a line, one for each size. A single form is no
+        table, but its labels name their figures all the same."""
         if at < self.no_blocks_before:
             return 0
         looked, blocks = blocks_from(self.layout, self.lines, at)
         self.no_blocks_before = at + looked
+        if len(blocks) == 1:
+            note_form(self.layout, blocks[0], self.by_token)
+            return 0
         for number, placed in enumerate(blocks):
             self._fill(placed, ("block", at, number))
         return looked if blocks else 0

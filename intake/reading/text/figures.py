@@ -132,6 +132,14 @@ class Layout:
     """Words that look like a size, but are of a machine, a sheet, a tube that is not bent."""
     places: list[tuple[int, int]] = field(default_factory=list)
     """Where lines of a list are named by bare numbers."""
+    without_figure: list[tuple[int, int]] = field(default_factory=list)
+    """Cells that stand for a length or a material and tell none: 'n/a' below 'Wall'."""
+    forms: list[tuple[Figure, Role, str | None]] = field(default_factory=list)
+    """What the labels of a single form say of its figures, and in which unit."""
+    form_count: int | None = None
+    """How many mandrels a single form says are wanted."""
+    counts_else: set[int] = field(default_factory=set)
+    """Where numbers begin that a table or a form says to count no mandrels: 'Balls: 2'."""
     lines_out: list[tuple[int, int]] = field(default_factory=list)
     """Where whole lines of such sizes stand: their material and count go with them."""
     _folded: str | None = None

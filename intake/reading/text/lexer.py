@@ -32,7 +32,7 @@ _TOLERANCE = re.compile(
     # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
     r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
     r"(?=\s?(?:mm|in\b|[xX×,;)]|[oOiI]\.?[dD]\b|dia|wall|tub|$)))"
-    r"\s?(?:mm|in\b|\"|°|deg\b|%)?[)]?"
+    r"(?:\s?(?:mm|in\b|\"|°|deg\b|%))?(?:\s?[)])?"
 )
 # '20 h9 x 2' is drawn to that fit (ISO 286); 'H14' behind a grade is its temper.
 _FIT = re.compile(r"(?:(?<=\d)|(?<=\d )|(?<=mm )|(?<=\" ))[hH](?:[5-9]|1[0-3])(?!\w|[.,]\d)")

@@ -140,6 +140,15 @@ _LED_BY_DIGIT: Kinds = (
     )),
 )  # fmt: skip
 
+_EXTENSION = (
+    r"(?<!\bd[. ])(?<!\bd\. )(?<!ø )"
+    + "".join(
+        rf"(?<!{word} )"
+        for word in "diam diam. diám diám. dia dia. diamètre diámetro tube tubo rohr buis".split()
+    ).replace(".", r"\.")
+    + r"ext(?!\.?\s?\d+(?:[.,]\d+)?\s?int)"
+)
+"""Of a telephone, not of a tube: 'Ø ext: 25', 'D. ext. 42,4', 'tube ext. 38 int. 35'."""
 _LED_BY_LETTER: Kinds = (
     ("url", (r"(?:https?://|www\.)\S{1,300}",)),
     ("date", (
@@ -152,9 +161,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?:q[1-4])\b",
     )),
     ("phone", (
-        # 'ext. 204', but 'tube ext. 38 int. 35'
-        r"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|telefon|telefax|tlf|tél"
-        r"|(?<!tube\s)(?<!tubo\s)(?<!rohr\s)(?<!buis\s)(?<!Ø\s)ext(?!\.?\s?\d+(?:[.,]\d+)?\s?int))\b"
+        rf"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|{_EXTENSION}|telefon|telefax|tlf|tél)\b"
         r"\.?:?\s?\(?\+?\d[\d ()./-]{1,24}",
     )),
     ("money", (r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",)),

@@ -24,8 +24,9 @@ _OUTRIGHT = late_pattern(
         "cerc(?:o|hiamo) | (?:ci|mi) serve | preventivo per | zoek(?:en)? | nodig",
     )
     + r"(?![\w'])[^.;:?!\n]{0,32}?"
-    r"\b(?:mandrels?|dorn|dorne|mandrin|mandrins|mandril|mandriles|mandrin[oi]|doorn)\s"
-    r"(?:for|to (?:suit|fit|bend|do)|für|zum biegen von|pour|para|per|voor)\b[^.;:?!\n]{0,24}$"
+    r"\b(?:mandrels?|dorn|dorne|mandrin|mandrins|mandril|mandriles|mandrin[oi]|doorn)"
+    r"(?:\s(?:for|to (?:suit|fit|bend|do)|für|zum biegen von|pour|para|per|voor)\b|\s?:)"
+    r"[^.;:?!\n]{0,24}$"
 )
 _OTHERS = late_pattern(
     r"\b(?:not|no|never|n't|if|when|next|last|later|maybe|might|someday|eventually|nicht|kein|wenn"
