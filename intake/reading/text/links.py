@@ -142,8 +142,8 @@ def _link(layout: Layout, left: Figure, right: Figure, between: list[Token]) -> 
                 marks.append("line")
         elif token.text == ")" and "same" in marks:
             marks.remove("same")  # closed before the figure: "radius (centerline) 6-3/4"
-        elif token.text in _ALSO and marks[-1:] == ["and"]:
-            pass  # "76 and also 102"
+        elif token.text in _ALSO and marks[-1:] == ["and"] and previous and previous.text != ",":
+            pass  # "76 and also 102"; but "innen 60, also Mitte 80" is one radius
         elif token.text == "er" and previous is None:
             pass  # "22er und 18er"
         elif token.text == "of" and previous is not None and previous.kind in ("cue", "word"):

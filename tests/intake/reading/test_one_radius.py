@@ -47,6 +47,7 @@ TWO_RADII = [
 ]  # fmt: skip
 
 NOT_TIGHTER = [
+    row("also-mitte", "Rohr 40 x 2, 1.4301. Der Innenradius ist 60 mm, also Mitte 80. Bitte 1 Dorn anbieten.", mm("40", "2", "80")),
     row("on-2-inch-tube", "We need tighter bends on 2 inch tube, .065 wall, 304. CLR 3. One.", inch("2", "0.065", "3")),
     row("tolerance", "Tolerance tighter than .005 on the 1.5 x .065 304 tube, CLR 3. One mandrel.", inch("1.5", "0.065", "3")),
     row("a-tighter-bend", "We want a tighter 1.5 x .065 304 bend, 3 CLR. One mandrel.", inch("1.5", "0.065", "3")),
