@@ -44,7 +44,7 @@ def doubt_taken_over(layout: Layout, groups: Sequence[Group]) -> None:
             told_later = od[0].index > first.index and _is_tube_before(layout, group, held)
             if told_later or _is_chain_before(layout, first, held):
                 group.notes += [("od", OD_BESIDE), ("wall", OD_BESIDE)]
-        elif radius is not None and radius[0].index not in indexes:
+        elif radius is not None and radius[0].index not in indexes and radius[0].unit != "D":
             end = next((start for start in starts if start > first.index), len(layout.figures))
             if any(_may_be_radius(f, od[0]) for f in _behind(layout, first, end, held)):
                 group.notes.append(("clr", RADIUS_BESIDE))

@@ -25,6 +25,8 @@ _LONGEST_LABEL = 6
 """Tokens of a label, its unit and brackets among them."""
 _LONGEST_HEADING = 5
 """Tokens of a line that parts two blocks: 'Item 3:', '--- 3 ---', 'Tube 2'."""
+_LONGEST_NUMBER = 4
+"""Tokens before a line's first label: 'n', '°', '1', ':'."""
 _ASSIGNS = frozenset((":", "="))
 _PARTS = frozenset(("|", ";", "/", ","))
 
@@ -184,10 +186,15 @@ def _pairs(layout: Layout, indexes: Sequence[int]) -> Iterator[tuple[Column, Cel
 
 
 def _numbered(layout: Layout, indexes: Sequence[int]) -> int:
-    """How many tokens number the line: '1) ', '2. ', '- '."""
-    texts = [layout.tokens[index].text for index in indexes[:2]]
+    """How many tokens number the line: '1) ', '2. ', '- ', 'No. 2: ', 'n° 1: '."""
+    texts = [layout.tokens[index].text for index in indexes[:_LONGEST_NUMBER]]
     if not texts:
         return 0
+    at = 2 if texts[0] == "n" and texts[1:2] and texts[1] in (".", "°") else 1
+    cues = layout.tokens[indexes[0]].cues
+    if (at > 1 or (cues and cues[0].role == "noise")) and texts[at + 1 : at + 2] == [":"]:
+        number = layout.tokens[indexes[at]]
+        return at + 2 if texts[at].isdecimal() and not number.cues else 0
     first = layout.tokens[indexes[0]]
     if texts[0] in ("-", "*") or first.block == "item":
         return 1

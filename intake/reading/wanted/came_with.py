@@ -12,6 +12,7 @@ from ..text.figures import Figure, Layout
 from ..text.patterns import any_of
 from ..text.roles import RADIUS_ROLES
 from .asked_words import ASKS
+from .told_plainly_words import WANTED_ALL_THE_SAME
 
 _MACHINE = any_of(
     r"(?:tube |pipe )?benders? | machine | (?:\w+)?maschine | bieger | cintreuse | curvatubi",
@@ -34,6 +35,15 @@ _CAME_WITH = late_pattern(
     r"(?P<sizes>[^?!;]*)",
 )
 _STOP = late_pattern(r"[.!?;](?=\s|$)|\n|\s(?:but|and now|aber|mais|pero|ma|maar)\s")
+_SENTENCE_END = late_pattern(r"[.!?](?=\s|$)|\n\n")
+_NO_MANDREL = late_pattern(
+    r"\b(?:no|not? the|without(?: a| any)?|kein\w*|ohne|aucun|pas de|sans|sin|ningún|senza|nessun"
+    r"|geen|zonder)\s(?:\w{1,4}\s)?"
+    + any_of(
+        "mandrels? | dorne?n? | mandrins? | mandril(?:es)? | mandrin[oi] | anim[ae] | doorn(?:en)?"
+    )
+    + r"\b"
+)
 _SO_MANY = 12
 """More figures would be no aside on a machine."""
 _FOR_THOSE = late_pattern(
@@ -56,6 +66,8 @@ def set_machine_tooling_aside(layout: Layout) -> None:
         stop = _STOP.search(text, begin, end)
         end = stop.start() if stop is not None else end
         told = [f for f in layout.figures if begin <= f.start < end and f.is_measure]
+        if _is_missed(text, end):
+            continue
         if not told or len(told) > _SO_MANY or ASKS.search(_clause(text, match.start(), end)):
             continue
         inside += told
@@ -69,6 +81,13 @@ def set_machine_tooling_aside(layout: Layout) -> None:
     layout.owned.extend(words)
     for figure in inside:
         figure.negated = figure.owned = True
+
+
+def _is_missed(text: str, end: int) -> bool:
+    """'..., but no mandrel', '... but it's cracked': what is not there, or of no use, is wanted."""
+    stop = _SENTENCE_END.search(text, end)
+    rest = text[end : stop.start() if stop is not None else len(text)]
+    return _NO_MANDREL.search(rest) is not None or WANTED_ALL_THE_SAME.search(rest) is not None
 
 
 def _clause(text: str, begin: int, end: int) -> str:

@@ -46,7 +46,7 @@ RADII_BEHIND = [
 
 BORES_BESIDE = [
     case("bore-then-od", 'A mandrel for .709 ID, .083 wall at 3" centerline radius? The bender does up to 2-1/2 x .188.', inch("0.875", "0.083", "3")),
-    case("bore-behind-od", 'Need a mandrel for .805 ID with .035 wall at a 1.75" CLR. Our last order was for 13 ga 2".', inch("0.875", "0.035", "1.75"), inch("2", "0.095", None, "od wall")),
+    case("bore-behind-od", 'Need a mandrel for .805 ID with .035 wall at a 1.75" CLR. Our last order was for 13 ga 2".', inch("0.875", "0.035", "1.75")),
     case("bore-of-the-od", "Need a mandrel for 1.5 x .065 tube on a 4.5 CLR. ID 1.37, wall .065", _A),
     case("od-of-the-bore", "Need a mandrel for .805 ID with .035 wall at a 1.75 CLR. OD is .875", inch("0.875", "0.035", "1.75")),
 ]  # fmt: skip
