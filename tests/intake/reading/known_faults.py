@@ -23,7 +23,6 @@ LEFT_OUT_FAULTS: dict[str, str] = {
     "dev2/boatrail-2.eml od": _EMPTY_LABEL,
     "dev2/france-3.eml od": "bore x OD without the OD: the bore is taken for it",
     "dev2/hvac-1.eml od": _EMPTY_LABEL,
-    "dev2/hvac-1.eml wall": "a roughness of .0005 is taken for the wall",
     "dev2/playground-1.eml od": f"{_EMPTY_LABEL}: here even a gauge becomes an OD",
     "dev2/turkey-1.eml od": _NO_SIGN,
     "dev2/ute-2.eml od": _EMPTY_LABEL,
