@@ -193,8 +193,8 @@ def _numbered(layout: Layout, indexes: Sequence[int]) -> int:
     at = 2 if texts[0] == "n" and texts[1:2] and texts[1] in (".", "°") else 1
     cues = layout.tokens[indexes[0]].cues
     if (at > 1 or (cues and cues[0].role == "noise")) and texts[at + 1 : at + 2] == [":"]:
-        number = layout.tokens[indexes[at]]
-        return at + 2 if texts[at].isdecimal() and not number.cues else 0
+        told = layout.tokens[indexes[at]]
+        return at + 2 if texts[at].isdecimal() and not told.cues else 0
     first = layout.tokens[indexes[0]]
     if texts[0] in ("-", "*") or first.block == "item":
         return 1
