@@ -9,7 +9,7 @@ from . import words as d
 from .after import asks_after, is_past
 from .day_words import MEASURES
 from .forms import Calendar
-from .of_earlier_mail import was_then
+from .of_earlier_mail import heads_mail, was_then
 from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
 from .owner import (
@@ -48,10 +48,13 @@ def governed_days(calendar: Calendar) -> list[Governed]:
     """Every day that is written, in order, and what the words around it say of it."""
     found: list[Governed] = []
     behind = 0
+    earlier: Written | None = None
     for written in written_days(calendar):
         governed = _govern(calendar, written, behind, found[-1] if found else None)
-        if was_then(calendar, written, [day.written for day in found]):
+        if was_then(calendar, written, earlier):
             governed = Governed(written, 0, corrects=False)
+        if heads_mail(calendar, written):
+            earlier = written
         found.append(governed)
         behind = written.end
     return found
@@ -226,8 +229,10 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     between = words.text[wish + 1 : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    behind = 2 if between[1] in d.THERE else 1  # "I need it in by January 8"
-    return between[0] in d.PRONOUNS and between[behind] in d.LEADING | d.UNTIL
+    if between[0] not in d.PRONOUNS:
+        return False
+    behind = 2 if between[1:2] and between[1] in d.THERE else 1  # "I need it in by January 8"
+    return any(word in d.LEADING | d.UNTIL for word in between[behind : behind + 1])
 
 
 def _is_direct(words: Words, start: int) -> bool:

@@ -14,16 +14,17 @@ _SENT = word_set(
 )
 """Before the day of an earlier mail, at the head of its line."""
 _LOOKED_AT = 4
+_LINE = 80
+"""Characters before such a day: its line begins with what it heads."""
 _YEAR = 4
 
 
-def was_then(calendar: Calendar, written: Written, days: list[Written]) -> bool:
-    """Whether a day without its year stands in a mail so old that it is past; ``days`` are those
-    written before it."""
-    if calendar.sent_on is None or _has_year(calendar, written):
+def was_then(calendar: Calendar, written: Written, sent: Written | None) -> bool:
+    """Whether a day without its year stands in a mail so old that it is past; ``sent`` is the day
+    that heads that mail."""
+    if calendar.sent_on is None or sent is None or _has_year(calendar, written):
         return False
-    sent = next((day for day in reversed(days) if _heads_mail(calendar, day)), None)
-    if sent is None or sent.days[0] >= calendar.sent_on:
+    if sent.days[0] >= calendar.sent_on:
         return False
     meant = written.days[0]
     try:
@@ -39,10 +40,11 @@ def _has_year(calendar: Calendar, written: Written) -> bool:
     return any(len(word) == _YEAR for word in calendar.words.text[written.start : written.end])
 
 
-def _heads_mail(calendar: Calendar, day: Written) -> bool:
+def heads_mail(calendar: Calendar, day: Written) -> bool:
     """'Sent: 14 April 2026', 'On Tue, 14 Apr 2026 ... wrote:'."""
     words = calendar.words
-    line = calendar.plain.rfind("\n", 0, words.start[day.start]) + 1
+    begin = words.start[day.start]
+    line = calendar.plain.rfind("\n", max(0, begin - _LINE), begin) + 1
     ahead = [
         at for at in range(max(0, day.start - _LOOKED_AT), day.start) if words.start[at] >= line
     ]
