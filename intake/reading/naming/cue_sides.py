@@ -8,7 +8,7 @@ from ..text.cue_fillers import FILLER_LEFT, NEW_VALUE, VALUES
 from ..text.cues import Cue
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
-from ..text.roles import RADIUS_ROLES
+from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +101,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
             if not passed & COPULA:
                 if not _labels_next_line(layout, at - 1) and not _is_wrapped(layout, at, distance):
                     return None
+                if _ends_named(layout, figure):
+                    return None
                 crossed = True
         elif token.kind == "gap" or token.text in (":", "="):
             pass
@@ -185,6 +187,14 @@ def _labels_next_line(layout: Layout, at: int) -> bool:
         return False
     alone = at == 0 or layout.tokens[at - 1].kind in ("line", "para")
     return alone or layout.tokens[at].text in (":", "=", "?")
+
+
+def _ends_named(layout: Layout, figure: Figure) -> bool:
+    """'What wall, and what radius? / 1.5 wall': the word that ends its line names the figure."""
+    behind = layout.tokens[figure.token + 1 : figure.token + 3]
+    if not behind or not any(cue.role in LENGTH_ROLES for cue in behind[0].cues):
+        return False
+    return len(behind) == 1 or behind[1].kind in ("line", "para", "punct")
 
 
 def _is_wrapped(layout: Layout, at: int, distance: int) -> bool:

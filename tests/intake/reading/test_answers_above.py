@@ -206,3 +206,17 @@ def test_what_changes_nothing_asks_for_nothing(new: str) -> None:
     kind, requests = _read(new, OFFER)
     assert kind is not Kind.SIZES
     assert not requests
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Mandrel for 38 mm tube.\nWhat's the wall, and the centreline radius?\n2 wall\nradius 100",
+        "Dorn für Rohr 38 mm.\nWelche Wand, welcher Biegeradius?\n2 mm Wand\nRadius 100",
+        "Mandrin pour tube de 38 mm.\nQuelle épaisseur, quel rayon ?\n2 mm d'épaisseur\nrayon 100",
+    ],
+)
+def test_a_figure_that_its_line_names_answers_by_that_name(text: str) -> None:
+    (size,) = read_text(text)
+    assert (size.od_mm, size.wall_mm, size.clr_mm) == (38, 2, 100)
+    assert not size.doubts
