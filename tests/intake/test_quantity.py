@@ -64,7 +64,7 @@ ONE_SIZE = [
     ("nl-aantal", f"doorn voor buis {_MM}\nAantal: 5", 5),
     ("how-much-for-a", f"{_IN}. how much for a mandrel", 1),
     ("how-much-for-a-for", f"How much is a mandrel for {_IN}?", 1),
-    ("how-much-and-wiper", f"{_IN} how much for a mandrel and wiper", None),
+    ("how-much-and-wiper", f"{_IN} how much for a mandrel and wiper", 1),
     ("what-s-a-run", f"{_IN}. What's a mandrel run and how soon?", 1),
     ("what-does-it-do", f"We bend {_IN}, price please. What does a mandrel do?", None),
     ("what-is-it-for", f"I want a price, {_IN}. What's a mandrel for?", None),

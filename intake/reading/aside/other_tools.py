@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Sequence
 
 from ....rules.request import SizeRequest
@@ -69,11 +70,14 @@ def with_other_tools_doubted(requests: Sequence[SizeRequest], text: str) -> list
         return list(requests)
     none_wanted = _NOT_A_MANDREL.search(words) is not None
     balls = _NEW_BALLS.search(words) is not None and _NEW_MANDREL.search(words) is None
+    ends = sorted(e.end for r in requests for e in r.evidence if not e.attachment)
     found: list[SizeRequest] = []
     for request in requests:
         begin, end = _place(request)
         begged = balls and request.quantity is None  # "mandrel 1 pc + price for spare balls"
-        doubted = begged or (end > 0 and _is_for_tool(requests, words, begin, none=none_wanted))
+        doubted = begged or (
+            end > 0 and _is_for_tool(requests, words, begin, ends, none=none_wanted)
+        )
         found.append(wholly_doubted(request, OTHER_TOOL) if doubted else request)
     return found
 
@@ -83,12 +87,14 @@ def _place(request: SizeRequest) -> tuple[int, int]:
     return min(spans, default=(0, 0))
 
 
-def _is_for_tool(requests: Sequence[SizeRequest], words: str, place: int, *, none: bool) -> bool:
+def _is_for_tool(
+    requests: Sequence[SizeRequest], words: str, place: int, ends: Sequence[int], *, none: bool
+) -> bool:
     """Whether the words before a size, since the one before or the sentence's beginning, ask for
-    another tool and name no mandrel."""
+    another tool and name no mandrel. ``ends``: where the words of sizes end, in order."""
     begin = max((m.end() for m in _BOUND.finditer(words, max(0, place - 160), place)), default=0)
-    ends = (e.end for r in requests for e in r.evidence if e.end <= place and not e.attachment)
-    begin = max([begin, *ends])
+    behind = bisect_right(ends, place)
+    begin = max(begin, ends[behind - 1] if behind else 0)
     said = " ".join(words[begin:place].split()) + " "
     if _TOOL_FIRST.match(said):
         return True

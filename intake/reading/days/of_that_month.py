@@ -34,11 +34,11 @@ def bare_number(words: Words, at: int, last: Written | None) -> Written | None:
 
 def so_long_before(words: Words, at: int, last: Written | None) -> Written | None:
     """'We start on December 1 and need it a week before', 'lo necesitamos una semana antes'."""
+    if last is None or words.at(at + 2) not in _EARLIER:
+        return None
     unit, word = d.SPANS.get(words.at(at + 1)), words.at(at)
     many = int(word[:2]) if word.isdecimal() else d.NUMBERS.get(word, 0)
-    if last is None or not many or unit not in ("days", "weeks"):
-        return None
-    if words.at(at + 2) not in _EARLIER or words.at(at + 3).isdecimal():
+    if not many or unit not in ("days", "weeks") or words.at(at + 3).isdecimal():
         return None
     if last.kind == "counted" or not 0 <= at - last.end <= _FAR or len(last.days) > 1:
         return None

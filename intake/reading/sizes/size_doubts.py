@@ -35,8 +35,8 @@ _APART = Decimal("0.02")
 _INCH = Decimal("25.4")
 _WIDE, _THICK = Decimal(170), Decimal(13)
 """Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
-_THINNEST = Decimal(200)
-"""So many walls across, tube is not drawn (common practice, no source)."""
+_THINNEST = Decimal("0.1")
+"""No tube that is bent on a mandrel has a thinner wall [mm] (common practice, no source)."""
 _THIN = Decimal("0.5")
 """A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
@@ -176,9 +176,9 @@ def _doubt_tight(size: Sizing) -> None:
 
 def _doubt_thin(size: Sizing) -> None:
     """A wall of no tube: likelier what it may differ by, 'within a half thousandth'."""
-    od, wall = size.lengths["od"], size.lengths["wall"]
-    if od is not None and wall is not None and od > wall * _THINNEST:
-        size.doubt("wall", "so thin a wall is hardly made in a tube of that OD: is it the wall?")
+    wall = size.lengths["wall"]
+    if wall is not None and wall < _THINNEST:
+        size.doubt("wall", "so thin a wall is hardly made: is it the wall?")
 
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:
