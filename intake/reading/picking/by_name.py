@@ -82,11 +82,11 @@ def _picked_by_od(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     text = " ".join(layout.text.casefold().split())
     if len(tubes) < len(groups) or _OF_ALL.search(text) or asks_for_one_and_one(text):
         return nothing
-    if any(ASKS.search(layout.sentence_text(tube.sentence)) for tube in tubes):
-        return nothing
     picks = list(_FOR_THE.finditer(layout.text.casefold()))
     figure = next((f for f in layout.figures if picks and f.start == picks[0].end()), None)
     if len(picks) != 1 or figure is None or not ASKS.search(layout.sentence_text(figure.sentence)):
+        return nothing
+    if any(ASKS.search(layout.sentence_text(tube.sentence)) for tube in tubes):
         return nothing
     others = [tube.number.value != figure.number.value for tube in tubes]
     return nothing if all(others) else others

@@ -9,6 +9,7 @@ back, and another tube, of which nothing only tells, stands elsewhere.
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
@@ -75,7 +76,12 @@ def _statements(layout: Layout) -> Iterator[tuple[int, int]]:
 
 
 def _measures(layout: Layout, begin: int, end: int) -> list[Figure]:
-    return [f for f in layout.figures if begin <= f.start < end and f.is_measure and not f.put_off]
+    first, last = (bisect_left(layout.figures, at, key=_start) for at in (begin, end))
+    return [f for f in layout.figures[first:last] if f.is_measure and not f.put_off]
+
+
+def _start(figure: Figure) -> int:
+    return figure.start
 
 
 def _only_tells(layout: Layout, begin: int, end: int) -> bool:

@@ -25,7 +25,6 @@ LEFT_OUT_FAULTS: dict[str, str] = {
     "dev2/hvac-1.eml od": _EMPTY_LABEL,
     "dev2/playground-1.eml od": f"{_EMPTY_LABEL}: here even a gauge becomes an OD",
     "dev2/turkey-1.eml od": _NO_SIGN,
-    "dev2/ute-2.eml od": _EMPTY_LABEL,
     "dev2/welder-1.eml clr": _EMPTY_LABEL,
     "dev2/wheelchair-1.eml od": _EMPTY_LABEL,
 }
