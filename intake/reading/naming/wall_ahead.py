@@ -52,6 +52,7 @@ def _is_of_tube_before(layout: Layout, wall: Figure) -> bool:
     if before.role == "wall" or before.is_gauge or is_thin(before):
         return False
     held = layout.before(before)
-    if held is not None and held.role == "wall" and is_right_behind(layout, held, before):
+    first = held is not None and (held.role == "wall" or held.is_gauge)
+    if first and held is not None and is_right_behind(layout, held, before):
         return False  # ".120 wall 2 in and .065 wall 1.5 in"
     return before.role not in ("clr", "radius", "times_d") or held is None or held.role == "od"

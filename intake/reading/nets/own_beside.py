@@ -10,7 +10,8 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
-from ..naming.place_tests import is_diameter
+from ..naming.place_tests import is_diameter, is_thin
+from ..naming.wall_ahead import is_right_behind
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 
@@ -70,6 +71,15 @@ def _is_tube_before(layout: Layout, group: Group, held: set[int]) -> bool:
         return False
     near = before.paragraph == first.paragraph and first.sentence - before.sentence < _LINES
     return near and before.unit in ("in", "mm", None) and is_diameter(before)
+
+
+def _has_tube_behind(layout: Layout, wall: Figure, held: set[int]) -> bool:
+    """Whether a diameter that no size has stands right behind a wall: '14 gauge 1-1/2 inch'."""
+    after = layout.after_in_sentence(wall)
+    if after is None or wall.role != "wall" or after.index in held or after.role is not None:
+        return False
+    measured = after.is_measured and not after.negated and not is_thin(after)
+    return measured and is_diameter(after) and is_right_behind(layout, wall, after)
 
 
 def _behind(layout: Layout, first: Figure, end: int, held: set[int]) -> Iterator[Figure]:

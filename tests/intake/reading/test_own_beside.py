@@ -67,3 +67,14 @@ def test_a_radius_shared_by_all_is_sure(text: str) -> None:
     assert [size.od_mm for size in sizes] == [Decimal(25), Decimal(30)]
     assert len({size.clr_mm for size in sizes}) == 1
     assert not any(size.doubt_on("clr") for size in sizes)
+
+
+@pytest.mark.parametrize(
+    "told", ["16 gauge 2 inch", '16 ga 2"', "10 gauge 2-1/4", ".065 wall 2 in"]
+)
+@pytest.mark.parametrize("frame", ["My buddy runs {} on his.", "Our old one was for {}."])
+def test_a_tube_told_wall_first_is_not_the_one_before(told: str, frame: str) -> None:
+    asked = " I need one for 14 gauge 1-1/2 inch on a 5 inch CLR."  # BWG 14 is 0.083 in
+    last = read_text(frame.format(told) + asked)[-1]
+    assert (last.od_mm, last.clr_mm) == (Decimal("38.1"), Decimal("127"))
+    assert last.wall_mm == Decimal("2.1082")
