@@ -43,7 +43,8 @@ def doubt_taken_over(layout: Layout, groups: Sequence[Group]) -> None:
         first = layout.figures[indexes[0]]
         if od[0].index not in indexes:
             told_later = od[0].index > first.index and _is_tube_before(layout, group, held)
-            if told_later or _is_chain_before(layout, first, held):
+            beside = _is_chain_before(layout, first, held) or _has_tube_behind(layout, first, held)
+            if told_later or beside:
                 group.notes += [("od", OD_BESIDE), ("wall", OD_BESIDE)]
         elif radius is not None and radius[0].index not in indexes and radius[0].unit != "D":
             end = next((start for start in starts if start > first.index), len(layout.figures))
