@@ -88,12 +88,6 @@ def rule_book_lines() -> tuple[RuleBookLine, ...]:
     )
 
 
-def lines_for(uses: Iterable[str]) -> tuple[RuleBookLine, ...]:
-    """The rows that concern any of ``uses``, in the order of the table."""
-    named = frozenset(uses)
-    return tuple(line for line in rule_book_lines() if named.intersection(line.uses))
-
-
 def rule_book_findings(
     request: SizeRequest, uses: Iterable[str], *, can_be_bent: bool
 ) -> Iterator[Finding]:
