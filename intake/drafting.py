@@ -16,6 +16,7 @@ from ..rules.assessment import Assessment
 from ..rules.request import LENGTH_FIELDS
 from .addressing import first_name, one_line, reply_subject
 from .bend_words import BendWords
+from .late_pattern import late_pattern
 from .model import Draft, Kind, Message, OwnText, Question
 from .repeats import as_before
 from .reply_facts import AskedWords, Facts, SizeWords, Unread
@@ -32,7 +33,7 @@ WHAT_TO_SEND = "what-to-send"
 """The answer that a reply to a question ends with anyway."""
 LONGEST_QUOTED_QUESTION = 200
 
-_ATTACHED = re.compile(
+_ATTACHED = late_pattern(
     r"\b(?:attach(?:ed|ment|ments)|enclosed|anbei|angehängt|anhang|anlage|beigefügt|ci-joint\w*"
     r"|pièces?\sjointes?|adjunt[ao]s?|allegat[oaie]|bijlagen?|bijgevoegd)\b",
     re.IGNORECASE,

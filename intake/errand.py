@@ -19,6 +19,7 @@ from . import words_errand, words_knowledge
 from .asking import Sentence, act, counting, said_words
 from .late import Late
 from .late_cues import Cues
+from .late_pattern import late_pattern
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_repeats import REPEATS
@@ -32,7 +33,7 @@ characters are looked at]."""
 _LONGEST_SENTENCE = 600
 _MOST_SENTENCES = 300
 _DIGIT = re.compile(r"\d")
-_SENTENCE_END = re.compile(
+_SENTENCE_END = late_pattern(
     r"(?<=[.!?？。])(?<!\b[nv]s\.)(?<!\bn[or]\.)(?<!\bca\.)(?<!\bqty\.)(?<!\bpcs\.)(?<!\b[a-z]\.)\s+"
     r"|\n\s*\n|\n(?=\s*(?:[-•*・]|\d{1,2}[.)])\s)",
     re.IGNORECASE,

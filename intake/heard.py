@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from . import words_alike_asking, words_alike_bends, words_alike_tools, words_apart, words_terms
+from .late_pattern import late_pattern
 from .terms import WHAT, nearest, stem
 
 APART = "APART"
@@ -34,7 +35,7 @@ _UNIT = (
     r"(?:mm|millim\w+|inch(?:es)?|in|zoll|pouces?|pulgadas?|pollici|cm|deg(?:ree)?s?|grad[is]?"
     r"|degres|graden|grados|percent|prozent)(?!\w)|[\"”°%]|''"
 )
-_TOKEN = re.compile(
+_TOKEN = late_pattern(
     # 'CLR 4.5', '4.5 in radius': a size that is named asks nothing about what it names.
     rf"(?P<named>(?<!\w){_NAMED}\s?[=:]?\s?(?=\d|[.,]\d)[\d.,/-]*\d(?!\s?d(?!\w))"
     r"(?:\s?(?:mm|in|inch|\")(?!\w))?)"

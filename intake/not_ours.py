@@ -52,7 +52,7 @@ _OF_A_BENDER = re.compile(
     re.IGNORECASE,
 )
 """'A mandrel bender' is a machine."""
-_OWN_MACHINE = re.compile(
+_OWN_MACHINE = late_pattern(
     r"\b(?:our|my|unsere?[nmrs]?|meine?[nmrs]?|notre|nos|ma|nuestra|mi|nostra|mia|onze|mijn) "
     r"(?:[\w-]+ ){0,2}(?:bender|machine|\w*biegemaschine|cintreuse|dobladora|curvadora"
     r"|curvatubi|curvatrice|piegatrice|\w*buigmachine)\b",

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from .late import Late
+from .late_pattern import late_pattern
 
 _TOOL = r"(?:mandrels?|plugs?|tool|it|\w*dorn|mandrin[oi]?|anima|mandril|doorn)"
 _HERE = Late(
@@ -45,7 +46,7 @@ _DOES_WELL = Late(
         r"\bgeen (?:enkele )?(?:rimpel|plooi)\w*|\b(?:perfect|prima|geweldig|uitstekend|vlekkeloos)\b",
     )
 )
-_MAY_ASK = re.compile(
+_MAY_ASK = late_pattern(
     r"\?|\b(?:need\w*|want|wants|quot\w+|pric\w+|how much|cost\w*|please|pls|another|again|also|too"
     r"|(?:one|two|three|\d) (?:more|each|of)|more|next|now|order\w*|repeat|same|second|spare|looking|require\w*"
     r"|send|would|could|can|will|do you|like to|but|though|however|except|until|unfortunately|qty|quantity"

@@ -15,6 +15,7 @@ from itertools import islice
 from . import words_questions as words
 from .answers import Answer
 from .late import Late
+from .late_pattern import late_pattern
 from .matching import Match, asks_apart, matcher, says_little
 from .model import OwnText, Question
 from .templates import default_templates
@@ -25,7 +26,7 @@ _ASKS_PRICE = Late(words.ASKS_PRICE, re.IGNORECASE)
 _ASKS_WITHIN = Late(words.ASKS_WITHIN, re.IGNORECASE)
 _REQUEST = Late(words.REQUESTS, re.IGNORECASE)
 _PLEASANTRY = Late(words.PLEASANTRIES, re.IGNORECASE)
-_GREETING = re.compile(
+_GREETING = late_pattern(
     rf"\s*{words.GREETINGS}\b[^,!.?:\n]{{0,40}}(?:[,!.:](?!\d)[ \t]*\n?|\n)\s*(?=\S)", re.IGNORECASE
 )
 _LEAD_IN = re.compile(
@@ -50,7 +51,7 @@ _JOINT = re.compile(
     r",?\s(?:and|und|et|y|e|en|&|plus|also)\s|,\s|\s?/\s?(?=[^\W\d_])", re.IGNORECASE
 )
 """What may part two questions in one sentence."""
-_BREAK = re.compile(
+_BREAK = late_pattern(
     r"\n[ \t\r\f\v]*\n|[?!]+(?=[\s\"'”’)]|$)"
     r"|(?<=[\w\"”’)])\.[\"”’)]?(?=\s|$)"
     r"|\n[ \t]*(?=[-*•–]\s|\(?\d{1,2}[.)]\s)"

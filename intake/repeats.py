@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 
-_AS_BEFORE = re.compile(
+from .late_pattern import late_pattern
+
+_AS_BEFORE = late_pattern(
     r"\b(?:same\s(?:as|again|one|size|thing)|as\s(?:last|before|previous\w*|usual)|last\s(?:time|order)"
     r"|(?:repeat|re-?order)\b|wie\s(?:letztes|beim\sletzten|gehabt|zuletzt)|comme\sla\sdernière"
     r"|como\sla\súltima|come\sl['’]ultima|hetzelfde|zelfde\sals)",

@@ -21,7 +21,7 @@ from .rolled_for_us import rolled_for_us
 
 __all__ = ["Found", "automatic", "classify"]
 
-_REQUOTE = re.compile(
+_REQUOTE = late_pattern(
     r"\b(?:updated?|revised?|new|amended?|send)(?: me| us)?(?: the| a| your| an)? "
     r"(?:quote|quotation|offer)\b"
     r"|\bre-?quote\b|\b(?:and|please|only) (?:quote|price)\b"
@@ -97,7 +97,7 @@ _AS_ASKED, _NOT_AS_EXAMPLE = 3.0, 6.0
 """So sure the words are that a size is asked for, where none of those listed here asks, or where
 a question may be about it. On labelled mail that nothing was learnt from, talk and questions about
 a size scored 1.9 at most, requests from 3.0."""
-_ASKS_TOO = re.compile(
+_ASKS_TOO = late_pattern(
     r",?\s(?:and|und|et|y|e|en|also|plus)\b(?=\s"
     r"(?:(?:also|auch|aussi|también|anche|ook)\s)?"
     r"(?:(?:can|could|would|will|do) (?:you|u|ya)\s(?:please\s)?"
@@ -112,7 +112,7 @@ _ASKS_TOO = re.compile(
 quote 1.5 x .083?'"""
 
 
-_PUT_OFF = re.compile(
+_PUT_OFF = late_pattern(
     r"(?P<later>\b(?:later|next (?:year|month|season|quarter)|eventually|down the road|some ?day|in"
     r" (?:the )?(?:spring|summer|autumn|fall|winter|future|new year))\b(?:[^.?!\n]|\.\d){0,80}?)"
     r"\b(?:(?:there's |there is )?no need to|don['’]?t bother to|you needn['’]?t) (?:quote|price)"

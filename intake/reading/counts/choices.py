@@ -86,7 +86,7 @@ _ONE_SPARE = late_pattern(
     r"(?:spare|back-?up|reserve|ersatz|rechange|repuesto|recambio|scorta|riserva)(?![^\W_])"
 )
 """'Qty 2, one spare': two of which one is a spare, or three?"""
-_NUMBER = re.compile(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
+_NUMBER = late_pattern(rf"(?<![\w.,/]){_N}(?![\w]|[.,/]\d)")
 _FIGURES = re.compile(r"\d+")
 _DEPENDS_BEHIND = late_pattern(
     rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}\s[^.?!\n]{{0,60}}?\b(?:depending on|je nach|selon"

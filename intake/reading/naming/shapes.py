@@ -7,13 +7,13 @@ import re
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
 
-_NO_SHAPE = re.compile(
+_NO_SHAPE = late_pattern(
     r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)"
     r"|\b(?:without|no|avoid)(?: \w+){0,2} oval|oval(?:ity|ing|ise|ize)"
     r"|oval (?:look|shape after)|\b(?:no|sorry|actually)\W{1,3}(?:it's |its )?round\b",
     re.IGNORECASE,
 )
-_BENT_OVAL = re.compile(
+_BENT_OVAL = late_pattern(
     r"\b"
     + any_of(
         r"becom\w+ | became | go(?:es|ing|ne)? | went | turn(?:s|ed|ing)? | get(?:s|ting)? | got",

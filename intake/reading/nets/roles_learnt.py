@@ -7,8 +7,9 @@ was fitted to the open labelled mail and the marked messages of tests/corpus/ask
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, lru_cache
 from importlib import resources
 from math import exp
 
@@ -20,10 +21,9 @@ START = "start"
 
 def shares(traits: Mapping[str, float]) -> dict[str, float]:
     """How likely a figure with these traits is each of ``ROLES``; what is left is none of them."""
-    weights = _weights()
-    sums: list[float] = [*weights[START]]
+    sums: list[float] = [*(_weights(START) or (0, 0, 0))]
     for trait, amount in traits.items():
-        if (known := weights.get(trait)) is not None:
+        if (known := _weights(trait)) is not None:
             for number, weight in enumerate(known):
                 sums[number] += amount * weight
     powers = [exp(min(one / 100, 50.0)) for one in sums]
@@ -31,8 +31,17 @@ def shares(traits: Mapping[str, float]) -> dict[str, float]:
     return {role: power / whole for role, power in zip(ROLES, powers, strict=True)}
 
 
+@lru_cache(maxsize=30_000)
+def _weights(trait: str) -> tuple[int, ...] | None:
+    rows, head = _rows(), f"{trait}\t"
+    place = bisect_left(rows, head)
+    if place == len(rows) or not rows[place].startswith(head):
+        return None
+    return tuple(map(int, rows[place][len(head) :].split("\t")))
+
+
 @cache
-def _weights() -> Mapping[str, tuple[int, ...]]:
+def _rows() -> list[str]:
+    """Looked up as they stand: to make numbers of all takes longer than to read one message."""
     text = resources.files(__package__).joinpath(FILE).read_text("utf-8")
-    rows = (line.split("\t") for line in text.split("\n") if line and line[:2] != "//")
-    return {trait: tuple(map(int, weights)) for trait, *weights in rows}
+    return sorted(line for line in text.split("\n") if line[:2] != "//")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ...late_pattern import late_pattern
 from ..text.patterns import any_of
 from .numbers import Number
 
@@ -13,7 +14,7 @@ _MULTIPLE = any_of(
     "due volte | il doppio | twee keer | tweemaal | duas vezes | three times | dreimal | drei mal",
     "trois fois | tres veces | tre volte | drie keer | driemaal | três vezes",
 )
-_TWICE = re.compile(
+_TWICE = late_pattern(
     rf"(?P<n>{_MULTIPLE})\s(?:(?:of|the|its|der|den|dem|des|le|el|il|la|de|del|o)\s){{0,2}}"
     r"(?:(?:tube|pipe|outside|outer|rohr)\s?){0,2}"
     r"(?:od\b|o\.d\.?|d\b|diameters?\b|dia\b|durchmesser\w*|diam[èe]tre|di[áa]metro|Ø)",

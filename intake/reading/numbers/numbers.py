@@ -13,6 +13,7 @@ from fractions import Fraction
 from math import gcd
 from typing import Literal
 
+from ...late_pattern import late_pattern
 from .bore_by_od import is_bore_by_od
 from .parted_inches import are_two
 
@@ -49,7 +50,7 @@ _INCH_MARK = (
 _TWO_MARKED = re.compile(r"\d{1,3}\s?(?:\"|'')\s?and\s\d{1,2}/\d{1,2}\s?(?:\"|'')")
 """'1" and 7/8"' are two lengths."""
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
-_NUMBER = re.compile(
+_NUMBER = late_pattern(
     r"(?P<whole>\d{1,3})"
     rf"(?:(?P<mark>{_INCH_MARK})|[^\S\n]?-\s{{0,3}}| (?:and |& )?|\.(?=\d{{1,2}}/\d))"
     rf"(?P<top>\d{{1,2}})\s?[/\\]\s?(?P<under>\d{{1,2}}){_FRACTION_END}"
@@ -66,7 +67,7 @@ _PART_OF_INCH = {
     "0.125": "eighth | ottavo | octavo | huitième | achtel | achtste",
     "0.75": "three[ -]quarters? | tre quarti | tres cuartos | trois quarts | dreiviertel",
 }
-_WITH_PART = re.compile(
+_WITH_PART = late_pattern(
     r"(?P<whole>\d{1,2})\s?(?:inch(?:es)?|pollic[ei]|pulgadas?|pouces?|zoll|duim|polegadas?)\s"
     r"(?:and|e|y|et|und|en)\s(?!half\sfor\s)"
     r"(?:an?\s|une?\s|uno?\s|una\s|eine?\s|een\s)?(?:"

@@ -37,7 +37,7 @@ def _unnamed(pattern: str) -> str:
     return pattern.replace("(?P<number>", "(?:").replace("(?P<counted>", "(?:")
 
 
-_ITEM = re.compile(BARE, re.IGNORECASE)
+_ITEM = late_pattern(BARE, re.IGNORECASE)
 _FIRST = _unnamed(rf"{ARTICLE}(?:{NOUN}\s?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})")
 _NAMED = rf"{_FIRST}(?:{_THEN}{_unnamed(BARE)})*"
 _BARE_ITEM = _unnamed(rf"\(?{NAME}{NO_MEASURE}")
@@ -138,7 +138,7 @@ _OF_THOSE = late_pattern(
 """'The dies for A and C we have' says nothing of the mandrels."""
 _JOINS = re.compile(rf"\s{_AND}\s")
 _HAS_NOUN = late_pattern(rf"(?:{NOUN}|(?:them|these|those))$", re.IGNORECASE)
-_AT_END = re.compile(ENDS, re.IGNORECASE)
+_AT_END = late_pattern(ENDS, re.IGNORECASE)
 _GOES_ON = late_pattern(
     rf"\s?(?:,\s?)?(?:{_AND}|plus|or|oder|ou|o|of)\s(?!the rest|the other|the remaining)"
     r"(?:the|an?|one|two|maybe|der|die|das|le|la|les|un|el|los|il|de|het|een|\d)\b"

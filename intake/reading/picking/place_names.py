@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 
+from ...late_pattern import late_pattern
+
 COUNTED = {
     word: number
     for number, words in enumerate(
@@ -149,7 +151,7 @@ _WORD = (
     rf"(?:{_any_word(_WORDS)})\b"
     r"(?!\s(?:mm|inch|in\b|and a half|mandrels?|pieces?|of\b|lines|items))"
 )
-_IN_WORDS = re.compile(
+_IN_WORDS = late_pattern(
     r"\b(?:items?|lines?|rows?|numbers?|nos?\.|pos\.|positions?|position(?:en)?|zeilen?|lignes?|líneas?"
     rf"|filas?|partidas?|righe|riga|voc[ei]|regels?)\s{_WORD}"
     rf"(?:(?:\s?,\s?|\s(?:and|und|et|y|e|en|&)\s|,\s(?:and|und|et|y|e|en)\s){_WORD})*",

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from ...late_pattern import late_pattern
 from .cue_words import SIZE_CUES, Side
 from .other_cue_words import OTHER_CUES
 from .roles import Role
@@ -97,7 +98,7 @@ _WHOLE_TOO = frozenset(
 )
 _ADJECTIVES = frozenset("wide high deep tall long breit hoch lang haut".split())
 _A_TUBE = re.compile(r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\s?[.,\d]", re.I)
-_IN_A_SENTENCE = re.compile(
+_IN_A_SENTENCE = late_pattern(
     r"\b(?:the|our|an?|my|your|his|this|that|these|those|each|every|both|is|are|was|and|or|of|for|per|on"
     r"|in|to|too|very|so|same|with|der|die|das|den|dem|ein|eine|einen|unser|sehr|und|le|la|les|un|une|du|des"
     r"|el|los|una|il|lo|gli|uno|de|het|een|en)(?:[ \t]{1,2}[^\W\d]+)?\s{1,2}[^\W\d]+\.$"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from ...late_pattern import late_pattern
 from ..numbers.foreign_numbers import begins_length, spelled_at
 from ..numbers.multiples import MULTIPLE_STARTS, multiple_at
 from ..numbers.number_words import WORDS, words_at
@@ -24,7 +25,7 @@ _COUNTED = (
     r"|mandrin[oi]|anim[ae]|doorn(?:en)?|tubes?|pipes?|rohre?|tubos?|tub[oi]|buis|buizen|sets?|pcs)\b"
 )
 """'1 x mandrel 1 x .065': the first sign counts what follows, and multiplies nothing."""
-_TIMES = re.compile(
+_TIMES = late_pattern(
     rf"x(?![a-z])(?!{_COUNTED})|"
     r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|p[eao]r\b(?=\s?[\d.])"
     # "tube 25 sur 60 et 75 de rayon" sets it on two radii

@@ -36,7 +36,7 @@ from .told_words import TELLS, TELLS_NOT
 
 _STOP = re.compile(r"(?<=[.!?;])(?=\s+[^a-zäöüß\s]|\s*$)|\n(?=\s*[^a-zäöüéèàñ\s])|\n\s*\n")
 """Where a clause ends; a line that goes on with a small letter was broken by a mail program."""
-_PART = re.compile(
+_PART = late_pattern(
     r",\s|\s[-–]\s|\s(?=(?:but|aber|mais|pero|ma|maar|(?:i|we)(?:'ll| will"
     r"| may| might))\s)",
     re.IGNORECASE,

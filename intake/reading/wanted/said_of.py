@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from ...late_pattern import late_pattern
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import ASKS, CONTRAST, POINTS, REFERS, TOO, TOOL
@@ -25,7 +26,7 @@ _SOFT_STOP = re.compile(
 )
 """'... 95 clr. had a go on a 51 x 2': whoever writes no capitals ends a sentence all the same."""
 _ENDS = re.compile(r"[.!?]\s")
-_JOINED = re.compile(
+_JOINED = late_pattern(
     r"\W*(?:(?:mm|in|inch|od|wall|clr|ga|gauge|tube|rohr|mild|dom|steel)\b\W*)*"
     r"(?:(?:and|und|et|y|e|ed|en|n|or|plus)\b\W*)?(?:(?:the|an?|die|le|la|el|il|de|un|une)\b\W*)?"
 )
