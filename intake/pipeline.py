@@ -17,6 +17,7 @@ from .model import Kind, Message, OwnText, Question, Result
 from .own_text import mask
 from .questions import find_questions
 from .reading import read
+from .reading.stretch import MOST_CHARACTERS
 from .triage import Found, automatic, classify_person
 
 if TYPE_CHECKING:
@@ -67,7 +68,8 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
     whole = any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes)
-    questions = find_questions(own, answers, statements=not whole)
+    beginning = _beginning(own)
+    questions = find_questions(beginning, answers, statements=not whole)
     found = Found(
         sizes=len(sizes),
         whole=whole,
@@ -85,7 +87,7 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
         hinted=any(q.answer is not None for q in questions),
     )
-    kind, why = classify_person(message, own, found)
+    kind, why = classify_person(message, beginning, found)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes
@@ -93,6 +95,12 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)
     spoken_of = sizes if kind is Kind.QUESTION else ()
     return Understanding(message, own, kind, why, requests, questions, notes, spoken_of)
+
+
+def _beginning(own: OwnText) -> OwnText:
+    """As much of a very long message as its sizes are read of."""
+    end = own.body_start + MOST_CHARACTERS
+    return own if len(own.text) <= end else own.model_copy(update={"text": own.text[:end]})
 
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:

@@ -22,7 +22,7 @@ from .nets.tallies import with_tallies
 from .requests import empty_request, requests_of, with_material_of
 from .said.leaning import with_leaning
 from .sizes.groups import Group
-from .stretch import read_stretch
+from .stretch import MOST_CHARACTERS, read_stretch
 from .subject import with_subject
 from .text.patterns import any_of, whole_words
 from .thread.answers_above import answers_above, count_alone
@@ -151,26 +151,23 @@ def read(own: OwnText, message: Message) -> Reading:
     if subject is not None:
         of_subject = requests_of(subject, own, message, beside=body)
         requests = with_subject(requests, with_material_of(of_subject, body))
-    requests, told = without_told(requests, own.text)
+    text = own.text[: own.body_start + MOST_CHARACTERS]
+    requests, told = without_told(requests, text)
     notes += told
     notes += [f"a size was taken as owned already, not asked for: {w}" for w in body.layout.owned]
     notes += [f"a size was taken as not asked for: {words}" for words in body.layout.left_out]
     notes += [f"taken as no tube to bend: {words}" for words in body.layout.aside]
-    requests = with_rule_sizes_doubted(with_choices(requests, own.text), own.text)
-    requests = with_counts_for_each(with_counts_guessed(requests, own.text), own.text)
-    requests = with_leaning(with_counts_left(requests, own.text), own.text)
-    requests = with_bought_doubted(requests, own.text)
-    requests = with_other_tools_doubted(requests, own.text)
-    requests, likeliest = with_second_reading(requests, own.text, body.in_tables())
+    requests = with_rule_sizes_doubted(with_choices(requests, text), text)
+    requests = with_counts_for_each(with_counts_guessed(requests, text), text)
+    requests = with_leaning(with_counts_left(requests, text), text)
+    requests = with_bought_doubted(requests, text)
+    requests = with_other_tools_doubted(requests, text)
+    requests, likeliest = with_second_reading(requests, text, body.in_tables())
     if not body.layout.left_out:
-        requests = with_tallies(requests, own.text, len(told))
+        requests = with_tallies(requests, text, len(told))
     requests, of_files = with_attached(requests, own, message, body)
     notes += of_files
-    if (
-        not requests
-        and _ATTACHED.search(_ORDER_ATTACHED.sub(" ", own.text))
-        and _TOOLING.search(own.text)
-    ):
+    if not requests and _ATTACHED.search(_ORDER_ATTACHED.sub(" ", text)) and _TOOLING.search(text):
         requests = [empty_request(body, own, message, beside=subject)]
     reading = Reading(requests=_distinct(requests), notes=tuple(notes), likeliest=likeliest)
     if relied is None or not requests:

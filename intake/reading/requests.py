@@ -60,7 +60,9 @@ def requests_of(
         american=is_american(stretch.unit, message),
         day_first=puts_day_first(message),
     )
-    angles = angles_of(stretch.original, [_span(request, stretch.offset) for request in requests])
+    angles = angles_of(
+        stretch.original[:MOST_CHARACTERS], [_span(request, stretch.offset) for request in requests]
+    )
     finished = _finished(stretch, own, message, beside, groups, requests, days)
     finished = with_days_told(finished, [day is not None for day in days], calendar)
     if relied is not None:

@@ -67,10 +67,14 @@ def is_american(unit: Unit | None, message: Message) -> bool:
     return unit == "in" and _ZONE.fullmatch(zone) is None
 
 
+_ENOUGH = 12_000
+"""Characters of a message that tell how its sender spells."""
+
+
 def puts_day_first(message: Message) -> bool:
     """Whether 9/10 is surely October 9 to this sender: a clock or a spelling of where the day comes
     first, and nothing of where it comes last."""
-    text = f"{message.subject}\n{message.text}".casefold()
+    text = f"{message.subject}\n{message.text[:_ENOUGH]}".casefold()
     if _AMERICAN.search(text):
         return False
     zone = (message.header("date") or "").strip()[-5:]
