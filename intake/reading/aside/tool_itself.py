@@ -18,7 +18,7 @@ _OLD_TOOL = late_pattern(
 _ROD_ACROSS = late_pattern(
     r"\b"
     + any_of(
-        "(?:machine |mandrel |bender )?(?:shafts?|rods?|spindles?|arbors?) | \\w*stange | \\w*welle",
+        "shafts? | rods? | spindles? | arbors? | \\w*stange | \\w*welle",
         "\\w*schaft | tige | varilla | vástago | barra | asta | codolo | gambo | \\w*stang",
     )
     + r"\b(?:(?!\b(?:tub|rohr|buis|pipe))(?:[^.;,:\d]|m\d{1,2}\b)){0,48}"

@@ -25,7 +25,7 @@ _NOT = late_pattern(
     + r"\s*"
     + any_of(
         "the | a | an | our | my | those | of | in | de | di | den | die | das | le | la | les",
-        "el | il | of the | at | on a | on",
+        "el | il | of the | at | on a | on | du | del | da",
     )
     + r"?\s*(?:old\s)?$"
 )
@@ -112,7 +112,7 @@ _HEDGE_BEFORE = late_pattern(
     + any_of(
         r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )"
         r"(?<!shout )(?<!call )(?<!line )(?<!ring )(?<!enquire )(?<!inquire )about | approx\.?",
-        r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
+        r"approximately | roughly | circa | ca\.? | env\.? | aprox\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
