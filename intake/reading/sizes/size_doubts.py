@@ -38,7 +38,7 @@ _WIDE, _THICK = Decimal(170), Decimal(13)
 _THINNEST = Decimal("0.1")
 """No tube that is bent on a mandrel has a thinner wall [mm] (common practice, no source)."""
 _SMALLEST = Decimal(4)
-"""Millimetres; no mandrel goes into less (common practice, no source)."""
+"""Millimetres; a smaller tube is hardly ever bent over a mandrel (common practice, no source)."""
 _THIN = Decimal("0.5")
 """A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
@@ -185,15 +185,15 @@ def _doubt_thin(size: Sizing) -> None:
 
 
 def _doubt_needle(size: Sizing) -> None:
-    """A tube too small for any mandrel, or with no bore at all: likelier a part of a figure, as the
-    '1/8' of '1" + 1/8"'."""
+    """A tube with no bore, or so small that its wall was taken for a slip: likelier the OD is but a
+    part of a figure, as the '1/8' of '1" + 1/8"'."""
     od, wall = size.lengths["od"], size.lengths["wall"]
     if od is None:
         return
     if wall is not None and 2 * wall >= od:
         size.doubt("wall", "with that wall such a tube has no bore")
         size.doubt("od", "with that wall such a tube has no bore")
-    elif od < _SMALLEST:
+    elif od < _SMALLEST and size.best.repaired:  # as written it may be a capillary tube
         size.doubt("od", "so small a tube is hardly bent over a mandrel: is it the OD?")
 
 
