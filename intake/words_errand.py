@@ -126,6 +126,18 @@ WANTS_TOOL = (
     r"\b(?:need|want|require|order|buy|purchase|looking for|in the market "
     r"for|quote(?: me)?(?: for| on)?|rfq for|price on|after) (?!to )(?:a|an|one|two|three|another|"
     r"some|the|\d{1,2}|new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
+    r"(?<!\byou )(?<!\byou'd )(?<!\bif i )(?<!\bif we )(?<!n't )(?<!n’t )(?<!\bnot )(?<!\bnever )"
+    r"(?<!\bwhen i )(?<!\bwhen we )\b(?:like|love|want|looking|wish|hoping|keen|ready) to "
+    r"(?:buy|purchase|order|get|have) (?:a|an|one|two|three|another|some|the|your|our|my|"
+    r"\d{1,2}|new)? ?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",
+    r"\b(?:möchten?|würden?|wollen|will) (?:wir |ich )?(?:\w+ ){0,3}?\w{0,10}dorne?\b"
+    r"[^.?!\n]{0,40}\b(?:kaufen|bestellen|beziehen|bekommen|erwerben)\b",
+    r"\b(?:aimer|voudr|souhait|désir)\w+ (?:\w+ ){0,2}?(?:acheter|commander|acquérir) "
+    r"(?:\w+ ){0,3}?mandrins?\b",
+    r"\b(?:quer|quisi|gustar|dese)\w+ (?:comprar|pedir|encargar)\w* (?:\w+ ){0,3}?mandril",
+    r"\bvorre(?:i|mmo) (?:comprar|acquistar|ordinar)\w+ (?:\w+ ){0,3}?mandrin[oi]\b",
+    r"\b(?:wil|willen|graag) (?:\w+ ){0,3}?\w{0,10}doorn(?:en)?\b[^.?!\n]{0,40}"
+    r"\b(?:kopen|bestellen|afnemen)\b",
     r"\b(?:i'd|we'd|i'll|we'll|i would|we would|let me|let's) (?:start|begin|go|kick off) with "
     r"(?:an?|one|two|three|\d{1,2}) (?:\w+[ -]){0,2}?mandrels?\b",
     r"\b(?:brauche[n]?|benötige[n]?|suche[n]?|bestelle[n]?) (?:wir |ich )?(?:einen?|zwei|"

@@ -50,8 +50,9 @@ ASKS_PRICE = (
     r"\bdevis\b|\bchiffr(?:er|age)\b|\b(?:nous|me|de|à|pour) coter\b|\bcotation\b|"
     r"\boffre (?:de prix|pour (?:un|une|deux|trois|\d))\b|\benvoyer une offre\b|"
     r"\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
-    r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça)|\bquel(?:le)? (?:est le|serait le) "
-    r"(?:prix|coût)",
+    r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça|(?:sont|est|seraient?|"
+    r"revien\w+|reviendr\w+) (?:un|une|le|la|les|vos|votre|des))|"
+    r"\bquel(?:le)? (?:est le|serait le) (?:prix|coût)",
     r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b(?!\W{0,3}\d)|\b(?:una|su|la|"
     r"vuestra) oferta\b|\bofertar\b|\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
     r"\ba c[óo]mo (?:sale|anda)",
@@ -67,8 +68,9 @@ ASKS_PRICE = (
     r"\bqual o preço\b|\bpreço\b",
     r"\blet (?:me|us) have (?:your |an? |the )(?:\w+ )?"
     r"(?:offer|price|quote|quotation|bid)\b|"
-    r"\bwhat (?:does|do|would|will) (?:an?|one|the|such an?) [^.?!\n]{0,40}\b(?:go|sell) for\b|"
-    r"\bwhat(?:'s|’s| is) (?:an?|one) [^.?!\n]{0,30}\bgoing for\b",
+    r"\bwhat (?:does|do|would|will) (?:an?|one|the|such an?|your|these|those|\w+ mandrels?|"
+    r"mandrels?)(?: [^.?!\n]{0,40})?\b(?:go|sell) for\b|"
+    r"\bwhat(?:'s|’s| is| are) (?:an?|one|your|these|those) [^.?!\n]{0,30}\bgoing for\b",
     r"見積|报价|询价|견적",
     # An offer that is asked for by a verb alone: "solicitamos oferta de", "chiediamo offerta per".
     r"\b(?:solicit|rog[ao]|ped[ií]|pid[eo]|agrade[cz]|quer[er]|quisi[eé]r|dese[ao])\w*\b[^.?\n]{0,24}"

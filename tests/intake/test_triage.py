@@ -158,3 +158,38 @@ def test_a_size_asked_for_behind_a_question_is_a_request(body: str) -> None:
     assert said.kind.value == "sizes"
     assert len(said.requests) == 1
     assert said.questions
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "We bend 1.5 x .058 and would like to buy mandrels from you. Tell us what else you need.",
+        "We bend 1.5 x .058 and want to get a mandrel from you. What else do you need to know?",
+        "Wir biegen Rohr 38 x 1,5 und möchten Dorne bei Ihnen kaufen. Was brauchen Sie noch?",
+        "Nous cintrons du 38 x 1,5 et nous aimerions vous acheter des mandrins. Que vous faut-il ?",
+        "Curvamos tubo de 38 x 1,5 y queremos comprarles mandriles. ¿Qué más necesitan?",
+        "Curviamo tubo 38 x 1,5 e vorremmo comprare dei mandrini da voi. Cos'altro vi serve?",
+        "Wij buigen buis 38 x 1,5 en willen graag doornen bij u kopen. Wat heeft u nog nodig?",
+        "What do your ball mandrels go for in 7/8 x .058, 6061-T6, 3-1/2 radius?",
+        "What do mandrels sell for in 7/8 x .058, 6061-T6, 3-1/2 radius?",
+        "What are your ball mandrels going for? Mine is 7/8 x .058, 6061-T6, 3-1/2 radius.",
+        "A combien sont vos mandrins pour du tube 22 x 1,5 alu, rayon 90 ?",
+    ],
+)
+def test_a_wish_to_buy_is_a_request(body: str) -> None:
+    """Whatever else is asked beside it, a tool of a told size is to be bought."""
+    said = understand(message("", body))
+    assert said.kind.value == "sizes"
+    assert len(said.requests) == 1
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "What do I need to know if I want to buy a mandrel for 1.5 x .065 tube?",
+        "I don't want to buy a mandrel for 1.5 x .065, I only wonder why it wrinkles.",
+        "What do your mandrels do for 1.5 x .065 tube that sand does not?",
+    ],
+)
+def test_a_question_about_buying_is_none(body: str) -> None:
+    assert understand(message("", body)).kind.value == "question"

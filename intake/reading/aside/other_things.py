@@ -57,8 +57,8 @@ _FROM_BEND = late_pattern(
 )
 _RADIUS = whole_words("radi(?:us|i) | clr | r | rayon | radio | raggio | straal | biegeradius")
 _TUBE_LENGTH = late_pattern(
-    r"\b(?:length|länge|longueur|longitud|lunghezza|lengte)s?\s(?:of|der|des|du|des|del|della|dei|van)"
-    r"\s?(?:the\s|our\s|de\s)?(?:tubes?|tubing|pipes?|rohre?s?|tubos?|tubi|buis|buizen)\b"
+    r"\b(?:length|\w*länge|longueur|longitud|lunghezza|\w*lengte)s?\s(?:of|der|des|vom|von|du|del"
+    r"|della|dei|van)\s(?:the\s|our\s|de\s)?(?!radi|bend|bog)(?:\w+\s)?(?:tubes?|tubing|pipes?|rohre?s?|tubos?|tubi|buis|buizen)\b"
     r"[^.;\d]{0,12}$"
 )
 _GONE_WRONG = late_pattern(

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 
 from ...late_pattern import late_pattern
+from ..naming.as_drawn import is_radius_as_drawn
 from ..naming.bores import RADIUS_WORD, hear_bores
 from ..naming.called_behind import called_behind
 from ..radii.across_bend import across_bend, is_own_radius, signed_diameter
@@ -206,6 +207,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
     if _RADIUS_AS.search(before):
         return "radius"
     if _RADIUS_GIVEN[0].search(before) and _RADIUS_GIVEN[1].match(after):
+        return "radius"
+    if is_radius_as_drawn(before):
         return "radius"
     edge = _TO_EDGE_AFTER.match(after)
     if (

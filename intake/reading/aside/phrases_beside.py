@@ -74,7 +74,9 @@ _MACHINE_TO = late_pattern(
     r"\s(?:about\s|ca\.?\s)?(?:[øØ]|fi|di[aáà]\w*\.?|durchmesser)?|\s[øØ])\s*$"
 )
 _OTHER_THING = late_pattern(
-    r"\b"
+    # "he wrote on the carton: 1-1/8, 14 ga": what is written there is the tube
+    r"\b(?<!on the )(?<!on a )(?<!on my )(?<!on our )(?<!auf dem )(?<!auf der )(?<!auf einem )"
+    r"(?<!sur le )(?<!sur la )(?<!en la )(?<!sulla )(?<!sul )(?<!op de )"
     + any_of(
         r"washers? | o-?rings? | gaskets? | nipples? | bolts? | screws? | spigots? | bushings?",
         r"bearings? | box(?:es)? | crates? | cartons? | pallets? | rollers? | flat bars?",

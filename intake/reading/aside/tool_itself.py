@@ -15,6 +15,17 @@ _OLD_TOOL = late_pattern(
     r"\b(?:the old (?:one|mandrel)|der alte(?: dorn)?|le vieux|l'ancien|el viejo|il vecchio"
     r"|de oude)\s(?:hat|has|had|is|was|measures|fait|mide|misura|heeft|war|ist)\b[^.;\d]{0,24}$"
 )
+_ROD_ACROSS = late_pattern(
+    r"\b"
+    + any_of(
+        "shafts? | rods? | spindles? | arbors? | \\w*stange | \\w*welle",
+        "\\w*schaft | tige | varilla | vástago | barra | asta | codolo | gambo | \\w*stang",
+    )
+    + r"\b(?:(?!\b(?:tub|rohr|buis|pipe))(?:[^.;,:\d]|m\d{1,2}\b)){0,48}"
+    r"\b(?:diameter|durchmesser|dia|diam[èe]tre|di[áa]metro)\b\s?(?:is|of|von|ist|de|est|es|di|è|van"
+    r"|=|:)?\s*$"
+)
+"""'Shaft of our machine has thread M20 and diameter 36': what the mandrel is screwed to."""
 _WORN = late_pattern(
     r"\b"
     + any_of(
@@ -47,6 +58,8 @@ _WALL_BEHIND = late_pattern(
 def is_of_tool(layout: Layout, figure: Figure, before: str, after: str) -> bool:
     """Whether the words around a figure, casefolded, say that it measures a mandrel."""
     if _OLD_TOOL.search(before) is not None and _A_BODY.match(after) is not None:
+        return True
+    if _ROD_ACROSS.search(before) is not None:
         return True
     return _is_across(layout, figure, before, after) or _is_worn(layout, figure, before, after)
 

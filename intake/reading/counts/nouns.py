@@ -18,8 +18,11 @@ _ENDS_SHY = frozenset((".", "\n", "\n\n", "", ")"))
 """Behind '1 no' these make it a piece."""
 _PLACES = frozenset(
     "ground floor deck wall table bench line edge end price road back front top bottom face center"
-    " centre centerline road roof ceiling total".split()
+    " centre centerline road roof ceiling total bender benders machine press rig scrapyard".split()
 )
+_AGED = frozenset("old older big little small other scrapped".split())
+_OFF_SOMETHING = frozenset("a an my his her their some somebody someone ebay".split())
+"""'One off an old bender': what it came from, where 'one off' would count pieces."""
 _RUNS = frozenset("order orders job jobs run runs contract project production".split())
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
@@ -69,10 +72,14 @@ class Nouns:
         return behind, True
 
     def is_off_a_place(self, off: int) -> bool:
-        """'The seat is 15 off the ground': 'off' is no piece there."""
+        """'The seat is 15 off the ground', 'the former is one off an old bender': 'off' is no piece
+        there."""
         if self.words.at(off) != "off":
             return False
-        return self.words.at(off + 1) in ("the", "our") and self.words.at(off + 2) in _PLACES
+        if self.words.at(off + 1) in _OFF_SOMETHING:
+            return True
+        at = off + 2 + (self.words.at(off + 2) in _AGED)
+        return self.words.at(off + 1) in ("the", "our") and self.words.at(at) in _PLACES
 
     def _is_sole(self, count: Count, behind: int) -> bool:
         """'What would a one-off be?', '2-off mandrels'; 'it's a one-off job' counts nothing."""

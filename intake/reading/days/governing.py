@@ -16,6 +16,7 @@ from .owner import (
     clause_before,
     is_anothers,
     is_before_occasion,
+    is_for_papers,
     is_last_day,
     leans_on_things,
 )
@@ -208,7 +209,8 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         at = written.start - 1
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
         leads = words.at(at) in d.LEADING
-        return 2 if leads and not leans_on_things(words, written.start) else 0
+        others = leans_on_things(words, written.start) or is_for_papers(words, written.start)
+        return 2 if leads and not others else 0
     if is_own_work(words, place, written):
         return 0
     # "Delivery should be 4 December": the wish is about what stands before it.

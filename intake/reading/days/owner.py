@@ -17,6 +17,12 @@ _OF_GOODS = word_set("required needed reqd wanted req")
 """'Material required at our works by ...': to a buyer's office all that it buys is material."""
 _MEASURES = (MEASURES | word_set("centerline centreline")) - {"tube"}
 _GOES_ON = word_set("is are was were be been being it them this these those the a an to and or")
+_OBJECT = 6
+_LEADS = d.LEADING | d.ARTICLES | d.UNTIL
+_WITH = word_set(
+    "with incl including mit samt inkl avec con met by bis vor avant para entro voor to per as",
+    "nach laut gemass selon d apres secondo come segun volgens conform",
+)
 _LABELS = word_set("material materiale materiaal matière werkstoff")
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
@@ -48,11 +54,20 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
         return True
     if d.TOOLS & {*before, *between}:
         return False
+    if wants_papers(between):
+        return True
     direct = [word for word in between[1:5] if word not in ("of", "the", "our", "their", "der")]
     named = bool(direct) and (direct[0] in d.THINGS or direct[0].isdecimal())
     said = next((n for n, word in enumerate(reversed(before)) if word in d.PERSONS), len(before))
     subject = before[len(before) - said :]  # "for the boat rails we need delivery"
     return bool(d.THINGS & set(subject)) or (named and bool(d.THINGS & set(direct[:2])))
+
+
+def wants_papers(between: tuple[str, ...]) -> bool:
+    """Whether the words from a wish to its day name papers: 'wants the certificate by', 'vuole il
+    certificato entro'; not 'wanted with certificates by'."""
+    named = next((n for n, word in enumerate(between[:_OBJECT]) if n and word in d.PAPERS), 0)
+    return named > 0 and not set(between[max(1, named - 2) : named]) & _WITH
 
 
 def _opens_line(words: Words, place: int) -> bool:
@@ -76,6 +91,16 @@ def _is_label_line(words: Words, end: int) -> bool:
         return False
     opens = next((n for n in range(end - 1, max(-1, end - _FAR), -1) if words.at(n) == "\n"), -1)
     return words.at(opens + 1) in _LABELS
+
+
+def is_for_papers(words: Words, start: int) -> bool:
+    """Whether papers are what is wanted by a day that only 'by' leads, whatever verb wants them:
+    'der Prüfer braucht die Unterlagen bis 1. März', 'le commissaire veut le dossier avant le 1er'.
+    """
+    before = clause_before(words, start)
+    while before and before[-1] in _LEADS:
+        before = before[:-1]
+    return wants_papers(("", *before[-_OBJECT + 1 :])) and not d.TOOLS & set(before)
 
 
 def leans_on_things(words: Words, start: int) -> bool:

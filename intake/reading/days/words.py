@@ -191,6 +191,19 @@ THINGS = word_set(
     "stoelen buizen schip klant",
 )
 """What customers make, own or wait for: its day is not that of the mandrel."""
+PAPERS = word_set(
+    "certificate certificates certification cert certs paperwork papers documents document forms",
+    "form permit permits application applications entry entries homologation logbook report",
+    "reports drawings drawing plans approval submittal submittals dossier passport licence license",
+    "zertifikat bescheinigung papiere unterlagen gutachten abnahme zeichnungen genehmigung antrag",
+    "prüfbericht bericht nachweis nachweise zulassung dokumente certificat certificats papiers",
+    "documents rapport plans autorisation attestation homologuer procès formulaire agrément",
+    "certificado certificados papeles documentos documentación informe planos permiso solicitud",
+    "homologación inscripción certificato certificati documenti documentazione rapporto disegni",
+    "permesso omologazione collaudo relazione certificaat certificaten papieren documenten",
+    "verslag tekeningen vergunning keuring keuringsrapport aanvraag",
+)
+"""What somebody wants to see on paper: 'the inspector wants the certificate by 1 March'."""
 TOOLS = word_set(
     "mandrel mandrels tool tools tooling dorn dorne biegedorn kugeldorn mandrin mandrins mandril",
     "mandriles mandrino mandrini anima doorn doornen trzpień it them one ihn sie spare",

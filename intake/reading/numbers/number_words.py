@@ -49,6 +49,8 @@ def words_at(text: str, position: int) -> Number | None:
         piece = match[0].lower()
         if piece.isspace() or set(piece) <= {" ", "-", "\n"}:
             continue
+        if piece == "&" and parts:
+            piece = "and"  # "inch & 1/8"
         if not (piece[0].isalpha() or "/" in piece):
             break
         parts.append((piece, match.start(), match.end()))

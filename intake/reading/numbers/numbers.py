@@ -43,12 +43,15 @@ class Number:
 
 _FRACTION_END = r"(?:ths?|rds?|nds?)?(?![\d/\\]|[.,]\d)"
 _INCH_MARK = (
-    r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollici)\b\.?)"
-    r"[^\S\n]?(?:and\s|-[^\S\n]?)?"
+    r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|plg|polegadas?|zoll|pouces?|pollic[ei])\b\.?)"
+    r"[^\S\n]?(?:(?:and|&|und|et|y|e|en)\s|-[^\S\n]?)?"
 )
 """A dash or a fraction on the next line begins a row of its own."""
-_TWO_MARKED = re.compile(r"\d{1,3}\s?(?:\"|'')\s?and\s\d{1,2}/\d{1,2}\s?(?:\"|'')")
-"""'1" and 7/8"' are two lengths."""
+_MARKED = r"\s?(?:\"|''|-?\s?(?:in(?:ch)?|pulgadas?|zoll|pouces?|pollic[ei])\b\.?)"
+_TWO_MARKED = re.compile(
+    rf"\d{{1,3}}{_MARKED}\s?(?:and|&|und|et|y|e|en)\s\d{{1,2}}/\d{{1,2}}{_MARKED}", re.IGNORECASE
+)
+"""'1" and 7/8"', '1 inch and 1/2 inch' are two lengths."""
 # Longest forms first. All quantifiers are bounded, so no input can make the match run away.
 _NUMBER = late_pattern(
     r"(?P<whole>\d{1,3})"
@@ -57,7 +60,8 @@ _NUMBER = late_pattern(
     rf"|(?P<numer>\d{{1,3}})\s?[/\\]\s?(?P<denom>\d{{1,2}}){_FRACTION_END}"
     r"|(?P<long>\d{1,3}(?:\.\d{3}){1,3},\d{1,4}|\d{1,3}(?:,\d{3}){1,3}\.\d{1,4})(?![\d.,]\d)"
     r"|(?P<thousands>\d{1,3}(?:[.,']\d{3}){1,3}(?![\d.,]\d|\d))"
-    r"|(?P<decimal>\d{0,6}\.\d{1,6}|\d{0,6},\d{1,6}(?![.]\d)|\d{1,9})"
+    r"|(?P<decimal>\d{0,6}\.\d{1,6}|\d{0,6},\d{1,6}(?![.]\d)|\d{1,9})",
+    re.IGNORECASE,
 )
 
 

@@ -152,8 +152,13 @@ _WALL_BEHIND = late_pattern(r"\s?-?(?:wall|thick|w\b)", re.IGNORECASE)
 _WALL_BEFORE = late_pattern(
     r"\b(?:wall|thickness|thk|wt)\b[ :=]{0,3}(?:is\W|of\W|about\W|approx\W{1,2})?$", re.IGNORECASE
 )
+_RADIUS_BEFORE = late_pattern(
+    r"(?:\b(?:radius|radii|rad|clr|rayon|radio|raggio|straal|\w*radius|bend)\b"
+    r"[^\w\n]{0,3}(?:(?:is|of|ist|von|est|de|es|è|di|van|at)\s)?|\br\s?=?\s?)$",
+    re.IGNORECASE,
+)
 _TO_WALL = 24
-"""Characters before a number in which 'wall is' stands."""
+"""Characters before a number in which 'wall is' or 'radius is' stands."""
 _THINNEST_MILS = 12
 """No tube to be bent has a thinner wall (common practice, no source)."""
 _TO_QUOTE = 64
@@ -210,6 +215,9 @@ def unit_after(text: str, number: Number, materials: Container[int]) -> UnitAfte
     if match["inch"]:
         return _inch(text, match, number, materials)
     if match["noise"]:
+        least = match["noise"].casefold() == "min"
+        if least and _RADIUS_BEFORE.search(text, max(0, number.start - _TO_WALL), number.start):
+            return UnitAfter(None, number.end)  # "radius 76 min": the least, and no minutes
         return UnitAfter("noise:" + match["noise"].casefold(), match.end())
     if match["ga"]:
         if number.style not in ("integer", "words", "speech") or not 0 <= number.value <= 40:

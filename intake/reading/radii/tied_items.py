@@ -55,6 +55,8 @@ _CLAUSE = late_pattern(
 _EACH = late_pattern(r"\d{1,2}|[a-h](?![a-z])", re.IGNORECASE)
 _LETTER = late_pattern(r"\b([A-H])\s?[:=)-]\s*$")
 """'Teil A: 38 x 1,5'"""
+_NUMBERS_LINE = late_pattern(rf"(?:^|\n)\W*{NOUN}\s?(?:#|n°|nr\.?)?\s?$", re.IGNORECASE)
+"""'Repère 3 : lissoir pour repère 2': the 3 is a place of the list itself."""
 _FAR = 60
 """Characters before and behind a figure in which its clause is looked for, and tokens before it
 for the word that says what it is."""
@@ -107,7 +109,9 @@ def _role(layout: Layout, figure: Figure, ties: Sequence[tuple[Figure, Figure]])
         return None
     if figure.role in RADIUS_ROLES or figure.role in ("times_d", "wall"):
         return figure.role
-    if figure.role is not None:
+    if figure.role is not None or _NUMBERS_LINE.search(
+        layout.text, max(0, figure.start - _FAR), figure.start
+    ):
         return None
     first = max(layout.spans[figure.sentence][0], figure.token - _FAR)
     for at in range(figure.token - 1, first - 1, -1):

@@ -25,7 +25,7 @@ _NOT = late_pattern(
     + r"\s*"
     + any_of(
         "the | a | an | our | my | those | of | in | de | di | den | die | das | le | la | les",
-        "el | il | of the | at | on a | on",
+        "el | il | of the | at | on a | on | du | del | da",
     )
     + r"?\s*(?:old\s)?$"
 )
@@ -50,12 +50,12 @@ _LIMIT_BEFORE = late_pattern(
     + any_of(
         "no (?:tighter|smaller|less|more|larger|bigger|greater|thinner|thicker|lower|over) than",
         "not (?:less|more|under|over|tighter|smaller|bigger|larger) than | at least | at most",
-        r"minimum(?: of)? | min\.? | maximum(?: of)? | max\.? | less than | more than",
+        r"minimum(?: of)? | mini?\.? | maximum(?: of)? | maxi?\.? | less than | more than",
         "greater than | smaller than | larger than | bigger than | tighter than",
         # "over an 80 mm radius" is no limit
         r"(?:under|(?<!left )(?<!carried )(?<!taken )(?<!all )over)(?!\s(?:an?|our|my|the)\b)",
         "(?:puede|debe) (?:pasar de|superar|ser mayor (?:de|que)) | (?:peut|doit) pas dépasser",
-        "(?:può|deve) superare | (?:darf|soll) nicht größer (?:sein )?als | nicht über",
+        "(?:può|deve) superare | (?:darf|soll) nicht grösser (?:sein )?als | nicht über",
         "(?:mag|kan) niet groter (?:zijn )?dan | exceed | go (?:over|under|above|below)",
         "below | (?<!as )above | up to | down to | rated to | rated for | limited to | good for",
         "as (?:tight|small|low|big|large) as | mindestens | höchstens | maximal | minimal",
@@ -75,17 +75,29 @@ _OF_ANOTHER = (
 )
 """'CLR 4.5', and on the next line 'Max angle: 180' or 'Min. straight length: 3'."""
 _LIMIT_AFTER = late_pattern(
-    r"^(?:[\"']?\s?(?:mm|in|inch|od|wall)\s|\W{0,2})"
+    r"^(?:[\"']?\s?(?:mm|in|inch|od|wall|clr|radius|rad)\s|\W{0,2})"
     + any_of(
         rf"(?:min|max)(?:imum)?\b(?!{_OF_ANOTHER})",
         "or (?:more|less|larger|bigger|greater|smaller|tighter|better|so larger|up|under|over"
         "|above|below)",
         r"and (?:up|over|under|larger|above) | \+(?!\s?[/\d.,])",
         "at (?:least|most|the (?:least|most|tightest))",
-        "oder (?:mehr|größer|kleiner) | ou plus | o más | o più | of meer",
+        "oder (?:mehr|grösser|kleiner|enger) | ou (?:moins|plus|davantage) | o más | o più",
+        "o (?:mayor|menor|menos|superiore|inferiore|maggiore|minore) | of (?:meer|groter|kleiner)",
         "is the (?:minimum|maximum|tightest|smallest|least|most) | if possible | if you can",
     )
 )
+_LIMIT_ENDS = late_pattern(
+    r"^[\"']?\s?(?:(?:mm|in|inch|clr|radius|rad)\s)?"
+    + any_of(
+        "mini | maxi | mindest(?:ens)? | (?:aller)?höchstens | minimal | maximal | minimaal",
+        "(?:au|come|como|als|per lo) (?:moins|minimum|maximum|plus|minimo|massimo|mínimo)",
+        "minimo | massimo | mínimo | máximo | minima | massima | mínima | máxima | maximaal",
+        "almeno | al (?:menos|minimo|massimo|máximo|mínimo) | minstens | hooguit | ten minste",
+    )
+    + r"(?=\s*(?:[.,;:!?)\n]|$))"
+)
+"""'Rayon 76 mini.', 'raggio 76 minimo': right behind the figure, and the clause ends."""
 _MIN_WALL = any_of(
     r"min(?:imum|\.)?\s?-?(?:wall|wt|thk)(?:\.?\s?(?:thickness|thk))? | m\.?w\b\.?",
     r"mindestwand\w* | (?:paroi|épaisseur)(?: de paroi)? mini\w*",
@@ -100,7 +112,7 @@ _HEDGE_BEFORE = late_pattern(
     + any_of(
         r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )"
         r"(?<!shout )(?<!call )(?<!line )(?<!ring )(?<!enquire )(?<!inquire )about | approx\.?",
-        r"approximately | roughly | circa | ca\.? | maybe | perhaps | probably",
+        r"approximately | roughly | circa | ca\.? | env\.? | aprox\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",
         "suppose | supposed to be | looks like | might be | could be | may be | somewhere near",
@@ -190,7 +202,8 @@ def hear_hedges(layout: Layout) -> None:
         before, after = words_nearby(layout, figure)
         min_wall = _MIN_WALL_BEFORE.search(before) or _MIN_WALL_AFTER.match(after)
         limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
-        if not min_wall and (limit or _LIMIT_AFTER.match(after)):
+        limit = limit or _LIMIT_AFTER.match(after) or _LIMIT_ENDS.match(after)
+        if not min_wall and limit:
             figure.notes.append("limit")
         elif _EXCEPT.search(before) and not is_the_one(layout, figure):
             figure.negated = True

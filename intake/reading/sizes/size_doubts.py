@@ -37,6 +37,8 @@ _WIDE, _THICK = Decimal(170), Decimal(13)
 """Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
 _THINNEST = Decimal("0.1")
 """No tube that is bent on a mandrel has a thinner wall [mm] (common practice, no source)."""
+_SMALLEST = Decimal(4)
+"""Millimetres; a smaller tube is hardly ever bent over a mandrel (common practice, no source)."""
 _THIN = Decimal("0.5")
 """A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
@@ -149,6 +151,7 @@ def _doubt_notes(size: Sizing) -> None:
         size.doubt(LENGTH_OF[slot], why)
     _doubt_tight(size)
     _doubt_thin(size)
+    _doubt_needle(size)
 
 
 def _is_aside(size: Sizing, figure: Figure) -> bool:
@@ -179,6 +182,19 @@ def _doubt_thin(size: Sizing) -> None:
     wall = size.lengths["wall"]
     if wall is not None and wall < _THINNEST:
         size.doubt("wall", "so thin a wall is hardly made: is it the wall?")
+
+
+def _doubt_needle(size: Sizing) -> None:
+    """A tube with no bore, or so small that its wall was taken for a slip: likelier the OD is but a
+    part of a figure, as the '1/8' of '1" + 1/8"'."""
+    od, wall = size.lengths["od"], size.lengths["wall"]
+    if od is None:
+        return
+    if wall is not None and 2 * wall >= od:
+        size.doubt("wall", "with that wall such a tube has no bore")
+        size.doubt("od", "with that wall such a tube has no bore")
+    elif od < _SMALLEST and size.best.repaired:  # as written it may be a capillary tube
+        size.doubt("od", "so small a tube is hardly bent over a mandrel: is it the OD?")
 
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:

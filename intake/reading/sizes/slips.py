@@ -132,6 +132,8 @@ def _slipped(field: Length, factor: Decimal, values: list[Value]) -> list[Value]
     other_unit = factor in (_INCH, 1 / _INCH)
     found = []
     for value in values:
+        if field == "wall" and not value.system:
+            continue  # a gauge or a schedule is looked up: no point and no unit slips in it
         if other_unit and (value.assumed or value.system != _WRITTEN[factor]):
             continue
         if field != "wall" and factor in _POINTS and _as_written(value) * factor < 1:

@@ -23,6 +23,7 @@ FILLER_LEFT = word_set(
     à stay stays remain remains unchanged keep kept bleibt bleiben bei unverändert unveränderte
     reste restent resta restano rimane rimangono blijft blijven sigue siguen siendo queda quedan
     mantiene mantienen sempre toujours siempre steeds noch weiterhin
+    mini maxi massimo mínima máxima minima massima minimaal maximaal
     value figure wert valeur valor valore waarde
     respectively jeweils respectivement respectivamente rispettivamente respectievelijk reihe nach
     dieser gleicher gleichen reihenfolge dans l'ordre ordre por orden nell'ordine ordine op volgorde

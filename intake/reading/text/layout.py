@@ -8,8 +8,8 @@ from .patterns import word_set
 from .tokens import Token
 
 _ABBREVIATIONS = word_set(
-    "approx ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s i e g ref",
-    "dr mr mrs ms inc ltd co fig vs etc thk diam tel sch rad pos art abb din od id",
+    "approx aprox env ca max min no nr incl ext int ep sp dia mat matl qty zb bzw ggf inkl st ss s",
+    "i e g ref dr mr mrs ms inc ltd co fig vs etc thk diam tel sch rad pos art abb din od id",
     "máx mín maxi mini diám durchm außendurchm aussendurchm innendurchm",
 )
 

@@ -30,8 +30,9 @@ _BREAK = re.compile(r"[ \t\n]+")
 _TOLERANCE = re.compile(
     r"[(]?(?:(?:±|\+\s?/?\s?-)\s?(?:\d{1,2}/\d{1,2}|\d{0,4}[.,]?\d{1,5})"
     # Both signed, or one of them zero: "- 1/2 in radius" is a dash and a half.
-    r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?![\d.,]))"
-    r"(?=\s?(?:mm|in\b|[xX×,;)]|[oOiI]\.?[dD]\b|dia|wall|tub|$)))"
+    r"|[+-]\s?\d{0,3}[.,]?\d{1,5}\s?/\s?(?:[+-]\s?\d{0,3}[.,]?\d{1,5}|0(?!\d|[.,]\d))"
+    r"(?=\s?(?:mm|in\b|[xX×,;)\n]|[oOiI]\.?[dD]\b|dia|wall|tub|$))"
+    r"|\+\s?\d?[.,]\d{1,5}\s{1,2}-\s?(?:\d?[.,]\d{1,5}|0)(?![\d.,/]\d))"
     r"(?:\s?(?:mm|in\b|\"|°|deg\b|%))?(?:\s?[)])?"
 )
 # '20 h9 x 2' is drawn to that fit (ISO 286); 'H14' behind a grade is its temper.

@@ -13,7 +13,9 @@ def any_of(*lists: str) -> str:
     """A pattern for any phrase of the lists, which are written with bars: 'no wait | oops'.
 
     A phrase may itself be a small pattern ('gleiche[rnms]?'); only a bar between spaces parts two.
+    Casefolded, and in Switzerland, 'größer' is 'grösser': a sharp s stands for both.
     """
+    lists = tuple(words.replace("ß", "(?:ß|ss)") for words in lists)
     phrases = [phrase for words in lists for phrase in _BAR.split(words.strip())]
     return f"(?:{'|'.join(phrases)})"
 

@@ -17,7 +17,13 @@ from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
 from .asked_words import SAME_TOOL
 from .of_no_size import without_others
-from .plainly_asked import borrowed, strongly_told, told_apart, words_of_others
+from .plainly_asked import (
+    borrowed,
+    strongly_told,
+    sure_but_told,
+    told_apart,
+    words_of_others,
+)
 from .taken_back import TAKEN_BACK, taken_back
 from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
 from .told_plainly import PLAINLY_TOLD, plainly_told
@@ -91,6 +97,8 @@ def _doubt_each(layout: Layout, groups: list[Group]) -> None:
         there = [part for part in apart.said if part.told] if apart is not None else []
         words = [said for part in there for said in (part.words, *part.elsewhere)]
         _doubt_those(left, of_one(layout, left, words), ONE_OF_THESE)
+    if not listed:
+        _doubt_those(groups, sure_but_told(layout, groups), ONLY_TOLD)
 
 
 def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:

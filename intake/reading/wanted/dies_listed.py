@@ -31,6 +31,13 @@ _THOSE = late_pattern(
 """Words that may ask for mandrels for the dies."""
 _AS_WELL = late_pattern(r"\b(?:too|as well)\b")
 """Said of the dies themselves."""
+_OF_THIS_TUBE = late_pattern(
+    r"\b(?:new|now|bought|purchased|just got|same (?:tub\w+|pipe)|neue[nrsm]?|jetzt|nun|gekauft"
+    r"|(?:das|dem|den)selben? rohr|(?:das |dem )?gleiche[ns]? rohr|nouve\w+|maintenant|achetée?s?"
+    r"|même tub\w+|nuev[oa]s?|ahora|compr(?:ado|ada|amos)|mismo tubo|nuov[oaie]|ora|adesso"
+    r"|comprat[oaie]|stesso tubo|nieuwe?|nu|gekocht|dezelfde buis)\b"
+)
+"""Words on the die that the mandrel is for: "now we have a bigger one for the same tube"."""
 _STOP = re.compile(r"(?<!\bin)(?<!\brad)(?<!\bno)(?<!\bdia)[.!?;](?=\s|$)|\n")
 _MOST = 200
 """So many figures are a list, and no dies beside a tube."""
@@ -70,6 +77,7 @@ def _tells_of_dies(words: str) -> bool:
         "?" in words
         or ASKS.search(words)
         or TOOL.search(words)
+        or _OF_THIS_TUBE.search(words)
         or _THOSE.search(_AS_WELL.sub(" ", words))
     ):
         return False

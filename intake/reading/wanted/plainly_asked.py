@@ -65,7 +65,7 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
     found = split(layout, groups)
     if found is None:
         return None
-    if BY_PLACE.search(" ".join(found.loose)):
+    if BY_PLACE.search(" ".join(words for words in found.loose if not _rests(words))):
         return None
     nothing = [False] * len(groups)
     for weakly in (nothing, only_told(layout, groups), _others_than_only(found)):
@@ -74,6 +74,28 @@ def told_apart(layout: Layout, groups: Sequence[Group]) -> list[Said] | None:
         if _is_plain(groups, found, plainly=weakly is nothing):
             return found.sizes
     return None
+
+
+def _rests(words: str) -> bool:
+    """'The old one is still good': it points to a size and asks for none."""
+    return _tells(words) and not _has(ASKS, words)
+
+
+def sure_but_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
+    """Sizes that words only tell of, and none asks for, where all others are in doubt: then one
+    that may be asked for is among those, and none is sure. 'You built the 1.25 x .083 on 3.75. We
+    have bought a 5 in die for the same tube.'"""
+    none = [False] * len(groups)
+    if all(group.doubtful for group in groups) or not any(group.doubtful for group in groups):
+        return none
+    found = split(layout, groups) if len(groups) <= _MOST else None
+    if found is None:
+        return none
+    told = [is_told(part) and not _is_asked(part) for part in found.sizes]
+    sure = [not group.doubtful for group in groups]
+    if any(group.doubtful and group.slots.keys() - group.shared <= {"wall"} for group in groups):
+        return none  # one tube whose wall is not settled
+    return none if any(s and not t for s, t in zip(sure, told, strict=True)) else sure
 
 
 def _others_than_only(found: Split) -> list[bool]:
@@ -98,9 +120,17 @@ def strongly_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
         is_told(part) and not _is_asked(part) and not _went_on(part, found.sizes)
         for part in found.sizes
     ]
-    left = [group for group, tells in zip(groups, told, strict=True) if not tells]
-    own = [group for group in left if len(group.slots.keys() - group.shared) >= _PAIR]
-    apart = bool(own) and not any("od" in group.shared for group in left)
+    left = [
+        (g, part) for g, part, tells in zip(groups, found.sizes, told, strict=True) if not tells
+    ]
+    on_same = [SAME_TOOL["od"].search(" ".join([part.words, *part.behind])) for _, part in left]
+    own = any(
+        same or len(group.slots.keys() - group.shared) >= _PAIR
+        for (group, _), same in zip(left, on_same, strict=True)
+    )
+    apart = own and not any(
+        "od" in group.shared and not same for (group, _), same in zip(left, on_same, strict=True)
+    )
     return told if apart else none
 
 

@@ -54,6 +54,8 @@ _HAD = (
     r"bereits | schon | vorhanden | erhalten | geliefert | von ihnen | bei ihnen",
     r"(?:ist|sind) (?:\w+ )?da",
     r"déjà | fourni\w* | vendu | livré\w* | reçu | équipés?",
+    r"vous (?:nous |m')?(?:avez|aviez) (?:fait|fabriqué|réalisé|construit|usiné)",
+    r"(?:maakten|leverden|bouwden|maakte|leverde) (?:u|jullie) | sie (?:uns |mir )?\w+ gebaut",
     r"ya | hicisteis | hicieron | os compramos | nos (?:vendi|suminis)\w+",
     r"già | avete fatto | fornito | a posto | attrezzati",
     r"(?:hebben|heb|is) (?:we|ik|er)? ?(?:al|alles) | (?:die|er) (?:al|nog) | geleverd | gekocht",
@@ -122,6 +124,7 @@ _LONG_AGO = (
     r"|version|oven|frame) | from the old | on schedule | current production",
     r"bisher | früher | zuvor | ursprünglich | zuerst | vorjahr | im (?:frühjahr|sommer|herbst"
     r"|winter) | letzte[sn]? (?:jahr|monat|woche|mal) | seit (?:\w+) | alte[snrm]? | prototyp\w*",
+    r"c'était (?:le|la|du|un) | era (?:el|il|un) | (?:das|dat) (?:war|was) | erano (?:i|le)",
     r"l'an dernier | l'année dernière | la dernière fois | avant | auparavant | ancien\w*",
     r"el año pasado | la última vez | antes | hasta ahora | viej[oa]s? | prototipo",
     r"l'anno scorso | l'ultima volta | prima | finora | (?:abbiamo|ho) sempre | vecchi[oa]",

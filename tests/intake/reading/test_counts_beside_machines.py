@@ -56,3 +56,21 @@ def test_one_size_and_the_others(text: str) -> None:
 def test_the_price_of_a_mandrel_beside_a_size_or_a_wiper(text: str) -> None:
     (size,) = read_text(text)
     assert size.quantity == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "count"),
+    [
+        ("The former is one off an old ship-repair bender. Can you do mandrels to suit?", None),
+        ("The die is one off my old bender, can you do mandrels to suit?", None),
+        ("Mandrels please. My die is one off a machine we scrapped.", None),
+        ("Need mandrels; the clamp is one off the old bender.", None),
+        ("Mandrel please, one off.", 1),
+        ("Mandrels, two off for the new bender.", 2),
+        ("Mandrel, 1 off, needed for the old machine.", 1),
+    ],
+)
+def test_what_one_off_counts(said: str, count: int | None) -> None:
+    """'One off an old bender' tells where it came from; 'one off' alone is one piece."""
+    (size,) = read_text(f"50 x 3 tube, 175 CLR. {said}")
+    assert size.quantity == count
