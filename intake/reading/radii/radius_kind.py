@@ -9,6 +9,7 @@ from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import RADIUS_ROLES, Role
 from .side_of_fault import without_faults
+from .within_time import without_times
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("clr", (
@@ -203,7 +204,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
-    around = without_finishes(around)
+    around = without_times(without_finishes(around))
     denied = NO_CENTRE.search(around) is not None
     around = without_faults(NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around)))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
