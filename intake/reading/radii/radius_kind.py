@@ -76,6 +76,11 @@ _REFERS_BACK = (
     "it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured",
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
+_OF_NEED = late_pattern(
+    r"\W*(?:i|we) (?:think|believe|suppose|guess) (?:that )?(?:i|we|you|he|she|they|it|this|that)"
+    r"(?:'d|'ll| will| would| may| might)? (?:also )?(?:need|want|take|order|have|calls? for)\b"
+)
+"""'I think I need one of your mandrels': of the tool, and no remark on the radius."""
 _BRACKET = late_pattern(r"\s*\([^()\d]{1,60}\)")
 DENIED_SIDE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
@@ -265,6 +270,6 @@ def _words_around(layout: Layout, figure: Figure) -> str:
     following = figure.sentence + 1
     if not layout.in_sentence(following):
         remark = layout.sentence_text(following)[:_LONGEST_REMARK]
-        if remark.lstrip().startswith(_REFERS_BACK):
+        if remark.lstrip().startswith(_REFERS_BACK) and not _OF_NEED.match(remark):
             text += " " + remark
     return text
