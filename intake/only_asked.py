@@ -142,6 +142,44 @@ def is_only_curious(text: str) -> bool:
     return _CURIOUS.search(text) is not None and _OF_PRICE.search(text) is None
 
 
+_MADE_BY_YOU = late_pattern(
+    r"\b(?:you|y'all|ye|ya)(?: guys| folks)? (?:made|built|supplied|sent|sold|did)\b"
+    r"|\b(?:our|my|your) (?:\w+ )?mandrel\b|\b(?:unser|euer|ihr|mein) \w{0,12}dorn\b"
+    r"|\bd(?:en|ie) (?:ihr|sie) (?:uns|mir|für uns)\b|\bque vous (?:nous|m['’])|\bvotre mandrin\b"
+    r"|\bque nos (?:hicieron|hicisteis|enviaron|suministraron)\b|\b(?:su|vuestro) mandril\b"
+    r"|\bche ci avete\b|\bil vostro mandrino\b|\bdie (?:jullie|u) (?:voor )?(?:ons|mij)\b"
+    r"|\b(?:jullie|uw) doorn\b",
+    re.IGNORECASE,
+)
+_RUNS_ODDLY = late_pattern(
+    r"\b(?:lub(?:e|ed|ing|ricant|rication)|grease|worn|wears?|wear(?:ing)? out|squeak\w*|squeal\w*"
+    r"|chatter\w*|vibrat\w+|noise|noisy|leaves? (?:a |some )?(?:line|mark|scratch)\w*|loose)\b"
+    r"|\b(?:quietsch\w*|rattert?|vibriert|schmier\w+|verschlissen|verschleiß|abgenutzt|locker)\b"
+    r"|\b(?:grince\w*|vibre|lubrifi\w+|graiss\w+|usée?|usure)\b"
+    r"|\b(?:chirría|rechina|vibra|lubric\w+|gastad[oa]|desgaste)\b"
+    r"|\b(?:cigola|stride|lubrific\w+|usurat[oa]|usura)\b"
+    r"|\b(?:piept|trilt|smer\w+|smeer\w*|versleten|slijtage)\b",
+    re.IGNORECASE,
+)
+_NOTHING_WRONG = late_pattern(
+    r"\b(?:nothing|not|isn['’]t|nichts|rien|nada|niente|niets)(?:['’]s| is)? (?:\w+ )?"
+    r"(?:wrong|complain\w*|falsch|a complaint)\b",
+    re.IGNORECASE,
+)
+
+
+def asks_of_running(text: str) -> bool:
+    """Whether it asks why a mandrel of ours runs as it does, and says that nothing is to be quoted:
+    'it squeaks when it pulls out. Is the link worn? No need to quote anything.'"""
+    return (
+        "?" in text
+        and wants_no_quotation(text)
+        and _MADE_BY_YOU.search(text) is not None
+        and _RUNS_ODDLY.search(text) is not None
+        and _OTHER_BUSINESS.search(_NOTHING_WRONG.sub(" ", text)) is None
+    )
+
+
 def asks_of_delivered(text: str) -> bool:
     """Whether it asks something technical of a mandrel that has come: its plating, its wear.
 

@@ -11,13 +11,20 @@ from .late_pattern import late_pattern
 from .model import Kind, Message, OwnText
 from .not_ours import not_ours
 from .offer_changed import changes_our_offer
-from .only_asked import asks_of_delivered, asks_of_service, is_only_curious, wants_no_quotation
+from .only_asked import (
+    asks_of_delivered,
+    asks_of_running,
+    asks_of_service,
+    is_only_curious,
+    wants_no_quotation,
+)
 from .order_changes import asks_in_its_place, changes_an_order
 from .plainly_elsewhere import plainly_elsewhere
 from .praise import only_praises
 from .quote_lines import subject_prefixes
 from .reading.thread.staying import without_reliance
 from .rolled_for_us import rolled_for_us
+from .sent_back import is_sent_back
 
 __all__ = ["Found", "automatic", "classify"]
 
@@ -136,6 +143,16 @@ _AS_ORDERED = late_pattern(
 """'Run me a repeat of what you made on my order 5512': the order only says what is wanted again."""
 
 
+_TOLD_TO = late_pattern(
+    r"\b(?:told (?:me|us)|said|says|wrote|asked (?:me|us)|sagte?|meinte?|schrieb|a dit|dit|dijo"
+    r"|escribió|ha detto|ha scritto|zei|schreef)(?: (?:just|only|simply|to|for|nur|bloß|seulement"
+    r"|solo|sólo|alleen))*[:,]? ?(?:\"[^\"\d\n]{2,50}\"|“[^”\d\n]{2,50}”|„[^“”\d\n]{2,50}[“”]"
+    r"|«[^»\d\n]{2,50}»)",
+    re.IGNORECASE,
+)
+"""'My boss told me to "order the mandrel"': another's words, and no order of the sender's."""
+
+
 def classify_person(message: Message, own: OwnText, found: Found) -> tuple[Kind, str]:
     """The same for a message that is known not to be automatic."""
     if not own.text.strip() and not own.attachment_texts:
@@ -208,12 +225,20 @@ def _business(text: str) -> float:
 
 def _plainly_other(text: str) -> str:
     """Why a message that names a size is plainly no request, or ''."""
-    return plainly_elsewhere(text) or not_ours(text) or only_praises(text) or changes_an_order(text)
+    return (
+        plainly_elsewhere(text)
+        or not_ours(text)
+        or only_praises(text)
+        or changes_an_order(text)
+        or is_sent_back(text)
+    )
 
 
 def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple[Kind, str]:
     text = _ASKS_TOO.sub("?", _PUT_OFF.sub(r"\g<later>", text))
     text = _AS_ORDERED.sub(r"\g<again>it", text)
+    if not found.sizes:
+        text = _TOLD_TO.sub(" ", text)
     errand = weigh(text, found.sizes, found.tooling_lines, in_files=found.in_files)
     tooling, elsewhere = errand.tooling, errand.elsewhere
     question = _with_answer(errand.question) if found.answered else errand.question
@@ -233,6 +258,8 @@ def _of_person(message: Message, own: OwnText, text: str, found: Found) -> tuple
     if _asks_of_our_offer(errand, question) and not found.sizes:
         return Kind.QUESTION, question.why
     if question.weight and not found.sizes and (asks_of_delivered(text) or asks_of_service(text)):
+        return Kind.QUESTION, question.why
+    if question.weight and asks_of_running(text):
         return Kind.QUESTION, question.why
     if _only_asks(text, found, errand, question):
         return Kind.QUESTION, question.why

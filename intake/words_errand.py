@@ -68,6 +68,12 @@ HABIT = (
     r"|po)\b)|\b(?:do|would|will) (?:i|we) (?:have to|"
     r"need to|must) pay\b|\b(?:could|can|would|will) you (?:post|ship|mail|send) (?:it |one |t"
     r"hem )?to\b",
+    r"\bare (?:you|y'all|ye)(?: guys| folks| lads)? (?:still |also |ever )?(?:open|closed)\b|"
+    r"\b(?:opening|business|office|shop) (?:hours|times)\b|"
+    r"\b(?:habt ihr|haben sie)\b[^.?\n]{0,60}\b(?:offen|geöffnet|auf|zu"
+    r"|geschlossen)\b|\böffnungszeiten\b|\bêtes-vous (?:ouverts?|fermés?)\b|\bhoraires\b|"
+    r"\b(?:abren|están abiertos|horario)\b|\b(?:siete|è) apert[oi]\b|\borari(?:o)? di apertura\b|"
+    r"\b(?:zijn jullie|bent u) (?:open|gesloten|dicht)\b|\bopeningstijden\b",
     r"\b(?:leveren|verzenden|accepteren|sturen) jullie\b|"
     r"\b(?:kan|moet) (?:ik|wij) (?:met \w+ |vooraf )?betalen\b|"
     r"\b(?:accepteert|levert|doet|maakt|verzendt) u\b|\b(?:skickar|levererar|tar|gör) ni\b|\bczy "

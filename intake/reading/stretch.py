@@ -44,7 +44,7 @@ from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
 from .picking.places_there import set_places_aside
-from .radii.centres_again import join_centres
+from .radii.centres_again import join_centres, join_diameters
 from .radii.form_radius import doubt_forms
 from .radii.on_radius import hear_on_radius
 from .radii.other_side import set_other_sides_aside
@@ -202,6 +202,7 @@ def _read(
     set_other_sides_aside(layout)
     refine_radii(layout)
     join_centres(layout)
+    join_diameters(layout)
     join_radii(layout)
     doubt_radii(layout)
     doubt_sides_asked(layout, sides_asked)

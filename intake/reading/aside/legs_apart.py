@@ -14,7 +14,8 @@ _CENTRES = whole_words(
 )
 _LEGS = whole_words(
     "legs? | arms? | straights? | branches? | branche | schenkeln? | rami | ramas | patas | poten",
-    "benen | u-?bends? | u-?bogen | 180 | return bends? | hairpins? | épingles? | haarnadel\\w*",
+    r"benen | u-?bends? | u-?bogen | 180(?!\s?mm|[.,]\d) | return bends? | hairpins?",
+    r"épingles? | haarnadel\w*",
     "forcin[ae] | horquillas? | haarspeld\\w* | rohrschlangen?",
 )
 _APART_AFTER = late_pattern(

@@ -13,6 +13,7 @@ from ..naming.as_drawn import is_radius_as_drawn
 from ..naming.bores import RADIUS_WORD, hear_bores
 from ..naming.called_behind import called_behind
 from ..radii.across_bend import across_bend, is_own_radius, signed_diameter
+from ..radii.across_words import CALLED_RADIUS
 from ..radii.inside_of_die import inside_of_die
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import any_of, whole_words
@@ -218,7 +219,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         and not _leads_on(layout, figure, after, edge.end())
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
-    if is_apart(layout, figure, before, after) and is_of_legs(layout, figure):
+    called = CALLED_RADIUS.search(before)
+    if not called and is_apart(layout, figure, before, after) and is_of_legs(layout, figure):
         return "centres"
     if ON_CENTRE.match(after) and (RETURNS.search(after) or RETURNS.search(before)):
         return "centres"

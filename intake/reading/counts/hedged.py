@@ -1,4 +1,5 @@
-"""Counts of mandrels beside which the sender guesses: 'just one I think he wants', 'maybe 2'.
+"""Counts of mandrels beside which the sender guesses: 'just one I think he wants', 'maybe 2'; or
+between two of which nothing is settled: 'need 1 maybe 2'.
 
 And a count on a line of its own behind the bare word: 'mandrel 1' at the end of a list of labels.
 """
@@ -69,6 +70,28 @@ _BEHIND = late_pattern(
     rf"(?<![\w.,/x×]){_N}{_NO_SIZE}{_PIECE}?(?:\s(?:will|should|would|does|please|for us|for now))?"
     rf"[,(\s-]{{1,3}}{_GUESS}(?:\s(?:that\s)?{_PERSON}\s{_WISH}|\s?(?=[.,;!?)\n]|$))"
 )
+_MAYBE = any_of(
+    "maybe | perhaps | possibly | poss | probably | might be | could be | vielleicht | eventuell",
+    "evtl\\.? | ggf\\.? | womöglich | möglicherweise | peut-être | éventuellement | quizás?",
+    "tal vez | a lo mejor | posiblemente | forse | magari | eventualmente | misschien | eventueel",
+)
+_WANTS = any_of(
+    r"(?:need|needs|want|wants|take|get|order|buy|qty|quantity)(?: (?:is|just|only|about|of|for))?"
+    r"[:\s]",
+    r"(?:brauche?n?|bräuchten?|nehmen?|bestellen?|benötigen?)(?: (?:wir|ich|davon|nur|ca\.?))*\s",
+    r"(?:faut|faudrait|prends|prendrons|voudrais|besoin d[e'])\s? | (?:necesit|querr?)\w+\s",
+    r"(?:hacen? falta|serv(?:e|ono)|serviranno|vorrei|vorremmo|prendo|prendiamo)\s",
+    r"(?:er|hebben|wil|willen|bestel\w*|graag)\s",
+    r"(?:^|[.!?\n]\s?)",
+)
+_MORE = rf"(?:{'|'.join(_WORDS)}|\d{{1,2}}(?![\d.,/]*\d))(?!\w)"
+_ONE_OR_MORE = late_pattern(
+    rf"(?:{_WANTS})(?P<count>\d{{1,2}}(?![\d.,/]*\d)|(?:{'|'.join(_WORDS)}|einen|un|uno|een|één)"
+    rf"(?!\w)){_NO_SIZE}{_PIECE}?(?:\s(?:nodig|davon|of them|please|bitte))?"
+    rf"(?:[,(\s]{{1,3}}(?:(?:or|and|oder|und|ou|et|o|y|e|of|en)\s)?{_MAYBE}\s(?:even |auch )?"
+    rf"|\s(?:or|oder|ou|o|of)\s)(?P<more>{_MORE}){_NO_SIZE}{_PIECE}?(?=\s?(?:[.,;!?)\n]|$))"
+)
+"""The first is stated, and both are readings."""
 _PRONOUN = late_pattern(
     r"\b(?:the|this|that|which|another|other|first|last|next|an?|odd|strange|unusual|weird|funny|daft"
     r"|silly|cheeky|stupid|easy|simple|quick|short|long|small|little|big|tricky|hard|difficult"
@@ -84,6 +107,7 @@ def with_counts_guessed(requests: Sequence[SizeRequest], text: str) -> list[Size
     words = text.casefold().replace("’", "'")
     if len(requests) == 1 and requests[0].quantity is None:
         requests = [requests[0].model_copy(update={"quantity": _on_a_line(words)})]
+    requests = _with_one_or_more(requests, words)
     guessed = {
         _value(found["count"])
         for pattern in (_AHEAD, _BEHIND)
@@ -91,6 +115,29 @@ def with_counts_guessed(requests: Sequence[SizeRequest], text: str) -> list[Size
         if found["count"] != "one" or not _PRONOUN.search(words[: found.start("count")][-_NEAR:])
     }
     return [_doubted(request) if request.quantity in guessed else request for request in requests]
+
+
+def _with_one_or_more(requests: Sequence[SizeRequest], words: str) -> Sequence[SizeRequest]:
+    """'Need 1 maybe 2' goes for every size that is asked for so many times, or whose count was not
+    read."""
+    said = {(_several(f["count"], 1), _several(f["more"], 0)) for f in _ONE_OR_MORE.finditer(words)}
+    if len(said) != 1:
+        return requests
+    (least, most) = said.pop()
+    if not least < most:
+        return requests
+    doubt = Doubt(field="quantity", readings=(str(least), str(most)), why=_WHY)
+    return [
+        request.model_copy(update={"quantity": least, "doubts": (*request.doubts, doubt)})
+        if request.quantity in (None, least, most) and not request.doubt_on("quantity")
+        else request
+        for request in requests
+    ]
+
+
+def _several(count: str, article: int) -> int:
+    """As ``_value``, where an article may stand: 'einen, vielleicht zwei'."""
+    return int(count) if count.isdecimal() else w.COUNTS.get(count, article)
 
 
 def _value(count: str) -> int:

@@ -67,13 +67,13 @@ def written_days(calendar: Calendar) -> list[Written]:
     while at < size:
         last = found[-1] if found else None
         written = calendar.at(at) if calendar.may_begin(at) else None
-        written = written or bare_number(calendar.words, at, last)
+        written = written or bare_number(calendar.words, at, last, calendar.sent_on)
         written = written or so_long_before(calendar.words, at, last)
         if written is None:
             at += 1
             continue
         at = written.end
-        written = of_that_month(calendar.words, written, last)
+        written = of_that_month(calendar.words, written, last, calendar.sent_on)
         written = shifted(calendar.words, written, calendar.sent_on)
         if written is None:
             continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ..radii.tied import names_at, names_of
+from ..radii.tied_names import called_most, names_at, names_of
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
@@ -80,8 +80,8 @@ def _meant(
     names = names_at(layout, at)
     if not names:
         return []
-    called = [n for n, tube in enumerate(tubes) if tube and names & names_of(layout, tube)]
-    return called if len(called) == 1 else []
+    called = called_most([names_of(layout, tube) if tube else frozenset() for tube in tubes], names)
+    return [] if called is None else [called]
 
 
 def _behind(layout: Layout, at: int, by_token: dict[int, Figure]) -> Figure | None:

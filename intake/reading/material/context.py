@@ -60,13 +60,18 @@ _SIZE_CUE = late_pattern(
     r"x)\b[\s.:#=-]{0,3}$",
     re.I,
 )
-# '1.500 x .065 1020 on a 4.500 CLR'
+# '1.500 x .065 1020 on a 4.500 CLR', also set in columns: '.120 wall     1018     CLR 4.000'
 _AFTER_WALL = late_pattern(
-    r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:thick\s)?(?:wall|wt)\.?,?\s$"
+    r"(?<![\d.,])[.,]\d{2,4}[\"']?\s?(?:thick\s)?(?:wall|wt)\.?,?\s[ \t]{0,12}$"
+    r"|(?<![\d.,])[.,]\d{2,4}[\"']?(?:\s(?:wall|wt))?[ \t]{2,12}$"
     r"|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twenty|thirty|forty|fifty|sixty|seventy"
     r"|eighty|ninety)\s(?:thick\s)?(?:wall|wt)\s$"
-    r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s$",
+    r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s[ \t]{0,12}$",
     re.I,
+)
+# All seamless 1010; 3/4 x .065 welded 1010.
+_MADE = late_pattern(
+    r"\b(?:seamless|welded|smls|erw|hrew|crew|cds|annealed|normali[sz]ed)\s$", re.I
 )
 # '38 x 2 mm, 347, radius 76'; where no radius follows, the number may be one.
 _AFTER_WALL_MM = late_pattern(r"\d\s?[xX*]\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s?mm)?[,;/]\s?$")
@@ -76,7 +81,10 @@ _RADIUS_FOLLOWS = late_pattern(
     re.I,
 )
 # Stainless, carbon, alloy and aluminium numbers; 110 or 625 there would be a count or a length.
-_NUMBER_AFTER_WALL = late_pattern(r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d")
+_NUMBER_AFTER_WALL = late_pattern(
+    r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d|300[34]|86[23]0"
+)
+_CARBON_STEEL = late_pattern(r"10[0-4]\d")
 _ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}[\s-]?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
 _OF_TUBE = late_pattern(r"(?:outside|outer|tube)\s$", re.I)
 
@@ -87,7 +95,7 @@ def strength_here(text: str, start: int, end: int, strength: Strength) -> Streng
     '304' in '304.8', '304 mm', '724-304-0190', '$304' or '304 Main Street' is none; after 'ext',
     'radius' or 'x' it counts only beside a material of the same family. After '1.5 OD' it is one.
     """
-    before, after = text[max(0, start - 24) : start], text[end : end + 80]
+    before, after = text[max(0, start - 32) : start], text[end : end + 80]
     return _strength(before, text[start:end], after, strength)
 
 
@@ -107,6 +115,8 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
     if _NO_GRADE_BEFORE.match(after) or _BEFORE_STREET.match(after):
         return None
     if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
+        return "bare"
+    if _CARBON_STEEL.fullmatch(written) and _MADE.search(before):
         return "bare"
     if (
         _NUMBER_AFTER_WALL.fullmatch(written)

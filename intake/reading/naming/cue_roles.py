@@ -18,6 +18,8 @@ from .place_tests import is_thin, opens_list, opens_tube
 
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
 """Roles that give way to a word that measures."""
+_APART_OR_RADIUS = "the radius, or the distance between the centres of the legs?"
+_PLAIN_RADIUS: frozenset[Role] = frozenset({"clr", "radius"})
 _BENT = word_set(
     "bent bend rolled roll formed form curved coiled wound gebogen cintré curvado curvato"
 )
@@ -160,6 +162,12 @@ def _choose(
         left = None
     if right is not None and not fits(figure, right.cue):
         right = None
+    if right is not None and right.cue.role == "centres":
+        named = left is not None and left.cue.role in _PLAIN_RADIUS
+        if named and layout.tokens[right.token].text != "hart op hart":
+            figure.notes.append(_APART_OR_RADIUS)
+        if named or figure.unit == "D":
+            return left  # "straal 180 mm hart op hart van de buis"
     if left is not None and right is not None:
         weak_left, weak_right = left.cue.role in _WEAK, right.cue.role in _WEAK
         if weak_left != weak_right:

@@ -47,6 +47,18 @@ _MEASURED = late_pattern(
 _BACK = 48
 _DENIED_WITHIN = 120
 """Characters behind a size in which 'it's tube, not pipe' speaks of it."""
+REAL_D = "times the real OD"
+_SAYS_D = late_pattern(
+    r"(?<![\d.,])\b(?:d\s?(?:=|:)|(?:d|das d|le d|la d|el d)\s(?:is|being|means?|here is|ist"
+    r"|meint|est|es|è|sendo|siendo|étant|essendo))\s?(?:(?:the|der|le|la|el|il|de|always|hier|here)\s)*"
+    r"(?:actual|real|true|outside|outer|external|o\.?d\b|(?:tube|pipe)\s(?:od|outside)|\w*au(?:ß|ss)en"
+    r"|tatsächlich|wirklich|diam[èe]tre ext|diámetro ext|diametro est|(?:werkelijke )?buiten)"
+    r"|\b(?:actual|real|true)\s(?:pipe\s|tube\s|outside\s|outer\s)?(?:od|o\.d|dia(?:meter)?)\b"
+    r"|(?:[x×*]|times|mal|fois|veces|volte|keer|maal)\s?(?:(?:the|den|dem|der|de|le|el|il|lo)\s)*"
+    r"(?:(?:tube |pipe )?outside dia|outer dia|\w*au(?:ß|ss)endurchm|buitendiam|diam[èe]tre ext"
+    r"|diámetro ext|diametro est)"
+)
+"""'5D where D = actual outside diameter'."""
 _SWG = late_pattern(r"\bs\.?w\.?g\b")
 
 
@@ -57,6 +69,10 @@ def note_names(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.unit == "sch" and _is_denied(figure, denials):
             figure.give("noise", "cue")  # "It's sch 40 right? No. It's tube, not pipe"
+    times = [figure for figure in layout.figures if figure.role == "times_d"]
+    if times and _SAYS_D.search(layout.text.casefold()):
+        for figure in times:
+            figure.notes.append(REAL_D)
     measured = {figure.number.value for figure in layout.figures if _is_measured(layout, figure)}
     scheduled = any(figure.unit == "sch" and figure.role != "noise" for figure in layout.figures)
     for figure in layout.figures:

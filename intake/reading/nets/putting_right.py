@@ -59,14 +59,18 @@ def _one_for_each(layout: Layout, first: Group, second: Group, slot: Slot) -> bo
 
 def _left_wrong(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I gave you the wrong radius, it is 5': the figure that puts it right is in no size."""
-    held = {f.index: f for group in groups for figures in group.slots.values() for f in figures}
-    stated = {f.number.value for f in held.values()} if len(groups) == 1 else set()
+    slots = [figures for group in groups for figures in group.slots.values()]
+    held = {f.index for figures in slots for f in figures}
+    said = [(figures[0].number.value, figures[0].unit) for figures in slots]
     loose = [
         f
         for f in layout.figures
-        # "It is not .065 but .083. All in one place: 1-7/8 x .083": told anew in the size
-        if f.index not in held and f.number.value not in stated and _is_loose(f)
-    ]
+        if f.index not in held
+        and _is_loose(f)
+        and not any(
+            value == f.number.value and (unit or f.unit) == (f.unit or unit) for value, unit in said
+        )
+    ]  # "It's not .083, it's .095. So: 1.625 OD, .095 wall"
     wrong = {s for f in loose for s in (f.sentence, f.sentence - 1) if layout.says(s, PUTS_RIGHT)}
     alone = any(f.corrects and is_alone(layout, f) for f in loose)  # "Oops no. It is 4."
     if alone or any(f.sentence in wrong or f.sentence - 1 in wrong for f in loose):

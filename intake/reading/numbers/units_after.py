@@ -11,11 +11,14 @@ from ..text.patterns import any_of, word_set
 from .counted_thousands import counts_thousands
 from .numbers import Number
 
+_OF_TUBES = (
+    r"(?:(?:of|the|le|el|il|de|der|den|dem|het|o|tube|pipe|outside|outer|actual|real|true|external"
+    r"|wirkliche[nrs]?|tatsächliche[nrs]?|reale[nr]?|werkelijke|echte)\s){0,4}"
+)
 _TIMES_D = any_of(
-    r"x\s?(?:the\s)?(?:tube\s|outside\s|outer\s)? | \*\s?",
+    rf"x\s?{_OF_TUBES} | \*\s?{_OF_TUBES}",
     r"-?\s?fach(?:e[nrs]?)?\s(?:(?:des|vom|der)\s)?",
-    r"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s"
-    r"(?:(?:of|the|le|el|il|de|der|den|o)\s)?(?:tube\s|pipe\s|outside\s)?",
+    rf"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s{_OF_TUBES}",
 )
 _DIAMETER = any_of(
     r"(?:rohr)?(?:au(?:ß|ss)en)?durchmessers? | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b | da\b",

@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from ...late_pattern import late_pattern
-from ..radii.tied import names_of, words_back
+from ..radii.tied_names import names_of, words_back
 from ..radii.tied_picked import picked_alone
 from ..sizes.groups import Group
 from ..text.figures import Layout

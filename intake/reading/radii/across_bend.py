@@ -22,6 +22,7 @@ from .across_words import (
     BENDS_IT,
     BENT_THING,
     BETWEEN_BENDS,
+    CALLED_RADIUS,
     CENTRE,
     DIAMETER_AFTER,
     DIAMETER_BEFORE,
@@ -102,6 +103,8 @@ def is_own_radius(before: str, after: str) -> bool:
 
 def _between_middles(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:
     """'120 mm from the middle of the tube on one side to the middle of the tube on the other'."""
+    if CALLED_RADIUS.search(before):
+        return None  # "de straal is 180 mm hart op hart van de buis"
     spans = MIDDLE_TO_MIDDLE.match(after) or MIDDLE_TO_MIDDLE_BEFORE.search(before)
     return "centres" if spans and _speaks_of(layout, figure, ROUND_THING, LEGS) else None
 

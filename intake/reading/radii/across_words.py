@@ -10,7 +10,8 @@ from ..text.patterns import any_of, whole_words
 _UNIT = r"^\W{0,3}(?:mm|cm|in|inch(?:es)?)?\W{0,2}\s*"
 _RINGS = any_of(
     "rings? | loops? | circles? | coils? | hairpins? | return bends? | half[- ]circles?",
-    r"semi-?circles? | half[- ]rounds? | crooks? | u-?\s?bends? | 180s? | 180 deg\w* bends?",
+    r"semi-?circles? | half[- ]rounds? | crooks? | u-?\s?bends? | 180s?(?!\s?mm|[.,]\d)"
+    r" | 180 deg\w* bends?",
     "ringe? | ringes | schlaufen? | bügels? | reifen | kreis\\w* | halbkreis\\w* | u-?bogen",
     "rohrschlangen? | haarnadel\\w* | wendeln?",
     "anneaux? | boucles? | cerceaux? | cercles? | épingles? | spires? | demi-cercles?",
@@ -43,7 +44,8 @@ LEGS = whole_words(
     "sidor | ben | ramion\\w* | schenkelabstand | schenkelweite",
 )
 A_U = late_pattern(
-    r"\bu (?:of|is|measures|shape)|\bu-(?:shape[ds]?|form\w*|bow|profil\w*)\b|\b180\b"
+    r"\bu (?:of|is|measures|shape)|\bu-(?:shape[ds]?|form\w*|bow|profil\w*)\b"
+    r"|\b180\b(?!\s?mm|[.,]\d)"
     r"|\b(?:the|an?|of|each|this|one|every|as|en|a|in)\su\b"
 )
 LEG_CENTRES = late_pattern(r"\bschenkelabstand\b|\bleg spacing\b")
@@ -253,6 +255,10 @@ NAMED_RADIUS = late_pattern(
 )
 """A radius with its figure."""
 RADIUS_WORD = late_pattern(r"radi(?:us|i)\b|\bclr\b|\brayon|\braggi|\bradio\b|\bstraal")
+CALLED_RADIUS = late_pattern(
+    r"(?:radius|\bclr|\brayon|\braggio|\bradio|straal)\b(?:\s(?:of|is|are|must|should|be|ist|soll|muss"
+    r"|beträgt|est|es|è|de|di|van|von|moet|zijn|bedraagt))*[\s:=]*$"
+)
 OWN_RADIUS_AFTER = late_pattern(
     _UNIT + r"(?:cent(?:re|er)(?:\s?line)?\s|bend(?:ing)?\s|mean\s)?(?:clr|c\.l\.r\.?|radius|rad)\b"
 )

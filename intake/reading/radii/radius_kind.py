@@ -9,6 +9,7 @@ from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import RADIUS_ROLES, Role
 from .side_of_fault import without_faults
+from .within_time import without_times
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
     ("clr", (
@@ -75,6 +76,11 @@ _REFERS_BACK = (
     "it is", "it's", "its ", "that is", "that's", "this is", "we suppose", "i think", "measured",
     "i believe", "we think", "don't know if", "not sure if", "das ist", "c'est",
 )  # fmt: skip
+_OF_NEED = late_pattern(
+    r"\W*(?:i|we) (?:think|believe|suppose|guess) (?:that )?(?:i|we|you|he|she|they|it|this|that)"
+    r"(?:'d|'ll| will| would| may| might)? (?:also )?(?:need|want|take|order|have|calls? for)\b"
+)
+"""'I think I need one of your mandrels': of the tool, and no remark on the radius."""
 _BRACKET = late_pattern(r"\s*\([^()\d]{1,60}\)")
 DENIED_SIDE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein)\s(?:(?:to|on|the|l|à|all|al|von|van|am)['’\s]\s?){0,2}"
@@ -203,7 +209,7 @@ def refine_radii(layout: Layout) -> None:
 
 
 def _refine(figure: Figure, around: str) -> None:
-    around = without_finishes(around)
+    around = without_times(without_finishes(around))
     denied = NO_CENTRE.search(around) is not None
     around = without_faults(NO_CENTRE.sub(" ", DENIED_SIDE.sub(" ", around)))
     kinds = [kind for kind, words in _KINDS if any(word in around for word in words)]
@@ -264,6 +270,6 @@ def _words_around(layout: Layout, figure: Figure) -> str:
     following = figure.sentence + 1
     if not layout.in_sentence(following):
         remark = layout.sentence_text(following)[:_LONGEST_REMARK]
-        if remark.lstrip().startswith(_REFERS_BACK):
+        if remark.lstrip().startswith(_REFERS_BACK) and not _OF_NEED.match(remark):
             text += " " + remark
     return text

@@ -7,9 +7,9 @@ from ..sizes.groups import Group, slot_of
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import RADIUS_ROLES, Role
-from ..text.tokens import Token
 from .tied_first import find_first_ties
 from .tied_items import find_item_ties
+from .tied_names import ARTICLES, FOR, LINKING, REACH, called_most, names_at, names_of, words_back
 from .tied_onward import find_onward
 from .tied_pairs import find_pairs
 from .tied_picked import picked_before
@@ -18,31 +18,8 @@ from .tied_ranks import find_rank_ties
 Ties = list[tuple[Figure, Figure]]
 """A radius or a wall, and the OD that it goes with."""
 
-_LINKING = word_set(
-    "is are : = - on at gets takes uses with has of goes go sits runs ist sind bekommt mit auf est"
-)
-_LINKING |= word_set(
-    "sont sur avec à es son con en è sono su met op zijn a an the in inch geht kommt va pasa gaat"
-)
 _HAS = word_set("er hat tiene heeft ha runs wants needs un una une een ein einen")
-_ARTICLES = word_set("the our my a an der die das den dem le la les el los il lo i de het un une")
-_FOR = word_set("for on pour für per para voor bei sur")
 _IS = word_set("is takes gets uses ist bekommt est es è krijgt")
-_NO_NAMES = word_set(
-    """and or but with for the mandrel mandrels tooling tool need want quote price have run bend
-    both all each same one ones two three that this it them these those also then please size
-    sizes tube tubes tubing pipe od wall radius die dies centerline centreline centre center
-    inside outside und oder mit für dorn dorne rohr bitte alle beide et ou avec pour mandrin
-    tous y o con para mandril e per mandrino tutti en of met voor doorn first second other new
-    old qty pcs is are on at our my your we i you they he she was were be been not no x by in mm
-    inch inches steel stainless aluminum aluminium dom erw hrew standard min max about approx
-    around only just"""
-)
-_MAY_BE_NAMES: frozenset[Role] = frozenset({"label", "noise", "bend_dia"})
-_SHORTEST = 3
-_REACH = 4
-"""Tokens between a name and the figure or word that it belongs to."""
-
 
 _MOST_TUBES = 60
 """Of longer lists nobody says in prose which radius is whose."""
@@ -86,7 +63,7 @@ def _told_before_radii(layout: Layout, tubes: list[Figure]) -> list[Figure]:
 
 def _names_material(layout: Layout, figure: Figure) -> bool:
     """'304 for the 1.5', 'das 38er ist 1.4301': an OD said again, with nothing but a material."""
-    near = layout.tokens_before(figure, _REACH) + layout.tokens_after(figure, _REACH)
+    near = layout.tokens_before(figure, REACH) + layout.tokens_after(figure, REACH)
     after, before = layout.after(figure), layout.before(figure)
     whole = after is not None and (after.link == "times" or after.is_gauge or after.role == "wall")
     held = [f for f in (before, after) if f is not None and f.sentence == figure.sentence]
@@ -150,7 +127,7 @@ def _is_pointed_at(layout: Layout, figure: Figure) -> bool:
     before, after = layout.tokens_before(figure, 1), layout.tokens_after(figure, 1)
     if after and after[0].text in _IS:
         return True
-    return bool(before) and before[0].text in _ARTICLES | _FOR
+    return bool(before) and before[0].text in ARTICLES | FOR
 
 
 def _leads_to_radius(layout: Layout, figure: Figure) -> bool:
@@ -166,7 +143,7 @@ def _leads_to_radius(layout: Layout, figure: Figure) -> bool:
         return False
     between = [token for token in layout.between(figure, radius) if token.kind != "gap"]
     roles = {cue.role for token in between for cue in token.cues}
-    plain = all(token.text in _LINKING | _HAS or token.cues for token in between)
+    plain = all(token.text in LINKING | _HAS or token.cues for token in between)
     return bool(between) and plain and roles <= RADIUS_ROLES
 
 
@@ -176,7 +153,7 @@ def _radius_before(layout: Layout, pointer: Figure) -> Figure | None:
     if radius is None or radius.sentence != pointer.sentence or not _is_radius(radius):
         return None
     words = [t.text for t in layout.between(radius, pointer) if t.kind not in ("cue", "gap")]
-    said = bool(words) and words[0] in _FOR and set(words) <= _FOR | _ARTICLES
+    said = bool(words) and words[0] in FOR and set(words) <= FOR | ARTICLES
     return radius if said else None
 
 
@@ -214,10 +191,11 @@ def _by_name(layout: Layout, tubes: list[Figure]) -> Ties:
         if role is None or figure.row is not None:
             continue
         names = names_at(layout, figure.token) | picked_before(layout, figure)
-        meant = [tube for tube, own in called if own & names and tube.index < figure.index]
-        if len(meant) == 1 and not _has_own(layout, meant[0], tubes, figure, ties):
+        before = [(tube, own) for tube, own in called if tube.index < figure.index]
+        at = called_most([own for _, own in before], names)
+        if at is not None and not _has_own(layout, before[at][0], tubes, figure, ties):
             figure.role = role
-            ties.append((figure, meant[0]))
+            ties.append((figure, before[at][0]))
     return ties
 
 
@@ -228,80 +206,10 @@ def _radius_role(layout: Layout, figure: Figure, ties: Ties) -> Role | None:
         return figure.role
     if figure.role is not None or not figure.is_measure:
         return None
-    for token in words_back(layout, figure.token - 1)[:_REACH]:
+    for token in words_back(layout, figure.token - 1)[:REACH]:
         cue = next((cue for cue in token.cues if cue.side != "after"), None)
         if cue is not None and cue.role in RADIUS_ROLES:
             return cue.role
     last = ties[-1][0] if ties else None
     goes_on = last is not None and last.index == figure.index - 1
     return last.role if goes_on and last is not None and last.sentence == figure.sentence else None
-
-
-def names_of(layout: Layout, tube: Figure) -> frozenset[str]:
-    """What a tube is called right before it, 'main hoop is', or right behind its figures."""
-    begin = tube.token - 1
-    names = _last_name(words_back(layout, begin))
-    end = tube
-    after = layout.after(end)
-    while (
-        after is not None and after.sentence == tube.sentence and after.role in ("wall", "schedule")
-    ):
-        end, after = after, layout.after(after)
-    return names | _next_name(layout, end.token + 1)
-
-
-def names_at(layout: Layout, at: int) -> frozenset[str]:
-    """What a token is said to belong to: 'the hoop die is 6', '85 for the handrail'."""
-    return _last_name(words_back(layout, at - 1)) | _next_name(layout, at + 1)
-
-
-def words_back(layout: Layout, at: int) -> list[Token]:
-    """The tokens before a place, back to a figure or the end of a clause."""
-    found: list[Token] = []
-    while at >= 0 and layout.tokens[at].kind not in ("number", "line", "para", "block"):
-        if layout.tokens[at].text in (",", ";", ".", "!", "?", ")"):
-            break
-        found.append(layout.tokens[at])
-        at -= 1
-    return found
-
-
-def _last_name(back: list[Token]) -> frozenset[str]:
-    """The name that ends a clause, over 'is', 'die', 'radius'; the tokens come last first."""
-    for token in back[: _REACH + 1]:
-        if _is_passed(token) or token.text in _LINKING:
-            continue
-        return _name(token)
-    return frozenset()
-
-
-def _is_passed(token: Token) -> bool:
-    """Whether a token says what a figure is: 'radius', 'die'; a 'handrail' is a name."""
-    roles = {cue.role for cue in token.cues}
-    return bool(roles) and (not roles <= _MAY_BE_NAMES or token.text in _NO_NAMES)
-
-
-def _next_name(layout: Layout, at: int) -> frozenset[str]:
-    """The name behind figures: '1.5 x .065 for the hoop', '1.5 x .065 hoops'."""
-    for token in layout.tokens[at : at + _REACH]:
-        if (
-            _is_passed(token)
-            or token.kind == "material"
-            or token.text in _FOR
-            or token.text in _ARTICLES
-        ):
-            continue
-        return _name(token)
-    return frozenset()
-
-
-def _name(token: Token) -> frozenset[str]:
-    word = token.text
-    if (
-        token.kind not in ("word", "cue")
-        or len(word) < _SHORTEST
-        or word in _NO_NAMES
-        or not word.isalpha()
-    ):
-        return frozenset()
-    return frozenset((word[:-1] if word.endswith("s") else word,))

@@ -8,9 +8,26 @@ from re import Pattern
 
 from ...late_pattern import late_pattern
 from ..text.figures import LISTED, Figure, Layout
-from ..text.patterns import whole_words
+from ..text.patterns import any_of, whole_words
 
+_COMMA_LOST = any_of(
+    r"(?:decimals?|(?:decimal )?points?|commas?|dots?)(?: (?:is|are|was|were|went|got))? (?:missing"
+    r"|lost|left out|dropped|forgotten)",
+    r"(?:forgot|missed|missing|lost|dropped|left out|omitted) (?:the |a |my )?(?:decimals?|commas?"
+    r"|(?:decimal )?points?|dots?)",
+    r"fehl(?:t|en|te|ten) (?:\w+ )?(?:das |die |ein )?(?:kommas?|dezimalpunkte?)",
+    r"kommas? (?:vergessen|fehl(?:t|en)|verrutscht|verloren|vertauscht)",
+    r"manqu(?:e|ent|ait) (?:la|les|une|des) virgules? | oublié (?:la|les|une) virgules?",
+    r"virgules? oubliées? | faltan? (?:la|las|el|los) (?:comas?|puntos?)",
+    r"olvid\w+ (?:la|las|el|los) (?:comas?|puntos?)",
+    r"manca(?:no)? (?:la|le|il|i) (?:virgol[ae]|punt[oi]) | dimenticato (?:la|le|il) (?:virgol[ae]"
+    r"|punto)",
+    r"komma'?s? (?:ontbreekt|ontbreken|vergeten|mist) | ontbreekt (?:de|een) komma",
+)
+"""'There the commas are missing: 25,0 x 2,0': put right, though 'forgot' may add."""
 _CORRECTION = whole_words(
+    _COMMA_LOST,
+    r"(?<![\w,] )(?<!-)ups(?=[,!]) | upps | hoppla | huch | oups | ops(?=[,.!: ]) | oeps",
     r"(?<![a-z] )no(?=, (?:\d|\.\d))",
     r"(?:sorry|oh|ah|oops|whoops|er|um|erm),? (?:no|nope|nee|nein)(?=[,.:]? \W?\.?\d)",
     r"(?:désolée?|scus[ai]|perdona|perdone),? non?(?=[,.:]? \W?\.?\d)",
@@ -78,6 +95,7 @@ _WEAK = whole_words(
     r"dat klopt niet | (?:ik heb me|heb me) vergist | verkeerde (?:straal|wanddikte|maat|diameter)",
 )
 """What often corrects, and as often goes on to another tube: 'but we use 1.75 x .095 on gates'."""
+_COMMA = whole_words(_COMMA_LOST)
 _ADDS = whole_words(
     "and (?:what|how) about | also | another | add | adding | plus | additional",
     "additionally | forgot | in addition",
@@ -134,7 +152,7 @@ def _adds(layout: Layout, sentence: int, place: int | None) -> bool:
     """Whether the words before the next figure add something, from the mark on if there is one."""
     begin = layout.sentence_start(sentence) if place is None else place
     after = next((f.start for f in layout.in_sentence(sentence) if f.start >= begin), begin)
-    return _ADDS.search(layout.words(begin, after)) is not None
+    return _ADDS.search(_COMMA.sub(" ", layout.words(begin, after).casefold())) is not None
 
 
 def _names_another(layout: Layout, figures: Sequence[Figure], start: int) -> bool:

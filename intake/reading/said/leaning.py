@@ -19,6 +19,9 @@ _LIKELIER = any_of(
     "creo que | supongo que | seguramente | probablemente | más bien | lo más seguro",
     "credo | penso | probabilmente | sicuramente | più probabile",
     "ik denk | ik geloof | waarschijnlijk | vermoedelijk | eerder",
+    "please (?:use|go with|assume|take|work with|quote|price)",
+    r"(?:bitte|rechnen sie|rechnet) (?:erst ?mal |erst einmal |vorerst |vorläufig |zunächst )?mit",
+    "comptez | prenez | calculen con | consideren | considerate | calcolate | reken voorlopig met",
 )
 _FILLERS = (
     r",?\s(?:(?:it|that|this|it's|it is|that's|is|the|wall|tube|of|es|ist|c'est|le|la|que|sia"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from ....rules import standards
-from ..naming.pipes import CONDUIT, COPPER, PIPE
+from ..naming.pipes import CONDUIT, COPPER, PIPE, REAL_D
 from ..text.figures import Figure
 from .sizing import Sizing
 from .values import readings
@@ -54,8 +54,9 @@ def doubt_nominal(size: Sizing) -> None:
     if not nominal:
         return
     if size.radius_role == "times_d" and best.clr is not None and size.lengths["clr"] is not None:
+        sure = any(REAL_D in figure.notes for figure in size.slots.get("clr", ()))
         od, name = standards.pipe_od_mm(nominal), _INCH * _inches_of(nominal)
-        if od is not None and abs(od - name) > name * Decimal("0.01"):
+        if not sure and od is not None and abs(od - name) > name * Decimal("0.01"):
             why = "D of nominal pipe: times the real OD or times the nominal size?"
             size.doubt("clr", why, best.clr.mm * name)
     if len(figures) == 1 and figures[0].role == "dn" and size.schedule is None:

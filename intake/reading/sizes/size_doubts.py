@@ -8,7 +8,7 @@ from decimal import Decimal
 from ....rules import standards
 from ....rules.request import LENGTH_FIELDS
 from ..naming.chain_parts import BORE_OR_SIDES, LOST_DECIMAL
-from ..naming.pipes import CONDUIT, COPPER, PIPE
+from ..naming.pipes import CONDUIT, COPPER, PIPE, REAL_D
 from ..radii.across_bend import BETWEEN_LEGS
 from ..radii.inside_of_die import OF_DIE
 from ..text.figures import Figure
@@ -47,7 +47,7 @@ _WHY = {
     "range": "given as a range: its ends are read as two requests",
     "choice": "two values offered",
 }
-_NO_DOUBT = frozenset({"same", "swg", "sheet", PIPE, COPPER, CONDUIT})
+_NO_DOUBT = frozenset({"same", "swg", "sheet", PIPE, COPPER, CONDUIT, REAL_D})
 """Notes that say how a figure is read."""
 
 

@@ -145,7 +145,13 @@ SIZE_CUES: CueWords = (
         alla fibra neutra | sulla fibra neutra | alla linea neutra | a la fibra neutra |
         a la línea neutra | to the neutral axis | on the neutral axis | at the neutral axis |
         zur neutralen faser | in der neutralen faser | auf der neutralen faser |
-        op de neutrale lijn | in de neutrale lijn
+        op de neutrale lijn | in de neutrale lijn | in the neutral axis | in neutral axis |
+        on the neutral line | at the neutral line | in the neutral line | auf der neutralen achse |
+        in der neutralen achse | zur neutralen achse | sull'asse neutro | all'asse neutro |
+        in asse neutro | en el eje neutro | al eje neutro | sur l'axe neutre | à l'axe neutre |
+        op de neutrale as | in de neutrale as | in the middle of the tube |
+        at the middle of the tube | in der rohrmitte | au milieu du tube | nel centro del tubo |
+        en el centro del tubo | in het hart van de buis | in het midden van de buis
     """),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """

@@ -215,8 +215,9 @@ _LED_BY_LETTER: Kinds = (
         rf"{_SENDERS_REFERENCE}\b[\s.:]{{0,3}}\d{{1,6}}(?:[./-]\d{{1,6}}){{1,3}}\b"
         r"(?!\s?(?:mm|[x×]|in\b|\"|[.,]\d))",
         r"(?:rdo|rda|rfq|rfp|anfrage|angebot|offerta|oferta|offre|offer|inquiry|enquiry|order|ordine"
-        r"|pedido|aanvraag|demande|ref|commande|bestellung|request|quote|quotation|auftrag)\b"
-        r"\W{0,3}(?:nr\.?|no\.?|n[°º]\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",
+        r"|pedido|aanvraag|demande(?:\sd.offre)?|prix|devis|ref|commande|bestellung|request|quote|quotation|auftrag"
+        r"|richiesta(?:\sd.offerta)?|preventivo|commessa|prot|solicitud|cotización|presupuesto)\b"
+        r"\W{0,3}(?:(?:nr|no|n[°º]|n[uú]m|n(?=\.))\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",
     )),
 )  # fmt: skip
 

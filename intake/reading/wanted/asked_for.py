@@ -17,6 +17,7 @@ from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
 from .asked_words import SAME_TOOL
 from .of_no_size import without_others
+from .one_and_one import is_one_and_other
 from .plainly_asked import (
     borrowed,
     strongly_told,
@@ -57,7 +58,7 @@ _RADII = whole_words(
 def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
     """Note on each group what speaks against its being asked for; see the module."""
     layout = without_others(layout, groups)
-    if len(groups) < 2:
+    if len(groups) < 2 or is_one_and_other(layout, groups):
         return
     _doubt_each(layout, groups)
     for before, group in pairwise(groups):

@@ -16,8 +16,8 @@ from .owned_anew import is_wanted_anew
 _MANDREL = "dorne? | mandrin | mandrino | mandril | doorn"
 _TOOLING = "tooling | tools? | werkzeuge? | outillage | utillaje | attrezzatura | gereedschap"
 _OWNED = whole_words(
-    "(?:we|i|they|he) (?:already |still |only |also |just )*"
-    "(?:have|got|own|bought|had|have got|make do with|made)",
+    "(?:we|i|they|he|she) (?:already |still |only |also |just )*"
+    "(?:have|has|got|own|owns|bought|had|have got|has got|make do with|made)",
     "we've (?:already )?got | i've (?:already )?got | already (?:have|got|own|bought)",
     "(?:got|have) your",
     "have already | we already | haben (?:wir )?(?:bereits|schon) | avons déjà | ya tenemos",
@@ -28,7 +28,9 @@ _OWNED = whole_words(
     "avons deja | on a d[eé]j[aà] | j'ai deja | abbiamo gi[aà] | ho gia",
 )
 _STILL = whole_words(
-    "already | from you | run fine | runs fine | works? fine | still | schon | d[eé]j[aà] | ya",
+    "already | from you | run fine | runs fine | works? fine | schon | d[eé]j[aà] | ya",
+    # copper 'for a still' is for a distillery
+    r"(?<!\ba )(?<!the )(?<!our )(?<!my )(?<!pot )still(?![ -]?houses?\b)",
     "gi[aà] | al",
 )
 _ONE = late_pattern(

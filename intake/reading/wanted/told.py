@@ -97,7 +97,8 @@ _SEVERAL = whole_words(
     r"|drei|deux|trois|dos|tres|due|tre|twee|drie) (?:for|für|pour|para|per|voor|of|in)",
     r"geht das mit einem | reicht ein(?:er)? | suffit | basta un | volstaat",
     r"beide | (?:twee|drie) doorn(?:en|s) | ook | combinations? | separate(?:ly)?",
-    r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz)",
+    r"[2-9]\d? (?:mandrels|pcs|pieces|ea|off|nos|stück|stk|st|pz|pezzi|pièces|pces|piezas|pzas|uds?"
+    r"|unidades|stuks)",
     r"(?:qty|quantity|menge|anzahl|quantité|cantidad|quantità|aantal)\W{0,2} ?[2-9]",
 )
 _ONE_ALONE = late_pattern(

@@ -160,6 +160,22 @@ BY_HAND = whole_words(
     r"(?:die|dat|deze) (?:buigen|walsen|rollen|doen) we (?:met de hand|op de wals)",
 )
 """'... but that's bent by hand with a lever bender and needs nothing from you'."""
+_LEFT_ALONE = (
+    r"(?:we|i)(?:'ll| will|'d| would| can)?(?: just)? (?:leave|park|skip|drop)(?: (?:that|it|those"
+    r"|them|the))?(?: \S+){0,4}? (?:for now|for the moment|for the time being|at the moment)"
+    r"(?= ?(?:[.,;!)]|$))",
+    r"(?:we|i)(?:'ll| will|'d| would)?(?: just)? leave (?:(?:that|it|those|them) )?(?:alone|out|be)"
+    r"(?= ?(?:[.,;!)]|$))",
+    r"lassen wir (?:aber )?(?:vorerst|vorläufig|erst ?mal|erst einmal|zunächst|momentan|derzeit)"
+    r"(?: (?:noch )?(?:sein|weg|liegen|ruhen|außen vor|bleiben))?(?= ?(?:[.,;!)]|$))",
+    r"lassen wir (?:sein|weg|bleiben|außen vor)(?= ?(?:[.,;!)]|$))",
+    r"(?:on|nous)(?: l[ea]s?)? (?:laisse|laissons) (?:tomber|de côté)",
+    r"(?:de momento |por ahora )?l[oa]s? dejamos(?: (?:estar|fuera|de lado|de momento|por ahora"
+    r"|para más adelante))?(?= ?(?:[.,;!)]|$))",
+    r"(?:l[oaie] lasciamo|lasciamol[oaie]) (?:stare|perdere|da parte|fuori)",
+    r"laten we (?:voorlopig |even |nog )?(?:zitten|rusten|liggen|weg|achterwege|vallen)",
+)
+"""'The 50 tube we'll leave for now', 'das 50er lassen wir vorerst'."""
 IGNORED = whole_words(
     r"(?<!don't )(?<!not )(?<!never )(?:ignore|disregard|forget(?: about)?|never mind|pay no"
     r" attention to|don'?t worry about|leave)"
@@ -175,6 +191,7 @@ IGNORED = whole_words(
     r" cuenta",
     r"(?:ignorate|lasciate perdere|ignori)(?:l[oaie]| quell[oaie])?(?= ?(?:[.,;!)]|$))",
     r"(?:die|dat) (?:mag|mogen|kunt|kun) (?:u |je |jullie )?(?:negeren|vergeten|weglaten)",
+    *_LEFT_ALONE,
     r"(?:that|which|those|these)? ?(?:we|i) (?:won'?t|will not|don'?t|do not|are not|aren't"
     r"|shan't) (?:be )?(?:us(?:e|ing)"
     r"|need(?:ing)?|bend(?:ing)?)(?: (?:it|that|those|them|at all))?(?= ?(?:[.,;!)]|$))",

@@ -9,20 +9,34 @@ from __future__ import annotations
 
 from ..text.patterns import whole_words
 
+_PIECES = (
+    r"(?: (?:runs?|pieces?|lengths?|sections?|bits?|stuff|cuts?|bars?|tubes?|only|through))?"
+    r"(?= ?(?:[.,;!?)]|$|and\b|so\b|anyway\b))"
+)
+_STRETCHES = r"(?: (?:stücke?|strecken?|längen?|abschnitte?|rohre?))?(?= ?(?:[.,;!?)]|$|und\b))"
 STRAIGHT = whole_words(
-    r"(?<!so )(?:they|those|these|that|which|them)(?:'re| are| is| all| both| of course| will| do)*"
-    r" (?:just |only |all |dead )?(?:stays? |remains? |be |kept )?(?:just |only |dead )?straight"
-    r"(?= ?(?:[.,;!?)]|$|and\b|so\b|anyway\b))",
-    r"(?<=\d)\W? (?:(?:mm|in|wall|od) )*(?:stays?|remains?|(?:is|are)(?: just| only"
-    r"| all)?) straight"
-    r"(?= ?(?:[.,;!?)]|$|and\b|so\b))",
-    r"(?:bleib(?:t|en)|ist|sind) (?:ja |natürlich |alle |ohnehin |nur )*gerade(?= ?(?:[.,;!?)]|$"
-    r"|und\b))",
+    r"(?<!so )(?:they|those|these|that|which|them|it)(?:'s|s|'re| are| is| all| both| of course"
+    r"| will| do)* (?:just |only |all |dead )?(?:stays? |remains? |be |kept )?"
+    r"(?:just |only |all |dead )?straight" + _PIECES,
+    r"(?<=\d)\W? (?:(?:mm|in|wall|od) )*(?:[^\W\d_]+ ){0,2}?(?:stays?|remains?|(?:is|are)(?: just"
+    r"| only| all)?) straight" + _PIECES,
+    r"(?:bleib(?:t|en)|ist|sind) (?:ja |natürlich |alle |ohnehin |nur )*gerade" + _STRETCHES,
     r"(?:reste|restent|est|sont) (?:bien sûr |tou[st] |toutes )?droit(?:e|s|es)?(?= ?(?:[.,;!?)]|$"
     r"|et\b))",
-    r"(?:va|van|es|son|queda|quedan) (?:siempre |todos )?rect[oa]s?(?= ?(?:[.,;!?)]|$|y\b))",
-    r"(?:resta|restano|è|sono) (?:sempre |tutti )?dritt[oaie](?= ?(?:[.,;!?)]|$|e\b))",
-    r"(?:blijft|blijven|is|zijn) (?:gewoon |allemaal )?recht(?= ?(?:[.,;!?)]|$|en\b))",
+    r"(?:va|van|es|son|queda|quedan) (?:siempre |todos )?(?:tramos )?rect[oa]s?(?= ?(?:[.,;!?)]|$"
+    r"|y\b))",
+    r"(?:resta|restano|è|sono) (?:sempre |tutti |solo )?(?:tratti )?dritt[oaie](?= ?(?:[.,;!?)]|$"
+    r"|e\b))",
+    r"(?:blijft|blijven|is|zijn) (?:gewoon |allemaal |alleen )?(?:recht|rechte stukken)"
+    r"(?= ?(?:[.,;!?)]|$|en\b))",
+    r"(?:there (?:are|is) )?(?:no bends?|nothing to bend|no bending)(?: (?:at all|in|on|there)"
+    r"(?: (?:it|them|that|those|these))?)?(?= ?(?:[.,;!?)]|$))",
+    r"(?:(?:is|are)(?: not|n't)|never|(?:does|do)(?: not|n't) get) bent(?= ?(?:[.,;!?)]|$))",
+    r"(?:da (?:sind|ist|wird) )?(?:keine (?:bögen|biegung(?:en)?)|nichts (?:zu biegen|gebogen))"
+    r"(?: (?:drin|dabei|daran|dran))?(?= ?(?:[.,;!?)]|$))",
+    r"(?:pas de (?:coudes?|cintrages?)|rien à cintrer|sin curvas|nada que (?:curvar|doblar)"
+    r"|senza curve|niente (?:curve|da (?:curvare|piegare))|geen bochten|niets te buigen)"
+    r"(?= ?(?:[.,;!?)]|$))",
 )
 """'The collectors are 3-1/2 x .065 but they are straight'."""
 BENT_EMPTY = whole_words(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
 
 from bendreply.rules.request import Material
@@ -76,3 +78,24 @@ def test_a_grade_named_by_its_content(grade: str, family: Material, text: str) -
     (request,) = read_text(text.format(grade))
     assert (request.od_mm, request.wall_mm, request.material) == (57, 2, family)
     assert request.grade == grade
+
+
+@pytest.mark.parametrize("grade", ["1018", "1020", "1026", "4130", "6061", "3003", "304"])
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Item 1   Mandrel   1.000 OD x .120 wall   {}     CLR 4.000   qty 1",
+        "Item 1   Mandrel   1.000 OD   .120 wall   {}   radius 4.000   qty 1",
+        "Item 1   Mandrel   1.000 x .120   {}   4.000 CLR   qty 1",
+    ],
+)
+def test_a_grade_set_in_columns_is_no_radius(line: str, grade: str) -> None:
+    (size,) = read_text(line.format(grade))
+    assert size.clr_mm == Decimal("101.6")
+    assert size.material is not None
+
+
+@pytest.mark.parametrize("words", ["seamless 1010", "welded 1008", "DOM 1026"])
+def test_a_number_behind_how_tube_is_made_is_its_steel(words: str) -> None:
+    sizes = read_text(f"Mandrels, all {words}:\n 3/4 x .065  2-1/4 clr\n 1 x .095  3 clr\n")
+    assert [size.material for size in sizes] == [Material.CARBON_STEEL] * 2
