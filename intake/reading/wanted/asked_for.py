@@ -123,12 +123,11 @@ def _doubt_lent(layout: Layout, groups: Sequence[Group]) -> None:
     """Note a wall or radius that a size asked for has from another sentence, on one only told of:
     'we tried 1.75 x .083 on a 7 CLR and it kinked. Price on 1.375 x .095?'"""
     told = [group for group in groups if group.doubtful in (ONLY_TOLD, PLAINLY_TOLD)]
+    if layout.says_anywhere(_SAME_AS):
+        return
     for group in groups:
         own = own_figures(group)
         if group.doubtful or not own or not told:
-            continue
-        words = " ".join(words_around(layout, own))
-        if _SAME_AS.search(words):
             continue
         for slot in _LENT:
             figure = next(iter(group.slots.get(slot, ())), None)

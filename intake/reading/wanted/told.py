@@ -89,7 +89,7 @@ _FOR_EACH = (
     r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
 )
 _EVERY_ONE = r"every(?! (?:single )?(?:time|day|week|month|year|body)\b)"
-_JE = r"je(?= (?:\d|ein|zwei|drei|vier|stück)) | jede[rnms]?"
+_JE = r"je(?= (?:\d|ein|zwei|drei|vier|st|gr|abm|rohr|rad|ma|pos|dur)) | jede[rnms]?"
 """The French and the Dutch 'je' is a person."""
 _SEVERAL = whole_words(
     *_FOR_EACH,
