@@ -35,6 +35,7 @@ from .naming.places import assign_by_place
 from .naming.restated import hear_walls_named, join_names, join_pipes, join_restated
 from .naming.round_the_tube import hear_round_the_tube
 from .naming.run_together import hear_run_together
+from .naming.same_but import hear_same_but
 from .naming.same_wall import hear_same_wall
 from .naming.sole_cues import assign_by_sole_cue
 from .naming.thick_tubes import hear_thick_tubes
@@ -163,6 +164,7 @@ def _read(
     hear_phrases(layout)
     hear_same_wall(layout)
     hear_also_another(layout)
+    hear_same_but(layout)
     hear_walls_of(layout)
     hear_on_lines(layout)
     hear_walls_behind_words(layout)

@@ -9,6 +9,7 @@ from .naming.restated import hear_references
 from .radii.least_radius import set_least_radius_aside
 from .radii.same_radius import keep_same_radius
 from .said.corrections import hear_corrections
+from .said.dropped_whole import negate_dropped
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
 from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
@@ -25,6 +26,8 @@ def listen(layout: Layout) -> None:
     """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
     hear_told_statements(layout)
     hear_hedges(layout)
+    _negate_whole_sizes(layout)
+    negate_dropped(layout)
     refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)
     _negate_whole_sizes(layout)

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from ..picking.by_name import OTHER_PICKED, picked_by_name
-from ..sizes.groups import Group, own_figures, slot_of
+from ..sizes.groups import Group, Slot, own_figures, slot_of
 from ..sizes.sharing import BOTH
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
@@ -26,7 +26,15 @@ from .plainly_asked import (
     words_of_others,
 )
 from .taken_back import TAKEN_BACK, taken_back
-from .told import ONE_OF_THESE, ONLY_TOLD, of_one, only_told, opens_line, words_around
+from .told import (
+    ONE_OF_THESE,
+    ONLY_TOLD,
+    of_one,
+    only_told,
+    opens_line,
+    words_around,
+)
+from .told_by_clause import told_by_clause
 from .told_plainly import PLAINLY_TOLD, plainly_told
 from .told_words import PERSON
 from .words_on_size import Said
@@ -53,6 +61,12 @@ _RADII = whole_words(
     r"(?:twee|drie) (?:radii|stralen)",
 )
 """Where several radii are spoken of, a further one needs no other word."""
+_LENT: tuple[Slot, ...] = ("wall", "clr")
+_SAME_AS = whole_words(
+    "same | identical | ditto | (?:die|das|dem|den)?selbe\\w* | gleiche\\w* | même | pareil",
+    "mism[oa]s? | igual | stess[oaie] | uguale | zelfde | dezelfde | hetzelfde",
+)
+"""'The same in .065 wall', 'same radius'."""
 
 
 def doubt_unasked(layout: Layout, groups: list[Group]) -> None:
@@ -88,6 +102,8 @@ def _doubt_each(layout: Layout, groups: list[Group]) -> None:
     named = picked_by_name(layout, groups)
     unpicked = named if named.count(False) == 1 else [True] * len(groups)
     _doubt_those(groups, _both(only_told(layout, groups), unpicked), ONLY_TOLD)
+    by_clause = [False] * len(groups) if listed else told_by_clause(layout, groups)
+    _doubt_those(groups, _both(by_clause, unpicked), ONLY_TOLD)
     if not listed:
         _doubt_those(groups, _both(strongly_told(layout, groups), unpicked), ONLY_TOLD)
     _doubt_those(groups, named, OTHER_PICKED)
@@ -97,9 +113,11 @@ def _doubt_each(layout: Layout, groups: list[Group]) -> None:
     if not listed and named.count(False) != 1 and len(left) > 1:
         there = [part for part in apart.said if part.told] if apart is not None else []
         words = [said for part in there for said in (part.words, *part.elsewhere)]
-        _doubt_those(left, of_one(layout, left, words), ONE_OF_THESE)
+        if by_clause.count(False) != 1:  # else the one mandrel is for the size that is left
+            _doubt_those(left, of_one(layout, left, words), ONE_OF_THESE)
     if not listed:
         _doubt_those(groups, sure_but_told(layout, groups), ONLY_TOLD)
+    _doubt_lent(layout, groups)
 
 
 def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:
@@ -108,6 +126,24 @@ def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:
         if not part.told:
             group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
             group.others_words = words_of_others(part, said)
+
+
+def _doubt_lent(layout: Layout, groups: Sequence[Group]) -> None:
+    """Note a wall or radius that a size asked for has from another sentence, on one only told of:
+    'we tried 1.75 x .083 on a 7 CLR and it kinked. Price on 1.375 x .095?'"""
+    told = [group for group in groups if group.doubtful in (ONLY_TOLD, PLAINLY_TOLD)]
+    if layout.says_anywhere(_SAME_AS):
+        return
+    for group in groups:
+        own = own_figures(group)
+        if group.doubtful or not own or not told:
+            continue
+        for slot in _LENT:
+            figure = next(iter(group.slots.get(slot, ())), None)
+            lends = any(figure in other.slots.get(slot, ()) for other in told)
+            apart = figure is not None and all(f.sentence != figure.sentence for f in own)
+            if lends and apart:
+                group.notes.append((slot, _BESIDE))
 
 
 def _doubt_further(layout: Layout, groups: list[Group]) -> None:

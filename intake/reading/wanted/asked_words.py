@@ -194,6 +194,7 @@ CONTRAST = (
         + any_of(
             "now | so | then | instead | after that | jetzt | nun | dann | maintenant | ahora",
             "adesso | ora | nu | dus | not | nicht | non | pas | niet",
+            r"since(?! \d{4}\b) | to replace(?= (?:our|my|the)\b)",
             "because | weil | denn | parce que | puisque | porque | perché | omdat",
         )
         + r"\b"

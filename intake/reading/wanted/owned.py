@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..naming.cue_sides import WRAPPED
+from ..said.dropped_whole import is_tube
 from ..text.figures import Figure, Layout
 from ..text.nearby import words_nearby
 from ..text.patterns import any_of, whole_words
@@ -37,6 +38,15 @@ _ONE = late_pattern(
     r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
     + any_of("ones? | mandrels? | dorn | mandrin | mandrino | doorn | version | tool | set")
     + r"\b"
+)
+_NEXT = 24
+"""So many figures behind a tube of the past the new one is looked for."""
+_KEEPS = whole_words(
+    "same | otherwise | unchanged | as before | again | stays | remains | still | keep\\w*",
+    "gleich\\w* | (?:der|die|das|dem|den)?selbe\\w* | sonst | bleib\\w* | wie bisher",
+    "même | reste | inchangé\\w* | comme avant | mism[oa]s? | queda\\w* | igual | stess[oa]",
+    "resta\\w* | uguale",
+    "zelfde | dezelfde | hetzelfde | blijf\\w*",
 )
 WANTED = whole_words(
     "need | want | looking | quote | price | require | after | make | buy | order | like | please",
@@ -242,12 +252,27 @@ def hear_ours(layout: Layout) -> None:
             past = _still_past(text, begin, figures)
             for figure in past:
                 figure.negated = figure.negated or len(past) < len(figures)
+            replaced = _has_another_behind(layout, past, sentence)
             for figure in past:
-                if last > sentence:
+                if replaced:
+                    figure.negated = True
+                elif last > sentence:
                     figure.context_only = True
                 elif first < sentence and _AS_IT_WAS.search(text):
                     figure.negated = True  # "... The bend is 2D. Before we made it with 3D"
     _drop(layout, gone)
+
+
+def _has_another_behind(layout: Layout, past: list[Figure], sentence: int) -> bool:
+    """Whether a whole tube of the past has another one behind it, of which nothing says that it
+    has the same wall or radius: then neither is the new tube's."""
+    if not past or not is_tube(layout, past[0]) or layout.says_anywhere(_KEEPS):
+        return False
+    tubes = {figure.number.value for figure in past}
+    return any(
+        after.sentence > sentence and after.number.value not in tubes and is_tube(layout, after)
+        for after in layout.figures[past[-1].index + 1 :][:_NEXT]
+    )
 
 
 def _still_past(text: str, begin: int, figures: list[Figure]) -> list[Figure]:

@@ -20,7 +20,9 @@ ONE_OF_THESE = "one mandrel is asked for, and more than one size is named"
 
 _ASKS = whole_words(
     r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
-    r"ask(?:ing)? for | looking (?:for|to) | order | buy\w* | requir\w+ | request\w* | offer",
+    r"what (?:would|will|does|do)",
+    r"ask(?:ing)? for | looking (?:for|to) | short of | order | buy\w* | requir\w+ | request\w*",
+    r"offer",
     r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
     r"would like | i'd like | we'd like",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
@@ -38,7 +40,13 @@ _ASKS = whole_words(
     r"doorn(?:en|s)? voor",
 )
 _ALSO_TELLS = late_pattern(
-    r"\b(?:(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
+    r"\b(?:(?:(?:you|u) )?(?:already |have already |have )?(?:sent|gave|given|quoted|made)"
+    r"(?: me| us)? (?:an? |the |your )?(?:price|quote|quotation|offer)\b"
+    r"|(?:have|got|received) (?:your|the|a) (?:price|quote|quotation|offer)\b"
+    r"|(?:your|the) (?:last |first |old )?(?:price|quote|quotation|offer)(?: \S*\d\S*)?"
+    r" (?:was|is|for)\b"
+    r"|(?:has|had|came with|comes with) (?:\w+ )?mandrels for"
+    r"|(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
     r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
     r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
     r" (?:mandrel|dorn|mandrin|mandril|mandrino|doorn) (?:for|für|pour|para|per|voor)"
@@ -53,7 +61,9 @@ _TELLS = whole_words(
     r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
     r"goes | go | went | works?",
     r"reference | comparison | before | last | earlier | already | i've | we've | it's | that's",
-    r"i'm | ours | mine | arrived | covered",
+    r"i'm | ours | mine | arrived | covered | came | tried | kinked | collapsed | cracked",
+    r"flattened | wrinkled | buckled | currently | at the moment | right now | these days",
+    r"in stock | on the shelf | on hand | in the rack | ordered",
     r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
     r"bisher | vergleich | geht | läuft | funktioniert",
     r"nous | vous | elle | ils | est | sont | était | étaient | avons | avez | notre | j'ai",
@@ -78,6 +88,9 @@ _FOR_EACH = (
     r"por (?:medida|tubo|radio|diámetro|línea)",
     r"per (?:misura|dimensione|raggio|diametro|riga|maat|buis|straal|regel)",
 )
+_EVERY_ONE = r"every(?! (?:single )?(?:time|day|week|month|year|body)\b)"
+_JE = r"je(?= (?:\d|ein|zwei|drei|vier|st|gr|abm|rohr|rad|ma|pos|dur)) | jede[rnms]?"
+"""The French and the Dutch 'je' is a person."""
 _SEVERAL = whole_words(
     *_FOR_EACH,
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|fit|be)",
@@ -88,7 +101,7 @@ _SEVERAL = whole_words(
     r"(?:every|all) (?:one|sizes?|tubes?|rad\w+|dies?|of|three|four|five|these|the)",
     r"(?:two|three|four|five|six) (?:\w+ ){0,2}?(?:mandrels?|sizes|tubes|radii|dies|pieces|of)",
     r"apiece | plus | and one | second one | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne",
+    rf"doorn(?:en|s) | anime | {_JE} | jeweils | beide[rn]? | (?:zwei|drei|vier) dorne",
     r"auch",
     r"chacun\w* | chaque | (?:deux|trois) mandrins | aussi | cada | ambos | (?:dos|tres) mandriles",
     r"también | ogni | ognuno | entrambi | (?:due|tre) mandrini | anche | ciascun\w* | elk | elke",
@@ -116,8 +129,8 @@ _ONE_ALONE = late_pattern(
 """'One mandrel please.': a sentence of its own, whatever else is told."""
 _EVERY = whole_words(
     *_FOR_EACH,
-    r"each | per | both | apiece | every | mandrels | dorne | mandrins | mandriles | mandrini",
-    r"doorn(?:en|s) | anime | je | jede[rnms]? | jeweils | beide[rn]? | chacun\w* | chaque | cada",
+    rf"each | per | both | apiece | {_EVERY_ONE} | mandrels | dorne | mandrins | mandriles",
+    rf"mandrini | doorn(?:en|s) | anime | {_JE} | jeweils | beide[rn]? | chacun\w* | chaque | cada",
     r"ambos",
     r"ogni | ognuno | entrambi | ciascun\w* | elk | elke | one more | another | and one",
     r"(?:will|can|could|does|would|should) one (?:mandrel )?(?:cover|do|handle|serve|work|be)",
@@ -129,9 +142,9 @@ _THAT_ONE = whole_words(
 )
 OF_EACH = whole_words(
     *_FOR_EACH,
-    r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece | every",
-    r"je | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada | ambos | ognuno | entrambi",
-    r"ciascun\w* | elk | elke | beide",
+    r"per (?:die|size|row|line|radius|tube|item|od|wall) | each | both | apiece | a piece",
+    rf"{_EVERY_ONE} | {_JE} | jeweils | beide[rn]? | chacun\w* | chaque | ogni | cada",
+    r"ambos | ognuno | entrambi | ciascun\w* | elk | elke | beide",
 )
 _THANKS = late_pattern(
     r"\bthank(?:s to)? you\b|\b(?:ich |wir )?danken? (?:ihnen|euch|dir)\b|\bmerci à vous\b"
@@ -167,21 +180,31 @@ _NO_LABEL = whole_words(
 
 def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """Which sizes are only told of; none where that goes for all, or all are asked for together."""
-    if asks_for_one_and_one(layout.text.casefold()):
-        return [False] * len(groups)
     lent = _lent(groups)
     firsts = [_first_figures(group, lent) for group in groups]
+    if asks_for_one_and_one(layout.text.casefold()) and not _one_and_one_within(layout, firsts):
+        return [False] * len(groups)
     each = _said_of_each(layout, firsts)
     said = [words_around(layout, figures) for figures in firsts]
     tells = [
         group.row is None
         and any(map(_only_tells, sentences))
-        and not any(map(_asks, sentences))
+        and not any(map(asks_in, sentences))
         and not any(not named or figures[0].sentence in named for named in each)
         and not _told_for(layout, group)
         for group, figures, sentences in zip(groups, firsts, said, strict=True)
     ]
     return [False] * len(groups) if all(tells) else tells
+
+
+def _one_and_one_within(layout: Layout, firsts: Sequence[Sequence[Figure]]) -> bool:
+    """'One for 38 x 2 on R 76, plus one for 42 x 2 on R 84': said of the sizes that stand there;
+    'one for the 38 and one for the 42' may mean sizes of another sentence."""
+    return any(
+        sum(any(f.sentence == sentence for f in figures) for figures in firsts) >= _PAIR
+        and asks_for_one_and_one(layout.sentence_text(sentence))
+        for sentence in layout.spans
+    )
 
 
 def _told_for(layout: Layout, group: Group) -> bool:
@@ -193,7 +216,7 @@ def _told_for(layout: Layout, group: Group) -> bool:
     if any(slot_of(figure) for figure in layout.in_sentence(ahead)):
         return False
     words = layout.sentence_text(ahead)
-    return _MANDRELS.search(words) is not None and _asks(words)
+    return _MANDRELS.search(words) is not None and asks_in(words)
 
 
 def _said_of_each(layout: Layout, firsts: Sequence[Sequence[Figure]]) -> list[frozenset[int]]:
@@ -256,13 +279,14 @@ def _ends_of_range(groups: Sequence[Group]) -> bool:
 
 def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
     """All sizes but the one, where there is just one, whose sentence or the next one asks."""
-    asked = [any(map(_asks, words_around(layout, own_figures(group)))) for group in groups]
+    asked = [any(map(asks_in, words_around(layout, own_figures(group)))) for group in groups]
     if not any(asked):
         asked = [_asked_behind(layout, group) for group in groups]
     return [not (asks and sum(asked) == 1) for asks in asked]
 
 
-def _asks(words: str) -> bool:
+def asks_in(words: str) -> bool:
+    """Whether casefolded words ask for what stands among them."""
     return _ASKS.search(_ALSO_TELLS.sub(" ", words)) is not None
 
 

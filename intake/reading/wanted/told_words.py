@@ -44,7 +44,7 @@ _HAD = (
     r"(?:nostro|mio) mandrino(?= \W?\d| per\b| da\b) | onze doorn(?= \W?\d| voor\b)",
     r"already | (?:is|are|been|got|have)(?: \S+){0,6}? (?:covered|sorted|settled|taken care of)",
     r"all set | in stock | on hand | (?:my|our|its) own | owned | lend\w* | lent | borrow\w*",
-    r"found one",
+    r"found one | (?:one|ones|mandrel) (?:i|we)(?:'ve)? (?:already )?(?:have|got|own)(?! to\b)",
     r"bought | purchased | arrived | received | (?:turned|showed) up | thanks for | thank you for",
     r"came (?:in )?(?:yesterday|today|last|on|with) | in service",
     r"(?:you|they|he|she|we|i)(?: guys)?(?:'ve|'d)? (?:made|sold|supplied|built|delivered|shipped"
