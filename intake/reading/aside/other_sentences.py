@@ -100,8 +100,9 @@ _BOUGHT_IN = late_pattern(
 )
 """'Collectors I buy in at 4"': no bend is made of them."""
 _MACHINE = whole_words(
-    r"machines? | benders? | press | \w*maschine\w* | biegezentrum | biegeleistung | cintreuse",
-    r"curvadora | dobladora | máquina | maquina | curvatubi | macchina | \w*machine\w* | roller",
+    r"machines? | benders? | press | maschine | biegemaschine | maschinenkapazität",
+    r"biegezentrum | biegeleistung | cintreuse",
+    r"curvadora | dobladora | máquina | maquina | curvatubi | macchina | buigmachine | machinecapaciteit | roller",
 )
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
