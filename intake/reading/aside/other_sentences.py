@@ -102,7 +102,8 @@ _BOUGHT_IN = late_pattern(
 _MACHINE = whole_words(
     r"machines? | benders? | press | maschine | biegemaschine | maschinenkapazität",
     r"biegezentrum | biegeleistung | cintreuse",
-    r"curvadora | dobladora | máquina | maquina | curvatubi | macchina | buigmachine | machinecapaciteit | roller",
+    r"curvadora | dobladora | máquina | maquina | curvatubi | macchina",
+    "buigmachine | machinecapaciteit | roller",
 )
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
