@@ -14,11 +14,12 @@ from typing import Literal
 
 from . import words_quoting as words
 from .chat_stamps import stamp_widths
+from .chat_turns import Turn, answered_turns, find_turns, turns_pointed_at
 from .files.words import attached_texts
 from .late import Late
 from .late_pattern import LONG
 from .letters_seen import look_at_first
-from .model import Message, OwnText, Part
+from .model import Address, Message, OwnText, Part
 from .quote_lines import mark_width, subject_prefixes
 from .quoted_mails import find_mails, find_prompts, kept_words
 from .quoting import LINES_EXAMINED, Block, find_blocks
@@ -65,6 +66,8 @@ class _Stretch:
     handed_over: bool = False
     """Whether what others wrote is shown, as the new words refer to it."""
     changes_quoted: bool = False
+    turns: list[Turn] = field(default_factory=list)
+    """Of a pasted chat with the shop, whose own lines count as quoted."""
 
 
 def mask(message: Message) -> OwnText:
@@ -77,7 +80,7 @@ def mask(message: Message) -> OwnText:
     answers = reply_prefix or bool(message.in_reply_to or message.references)
     lines = message.body.split("\n")
     look_at_first(message.text[:LONG])  # each line of it is a piece
-    stretch = _separate(lines, answers, forward, depth=0)
+    stretch = _separate(lines, answers, forward, message.sender, depth=0)
     shown = _shown_text(stretch)
     quotes_others = any(kind in ("quoted", "forwarded") for kind in stretch.kinds)
     threaded = bool(message.in_reply_to or message.references) or quotes_others
@@ -87,6 +90,8 @@ def mask(message: Message) -> OwnText:
     subject = message.subject if subject_counts else _blank(message.subject)
     kept = None if stretch.handed_over else stretch.blocks
     prompts = find_prompts(message, lines, kept) if kept else ()
+    prompts += answered_turns(message, lines, stretch.turns)
+    quoted = find_mails(message, lines, kept) if kept else ()
     text = kept_words(f"{subject}\n\n{shown}", message.text, prompts)
     return OwnText(
         text=text,
@@ -94,7 +99,7 @@ def mask(message: Message) -> OwnText:
         subject_counts=subject_counts,
         parts=_parts(message, stretch),
         attachment_texts=attached_texts(message),
-        quoted=find_mails(message, lines, kept) if kept else (),
+        quoted=turns_pointed_at(message, lines, stretch.turns) + quoted,
         prompts=prompts,
         refers_to_quoted=stretch.changes_quoted,
     )
@@ -110,7 +115,9 @@ def _subject_counts(shown: str, *, prefixed: bool, forward: bool, threaded: bool
     return (forward or not threaded) and not bears_size(shown[:_LONGEST_REFERENCE_TEXT])
 
 
-def _separate(lines: list[str], reply: bool, forward: bool, depth: int) -> _Stretch:
+def _separate(
+    lines: list[str], reply: bool, forward: bool, sender: Address, depth: int
+) -> _Stretch:
     stretch = _Stretch(lines, ["own"] * len(lines), [0] * len(lines))
     for number, width in stamp_widths(lines).items():
         stretch.shown_from[number] = width
@@ -121,15 +128,31 @@ def _separate(lines: list[str], reply: bool, forward: bool, depth: int) -> _Stre
             stretch.kinds[number] = kind
             stretch.shown_from[number] = len(lines[number])
     stretch.blocks = blocks
-    _hide_signatures(stretch, blocks)
+    _hide_signatures(stretch, _with_chat(stretch, blocks, sender))
     if blocks and depth < _DEEPEST:
         handed_over, several = _handed_over(stretch, blocks)
         stretch.handed_over = bool(handed_over)
         for block in handed_over:
-            _show_newest(stretch, block, depth)
+            _show_newest(stretch, block, sender, depth)
             if not several and bears_size(_shown_in(stretch, block)):
                 break
     return stretch
+
+
+def _with_chat(stretch: _Stretch, blocks: list[Block], sender: Address) -> list[Block]:
+    """The blocks, with a pasted chat as one more: in it the shop's lines are others' words."""
+    quoted = {number for block in blocks for number in range(block.first, block.end)}
+    turns = find_turns(stretch.lines, sender)
+    if not turns or any(n in quoted for n in range(turns[0].first, turns[-1].end)):
+        return blocks
+    stretch.turns = turns
+    for turn in turns:
+        stretch.shown_from[turn.first] = turn.column
+        for number in range(turn.first, turn.end) if turn.shops else ():
+            stretch.kinds[number] = "quoted"
+            stretch.shown_from[number] = len(stretch.lines[number])
+    chat = Block(turns[0].first, turns[0].first, turns[-1].end, forwarded=False)
+    return sorted([*blocks, chat])
 
 
 def _own_stretches(blocks: Sequence[Block], total: int) -> list[tuple[int, int]]:
@@ -198,12 +221,12 @@ def _forward_is_request(own_text: str) -> bool:
     return nearly_empty or _AT_FORWARD.search(own_text) is not None
 
 
-def _show_newest(stretch: _Stretch, block: Block, depth: int) -> None:
+def _show_newest(stretch: _Stretch, block: Block, sender: Address, depth: int) -> None:
     """Shows the newest message of a block: not its headers, signature, or what it quotes."""
     numbers = range(block.words, min(block.end, block.words + LINES_EXAMINED))
     widths = [mark_width(stretch.lines[n]) if _one_mark(stretch.lines[n]) else 0 for n in numbers]
     inner_lines = [stretch.lines[n][w:] for n, w in zip(numbers, widths, strict=True)]
-    inner = _separate(inner_lines, reply=True, forward=block.forwarded, depth=depth + 1)
+    inner = _separate(inner_lines, True, block.forwarded, sender, depth + 1)
     for number, width, column, kind in zip(
         numbers, widths, inner.shown_from, inner.kinds, strict=True
     ):

@@ -42,7 +42,7 @@ def find_mails(
     message: Message, lines: Sequence[str], blocks: Sequence[Block]
 ) -> tuple[QuotedMail, ...]:
     """The quoted mails, newest first: what a mail quotes itself is a mail of its own."""
-    starts = _line_starts(message, lines)
+    starts = line_starts(message, lines)
     mails: list[QuotedMail] = []
     level: list[_Line] = []
     found: list[Block] = []
@@ -92,7 +92,8 @@ def _below_marks(
     return lines, texts
 
 
-def _line_starts(message: Message, lines: Sequence[str]) -> list[int]:
+def line_starts(message: Message, lines: Sequence[str]) -> list[int]:
+    """Where each line of the body starts in the message's text."""
     starts, at = [], message.body_start
     for line in lines:
         starts.append(at)
@@ -142,7 +143,7 @@ def find_prompts(
     message: Message, lines: Sequence[str], blocks: Sequence[Block]
 ) -> tuple[Prompt, ...]:
     """Each quoted question or label that a line of the sender's own stands right below of."""
-    starts = _line_starts(message, lines)
+    starts = line_starts(message, lines)
     found: list[Prompt] = []
     for number, block in enumerate(blocks[:_MOST_PROMPTS]):
         last = lines[block.end - 1]

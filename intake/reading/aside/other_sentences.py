@@ -100,15 +100,18 @@ _BOUGHT_IN = late_pattern(
 )
 """'Collectors I buy in at 4"': no bend is made of them."""
 _MACHINE = whole_words(
-    "machine | bender | press | maschine | biegemaschine | biegezentrum | cintreuse | curvadora",
-    "dobladora | curvatubi | macchina | buigmachine | roller",
+    r"machines? | benders? | press | maschine | biegemaschine | maschinenkapazität",
+    r"biegezentrum | biegeleistung | cintreuse",
+    r"curvadora | dobladora | máquina | maquina | curvatubi | macchina",
+    "buigmachine | machinecapaciteit | roller",
 )
 _CAN = whole_words(
     r"rated | max\w* | maximum | capacity | good (?:for|to) | up to | can (?:do|take|bend|handle)",
     r"does | handles | takes | goes (?:up )?to | tops out | maxes out | limited to",
-    "kapazität | bis | schafft | kann | nimmt | capacité | jusqu['’]à | peut | accepte | prend",
+    r"limit | \w*kapazität | biegeleistung | bis | schafft | kann | nimmt | capacité",
+    "jusqu['’]à | peut | accepte | prend",
     "capacidad | hasta | puede | admite | acepta",
-    "capacità | fino a | massimo | può | accetta | capaciteit | maximaal | tot | kan",
+    r"capacità | fino a | massimo | può | accetta | \w*capaciteit | maximaal | tot | kan",
 )
 _RADIUS = whole_words(
     r"r ?\d+ | radi(?:us|i) | clr | rayon | raggio | radio | straal | biegeradius "

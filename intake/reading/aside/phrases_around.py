@@ -25,8 +25,8 @@ from .other_things import hear_other_things
 from .phrases_beside import TEMPERS, UNIT, is_named_machine, stands_beside
 
 _BENT = whole_words(
-    r"radi(?:us|i) | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio | curva",
-    r"radio | bieg\w* | bogen | straal | bocht | coude",
+    r"radi(?:us|i) | rad | bend(?:s|ing)? | bent | arc | curve[ds]? | rayon | cintrage | raggio",
+    r"curva | radio | bieg\w* | bogen | straal | bocht | coude",
 )
 _WORD_OF_TUBE = whole_words("tube | od | dia(?:meter)? | ø | rohr | wall | wand | id | bore")
 _INSIDE_AFTER = late_pattern(

@@ -25,6 +25,7 @@ _MOST_PIECES = 60
 """'Order of 500 pcs' are bent parts; nobody asks for that many mandrels without naming them."""
 _MOST_TOOLS = 12
 """So many pieces may be mandrels though one was named with its article."""
+_NEAR_BEHIND = 5
 _FAR_BACK = 40
 _MOST_BARE = 24
 
@@ -102,6 +103,8 @@ class _Finder:
         if not 0 < count.value <= _MOST or self.nouns.is_off_a_place(count.after):
             return None
         if self.prompts.is_labelled(count):
+            if count.value > _MOST_TOOLS and self._one_follows(count):
+                return None
             end = self.nouns.behind(count)[0] or count.after
             return self._mention(count, end, LABELLED)
         end, piece = self.nouns.behind(count)
@@ -152,6 +155,12 @@ class _Finder:
             self.words.at(at) in w.SINGULAR and self.words.at(at - 1) in w.ARTICLES
             for at in self.words.before(count.first, _FAR_BACK)
         )
+
+    def _one_follows(self, count: Count) -> bool:
+        """'Pieces: 40' and, on the next line, 'One mandrel': the pieces are what is bent."""
+        near = range(count.after + 1, count.after + _NEAR_BEHIND)
+        ones = w.ARTICLES | {"1", "one"}
+        return any(w.is_mandrel(self.words.at(n)) and self.words.at(n - 1) in ones for n in near)
 
     def _is_new_mandrel(self, count: Count) -> bool:
         """'The bender broke, we need a new one': no mandrel. Where nothing was named, it is."""

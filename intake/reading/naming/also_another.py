@@ -38,6 +38,17 @@ _RADIUS_TOO = late_pattern(
     r"(?:clr|(?:bend |center ?line )?radius|die|bend|biegeradius|rayon|radio|raggio|straal)\b"
 )
 """'... same wall, same CLR', '... same wall and radius'."""
+_SAME_IN = late_pattern(
+    r"\b(?:(?:the|das|die|den|le|la|lo|el|il|het|de)\s)?"
+    + any_of(
+        "same | gleiche[ns]? | selbe[ns]? | dasselbe | dieselbe | denselben | identical | même(?: chose)?",
+        "mism[oa] | stess[oa](?: cosa)? | hetzelfde | zelfde | dezelfde",
+    )
+    + r"\s(?:(?:again|too|thing|mandrel|one|tool|size|spec|setup|job|but|nochmal|noch mal|auch|noch"
+    r" einmal|dorn|aussi|mandrin|también|mandril|anche|mandrino|ook|doorn)\s){0,2}"
+    r"(?:in|for|für|en|pour|para|per|voor)\s(?:an?\s|ø\s?)?$"
+)
+"""'... and the same again in 2 inch.'"""
 _NEAREST, _FARTHEST = Decimal("0.4"), Decimal("1.7")
 """How many times an OD that is named another is, where only the wall is the same."""
 _BACK = 40
@@ -60,7 +71,9 @@ def _is_another(layout: Layout, figure: Figure) -> bool:
     begin = max(layout.sentence_start(figure.sentence), figure.start - _BACK)
     before = layout.before(figure)
     begin = max(begin, before.end if before is not None else 0)
-    if same is None or _ALSO.search(layout.words(begin, figure.start)) is None:
+    ahead = layout.words(begin, figure.start)
+    same_in = same is None and _SAME_IN.search(ahead) is not None
+    if not same_in and (same is None or _ALSO.search(ahead) is None):
         return False
     value = figure.number.value
     tubes = [
@@ -70,6 +83,8 @@ def _is_another(layout: Layout, figure: Figure) -> bool:
     ]
     if not tubes or value in tubes:
         return False
+    if same is None:
+        return all(_NEAREST < value / t < _FARTHEST for t in tubes if t)
     radius = same["radius"] or _RADIUS_TOO.match(
         layout.words(figure.end + same.end(), figure.end + same.end() + _BACK)
     )

@@ -11,7 +11,8 @@ from ..text.patterns import whole_words
 from ..text.roles import RADIUS_ROLES
 
 RADIUS_WORD = whole_words(
-    "radi(?:us|i) | clr | bends? | bent | bending | curve | rayon | cintrage | raggio | curva",
+    "radi(?:us|i) | rad | clr | bends? | bent | bending | curve | rayon | cintrage | raggio",
+    "curva",
     "radio | biegeradius | bogen | straal | bocht",
 )
 _RADIUS_NAME = whole_words(r"\w*radi(?:us|i|en) | clr | rayons? | raggi[o]? | radio | straal")

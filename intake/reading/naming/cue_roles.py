@@ -12,10 +12,11 @@ from ..text.figures import LISTED, Figure, How, Layout
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .clause_subject import subject_of
-from .cue_sides import Found, cue_left, cue_right, names_other_thing
+from .cue_sides import QUALIFIERS, Found, cue_left, cue_right, names_other_thing
 from .heads_tube import heads_a_tube, is_nominal
 from .place_tests import is_thin, opens_list, opens_tube
 
+_SIDED: frozenset[Role] = frozenset({"radius", "clr"})
 _WEAK: frozenset[Role] = frozenset({"label", "die", "quantity"})
 """Roles that give way to a word that measures."""
 _APART_OR_RADIUS = "the radius, or the distance between the centres of the legs?"
@@ -181,6 +182,8 @@ def _choose(
 
 
 def _right_is_better(layout: Layout, figure: Figure, left: Found, right: Found) -> bool:
+    if left.cue.role in _SIDED and layout.tokens[right.token].text in QUALIFIERS:
+        return False  # "rad 57 inside"
     if right.cue.role == "nps" and right.distance == 0 and left.cue.role == "noise":
         return True  # "a new job, 1 NPS sch 80"
     if right.cue.role == "noise" and right.distance == 0 and left.distance > 0:
@@ -214,6 +217,8 @@ def _next_is_likelier(layout: Layout, figure: Figure, right: Found) -> bool:
         return True  # "62.5 (inside radius 50)"
     own = cue_right(layout, after)
     whole = own is not None and {own.cue.role, role} <= RADIUS_ROLES and own.cue.side == "after"
+    if own is not None and role in _SIDED and layout.tokens[own.token].text in QUALIFIERS:
+        whole = True  # "38 x 1.5 CLR 57 inside"
     alike = figure.unit == after.unit
     plain = figure.unit is None and after.unit == "mm"  # "38 épaisseur 1mm5 rayon 57"
     thin = role == "wall" and (alike or plain) and after.number.value * 3 < figure.number.value

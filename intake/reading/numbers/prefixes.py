@@ -11,11 +11,16 @@ from ..text.roles import Role
 
 _NUMBER = r"(?=[\d.])"
 _GAUGE_NUMBER = r"(?=\d{1,2}\b(?!\s?[./]\d))"
+_INNER = r"innen|intérieure?|interieur|interior|intern[aeo]|binnen|inw\.?"
 _PREFIXES: tuple[tuple[str, Role, str], ...] = (
+    ("inside", "inside_r", any_of(
+        rf"\b(?:ri|ir|rin|i\.r\.?|r[._ ]i)\s?[=:]?\s?{_NUMBER}",
+        rf"\br\.?\s?(?:inside|inner|int|inn|ins|{_INNER})\.?\s?[=:]?\s?{_NUMBER}",
+        rf"\b(?:inside|inner|int\.?|inn\.?|{_INNER})\sr\.?\s?[=:]?\s?{_NUMBER}",
+    )),
     ("radius", "radius", any_of(
         r"\br\s?[=:]\s? | \br(?=[\d.]) | \br\.?[ \t](?=\d) | \br[mcb]\s?[=:]?\s?(?=[\d.])"
     )),
-    ("inside", "inside_r", rf"\b(?:ri|ir)\s?[=:]?\s?{_NUMBER}"),
     ("wall", "wall", any_of(
         r"\b[tse]\s?[=:]\s?(?=[\d.,]) | (?:\b|(?<=x))t(?=\d) | \bs(?=\d[.,]\d)",
         r"\bwt?\s?[=:]\s?(?=[\d.]) | (?<=[/,;x×|]\s)[ts]\s(?=\d[.,]\d)",
@@ -54,6 +59,9 @@ _PREFIX = late_pattern(
 _ROLE: dict[str, Role] = {name: role for name, role, _ in _PREFIXES}
 PREFIX_STARTS = frozenset("bcdeginorstwBCDEGINORSTWØ-")
 """No prefix begins with another character."""
+_BEHIND_FIGURE = late_pattern(
+    r"(?P<chained>[x×*/][ \t]?)?(?<![\d.,/])\d(?:[\d.,/]*\d)?[ \t]?(?:mm|in|[\"”″])?[ \t]?$"
+)
 _THICKNESS = late_pattern(r"\d+[.,]\d|\d\s?mm")
 
 
@@ -80,6 +88,10 @@ def prefix_at(text: str, place: int, *, after_times: bool) -> Prefix | None:
         return None  # a cell that heads a row: "R	57	76"
     if place and text[place - 1].isalnum() and name != "od" and not after_times:
         return None
+    if name == "inside" and " " in written.strip() and written[0] not in "rR":
+        told = _BEHIND_FIGURE.search(text[max(0, place - 24) : place])
+        if told is not None and not told["chained"]:
+            return None  # "25 outside, 22 inside R 57": the bore
     if written == "T" and not _THICKNESS.match(text, match.end()):
         return None  # a temper or a grade: "6061 T6", "SA213 T22"
     unit = ""

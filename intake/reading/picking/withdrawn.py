@@ -34,6 +34,8 @@ _DROP = any_of(
     "ignore",
     "dropped | scrapped | cancell?ed | deleted | removed | skipped | struck out",
     "leave out | leave off | no longer need | don't need | do not need | don't want | scratch",
+    "vergessen sie | vergiss | oubliez | oublie | olvid(?:e|en|ad) | dimentic(?:a|hi|ate)",
+    "vergeet",
     "omit | streichen sie | streiche | annuler | supprimer | anular | quitar | togliere",
     "annullare",
 )

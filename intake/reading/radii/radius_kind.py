@@ -8,6 +8,7 @@ from ..naming.cue_sides import QUALIFIERS
 from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import RADIUS_ROLES, Role
+from .side_marks import side_behind
 from .side_of_fault import without_faults
 from .within_time import without_times
 
@@ -102,12 +103,6 @@ _SOME_SIDE = late_pattern(
     r"|and|tube|pipe|rail|frame|it\b|of (?:the |a |my |our )?(?!bend|curve|arc|radius|the |a )\w+))"
 )
 """A side named in words that no list here has: then it may be any radius."""
-_SIDE_BEHIND = late_pattern(
-    r"\W{0,2}(?:mm|cm|in|inch(?:es)?)?\s?(?:radius\b|rad\b\.?|clr\b)?\W{0,2}"
-    r"(?:that'?s\s|that is\s|is\s)?(?:measured\s)?(?:(?:to|on|at)\s)?(?:the\s)?"
-    r"(?P<side>inside|outside)\b(?=\W{0,2}(?:$|[.,;)\n!?]|please))"
-)
-"""'Bend radius 2.50 inside', '48 mm radius, that's to inside'."""
 _SIDE_OF = word_set("of am an du de del della dell' der des van edge edges line face")
 NO_CENTRE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein(?:en?)?)\s"
@@ -198,14 +193,18 @@ def refine_radii(layout: Layout) -> None:
             if figure.how == "place" and _CENTRE_LINE.search(around):
                 figure.notes = [note for note in figure.notes if not note.startswith(_UNNAMED)]
             _refine(figure, around)
-        behind = _SIDE_BEHIND.match(layout.words(figure.end, figure.end + _NEAR))
+        side = side_behind(layout, figure)
         asked = _EITHER.search(around) and TO_CENTRE.search(around)  # "60 inside, or centreline?"
         sure = not (_UNSURE.search(around) or asked)
-        if figure.role == "radius" and behind is not None and not sure:
-            figure.notes.append(f"{behind['side']} or centreline radius")
-        elif figure.role == "radius" and behind is not None:
-            figure.role = "inside_r" if behind["side"].startswith("in") else "outside_r"
+        if side is None or figure.role not in ("radius", "clr"):
+            continue
+        named_centre = figure.role == "clr"  # "CLR 57 inside"
+        if named_centre or not sure:
+            figure.notes.append(f"{side} or centreline radius")
+        else:
             figure.notes = [note for note in figure.notes if "or centreline" not in note]
+        if sure:
+            figure.role = "inside_r" if side == "inside" else "outside_r"
 
 
 def _refine(figure: Figure, around: str) -> None:

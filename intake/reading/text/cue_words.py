@@ -191,7 +191,8 @@ SIZE_CUES: CueWords = (
         internal radius | radius on the inside | inside r | innenradius | innerer radius |
         biegeradius innen | innerer biegeradius | radius innen | ri | rayon intérieur |
         rayon interieur | rayon int | rayon de cintrage intérieur | raggio interno |
-        raggio int | radio interior | radio interno | binnenradius | binnenstraal | innerradie |
+        raggio int | radio int | radio interior | radio interno | inwendige straal |
+        binnenradius | binnenstraal | innerradie |
         内R | 内側R | throat radius | throat rad | throat r | radius at the throat |
         radius in the throat | radius of the throat | radius to the throat |
         radius to the bottom of the groove | radius at the bottom of the groove |
@@ -222,8 +223,8 @@ SIZE_CUES: CueWords = (
         buitenkant van de bocht
     """),
     ("inside_r", "after", """
-        to the bottom of the groove | at the bottom of the groove | to the throat | at the throat |
-        in the throat | to the groove bottom
+        ir | i r | to the bottom of the groove | at the bottom of the groove | to the throat |
+        at the throat | in the throat | to the groove bottom
     """),
     ("outside_r", "both", """
         bend radius to the outside | bend radius to outside | bend radius outside |

@@ -24,3 +24,17 @@ from .support import read_text
 def test_mandrels_are_counted(text: str, count: int) -> None:
     (size,) = read_text(text)
     assert size.quantity == count
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Please quote a mandrel for 38 x 1.5, CLR 76. Pieces: 40\nOne mandrel",
+        "Prix pour mandrin, tube 38 x 1,5, rayon 76 à l'axe. Pièces : 40\n1 mandrin",
+        "Precio de mandril para tubo 38 x 1,5, radio 76 al eje. Piezas: 40\n1 mandril",
+        "Prezzo mandrino per tubo 38 x 1,5, raggio 76 in asse. Pezzi: 40\n1 mandrino",
+    ],
+)
+def test_pieces_told_before_the_one_mandrel_are_what_is_bent(text: str) -> None:
+    (size,) = read_text(text)
+    assert size.quantity == 1

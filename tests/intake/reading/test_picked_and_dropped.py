@@ -295,3 +295,16 @@ def test_a_term_of_payment_is_no_radius() -> None:
 def test_what_a_tool_cost_then_asks_for_none() -> None:
     text = "Mandrel for 32 x 2, R 64. Could you tell me what the 30 mm one cost back in August?"
     assert sizes(text) == [("32", "2")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Je ein Dorn für 38 x 1,5 R76 und 50 x 2 R100. Vergessen Sie den zweiten.",
+        "Un mandrin pour 38 x 1,5 rayon 76 et un pour 50 x 2 rayon 100. Oubliez le second.",
+        "One mandrel each for 38 x 1.5 CLR 76 and 50 x 2 CLR 100. Forget the second one.",
+    ],
+)
+def test_a_size_that_is_to_be_forgotten_by_its_place(text: str) -> None:
+    (size,) = read_text(text)
+    assert (size.od_mm, size.wall_mm, size.clr_mm) == (38, Decimal("1.5"), 76)
