@@ -219,8 +219,11 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         and not _leads_on(layout, figure, after, edge.end())
     ):
         return "outside_r" if _OUTER_EDGE.match(edge["which"]) else "inside_r"
-    called = CALLED_RADIUS.search(before)
-    if not called and is_apart(layout, figure, before, after) and is_of_legs(layout, figure):
+    if (
+        not CALLED_RADIUS.search(before)
+        and is_apart(layout, figure, before, after)
+        and is_of_legs(layout, figure)
+    ):
         return "centres"
     if ON_CENTRE.match(after) and (RETURNS.search(after) or RETURNS.search(before)):
         return "centres"

@@ -201,8 +201,8 @@ def hear_hedges(layout: Layout) -> None:
     for figure in layout.figures:
         before, after = words_nearby(layout, figure)
         min_wall = _MIN_WALL_BEFORE.search(before) or _MIN_WALL_AFTER.match(after)
-        limit = _LIMIT_BEFORE.search(before) and not changes_to(before)
-        limit = limit or _LIMIT_AFTER.match(after) or _LIMIT_ENDS.match(after)
+        limit = bool(_LIMIT_BEFORE.search(before)) and not changes_to(before)
+        limit = limit or bool(_LIMIT_AFTER.match(after) or _LIMIT_ENDS.match(after))
         if not min_wall and limit:
             figure.notes.append("limit")
         elif _EXCEPT.search(before) and not is_the_one(layout, figure):
