@@ -62,7 +62,7 @@ NOTHING = whole_words(
     r"(?:our|my|your|less|more|no|of|high|worst|for|much|too much|a lot of|lots of|total|into|as"
     r"|in) scrap(?= (?:\w+ ){0,2}(?:rates?|bins?|heap|pile|is|was|are|numbers?|costs?|figures?|went"
     r"|goes|runs?|on|from|now|today)\b| ?[.,;!?)]| ?$)",
-    r"the scrap (?:rates?|bins?|heap|pile|man|is|was|numbers?|costs?|figures?)",
+    r"the scrap (?:rates?|bins?|heap|pile|man|is|was|has|numbers?|costs?|figures?)",
     r"scrap (?:rates?|bins?|heap|pile|man|men|yard|dealer|metal|value|numbers?|percentage"
     r"|costs?|figures?|was|is|runs?|went|goes)",
     r"(?:we|they|i|guys|lads|operators?|and|to|not|rather not) scrap (?:about |any |every )?"
@@ -71,6 +71,7 @@ NOTHING = whole_words(
     r"(?:customer|client|they|we|i|he)(?:'d|'ll)? (?:(?:may|might|could|would|can|will|have|has|to"
     r"|want|wants) ){0,3}cancel (?:if|when|unless|on us|(?:our|my|the|their) (?:slot|appointment"
     r"|visit|meeting|trip))",
+    r"(?:are|were|if) they made(?= (?:to order|of|from|in|by|here|locally)\b)",
     r"cancellation (?:terms|policy|charges?|fees?|clause|period)",
     r"(?:shop|office|plant|factory|works|we|line|store|gate|dock|warehouse) (?:is|are) closed",
     r"(?:funding|the budget|visa|paperwork|transport|freight|shipping|payment|insurance|tube supply"
