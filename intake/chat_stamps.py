@@ -32,6 +32,14 @@ _OUR_SIDE = late_pattern(
     r"|berater|mitarbeiter|opérateur|conseiller|operador|agente|operatore|medewerker)",
     re.IGNORECASE,
 )
+_LABEL = late_pattern(
+    r"\b(?:tub(?:e|ing)|pipe|o\.?d|i\.?d|wall|wt|clr|radius|bend|qty|quantity|mandrels?|material|sizes?"
+    r"|item|pos|line|part|rohr|wand(?:stärke)?|biegeradius|stück|anzahl|menge|werkstoff|paroi|épaisseur"
+    r"|rayon|quantité|matière|tubo|pared|espesor|radio|cantidad|spessore|raggio|quantità|materiale"
+    r"|buis|straal|aantal|materiaal|dorn|mandrin|mandril|mandrino|doorn|date|to|from|subject|sent)\b",
+    re.IGNORECASE,
+)
+"""Before a colon these name what stands behind it, however often they come."""
 _HEAD = 6
 """So many lines at the top tell that it is a chat."""
 _FEWEST_SPOKEN = 3
@@ -52,7 +60,11 @@ def _speakers(lines: Sequence[str]) -> dict[int, int]:
     again and again: what the shop's side says is nobody's own."""
     if not any(_IS_CHAT.search(line) for line in lines[:_HEAD]):
         return {}
-    said = {number: found for number, line in enumerate(lines) if (found := _SAYS.match(line))}
+    said = {
+        number: found
+        for number, line in enumerate(lines)
+        if (found := _SAYS.match(line)) and not _LABEL.search(found["who"])
+    }
     names = Counter(found["who"].casefold() for found in said.values())
     spoken = {number for number, found in said.items() if names[found["who"].casefold()] > 1}
     if len(spoken) < _FEWEST_SPOKEN:
