@@ -81,6 +81,14 @@ _HALF = Decimal("0.5")
 _ROUNDED = Decimal("0.02")
 """Of the OD: so near comes the centre line that somebody reckons from a side."""
 _FAR_RECKONED = 120
+_TO_CENTRE = late_pattern(
+    r"cent(?:re|er)|\bclr\b|mitte|neutral|\b(?:axe|eje|asse)\b|hartlijn|middle"
+)
+_RECKONS = whole_words(
+    "so | gives | giving | makes | making | comes | works out | therefore | meaning | less | minus",
+    "half the (?:tube|od|diameter) | i make | also | ergibt | macht | donc | soit | o sea",
+    "así que | quindi | dunque | dus",
+)
 _ANOTHER = whole_words(
     "another | second | other one | both | each | auch | zweite\\w* | noch | aussi | deuxième",
     "también | segundo | anche | secondo | ook | tweede",
@@ -126,22 +134,24 @@ def _drop_reckoned(layout: Layout, figure: Figure) -> None:
     if figure.role not in ("inside_r", "outside_r") or figure.negated:
         return
     for other in layout.figures[figure.index + 1 : figure.index + 3]:
-        if (
-            other.role not in ("clr", "radius", "od", None)
-            or other.start - figure.end > _FAR_RECKONED
-        ):
-            return
         between = layout.words(figure.end, other.start)
-        tube = _tube_of(layout, figure, other)
-        if tube is None or tube is other or _ANOTHER.search(between):
+        named = _TO_CENTRE.search(between) is not None
+        told = named or other.role == "clr" or _RECKONS.search(between) is not None
+        if other.start - figure.end > _FAR_RECKONED or _ANOTHER.search(between):
             return
-        if len({f.unit for f in (figure, other, tube) if f.unit in ("in", "mm")}) > 1:
+        if told and other.role in ("clr", "radius", None, "od" if named else None):
+            if _is_reckoned(figure, other, _tube_of(layout, figure, other)):
+                other.give("noise", "same")
             return
-        half = tube.number.value * _HALF
-        reckoned = figure.number.value + (half if figure.role == "inside_r" else -half)
-        if abs(reckoned - other.number.value) <= tube.number.value * _ROUNDED:
-            other.give("noise", "same")
-            return
+
+
+def _is_reckoned(figure: Figure, other: Figure, tube: Figure | None) -> bool:
+    """Whether the other is what the side comes to on the centre line of the tube."""
+    if tube is None or len({f.unit for f in (figure, other, tube) if f.unit in ("in", "mm")}) > 1:
+        return False
+    half = tube.number.value * _HALF
+    reckoned = figure.number.value + (half if figure.role == "inside_r" else -half)
+    return abs(reckoned - other.number.value) <= tube.number.value * _ROUNDED
 
 
 def _tube_of(layout: Layout, figure: Figure, other: Figure) -> Figure | None:
