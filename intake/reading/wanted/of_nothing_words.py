@@ -47,8 +47,6 @@ _LATER = (
 NOTHING = whole_words(
     rf"{_SHOWN}\b[^.;\d]{{0,40}}? (?:just |only )?(?:for|as a) (?:your |our |my )?reference"
     r"(?: only)?",
-    rf"for (?:your )?reference(?: only)?,? (?:(?:is|see|here is|here's|i|we|i've|have|put)"
-    rf" )*(?:the |our |a )?{_SHOWN}",
     rf"(?:don'?t|do not|didn'?t|wouldn'?t) (?:want|need|like)(?: it| them| us| the tube| the guys"
     rf"| anybody)? to {_TO_DO}(?: (?:one|a mandrel|it|them|mandrels) (?:between|for both|for all"
     r"|across))?",
@@ -162,6 +160,8 @@ _COMPETES = any_of(
     "otro proveedor (?:pide|ofrece|tarda|es|nos|dice)",
 )
 NOTHING_BY_ITSELF = whole_words(
+    rf"for (?:your )?reference(?: only)?,? (?:(?:is|see|here is|here's|i|we|i've|have|put)"
+    rf" )*(?:the |our |a )?{_SHOWN}",
     rf"{_WORK} {_STARTS} (?:early |late |in |anfang |début |mitte )*{_LATER}",
     rf"(?:run|running|bend|bending|making|produce) (?:these|them|this) (?:well )?into {_LATER}",
     _COMPETES,
