@@ -29,6 +29,7 @@ _HERE = Late(
         r"(?:zeggen|bedanken)",
     )
 )
+_CREW = r"(?:we|i|guys|lads|boys|crew|team|shop|operators?|foreman|boss|everyone|everybody|all of us|floor|customer)"
 _DOES_WELL = Late(
     (
         r"\b(?:not|without) (?:a|one|any|a single) (?:single )?(?:ripples?|wrinkles?|kinks?|marks?|buckles?)\b",
@@ -36,6 +37,16 @@ _DOES_WELL = Late(
         r"\b(?:spot[- ]on|smooth as|like a dream|like a charm|a treat|like butter|came out (?:perfect\w*|great"
         r"|beautiful\w*|lovely|mint|clean|well|really)|(?:works?|worked|runs?|ran|bends?|bent) (?:\w+ )?"
         r"(?:perfect\w*|great|beautiful\w*|fine|flawless\w*|brilliant\w*|lovely|well|clean\w*))\b",
+        rf"\b{_CREW} (?:is|are|'re|were|was) (?:\w+ ){{0,2}}?(?:tickled|thrilled|delighted|over the moon|chuffed|made up"
+        r"|stoked|very happy|so happy|really happy|pleased|impressed|grinning|all smiles)\b|\b(?:guys|crew|lads|boys|operators?"
+        r"|everybody|everyone|we all|we) (?:just |really )?loves? (?:it|them)\b|\bfirst good (?:part|one|bend)\b",
+        r"\bused to be (?:our|the|my) (?:worst|problem|nightmare|headache|biggest)\b|\b(?:was|were) always (?:our|the|my)"
+        r" (?:worst|problem|nightmare|headache|biggest)\b",
+        r"\b(?:begeistert|hochzufrieden|sehr zufrieden|überglücklich)\b|\bwar immer unser (?:größter ausschuss|sorgenkind)",
+        r"\b(?:ravis?|ravie|enchantés?|très contents?)\b|\bétait (?:toujours )?notre (?:pire|bête noire|cauchemar)",
+        r"\b(?:encantad[oa]s?|content[oa]s|contentísim[oa]s)\b|\bera (?:siempre )?(?:nuestr[oa]) (?:pesadilla|peor)",
+        r"\b(?:entusiast[ai]|contentissim[oi]|content[io]|soddisfatt[io])\b|\bera (?:sempre )?(?:il nostro) (?:incubo|peggior)",
+        r"\b(?:dolblij|heel blij|erg blij|enthousiast|dik tevreden|is er blij mee)\b|\bwas altijd onze (?:grootste|nachtmerrie)",
         r"\bkeine(?:rlei|n)? (?:falten?|wellen?)|\b(?:faltenfrei|super|perfekt|einwandfrei|tadellos|hervorragend)\b",
         r"\bpas un(?:e seule)? (?:pli|ride|ondulation)|\bsans (?:un seul |aucun )?pli|\b(?:impeccables?|parfaits?"
         r"|nickel|parfaitement|à merveille)\b",
@@ -68,6 +79,13 @@ _MAY_ASK = late_pattern(
 """Any of these, and something may be asked for after all."""
 _ONLY_SAYS = re.compile(
     r"\b(?:just |only )?(?:want(?:ed)?|like|would like|'d like) to (?:say|thank|let you know|tell you)\b"
+    r"|\b(?:on|at|by) (?:the|our|only the|just the) (?:first|second|third|2nd) (?:try|attempt|go|shot|hit)\b"
+    r"|\b(?:beim|im) (?:ersten|zweiten|dritten) versuch\b|\bau (?:premier|deuxième|second) essai\b"
+    r"|\b(?:a la primera|al segundo intento|al primer intento)\b|\bal (?:primo|secondo) (?:tentativo|colpo)\b"
+    r"|\bbij de (?:eerste|tweede) poging\b|\bsecond (?:shift|bend|part|piece)\b"
+    r"|\b(?:many )?thank(?:s| you) (?:so much |very much )?again\b|\b(?:nochmals|noch ?mal|noch einmal) (?:vielen |besten )?dank\w*"
+    r"|\b(?:danke|vielen dank) (?:nochmals?|noch einmal)\b|\bencore (?:une fois )?merci\b|\bmerci encore\b"
+    r"|\bgracias (?:de nuevo|otra vez)\b|\bgrazie (?:ancora|di nuovo)\b|\b(?:nogmaals|nog een keer) bedankt\b"
     r"|\bcan(?:'|no)?t (?:complain|fault)\b|\bbetter than (?:the )?(?:old|last) one\b",
     re.IGNORECASE,
 )

@@ -50,7 +50,8 @@ AWAY = (
     r"erreichbar|im (?:büro|haus))\b",
     r"\b(?:office|shop|plant|works?|workshop|factory|company|business|store|warehouse|we|"
     r"everything) (?:is|are|will be|'re|’re) (?:\w+ )?(?:closed|shut|on (?:holiday|shutdown)|"
-    r"shutting|closing)\b|\bclosed (?:for|from|until|through|between)\b|\bplant shutdown\b|\baway "
+    r"shutting|closing)\b(?! (?:down |up )?(?:the|our|my) (?:garage|workshop|business|barn)\b)"
+    r"|\bclosed (?:for|from|until|through|between)\b|\bplant shutdown\b|\baway "
     r"from (?:my desk|work|the (?:shop|office|desk))\b|\bnot at my desk\b|\bback (?:at my desk|in "
     r"the (?:office|shop)) (?:on|from)\b|\b(?:on|am on) (?:\w+ )?(?:leave|holidays?|vacation|jury "
     r"duty|paternity)\b",

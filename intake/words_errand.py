@@ -152,7 +152,7 @@ WANTS_TOOL = (
     r"ons)) ?(?:\w+ ){0,2}?mandrins?\b",
     r"\b(?:necesit(?:o|amos)|busc(?:o|amos)) (?:un|dos|\d)? ?mandril",
     r"\b(?:serve|servono|cerc(?:o|hiamo)) (?:un|due|\d)? ?mandrin[oi]",
-    r"\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
+    r"(?<!geen )\bdoorn(?:en)? nodig\b|\bzoek(?:en)? (?:een )?doorn",
     r"\b(?:hier|anbei|nachstehend|im folgenden)(?: sind)?(?: noch)? die (?:daten|maße|angaben) "
     r"(?:für|zu) (?:den|dem) \w{0,10}dorn\b|\b(?:voici|ci-dessous) les (?:données|dimensions|cotes)"
     r" (?:pour le|du) mandrin\b|\b(?:estos son|aquí (?:van|están)) los datos (?:para el|del) "

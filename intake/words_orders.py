@@ -141,7 +141,10 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"item)\b|\bplease cancel\b|\bput [^.?\n]{0,30}on hold\b|\bhold off\b|\bsit on (?:the|"
             r"it|that|our|my)\b|\b(?:don't|do not|dont) ship\b|\bscrap (?:that|the|my) (?:order|"
             r"last)\b|\bno longer need"),
-        (5, r"\b(?:push|move|bring|pull|delay|postpone|reschedule|hold)\b[^.?\n]{0,40}\b(?:out to|"
+        (5, r"\b(?:push|move|bring|pull|delay|postpone|reschedule"
+            r"|hold(?! (?:the|this|that|your|these|those|our|to the|us to the) (?:pric|quot"
+            r"|offer)))"
+            r"\b[^.?\n]{0,40}\b(?:out to|"
             r"back to|until|till|forward|in to|to the \d|by a (?:week|month|few))\b|\bverschieb|"
             r"\bzurückstell|\b(?:reporter|décaler|avancer|retarder)\b|\baplaz|\bpospon|"
             r"\badelant(?:ar|en)\b|\bposticip|\brinvi(?:are|ate)\b|\banticipare\b|\buitstel|"

@@ -176,6 +176,14 @@ SELLING: tuple[Elsewhere, ...] = (
             r"dollars|euros?|quid|gbp|usd)? takes (?:it|them|the|all)\b|[$€£]\d{2,5} for "
             r"(?:everything|"
             r"the lot|all)\b|\bno trades\b|\blocal pick-?up only\b"),
+        (5, r"\bclearing (?:out )?(?:my|our|the|a)\b[^.?\n]{0,30}\b(?:workshop|shop|garage|barn|"
+            r"estate|shed)\b|\bje vide "
+            r"(?:l'|mon )atelier\b|\bvac[ií]\w+ (?:el|mi) taller\b|\bsgomber\w+ (?:l'|la mia )"
+            r"officina\b|\b(?:werkplaats|schuur) (?:leeg|op)ruimen\b|\b(?:löse|lösen) (?:\w+ "
+            r"){0,3}werkstatt auf\b"),
+        (5, r"\b(?:it |they |all )?(?:goes|go|will go|going) (?:to|in|on) the "
+            r"(?:scrap|tip|skip|dump)\b|\bif (?:it'?s|they'?re|it is|any of (?:it|them) is) of "
+            r"(?:any )?(?:interest|use)\b|\binherited (?:a|an|my|some|two)\b"),
         (5, r"\b(?:clearing|selling) (?:out|off) (?:our|my|the|some)\b|\bget rid of\b|\bhardly "
             r"used\b|"
             r"\bas is,? where is\b|\bclosing (?:down |up )?(?:my|our|the) (?:shop|business)\b"),

@@ -79,6 +79,28 @@ _DEPENDS = late_pattern(
     rf"(?<![\d.,/-])\b(?P<first>{_N}){_UNIT}(?:,?\s(?:or|maybe|oder|ou|o|of)){{1,2}}\s(?:maybe\s)?"
     rf"(?P<rest>{_N}){_UNIT}\s?,?\s(?:depending|depends|je nach|selon|según|a seconda|afhankelijk)"
 )
+_TOOLS = any_of(
+    r"mandrels? | (?:biege)?dorne? | mandrins? | mandril(?:es)? | mandrin[oi] | anim[ae]",
+    "doorn(?:en|s)? | plugs? | of (?:them|these|those)",
+)
+_MAYBE = any_of(
+    "possibly | maybe | perhaps | potentially | might be | could be | may be | even",
+    r"eventuell | evtl\.? | vielleicht | möglicherweise | womöglich | peut-être | éventuellement",
+    "voire | quizás? | tal vez | posiblemente | a lo mejor | forse | magari | eventualmente",
+    "misschien | eventueel | mogelijk",
+)
+_OR_MAYBE = (
+    rf"\s?[,(;–-]{{0,2}}\s?(?:(?:and|or|und|oder|et|ou|y|o|e|en|of)\s)?{_MAYBE}"
+    r"\s(?:even\s|auch\s|à\s)?"
+)
+_MAYBE_MORE = late_pattern(
+    rf"(?<![\d.,/-])\b(?P<first>{_N}){_OR_MAYBE}(?P<rest>{_N})\s?[),]{{0,2}}\s{_TOOLS}\b"
+)
+_TOOLS_MAYBE_MORE = late_pattern(
+    rf"(?<![\d.,/-])\b(?P<first>{_N})\s{_TOOLS}{_OR_MAYBE}(?P<rest>{_N})\s?\)?"
+    r"(?=\s?(?:[.;,:!?](?!\d)|$|\n|please\b))"
+)
+"""'2, possibly 3, mandrels', '2 mandrels, maybe 3'."""
 _ONE_SPARE = late_pattern(
     rf"(?<![\d.,/-])\b(?P<first>\d{{1,2}}(?![.,/]?\d)|{'|'.join(_WORDS)}){_UNIT}\s?[,(;:-]{{1,2}}\s?"
     r"(?:(?:with|incl(?:uding|\.)?|davon|dont|inkl\.?|met|con)\s)?"
@@ -130,7 +152,16 @@ def with_choices(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest
 
 def _choices(text: str) -> list[int]:
     """The counts named, the least first; empty where the sender has settled."""
-    for pattern in (_HEDGED, _HEDGED_AHEAD, _DEPENDS, _DEPENDS_BEHIND, _LIST, _SLASHED):
+    for pattern in (
+        _HEDGED,
+        _HEDGED_AHEAD,
+        _MAYBE_MORE,
+        _TOOLS_MAYBE_MORE,
+        _DEPENDS,
+        _DEPENDS_BEHIND,
+        _LIST,
+        _SLASHED,
+    ):
         match = pattern.search(text)
         if match is None:
             continue

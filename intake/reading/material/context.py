@@ -85,6 +85,19 @@ _NUMBER_AFTER_WALL = late_pattern(
     r"3[0-4]\d|4(?!00)[0-4]\d|10[0-4]\d|4[1-3]\d\d|[5-7]0\d\d|300[34]|86[23]0"
 )
 _CARBON_STEEL = late_pattern(r"10[0-4]\d")
+# 'Tube is 1010 throughout.'; a length would have its unit or a word behind it.
+_STEEL_NUMBER = late_pattern(r"10[0-4]\d|11[1-4]\d|1215|41[34]\d")
+_TUBE_IS = late_pattern(
+    r"\b(?:(?:tub(?:e|ing|es)|pipe|everything|stock|all|rohre?|tubes?|tubos?|tubi|buis|buizen)\s)"
+    r"(?:of\sthem\s|lines\s|sizes\s)?(?:is|are|will\sbe|ist|sind|est|sont|es|son|è|sono|zijn)\s"
+    r"(?:(?:all|plain|alle|tout|todo|tutto|allemaal|in|aus|en|van)\s){0,2}$",
+    re.I,
+)
+_FOR_ALL = late_pattern(
+    r"\s?(?:[.;,)](?!\d)|$|\n)|\s(?:throughout|everywhere|on\sall|for\sall|across|in\sall\scases"
+    r"|either\sway|all\sround|durchweg|überall|partout|en\stodos|dappertutto|overal)\b",
+    re.I,
+)
 _ENDS_IN_LENGTH = late_pattern(r"\d[\"']{0,2}[\s-]?(?:mm|in|inch|ga|gauge)?\.?[\s-]?$", re.I)
 _OF_TUBE = late_pattern(r"(?:outside|outer|tube)\s$", re.I)
 
@@ -123,6 +136,8 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
         and _AFTER_WALL_MM.search(before)
         and _RADIUS_FOLLOWS.match(after)
     ):
+        return "bare"
+    if _STEEL_NUMBER.fullmatch(written) and _TUBE_IS.search(before) and _FOR_ALL.match(after):
         return "bare"
     cue = _SIZE_CUE.search(before)
     sized = cue is not None and not _has_its_length(before[: cue.start()], cue[0])

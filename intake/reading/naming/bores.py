@@ -45,12 +45,46 @@ _EXT_BEHIND = late_pattern(
     r"[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?\s?"
     r"(?:ext(?:ern[oa]?|érieur|erior)?|est(?:erno)?|outer|outside|au(?:ß|ss)en|buiten|uitw)\b"
 )
+_OF_THE_TUBE = (
+    r"(?:(?:of|in|des|du|della?|del|van|de|von)\s)?(?:(?:the|our|this|der|la|le|de|het|il|el)\s)?"
+    r"(?:tub(?:e|ing)|pipe|rohre?s?|tubo|buis)"
+)
+_DIAMETER = r"(?:\s?(?:dia(?:m(?:eter)?)?|diamètre|diámetro|diametro|durchmesser|diameter)\b\.?)?"
+_IS = (
+    r"(?:\s?[:=(]|\s(?:is|of|measures|measured|mikes?|miked|comes|out|at|to|about|ist|est|es|è"
+    r"|mide|misura|mesure|meet|beträgt|von|de|di|van|gemessen|mit)\b){0,4}\s?[øØ]?\s?$"
+)
+_INNER_OF_TUBE = late_pattern(
+    r"(?:\b(?:bore|inside|inner|internal|i\.?d\.?)" + _DIAMETER + rf"\s{_OF_THE_TUBE}"
+    r"|\b(?:inner|internal|inside) dia(?:m(?:eter)?)?\b\.?"
+    rf"|\b(?:innen|binnen)(?:durchmesser|diameter|maß|maat)(?:\s{_OF_THE_TUBE})?"
+    r"|\b(?:diam[èeé]tre|diámetro|diametro)\s(?:intérieur|interior|interno|interno)"
+    rf"(?:\s{_OF_THE_TUBE})?)" + _IS
+)
+_BORE_OF_TUBE = late_pattern(
+    r"\b(?:bore|(?:inside|inner|internal) dia(?:m(?:eter)?)?\b\.?|i\.?d\.?|innendurchmesser"
+    r"|binnendiameter|(?:diam[èeé]tre|diámetro|diametro)\s(?:intérieur|interior|interno))"
+    rf"\s(?:of|des|du|della?|del|van|von)\s{_OF_THE_TUBE}" + _IS
+)
+_OUTER_BETWEEN = late_pattern(
+    r"\b(?:(?:outside|outer|external)" + _DIAMETER + rf"|o\.?d\.?(?:\s{_OF_THE_TUBE})?"
+    r"|(?:au(?:ß|ss)en|buiten)(?:durchmesser|diameter|maß|maat)"
+    r"|(?:diam[èeé]tre|diámetro|diametro)\s(?:extérieur|exterior|esterno))"
+    rf"(?:\s{_OF_THE_TUBE})?" + _IS
+)
+_OD_BEHIND = late_pattern(
+    r"[\"'”″ ]{0,3}(?:mm|cm|in|inch(?:es)?)?[\s(]{0,2}(?:o\.?d\b|outside|outer|tub|pipe|au(?:ß"
+    r"|ss)en|buiten)"
+)
+_NAMED_AHEAD = 48
+"""Characters before a bore in which it is named: 'inside diameter of the tube measured at 31.8'."""
 
 
 def hear_bores(layout: Layout) -> None:
     """Give pairs of figures the roles of OD and bore that the words around them name."""
     _hear_pairs(layout)
     _hear_bore_first(layout)
+    _hear_bore_alone(layout)
 
 
 def _hear_pairs(layout: Layout) -> None:
@@ -87,7 +121,7 @@ def _hear_pairs(layout: Layout) -> None:
 
 
 def _hear_bore_first(layout: Layout) -> None:
-    """'Ø 20 int. / 25 ext.', 'inside 20, outside 25' have the bore first."""
+    """'Ø 20 int. / 25 ext.', 'bore of the tube 20, outside diameter 25' have the bore first."""
     for right in layout.figures[1:]:
         left = layout.figures[right.index - 1]
         a, b = left.number.value, right.number.value
@@ -97,9 +131,24 @@ def _hear_bore_first(layout: Layout) -> None:
             continue
         between = layout.words(left.end, right.start)
         behind = layout.words(right.end, right.end + _NEAR_BEHIND)
-        if not (_INT_BETWEEN.match(between) and _EXT_BEHIND.match(behind)):
-            continue
         far = layout.figures[left.index - 1].end if left.index else 0
-        of_radii = _RADIUS_NAME.search(layout.words(max(far, left.start - 24), left.start))
+        ahead = layout.words(max(far, left.start - _NAMED_AHEAD), left.start)
+        named = _INNER_OF_TUBE.search(ahead) and _OUTER_BETWEEN.search(between)
+        if not (named or (_INT_BETWEEN.match(between) and _EXT_BEHIND.match(behind))):
+            continue
+        of_radii = not named and _RADIUS_NAME.search(ahead[-24:])
         left.give("inside_r" if of_radii else "id", "cue")
         right.give("noise" if of_radii else "od", "cue")
+
+
+def _hear_bore_alone(layout: Layout) -> None:
+    """'Bore of the pipe 31.8 mm, wall 1.55'; 'the bore of the tube 38 x 1.5' is that of a size."""
+    for figure in layout.figures:
+        after = layout.after(figure)
+        if figure.role is not None or figure.negated or (after and after.link == "times"):
+            continue
+        far = layout.figures[figure.index - 1].end if figure.index else 0
+        ahead = layout.words(max(far, figure.start - _NAMED_AHEAD), figure.start)
+        behind = layout.words(figure.end, figure.end + _NEAR_BEHIND)
+        if _BORE_OF_TUBE.search(ahead) and not _OD_BEHIND.match(behind):
+            figure.give("id", "cue")

@@ -62,6 +62,7 @@ _OTHER_THINGS = frozenset((
     "bolt", "ball", "balls", "wheel", "washer", "bar", "shaft", "pin", "hole",
 ))  # fmt: skip
 
+_TUBE_NAMED = ("tube ", "tubing ", "pipe ", "rohr ")
 _KINDS = frozenset(("ball", "balls", "plug"))
 
 
@@ -176,7 +177,8 @@ def _spoken_on(layout: Layout, at: int, passed: set[str]) -> Cue | None:
         return None  # "for the inside of 63.5 x 1.5 tube"
     if cue.role == "id" and at and layout.tokens[at - 1].text in _GOES:
         return None  # "a mandrel to go inside 3/8 x .049"
-    if cue.role in ("od", "id") and at and names_other_thing(layout, at - 1):
+    of_tube = layout.tokens[at].text.startswith(_TUBE_NAMED)  # "handle bar tube dia 22.2"
+    if cue.role in ("od", "id") and at and not of_tube and names_other_thing(layout, at - 1):
         return Cue("noise")  # "max capacity fi 51"
     return cue
 

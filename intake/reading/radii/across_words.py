@@ -128,14 +128,15 @@ _MIDDLE = (
 )
 _MIDDLES = (
     rf"{_MIDDLE}\b[^.;()\d]{{0,40}}?"
-    rf"(?:\s(?:to|zu|bis|à|au|al|a|all'|tot|naar|auf|op|hasta)\s?|\s?[-/]\s?){_MIDDLE}"
+    rf"(?:\s(?:to|zu|bis|à|au|al|a|all'|tot|naar|auf|op|hasta)\s?"
+    rf"(?:(?:the|der|dem|le|la|el|il|het|de|l')\s?)?|\s?[-/]\s?){_MIDDLE}"
 )
 MIDDLE_TO_MIDDLE = late_pattern(
     _UNIT + r"(?:across\W{1,2}|wide\W{1,2}|measured\s){0,2}"
     rf"(?:(?:from|between|von|de|du|da|dal|desde|van|at)\s)?{_MIDDLES}"
 )
 MIDDLE_TO_MIDDLE_BEFORE = late_pattern(
-    rf"\b{_MIDDLES}\b(?:\s(?:of|the|legs|tube|distance|is|are|measures|measured|ist|sind|est|es|è"
+    rf"\b{_MIDDLES}\b(?:\s(?:of|the|legs?|arm|others?|next|second|tube|distance|is|are|measures|measured|ist|sind|est|es|è"
     r"|about|ca|gemessen|mesuré|misurato|medido|gemeten|should|be|van|de|du|del))*[\s:=.]*$"
 )
 _DIA = (

@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
-from ..text.patterns import any_of
+from ..text.patterns import any_of, whole_words
 from ..text.roles import RADIUS_ROLES
 
 _SIDES = {
@@ -78,6 +78,21 @@ _FAR, _BACK = 72, 24
 _CLOSE = Decimal("0.06")
 """Of the OD: sums done in the head are rounded."""
 _HALF = Decimal("0.5")
+_ROUNDED = Decimal("0.02")
+"""Of the OD: so near comes the centre line that somebody reckons from a side."""
+_FAR_RECKONED = 120
+_TO_CENTRE = late_pattern(
+    r"cent(?:re|er)|\bclr\b|mitte|neutral|\b(?:axe|eje|asse)\b|hartlijn|middle"
+)
+_RECKONS = whole_words(
+    "so | gives | giving | makes | making | comes | works out | therefore | meaning | less | minus",
+    "half the (?:tube|od|diameter) | i make | also | ergibt | macht | donc | soit | o sea",
+    "así que | quindi | dunque | dus",
+)
+_ANOTHER = whole_words(
+    "another | second | other one | both | each | auch | zweite\\w* | noch | aussi | deuxième",
+    "también | segundo | anche | secondo | ook | tweede",
+)
 
 
 def set_other_sides_aside(layout: Layout) -> None:
@@ -85,6 +100,7 @@ def set_other_sides_aside(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role not in _SAID_AS or not figure.is_measure:
             continue
+        _drop_reckoned(layout, figure)
         for at in (figure.index + 1, figure.index + 2):
             other = layout.figures[at] if at < len(layout.figures) else None
             if other is None or other.start - figure.end > _FAR:
@@ -112,10 +128,41 @@ def _side_of(layout: Layout, before: Figure, other: Figure) -> str | None:
     return None
 
 
-def _weigh(layout: Layout, figure: Figure, other: Figure, side: str, *, offered: bool) -> None:
+def _drop_reckoned(layout: Layout, figure: Figure) -> None:
+    """'Outside radius 111, so take off half the tube and the CLR is 88.8': the same radius, and the
+    figure that was measured is the better one."""
+    if figure.role not in ("inside_r", "outside_r") or figure.negated:
+        return
+    for other in layout.figures[figure.index + 1 : figure.index + 3]:
+        between = layout.words(figure.end, other.start)
+        named = _TO_CENTRE.search(between) is not None
+        told = named or other.role == "clr" or _RECKONS.search(between) is not None
+        if other.start - figure.end > _FAR_RECKONED or _ANOTHER.search(between):
+            return
+        if told and other.role in ("clr", "radius", None, "od" if named else None):
+            if _is_reckoned(figure, other, _tube_of(layout, figure, other)):
+                other.give("noise", "same")
+            return
+
+
+def _is_reckoned(figure: Figure, other: Figure, tube: Figure | None) -> bool:
+    """Whether the other is what the side comes to on the centre line of the tube."""
+    if tube is None or len({f.unit for f in (figure, other, tube) if f.unit in ("in", "mm")}) > 1:
+        return False
+    half = tube.number.value * _HALF
+    reckoned = figure.number.value + (half if figure.role == "inside_r" else -half)
+    return abs(reckoned - other.number.value) <= tube.number.value * _ROUNDED
+
+
+def _tube_of(layout: Layout, figure: Figure, other: Figure) -> Figure | None:
+    """The tube that a radius is most likely of: the last before it, else the first of all."""
     tubes = [f for f in layout.figures if f.role in ("od", "id") and f.is_measure and f != other]
     before = [f for f in tubes if f.index < figure.index]
-    tube = before[-1] if before else tubes[0] if tubes else None
+    return before[-1] if before else tubes[0] if tubes else None
+
+
+def _weigh(layout: Layout, figure: Figure, other: Figure, side: str, *, offered: bool) -> None:
+    tube = _tube_of(layout, figure, other)
     units = {f.unit for f in (figure, other, tube) if f is not None and f.unit in ("in", "mm")}
     if tube is None or len(units) > 1 or other.role not in (None, "od", "id", *RADIUS_ROLES):
         return

@@ -34,6 +34,15 @@ _AMERICAN = late_pattern(
     r"\b(?:centers?|centerline|centered|aluminum|gray|colors?|tires?|galvanized|anodized|zip code"
     r"|llc|inc)\b|[\s(]\$\s?\d"
 )
+_CANADIAN = late_pattern(
+    r"\b(?:canada|qu[ée]bec|ontario|alberta|manitoba|saskatchewan|nova scotia|new brunswick"
+    r"|british columbia|newfoundland|nouveau-brunswick|colombie-britannique|montr[ée]al|toronto)\b"
+    r"|,\s(?:qc|on|ab|bc|mb|sk|ns|nb|pe|nl)\s{1,2}[a-z]\d[a-z]\s?\d[a-z]\d\b"
+    r"|\b(?:[ab-eghj-npr-tv-y]\d[a-z] \d[a-z]\d)\b|@[\w.-]{1,60}\.ca\b"
+)
+"""Clocks of Canada are those of the States; there 3/4 is written for either day."""
+_FOOT = 600
+"""Characters of a message's end, where its sender signs."""
 _ZONE = late_pattern(r"[+-]\d{4}")
 
 
@@ -63,8 +72,13 @@ def is_american(unit: Unit | None, message: Message) -> bool:
     """Whether 4/5 is more likely April 5 to this sender: a US clock, else inches."""
     zone = (message.header("date") or "").strip()[-5:]
     if _AMERICAN_ZONE.fullmatch(zone):
-        return True
+        return not _is_canadian(message)
     return unit == "in" and _ZONE.fullmatch(zone) is None
+
+
+def _is_canadian(message: Message) -> bool:
+    foot = f"{message.text[:_ENOUGH][-_FOOT:]}\n{message.header('from') or ''}".casefold()
+    return _CANADIAN.search(foot) is not None
 
 
 _ENOUGH = 12_000

@@ -73,9 +73,15 @@ def cues_of(words: tuple[str, ...]) -> tuple[int, tuple[Cue, ...]]:
     return length, tuple(found)
 
 
+_NO_PLURALS = frozenset(("wands",))
+"""'90 wands a week' are tubes of a spray gun: several German walls are 'Wände'."""
+
+
 def _same_word(said: str, word: str) -> bool:
     """Whether a word is the phrase's, or its plural: 'outside diameters'."""
-    return said == word or (len(word) > 3 and said == word + "s")
+    if said == word:
+        return True
+    return len(word) > 3 and said == word + "s" and said not in _NO_PLURALS
 
 
 _GOES_ON = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ \t]*$")

@@ -21,7 +21,7 @@ ASKS = whole_words(
     r"(?:i'm|we're|am|are) after | would like | we'd like | i'd like | ask(?:ing)? for | offer",
     r"(?:can|could|would|will) (?:you|i|we|u) | make me | make us | send me | interested in",
     r"another one | (?:have|need) to (?:bend|make|do) | costs? | requirements? (?:for|is)",
-    r"missing | we lack | to (?:order|buy) | require[sd]?",
+    r"tool(?:ing)? up | missing | we lack | to (?:order|buy) | require[sd]?",
     r"(?:i'?m|we'?re|am|are) (?:short(?: of)?|lacking|left without)",
     r"can'?t (?:find|get)(?! at\b| to\b| in\b)",
     r"brauch\w* | bräucht\w* | benötig\w* | bitte | such(?:e|en) | gesucht | möcht\w+ | hätte\w*",
@@ -131,6 +131,18 @@ AGAIN = whole_words(
 )
 """What is owned may be wanted once more."""
 
+BY_A_DAY = whole_words(
+    r"(?:need|needs|want|wants|like|require|have to have|must have|get|needed|wanted) (?:it|them"
+    r"|this|everything)?"
+    r" ?(?:delivered |here |in[- ]house |in hand |on (?:the|our) (?:floor|dock|bench|machine|shelf)"
+    r" |with us |to us )*(?:by|before|no later than|not later than|on or before)",
+    r"(?:brauchen|benötigen) (?:ihn|es|sie|das|alles) (?:\w+ ){0,2}(?:bis|spätestens|vor)",
+    r"(?:il nous )?(?:le|la|les) faut (?:pour|avant) | besoin (?:pour|avant) le",
+    r"(?:l[oa]s? )?(?:necesit\w+|quer\w+) (?:para|antes) (?:el|del?)",
+    r"(?:ci |mi )?(?:serve|servono) (?:entro|per|prima) (?:il|del)",
+    r"(?:hebben we |moet )?(?:uiterlijk )?nodig (?:voor|tegen|uiterlijk)",
+)
+"""'Want it on the floor by June 30': what was asked for before is wanted then, whichever it was."""
 ANEW = whole_words(
     "a new one | new ones | a replacement | einen neuen | ersatz | un nouveau | un remplaçant",
     "uno nuevo | un repuesto | uno nuovo | un ricambio | een nieuwe",

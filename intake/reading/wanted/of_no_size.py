@@ -32,6 +32,8 @@ from .of_no_size_words import (
     WAITS,
     WORDS_WITH_MANDREL,
 )
+from .of_nothing_words import NOTHING, NOTHING_BY_ITSELF
+from .of_other_lists import spans_of_other_lists
 from .told_words import TELLS, TELLS_NOT
 
 _STOP = re.compile(r"(?<=[.!?;])(?=\s+[^a-zäöüß\s]|\s*$)|\n(?=\s*[^a-zäöüéèàñ\s])|\n\s*\n")
@@ -134,7 +136,22 @@ def _of_thing(words: str, figures: Sequence[Figure], held: set[Held]) -> bool:
         points = POINTS_TO_SIZE.search(BENT_EMPTY.sub(" ", words)) or NO_TROUBLE.search(words)
         return TROUBLE.search(words) is not None and not points
     rest = WORDS_WITH_MANDREL.sub("things", words)
-    return OF_NO_SIZE.search(rest) is not None and not POINTS_TO_SIZE.search(rest)
+    found = OF_NO_SIZE.search(rest) or NOTHING_BY_ITSELF.search(rest)
+    return found is not None and not POINTS_TO_SIZE.search(rest)
+
+
+def without_nothing(layout: Layout, sizes: int) -> Layout:
+    """The layout with all turns of phrase blanked that only sound like taking something back, or
+    that take back what is none of the so many sizes."""
+    said = layout.text.lower().replace("’", "'").replace("\n", " ")
+    found = [match.span() for match in NOTHING.finditer(said)]
+    found += spans_of_other_lists(said, sizes)
+    if not found or len(said) != len(layout.text):
+        return layout
+    text = layout.text
+    for begin, end in found:
+        text = text[:begin] + " " * (end - begin) + text[end:]
+    return replace(layout, text=text, _folded=None, _texts={}, _said={})
 
 
 def _of_other_size(

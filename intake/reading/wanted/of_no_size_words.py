@@ -28,8 +28,8 @@ _THING_DE = (
     r"|rohrmaterial|eile|beschichtung|zeugnis)"
 )
 _THING_FR = (
-    r"(?:machine|cintreuse|tige|lubrifiant|huile|catalogue|compte|matrice|forme|galet|lisseur"
-    r"|mordache|plans?|dessins?|matière|livraison|transport|port|paiement|facture|réponse|urgence)"
+    r"(?:machine|cintreuse|tige|lubrifiant|huile|catalogue|compte|matrices?|formes?|galets?|lisseurs?"
+    r"|mordaches?|plans?|dessins?|matière|livraison|transport|port|paiement|facture|réponse|urgence)"
 )
 _THING_ES = (
     r"(?:máquina|dobladora|curvadora|varilla|lubricante|aceite|catálogo|cuenta|matriz|matrices"
@@ -97,12 +97,14 @@ OF_NO_SIZE = whole_words(
     r"|verlangt|empfohlen)",
     rf"(?:annule[rz]?|ignore[rz]?|d'annuler|d'ignorer) (?:mon|ma|notre|le|la) (?:dernier |dernière"
     rf" |précédent )?{_MAIL}",
-    rf"{_THING_FR},? (?:on l'a|nous l'avons) déjà | (?:on a|avons) déjà (?:la|le|les|un|une)"
+    rf"{_THING_FR},? (?:on l(?:'|es )a|nous l(?:'|es )avons) déjà"
+    r" | (?:on a|avons) déjà (?:la|le|les|un|une)"
     rf" {_THING_FR}",
     r"(?:mon (?:ami|voisin|frère|père)) (?:m'a donné|m'a conseillé|vous recommande|m'a parlé de v)",
     rf"(?:ignoren?|anulen?|olviden?) (?:mi|el|nuestro) (?:último )?{_MAIL}",
-    rf"{_THING_ES} ya l[ao] tenemos | ya tenemos (?:la |el |una? )?{_THING_ES}",
-    rf"{_THING_IT} (?:ce )?l'abbiamo già | abbiamo già (?:la |le |il |un |una )?{_THING_IT}",
+    rf"{_THING_ES} ya l[ao]s? tenemos | ya tenemos (?:la |el |una? )?{_THING_ES}",
+    rf"{_THING_IT} (?:ce )?(?:l'|l[aeio] )abbiamo già | abbiamo già (?:la |le |il |un "
+    rf"|una )?{_THING_IT}",
     rf"non serv\w+ (?:la |il |le |un |una )?{_THING_IT}",
     rf"{_THING_NL} hebben we al | (?:geen|al een) {_THING_NL}",
     r"mail van (?:gisteren|vandaag) (?:is niet meer nodig|vervalt)",

@@ -17,6 +17,7 @@ from .asked_words import (
     ANEW,
     ASKS,
     ASKS_FOR,
+    BY_A_DAY,
     BY_PLACE,
     LABELLED,
     NEWLY,
@@ -222,7 +223,8 @@ def asks_for(part: Said) -> bool:
     """Whether its own words, or those behind that point to it, ask for it."""
     if any(_has(ASKS, words) for words in (part.words, *part.elsewhere)):
         return True
-    pointing = (words for words in part.behind if REFERS.search(words) or ANEW.search(words))
+    behind = (BY_A_DAY.sub(" ", words) for words in part.behind)
+    pointing = (words for words in behind if REFERS.search(words) or ANEW.search(words))
     return any(_has(ASKS, words) for words in pointing)
 
 

@@ -16,7 +16,7 @@ from ..text.figures import Layout
 from ..text.patterns import any_of
 from ..text.roles import LENGTH_ROLES
 from .kin_named import only_named
-from .of_no_size import names_again
+from .of_no_size import names_again, without_nothing
 from .told import words_around
 from .told_words import ABOUT_DIE, HAS_MANDREL
 
@@ -242,6 +242,7 @@ def _is_of_other_behind(layout: Layout, words: re.Match[str], held: set[Decimal]
 
 def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list[bool]:
     """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
+    layout = without_nothing(layout, len(groups))
     by_place = picks_out(layout.text) or _is_numbered_pick(layout.text)
     if _OLD_AND_NEW.search(layout.text) or (not picked and by_place):
         return [True] * len(groups)

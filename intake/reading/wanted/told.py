@@ -24,7 +24,7 @@ _ASKS = whole_words(
     r"ask(?:ing)? for | looking (?:for|to) | short of | order | buy\w* | requir\w+ | request\w*",
     r"offer",
     r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
-    r"would like | i'd like | we'd like",
+    r"would like | i'd like | we'd like | tool(?:ing)? up",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
     r"mandrels? (?:for|to suit|to fit) | also | another | first | second | third | plus | both",
     r"each",

@@ -53,6 +53,7 @@ from .told_unneeded_words import (
     NOT_NEEDED_HERE,
     NOT_TO_QUOTE,
     OF_SEVERAL_SIZES,
+    ON_DRAWING,
     OTHER_THINGS,
     PRICED_NOW,
     STRAIGHT,
@@ -88,6 +89,12 @@ _COUNTED_FOR_IT = late_pattern(
     r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
 )
 """'4 mandrels for 3/8 x .035': as many of the one size."""
+
+
+_TUBES_COUNTED = late_pattern(
+    r"\b(?:two|2|three|3|four|4) (?:\w+ )?(?:tubes|pipes|sizes|bends|diameters)\b"
+)
+"""'We run two tubes': that asks for neither."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +172,9 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if is_new(part):
         return False
     on_all = [part.words] if shared and OF_SEVERAL_SIZES.search(part.words) else []
-    at_once = [words for words in part.behind if POINTS.match(words)]
+    at_once = [
+        words for words in part.behind if POINTS.match(words) or NOT_NEEDED_HERE.match(words)
+    ]
     if any(_needs_none(words) or is_let_be(words) for words in [*own, *on_all, *at_once]):
         return True
     pointing = [words for words in part.behind if REFERS.search(words)]
@@ -202,7 +211,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
 
 def _needs_none(words: str) -> bool:
     """Whether it stays straight, is bent empty, is done, or is not needed here."""
-    if OTHER_THINGS.search(words):
+    if OTHER_THINGS.search(ON_DRAWING.sub(" ", words)):
         return False
     found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
     return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
@@ -274,6 +283,8 @@ def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
         return False  # "one each for the 4 and the 5"
     if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
         return False  # "just one again", right behind the size that is asked for
+    if not ASKS.search(words) and not TOOL.search(words):
+        words = _TUBES_COUNTED.sub(" ", words)
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
     other = _without_harmless(said)
     again = AGAIN.search(other) or BY_PLACE.search(other)

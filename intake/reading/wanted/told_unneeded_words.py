@@ -50,6 +50,10 @@ BENT_EMPTY = whole_words(
     r"(?:is|are|gets?) (?:all )?(?:bent|rolled|done) (?:empty|without(?: (?:a|any))?(?: mandrel"
     r"| one)?)"
     r"(?= ?(?:[.,;!?)]|$|and\b|so\b))",
+    r"(?<=[\d)\w\"]) (?:(?!them|it)\w+ ){0,2}?(?:we|i) (?:just |always |can )?(?:bend|run|roll"
+    r"|form)"
+    r"(?: it| them| cold){0,2} (?:empty|dry)(?= ?(?:[.,;!?)]|$|and (?:nothing|none|no)\b|so\b))",
+    r"(?:is|are|gets?) (?:all )?(?:bent|rolled|run) dry(?= ?(?:[.,;!?)]|$|so\b))",
     r"(?:das|den|die|es) (?:biegen|rollen|machen) wir (?:\w+ )?ohne(?: (?:\w*dorn|alles|etwas))?"
     r"(?= ?(?:[.,;!?)]|$|und\b))",
     r"(?:biege|mache) ich (?:\w+ )?ohne(?: \w*dorn)?(?= ?(?:[.,;!?)]|$|und\b))",
@@ -80,6 +84,9 @@ DONE = whole_words(
     r"(?:is|zijn) (?:allemaal |al )+(?:klaar|af|gedaan|gebogen)(?= ?(?:[.,;!?)]|$))",
 )
 """'The main hoop stuff is 45 x 2.5 but that's all done already'."""
+_THAT_ONE = r"(?:that|this|those|these|them|it)(?: one| size| tube)?"
+_FOR_THAT_ONE = rf"(?:there|(?:for|on|with) {_THAT_ONE})"
+_AT_END = r"(?= ?(?:[.,;!?)]|$|so\b))"
 NOT_NEEDED_HERE = whole_words(
     r"(?:they|those|these|that|it|which|that one|neither|both)(?:'re|'s| are| is)?(?: \w+)??"
     r" ?(?:not|n't)(?: be)? (?:needed|required|wanted|used|relevant|of interest)(?: any ?more)?"
@@ -90,6 +97,33 @@ NOT_NEEDED_HERE = whole_words(
     r"(?:don'?t|doesn'?t|do not|does not|won'?t|will not) (?:need|want|require)"
     r" (?:a mandrel|a tool|one|any|anything|that|those|them|it) (?:for|on|in) (?:that|those|them|it"
     r"|these|this (?:project|job|order|one))(?= ?(?:[.,;!?)]|$))",
+    rf"(?:nothing|none|no (?:mandrel|tool|plug|tooling))(?: is| are|'s)? (?:needed|required|wanted"
+    rf"|necessary) {_FOR_THAT_ONE}{_AT_END}",
+    rf"so nothing {_FOR_THAT_ONE}{_AT_END}",
+    rf"(?:don'?t|do not|won'?t) (?:need|want|require) (?:a mandrel|anything|one"
+    rf"|any) {_FOR_THAT_ONE}"
+    rf"{_AT_END}",
+    rf"(?:we'?re|we are|i'?m|i am) (?:all |already )*(?:fine|good|ok|okay|set|covered|sorted)"
+    rf" (?:on|for|with|there)(?: {_THAT_ONE})?{_AT_END}",
+    rf"{_THAT_ONE}(?:'s| is| are) (?:already |all )*(?:fine|covered|sorted|taken care of"
+    rf"|no problem)"
+    rf"(?: already)?{_AT_END}",
+    r"(?:our|the|my) (?:old|existing|current|own|present) (?:mandrel|plug|one) (?:does|covers"
+    r"|handles"
+    rf"|serves|takes care of|is fine for|works for|still does) {_THAT_ONE}{_AT_END}",
+    r"(?:dafür|da|hierfür) (?:brauchen|benötigen) wir (?:nichts|keinen|keine)" + _AT_END,
+    r"(?:dafür|da|damit) (?:sind|wären) wir (?:schon |bereits |gut )*(?:versorgt|ausgestattet"
+    r"|eingedeckt)" + _AT_END,
+    r"(?:rien|aucun mandrin) (?:à prévoir|de nécessaire|besoin) pour (?:celui-là|ça|celui-ci)"
+    + _AT_END,
+    r"(?:on est|nous sommes) (?:déjà )?(?:équipés?|couverts?) (?:pour (?:celui-là|ça|celui-ci))?"
+    + _AT_END,
+    r"para (?:ese|eso|ésta?|ese tubo) no (?:hace falta|necesitamos) (?:nada|ninguno)" + _AT_END,
+    r"ya (?:lo tenemos|está) (?:cubierto|resuelto|solucionado)" + _AT_END,
+    r"per quello non (?:serve|ci serve|occorre) (?:niente|nulla)" + _AT_END,
+    r"(?:ce l'abbiamo|è|siamo) già (?:copert[oai]|a posto)" + _AT_END,
+    r"daar(?:voor)? hebben we niets (?:voor )?nodig | daar(?:voor)? zijn we al (?:van )?voorzien",
+    r"hebben we al (?:ge|af)dekt" + _AT_END,
     r"(?:die|das|sie|diese|der|welche) (?:werden|sind|wird|ist) (?:\w+ ){0,4}?nicht (?:gebraucht"
     r"|benötigt|nötig|relevant)",
     r"(?:die|das|den|sie|diese) (?:\w+ ){0,4}?nicht (?:gebraucht|benötigt) (?:werden|wird)",
@@ -188,6 +222,13 @@ PRICED_NOW = whole_words(
     r"| preventiv\w+ | anche | entrambi | prijs\w* | offerte | ook | beide"
 )
 """A later one may be priced now all the same."""
+ON_DRAWING = whole_words(
+    r"(?:on|in|of|from|auf|sur|en|in|nel|op) (?:the|that|this|our|der|dieser|le|ce|el|ese|il|quel"
+    r"|de|deze|sul|sulla) ?(?:same )?(?:drawings?|prints?|zeichnung|plan|dessin|plano|disegno"
+    r"|tekening)"
+)
+"""'The other tube on that drawing': it tells where the tube is, and is nothing that may be"
+" needed."""
 OTHER_THINGS = whole_words(
     r"wipers? | polish\w* | coat\w* | chrom\w+ | plating | threads? | drawings? | cert\w* "
     r"| samples?"

@@ -223,7 +223,8 @@ TELLS_NOT = whole_words(
     r"cuando (?:lo|la) necesit\w+ | quando (?:ci |mi )?serve | als we (?:hem|die) nodig hebben",
     r"(?:without|needs? no|doesn'?t need|does not need|don'?t need|do not need|needs nothing)"
     r"(?: \w+){0,3}",
-    r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))",
+    r"without (?:a|any) \w+ | no mandrels?(?! (?:yet|so far|for (?:it|this|that)))"
+    r"(?:(?: is| are)? (?:needed|required|wanted|necessary))?",
     r"no (?:issues?|trouble|problems?|drama|bother|complaints?|worries|wrinkles"
     r"|(?:immediate |current )?need(?: to \w+)?|budget)",
     r"(?:may|might|probably|maybe) (?:also )?(?:need|want)(?:[^.;]|[.]\d){0,40}?\b(?:next (?:year"
