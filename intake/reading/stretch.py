@@ -32,6 +32,7 @@ from .naming.on_lines import hear_on_lines
 from .naming.perhaps_parted import doubt_parted
 from .naming.pipes import note_names
 from .naming.places import assign_by_place
+from .naming.radii_below import name_radii_below
 from .naming.restated import hear_walls_named, join_names, join_pipes, join_restated
 from .naming.round_the_tube import hear_round_the_tube
 from .naming.run_together import hear_run_together
@@ -179,6 +180,7 @@ def _read(
     hear_tighter(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
+    name_radii_below(layout)
     join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
