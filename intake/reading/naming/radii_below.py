@@ -16,7 +16,8 @@ _HEAD = 24
 _INCHES = whole_words("inch | inches | zoll | pouces? | pulgadas? | pollic[ei] | in[.:)]")
 _MM = whole_words(r"mm | millim\w+")
 _OTHERWISE = whole_words(
-    "recommend\\w* | smallest | tightest | minimum | min | kleinste\\w* | empf\\w+ | minim[aeo]s? | what"
+    "recommend\\w* | smallest | tightest | minimum | min | kleinste\\w* | empf\\w+ | minim[aeo]s?",
+    "what",
 )
 """'What radii would you recommend for': what stands below is no radius."""
 
@@ -90,7 +91,9 @@ def _head(layout: Layout, first: Figure) -> list[Token]:
     before = layout.before(first)
     begin = max(last - _HEAD, before.token if before is not None else -1) + 1
     sentence = layout.sentence_of[last] if last >= 0 else -1
-    return [layout.tokens[at] for at in range(begin, last + 1) if layout.sentence_of[at] == sentence]
+    return [
+        layout.tokens[at] for at in range(begin, last + 1) if layout.sentence_of[at] == sentence
+    ]
 
 
 def _is_mark(layout: Layout, at: int) -> bool:

@@ -104,7 +104,8 @@ SIZE_CUES: CueWords = (
         bending center line | bending centre line | bending centerline | bending centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
-        mittenradius | mittenradien | mittelradien | hartradius | middenradius | biegeradius mitte | radius mitte |
+        mittenradien | mittelradien | mittenradius |
+        hartradius | middenradius | biegeradius mitte | radius mitte |
         biegeradius neutrale faser |
         biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
         rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
@@ -116,7 +117,8 @@ SIZE_CUES: CueWords = (
         radio de curvatura medio | radio medio de curvatura | eje de la curva |
         eje de la curva va a | radio medio de curvado |
         radio de curvado medio | radio a eje | radio neutro |
-        hartlijnradius | hartlijnradii | hartlijnstralen | radius op hartlijn | radius op de hartlijn | straal op hartlijn |
+        hartlijnradius | hartlijnradii | hartlijnstralen |
+        radius op hartlijn | radius op de hartlijn | straal op hartlijn |
         hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
         centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |

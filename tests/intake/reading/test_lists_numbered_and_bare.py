@@ -3,6 +3,8 @@
 An inch is 25.4 mm.
 """
 
+# ruff: noqa: E501 - a form stands on one line
+
 from __future__ import annotations
 
 from decimal import Decimal
