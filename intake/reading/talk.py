@@ -11,6 +11,7 @@ from .radii.same_radius import keep_same_radius
 from .said.corrections import hear_corrections
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
+from .said.rule_limits import set_rule_limits_aside
 from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
 from .text.figures import Layout
 from .thread.changed_since import hear_changed_since
@@ -25,6 +26,7 @@ def listen(layout: Layout) -> None:
     """Mark figures as negated, hedged, limits, owned already, or correcting an earlier one."""
     hear_told_statements(layout)
     hear_hedges(layout)
+    set_rule_limits_aside(layout)
     refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)
     _negate_whole_sizes(layout)

@@ -121,7 +121,9 @@ SIZE_CUES: CueWords = (
         radius op hartlijn | radius op de hartlijn | straal op hartlijn |
         hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
-        centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
+        centreradius | promień osiowy | promień w osi | promień gięcia w osi | promień w osi rury |
+        promień do osi | promień gięcia do osi | średni promień | średni promień gięcia |
+        promień średni | promien w osi | promien giecia w osi | raio médio | radius to the centre |
         radius to centre | radius to the center | radius to center | radius to centre line |
         radius to center line | radius to centreline | radius to centerline |
         radius to the centre line | radius to the center line | radius to the centreline |

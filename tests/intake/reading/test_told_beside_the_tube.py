@@ -1,0 +1,74 @@
+"""What stands beside a tube that is told already, and is none of its lengths: its pipe's name, what
+a rule book asks for, the bore of what it goes into, a product worked out, a radius still open."""
+
+# ruff: noqa: E501 - a row of a table stands on one line: the words, then their meaning
+
+from __future__ import annotations
+
+import pytest
+
+from .support import Size, case, inch, mm, read_text, written_down
+
+PIPE_CALLED = [  # NPS 1-1/2 is 1.9 in, 2 is 2.375, 1 is 1.315, 3/4 is 1.05; sch 40 of 2 is .154, of 1 .133
+    case("thats-just", "Loop is 1.9 OD .145 wall, that's just inch and a half black pipe. Radius 7 inch at center. One mandrel.", inch("1.9", "0.145", "7")),
+    case("plain-old", "2.375 OD, .154 wall - plain old 2 inch pipe. 8 inch CLR. One mandrel.", inch("2.375", "0.154", "8")),
+    case("in-bracket", "It's 1.315 OD, .133 wall (that is 1 inch pipe). CLR 4. One mandrel.", inch("1.315", "0.133", "4")),
+    case("just-black", 'The tube measures 1.05 x .113, it\'s just 3/4 black pipe. 3" CLR. One mandrel.', inch("1.05", "0.113", "3")),
+    case("form-then-name", 'OD: 2.375\nwall: .154\ncenter line: 8\n\nIt\'s 2" schedule 40 steel pipe. We\'d like two mandrels.', inch("2.375", "0.154", "8")),
+    case("next-sentence", "OD 1.315, wall .133, CLR 4. This is 1 inch schedule 40. One mandrel.", inch("1.315", "0.133", "4")),
+    case("das-ist", 'OD 60,3, Wand 3,9, Radius 200. Das ist 2" sch 40 Rohr. Ein Dorn.', mm("60.3", "3.9", "200")),
+]  # fmt: skip
+
+RULES = [
+    case("rules-say", '4130, 1" OD x .095 wall (rules say 0.095 minimum). CLR 3". One mandrel.', inch("1", "0.095", "3")),
+    case("rule-book", "1.5 x .120 wall (rule book minimum is .120), CLR 4.5. One mandrel.", inch("1.5", "0.120", "4.5")),
+    case("class-rules", "1.5 x .095 wall, the class rules call for .095 minimum. CLR 4.5. One mandrel.", inch("1.5", "0.095", "4.5")),
+    case("reglement", "Rohr 38 x 2 (laut Reglement mindestens 2 mm), Radius 100. Ein Dorn.", mm("38", "2", "100")),
+    case("own-limit", "1.5 x .095 minimum, CLR 4.5. One mandrel.", inch("1.5", "0.095", "4.5", "wall")),
+]  # fmt: skip
+
+BORES = [
+    case("shell", "Shell is 42 ID x 20 ft. Tube is 3/4 OD x .065 wall, CLR 3. One mandrel.", inch("0.75", "0.065", "3")),
+    case("header", "Tube 25 x 1.5, R 50. It sits in a header of 60 ID. One mandrel.", mm("25", "1.5", "50")),
+    case("gates", "1.66 od .109 wall galv steel, 5 in clr, one mandrel. bending bows for gates, 64 in inside.", inch("1.66", "0.109", "5")),
+]  # fmt: skip
+
+PRODUCTS = [  # 3 x 26.9 = 80.7, 3 x 33.7 = 101.1; 2 x 1.5 = 3, 2 x 2 = 4
+    case("so", "26.9 x 2.3 and 33.7 x 2.6, both on the 3x OD radius - so 80.7 and 101.1. One mandrel each.", mm("26.9", "2.3", "80.7"), mm("33.7", "2.6", "101.1")),
+    case("in-bracket-d", "26.9 x 2.3 and 33.7 x 2.6, both 3D bends (80.7 and 101.1 CLR). One mandrel each.", mm("26.9", "2.3", "80.7"), mm("33.7", "2.6", "101.1")),
+    case("inches", "1.5 x .065 and 2 x .065, both at 2D, i.e. 3 and 4. One mandrel each.", inch("1.5", "0.065", "3"), inch("2", "0.065", "4")),
+]  # fmt: skip
+
+STILL_OPEN = [
+    case("still-open", "42.4 x 2.6 P235 the radius is still open. 1 mandrel.", mm("42.4", "2.6")),
+    case("nog-niet", "Buis 42,4 x 2,6 de radius is nog niet bekend. Eén doorn.", mm("42.4", "2.6")),
+    case("steht", "Ein Dorn für Rohr 42,4 x 2,6 P235 der Radius steht noch nicht fest.", mm("42.4", "2.6")),
+]  # fmt: skip
+
+POLISH = [
+    case("w-osi", "proszę o ofertę na trzpień do rury fi 32 x 2, promień gięcia w osi 80 mm, ilość 1 szt.", mm("32", "2", "80")),
+    case("do-osi", "proszę o ofertę na trzpień do rury fi 32 x 2, promień gięcia do osi: 80 mm, 1 szt.", mm("32", "2", "80")),
+    case("średni", "proszę o ofertę na trzpień do rury 32 x 2, średni promień gięcia 80 mm, 1 szt.", mm("32", "2", "80")),
+]  # fmt: skip
+
+PIPE_ON_METRIC = [  # sch 40 of NPS 2: 2.375 x .154 in = 60.325 x 3.9116 mm
+    case("r200", '2" pipe sched 40, 316, R=200 c/l. One mandrel.', mm("60.325", "3.9116", "200")),
+    case("r8", '2" pipe sched 40, 316, radius 8. One mandrel.', inch("2.375", "0.154", "8")),
+]  # fmt: skip
+
+DENIED = [
+    case("parentesis", "El tubo es 48,3 x 3 mm (no 2 mm), radio 140 mm al eje, 1 mandril.", mm("48.3", "3", "140")),
+    case("radio", "Tubo 48,3 x 3 mm, 1 mandril. El radio es 140 mm (no 120 mm).", mm("48.3", "3", "140")),
+    case("punto-y-coma", "Espesor 3 mm; no 2 mm. Tubo 48,3, radio 140 mm al eje, 1 mandril.", mm("48.3", "3", "140")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [*PIPE_CALLED, *RULES, *BORES, *PRODUCTS, *STILL_OPEN, *POLISH, *PIPE_ON_METRIC, *DENIED],
+)
+def test_the_tube_alone(text: str, sizes: tuple[Size, ...]) -> None:
+    requests = read_text(text)
+    shown = f"{text}\n{written_down(requests)}"
+    assert len(requests) == len(sizes), shown
+    assert all(s.describes(r) for s, r in zip(sizes, requests, strict=True)), shown
