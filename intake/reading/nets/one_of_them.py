@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
@@ -18,6 +19,7 @@ from .words import (
 
 ONLY_ONE = "the message seems to ask for one of its sizes only"
 _ONLY_FAR = 60
+_NEW_LINE = re.compile(r"\n(?=\W{0,3}[A-ZÀ-Þ])")
 _CLAUSE_END = late_pattern(
     r"[.;:?!\n]|,(?! (?:those|these|they|that|it|which|die|diese|das|ceux|celles|c'est|es[ao]s?"
     r"|quell[aei]|dat)\b)"
@@ -54,7 +56,8 @@ def of_which(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, s
     """'One with R 95 and one with R 127. The mandrel is needed for the second', 'start with the
     front, I will be back for the other': which is meant was not heard where all are left."""
     if len(groups) > 1 and not layout.left_out:
-        text = " ".join(layout.text.casefold().split())
+        # "... 1 mandrel / For the second frame 42.4 x 2.6": a line of its own says so of no other.
+        text = " ".join(_NEW_LINE.sub(" . ", layout.text).casefold().split())
         one = len({found[0] for found in OF_WHICH.finditer(text)}) == 1
         picked = sum(not group.doubtful for group in groups) == 1
         if one or (not picked and OTHER_LATER.search(text)):

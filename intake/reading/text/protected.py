@@ -165,7 +165,12 @@ _LED_BY_LETTER: Kinds = (
         rf"(?:tel|ph|phone|fax|mob|mobile|cell|call|text|{_EXTENSION}|telefon|telefax|tlf|tél)\b"
         r"\.?:?\s?\(?\+?\d[\d ()./-]{1,24}",
     )),
-    ("money", (r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",)),
+    ("money", (
+        r"(?:usd|eur|gbp|chf)[^\S\n]?\d[\d.,]{0,12}",
+        # Rand: "at R 4,800 each", "R5 200 excl. VAT"; "R 57,150" may be a radius
+        r"(?-i:R)\s?\d{1,3}[, ]\d{3}(?:[.,]\d\d)?"
+        r"(?=\s(?:each\b(?!\s(?:end|side|bend))|apiece|per\s(?:mandrel|tool|unit)|excl|incl|ex\svat|\+\svat))",
+    )),
     ("thread", (
         r"m\d{1,2}(?:\s?x\s?\d{1,2}(?:[.,]\d{1,2})?)?\b(?![.,]\d)",  # M12 x 1.5
         # G 3/4 is a thread (ISO 228-1); R 3/4 is one (ISO 7-1) unless marked as a length.
