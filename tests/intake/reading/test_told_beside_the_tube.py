@@ -62,11 +62,39 @@ DENIED = [
     case("punto-y-coma", "Espesor 3 mm; no 2 mm. Tubo 48,3, radio 140 mm al eje, 1 mandril.", mm("48.3", "3", "140")),
 ]  # fmt: skip
 
+MONEY = [
+    case("rand-each", "Please quote 2 mandrels: 38 x 2, CLR 114. We have a quote at R 4,800 each.", mm("38", "2", "114")),
+    case("rand-excl", "Please quote 2 mandrels: 38 x 2, CLR 114. Last time we paid R4 800 excl. VAT.", mm("38", "2", "114")),
+]  # fmt: skip
 
-@pytest.mark.parametrize(
-    ("text", "sizes"),
-    [*PIPE_CALLED, *RULES, *BORES, *PRODUCTS, *STILL_OPEN, *POLISH, *PIPE_ON_METRIC, *DENIED],
-)
+BY_RANK_AND_NAME = [
+    case("small-and-inch", 'One mandrel for 7/8" OD x .049 and one for 1" OD x .065. The small one goes on a 3" radius and the one inch on 4-1/2".', inch("0.875", "0.049", "3"), inch("1", "0.065", "4.5")),
+    case("metric", "One mandrel for 22 x 1.5 and one for 25 x 2. The smaller goes on a 66 radius and the 25 on 75.", mm("22", "1.5", "66"), mm("25", "2", "75")),
+    case("name-then-rank", 'One mandrel for 7/8" OD x .049 and one for 1" OD x .065. The 7/8 is on 3" radius and the big one on 4-1/2".', inch("0.875", "0.049", "3"), inch("1", "0.065", "4.5")),
+]  # fmt: skip
+
+ACROSS = [
+    case("middle-of-tube", 'Tubing 2-1/2" OD, .065 wall, bent on a 10" diameter, middle of tube to middle of tube. One mandrel.', inch("2.5", "0.065", "5")),
+    case("sur-un-diamètre", "Un mandrin. Tube 38 x 1,5, cintré sur un diamètre de 200 mm, d'axe en axe.", mm("38", "1.5", "100")),
+    case("su-un-diametro", "Un mandrino. Tubo 38 x 1,5, curvato su un diametro di 200 mm, da asse ad asse.", mm("38", "1.5", "100")),
+]  # fmt: skip
+
+BOTH_WANTED = [
+    case("for-each", "1.125 inch tube, CLR 3.375. I don't know yet if .058 or .065 wall so we want a mandrel for each.", inch("1.125", "0.058", "3.375"), inch("1.125", "0.065", "3.375")),
+    case("each-wall", "1.5 inch tube, CLR 4.5. Not sure whether .065 or .083 wall, so one mandrel for each wall please.", inch("1.5", "0.065", "4.5"), inch("1.5", "0.083", "4.5")),
+    case("each-radius", "1.5 x .065, CLR 3 or 3.5. One mandrel for each radius.", inch("1.5", "0.065", "3"), inch("1.5", "0.065", "3.5")),
+]  # fmt: skip
+
+NEXT_LINE = [
+    case("for-the-second", "33.7 x 2.6, CLR 84: 1 mandrel\nFor the second 42.4 x 2.6, CLR 100. Also 1 mandrel.", mm("33.7", "2.6", "84"), mm("42.4", "2.6", "100")),
+]  # fmt: skip
+TABLES = [
+    *PIPE_CALLED, *RULES, *BORES, *PRODUCTS, *STILL_OPEN, *POLISH, *PIPE_ON_METRIC, *DENIED, *MONEY,
+    *BY_RANK_AND_NAME, *ACROSS, *BOTH_WANTED, *NEXT_LINE,
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "sizes"), TABLES)
 def test_the_tube_alone(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)
     shown = f"{text}\n{written_down(requests)}"
