@@ -85,12 +85,17 @@ BOTH_WANTED = [
     case("each-radius", "1.5 x .065, CLR 3 or 3.5. One mandrel for each radius.", inch("1.5", "0.065", "3"), inch("1.5", "0.065", "3.5")),
 ]  # fmt: skip
 
+NO_APOSTROPHE = [  # 3,2 d épaisseur is a wall, and no 3.2 D
+    case("en-d-epaisseur", "besoin d un mandrin pour du 42,4 en 3,2 d epaisseur, rayon 150 a l axe. un seul mandrin.", mm("42.4", "3.2", "150")),
+    case("d-épaisseur", "un mandrin pour tube 42,4, 3,2 d épaisseur, rayon 150 à l'axe.", mm("42.4", "3.2", "150")),
+]  # fmt: skip
+
 NEXT_LINE = [
     case("for-the-second", "33.7 x 2.6, CLR 84: 1 mandrel\nFor the second 42.4 x 2.6, CLR 100. Also 1 mandrel.", mm("33.7", "2.6", "84"), mm("42.4", "2.6", "100")),
 ]  # fmt: skip
 TABLES = [
     *PIPE_CALLED, *RULES, *BORES, *PRODUCTS, *STILL_OPEN, *POLISH, *PIPE_ON_METRIC, *DENIED, *MONEY,
-    *BY_RANK_AND_NAME, *ACROSS, *BOTH_WANTED, *NEXT_LINE,
+    *BY_RANK_AND_NAME, *ACROSS, *BOTH_WANTED, *NO_APOSTROPHE, *NEXT_LINE,
 ]  # fmt: skip
 
 
