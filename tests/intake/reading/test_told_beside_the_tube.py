@@ -90,12 +90,22 @@ NO_APOSTROPHE = [  # 3,2 d épaisseur is a wall, and no 3.2 D
     case("d-épaisseur", "un mandrin pour tube 42,4, 3,2 d épaisseur, rayon 150 à l'axe.", mm("42.4", "3.2", "150")),
 ]  # fmt: skip
 
+AS_READ = [
+    case("how-i-took-it", 'Tubing 2-1/2" OD, .065 wall, bent on a 10" diameter, middle of tube to middle of tube is how I took it. One mandrel.', inch("2.5", "0.065", "5", "clr")),
+    case("if-i-read-it-right", "One mandrel 2.5 OD, .065 wall, CLR 5, if I read it right.", inch("2.5", "0.065", "5", "clr")),
+]  # fmt: skip
+
+CLOSED = [
+    case("mondays", "One mandrel for 1.5 x .065 on 4.5 CLR and one for 2 x .065 on 6 CLR. We are closed Mondays.", inch("1.5", "0.065", "4.5"), inch("2", "0.065", "6")),
+    case("shop", "1.5 x .065 on 4.5 CLR and 2 x .065 on 6 CLR, one mandrel each. The shop is closed Fridays.", inch("1.5", "0.065", "4.5"), inch("2", "0.065", "6")),
+]  # fmt: skip
+
 NEXT_LINE = [
     case("for-the-second", "33.7 x 2.6, CLR 84: 1 mandrel\nFor the second 42.4 x 2.6, CLR 100. Also 1 mandrel.", mm("33.7", "2.6", "84"), mm("42.4", "2.6", "100")),
 ]  # fmt: skip
 TABLES = [
     *PIPE_CALLED, *RULES, *BORES, *PRODUCTS, *STILL_OPEN, *POLISH, *PIPE_ON_METRIC, *DENIED, *MONEY,
-    *BY_RANK_AND_NAME, *ACROSS, *BOTH_WANTED, *NO_APOSTROPHE, *NEXT_LINE,
+    *BY_RANK_AND_NAME, *ACROSS, *BOTH_WANTED, *NO_APOSTROPHE, *AS_READ, *CLOSED, *NEXT_LINE,
 ]  # fmt: skip
 
 
