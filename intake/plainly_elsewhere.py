@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from . import words_errand
 from .late import Late
+from .parts_wanted import parts_wanted
 
 _TOOL = Late(words_errand.TOOL)
 
@@ -186,5 +187,6 @@ def plainly_elsewhere(text: str) -> str:
     if said is None and _TUBE_OF_OURS.search(text):
         said = _BENDS_PRICED.search(text)
     if said is None:
-        return ""
+        parts = parts_wanted(text)
+        return f'wants finished parts, and no tooling ("{parts}")' if parts else ""
     return f'wants tubes bent, and no tooling ("{" ".join(said.group().split())}")'

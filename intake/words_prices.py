@@ -37,8 +37,9 @@ ASKS_PRICE = (
     r"with) (?:the|a|your) bill\b|\b(?:was|wie ?viel) (?:schulde|bin) ich\b|\bcombien (?:je )?vous "
     r"dois\b|\bcu[áa]nto le(?:s)? debo\b|\bquanto (?:vi|le) devo\b|\bwat ben "
     r"ik\b[^.?\n]{0,15}\bschuldig\b",
-    r"\bwhat (?:would|do|does|will|is|are|'s|’s)[^.?\n]{0,40}\b(?:cost|price|charge|run me|"
-    r"run|set me back|get for|damage)\b|\bwhat'?s (?:the|one|a) (?:price|cost|damage|\w+ cost)\b|"
+    r"\bwhat(?:['’]?s| (?:would|do|does|will|is|are))\b[^.?\n]{0,40}\b(?:cost|price|charge|run me|"
+    r"run|set me back|get for|damage|go for|going rate|(?:getting|asking) for (?=an?\b|one\b))\b|"
+    r"\bwhat'?s (?:the|one|a) (?:price|cost|damage|\w+ cost)\b|"
     r"\bwhat (?:it|one|that|they|you)(?:'s|’s|'d|’d)? (?:would |will )?(?:cost|charge|run)s?\b",
     r"\b(?:please|pls|kindly) (?:\w+ )?(?:offer|quote|price|send (?:me |us )?(?:a |your )?"
     r"(?:best )?(?:price|offer|quot)|provide (?:me |us )?(?:a |your |with )?(?:best )?"

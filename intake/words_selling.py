@@ -170,6 +170,21 @@ SELLING: tuple[Elsewhere, ...] = (
             r"le)\b|\bik ben (?:vertegenwoordiger|agent|accountmanager)\b|\b(?:kunnen|zullen) "
             r"we\b[^.?\n]{0,30}\b(?:bellen|afspreken)\b|\bjesteśmy (?:hurtowni|dystrybutorem)|"
             r"\bczy możemy zadzwonić\b"),
+        (5, r"\b(?:i|we)(?:'d|’d| would) (?:like|love) to (?:present|show you|introduce) (?:our|"
+            r"my)\b|\b(?:möchte|würde|möchten|würden) (?:ich|wir) ihnen (?:gerne? )?(?:unser|"
+            r"mein)\w*\b[^.?\n]{0,40}\b(?:vorstellen|zeigen|präsentieren)\b|\b(?:aimerai[st]|"
+            r"aimerions|souhait\w+|voudrai[st]|voudrions) vous présenter\b|\bnous sommes (?:des |"
+            r"un )?(?:négociant|grossiste|stockiste|distributeur)s?\b|\b(?:(?:me|nos) gustaría|"
+            r"quisiera|quisiéramos|querría|dese(?:o|amos)) presentar(?:les?|me|nos)\b|\bsomos "
+            r"(?:almacenistas|mayoristas|distribuidores|fabricantes|representantes)\b|\bsiamo "
+            r"(?:un |dei )?(?:magazzino|grossist[ai]|commercianti) (?:di|in)\b|\b(?:wij|we) zijn "
+            r"(?:een )?(?:voorraadhouders?|handelaars?|stockhouders?)\b|\bstel(?:len)? (?:ik|wij|"
+            r"we) u (?:graag )?(?:onze|mijn)\b"),
+        (2, r"\b(?:could|may|can) (?:i|we) (?:visit you|pay you a visit)\b|\b(?:pourrai[st]-je|"
+            r"puis-je|pourrions-nous) (?:vous rendre visite|passer vous voir)\b|\b(?:podría|"
+            r"podríamos|puedo) (?:visitar|pasar a ver)(?:les?|los)\b|\b(?:potrei|potremmo|posso) "
+            r"(?:farvi visita|venirvi a trovare|passare a trovarvi)\b|\b(?:mag|kan) ik\b"
+            r"[^.?\n]{0,30}\blangs ?(?:te )?komen\b"),
     )),
     Elsewhere("something for sale", (
         (5, r"\basking (?:price (?:is )?)?[$€£]?\d|\b(?:asking|want) [$€£] ?\d|\b\d{2,5} ?(?:bucks|"

@@ -30,9 +30,11 @@ from .naming.mandrels_for import hear_mandrels_for
 from .naming.named_order import assign_named_order
 from .naming.on_lines import hear_on_lines
 from .naming.perhaps_parted import doubt_parted
+from .naming.pipe_called import join_pipes
 from .naming.pipes import note_names
 from .naming.places import assign_by_place
-from .naming.restated import hear_walls_named, join_names, join_pipes, join_restated
+from .naming.radii_below import name_radii_below
+from .naming.restated import hear_walls_named, join_names, join_restated
 from .naming.round_the_tube import hear_round_the_tube
 from .naming.run_together import hear_run_together
 from .naming.same_but import hear_same_but
@@ -44,9 +46,11 @@ from .naming.wall_ahead import hear_walls_ahead
 from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
+from .naming.wide_bores import set_wide_bores_aside
 from .picking.places_there import set_places_aside
 from .radii.centres_again import join_centres, join_diameters
 from .radii.form_radius import doubt_forms
+from .radii.multiple_again import set_products_aside
 from .radii.on_radius import hear_on_radius
 from .radii.other_side import set_other_sides_aside
 from .radii.radius_again import join_radii
@@ -181,6 +185,7 @@ def _read(
     hear_tighter(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
+    name_radii_below(layout)
     join_lines(layout)
     share_lists(layout)
     assign_by_place(layout)
@@ -203,6 +208,8 @@ def _read(
     set_defaults_aside(layout)
     set_other_sides_aside(layout)
     refine_radii(layout)
+    set_products_aside(layout)
+    set_wide_bores_aside(layout)
     join_centres(layout)
     join_diameters(layout)
     join_radii(layout)

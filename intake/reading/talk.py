@@ -12,6 +12,7 @@ from .said.corrections import hear_corrections
 from .said.dropped_whole import negate_dropped
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
+from .said.rule_limits import set_rule_limits_aside
 from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
 from .text.figures import Layout
 from .thread.changed_since import hear_changed_since
@@ -28,6 +29,7 @@ def listen(layout: Layout) -> None:
     hear_hedges(layout)
     _negate_whole_sizes(layout)
     negate_dropped(layout)
+    set_rule_limits_aside(layout)
     refused = {figure.index for figure in layout.figures if figure.negated}
     hear_owned(layout)
     _negate_whole_sizes(layout)

@@ -13,6 +13,17 @@ from bendreply.intake.pasted import text_message
 from bendreply.intake.pipeline import understand
 
 NO_REQUEST = [
+    "Our school is after 30 bike racks, bent from 48 x 3 galvanised tube, 150 radius. Can you make and deliver them by May?",
+    "Do you make bent parts? We need 12 stair rails in 42.4 x 2 stainless with 100 radius, delivered to site. Price please.",
+    "Looking for someone to supply 8 football goals in 60.3 x 3 tube, 200 radius corners.",
+    "Il nous faudrait 40 cadres de table en tube 48 x 3, rayon 200. Pouvez-vous les fabriquer et les livrer avant avril ?",
+    "Wir brauchen 40 Bankgestelle aus Rohr 48 x 3, Radius 200. Können Sie die fertigen und liefern?",
+    "Necesitamos 15 marcos de banco en tubo 48 x 3, radio 200. ¿Los pueden fabricar antes de abril?",
+    "Ci servono 20 telai per panchine in tubo 48 x 3, raggio 200. Potete produrli entro aprile?",
+    "Wij zoeken 25 bankframes uit buis 48 x 3, radius 200. Kunnen jullie die maken en leveren?",
+    "Somos almacenistas de tubo inoxidable: 38 x 1,5, 42,4 x 2, en AISI 316. Me gustaría presentarles nuestra tarifa. ¿Podría visitarles?",
+    "Nous sommes négociants en tube inox soudé : 38 x 1,5, 42,4 x 2. J'aimerais vous présenter notre gamme. Puis-je passer vous voir ?",
+    "Wij zijn voorraadhouder van gelaste rvs buis, 38 x 1,5 en 42,4 x 2. Graag stel ik u onze prijslijst voor. Mag ik langskomen?",
     "We have 40 pieces of 1.5 x .065 304 that need two bends each, 4.5 clr. Can we drop the tube off and have you bend it? Price per bend please.",
     "Could you bend 1.75 x .120 DOM into a main hoop for me, 6 inch clr? I don't have a bender. What would it cost?",
     "Könnt ihr uns Geländer biegen? Rohr 42,4 x 2, Radius 100, 12 Stück. Das Rohr würden wir anliefern. Was kostet eine Biegung?",
@@ -42,6 +53,14 @@ NO_REQUEST = [
     "Got the 1.5 x .065 mandrel on 4.5 clr yesterday, it arrived broken, replace it please.",
 ]  # fmt: skip
 REQUESTS = [
+    "We build chair frames from 25 x 2 tube, 75 radius. Need one to start. Can you make it?",
+    "Need 2 for handrails, 42.4 x 2, 100 radius. Can you make them?",
+    "We need to bend 40 bench frames from 48 x 3 tube, 200 radius. Can you make it?",
+    "Wir möchten 40 Bankgestelle aus 48 x 3 biegen, Radius 200. Können Sie das machen?",
+    "whats a mandrel go for, 2 inch dom, .120 wall. havent picked a die yet",
+    "what are you getting for a mandrel, 2 x .120 dom, 6 clr",
+    "whats the going rate on a mandrel for 2 x .120 on 6 clr",
+    "Need a mandrel for 1.5 x .065 on 4.5 clr. Could I visit you next week with the tube?",
     "We bend rails for a customer: 42.4 x 2 stainless 316, 150 radius. What would you charge for a mandrel?",
     "Can you make a mandrel so we can bend 42.4 x 2, 150 radius for our customer? We deliver tube to site next month.",
     "Could you bend a test piece with the mandrel first? 42.4 x 2, 316, R 100. Quote one mandrel.",

@@ -188,7 +188,9 @@ THINGS = word_set(
     "customer geländer rahmen teile stühle tische rohr rohre bögen gestelle maschine schiff kunde",
     "pièces châssis cadres rampes tubes navire client piezas barandillas bastidores chasis tubos",
     "máquina buque cliente pezzi telai ringhiere tubi macchina nave cliente onderdelen leuningen",
-    "stoelen buizen schip klant",
+    "stoelen buizen schip klant wagen auto fahrzeug boot yacht motorrad fahrrad anhänger käfig",
+    "voiture véhicule bateau voilier moto vélo remorque coche vehículo barco bici remolque jaula",
+    "veicolo barca rimorchio gabbia voertuig motor fiets aanhanger kooi vehicle motorcycle yacht",
 )
 """What customers make, own or wait for: its day is not that of the mandrel."""
 PAPERS = word_set(

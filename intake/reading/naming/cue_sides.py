@@ -44,6 +44,8 @@ _COMPARED = word_set("than more less tighter smaller")
 COPULA = word_set(
     "son sono sind zijn sont is are was be = : ist beträgt bedraagt est es è will equals measures"
 )
+_ARTICLES = word_set("the der die das den le la les el il lo de het our unser")
+_STANDS = word_set("steht liegt stays remains will has hangs reste queda resta blijft staat volgt")
 _MOVING = word_set("moving moved move stepping stepped step bumping bumped jumping jumped")
 _ON = word_set("on at @ auf")
 _OF = word_set("of der des de van")
@@ -264,6 +266,8 @@ def cue_right(layout: Layout, figure: Figure) -> Found | None:
             cue = next((cue for cue in token.cues if cue.side != "before"), None)
             if token.text == "only" and layout.tokens[figure.token - 1].text in _ON:
                 return None  # "48.3 x 2 on 120 only"
+            if layout.tokens[at - 1].text in _ARTICLES and after in COPULA | _STANDS:
+                return None  # "42.4 x 2.6 P235 the radius is still open"
             bracket = layout.tokens[at - 1].text == "("  # "Ø38 (tol. ±0.2)"
             if cue is None or (cue.role == "noise" and (distance or bracket)):
                 return None  # '0.058" - the weight guys say': not a weight

@@ -10,7 +10,8 @@ from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words, word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .chain_parts import LONGEST_RATIO, set_role
-from .place_tests import follows_on, is_diameter, is_thin
+from .place_tests import follows_on
+from .radii_below import is_alone
 
 _BEFORE_RADIUS = word_set("on @ at with auf mit à su sur (")
 _SHARED: frozenset[Role] = LENGTH_ROLES | {"times_d", "nps", "noise"}
@@ -77,7 +78,7 @@ def join_lines(layout: Layout) -> None:
     """
     run: list[Figure] = []
     for figure in layout.figures:
-        if not _is_alone(layout, figure):
+        if not is_alone(layout, figure):
             _list_lines(run)
             run = []
             continue
@@ -86,18 +87,6 @@ def join_lines(layout: Layout) -> None:
             run = []
         run.append(figure)
     _list_lines(run)
-
-
-def _is_alone(layout: Layout, figure: Figure) -> bool:
-    """Whether a diameter without any word stands alone on its line, but for the mark of an item."""
-    if figure.role not in (None, "od") or not is_diameter(figure) or is_thin(figure):
-        return False
-    before = layout.tokens[figure.token - 1] if figure.token else None
-    if before is not None and before.block == "item":
-        before = layout.tokens[figure.token - 2] if figure.token > 1 else None
-    after = layout.tokens[figure.token + 1 : figure.token + 2]
-    ends = (None, "line", "para")
-    return (before.kind if before else None) in ends and (after[0].kind if after else None) in ends
 
 
 def _list_lines(run: list[Figure]) -> None:

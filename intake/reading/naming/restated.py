@@ -32,11 +32,6 @@ _SAME_AS = late_pattern(
     r"(?:old\s|first\s|other\s)?(?:tube\s|rohr\s|tubo\s|buis\s)?(?:[øØ]\s?)?$"
 )
 _AND = late_pattern(r"(?<!\w)(?:and|plus|und|et|y|e|en|&)(?!\w)")
-_CALLED = late_pattern(
-    r"\b(?:that'?s|that is|which is|it'?s|i\.?e|in other words|aka|known as|call(?:ed|s|it)?"
-    r"|sold as|meaning|basically|really|das ist|sprich|c'est|soit|es decir|o sea|cioè|dus)\b"
-    r"[^.;]{0,24}$"
-)
 _THE = late_pattern(r"\b(?:the|das|dem|die|der|den|le|la|el|il|lo|de|het)\s$")
 _TUBE = late_pattern(
     r"\s?(?:mm|in|inch|\"|er)?\s?(?:tubes?|tubing|ones?|walls?|stuff|pipe|rohr\w*|wand\w*|tubo|buis)\b"
@@ -74,7 +69,7 @@ def join_names(layout: Layout) -> None:
                 continue
             if _is_trade_name(layout, figure, after):
                 figure.give("noise", "same")
-            elif _names(figure, after):
+            elif names_pipe(figure, after):
                 figure.role, after.link = "nps", "restate"
 
 
@@ -87,36 +82,6 @@ def _are_listed(layout: Layout, figure: Figure, after: Figure) -> bool:
     if any(one.link in LISTED and one.role == "od" for one in more) or len(run) > 1:
         return True
     return _AND.search(layout.words(figure.end, after.start)) is not None
-
-
-def join_pipes(layout: Layout) -> None:
-    """'2-3/8 OD x .154, yes I know that's 2 inch sch 40': a pipe's name for the tube just told."""
-    for figure in layout.figures[1:]:
-        schedule = layout.after_in_sentence(figure)
-        if schedule is None or schedule.unit != "sch" or figure.role not in ("od", "nps"):
-            continue
-        for before in layout.figures[max(0, figure.index - _NEAR) : figure.index]:
-            if before.role != "od" or before.negated or before.sentence != figure.sentence:
-                continue
-            if _names(figure, before) and _is_that(layout, before, schedule):
-                figure.give("noise", "same")
-                schedule.give("noise", "same")
-                break
-
-
-def _is_that(layout: Layout, tube: Figure, schedule: Figure) -> bool:
-    """Whether the words between say that the pipe is the tube, and its wall is the tube's."""
-    name = layout.figures[schedule.index - 1]
-    nominal = standards.nps_of_inches(name.number.value)
-    wall = standards.pipe_wall_mm(nominal, schedule.schedule) if nominal is not None else None
-    if wall is None or not _CALLED.search(layout.words(tube.end, name.start)):
-        return False
-    told = [f for f in layout.figures[tube.index + 1 : name.index] if f.role == "wall"]
-    return any(
-        abs(one.number.value * scale - wall) <= wall * _SAME_PIPE
-        for one in told
-        for scale in (Decimal(1), _INCH)
-    )
 
 
 def _has_wall_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bool:
@@ -137,7 +102,7 @@ def join_restated(layout: Layout) -> None:
             if _is_trade_name(layout, other, known):
                 other.give("noise", "same")
             else:
-                other.give("nps" if _names(other, known) else known.role, "same")
+                other.give("nps" if names_pipe(other, known) else known.role, "same")
         elif _is_open(figure) and _is_gauge_in_bracket(layout, figure):
             _as_gauge(layout, figure)
 
@@ -162,7 +127,7 @@ def _is_like(before: Figure, figure: Figure) -> bool:
     return bool(a and b) and any(_LIKE[0] < a * scale / b < _LIKE[1] for scale in scales)
 
 
-def _names(figure: Figure, held: Figure) -> bool:
+def names_pipe(figure: Figure, held: Figure) -> bool:
     """'5/4 Zoll (42,4 x 3,2 mm)': the nominal size of the pipe whose OD is told beside it."""
     nominal = standards.nps_of_inches(figure.number.value)
     od = standards.pipe_od_mm(nominal) if nominal is not None else None

@@ -25,10 +25,10 @@ _DIAMETER = any_of(
     r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten)?diameter",
     r"diameters?\b | Ø",
 )
-# "3D" is a radius, but not in "3D drawing", "D: 40" or "D'Angelo".
+# "3D" is a radius, but not in "3D drawing", "D: 40", "D'Angelo", or French without its apostrophe.
 _NO_MULTIPLE = any_of(
     r"\s?(?:drawing|model|cad|scan|print|step|file|view|render|part|data|[=:])",
-    r"[\t ]?max | \.\w | '",
+    r"[\t ]?max | \.\w | ' | \s(?:é|e)p(?:aisseur|\b)",
 )
 _NO_RADIUS = "".join(
     rf"(?<!\br{n})" for n in (r"\d", r"\d\d", r"\d\d\d", r"\d[.,]\d", r"\d\d[.,]\d")

@@ -156,6 +156,7 @@ _LINKS = any_of(
     "macht",
     "ergibt | maakt | komt",
     "curvato | to | auf | à | tot | op | round | around | um | autour | about | ca | d' | per",
+    "sur | su",
 )
 _OF_DIAMETER = (
     r"(?:\W{0,2}\s?(?:of|is|are|be|von|de|di|van|about|approx|ca|circa|the|=|:|must|should|to|at"
@@ -177,7 +178,7 @@ DIAMETER_BEFORE = late_pattern(
 DIAMETER_AFTER = late_pattern(
     _UNIT + r"(?:(?:inside|outside|inner|outer|overall|mean|internal|external|cent(?:re|er)\s?line"
     r"|innen|außen)\s){0,2}"
-    rf"(?:d[ei] )?{_DIA}\b(?!\.?\W{{0,2}}(?:\w+\W){{0,3}}"
+    rf"(?:d[ei] )?{_DIA}\b(?!\.?\W{{0,2}}(?:(?!middle|mid\b|cent)\w+\W){{0,3}}"
     r"(?:tub(?:e|es|ing|os?|i)|pipes?|rohre?|buis|buizen|x"
     r"|wall|stainless|steel|mild|alumin\w+|copper|brass)\b)(?:\W{1,3}(?:\w+\W){0,5}?"
     r"(?:inside|outside|cent(?:re|er)\s?lines?|cent(?:re|er)|middle))?"

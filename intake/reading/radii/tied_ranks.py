@@ -26,6 +26,13 @@ _FOLLOWS = late_pattern(
     r"|straal)\b\s?){0,2}(?:for|on|für|bei|pour|sur|para|en|per|su|voor|bij)\s(?:the"
     rf"|das|den|dem|die|le|la|el|il|de|het)\s(?:\w+\s)?(?P<rank>{_RANK})(?!\w)"
 )
+_ARTICLE = 5
+_THE = late_pattern(r"\b(?:the|das|den|dem|die|der|le|la|el|il|de|het)\s$")
+_ONTO = late_pattern(
+    r"^\W{0,2}(?:(?:inch|in|mm|er|one|tube|is|goes|gets|takes|hat|ist|est|a|es|tiene|è|ha|is|heeft)"
+    r"\b\W{0,2}){0,3}(?:(?:on|at|auf|mit|sur|à|en|con|su|op|met)\s)?(?:an?\s)?$"
+)
+"""What may stand between an OD said again and its radius."""
 _BEFORE, _BEHIND = 48, 40
 """Characters on either side of a figure in which its tube's rank stands."""
 
@@ -41,16 +48,37 @@ def find_rank_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figure
     least = min(whole, key=lambda tube: tube.number.value)
     most = max(whole, key=lambda tube: tube.number.value)
     ties: list[tuple[Figure, Figure]] = []
+    names: list[Figure] = []
     for figure in layout.figures[whole[-1].index + 1 :]:
         rank = _rank(layout, figure) if _may_be(figure, ties) else None
+        named = _named_before(layout, figure, whole) if ties and rank is None else None
         if rank is not None:
             ties.append((figure, least if rank else most))
+        elif named is not None and _may_be(figure, ties):
+            ties.append((figure, named[1]))
+            names.append(named[0])
     if len({tube.index for _, tube in ties}) != _PAIR or len(ties) != _PAIR:
         return []
+    for name in names:
+        name.give("noise", "same")
     first, second = (figure for figure, _ in ties)
     if second.role not in RADIUS_ROLES:
         second.role = first.role
     return ties
+
+
+def _named_before(
+    layout: Layout, figure: Figure, tubes: Sequence[Figure]
+) -> tuple[Figure, Figure] | None:
+    """The OD said again right before a figure, and its tube: '... and the one inch on 4-1/2'."""
+    name = layout.before(figure)
+    if name is None or name.sentence != figure.sentence:
+        return None
+    tube = next((t for t in tubes if t.number.value == name.number.value), None)
+    ahead = layout.words(max(0, name.start - _ARTICLE), name.start)
+    if tube is None or name.index <= tubes[-1].index or not _THE.search(ahead):
+        return None
+    return (name, tube) if _ONTO.search(layout.words(name.end, figure.start)) else None
 
 
 def _may_be(figure: Figure, ties: Sequence[tuple[Figure, Figure]]) -> bool:

@@ -18,8 +18,8 @@ _NOT = late_pattern(
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
-        "niet | no es | (?<=, )no | y no | statt | anstatt | au lieu de | en vez de",
-        "invece di | in plaats van",
+        "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | au lieu de",
+        "en vez de | invece di | in plaats van",
         "ikke | inte | nie",
     )
     + r"\s*"

@@ -83,6 +83,12 @@ _SAID_BY = any_of(
     "(?:by eye|eyeball\\w*|don['’]?t quote me|don['’]?t hold me to|off the top of my head|going by"
     " (?:memory|eye|the (?:label|tag|sticker)))",
     "as (?:best|far|near) as (?:i|we) can (?:tell|measure|see|make out) | best (?:i|we) can tell",
+    "is (?:how|what|the way) (?:i|we)(?:['’]ve)? (?:took|take|taken|read|understood|understand) it",
+    "if (?:i|we)(?:['’]ve)? (?:read|understood|got) (?:it|that|this) right",
+    "(?:so|wie) (?:ich|wir) (?:es|das) verstehen? | so (?:habe|verstehe) ich (?:es|das)",
+    "si (?:j['’]ai|nous avons) bien compris | c['’]est ce que j['’]ai compris | si entendí bien",
+    "según (?:lo )?entiend\\w+ | se ho capito bene | così l['’]ho capit[oa]",
+    "als ik het goed (?:begrijp|heb) | zo heb ik het begrepen",
     "(?:wenn|falls) (?:das etikett|der aufkleber|die angabe|der zettel) stimmt | nach augenmaß",
     "aus dem kopf | wenn (?:ich mich|wir uns) nicht (?:irren?|täuschen?) | ohne gewähr",
     "wenn mich nicht alles täuscht | de tête | sauf erreur | si je ne me trompe(?: pas)?",

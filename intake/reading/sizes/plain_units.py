@@ -1,7 +1,8 @@
 """A figure without a unit that can only be meant in one: '38.1 x 3.0' beside a radius in inches.
 
 A stock size in the one unit that in the other is no tube at all needs no question. A radius is of
-any length, so that one without a unit of its own is always asked about.
+any length, so that one without a unit of its own is asked about; but for pipe that is told by name
+and schedule alone, of which no figure is in inches: '2" sch 40, R=200'.
 """
 
 from __future__ import annotations
@@ -18,6 +19,8 @@ _WIDEST, _NARROWEST = Decimal(330), Decimal(3)
 """No tube that is bent over a mandrel is wider or narrower [mm]."""
 _LEAST_FACTOR, _MOST_FACTOR = Decimal("3.4"), Decimal(200)
 """OD over wall of any tube."""
+_WIDEST_BEND = 20
+"""No mandrel bends a pipe on so large a multiple of its OD (common practice, no source)."""
 _SIDES_STEP = Decimal("0.125")
 """Sides of rectangular tube go by that [in]."""
 
@@ -27,6 +30,8 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     value = size.best.value(field)
     if value is None or not value.assumed or value.why or not value.system:
         return False
+    if field == "clr":
+        return _is_beside_names(size, value)
     missing = any(length is None for length in size.lengths.values())
     if missing and not (field == "wall" and _is_named_wall(size)):
         return False  # what is left out may be what this is
@@ -36,6 +41,15 @@ def is_plainly_in(size: Sizing, field: Length) -> bool:
     if field == "od":
         return _is_od(size, value, other)
     return field == "wall" and _is_wall(size, value, other)
+
+
+def _is_beside_names(size: Sizing, radius: Value) -> bool:
+    """Whether a radius in mm stands beside a pipe's name and schedule, and is none in inches."""
+    od, walls = size.lengths["od"], size.slots.get("wall", [])
+    named = bool(walls) and all(wall.unit == "sch" for wall in walls)
+    if od is None or not named or radius.system != "mm" or radius.mm % 1:
+        return False
+    return radius.mm * _INCH > od * _WIDEST_BEND
 
 
 def _is_named_wall(size: Sizing) -> bool:

@@ -104,7 +104,8 @@ SIZE_CUES: CueWords = (
         bending center line | bending centre line | bending centerline | bending centreline |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
-        mittenradius | hartradius | middenradius | biegeradius mitte | radius mitte |
+        mittenradien | mittelradien | mittenradius |
+        hartradius | middenradius | biegeradius mitte | radius mitte |
         biegeradius neutrale faser |
         biegeradius rohrmitte | radius rohrmitte | rm | biegeradius auf rohrmitte |
         rayon moyen | rayons moyens | rayon à l'axe | rayon a l'axe | rayon axe |
@@ -116,10 +117,13 @@ SIZE_CUES: CueWords = (
         radio de curvatura medio | radio medio de curvatura | eje de la curva |
         eje de la curva va a | radio medio de curvado |
         radio de curvado medio | radio a eje | radio neutro |
-        hartlijnradius | radius op hartlijn | radius op de hartlijn | straal op hartlijn |
+        hartlijnradius | hartlijnradii | hartlijnstralen |
+        radius op hartlijn | radius op de hartlijn | straal op hartlijn |
         hartlijn radius | radius hartlijn | straal hartlijn | hartlijnstraal |
         hart op hart radius | middellijnradius | radius hart buis | centrumradie |
-        centreradius | promień osiowy | promień w osi | raio médio | radius to the centre |
+        centreradius | promień osiowy | promień w osi | promień gięcia w osi | promień w osi rury |
+        promień do osi | promień gięcia do osi | średni promień | średni promień gięcia |
+        promień średni | promien w osi | promien giecia w osi | raio médio | radius to the centre |
         radius to centre | radius to the center | radius to center | radius to centre line |
         radius to center line | radius to centreline | radius to centerline |
         radius to the centre line | radius to the center line | radius to the centreline |

@@ -13,6 +13,7 @@ from functools import lru_cache
 from ...late_pattern import late_pattern
 from ..days.slashed_days import slashed_days
 from ..numbers.bore_by_od import is_bore_by_od
+from .numbered_lines import numbered_lines
 from .patterns import any_of
 
 _MONTH = any_of(
@@ -303,7 +304,7 @@ def protected_spans(text: str) -> tuple[tuple[int, int, str], ...]:
         for match in pattern.finditer(text)
         if not _names_tube(text, match)
     ]
-    more = [*_inline_items(text), *slashed_days(text)]
+    more = [*_inline_items(text), *numbered_lines(text), *slashed_days(text)]
     if more:
         found: list[tuple[int, int, str]] = []
         begins = [begin for begin, _, _ in spans]

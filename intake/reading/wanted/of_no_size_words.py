@@ -71,6 +71,8 @@ OF_NO_SIZE = whole_words(
     rf"(?:you|they) (?:guys )?(?:made|sold|sent|supplied|did) (?:me |us )?{_OF}(?:job|work|{_THING}"
     r"|price list|catalogue)",
     r"leave (?:the )?(?:vat|tax|freight|shipping|duty|coating) (?:out|off)",
+    r"(?:we|shop|office|yard|plant|works|receiving|dock|store|school|factory)(?:'re| are| is| all"
+    r"| will be)* closed",
     r"(?:drop (?:me|us) (?:a|an) (?:line|note|mail|e-?mail|call) | drop[- ]?ship\w* | drop it off)",
     r"(?:for (?:reference|comparison|your reference)),? (?:our|my|the) (?:po|order|quote|rfq|ref"
     r"|account|customer) | for comparison,? (?:we|i) (?:now )?(?:pay|paid)",

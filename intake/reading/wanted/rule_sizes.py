@@ -27,6 +27,7 @@ _RULE = whole_words(
     r"règlements? | la norme | le contrôle technique | la fédération | reglamento | la norma",
     r"la federación | la itv | regolamento | la federazione | het reglement | de regels | de keuring",
 )
+_BRACKET = re.compile(r"\([^()]{0,120}\)")
 _SENTENCE = re.compile(r"(?:[^.!?\n]|[.](?=\d|\w)|\n(?!\s*\n))+")
 
 
@@ -51,7 +52,9 @@ def with_rule_sizes_doubted(requests: Sequence[SizeRequest], text: str) -> list[
 
 
 def _is_rule(words: str) -> bool:
-    """'Mandrels to FIA rules for 45 x 2.5' asks for them."""
+    """'Mandrels to FIA rules for 45 x 2.5' asks for them; a bracket only says why: '1 x .095 wall
+    (rules say .095 minimum)'."""
+    words = _BRACKET.sub(" ", words)
     return _RULE.search(words) is not None and TOOL.search(words) is None
 
 

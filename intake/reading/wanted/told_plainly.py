@@ -45,6 +45,7 @@ from .told_plainly_words import (
     WANTED_ALL_THE_SAME,
     WAS_BEFORE,
 )
+from .told_sent_out_words import NO_MANDREL_FOR_IT, SEEN_TO, SENT_OUT
 from .told_unneeded_words import (
     BENT_EMPTY,
     DONE,
@@ -63,6 +64,9 @@ from .words_on_size import Said
 
 PLAINLY_TOLD = "its words say that it is there, given up or somebody else's, and do not ask for it"
 
+_NEED_NONE = (
+    STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE, SENT_OUT, NO_MANDREL_FOR_IT, SEEN_TO
+)  # fmt: skip
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
@@ -213,7 +217,7 @@ def _needs_none(words: str) -> bool:
     """Whether it stays straight, is bent empty, is done, or is not needed here."""
     if OTHER_THINGS.search(ON_DRAWING.sub(" ", words)):
         return False
-    found = (pattern.search(words) for pattern in (STRAIGHT, BENT_EMPTY, DONE, NOT_NEEDED_HERE))
+    found = (pattern.search(words) for pattern in _NEED_NONE)
     return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
 
 

@@ -199,7 +199,7 @@ NEXT_TIME = whole_words(
     r"next (?:year|season|spring|summer|autumn|fall|winter) | later(?: on)? | in the future",
     r"nächste[sn]? (?:jahr|saison) | später | l'an prochain | l'année prochaine | plus tard",
     r"el (?:próximo año|año que viene) | más adelante | l'anno prossimo | più avanti | in futuro",
-    "volgend jaar | volgend seizoen",
+    r"volgend jaar | volgend seizoen | (?:for|in|until|für|en|pour|para|per|nel|voor) 20\d\d",
 )
 _NOT_YET = (
     r"(?: just| for)?(?: yet| now| noch| nog)?(?= ?(?:[.,;!)–-]|$|until\b|till\b|as\b|the\b))"

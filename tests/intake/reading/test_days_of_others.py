@@ -78,3 +78,19 @@ def test_a_day_just_past_is_hardly_of_next_year() -> None:
     doubt = request.doubt_on("needed_by")
     assert doubt is not None
     assert set(doubt.readings) == {"2026-12-11", "2027-11-12"}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Der Wagen muss zum 1. Februar zur Abnahme, Dorn bitte bis 18. Januar.",
+        "Dorn bitte bis 18. Januar, das Boot muss bis 1. Februar ins Wasser.",
+        "Le bateau doit être à l'eau le 2 février, mandrin avant le 18 janvier svp.",
+        "El coche tiene que estar para el 1 de febrero, el mandril antes del 18 de enero.",
+        "La barca deve essere in acqua il 1 febbraio, mandrino entro il 18 gennaio.",
+        "De boot moet op 1 februari te water, doorn graag voor 18 januari.",
+        "The car has to be at inspection by February 1, mandrel please by January 18.",
+    ],
+)
+def test_the_day_of_a_vehicle(said: str) -> None:
+    assert _read(said).needed_by == date(2027, 1, 18)
