@@ -150,8 +150,10 @@ _HEDGE_AFTER = late_pattern(
 _DENYING = late_pattern(
     r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
     r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
-    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^"
-    r"()\d]{0,24}$"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)"
+    r"(?:(?!\b(?:but|real|really|actual|actually|true|sondern|echt\w*|mais|sino|vrai|maar)\b)"
+    r"(?:[^()\d,;]|[,;]\s(?:not|nor|and not|nicht|kein\w*|auch|pas|ni|non|né|niet|geen|no)\b"
+    r")){0,24}$"
 )
 _IN_BRACKET = 36
 _MACHINE = whole_words(
