@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from ...late_pattern import late_pattern
-from ..text.patterns import any_of
+from ..text.patterns import any_of, whole_words
 from .place_names import NO_MEASURE
 
 _NOUN = any_of(
@@ -33,6 +33,18 @@ _WORD = late_pattern(
     rf"\b(?P<noun>{_NOUN})(?=\s?#?\(?(?P<name>\d{{1,2}}|[A-Ha-h])\b\)?{NO_MEASURE})", re.IGNORECASE
 )
 
+_ONLY = whole_words(
+    "only | just | nur | seulement | uniquement | solo | sólo | solamente | soltanto | alleen",
+)
+"""'Drawings only for tube B': `by_letter` weighs what an 'only' before such a noun is said of."""
+_CLAUSE = re.compile(r"[.;:!?\n]\s?|,\s")
+_LISTED = late_pattern(
+    rf"\s?#?\(?(?:\d{{1,2}}|[A-Ha-h])\)?(?:,|\s(?:and|&|und|et|y|e|en))\s(?:{_NOUN}\s)?"
+    r"(?:\d{1,2}|[A-H])\b",
+    re.IGNORECASE,
+)
+_FAR = 60
+
 
 def with_items_named(text: str) -> str:
     """The text, at equal length, with the noun of its own numbered lines read as 'item'."""
@@ -48,6 +60,9 @@ def with_items_named(text: str) -> str:
     def known(match: re.Match[str]) -> str:
         word = match["noun"]
         if not _is_of(noun, word.casefold()) or match["name"].casefold() not in names:
+            return word
+        ahead = _CLAUSE.split(text[max(0, match.start() - _FAR) : match.start()])[-1]
+        if _ONLY.search(ahead.casefold()) and not _LISTED.match(text, match.end()):
             return word
         return (_KNOWN if len(word) >= len(_KNOWN) else _KNOWN_SHORT).rjust(len(word))
 
