@@ -269,7 +269,8 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\b(?:paczk|kurier|przesyłk|list przewozow|dotarł|przyszed|przyszł|dostarczon|wysłan)|"
             r"\b(?:paketet?|kolli|följesedel|fraktsedel|kommit|anlänt|levererad|skickat|skickad)\b|"
             r"\b(?:chegou|transportadora|alfândega|nota fiscal|enviaram)\b"),
-        (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b" +
+        (2, r"\b(?:signed(?! (?:nda|non-|copy|agreement|contract|order|po\b|form|off))|"
+            r"arrived|shipped|delivered|dispatched|posted|collected|picked up)\b" +
             _WISHED_BY),
     )),
 )  # fmt: skip

@@ -28,8 +28,10 @@ _ASKED = late_pattern(
         "(?:potete|potreste|può) | (?:ci|mi) serve | quanto costa | (?:vorrei|vorremmo)",
         "(?:kunt u|kunnen jullie|kun je) | graag | (?:wij hebben|we hebben|ik heb) | wat kost",
     )
-    + rf")\b[^.;?!\n]{{0,40}}?\b{_MANDREL}\b"
+    + r")\b[^.;?!\n]{0,40}?\b(?:an?|one|1|eine?n?|une?|un[oa]?|een|één)\s(?:\w+\s){0,2}?"
+    r"(?:mandrel|\w*dorn|mandrin|mandril|mandrino|anima|doorn)\b"
 )
+"""One, for this size: 'need mandrels' may ask for others named before as well."""
 _FOR_ANOTHER = late_pattern(
     r"\b(?:other|others|new|second|another|next|following|below|instead|these|those|different"
     r"|anderen?|neue[nrs]?|zweiten?|folgende[nrs]?|autre|nouveau|suivant|deuxième|second"
@@ -58,6 +60,9 @@ def is_asked_behind(layout: Layout, group: Group) -> bool:
         return False
     words = layout.sentence_text(following).casefold().replace("’", "'")
     if any(slot_of(figure) for figure in layout.in_sentence(following)):
+        return False
+    earlier = (f for f in layout.figures if f.index < own[0].index and slot_of(f))
+    if any(f.paragraph == own[0].paragraph for f in earlier):
         return False
     return _ASKED.match(words) is not None and not _FOR_ANOTHER.search(words)
 
