@@ -49,6 +49,8 @@ _SEVERAL_FOLLOW = late_pattern(
     re.IGNORECASE,
 )
 _SEVERAL_LEAD = late_pattern(rf"(?<![\w.]){SEVERAL}[^,;.\n\d]{{0,24}}$", re.IGNORECASE)
+_IN_SPACE = late_pattern(r"^(?:over |at |on )?(?:the )?(?:top|bottom|oberste|unterste)\b")
+"""'1" OD, the half circle over the top measures 12 inches': of the bend, and of no list."""
 _CLAUSE = late_pattern(
     r"[;\n]|,(?!\d)|(?<!pos)(?<!no)(?<!nr)[.!?](?=\s)|\s(?:and|und|et|y|e|en)\s", re.IGNORECASE
 )
@@ -133,6 +135,7 @@ def _meant(
     text = layout.text
     behind = text[figure.end : figure.end + _FAR]
     ahead = text[max(min(behind_tubes, figure.start), figure.start - _FAR) : figure.start]
+    begin = layout.sentence_start(figure.sentence)
     several = _SEVERAL_FOLLOW.match(behind)
     match = _FOLLOWS.match(behind)
     cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
@@ -142,6 +145,8 @@ def _meant(
         return several_of(several["several"].casefold(), len(names))
     if match is None and ahead:
         match = _LEADS.search(ahead, _joined_from(ahead, cuts))
+        if match is not None and behind_tubes > begin and _IN_SPACE.search(match[0]):
+            return None
     if match is None:
         return None
     if match["counted"]:
