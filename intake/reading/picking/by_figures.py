@@ -44,5 +44,5 @@ def picked_by_figures(words: str, groups: Sequence[Group]) -> set[int]:
             continue
         found = [having(groups, "od", length_of(n)) for n in _EACH_NUMBER.findall(match["all"])]
         if len(found) >= _PAIR and all(len(one) == 1 for one in found):
-            return set().union(*found)
+            return {at for one in found for at in one}
     return set()

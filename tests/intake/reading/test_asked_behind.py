@@ -70,3 +70,12 @@ def test_a_short_sentence_goes_on_from_one_on_no_size_read() -> None:
     requests = read_text(text)
     assert [r.clr_mm for r in requests] == [Decimal("228.6"), Decimal("292.1")]
     assert not any(r.doubts for r in requests)
+
+
+@pytest.mark.parametrize(
+    "bracket", ["80 x 40 profile ones before, now tube", "bisher 80 x 40 Profil, jetzt Rohr"]
+)
+def test_what_a_bracket_tells_as_made_until_now(bracket: str) -> None:
+    (request,) = read_text(f"We make frames ({bracket}): 38 x 2, CLR 114 mm, one mandrel please.")
+    assert (request.od_mm, request.wall_mm, request.clr_mm) == (38, 2, 114)
+    assert not request.doubts
