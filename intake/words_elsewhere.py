@@ -134,6 +134,10 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"sending|writing)\b|\b(?:ignore|disregard) (?:my|this|the|that) (?:last |previous |"
             r"earlier )?(?:e-?mail|message|mail|one)\b|\bplease ignore\b|\bnot for us\b|"
             r"\btest(?:ing)? (?:message|mail|e-?mail|123)\b|^\W*test\W*$"),
+        # "it's a quotation for a mandrel, addressed to a Mr Smith"
+        (6, r"\baddressed to (?:an? )?(?:mr|mrs|ms|miss|dr|someone|somebody|another)\b|"
+            r"\ban? (?:e-?mail|message|quote|quotation|letter)\b[^.?\n]{0,40}\b(?:meant|intended) "
+            r"for (?:some|another|a different|a mr|an? \w+ else)"),
         (5, r"\bfalsche (?:adresse|nummer|empfänger)|\birrtümlich (?:gesendet|an sie)|"
             r"\berreur de destinataire\b|\bmauvaise adresse\b|\bdirección equivocada\b|"
             r"\bpor error\b|\bindirizzo sbagliato\b|\bper errore\b|\bverkeerd(?:e)? adres\b|"

@@ -127,8 +127,9 @@ SOLID = (
 
 # So plain a wish for a tool that a question in the same sentence doesn't make it general.
 WANTS_TOOL = (
-    r"(?<!\byou )(?<!\bdo i )(?<!\bdo we )(?<!\bif i )(?<!\bif we )(?<!minimum )(?<!\bmin "
-    r")(?<!\bto )(?<!does it )(?<!n't )(?<!n’t )(?<!\bnot )(?<!\bnever )"
+    r"(?<!\byou )(?<!\bdo i )(?<!\bdo we )(?<!\bif i )(?<!\bif we )(?<!\bwhen i )"
+    r"(?<!\bwhen we )(?<!whether i )(?<!whether we )(?<!\bwhy i )(?<!\bwhy we )(?<!minimum )"
+    r"(?<!\bmin )(?<!\bto )(?<!does it )(?<!n't )(?<!n’t )(?<!\bnot )(?<!\bnever )"
     r"\b(?:need|want|require|order|buy|purchase|looking for|in the market "
     r"for|quote(?: me)?(?: for| on)?|rfq for|price on|after) (?!to )(?:a|an|one|two|three|another|"
     r"some|the|\d{1,2}|new)? ?(?:\(\d+\) )?(?:\w+[ -]){0,3}?(?:mandrels?|die ?sets?|tooling)\b",

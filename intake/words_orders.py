@@ -243,7 +243,11 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"forgot) (?:the |a |your )?(?:packing (?:slip|list)|receipt|label|delivery note|"
             r"commercial invoice|paperwork|certificate of conformity|manual))\b|\bcame out blank\b|"
             r"\bdelivery note\b"),
-        (3, r"\b(?:box|carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
+        # "40 x 40 x 2 box" is a tube.
+        (3, r"(?<!\d )(?<!mm )(?<!in )(?<!\d\" )(?<!steel )(?<!square )(?<!sq )(?<!wall )(?<!ali )"
+            r"(?<!alu )(?<!stainless )(?<!rect )\bbox\b"
+            r"(?! (?:section|tub(?:e|ing)|steel|profile|iron|\d))|"
+            r"\b(?:carton|crate|parcel|package|pallet|envelope)\b(?! (?:section|tube|\d))|"
             r"\b(?:customs|freight company|driver|post office|delivery man)\b|"
             # "Which carrier do you use?", "can I collect, or is it carrier only?" are questions.
             r"(?<!which )(?<!what )(?<!by )(?<!own )\b(?:carrier|courier)\b(?! (?:only|or)\b)|"
@@ -268,7 +272,8 @@ ORDERS: tuple[Elsewhere, ...] = (
         (3, r"\b(?:paczk|kurier|przesyłk|list przewozow|dotarł|przyszed|przyszł|dostarczon|wysłan)|"
             r"\b(?:paketet?|kolli|följesedel|fraktsedel|kommit|anlänt|levererad|skickat|skickad)\b|"
             r"\b(?:chegou|transportadora|alfândega|nota fiscal|enviaram)\b"),
-        (2, r"\b(?:signed|arrived|shipped|delivered|dispatched|posted|collected|picked up)\b" +
+        (2, r"\b(?:signed(?! (?:nda|non-|copy|agreement|contract|order|po\b|form|off))|"
+            r"arrived|shipped|delivered|dispatched|posted|collected|picked up)\b" +
             _WISHED_BY),
     )),
 )  # fmt: skip

@@ -21,6 +21,12 @@ _MILL = (
 
 SELLING: tuple[Elsewhere, ...] = (
     Elsewhere("somebody selling to us", (
+        # "a machine shop near you with spare turning capacity"
+        (5, r"(?<!you )\b(?:with|have|got|having) (?:some )?(?:spare|free|available|idle) "
+            r"(?:[\w-]+ ){0,2}capacity\b|\b(?:haben|mit) freien? kapazität\w*\b|"
+            r"\bcapacité (?:libre|disponible)\b|"
+            r"\bcapacidad (?:libre|disponible)\b|\bcapacità (?:libera|disponibile)\b|"
+            r"\b(?:vrije|beschikbare) capaciteit\b"),
         (5, r"\b(?:we|i) (?:(?!ask|request|need|want)\w+ )?(?:stock|supply|specialise|specialize"
             r"|offer|export|"
             r"distribute|sell|import|represent|carry)\b(?=[^.\n]{0,80}\b(?:" + _GOODS +

@@ -47,6 +47,7 @@ from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
 from .naming.wide_bores import set_wide_bores_aside
+from .picking.own_labels import with_items_named
 from .picking.places_there import set_places_aside
 from .radii.centres_again import join_centres, join_diameters
 from .radii.form_radius import doubt_forms
@@ -60,6 +61,7 @@ from .radii.sides_asked import doubt_sides_asked, without_sides_asked
 from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
 from .said.changed_from import hear_changes
+from .said.either_tube import hear_either_tube
 from .said.given_up import name_settled
 from .said.hedges_unsure import doubt_unsure
 from .said.leaning import hear_leaning
@@ -149,7 +151,7 @@ def _read(
     left_out: Sequence[str] = (),
 ) -> Stretch:
     plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
-    known, sides_asked = without_sides_asked(plain.text)
+    known, sides_asked = without_sides_asked(with_items_named(plain.text))
     plain = replace(plain, text=known)
     tokens = lex(plain.text)
     text = plain.text[: tokens[-1].end] if tokens else ""
@@ -165,6 +167,7 @@ def _read(
     hear_stock_lengths(layout)
     hear_round_the_tube(layout)
     hear_leaning(layout)
+    hear_either_tube(layout)
     hear_phrases(layout)
     hear_same_wall(layout)
     hear_also_another(layout)

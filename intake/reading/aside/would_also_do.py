@@ -1,5 +1,6 @@
 """Walls that a question only asks about: 'would the same one also work on 18 ga?'.
 
+Or whether it would take another mandrel: 'would I need a different one for .083 wall?'
 The mandrel is for another wall, which is told elsewhere; nobody asks for a second one.
 """
 
@@ -19,9 +20,26 @@ _SAME_ONE = late_pattern(
 )
 _WORKS = whole_words(
     r"works? | do | does | fits? | suits? | serve | cover | handle | run | good | ok | okay | fine",
-    r"usable | used? | geht | passt | funktioniert | taugt | verwenden | nehmen | irait | va | ira",
-    r"convien\w+ | utiliser | march\w+ | sirv\w+ | serviría | vale | valdría | funciona\w*",
-    r"va bene | andrebbe | funzion\w+ | usare | werkt | past | gaat | gebruiken",
+    r"usable | used? | using | go | take | suitable | right",
+    r"geht | passt | passend | funktioniert | taugt | tauglich | geeignet | brauchbar | nutzbar",
+    r"verwenden | verwendet | verwendbar | benutz\w+ | nutzen | nehmen | einsetz\w+",
+    r"eingesetzt | irait | va | ira | aller | convien\w+ | convenir | utilis\w+ | march\w+",
+    r"serv\w+ | sert | compatible | adapté",
+    r"sirv\w+ | serviría | vale | valdría | valer | funciona\w* | usar\w* | utilizar\w* | apto",
+    r"va bene | andrebbe | andare | funzion\w+ | usar\w+ | usato | utilizza\w+ | adatto",
+    r"werkt | werken | past | passen | gaat | gebruik\w* | inzet\w* | ingezet | bruikbaar",
+    r"geschikt",
+)
+_ANOTHER = any_of("another | different | separate | second | new | its own")
+_NEEDS_ANOTHER = late_pattern(
+    rf"\b(?:(?:would|will|do|does) (?:i|we|that|it) (?:then )?(?:need|take|want) an? {_ANOTHER}"
+    rf"|is an? {_ANOTHER} mandrel (?:needed|required|necessary)"
+    r"|(?:brauche|bräuchte|brauchen|bräuchten|benötige|benötigen) (?:ich|wir) (?:dann |dafür )*"
+    r"einen (?:anderen|eigenen|zweiten|neuen|extra)"
+    r"|(?:me |nous )?fa(?:ut|udra(?:it)?)[- ]il un (?:autre|second|nouveau)"
+    r"|(?:necesito|necesitamos|necesitaría|hace falta|haría falta) otro"
+    r"|(?:mi |ci )?(?:serve|servirebbe|occorre) un (?:altro|secondo)"
+    r"|(?:heb|hebben) (?:ik|wij|we) (?:dan |daar )*een (?:andere|aparte|tweede)) "
 )
 _ORDERS = whole_words(
     r"quot\w+ | pric\w+ | need\w* | order\w* | want\w* | please | make | offer | cost\w* | buy",
@@ -43,9 +61,10 @@ def set_walls_asked_about_aside(layout: Layout) -> None:
             continue
         words = layout.sentence_text(sentence)
         behind = layout.words(figures[-1].end, layout.tokens[layout.spans[sentence][1]].end + 1)
-        if "?" not in behind or _ORDERS.search(words):
+        if "?" not in behind:
             continue
-        if _SAME_ONE.search(words) and _WORKS.search(words):
+        same = _SAME_ONE.search(words) and _WORKS.search(words) and not _ORDERS.search(words)
+        if same or _NEEDS_ANOTHER.search(words):
             layout.aside.append(" ".join(words.split()))
             for figure in figures:
                 figure.negated = True

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from ..text.phrases import phrases, word_set
 
-ASKS_SHYLY = word_set("servono vorrei vorremmo prendo serve bastano prendiamo solo")
+ASKS_SHYLY = word_set(
+    "servono vorrei vorremmo prendo serve bastano prendiamo solo meglio possibilmente magari",
+    "idealmente preferibilmente quindi dunque",
+)
 
 # What directly before a bare number makes it the number of mandrels: "just one", "I'd take two".
 ASKS_BARE = phrases(
@@ -56,11 +59,33 @@ ASKS_BARE = phrases(
     "slechts",
     "maar | prijs voor | offerte voor | nodig | preciso de | precisamos de | apenas | potrzebuję",
     "potrzebujemy | tylko | behöver | bara",
+    # Better still than the one mandrel before: 'einen neuen, am besten gleich zwei'.
+    "ideally | preferably | better | or better | better still | even better | or rather",
+    "am besten | am besten gleich | besser | besser gleich | lieber | lieber gleich | idealerweise",
+    "am liebsten | am liebsten gleich | gleich | vorzugsweise | bitte gleich",
+    "de préférence | idéalement | plutôt | ou mieux | encore mieux | tant qu à faire",
+    "mejor | idealmente | preferiblemente | de preferencia | preferentemente | mejor aún",
+    "meglio | idealmente | preferibilmente | possibilmente | meglio ancora | magari",
+    "liefst | het liefst | liefst meteen | bij voorkeur | beter | liever | idealiter | maar meteen",
 )
+SUMS = phrases(
+    "so | so please | so that s | so that makes | so that would be | so make it | thus | hence",
+    "also bitte | also insgesamt | also zusammen | also gesamt | macht also | macht zusammen",
+    "macht insgesamt | wären also | sind also | bitte also | also dann | also dann bitte",
+    "donc | soit | ce qui fait | donc plutôt | alors | o sea | así que | es decir | entonces",
+    "por lo tanto | lo que hace | quindi | dunque | allora | cioè | perciò | dus | dus graag",
+    "dus samen | dus totaal | dat zijn er | dat zijn er dus | oftewel",
+)
+"""Behind a comma or a full stop these sum up what was said: 'one and a spare, so two'."""
+SUMS_GERMAN = word_set("zwei drei vier fünf sechs zehn")
+"""Before these 'also' sums up, which in English adds."""
 # The same behind the number: "one please", "1 ought to do", "two to start".
 ASKS_BARE_AFTER = phrases(
     "a piece",
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
+    "would be better | would be best | would be ideal | would be great | would be nice",
+    "wären besser | wäre besser | wären ideal | serait mieux | seraient mieux | sería mejor",
+    "serían mejor | sarebbe meglio | sarebbero meglio | zou beter zijn | zijn beter",
     "should do | would do | does me | does it | is enough | is all | is plenty | is fine",
     "this time | diesmal | cette fois | esta vez | questa volta | deze keer",
     "suffices | s plenty | s enough | s all | s fine | should do me | ought to do me",
@@ -89,7 +114,8 @@ FOLLOWERS = word_set(
     "asap here right today made if at then as maybe with per required needed total delivered",
     "für bitte nur je davon und in aus danke zum pour svp merci en et seulement para por y",
     "gracias solo de per grazie e voor graag nodig stuks dan com no pronto i ll would should ought",
-    "will is does this the it req altogether reicht genügt suffit basta",
+    "will is does this while wäre wären serait serían sarebbe zou the it req",
+    "altogether reicht genügt suffit basta",
 )
 DETERMINERS = word_set(
     "the this that these those which every another any each some no what old new next last same",

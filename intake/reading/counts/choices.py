@@ -117,8 +117,8 @@ _DEPENDS_BEHIND = late_pattern(
     rf"|también|anche|ook|perhaps|vielleicht|or|oder)?\s?(?P<rest>{_N}){_UNIT}{_ENDS}"
 )
 _ITEM_BEFORE = late_pattern(
-    r"\b(?:lines?|items?|pos(?:ition)?|zeilen?|lignes?|riga|righe|regels?|n|no|nr|rev|option)"
-    r"[\s.#]{1,2}$"
+    r"\b(?:lines?|items?|pos(?:ition)?|zeilen?|lignes?|riga|righe|regels?|n|no|nr|rev|option"
+    r"|tubes?|pipes?|jobs?|parts?|rohre?|auftrag|teile?|tub[oi]s?|tuyaux?|buis|buizen)[\s.#]{1,2}$"
 )
 _STARTS_WITH = late_pattern(
     r"\b(?:(?:ll|will|would) (?:order|take|buy|start with)|start with|begin with|bestellen"

@@ -186,7 +186,7 @@ class _Finder:
             value,
             rank,
             each=self.context.says_each(count.first, count.after, end),
-            corrects=self.context.corrects(count.first, end),
+            corrects=self.context.corrects(count.first, end) or self.prompts.sums_up(count.first),
             total=self.context.says_total(count.first, end),
             number_end=self.words.end[count.after - 1],
         )

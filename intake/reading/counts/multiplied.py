@@ -1,4 +1,4 @@
-"""A count glued before a size by a times sign: '2x 42,4x2' is two of it, and no box."""
+"""A count joined to a size by a times sign: '2x 42,4x2' is two of it, and no box."""
 
 from __future__ import annotations
 
@@ -38,6 +38,26 @@ def sets_size_apart(layout: Layout, figure: Figure) -> bool:
         return False
     figure.give("noise", "count")
     od.link = "apart"
+    return True
+
+
+def sets_count_apart(layout: Layout, figure: Figure) -> bool:
+    """'50.8 / 1.5 / 100 x2': behind an OD, a wall and a radius between slashes an x counts."""
+    if figure.link != "times" or figure.number.style != "integer" or figure.unit:
+        return False
+    after = layout.after(figure)
+    if after is not None and after.link in ("times", "slash"):
+        return False
+    radius = layout.before(figure)
+    wall = layout.before(radius) if radius is not None and radius.link == "slash" else None
+    od = layout.before(wall) if wall is not None and wall.link == "slash" else None
+    if radius is None or wall is None or od is None or od.link in ("times", "slash"):
+        return False
+    least = wall.number.value * _MANY_WALLS
+    if figure.number.value > _MOST_OF_A_SIZE or min(od.number.value, radius.number.value) < least:
+        return False
+    figure.give("noise", "count")
+    figure.link = "apart"
     return True
 
 

@@ -21,6 +21,8 @@ _LEADERS = 64
 _LABEL_TABLE = w.labelled_pieces()
 _RADIUS = frozenset("r clr radius rad centerline centreline rayon raggio radio straal".split())
 _OF_NUMBER = frozenset((*"-/.,:=\"'", "mm", "in", "inch", "is"))
+_LONGEST_SUM = 4
+"""Words of the longest phrase that sums up."""
 _RADIUS_FAR = 10
 """Words from a radius to its name: '4-1/2"' is six."""
 _STARTERS = frozenset((*w.LABELS, *_LABEL_TABLE, *b.ASKS_BARE))
@@ -114,6 +116,8 @@ class Prompts:
             open_end = open_end or self.numbers.is_size(behind)
         if open_end and (self.is_asked(count.first) or self._goes_on(count.first, after, last)):
             return BARE
+        if open_end and self.sums_up(count.first):
+            return BARE
         if self.is_for_this(count):
             return BARE
         if before in ("would", "will", "does") and after in v.COSTS:
@@ -173,6 +177,16 @@ class Prompts:
             if not (word.isdecimal() or word in _OF_NUMBER):
                 return False
         return False
+
+    def sums_up(self, at: int) -> bool:
+        """'One and a spare, so two', 'Also bitte zwei': whether that word tells the sum."""
+        if self.words.at(at - 1) == "also" and self.words.at(at) in b.SUMS_GERMAN:
+            return self.words.at(at - 2) in _CLAUSE_ENDS | _STARTS
+        return any(
+            self.words.phrase(at - used, b.SUMS) == used
+            and self.words.at(at - used - 1) in _CLAUSE_ENDS | _STARTS
+            for used in range(1, min(at, _LONGEST_SUM) + 1)
+        )
 
     def is_asked(self, at: int) -> bool:
         """Whether 'just', 'I'd take', 'price for' leads to that word."""

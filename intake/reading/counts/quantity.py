@@ -12,7 +12,7 @@ from ..tables.text_tables import RowFacts
 from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 from .mentions import mentions
-from .multiplied import sets_size_apart
+from .multiplied import sets_count_apart, sets_size_apart
 from .one_for import more_for
 from .prompts import BARE, PIECES, PROMPTED
 from .several import Counts, Several, settled
@@ -92,7 +92,7 @@ def set_counts_aside(layout: Layout) -> None:
     dashed = _dashed_at_ends(layout) | {start for start, _, _ in more_for(layout.text)}
     at = 0
     for figure in layout.figures:
-        if sets_size_apart(layout, figure):
+        if sets_size_apart(layout, figure) or sets_count_apart(layout, figure):
             continue
         while at < len(counts) and counts[at].number_end <= figure.start:
             at += 1

@@ -30,11 +30,16 @@ _STREET = (
 _NO_GRADE_BEFORE = late_pattern(
     rf"[ ]?(?:[\"'°%€$£²³#]|(?:-\s?)?(?:{_UNITS})(?![^\W_]))|[.,]\d|-\d|[ \t]?[xX*]\s?\d|:\d|"
     rf"/\d(?!\d\dL?(?!\d))|"
+    # "cut at 430 long"
+    r"\s(?:long|lang|de long|de large|de largo|lungh[ie]|di lunghezza)(?![^\W_])|"
     r"[-.\s)]{1,2}\d{3}[-.\s]\d{3,4}(?!\d)|@",
     re.I,
 )
 _BEFORE_STREET = late_pattern(rf"\s{_STREET}")
 _NO_GRADE_AFTER = late_pattern(
+    r"\b(?:cut|cropped|chopped|sawn) (?:off |down )?(?:at|to) (?:about |ca\.? )?$|"
+    r"\b(?:abgelängt|zugeschnitten|gesägt|abgesägt|geschnitten) auf (?:ca\.? )?$|"
+    r"\bcoupée?s? à $|\bcortad[oa]s? a $|\btagliat[oaie] a $|\b(?:ge|af)zaagd op $|"
     r"\d[.,'-]$|(?<![^\W_])[.]$|[$€£#@]\s?$|\+$|\d{3}[\s)-]{1,2}\d{3}[\s-]$|"
     r"\b(?:tel|telephone|phone|ph|fax|mobile|cell)\b"
     r"(?:[^\n.]|\.(?!\s[A-Z][a-z]+\s)){0,20}$",

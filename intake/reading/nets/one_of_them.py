@@ -26,6 +26,12 @@ _CLAUSE_END = late_pattern(
 )
 """'A mandrel for the lead-in bends only, those are 1-7/8 CLR' is one clause."""
 
+_AND = late_pattern(
+    r"\W{0,2}(?:mm|in(?:ch)?|er)?\s?(?:,|(?:,\s)?(?:and|&|und|et|y|e|en))\s"
+    r"(?:(?:the|das|die|den|le|la|les|el|los|il|i|de|het)\s)?"
+)
+"""'Only for the 38 and the 48': both are meant."""
+
 
 def not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, str]]:
     """'I only need a mandrel for the 1-1/2': the other sizes are hardly asked for."""
@@ -37,6 +43,7 @@ def not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, s
         for held in group.slots.get("clr", ()):
             radii.setdefault(held.number.value, set()).add(number)
     meant: set[int] = set()
+    last = -1
     for figure in layout.figures:
         if figure.sentence not in layout.spans or not layout.says(figure.sentence, WANTED):
             continue
@@ -44,7 +51,9 @@ def not_that(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Group, s
         before = layout.before(figure)
         begin = max(begin, before.end if before is not None else 0)
         said = _CLAUSE_END.split(layout.words(begin, figure.start))[-1]
-        if ONLY.search(said):
+        goes_on = before is not None and before.index == last and _AND.fullmatch(said)
+        if ONLY.search(said) or goes_on:
+            last = figure.index
             meant |= named.get(figure.number.value, set())
             if MANDREL.search(said):  # "a mandrel for the lead-in bends only, those are 1-7/8 CLR"
                 meant |= radii.get(figure.number.value, set())

@@ -15,7 +15,7 @@ _NOUN = (
     r"(?:tub(?:e|ing|o|i)|pipe|rohr(?:e|typ)?|buis|buizen|option|variante?|opzione|opción|optie|profil(?:e)?"
     r"|part|teil|pièce|pieza|pezzo|onderdeel|job|frame|machine|case|typ[eo]?|stelle|bend|bogen)"
 )
-_LABEL = late_pattern(rf"^\W*(?P<noun>{_NOUN})\s(?P<label>[a-h]|\d{{1,2}})\s?[:=.)–—-]")
+_LABEL = late_pattern(rf"^\W*(?P<noun>{_NOUN}|item|pos)\s(?P<label>[a-h]|\d{{1,2}})\s?[:=.)–—-]")
 _ONLY = late_pattern(
     rf"\b(?:only|just|nur|seulement|uniquement|solo|sólo|solamente|soltanto|alleen)\s"
     r"(?:(?:need|want|quote|price|offer|for|on|an?|one|1|mandrel|\w*dorn|mandrin|mandril|mandrino|doorn"

@@ -142,16 +142,16 @@ def picked_by_figure(words: str, groups: Sequence[Group]) -> set[int]:
             continue
         if speaks_of_other(spaced, match.start()):
             continue
-        value = _value(match["figure"])
+        value = length_of(match["figure"])
         for slot in ("od", "wall", "clr"):
-            having = _having(groups, slot, value)
-            if having:
-                found |= having if len(having) == 1 else set()
+            alike = having(groups, slot, value)
+            if alike:
+                found |= alike if len(alike) == 1 else set()
                 break
     return found
 
 
-def _value(figure: str) -> Decimal:
+def length_of(figure: str) -> Decimal:
     """'33.7', '33,7', '1-3/4', '7/8'"""
     whole, _, part = figure.replace("-", " ").rpartition(" ")
     above, _, below = part.replace(",", ".").partition("/")
@@ -164,7 +164,8 @@ def _stop(words: str, begin: int) -> int:
     return min((at for at in ends if at >= 0), default=len(words))
 
 
-def _having(groups: Sequence[Group], slot: Slot, value: Decimal) -> set[int]:
+def having(groups: Sequence[Group], slot: Slot, value: Decimal) -> set[int]:
+    """Indexes of the sizes that have such a figure."""
     return {
         at
         for at, group in enumerate(groups)

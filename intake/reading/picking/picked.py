@@ -14,6 +14,7 @@ from ...late_pattern import late_pattern
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of, whole_words
+from .by_figures import picked_by_figures
 from .by_letter import picked_by_letter
 from .by_mark import bearing, picked_by_word
 from .by_rank import picked_by_figure, picked_by_rank
@@ -115,6 +116,7 @@ def picked(layout: Layout, groups: Sequence[Group], told: str) -> list[int]:
         or _by_name(words, lines)
         or picked_by_rank(words, groups)
         or picked_by_figure(words, groups)
+        or picked_by_figures(words, groups)
     )
     return sorted(found) if 0 < len(found) < len(groups) else everything
 

@@ -49,6 +49,8 @@ _SEVERAL_FOLLOW = late_pattern(
     re.IGNORECASE,
 )
 _SEVERAL_LEAD = late_pattern(rf"(?<![\w.]){SEVERAL}[^,;.\n\d]{{0,24}}$", re.IGNORECASE)
+_IN_SPACE = late_pattern(r"^(?:over |at |on )?(?:the )?(?:top|bottom|oberste|unterste)\b")
+"""'1" OD, the half circle over the top measures 12 inches': of the bend, and of no list."""
 _CLAUSE = late_pattern(
     r"[;\n]|,(?!\d)|(?<!pos)(?<!no)(?<!nr)[.!?](?=\s)|\s(?:and|und|et|y|e|en)\s", re.IGNORECASE
 )
@@ -76,8 +78,7 @@ def find_item_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figure
         role = None if among or figure.row is not None else _role(layout, figure, ties)
         if role is None:
             continue
-        apart = figure.line > tubes[-1].line or figure.sentence > tubes[-1].sentence
-        meant = _meant(layout, figure, names, apart=apart)
+        meant = _meant(layout, figure, names, behind_tubes=_end_of_last(layout, tubes[-1]))
         if meant is None and ties and speaks_of_others(layout.text, _behind_unit(layout, figure)):
             tied = {tube.index for _, tube in ties}
             meant = [n for n, tube in enumerate(tubes) if tube.index not in tied]
@@ -86,6 +87,12 @@ def find_item_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figure
         if meant:
             figure.role = role
     return ties
+
+
+def _end_of_last(layout: Layout, tube: Figure) -> int:
+    """Where the last tube ends, with the wall that a times sign joins to it."""
+    after = layout.after(tube)
+    return after.end if after is not None and after.link in ("times", "slash") else tube.end
 
 
 def _label(layout: Layout, tube: Figure) -> str | None:
@@ -125,22 +132,25 @@ def _role(layout: Layout, figure: Figure, ties: Sequence[tuple[Figure, Figure]])
 
 
 def _meant(
-    layout: Layout, figure: Figure, names: Sequence[str], *, apart: bool
+    layout: Layout, figure: Figure, names: Sequence[str], *, behind_tubes: int
 ) -> list[int] | None:
     """Indexes of the sizes that the clause of a figure names by their places; before it only where
-    it stands ``apart`` from the sizes themselves."""
+    the place is named ``behind_tubes``: in 'the second, 42 x 2 on R 85' it leads to no radius."""
     text = layout.text
     behind = text[figure.end : figure.end + _FAR]
-    ahead = text[max(0, figure.start - _FAR) : figure.start]
+    ahead = text[max(min(behind_tubes, figure.start), figure.start - _FAR) : figure.start]
+    begin = layout.sentence_start(figure.sentence)
     several = _SEVERAL_FOLLOW.match(behind)
     match = _FOLLOWS.match(behind)
     cuts = [cut.end() for cut in _CLAUSE.finditer(ahead)]
-    if several is None and match is None and apart:
+    if several is None and match is None and ahead:
         several = _SEVERAL_LEAD.search(ahead, cuts[-1] if cuts else 0)
     if several is not None:
         return several_of(several["several"].casefold(), len(names))
-    if match is None and apart:
+    if match is None and ahead:
         match = _LEADS.search(ahead, _joined_from(ahead, cuts))
+        if match is not None and behind_tubes > begin and _IN_SPACE.search(match[0]):
+            return None
     if match is None:
         return None
     if match["counted"]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.nearby import words_nearby
@@ -162,8 +164,17 @@ _HEDGE_AFTER = late_pattern(
 _DENYING = late_pattern(
     r"\((?:so |and |aber |ma |mais |also )?(?:not|nicht|kein\w*|pas|non|niet|geen|no es|no el"
     r"|no la)\s(?!(?:sure|certain|to|less|more|under|over|tighter|smaller|larger|bigger|greater|yet"
-    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)[^"
-    r"()\d]{0,24}$"
+    r"|known|only|nur|sicher|unter|über|sûr|moins|plus|solo|sono|so|meno|più|zeker|alleen)\b)"
+    r"(?:(?!\b(?:but|real|really|actual|actually|true|sondern|echt\w*|mais|sino|vrai|maar)\b)"
+    r"(?:[^()\d,;]|[,;]\s(?:not|nor|and not|nicht|kein\w*|auch|pas|ni|non|né|niet|geen|no)\b"
+    r")){0,24}$"
+)
+_BEFORE_NOW = late_pattern(
+    r"\((?:(?!\b(?:order|quote|deliver|need)\w*)[^()\n]){0,40}?"
+    r"\b(?:before|previously|formerly|until now|früher|bisher|vorher|avant|auparavant|antes"
+    r"|anteriormente|prima|in passato|vroeger|voorheen)\b"
+    r"(?:\)|[,;][^()\d\n]{0,24}\))",
+    re.IGNORECASE,
 )
 _IN_BRACKET = 36
 _MACHINE = whole_words(
@@ -209,7 +220,7 @@ def hear_hedges(layout: Layout) -> None:
             figure.negated = True
             for other in layout.near_in_sentence(figure):
                 other.notes.append(_EXCEPTED)
-        elif _NOT.search(before) or _PAST.match(after) or _in_denying_bracket(layout, figure):
+        elif _NOT.search(before) or _PAST.match(after) or _in_bracket_aside(layout, figure):
             figure.negated = True
         if _is_hedged(before, after):
             figure.notes.append("hedged")
@@ -221,10 +232,14 @@ def is_the_one(layout: Layout, figure: Figure) -> bool:
     return _NONE_BUT.search(layout.words(begin, figure.start).casefold()) is not None
 
 
-def _in_denying_bracket(layout: Layout, figure: Figure) -> bool:
-    """'32 mm (non il gas da 1" 1/4!)': a bracket that opens with a 'not' names what isn't meant."""
+def _in_bracket_aside(layout: Layout, figure: Figure) -> bool:
+    """'32 mm (non il gas da 1" 1/4!)': a bracket that opens with a 'not' names what isn't meant;
+    'frames (80 x 40 profile ones before, now tube)': or what was made until now."""
     opened = layout.text.rfind("(", max(0, figure.start - _IN_BRACKET), figure.start)
-    return opened >= 0 and _DENYING.match(layout.words(opened, figure.start)) is not None
+    if opened < 0:
+        return False
+    denied = _DENYING.match(layout.words(opened, figure.start)) is not None
+    return denied or _BEFORE_NOW.match(layout.text, opened) is not None
 
 
 def _is_hedged(before: str, after: str) -> bool:

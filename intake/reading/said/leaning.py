@@ -11,7 +11,7 @@ from ...late_pattern import late_pattern
 from ..text.figures import Layout
 from ..text.patterns import any_of
 
-_LIKELIER = any_of(
+LIKELIER = any_of(
     "i think | i believe | i guess | i reckon | i'd say | i would say | my guess is | probably",
     "most likely | more likely | pretty sure | fairly sure | leaning (?:to|towards?) | likely",
     "ich glaube | ich denke | vermutlich | wahrscheinlich | eher | wohl | am ehesten",
@@ -29,11 +29,11 @@ _FILLERS = (
     r"|es ist|die|das|das|dass)\s){0,4}"
 )
 _LEANS = late_pattern(
-    rf"(?<!don't )(?<!not )\b{_LIKELIER}{_FILLERS}"
+    rf"(?<!don't )(?<!not )\b{LIKELIER}{_FILLERS}"
     r"(?P<number>\d{0,4}[.,]?\d{1,4})(?![\d/]|[.,]\d)"
     r"(?!\"?\s?(?:or|oder|ou|o|of|to|-|x|×|/)(?:\s|\d))"
 )
-_LEANS_BEFORE = late_pattern(rf"(?<!don't )(?<!not )\b{_LIKELIER}{_FILLERS}$")
+_LEANS_BEFORE = late_pattern(rf"(?<!don't )(?<!not )\b{LIKELIER}{_FILLERS}$")
 _OR = late_pattern(r"\b(?:or|oder|ou|soit|o|oppure|of)\b|/")
 _FIELDS = ("od", "wall", "clr")
 _INCH = Decimal("25.4")

@@ -76,10 +76,10 @@ SIZE_CUES: CueWords = (
         mindestwandstärke | mindestwanddicke | mindestwand |
         wandstaerke | wandstarke | wanddicke | wanddick | wand | wandst | ws | wandung |
         materialstärke | dicke | rohrwand | épaisseur | epaisseur | ép | ep | paroi |
-        épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | espesor |
-        espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
+        épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | epais | espesor |
+        espes | espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
         spessore parete | parete | wd | spessore di parete | wanddikte | wanddik | dikte |
-        muurdikte |
+        muurdikte | wandd |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
         tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |

@@ -88,7 +88,9 @@ _GOES_ON = re.compile(r"[ \t]*[:=]|[ \t]*\n?[ \t]*(?![A-ZÀ-Þ][a-zß-ÿ'])\S|[ 
 _RADIUS_WORDS = frozenset(("clr", "rad", "cl"))
 _BEHIND_A_LENGTH = re.compile(r"\d[ \t]*(?:mm|cm|in|inch|inches|[\"”″])?[ \t]*[a-z]{2,3}\.?$", re.I)
 _NEAR = 16
-_LONG_ABBREVIATIONS = frozenset(("wandst", "biegerad", "bieger", "aussend"))
+_LONG_ABBREVIATIONS = frozenset(
+    "wandst wandd wanddik biegerad bieger aussend spess espes épais epais grub".split()
+)
 
 
 _WHOLE = frozenset(

@@ -223,6 +223,8 @@ def _joined(
     marks = [mark for mark in seen if mark != "line"]
     if "same" in marks:
         return "restate"
+    if "line" in seen and any(token.kind == "material" for token in between):
+        return "apart"  # "53 x 1,5 / R 80 / 1.4404", and on the next line another size
     if marks == ["x"]:
         return "times"
     if marks == ["/"]:

@@ -37,9 +37,9 @@ _REFERENCE = (
     r"|kenmerk|proje[ck]t|projet|proyecto|progetto|commessa|affaire|dossier|job)"
 )
 _SENDERS_REFERENCE = (
-    r"(?:(?:unser|ihr|mein|dein)e?\s(?:zeichen|referenz|projekt)|aktenzeichen|kostenstelle"
+    r"(?:(?:unser|ihr|mein|dein)e?[mns]?\s(?:zeichen|referenz|projekt)|aktenzeichen|kostenstelle"
     r"|(?:our|your|my|notre|votre|nos|vos|nuestra|vuestra|su|ons|uw|onze|vs|ns|[nv]/)\.?\s?"
-    r"(?:r[ée]f\w{0,8}|rif\w{0,9}|kenmerk|projet))"
+    r"(?:r[ée]f\w{0,8}|rif\w{0,9}|kenmerk|proje[ck]t|projet|proyecto|progetto))"
 )
 _HOUSE = (
     r"(?:bldg|building|geb|gebäude|bât|bâtiment|bat|edif|edificio|gebouw|hall|halle|floor|wing)"
@@ -187,7 +187,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?![.,/-]\d|\s?(?:mm|in\b|[\"x×])|\s(?:mandrel|dorne?\b|mandrin|mandril|doorn))",
     )),
     ("turn", (
-        r"(?:three[\s-])?(?:half|quarter)[\s-](?:circles?|turns?|moons?)\b",
+        r"(?:(?:an?|one|three)[\s-])?(?:half|quarter)[\s-](?:circles?|turns?|moons?|loops?)\b",
     )),
     ("standard", (
         r"(?:din|iso|astm|sae|ams|asme|ansi|jis|bs|nf|uni|gost|aisi|mil|api|ped|fia|sfi|nhra|fsae"

@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from decimal import Decimal
 
+from ...late_pattern import late_pattern
 from ..sizes.groups import slot_of
 from ..text.figures import Figure, Layout
 from .words_on_size import Said, contrast_in, plain, sentence_end
+
+_SO = late_pattern(
+    r"[,;–-]\s(?:and\s)?(?:so|therefore|hence|deshalb|daher|darum|also|donc|alors|así que|por eso"
+    r"|por lo que|quindi|perciò|dunque|dus|daarom)\b",
+    re.IGNORECASE,
+)
 
 
 def name_elsewhere(layout: Layout, found: Sequence[Said]) -> None:
@@ -52,15 +60,23 @@ def _turn_to_other(layout: Layout, found: Sequence[Said], figure: Figure, taken:
     here = next(
         (p for p in found if p.figures[-1].end <= figure.start < p.end and p is not having[0]), None
     )
-    if here is None or here.begin >= having[0].begin:
+    if here is None:
         return
-    cut = contrast_in(layout.text[here.figures[-1].end : figure.start])
+    between = layout.text[here.figures[-1].end : figure.start]
+    back = here.begin >= having[0].begin
+    cut = _so_in(between) if back else contrast_in(between)
     if cut is None:
         return
     begin = here.figures[-1].end + cut
     having[0].elsewhere.append(plain(layout.text[begin : here.end]))
     here.end = begin
     here.words = plain(layout.text[here.begin : here.end])
+
+
+def _so_in(between: str) -> int | None:
+    """'I have a mandrel for that, so just the 3 inch please': what follows is of the other."""
+    ends = [match.start() for match in _SO.finditer(between)]
+    return ends[-1] if ends else None
 
 
 def _diameters(part: Said) -> set[Decimal]:

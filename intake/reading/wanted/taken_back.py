@@ -184,6 +184,13 @@ _OF_DIE = late_pattern(
     r"\s(?:the|a|an|our|my|all the)\s(?:(?:bend|bending|form|round|clamp|pressure|wiper) )?"
     r"(?:dies?(?: sets?| blocks?)?|formers?|wipers?|clamps?|boosters?)(?:,| and|$)"
 )
+_IS_OFF = late_pattern(
+    r"\b(?:is|are|was|has been|have been|'s|ist|sind|wurde|est|a été|está|es|è|is) (?:now |all |"
+    r"completely )?(?:off|cancel\w*|dead|dropped|gone|on hold|scrapped|storniert|abgesagt"
+    r"|gestrichen|annul\w*|anulad\w*|vervallen|geannuleerd)\b",
+    re.IGNORECASE,
+)
+_SHORT = 40
 _BACK = 16
 _AHEAD = 32
 _MEANT = frozenset({"od", "clr"})
@@ -219,12 +226,26 @@ def _is_of_no_size_read(
             if figure.role in (None, "noise", *LENGTH_ROLES) and least <= value <= most:
                 pointing = figure
     if pointing is None:
-        return False
+        return _goes_on_of_another(layout, begin, words.end(), held, least, most)
     between = layout.words(pointing.end, words.end() + _NEXT_WORDS).casefold()
     if _FOR_THOSE.search(between):
         return True
     ahead = layout.words(max(begin, pointing.start - _AHEAD), pointing.start).casefold()
     return _THE_ONE_WITH.search(ahead) is not None
+
+
+def _goes_on_of_another(
+    layout: Layout, begin: int, end: int, held: set[Decimal], least: Decimal, most: Decimal
+) -> bool:
+    """'The 4 inch is off. Customer cancelled.': a short sentence that goes on from one that takes
+    back a size which was named by nobody else."""
+    ahead = layout.text[max(0, begin - _CLAUSE) : begin].rstrip()
+    before = max(ahead.rfind(sign, 0, len(ahead) - 1) for sign in ("!", "?", "\n", ". ")) + 1
+    start = max(0, begin - _CLAUSE) + before
+    if end - begin > _SHORT or _IS_OFF.search(ahead, before) is None:
+        return False
+    named = [f.number.value for f in layout.figures if start <= f.start < end]
+    return bool(named) and not held & {*named} and any(least <= v <= most for v in named)
 
 
 def _is_of_other_behind(layout: Layout, words: re.Match[str], held: set[Decimal]) -> bool:

@@ -13,6 +13,7 @@ from ...late_pattern import late_pattern
 from ..sizes.groups import Group, own_figures, slot_of
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of, whole_words
+from .asked_behind import is_asked_behind
 from .one_and_one import asks_for_one_and_one
 
 ONLY_TOLD = "its sentence tells of it, and does not ask for it"
@@ -192,6 +193,7 @@ def only_told(layout: Layout, groups: Sequence[Group]) -> list[bool]:
         and not any(map(asks_in, sentences))
         and not any(not named or figures[0].sentence in named for named in each)
         and not _told_for(layout, group)
+        and not is_asked_behind(layout, group)
         for group, figures, sentences in zip(groups, firsts, said, strict=True)
     ]
     return [False] * len(groups) if all(tells) else tells

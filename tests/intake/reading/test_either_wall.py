@@ -55,3 +55,35 @@ def test_a_radius_that_the_legs_confirm(legs: str, doubts: set[str]) -> None:
     (request,) = read_text(f"2 mandrels for U-bends, tube 16 x 1 mm, {legs}.")
     assert request.clr_mm == 25
     assert doubted(request) == doubts
+
+
+TOLD_TWICE = [
+    "One mandrel, CLR 114, mild steel. Tube is either 38 x 1.5 or 38 x 2, can't decide.",
+    "One mandrel, CLR 114, mild steel. Tube will be 38 x 1.5 or 38 x 2, not decided yet.",
+    "Ein Dorn, R 114 Mitte, Stahl. Rohr entweder 38 x 1,5 oder 38 x 2, noch nicht entschieden.",
+    "Un mandrin, rayon 114 à l'axe. Le tube sera soit 38 x 1,5 soit 38 x 2, pas encore décidé.",
+    "Un mandril, radio 114 al eje. El tubo es 38 x 1,5 o 38 x 2, aún sin decidir.",
+    "Un mandrino, raggio asse 114. Tubo 38 x 1,5 oppure 38 x 2, non abbiamo ancora deciso.",
+    "Een doorn, radius 114 hart. De buis wordt 38 x 1,5 of 38 x 2, nog niet besloten.",
+]
+
+
+@pytest.mark.parametrize("text", TOLD_TWICE)
+def test_one_tube_told_twice_for_its_wall(text: str) -> None:
+    (request,) = read_text(text)
+    assert (request.od_mm, request.clr_mm) == (38, 114)
+    doubt = request.doubt_on("wall")
+    assert doubt is not None
+    assert set(doubt.readings) == {Decimal("1.5"), Decimal(2)}
+    assert {d.field for d in request.doubts} == {"wall"}
+
+
+def test_one_tube_told_twice_with_the_likelier_wall() -> None:
+    text = "One mandrel, CLR 4.5. Tube will be 1.5 x .065 or 1.5 x .083, leaning to the .083."
+    (request,) = read_text(text)
+    assert request.wall_mm == Decimal("2.1082")
+
+
+def test_two_walls_that_are_both_asked_for() -> None:
+    requests = read_text("Please quote 38 x 1.5 and 38 x 2, CLR 114, one mandrel each.")
+    assert [r.wall_mm for r in requests] == [Decimal("1.5"), 2]

@@ -18,6 +18,16 @@ QUESTIONS = [
     "Un mandril para 38 x 1,5, radio 76, acero. ¿Serviría el mismo mandril para pared de 1,2 mm?",
     "Un'anima per 38 x 1,5, raggio 76, acciaio. La stessa anima va bene anche per spessore 1,2?",
     "Een doorn voor 38 x 1,5, radius 76, staal. Werkt dezelfde doorn ook voor 1,2 mm wand?",
+    "Een doorn voor 38 x 1,5, radius 76. Kan dezelfde doorn ook gebruikt worden voor 2 mm wand?",
+    "Ein Dorn für 38 x 1,5, Radius 76. Kann derselbe Dorn auch für 2 mm Wand verwendet werden?",
+    "Ein Dorn für 38 x 1,5, Radius 76. Lässt sich der gleiche Dorn auch bei 2 mm Wandstärke "
+    "einsetzen?",
+    "Un mandrin pour 38 x 1,5, rayon 76. Le même mandrin peut-il aussi servir pour une paroi "
+    "de 2 mm ?",
+    "Un mandril para 38 x 1,5, radio 76. ¿Se puede usar el mismo mandril para 2 mm de espesor?",
+    "One mandrel for 38 x 1.5 mm, CLR 76. Would I need a different mandrel for 2 mm wall?",
+    "Ein Dorn für 38 x 1,5, Radius 76. Brauche ich einen anderen Dorn für 2 mm Wand?",
+    "Un mandrin pour 38 x 1,5, rayon 76. Faut-il un autre mandrin pour 2 mm d'épaisseur ?",
 ]
 
 
@@ -48,3 +58,19 @@ def test_what_is_bought_in_is_no_size(text: str) -> None:
     (request,) = read_text(text)
     assert request.clr_mm == Decimal("82.55")
     assert not request.doubts
+
+
+@pytest.mark.parametrize(
+    "bracket",
+    [
+        "not pipe, not conduit, real 3/4 measured",
+        "not pipe, real 3/4 measured",
+        "not conduit but actual 3/4 across",
+        "kein Rohrmaß, echte 3/4 gemessen",
+    ],
+)
+def test_what_a_bracket_puts_against_the_denied_is_meant(bracket: str) -> None:
+    text = f"A mandrel for 3/4 OD tube ({bracket}) with .049 wall, 1-1/2 inch radius to the middle."
+    (request,) = read_text(text + " 2 off, please.")
+    assert request.od_mm == Decimal("19.05")
+    assert request.quantity == 2
