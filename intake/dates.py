@@ -12,6 +12,8 @@ _USUAL = re.compile(
     r" (\d\d):(\d\d)(?::(\d\d))? ([+-])(\d\d)(\d\d)"
 )
 _LONGEST = 120
+_YEARS = range(1900, 3000)
+"""RFC 5322 3.3 has none before 1900; days are counted from the others, past year 9999 from none."""
 
 
 def parse_date(text: str, faults: list[str]) -> tuple[datetime | None, date | None]:
@@ -20,7 +22,7 @@ def parse_date(text: str, faults: list[str]) -> tuple[datetime | None, date | No
     A date without a time zone is taken as UTC, and that is named in ``faults``.
     """
     local = _usual(text) or _by_email(text[:_LONGEST]) or _by_dateutil(text[:_LONGEST])
-    if local is None:
+    if local is None or local.year not in _YEARS:
         faults.append(f"the Date {text[:60]!r} can't be read")
         return None, None
     if local.tzinfo is None:

@@ -32,6 +32,8 @@ if TYPE_CHECKING:
 WHAT_TO_SEND = "what-to-send"
 """The answer that a reply to a question ends with anyway."""
 LONGEST_QUOTED_QUESTION = 200
+_LISTED_SINGLY = 3
+"""Numbers in a row; more than so many are 'sizes 4 to 9'."""
 
 _ATTACHED = late_pattern(
     r"\b(?:attach(?:ed|ment|ments)|enclosed|anbei|angehängt|anhang|anlage|beigefügt|ci-joint\w*"
@@ -50,11 +52,14 @@ def draft(
     templates: Templates | None = None,
     uses: tuple[str, ...] | None = None,
     spoken_of: tuple[Assessment, ...] = (),
+    *,
+    goes_on: bool = False,
 ) -> Draft | None:
     """The reply to ``message`` for a person to approve.
 
     None for automatic and other mail, and for questions alone of which none has an approved answer.
-    ``spoken_of`` are sizes that a question is about, though none is asked for.
+    ``spoken_of`` are sizes that a question is about, though none is asked for; ``goes_on``: the
+    message is longer than what was read of it.
     ``templates`` is the wording to use; by default that of the shop's folder, ours where it has
     none. ``uses`` are the safety-relevant ones named so far, by default those that ``own`` names.
     Raises BadTemplate, with file and line, where a template can't be filled in.
@@ -68,7 +73,7 @@ def draft(
     template = _template(kind, assessments)
     uses = safety_uses(own.text) if uses is None else uses
     facts = _facts(message, template, assessments, own, shop, uses)
-    facts = replace(facts, bend=_bend(assessments or spoken_of, shop))
+    facts = replace(facts, bend=_bend(assessments or spoken_of, shop), goes_on=goes_on)
     variables = facts.as_variables()
     facts = replace(
         facts,
@@ -186,9 +191,19 @@ def _about(numbers: list[int], sizes: Sequence[SizeWords]) -> str:
 
 
 def _numbers(numbers: Sequence[int]) -> str:
-    """'size 2', 'sizes 1, 3 and 4'."""
-    *before, last = (str(number) for number in numbers)
-    return f"sizes {', '.join(before)} and {last}" if before else f"size {last}"
+    """'size 2', 'sizes 1, 3 and 4', 'sizes 1 to 6 and 9'."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    parts: list[str] = []
+    for run in runs:
+        parts += [f"{run[0]} to {run[-1]}"] if len(run) > _LISTED_SINGLY else map(str, run)
+    *before, last = parts
+    many = f"{', '.join(before)} and {last}" if before else last
+    return f"sizes {many}" if len(numbers) > 1 else f"size {last}"
 
 
 def _unread(message: Message, own: OwnText) -> tuple[Unread, str]:

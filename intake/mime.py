@@ -8,6 +8,7 @@ Every cut is a pair of offsets into the one buffer, so a 50 MB drawing is never 
 
 from __future__ import annotations
 
+import codecs
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -171,6 +172,11 @@ def looks_like_mail(raw: bytes) -> bool:
     head = raw[:65536].replace(b"\r\n", b"\n").lstrip(b"\n")
     fields, body = read_fields(head, 0, len(head), [])
     return bool(fields) and _KNOWN_FIELD.search(head, 0, body) is not None
+
+
+def is_text(raw: bytes) -> bool:
+    """Whether the bytes may be text: a picture or a program has zero bytes, as only UTF-16 has."""
+    return b"\0" not in raw[:65536] or raw.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE))
 
 
 def read_fields(

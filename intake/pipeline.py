@@ -35,6 +35,8 @@ PRICE = "price-and-lead-time"
 """The answer that fits what anybody may ask, whatever he wants to buy."""
 PLAIN = 60
 """From this score on an answer that fits tells what kind of message it is."""
+_AT_THE_END = 2000
+"""Characters of a very long message's end that tell what it asks, too."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +51,8 @@ class Understanding:
     requests: tuple[SizeRequest, ...] = ()
     questions: tuple[Question, ...] = ()
     notes: tuple[str, ...] = ()
+    goes_on: bool = False
+    """Whether there is more than was read: sizes may be missing."""
     spoken_of: tuple[SizeRequest, ...] = ()
     """Sizes that a question is about, though none is asked for: for the figures of its answer."""
 
@@ -68,8 +72,8 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     in_files = sum(any(e.attachment for e in one.evidence) for one in sizes)
     radii = all(one.od_mm is None and one.wall_mm is None and one.shape == "round" for one in sizes)
     whole = any(None not in (one.od_mm, one.wall_mm, one.clr_mm) for one in sizes)
-    beginning = _beginning(own)
-    questions = find_questions(beginning, answers, statements=not whole)
+    ends = _ends(own)
+    questions = find_questions(ends, answers, statements=not whole)
     found = Found(
         sizes=len(sizes),
         whole=whole,
@@ -87,20 +91,26 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
         answered=any(q.answer not in (None, PRICE) and (q.score or 0) >= PLAIN for q in questions),
         hinted=any(q.answer is not None for q in questions),
     )
-    kind, why = classify_person(message, beginning, found)
+    kind, why = classify_person(message, ends, found)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)
     spoken_of = sizes if kind is Kind.QUESTION else ()
-    return Understanding(message, own, kind, why, requests, questions, notes, spoken_of)
+    return Understanding(
+        message, own, kind, why, requests, questions, notes, reading.goes_on, spoken_of
+    )
 
 
-def _beginning(own: OwnText) -> OwnText:
-    """As much of a very long message as its sizes are read of."""
+def _ends(own: OwnText) -> OwnText:
+    """Of a very long message as much as its sizes are read of, and its end: what is asked may
+    stand below a long list."""
     end = own.body_start + MOST_CHARACTERS
-    return own if len(own.text) <= end else own.model_copy(update={"text": own.text[:end]})
+    if len(own.text) <= end + _AT_THE_END:
+        return own
+    text = f"{own.text[:end]}\n\n{own.text[-_AT_THE_END:]}"
+    return own.model_copy(update={"text": text})
 
 
 def process(message: Message, shop: Shop, templates: Templates) -> Result:
@@ -212,6 +222,7 @@ def _answered(
             templates,
             uses,
             spoken_of,
+            goes_on=said.goes_on,
         ),
         notes=said.notes,
         own_words=said.own.text,

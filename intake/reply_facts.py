@@ -149,6 +149,7 @@ class Facts:
     uses: tuple[str, ...] = ()
     unread: Unread = ""
     unread_name: str = ""
+    goes_on: bool = False
     bend: BendWords = field(default_factory=_no_bend)
 
     def as_variables(self) -> dict[str, object]:

@@ -15,7 +15,7 @@ from .charsets import decode_bytes
 from .chat import ChatLine
 from .chat_bursts import QUIET, Burst, read_chat
 from .message import parse_message
-from .mime import looks_like_mail
+from .mime import is_text, looks_like_mail
 from .model import Message
 from .pasted import text_message
 
@@ -94,7 +94,7 @@ def _read_path(name: str, quiet: timedelta) -> Iterator[SourceItem]:
 def _mail(name: str, raw: bytes, *, by_name: bool) -> SourceItem:
     if not raw.strip():
         return SourceItem(name, None, f"{name}: the file is empty")
-    if not by_name and not looks_like_mail(raw):
+    if not looks_like_mail(raw) and (not by_name or not is_text(raw)):
         return SourceItem(name, None, f"{name}: this is no mail, no mbox and no chat export")
     return SourceItem(name, parse_message(raw))
 

@@ -23,13 +23,15 @@ _CUT = "{} is very long: only its beginning was read"
 
 def with_attached(
     requests: list[SizeRequest], own: OwnText, message: Message, body: Stretch
-) -> tuple[list[SizeRequest], list[str]]:
-    """The requests with those of the attached files, and notes on what gave no size.
+) -> tuple[list[SizeRequest], list[str], bool]:
+    """The requests with those of the attached files, notes on what gave no size, and whether a
+    file was so long that only its beginning was read.
 
     ``requests`` are those of body and subject. Where a file says a size of theirs otherwise, theirs
     stands with a doubt.
     """
     notes: list[str] = []
+    is_cut = False
     named: list[tuple[SizeRequest, str]] = []
     for name, text in own.attachment_texts:
         words = "" if requests else body.layout.text
@@ -45,6 +47,7 @@ def with_attached(
         moved = (_in_attachment(request, name) for request in found)
         named += ((_in_material(request, body), name) for request in moved)
         if stretch.is_cut:
+            is_cut = True
             notes.append(_CUT.format(f"the attachment {name}"))
         if not found and _FIGURE.search(text):
             notes.append(f"no size was found in the attachment {name}")
@@ -58,7 +61,7 @@ def with_attached(
         f"the attachment {name}: not taken, for want of wall and radius: {count} more OD"
         for name, count in Counter(left_out).items()
     ]
-    return joined, notes
+    return joined, notes, is_cut
 
 
 def _in_attachment(request: SizeRequest, name: str) -> SizeRequest:

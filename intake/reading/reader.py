@@ -51,6 +51,8 @@ class Reading(Frozen):
     """Whether the new words pick lines of a list in the mail that they quote."""
     tube_quoted: bool = False
     """Whether the tube stands in the quoted mail alone."""
+    goes_on: bool = False
+    """Whether there is more than was read of a very long message or attachment."""
     likeliest: float | None = None
     """How surely figures of its surest size are lengths (``second_reading``), in log odds."""
 
@@ -165,11 +167,16 @@ def read(own: OwnText, message: Message) -> Reading:
     requests, likeliest = with_second_reading(requests, text, body.in_tables())
     if not body.layout.left_out:
         requests = with_tallies(requests, text, len(told))
-    requests, of_files = with_attached(requests, own, message, body)
+    requests, of_files, cut_in_files = with_attached(requests, own, message, body)
     notes += of_files
     if not requests and _ATTACHED.search(_ORDER_ATTACHED.sub(" ", text)) and _TOOLING.search(text):
         requests = [empty_request(body, own, message, beside=subject)]
-    reading = Reading(requests=_distinct(requests), notes=tuple(notes), likeliest=likeliest)
+    reading = Reading(
+        requests=_distinct(requests),
+        notes=tuple(notes),
+        likeliest=likeliest,
+        goes_on=body.is_cut or cut_in_files,
+    )
     if relied is None or not requests:
         return reading
     return reading.model_copy(

@@ -243,6 +243,13 @@ def test_a_question_about_all_sizes_is_asked_once() -> None:
     assert "Q1. What is the tube material?" in body
 
 
+def test_the_numbers_of_many_sizes_in_a_row_are_told_as_a_range() -> None:
+    bare = [judged(size("1.75", "0.095", str(4 + n)), Decision.ASK) for n in range(6)]
+    gaps = [judged(size("1.75", "0.095", None), Decision.ASK) for _ in range(6)]
+    body = reply(*bare[:2], *gaps, *bare[2:4], gaps[0]).body
+    assert "Q1 (sizes 3 to 8 and 11)." in body
+
+
 def test_different_materials_stand_with_their_sizes() -> None:
     other = size("2", "0.12", "6", material=Material.STAINLESS_STEEL, grade="304")
     body = reply(judged(EASY, Decision.CUSTOM_MAKE), judged(other, Decision.CUSTOM_MAKE)).body

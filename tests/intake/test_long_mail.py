@@ -9,10 +9,12 @@ import pytest
 from bendreply.intake.message import parse_message
 from bendreply.intake.model import Kind
 from bendreply.intake.own_text import mask
-from bendreply.intake.pipeline import understand
+from bendreply.intake.pipeline import process, understand
+from bendreply.intake.templates import default_templates
 from bendreply.intake.triage import Found, automatic, classify
 
 from ..pace import assert_quick
+from .drafting_support import SHOP
 
 
 def _mail(subject: str, body: str) -> bytes:
@@ -75,3 +77,21 @@ def test_the_day_below_a_very_long_list_counts() -> None:
     said = understand(parse_message(_mail("list", body)))
     assert {request.needed_by for request in said.requests} == {date(2027, 3, 12)}
     assert "very long" in " ".join(said.notes)
+
+
+def test_what_is_asked_below_a_very_long_list_counts() -> None:
+    rows = "1.75 x .095 on 5.25 clr, as the last time\n" * 900
+    said = understand(parse_message(_mail("list", f"{rows}\nDo you ship to Canada?\n")))
+    assert [question.surface for question in said.questions] == ["Do you ship to Canada?"]
+
+
+def test_a_reply_to_a_very_long_list_says_that_it_goes_on() -> None:
+    rows = "".join(f"{n / 8} x .095 on {n / 2} clr\n" for n in range(12, 300))
+    mail = parse_message(_mail("list", f"Please quote mandrels:\n{rows}"))
+    draft = process(mail, SHOP, default_templates()).draft
+    assert draft is not None
+    assert "Your list goes on" in draft.body
+    few = parse_message(_mail("list", f"Please quote mandrels:\n{rows[:200]}\n"))
+    draft = process(few, SHOP, default_templates()).draft
+    assert draft is not None
+    assert "Your list goes on" not in draft.body

@@ -195,6 +195,8 @@ def test_date(text: str, utc: datetime, day: date) -> None:
         "10:25",
         "03/04/2026 10:00",
         "99 Oct 2026 11:25:00 +0000",
+        "Mon, 1 Jan 0001 00:00:00 +0000",  # RFC 5322 3.3: 1900 or later
+        "Fri, 31 Dec 9999 23:00:00 +0000",
     ],
 )
 def test_a_date_that_is_missing_broken_or_has_two_readings_is_none(text: str) -> None:

@@ -48,13 +48,15 @@ def test_what_can_not_be_used_is_named_and_the_rest_goes_on(
     (tmp_path / "a.eml").write_bytes(eml(b"a"))
     (tmp_path / "empty.eml").write_bytes(b" \n")
     (tmp_path / "photo.png").write_bytes(b"\x89PNG\r\n\x1a\n\0\0")
+    (tmp_path / "photo.eml").write_bytes(b"\x89PNG\r\n\x1a\n\0\0")
     (tmp_path / "folder").mkdir()
     monkeypatch.chdir(tmp_path)
-    items = read("no-such.eml", "empty.eml", "photo.png", "folder", "a\0b", "a.eml")
+    items = read("no-such.eml", "empty.eml", "photo.png", "photo.eml", "folder", "a\0b", "a.eml")
     assert errors(items) == [
         "no-such.eml: there is no such file",
         "empty.eml: the file is empty",
         "photo.png: this is no mail, no mbox and no chat export",
+        "photo.eml: this is no mail, no mbox and no chat export",
         "folder: no .eml file lies in this folder",
         "'a\\x00b': no file can have this name",
     ]
