@@ -18,6 +18,7 @@ from ..text.patterns import whole_words
 from .asked_words import SAME_TOOL
 from .of_no_size import without_others
 from .one_and_one import is_one_and_other
+from .one_asked import ONE_OF_THESE, of_one
 from .plainly_asked import (
     borrowed,
     strongly_told,
@@ -26,14 +27,7 @@ from .plainly_asked import (
     words_of_others,
 )
 from .taken_back import TAKEN_BACK, taken_back
-from .told import (
-    ONE_OF_THESE,
-    ONLY_TOLD,
-    of_one,
-    only_told,
-    opens_line,
-    words_around,
-)
+from .told import ONLY_TOLD, only_told, opens_line, words_around
 from .told_by_clause import told_by_clause
 from .told_plainly import PLAINLY_TOLD, plainly_told
 from .told_words import PERSON

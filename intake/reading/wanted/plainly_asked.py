@@ -31,8 +31,9 @@ from .asked_words import (
     TOOL,
     TROUBLE,
 )
+from .each_words import OF_EACH
 from .said_of import Split, split
-from .told import OF_EACH, only_told
+from .told import only_told
 from .told_words import (
     ABOUT_DIE,
     HAD_ALREADY,

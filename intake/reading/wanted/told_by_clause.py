@@ -13,8 +13,9 @@ from ...late_pattern import late_pattern
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from ..text.patterns import any_of, whole_words
+from .each_words import OF_EACH
 from .said_of import split
-from .told import OF_EACH, asks_in
+from .told import asks_in
 from .words_on_size import Said
 
 _MOST = 6
