@@ -134,7 +134,9 @@ _POINTS_BACK = whole_words(
 _SEVERAL = whole_words(
     r"mandrels | \w*dorne | \w*dornen | mandrins | mandriles | mandrini | doorns? en | doorns "
     r"| both",
-    r"each | all | beide[nrs]? | je (?:ein\w*|1) | chacun\w* | de chaque | cada un\w* | de cada",
+    # "8 tubes, 4 bends each" tells of no second mandrel
+    r"(?<!bends )(?<!tubes )(?<!pieces )(?<!lengths )each",
+    r"all | beide[nrs]? | je (?:ein\w*|1) | chacun\w* | de chaque | cada un\w* | de cada",
     r"entrambi | ciascun\w* | van elk | allebei | respectively | two | zwei | deux | dos | due "
     r"| twee",
 )

@@ -89,7 +89,8 @@ _ONE_OR_MORE = late_pattern(
     rf"(?:{_WANTS})(?P<count>\d{{1,2}}(?![\d.,/]*\d)|(?:{'|'.join(_WORDS)}|einen|un|uno|een|één)"
     rf"(?!\w)){_NO_SIZE}{_PIECE}?(?:\s(?:nodig|davon|of them|please|bitte))?"
     rf"(?:[,(\s]{{1,3}}(?:(?:or|and|oder|und|ou|et|o|y|e|of|en)\s)?{_MAYBE}\s(?:even |auch )?"
-    rf"|\s(?:or|oder|ou|o|of)\s)(?P<more>{_MORE}){_NO_SIZE}{_PIECE}?(?=\s?(?:[.,;!?)\n]|$))"
+    # "Do I need one or two?" asks us, and guesses nothing.
+    rf"|\s(?:or|oder|ou|o|of)\s(?!{_MORE}{_PIECE}?\s?\?))(?P<more>{_MORE}){_NO_SIZE}{_PIECE}?(?=\s?(?:[.,;!?)\n]|$))"
 )
 """The first is stated, and both are readings."""
 _PRONOUN = late_pattern(

@@ -63,10 +63,11 @@ def negate_dropped(layout: Layout) -> None:
     """Deny what else is named of a size that is taken back."""
     for figure in [f for f in layout.figures if f.negated and not f.owned]:
         before, _ = words_nearby(layout, figure)
-        dropped = _DROPS.search(before) is not None or _in_brackets(layout, figure)
+        inside = _in_brackets(layout, figure)
+        dropped = _DROPS.search(before) is not None or inside
         if not dropped and _is_chained(layout, figure):
             continue  # of '2 x .065' the first tells
-        _deny_behind(layout, figure, dropped=dropped)
+        _deny_behind(layout, figure, dropped=dropped, inside=inside)
 
 
 def _in_brackets(layout: Layout, figure: Figure) -> bool:
@@ -80,9 +81,11 @@ def _is_chained(layout: Layout, figure: Figure) -> bool:
     return figure.link == "times" and before is not None and before.negated
 
 
-def _deny_behind(layout: Layout, figure: Figure, *, dropped: bool) -> None:
+def _deny_behind(layout: Layout, figure: Figure, *, dropped: bool, inside: bool) -> None:
     last, after = figure, layout.after_in_sentence(figure)
     while after is not None and (after.negated or _goes_along(layout, last, after, dropped)):
+        if inside and ")" in layout.words(last.end, after.start):
+            return  # "48.3 x 3 (not 2 mm), radius 140"
         after.negated = True
         if is_radius(layout, after):
             return

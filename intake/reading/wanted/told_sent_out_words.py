@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from ..text.patterns import whole_words
 
-_END = r"(?= ?(?:[.,;:!?)–-]|$|and\b|so\b|but\b|und\b|et\b|y\b|e\b|en\b|donc\b|also\b|dus\b))"
+_END = r"(?= ?(?:[.,;:!)–-]|$|and\b|so\b|but\b|und\b|et\b|y\b|e\b|en\b|donc\b|also\b|dus\b))"
 SENT_OUT = whole_words(
     r"(?:is|are|gets?|goes|it's|that's|those are|we have it|we have that|we have those|we)(?: all)?"
     r" (?:sub-?contracted|outsourced|farmed out|subbed out|sent out|bent outside|bought in bent)",

@@ -20,7 +20,6 @@ LEFT_OUT_FAULTS: dict[str, str] = {
     "dev/mt-116.eml od": _NO_SIGN,
     "dev/mt-122.eml od": "'(outside/inside)' behind a bore alone makes it the OD",
     "dev/mt-207.eml od": _NO_SIGN,
-    "dev2/boatrail-2.eml od": _EMPTY_LABEL,
     "dev2/france-3.eml od": "bore x OD without the OD: the bore is taken for it",
     "dev2/hvac-1.eml od": _EMPTY_LABEL,
     "dev2/playground-1.eml od": f"{_EMPTY_LABEL}: here even a gauge becomes an OD",
