@@ -86,8 +86,8 @@ from .wanted.came_with import set_machine_tooling_aside
 from .wanted.dies_listed import set_listed_dies_aside
 from .wanted.other_dies import set_other_dies_aside
 
-MOST_CHARACTERS = 12_000
-"""So much of one text is read, some six pages: nobody writes more about a tube."""
+MOST_CHARACTERS = 10_000
+"""So much of one text is read, some five pages: nobody writes more about a tube."""
 
 
 @dataclass(frozen=True, slots=True)

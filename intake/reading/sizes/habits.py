@@ -81,7 +81,7 @@ def _is_canadian(message: Message) -> bool:
     return _CANADIAN.search(foot) is not None
 
 
-_ENOUGH = 12_000
+_ENOUGH = 10_000
 """Characters of a message that tell how its sender spells."""
 
 

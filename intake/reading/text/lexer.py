@@ -19,8 +19,8 @@ from .lexed_words import word_at
 from .schedule_names import whole_schedule
 from .tokens import Token
 
-MOST_NUMBERS = 600
-"""So many numbers of a text are read, some 250 sizes; that there are more is told."""
+MOST_NUMBERS = 450
+"""So many numbers of a text are read, 150 whole sizes; that there are more is told."""
 
 _DIGITS = re.compile(r"\d{1,2}(?!\d)")
 _DEGREES = frozenset({"noise:°", "noise:deg", "noise:degrees", "noise:degree", "noise:grad"})

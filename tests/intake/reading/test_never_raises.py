@@ -72,7 +72,8 @@ HOSTILE = [
 def test_a_hundred_kilobytes_of_one_snippet_are_read_in_good_time(snippet: str) -> None:
     body = snippet * (100_000 // len(snippet))
     message, _ = whole(body)
-    assert_quick(lambda: understand(message), within=0.5)
+    # 0.2 to 0.5 s where nothing else runs; see benchmarks/README.md for the aim.
+    assert_quick(lambda: understand(message), within=1.0)
 
 
 def test_a_message_too_long_to_be_read_to_its_end_says_so() -> None:
