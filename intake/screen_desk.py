@@ -14,7 +14,7 @@ from ..rules.request import LENGTH_FIELDS, SizeRequest
 from ..rules.units import both_units
 from .cli_common import printable
 from .desk_change import Changed
-from .inquiry import Asking, Correction, Inquiry, Reply, Row, State, StoredMessage
+from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
 from .letter import Mailbox, recipients
 from .model import Address, Kind, Message
 from .screen import (
@@ -65,13 +65,14 @@ class Line:
         """A line of the backlog."""
         return cls(
             row.id, row.sender, row.subject, row.kind, row.assessments, row.needed_by,
-            "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else "",
+            "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else row.why_kind,
             row.notes,
         )  # fmt: skip
 
     @classmethod
-    def of_asking(cls, asking: Asking, first: StoredMessage) -> Line:
-        """An inquiry of the store, with the message that it began with."""
+    def of_asking(cls, asking: Asking, inquiry: Inquiry) -> Line:
+        """An inquiry as the report has it, and as `show` has it."""
+        first = inquiry.messages[0]
         dates = [a.request.needed_by for a in asking.assessments if a.request.needed_by]
         return cls(
             asking.id,
@@ -81,6 +82,7 @@ class Line:
             asking.assessments,
             min(dates, default=None),
             first.why_kind,
+            inquiry.remarks,
         )
 
 
@@ -198,7 +200,7 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
         if len(inquiry.assessments) > 1:
             out.print(f"Size {number} of {len(inquiry.assessments)}", style="bold")
         request_view(out, assessment)
-    remarks(out, inquiry.questions, (*message.faults, *inquiry.notes))
+    remarks(out, inquiry.questions, inquiry.remarks)
     for c in inquiry.corrections:
         by = f" by {c.by}" if c.by else ""
         out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c, inquiry)}{by}")))

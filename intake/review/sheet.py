@@ -141,7 +141,7 @@ def sheet_of(
             )
             for one in inquiry.questions
         ),
-        notes=tuple(printable(one) for one in (*message.faults, *inquiry.notes)),
+        notes=tuple(printable(one) for one in inquiry.remarks),
         sizes=sizes,
         draft=draft,
         picture=typed.get("picture", "") if _can_show(sizes) else None,

@@ -361,6 +361,14 @@ class TestDesk:
             "Nothing to lay down: no draft is approved and not yet delivered.\n"
         )
 
+    def test_the_backlog_says_why_of_a_message_without_sizes(
+        self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        mail(tmp_path, 1, "Where is our order F-2119?", "Order F-2119")
+        assert main(["--shop", shop, "collect", str(tmp_path)]) == 0
+        assert main(["--shop", shop, "backlog"]) == 0
+        assert "an order in hand" in " ".join(capsys.readouterr().out.split())
+
     def test_a_broken_source_is_named_and_the_rest_collected(
         self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
     ) -> None:
