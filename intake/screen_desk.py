@@ -25,6 +25,7 @@ from .screen import (
     Unit,
     draft_view,
     hanging,
+    letter,
     material,
     one_line,
     ratio,
@@ -206,7 +207,7 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
         out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c, inquiry)}{by}")))
     out.print()
     out.rule("their words", style="dim", align="left")
-    out.print(said(message.body.rstrip()), soft_wrap=True)
+    letter(out, message.body.rstrip())
     if inquiry.draft:
         draft_view(out, inquiry.draft.subject, inquiry.draft.body)
     else:
