@@ -14,6 +14,7 @@ DESCRIPTION = (
     "and drafts the reply for a person to approve."
 )
 MOST_JOBS = 64
+HIGHEST_PORT = 65535
 EPILOG = (
     "exit status: 0 done; 1 something in the input could not be used (each named, the rest done); "
     "2 wrong call or unusable shop folder.\n"
@@ -69,6 +70,12 @@ def build_parser() -> argparse.ArgumentParser:
 def _jobs(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= MOST_JOBS:
         raise argparse.ArgumentTypeError(f"{text!r} is not a number from 1 to {MOST_JOBS}")
+    return int(text)
+
+
+def _port(text: str) -> int:
+    if not text.isdecimal() or int(text) > HIGHEST_PORT:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a number from 0 to {HIGHEST_PORT}")
     return int(text)
 
 
@@ -271,7 +278,7 @@ def _add_review(commands: Commands[_Parser]) -> _Parser:
     review = _add(commands, "review", "cli_review", "review", "the review page, in your browser")
     review.add_argument("--host", default="127.0.0.1", help="address to listen on (default: only "
                         "this computer; any other needs BENDREPLY_REVIEW_SECRET)")  # fmt: skip
-    review.add_argument("--port", type=int, default=8462, help="default 8462; 0: any free one")
+    review.add_argument("--port", type=_port, default=8462, help="default 8462; 0: any free one")
     review.add_argument(
         "--name", action="append", default=[], metavar="HOST", help="a name it is called by"
     )
