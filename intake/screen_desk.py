@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from decimal import Decimal
 
 from rich.console import Console
 
 from ..rules.assessment import Assessment, Decision, Finding
-from ..rules.request import LENGTH_FIELDS, SizeRequest
-from ..rules.units import both_units
+from ..rules.request import SizeRequest
 from .cli_common import printable
 from .desk_change import Changed
 from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
@@ -22,7 +20,6 @@ from .screen import (
     FIELD_WORDS,
     LEGEND,
     NO_SIZE_ANSWERS,
-    Unit,
     draft_view,
     hanging,
     letter,
@@ -36,6 +33,7 @@ from .screen import (
     size,
     table,
 )
+from .screen_history import change
 
 WIDE = 110
 """Columns from which on a table can be wide."""
@@ -262,20 +260,5 @@ def correction_view(out: Console, changed: Changed, index: int) -> None:
 
 
 def _change(made: Correction, inquiry: Inquiry) -> str:
-    """``wall: 0.083 in (2.108 mm) to 0.095 in (2.413 mm)``, or that the value read was right."""
     unit = inquiry.assessments[made.index].request.written_in
-    before, after = (_plain(made, value, unit) for value in (made.before, made.after))
-    return (
-        f"{made.field}: {after}, as read"
-        if before == after
-        else f"{made.field}: {before} to {after}"
-    )
-
-
-def _plain(made: Correction, value: str | None, unit: Unit) -> str:
-    """A corrected value as a person reads it: lengths in both units, the sender's first."""
-    if value is None:
-        return "not given"
-    if made.field in LENGTH_FIELDS:
-        return both_units(Decimal(value), unit, wall=made.field == "wall")
-    return value
+    return change(made.field, made.before, made.after, unit)
