@@ -36,8 +36,8 @@ def details(event: Event, inquiry: Inquiry) -> Iterator[str]:
     number = event.detail.get("size")
     for key, value in event.detail.items():
         if key == "changes" and isinstance(value, dict):
-            for name, pair in value.items():
-                yield change(name, *pair, _unit(inquiry, number))
+            for name, (before, after) in value.items():
+                yield change(name, before, after, _unit(inquiry, number))
         elif key == "changes" and isinstance(value, list):
             for one in value:
                 told = change(
