@@ -45,8 +45,16 @@ class Sentence:
 
 
 def said_words(match: re.Match[str]) -> str:
-    """The words that were found, for the reason: on one line, 60 characters at most."""
-    return " ".join(match.group().split())[:60]
+    """The words that were found, whole, for the reason: on one line, 60 characters at most.
+
+    Many a pattern ends within a word ('mandr'), so that it holds in several languages.
+    """
+    text, (start, end) = match.string, match.span()
+    while 0 < start < end and text[start].isalnum() and text[start - 1].isalnum():
+        start -= 1
+    while start < end < len(text) and text[end - 1].isalnum() and text[end].isalnum():
+        end += 1
+    return " ".join(text[start:end].split())[:60]
 
 
 def act(sentence: Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float, str]:

@@ -32,12 +32,19 @@ def _moment(value: object) -> datetime:
     """ISO 8601 with an offset: a bare clock time would be a guess at someone's time zone."""
     if not isinstance(value, str | datetime):
         raise ValueError("must be an ISO 8601 text")
-    moment = value if isinstance(value, datetime) else datetime.fromisoformat(value.strip())
+    moment = value if isinstance(value, datetime) else _as_written(value)
     if moment.tzinfo is None:
         raise ValueError("needs an offset from UTC, as in 2026-10-19T11:25:00+02:00")
     if not _FIRST_YEAR <= moment.year <= _LAST_YEAR:
         raise ValueError("lies outside the calendar")
     return moment
+
+
+def _as_written(text: str) -> datetime:
+    try:
+        return datetime.fromisoformat(text.strip())
+    except ValueError as error:
+        raise ValueError(f"{text[:40]!r} is no time as in 2026-10-19T11:25:00+02:00") from error
 
 
 def _sender(value: object) -> object:

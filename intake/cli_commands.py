@@ -7,21 +7,34 @@ import os
 from importlib import import_module
 from typing import NoReturn
 
-DESCRIPTION = """\
-Reads tube sizes out of customers' messages, judges the bend by your shop's limits
-and shelf, and drafts the reply for a person to approve.
-"""
+from .cli_common import WRONG_CALL, complain
+
+DESCRIPTION = (
+    "Reads tube sizes out of customers' messages, judges the bend by your shop's limits and shelf, "
+    "and drafts the reply for a person to approve."
+)
 MOST_JOBS = 64
-EPILOG = """\
-exit status: 0 done; 1 something in the input could not be used (each named, the rest done);
-2 wrong call or unusable shop folder.
-Nothing here can send mail: approved replies are laid down as drafts for a person to send.
-"""
+HIGHEST_PORT = 65535
+EPILOG = (
+    "exit status: 0 done; 1 something in the input could not be used (each named, the rest done); "
+    "2 wrong call or unusable shop folder.\n"
+    "Nothing here can send mail: approved replies are laid down as drafts for a person to send."
+)
+
+
+class _Lines(argparse.HelpFormatter):
+    """Each line of a text wrapped by itself: filled as one, the last would be overlooked."""
+
+    def _fill_text(self, text: str, width: int, indent: str) -> str:
+        return "\n".join(
+            super(_Lines, self)._fill_text(line, width, indent) for line in text.splitlines()
+        )
 
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
-        self.exit(2, f"bendreply: {message} (see `{self.prog} --help`)\n")
+        complain(f"{message} (see `{self.prog} --help`)")
+        self.exit(WRONG_CALL)
 
 
 class _Version(argparse.Action):
@@ -38,7 +51,7 @@ def build_parser() -> argparse.ArgumentParser:
         prog="bendreply",
         description=DESCRIPTION,
         epilog=EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
+        formatter_class=_Lines,
     )
     parser.add_argument("--version", action=_Version, nargs=0, help="print the version")
     parser.add_argument(
@@ -57,6 +70,12 @@ def build_parser() -> argparse.ArgumentParser:
 def _jobs(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= MOST_JOBS:
         raise argparse.ArgumentTypeError(f"{text!r} is not a number from 1 to {MOST_JOBS}")
+    return int(text)
+
+
+def _port(text: str) -> int:
+    if not text.isdecimal() or int(text) > HIGHEST_PORT:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a number from 0 to {HIGHEST_PORT}")
     return int(text)
 
 
@@ -259,7 +278,7 @@ def _add_review(commands: Commands[_Parser]) -> _Parser:
     review = _add(commands, "review", "cli_review", "review", "the review page, in your browser")
     review.add_argument("--host", default="127.0.0.1", help="address to listen on (default: only "
                         "this computer; any other needs BENDREPLY_REVIEW_SECRET)")  # fmt: skip
-    review.add_argument("--port", type=int, default=8462, help="default 8462; 0: any free one")
+    review.add_argument("--port", type=_port, default=8462, help="default 8462; 0: any free one")
     review.add_argument(
         "--name", action="append", default=[], metavar="HOST", help="a name it is called by"
     )

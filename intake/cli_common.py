@@ -29,8 +29,20 @@ class RefusedError(Exception):
 
 
 def complain(sentence: str) -> None:
-    """One line on standard error."""
-    print(f"bendreply: {printable(sentence)}", file=sys.stderr)
+    """One line on standard error; on a terminal, as many as it takes not to break a word."""
+    line = f"bendreply: {printable(sentence)}"
+    if sys.stderr is not None and sys.stderr.isatty():
+        line = _wrapped(line)
+    print(line, file=sys.stderr)
+
+
+def _wrapped(text: str) -> str:
+    import shutil
+    import textwrap
+
+    width = shutil.get_terminal_size().columns
+    whole = textwrap.TextWrapper(width, break_long_words=False, break_on_hyphens=False)
+    return "\n".join(map(whole.fill, text.splitlines()))
 
 
 def shop_of(args: argparse.Namespace) -> Shop:

@@ -35,7 +35,12 @@ def check(args: argparse.Namespace) -> int:
 
     if args.folder is not None:
         args.shop = args.folder
-    shop = shop_of(args)
+    try:
+        shop = shop_of(args)
+    except RefusedError as refused:
+        # The wording is tried with the sample shop, so that one round mends all.
+        worded = map(str, check_templates(Path(args.shop)))
+        raise RefusedError(*refused.sentences, *worded, status=refused.status) from refused
     if faults := check_templates(shop.folder, shop):
         raise RefusedError(*map(str, faults), status=WRONG_CALL)
     for warning in overdue_answers(shop.folder, today_of(shop)):

@@ -7,15 +7,13 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from ..rules.request import LENGTH_FIELDS
 from .cli_common import UNUSABLE_INPUT, RefusedError, complain, printable
 from .cli_desk import opened
 
 if TYPE_CHECKING:
-    from .inquiry import Event, Inquiry
+    from .inquiry import Inquiry
 
 EXPORT_ADDRESS = "customer@example.net"
-LONGEST_DETAIL = 160
 
 
 def history(args: argparse.Namespace) -> int:
@@ -23,38 +21,19 @@ def history(args: argparse.Namespace) -> int:
     from .desk import history as look_back
     from .desk import show
     from .desk_common import when
+    from .screen_history import details
 
     with opened(args) as (_, store):
         inquiry = show(store, args.id)
         events = look_back(store, args.id)
     for event in events:
         print(printable(f"{when(event.at)}  {event.who}: {event.what}"))
-        for line in details(event):
+        for line in details(event, inquiry):
             print(printable(f"    {line}"))
     print()
     for line in _kept(inquiry):
         print(printable(line))
     return 0
-
-
-def details(event: Event) -> Iterator[str]:
-    """The particulars of one line of the history, a line each."""
-    from .addressing import one_line
-
-    for key, value in event.detail.items():
-        if key == "changes" and isinstance(value, dict):
-            for name, pair in value.items():
-                unit = " mm" if name in LENGTH_FIELDS else ""
-                yield f"{name}: {_change(*pair)}{unit}"
-        elif key in ("changes", "sizes") and isinstance(value, list):
-            for one in value:
-                yield one_line(", ".join(f"{k} {v}" for k, v in one.items()), LONGEST_DETAIL)
-        elif key not in ("sha256", "name") and value not in (None, "", False):
-            yield one_line(f"{key.replace('_', ' ')}: {value}", LONGEST_DETAIL)
-
-
-def _change(before: object, after: object) -> str:
-    return f"{'not given' if before is None else before} to {'none' if after is None else after}"
 
 
 def _kept(inquiry: Inquiry) -> Iterator[str]:

@@ -87,7 +87,7 @@ def _triage(out: Console, store: Store, collected: Collected) -> None:
     came = f"nothing new, {collected.known} messages known before"
     if collected.new:
         came = f"{collected.new} messages collected"
-    lines = [Line.of_asking(one, show(store, one.id).messages[0]) for one in askings(store)]
+    lines = [Line.of_asking(one, show(store, one.id)) for one in askings(store)]
     triage_table(out, lines, title=f"The mailbox: {came}")
     out.print()
 

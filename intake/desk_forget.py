@@ -50,13 +50,15 @@ def forget(store: Store, address: str, by: str | None = None) -> Forgotten:
     What still waited is set aside by it. Raises NobodyError where no customer has that address.
     """
     spelled = _bare(one_line(address, 254))
+    if not spelled:
+        raise NobodyError("whose messages are to be forgotten is not said: give a mail address")
     name = "somebody" if by is None else a_name(by, "forgetting")
     with store.erasing() as book:
         from .store_forget import SETTLED, anybody
 
-        numbers = book.inquiries_of(spelled) if spelled else ()
+        numbers = book.inquiries_of(spelled)
         if not numbers:
-            raise NobodyError(f"no message of {spelled or 'nobody'} is in the store")
+            raise NobodyError(f"no message of {spelled} is in the store")
         customer, messages = anybody(), 0
         for number in numbers:
             inquiry = the_inquiry(book, number, to_change=True)

@@ -172,6 +172,13 @@ class Inquiry:
         )
 
     @property
+    def remarks(self) -> tuple[str, ...]:
+        """What a person should look at. A store of before has what could not be decoded with the
+        message only.
+        """
+        return tuple(dict.fromkeys((*self.message.faults, *self.notes)))
+
+    @property
     def draft(self) -> StoredDraft | None:
         """The draft that stands, or None."""
         return next((d for d in reversed(self.drafts) if not d.withdrawn), None)
@@ -198,6 +205,7 @@ class Row:
     waiting_since: datetime
     needed_by: date | None
     assessments: tuple[Assessment, ...]
+    why_kind: str
     notes: tuple[str, ...]
     has_draft: bool
 

@@ -215,11 +215,18 @@ def request_view(out: Console, assessment: Assessment) -> None:
 
 
 def draft_view(out: Console, subject: str, body: str) -> None:
-    """The reply between two rules, its lines unbroken so that they can be copied."""
+    """The reply between two rules."""
     out.print()
     out.rule("draft", style="dim", align="left")
-    out.print(said(f"Subject: {subject}\n\n{body.rstrip()}"), soft_wrap=True)
+    letter(out, f"Subject: {subject}\n\n{body.rstrip()}")
     out.rule(style="dim")
+
+
+def letter(out: Console, words: str) -> None:
+    """Words as written. Only a terminal has lines too long for it wrapped, between words: it would
+    break them anywhere.
+    """
+    out.print(said(words), soft_wrap=not out.is_terminal)
 
 
 def ratio(value: Decimal | None) -> str:

@@ -5,16 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from decimal import Decimal
 
 from rich.console import Console
 
 from ..rules.assessment import Assessment, Decision, Finding
-from ..rules.request import LENGTH_FIELDS, SizeRequest
-from ..rules.units import both_units
+from ..rules.request import SizeRequest
 from .cli_common import printable
 from .desk_change import Changed
-from .inquiry import Asking, Correction, Inquiry, Reply, Row, State, StoredMessage
+from .inquiry import Asking, Correction, Inquiry, Reply, Row, State
 from .letter import Mailbox, recipients
 from .model import Address, Kind, Message
 from .screen import (
@@ -22,9 +20,9 @@ from .screen import (
     FIELD_WORDS,
     LEGEND,
     NO_SIZE_ANSWERS,
-    Unit,
     draft_view,
     hanging,
+    letter,
     material,
     one_line,
     ratio,
@@ -35,6 +33,7 @@ from .screen import (
     size,
     table,
 )
+from .screen_history import change
 
 WIDE = 110
 """Columns from which on a table can be wide."""
@@ -65,13 +64,14 @@ class Line:
         """A line of the backlog."""
         return cls(
             row.id, row.sender, row.subject, row.kind, row.assessments, row.needed_by,
-            "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else "",
+            "no draft yet" if row.kind is Kind.QUESTION and not row.has_draft else row.why_kind,
             row.notes,
         )  # fmt: skip
 
     @classmethod
-    def of_asking(cls, asking: Asking, first: StoredMessage) -> Line:
-        """An inquiry of the store, with the message that it began with."""
+    def of_asking(cls, asking: Asking, inquiry: Inquiry) -> Line:
+        """An inquiry as the report has it, and as `show` has it."""
+        first = inquiry.messages[0]
         dates = [a.request.needed_by for a in asking.assessments if a.request.needed_by]
         return cls(
             asking.id,
@@ -81,6 +81,7 @@ class Line:
             asking.assessments,
             min(dates, default=None),
             first.why_kind,
+            inquiry.remarks,
         )
 
 
@@ -198,13 +199,13 @@ def inquiry_view(out: Console, inquiry: Inquiry, shop_address: str = "") -> None
         if len(inquiry.assessments) > 1:
             out.print(f"Size {number} of {len(inquiry.assessments)}", style="bold")
         request_view(out, assessment)
-    remarks(out, inquiry.questions, (*message.faults, *inquiry.notes))
+    remarks(out, inquiry.questions, inquiry.remarks)
     for c in inquiry.corrections:
         by = f" by {c.by}" if c.by else ""
         out.print(hanging("corrected", printable(f"size {c.index + 1} {_change(c, inquiry)}{by}")))
     out.print()
     out.rule("their words", style="dim", align="left")
-    out.print(said(message.body.rstrip()), soft_wrap=True)
+    letter(out, message.body.rstrip())
     if inquiry.draft:
         draft_view(out, inquiry.draft.subject, inquiry.draft.body)
     else:
@@ -259,20 +260,5 @@ def correction_view(out: Console, changed: Changed, index: int) -> None:
 
 
 def _change(made: Correction, inquiry: Inquiry) -> str:
-    """``wall: 0.083 in (2.108 mm) to 0.095 in (2.413 mm)``, or that the value read was right."""
     unit = inquiry.assessments[made.index].request.written_in
-    before, after = (_plain(made, value, unit) for value in (made.before, made.after))
-    return (
-        f"{made.field}: {after}, as read"
-        if before == after
-        else f"{made.field}: {before} to {after}"
-    )
-
-
-def _plain(made: Correction, value: str | None, unit: Unit) -> str:
-    """A corrected value as a person reads it: lengths in both units, the sender's first."""
-    if value is None:
-        return "not given"
-    if made.field in LENGTH_FIELDS:
-        return both_units(Decimal(value), unit, wall=made.field == "wall")
-    return value
+    return change(made.field, made.before, made.after, unit)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import re
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from pathlib import Path
@@ -51,13 +51,15 @@ def read_paths(
     ``today`` (by default the day at this machine's clock). ``quiet`` is the pause that ends a burst
     of chat messages.
     """
+    paths = list(paths)
+    named = {os.path.abspath(path) for path in paths}
     for path in paths:
         try:
             if path == "-":
                 raw = (stdin or sys.stdin.buffer).read()
                 yield _pasted(raw, today or datetime.now().astimezone().date())
             else:
-                yield from _read_path(path, quiet)
+                yield from _read_path(path, quiet, named)
         except OSError as error:
             yield SourceItem(path, None, f"{path}: {_why(error)}")
         except ValueError:  # a NUL in the path
@@ -72,10 +74,10 @@ def _pasted(raw: bytes, today: date) -> SourceItem:
     return SourceItem("-", text_message(decode_bytes(raw, None, []), today))
 
 
-def _read_path(name: str, quiet: timedelta) -> Iterator[SourceItem]:
+def _read_path(name: str, quiet: timedelta, named: Container[str]) -> Iterator[SourceItem]:
     path = Path(name)
     if path.is_dir():
-        yield from _read_folder(name, path)
+        yield from _read_folder(name, path, named)
         return
     suffix = path.suffix.lower()
     with path.open("rb") as file:
@@ -99,7 +101,7 @@ def _mail(name: str, raw: bytes, *, by_name: bool) -> SourceItem:
     return SourceItem(name, parse_message(raw))
 
 
-def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
+def _read_folder(name: str, path: Path, named: Container[str]) -> Iterator[SourceItem]:
     is_maildir = (path / "cur").is_dir() and (path / "new").is_dir()
     # As strings: a hundred thousand paths as objects would be 40 MB.
     if is_maildir:
@@ -113,9 +115,12 @@ def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
         files.sort(key=os.path.basename)
         empty = "the Maildir holds no message"
     else:
-        files = sorted(
-            one for one in os.listdir(path) if os.path.splitext(one)[1].lower() == ".eml"
-        )
+        lie = sorted(os.listdir(path))
+        files = [one for one in lie if os.path.splitext(one)[1].lower() == ".eml"]
+        for one in map(path.joinpath, filter(_holds_messages, lie)):
+            if os.path.abspath(one) not in named:
+                left_out = "left out, since only .eml is read of a folder: name it, too"
+                yield SourceItem(str(one), None, f"{one}: {left_out}")
         empty = "no .eml file lies in this folder"
     if not files:
         yield SourceItem(name, None, f"{name}: {empty}")
@@ -124,6 +129,11 @@ def _read_folder(name: str, path: Path) -> Iterator[SourceItem]:
             yield _mail(str(file), file.read_bytes(), by_name=True)
         except OSError as error:
             yield SourceItem(str(file), None, f"{file}: {_why(error)}")
+
+
+def _holds_messages(name: str) -> bool:
+    """An mbox or a chat export by its name; the labels of a folder of messages are neither."""
+    return os.path.splitext(name)[1].lower() in (".mbox", ".jsonl") and name != "gold.jsonl"
 
 
 def _read_chat_export(name: str, file: BinaryIO, quiet: timedelta) -> Iterator[SourceItem]:

@@ -203,5 +203,6 @@ def _with_first_message(*more: sa.ColumnElement[Any]) -> sa.Select[Any]:
         message.c.sender,
         message.c.subject,
         message.c.received_at,
+        message.c.why_kind,
         *more,
     ).join_from(inquiry, message, message.c.id == first)

@@ -71,6 +71,7 @@ def row_of(row: Found) -> Row:
         waiting_since=row.waiting_since,
         needed_by=row.needed_by,
         assessments=packing.unpack_assessments(row.assessments),
+        why_kind=row.why_kind,
         notes=packing.unpack_words(row.notes),
         has_draft=bool(row.has_draft),
     )

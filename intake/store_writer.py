@@ -233,5 +233,6 @@ def _judged(result: Result, decision: str, needed_by: date | None) -> dict[str, 
         "needed_by": needed_by,
         "assessments": packing.pack_assessments(result.assessments),
         "questions": packing.pack_questions(result.questions),
-        "notes": packing.pack_words(result.notes),
+        # What could not be decoded, too: a line of the backlog is made of the inquiry alone.
+        "notes": packing.pack_words((*result.message.faults, *result.notes)),
     }

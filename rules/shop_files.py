@@ -93,8 +93,13 @@ def read_toml(text: str, file: str, faults: list[ShopFault]) -> dict[str, Any] |
     except tomllib.TOMLDecodeError as error:
         message = re.sub(r" \(at .*\)$", "", str(error))
         line = re.search(r"\(at line (\d+)", str(error))
-        row = int(line[1]) if line else len(text.splitlines())
-        faults.append(ShopFault(file=file, row=row, text=f"{message[0].lower()}{message[1:]}"))
+        lines = text.splitlines()
+        row = int(line[1]) if line else len(lines)
+        key = _KEY.match(lines[row - 1]) if 0 < row <= len(lines) else None
+        told = f"{message[0].lower()}{message[1:]}"
+        if message == "Invalid value":  # most often a word as it stands
+            told += ": text is written in quotes"
+        faults.append(ShopFault(file=file, row=row, column=key[1] if key else None, text=told))
         return None
 
 

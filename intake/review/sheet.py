@@ -9,10 +9,10 @@ from typing import TYPE_CHECKING
 
 from ...rules.request import SizeRequest
 from ..cli_common import printable
-from ..cli_store import details
 from ..inquiry import Inquiry, Role, State
 from ..screen import one_line
 from ..screen_desk import goes_to, stands
+from ..screen_history import details
 from .drawn import BEND
 from .marked import Marked, marked
 from .sheet_size import FormState, SizeView, size_view
@@ -141,12 +141,12 @@ def sheet_of(
             )
             for one in inquiry.questions
         ),
-        notes=tuple(printable(one) for one in (*message.faults, *inquiry.notes)),
+        notes=tuple(printable(one) for one in inquiry.remarks),
         sizes=sizes,
         draft=draft,
         picture=typed.get("picture", "") if _can_show(sizes) else None,
         older_drafts=tuple(_stored(one) for one in reversed(inquiry.drafts) if one.withdrawn),
-        history=tuple(_happened(events, shop)),
+        history=tuple(_happened(events, inquiry, shop)),
     )
 
 
@@ -208,11 +208,11 @@ def _files(inquiry: Inquiry) -> Iterator[FileView]:
         yield FileView(one_line(one.name) or "without a name", printable(told), text)
 
 
-def _happened(events: tuple[Event, ...], shop: Shop) -> Iterator[Happened]:
+def _happened(events: tuple[Event, ...], inquiry: Inquiry, shop: Shop) -> Iterator[Happened]:
     for event in reversed(events):
         yield Happened(
             when(event.at, shop),
             printable(event.who),
             printable(event.what),
-            tuple(printable(line) for line in details(event)),
+            tuple(printable(line) for line in details(event, inquiry)),
         )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -70,6 +71,29 @@ def test_a_figures_name_stays_in_one_piece_where_lines_break(
         )
         assert len(pieces) >= 4
         assert set(pieces) == {1}, width
+
+
+def test_names_of_neighbouring_figures_stand_apart(
+    windows: Windows, page: Page, tmp_path: Path
+) -> None:
+    spoken = "whats one mandrel cost for 15/8 x .083 moly, 5 clr. funny car back half"
+    (tmp_path / "5.eml").write_bytes(mail("al", spoken))
+    assert main(["--shop", str(page.folder), "collect", str(tmp_path / "5.eml")]) == 0
+    tab = windows.new()
+    tab.goto("/inquiry/5")
+    for width in (1000, 1280):
+        tab.set_viewport_size({"width": width, "height": 900})
+        words = tab.evaluate(
+            """[...document.querySelectorAll('.letter rt')].map(one => {
+              const range = document.createRange();
+              range.selectNodeContents(one);
+              const box = range.getBoundingClientRect();
+              return [box.top, box.left, box.right];
+            })"""
+        )
+        assert len(words) >= 4
+        for (top, _, right), (next_top, left, _) in pairwise(words):
+            assert top != next_top or left - right >= 4, width
 
 
 @pytest.mark.parametrize("path", ["/", "/inquiry/1"])

@@ -240,6 +240,26 @@ class TestShop:
             assert "shop.toml, line" in err
             assert "catalogue.csv, row 2, column tube_wall" in err
 
+    def test_a_broken_part_of_the_replies_is_named_beside_faults_of_the_settings(
+        self, shop: str, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        toml = Path(shop) / "shop.toml"
+        settings = toml.read_text(encoding="utf-8")
+        (Path(shop) / "reply_templates").mkdir()
+        (Path(shop) / "reply_templates" / "parts.j2").write_text("{% if %}\n", encoding="utf-8")
+        for spelling, told in (
+            ('"texan"', "'texan' is not one of 'american' or 'british'"),
+            ("texan", "invalid value: text is written in quotes"),
+        ):
+            toml.write_text(
+                settings.replace('spelling = "american"', f"spelling = {spelling}"),
+                encoding="utf-8",
+            )
+            assert main(["shop", "check", shop]) == 2
+            first, second = capsys.readouterr().err.splitlines()
+            assert first.endswith(f", key spelling: {told}")
+            assert second.startswith("bendreply: reply_templates/parts.j2, line 1: ")
+
     def test_a_broken_reply_template_is_a_fault_of_the_shop(
         self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
     ) -> None:
@@ -360,6 +380,14 @@ class TestDesk:
         assert capsys.readouterr().out == (
             "Nothing to lay down: no draft is approved and not yet delivered.\n"
         )
+
+    def test_the_backlog_says_why_of_a_message_without_sizes(
+        self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        mail(tmp_path, 1, "Where is our order F-2119?", "Order F-2119")
+        assert main(["--shop", shop, "collect", str(tmp_path)]) == 0
+        assert main(["--shop", shop, "backlog"]) == 0
+        assert "an order in hand" in " ".join(capsys.readouterr().out.split())
 
     def test_a_broken_source_is_named_and_the_rest_collected(
         self, shop: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]

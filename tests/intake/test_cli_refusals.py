@@ -97,6 +97,15 @@ def test_no_number_is_a_wrong_call_and_an_unknown_one_is_refused(
     assert main(call) == status
 
 
+@pytest.mark.parametrize("port", ["99999", "-1", "http"])
+def test_a_port_that_there_is_none_of(port: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["review", f"--port={port}"]) == 2
+    assert capsys.readouterr().err == (
+        f"bendreply: argument --port: {port!r} is not a number from 0 to 65535 "
+        "(see `bendreply review --help`)\n"
+    )
+
+
 def test_a_draft_to_nobody_is_not_approved(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -86,9 +86,14 @@ class TestOnePerson:
         assert forget(full, "quillon@example.net").mentioned == (4,)
 
     def test_an_address_that_nobody_has_is_refused(self, full: Store) -> None:
-        for address in ("nobody@example.net", "", "%"):
+        for address in ("nobody@example.net", "%"):
             with pytest.raises(NobodyError, match=r"^no message of .* is in the store$"):
                 forget(full, address)
+
+    @pytest.mark.parametrize("address", ["", " ", "\n"])
+    def test_no_address_is_told_as_such(self, full: Store, address: str) -> None:
+        with pytest.raises(NobodyError, match="not said: give a mail address"):
+            forget(full, address)
 
     def test_on_the_command_line(
         self, store_file: Path, make_result, capsys: pytest.CaptureFixture[str]

@@ -41,8 +41,9 @@ def test_the_history_names_who_did_what_when(store: Path, capsys) -> None:
     status, out, _ = printed(capsys, "history", "1", "--store", str(store))
     lines = [line[22:] for line in out.splitlines() if " UTC  " in line]
     assert (status, lines) == (0, ["bendreply: taken in", "Ann: corrected"])
-    assert "od mm 38.1, wall mm 2.413, clr mm 114.3" in out.replace("_", " ")
-    assert "wall: 2.413 to 3.048" in out
+    assert "OD 1.5 in (38.1 mm), wall 0.095 in (2.413 mm), CLR 4.5 in (114.3 mm), material" in out
+    assert "wall: 0.095 in (2.413 mm) to 0.120 in (3.048 mm)" in out
+    assert "_" not in out.split("draft 1")[0].replace(str(store.parent), "")
     assert "draft 1 by bendreply" in out
     assert "draft 2 by bendreply" in out
 

@@ -20,6 +20,7 @@ from bendreply.intake.several_readers import Readers, ReaderStoppedError
 from bendreply.rules.shop import sample_shop
 
 MAILBOX = Path(__file__).parents[2] / "demo_mailbox"
+ALL_MAIL = [*map(str, sorted(MAILBOX.glob("*.eml"))), str(MAILBOX / "enquiries.mbox")]
 KEPT = """
 SELECT i.id, i.kind, i.decision, i.assessments, m.message_id, m.source, d.body FROM message m
 JOIN inquiry i ON m.inquiry_id = i.id LEFT JOIN draft d ON d.inquiry_id = i.id ORDER BY m.id
@@ -35,11 +36,11 @@ def test_the_same_is_kept_in_the_same_order(tmp_path: Path, capsys) -> None:
     said = []
     for jobs in ("1", "3"):
         store = tmp_path / f"{jobs}.sqlite"
-        assert main(["collect", "--jobs", jobs, "--store", str(store), str(MAILBOX)]) == 0
+        assert main(["collect", "--jobs", jobs, "--store", str(store), *ALL_MAIL]) == 0
         said.append(capsys.readouterr().out.partition(" The store is")[0])
     assert said[0] == said[1]
     assert kept(tmp_path / "1.sqlite") == kept(tmp_path / "3.sqlite")
-    again = ["collect", "--jobs", "2", "--store", str(tmp_path / "3.sqlite"), str(MAILBOX)]
+    again = ["collect", "--jobs", "2", "--store", str(tmp_path / "3.sqlite"), *ALL_MAIL]
     assert main(again) == 0
     assert capsys.readouterr().out.startswith("0 new, ")
 

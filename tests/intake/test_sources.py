@@ -80,6 +80,18 @@ def test_a_folder_is_read_in_order_and_not_its_subfolders(tmp_path: Path) -> Non
     assert subjects(read(tmp_path)) == ["a", "b", "c"]
 
 
+def test_a_mailbox_in_a_folder_is_named_as_left_out_unless_it_is_read_too(tmp_path: Path) -> None:
+    (tmp_path / "a.eml").write_bytes(eml(b"a"))
+    (tmp_path / "old.mbox").write_bytes(b"From lou@example.net\n" + eml(b"b"))
+    (tmp_path / "chat.jsonl").write_bytes(b"{}\n")
+    (tmp_path / "gold.jsonl").write_bytes(b"{}\n")
+    items = read(tmp_path, tmp_path / "old.mbox")
+    assert [one for one in subjects(items) if one] == ["a", "b"]
+    why = "left out, since only .eml is read of a folder: name it, too"
+    assert errors(items) == [f"{tmp_path / 'chat.jsonl'}: {why}"]
+    assert len(errors(read(tmp_path))) == 2
+
+
 def test_a_maildir_as_the_standard_library_writes_it(tmp_path: Path) -> None:
     box = mailbox.Maildir(tmp_path / "box")
     for name in (b"a", b"b"):

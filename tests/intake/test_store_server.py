@@ -29,6 +29,7 @@ pytestmark = pytest.mark.skipif(
 )
 
 MAILBOX = Path(__file__).parents[2] / "demo_mailbox"
+ALL_MAIL = sorted(map(str, MAILBOX.glob("*.eml")))
 PEOPLE = 8
 INQUIRIES = 1000 if os.environ.get("BENDREPLY_NEEDS_SERVERS") else 60
 APPROVE_ALL = """
@@ -104,7 +105,7 @@ import sys
 from bendreply.intake.cli import main
 print("ready", flush=True)
 sys.stdin.readline()
-sys.exit(main(["--shop", sys.argv[1], "collect", sys.argv[2]]))
+sys.exit(main(["--shop", sys.argv[1], "collect", *sys.argv[2:]]))
 """
 
 
@@ -129,11 +130,11 @@ def shop(
 def test_the_same_mail_collected_by_four_at_once_is_there_once(
     shop: Path, database_url: str
 ) -> None:
-    said = run_at_once(COLLECT, [[str(shop), str(MAILBOX)]] * 4)
+    said = run_at_once(COLLECT, [[str(shop), *ALL_MAIL]] * 4)
     with open_store(database_url) as store:
         shared = everything(store)
     alone = shop.parent / "alone.sqlite"
-    assert main(["--shop", str(shop), "collect", "--store", str(alone), str(MAILBOX)]) == 0
+    assert main(["--shop", str(shop), "collect", "--store", str(alone), *ALL_MAIL]) == 0
     with open_store(alone) as store:
         assert shared == everything(store)
     begun = sum(int(lines[-1].partition(" new")[0]) for lines in said)
@@ -158,7 +159,7 @@ def test_the_whole_way_by_commands_and_the_password_is_nowhere(
         assert main(["--shop", str(shop), *call]) == 0
         return capfd.readouterr().out
 
-    printed = run("collect", str(MAILBOX))
+    printed = run("collect", *ALL_MAIL)
     assert f"The store is postgresql://{USER}@127.0.0.1:" in printed
     with open_store(database_url) as store:
         number = next(str(row.id) for row in desk.backlog(store) if row.has_draft)

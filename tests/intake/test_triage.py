@@ -132,6 +132,11 @@ def test_the_reason_quotes_the_words_that_decided() -> None:
     assert "one size read" in why
 
 
+def test_the_reason_ends_in_no_cut_word() -> None:
+    said = understand(message("", "do yall do plug mandrels or only ball ones?"))
+    assert said.why_kind == 'asks a question ("mandrels")'
+
+
 def test_lines_of_tooling_without_a_size_are_a_request() -> None:
     original = message("list", "mandrel, as drawing 4471\nmandrel, as drawing 4472\n")
     kind, why = classify(original, mask(original), Found(tooling_lines=2))

@@ -12,7 +12,7 @@ from bendreply.intake.model import Result
 from bendreply.intake.output import json_line, message_out
 from bendreply.intake.pipeline import process
 from bendreply.intake.screen import answer_view, console
-from bendreply.intake.screen_desk import Line, triage_table
+from bendreply.intake.screen_desk import Line, inquiry_view, triage_table
 from bendreply.intake.store import Store
 from bendreply.intake.templates import default_templates
 from bendreply.rules.request import Doubt
@@ -115,6 +115,19 @@ def test_the_backlog_and_show_name_a_file_that_was_not_read(
     assert show(store, taken.inquiry).notes == (note,)
     triage_table(console(width=160), map(Line.of_row, backlog(store)), title="")
     assert f"note: {note}" in capsys.readouterr().out
+
+
+def test_the_backlog_and_show_name_what_of_a_mail_was_not_decoded(
+    store: Store, capsys: pytest.CaptureFixture[str]
+) -> None:
+    whole = mail("scan.png", b"\x89", "image/png", "A mandrel for 1.75 x .095, 5.25 CLR please.")
+    cut = whole.model_copy(update={"faults": ("the mail may be cut off",)})
+    taken = take_in(store, process(cut, sample_shop(), default_templates()), "a.eml")
+    inquiry_view(console(width=160), show(store, taken.inquiry))
+    shown = capsys.readouterr().out
+    assert shown.count("the mail may be cut off") == 1
+    triage_table(console(width=160), map(Line.of_row, backlog(store)), title="")
+    assert "note: the mail may be cut off (and 1 more)" in capsys.readouterr().out
 
 
 @pytest.mark.parametrize(

@@ -346,7 +346,7 @@ def test_history_tells_who_changed_what(robin: Browser) -> None:
     robin.submit(AT, {"wall-1": ".095"}, press="do=save")
     told = robin.get(AT).words(".history")
     assert "corrected" in told
-    assert "wall: 2.1082 to 2.413" in told
+    assert "wall: 0.083 in (2.108 mm) to 0.095 in (2.413 mm)" in told
 
 
 @pytest.mark.parametrize(
