@@ -342,3 +342,15 @@ def test_counting_takes_time_in_proportion_to_the_length(snippet: str) -> None:
 
 def test_an_empty_message_counts_nothing() -> None:
     assert find_counts(lay_out(lex(""), ""), [], {}).quantity(0) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        (f"Wand niet 1,5 maar 2. Graag een doorn voor {MM}", 1),
+        (f"Het is geen 1,5 mm maar 2. Graag een doorn voor {MM}", 1),
+        (f"Graag een offerte: {MM}, maar 2 doorns", 2),
+    ],
+)
+def test_a_dutch_but_between_figures_counts_nothing(text: str, count: int) -> None:
+    assert quantities(text) == [count]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from ..text.phrases import words_of
+from ..text.phrases import Words, words_of
 from . import bare_words as b
 from . import verbs as v
 from . import wishes
@@ -265,6 +265,11 @@ def _prompts(text: str) -> tuple[dict[int, int], set[int]]:
         if label:
             label_at.setdefault(index + label, index)
         asks = words.phrase(index, b.ASKS_BARE)
-        if asks:
+        if asks and not (word == "maar" and _ends_figure(words, index - 1)):
             asked.add(index + asks)
     return label_at, asked
+
+
+def _ends_figure(words: Words, at: int) -> bool:
+    """'Niet 1,5 mm maar 2': behind a figure the Dutch word is 'but', and not 'only'."""
+    return words.at(at - (words.at(at) == "mm"))[-1:].isdecimal()

@@ -37,6 +37,8 @@ _WIDE, _THICK = Decimal(170), Decimal(13)
 """Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
 _THINNEST = Decimal("0.1")
 """No tube that is bent on a mandrel has a thinner wall [mm] (common practice, no source)."""
+_THICKEST = 4
+"""OD per wall: a tube of less is hardly bent over a mandrel (common practice, no source)."""
 _SMALLEST = Decimal(4)
 """Millimetres; a smaller tube is hardly ever bent over a mandrel (common practice, no source)."""
 _THIN = Decimal("0.5")
@@ -151,6 +153,7 @@ def _doubt_notes(size: Sizing) -> None:
         size.doubt(LENGTH_OF[slot], why)
     _doubt_tight(size)
     _doubt_thin(size)
+    _doubt_thick(size)
     _doubt_needle(size)
 
 
@@ -182,6 +185,14 @@ def _doubt_thin(size: Sizing) -> None:
     wall = size.lengths["wall"]
     if wall is not None and wall < _THINNEST:
         size.doubt("wall", "so thin a wall is hardly made: is it the wall?")
+
+
+def _doubt_thick(size: Sizing) -> None:
+    """A wall of more than a quarter of the OD: likelier the wall was taken for the bore, as in
+    'Rohr 30 x 2 innen roh'."""
+    od, wall = size.lengths["od"], size.lengths["wall"]
+    if od is not None and wall is not None and 2 * wall < od < _THICKEST * wall:
+        size.doubt("wall", "so thick a wall is hardly bent over a mandrel: is it the wall?")
 
 
 def _doubt_needle(size: Sizing) -> None:

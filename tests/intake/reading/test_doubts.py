@@ -82,3 +82,18 @@ def test_a_complete_subject_alone_is_a_request() -> None:
         IN * Decimal("0.095"),
         IN * Decimal("5.25"),
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        # Read as a bore of 2: a wall of (30 - 2) / 2 = 14, an OD of 2.1 walls.
+        ("Rohr 30 x 2 innen roh, R 57, ein Dorn bitte", True),
+        ("mandrel for 30 mm OD, 10 mm wall, 90 mm CLR", True),  # 30 / 10 = 3
+        ("mandrel for 40 mm OD, 8 mm wall, 120 mm CLR", False),  # 40 / 8 = 5
+    ],
+)
+def test_a_wall_of_more_than_a_quarter_of_the_od_is_asked_about(text: str, *, asked: bool) -> None:
+    """Common practice, no published source."""
+    (request,) = read_text(text)
+    assert bool(request.doubt_on("wall")) is asked
