@@ -130,6 +130,27 @@ def copper_tube_od_mm(trade: str) -> Decimal | None:
     return tidy((_called(name) + Decimal("0.125")) * MM_PER_INCH)
 
 
+def copper_tube_wall_mm(trade: str, kind: str) -> Decimal | None:
+    """Wall of US water tube of a trade size and type ('K', 'L', 'M') [mm].
+
+    None where that size isn't made in that type, or is over 6 in. Source: ASTM B88 through
+    copper_walls.csv.
+
+    >>> copper_tube_wall_mm("3/4", "L")
+    Decimal('1.143')
+    """
+    return _copper_walls().get((_plain(trade), kind.upper()))
+
+
+def copper_trade_of_od(od_mm: Decimal) -> str | None:
+    """The trade size of US water tube with that OD [mm], '3/4' for 7/8 in; None if there is none.
+
+    >>> copper_trade_of_od(Decimal("22.225"))
+    '3/4'
+    """
+    return next((name for name in _COPPER_TRADE if copper_tube_od_mm(name) == od_mm), None)
+
+
 def emt_od_mm(trade: str) -> Decimal | None:
     """Real OD of electrical metallic tubing (EMT) of a trade size [mm]; None outside 1/2 to 4.
 
@@ -173,6 +194,14 @@ def _walls() -> dict[tuple[str, str], Decimal]:
     return {
         (row["nps"], row["schedule"]): tidy(Decimal(row["wall_in"]) * MM_PER_INCH)
         for row in rows("pipe_walls.csv")
+    }
+
+
+@lru_cache(maxsize=1)
+def _copper_walls() -> dict[tuple[str, str], Decimal]:
+    return {
+        (row["trade"], row["type"]): tidy(Decimal(row["wall_in"]) * MM_PER_INCH)
+        for row in rows("copper_walls.csv")
     }
 
 

@@ -12,7 +12,9 @@ from functools import lru_cache
 from .gauges import awg_mm, bwg_mm, bwg_of, stainless_sheet_mm, steel_sheet_mm, swg_mm
 from .pipe import (
     NPS_SIZES,
+    copper_trade_of_od,
     copper_tube_od_mm,
+    copper_tube_wall_mm,
     emt_od_mm,
     is_pipe_wall,
     iso_od_mm,
@@ -35,7 +37,9 @@ __all__ = [
     "awg_mm",
     "bwg_mm",
     "bwg_of",
+    "copper_trade_of_od",
     "copper_tube_od_mm",
+    "copper_tube_wall_mm",
     "emt_od_mm",
     "is_pipe_wall",
     "is_standard_od",

@@ -239,6 +239,32 @@ def test_copper_tube_is_an_eighth_larger_than_its_name() -> None:
     assert standards.copper_tube_od_mm("7/8") is None
 
 
+@pytest.mark.parametrize(
+    ("trade", "kind", "bore"),
+    [
+        # Inside diameters [in] as a published size chart to ASTM B88 lists them (types L and M),
+        # and type K to 1 in; OD less twice the wall has to be that.
+        ("1/4", "K", "0.305"), ("1/2", "K", "0.527"), ("1", "K", "0.995"),
+        ("1/4", "L", "0.315"), ("1/2", "L", "0.545"), ("3/4", "L", "0.785"), ("1", "L", "1.025"),
+        ("1-1/4", "L", "1.265"), ("2", "L", "1.985"), ("4", "L", "3.905"), ("6", "L", "5.845"),
+        ("3/8", "M", "0.450"), ("1/2", "M", "0.569"), ("3/4", "M", "0.811"), ("1", "M", "1.055"),
+        ("1-1/2", "M", "1.527"), ("2", "M", "2.009"), ("3", "M", "2.981"), ("6", "M", "5.881"),
+    ],
+)  # fmt: skip
+def test_copper_walls_leave_the_bore_that_a_chart_lists(trade: str, kind: str, bore: str) -> None:
+    od, wall = standards.copper_tube_od_mm(trade), standards.copper_tube_wall_mm(trade, kind)
+    assert od is not None
+    assert wall is not None
+    assert od - 2 * wall == Decimal(bore) * Decimal("25.4")
+
+
+def test_copper_of_no_such_type_or_size_has_no_wall() -> None:
+    assert standards.copper_tube_wall_mm("5/8", "M") is None
+    assert standards.copper_tube_wall_mm("3/4", "X") is None
+    assert standards.copper_trade_of_od(Decimal("22.225")) == "3/4"
+    assert standards.copper_trade_of_od(Decimal("22")) is None
+
+
 def test_copper_trade_sizes_agree_with_fluids(fluids_piping: ModuleType) -> None:
     # CTS plastic pipe (ASTM D2241) is made to the ODs of copper tube.
     sizes, _, ods, _ = fluids_piping.schedule_lookup["DR11D2241CTS"]

@@ -15,15 +15,25 @@ _DONE = any_of(
     r" | chromed?",
     r"(?:powder[- ])?(?:coated|painted) | polished | primed? | primer | smooth | brushed"
     r" | clean(?:ed)?",
-    "lacquered | anodi[sz]ed | deburred | pickled | bright | rusty | bare | scaled?",
+    "lacquered | anodi[sz]ed | deburred | pickled | bright | rusty | bare | scaled? | raw | rough",
+    r"as[- ](?:drawn|welded|rolled) | untreated | unfinished | oiled | greased | ground | honed",
+    r"mill[- ]finish(?:ed)?",
     "(?:feuer)?verzinkt | poliert | lackiert | beschichtet | glatt | blank | geschliffen"
     " | entgratet",
-    "sauber | gebeizt | grundiert | verchromt | rostig",
+    "sauber | gebeizt | grundiert | verchromt | rostig | roh | unbehandelt | matt | gehont | rau",
+    "geölt | gefettet | gereinigt | gebürstet | walzblank | ungeschliffen",
     "polie?s? | peinte?s? | galvanisée?s? | zinguée?s? | lisses? | propres? | brossée?s?"
-    " | ébavurée?s?",
+    " | ébavurée?s? | brute?s? | nus? | rugueu(?:x|se) | traitée?s? | bruts? de laminage",
     "pulid[oa]s? | pintad[oa]s? | galvanizad[oa]s? | lis[oa]s? | limpi[oa]s? | cromad[oa]s?",
+    "crud[oa]s? | en bruto | brut[oa]s? | desbarbad[oa]s? | oxidad[oa]s? | cepillad[oa]s?",
+    "grezz[oaie] | sbavat[oaie] | spazzolat[oaie] | arrugginit[oaie]",
     "lucidat[oaie] | verniciat[oaie] | zincat[oaie] | lisci[oae] | pulit[oaie] | cromat[oaie]",
-    "gepolijst | gelakt | geverfd | glad | schoon | verchroomd | gegalvaniseerd",
+    "gepolijst | gelakt | geverfd | glad | schoon | verchroomd | gegalvaniseerd | onbehandeld",
+    "ruw | ontbraamd | geslepen | verzinkt | geborsteld | roestig",
+)
+_HOW = (
+    r"(?:(?:lightly|slightly|a (?:bit|little)|leicht|etwas|légèrement|un peu|ligeramente"
+    r"|leggermente|un po'|licht|een beetje|completely|ganz|nicht|not|non|niet|no|pas)\s)?"
 )
 _SIDE = (
     r"(?:(?:on|at|from) (?:the )?)?(?:(?:the |dem |die )?(?:inside|outside|inner side|outer side"
@@ -43,7 +53,7 @@ _SOME_SIDE = re.compile(
 )
 _FINISH = late_pattern(
     rf"\b(?:{_DONE}\s{_SIDE}(?:{_AND}(?:{_DONE}\s)?{_SIDE})?"
-    rf"|{_SIDE}(?:{_AND}{_SIDE})?{_BETWEEN}{_DONE}(?:{_AND}{_SIDE}\s{_DONE})?)(?![\w-])"
+    rf"|{_SIDE}(?:{_AND}{_SIDE})?{_BETWEEN}{_HOW}{_DONE}(?:{_AND}{_SIDE}\s{_DONE})?)(?![\w-])"
 )
 
 

@@ -13,6 +13,7 @@ from ....rules import standards
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words
+from .copper_types import note_type
 
 PIPE = "pipe"
 COPPER = "copper trade size"
@@ -84,6 +85,7 @@ def note_names(layout: Layout) -> None:
             name = _name_of(layout, figure, measured, scheduled=scheduled)
             if name is not None:
                 figure.notes.append(name)
+            note_type(layout, figure)
 
 
 def _gauge_of(layout: Layout) -> str | None:

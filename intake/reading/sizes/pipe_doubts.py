@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from ....rules import standards
+from ..naming.copper_types import COPPER_TYPES
 from ..naming.pipes import CONDUIT, COPPER, PIPE, REAL_D
 from ..text.figures import Figure
 from .sizing import Sizing
@@ -36,6 +37,23 @@ def doubt_names(size: Sizing, figure: Figure) -> None:
     if named is not None:
         size.lengths["od"] = named
         size.doubts.add("od", [named, written], "trade or nominal size, or real OD?")
+
+
+def add_wall_of_type(size: Sizing, figure: Figure) -> None:
+    """The wall of '3/4 type L copper', where none is told. Called by a trade size, which may be
+    the OD, its wall is in doubt as the OD is."""
+    od, written = size.lengths["od"], readings(figure, "od")
+    kind = next((k for k, note in COPPER_TYPES.items() if note in figure.notes), None)
+    if kind is None or od is None or {"wall", "id"} & size.slots.keys():
+        return
+    sizes = (standards.copper_trade_of_od(mm) for mm in (od, *(value.mm for value in written)))
+    walls = [standards.copper_tube_wall_mm(trade, kind) for trade in sizes if trade is not None]
+    if not walls or walls[0] is None:
+        return
+    size.lengths["wall"] = walls[0]
+    if COPPER in figure.notes:
+        why = f"the wall of type {kind} by its size: trade or nominal size, or real OD?"
+        size.doubts.add("wall", list(dict.fromkeys(walls)), why)
 
 
 def _is_of_pipe(nominal: str, wall: Decimal) -> bool:

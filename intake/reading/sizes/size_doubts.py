@@ -8,13 +8,14 @@ from decimal import Decimal
 from ....rules import standards
 from ....rules.request import LENGTH_FIELDS
 from ..naming.chain_parts import BORE_OR_SIDES, LOST_DECIMAL
+from ..naming.copper_types import COPPER_TYPES
 from ..naming.pipes import CONDUIT, COPPER, PIPE, REAL_D
 from ..radii.across_bend import BETWEEN_LEGS
 from ..radii.inside_of_die import OF_DIE
 from ..text.figures import Figure
 from .choices import Choice, Length, centreline_radius
 from .evidence import LENGTH_OF
-from .pipe_doubts import doubt_names, doubt_nominal
+from .pipe_doubts import add_wall_of_type, doubt_names, doubt_nominal
 from .plain_units import is_plainly_in
 from .sizing import Sizing
 from .values import readings
@@ -49,7 +50,9 @@ _WHY = {
     "range": "given as a range: its ends are read as two requests",
     "choice": "two values offered",
 }
-_NO_DOUBT = frozenset({"same", "swg", "sheet", PIPE, COPPER, CONDUIT, REAL_D})
+_NO_DOUBT = frozenset(
+    {"same", "swg", "sheet", PIPE, COPPER, CONDUIT, REAL_D, *COPPER_TYPES.values()}
+)
 """Notes that say how a figure is read."""
 
 
@@ -63,6 +66,7 @@ def doubt_size(size: Sizing) -> None:
     _doubt_restatements(size)
     if size.best.od is not None and size.lengths["od"] is not None:
         doubt_names(size, size.slots["od"][0])
+        add_wall_of_type(size, size.slots["od"][0])
         doubt_nominal(size)
 
 

@@ -35,7 +35,41 @@ def one(text: str) -> SizeRequest:
 def test_copper_is_called_by_its_trade_size(text: str, od: str) -> None:
     request = one(text)
     assert request.od_mm == Decimal(od)
-    assert {doubt.field for doubt in request.doubts} == {"od"}
+    # A wall that only the type tells hangs on the size.
+    assert {"od"} <= {doubt.field for doubt in request.doubts} <= {"od", "wall"}
+
+
+@pytest.mark.parametrize(
+    ("text", "wall", "sure"),
+    [
+        # ASTM B88, as two published tables have it: 3/4 L .045, M .032, K .065; 1 K .065; 2 L .070.
+        ('Mandrel for 3/4" type L copper, 3" CLR please', "1.143", False),
+        ('One mandrel: bent 3/4" type M copper, 2" radius', "0.8128", False),
+        ("Can you quote a 1 in type K copper tube mandrel, 4 inch CLR", "1.651", False),
+        ("copper 3/4 L, 2.25 CLR, one mandrel", "1.143", False),
+        ('Tube: copper, type K\nSize: 3/4"\nCLR: 2.25\nQty: 1 mandrel', "1.651", False),
+        ("Need one mandrel for 7/8 OD copper, type L, 2.25 CLR", "1.143", True),
+        ("One mandrel, copper type L, 2.125 OD, 5 CLR", "1.778", True),
+        ('One mandrel: copper, 3/4" type L, .049 wall, 2.25" CLR', "1.2446", True),
+    ],
+)
+def test_the_type_of_copper_tube_says_its_wall(text: str, wall: str, sure: bool) -> None:
+    request = one(text)
+    assert request.wall_mm == Decimal(wall)
+    assert (request.doubt_on("wall") is None) == sure
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '5/8 type M copper, 2" CLR, one mandrel',  # B88 has no such size
+        '3/4 copper pipe, 2" CLR, one mandrel',  # no type is told
+        "One mandrel: 2 inch copper DWV, type M, 5 inch centerline",  # drainage tube is thinner
+        'One mandrel, 3/4 copper, 2" CLR. Could be type L or type M.',
+    ],
+)
+def test_no_wall_is_made_up_for_copper_tube(text: str) -> None:
+    assert one(text).wall_mm is None
 
 
 @pytest.mark.parametrize(
@@ -171,3 +205,16 @@ def test_a_day_at_the_end_of_a_sentence_ends_it() -> None:
         None,
         date(2026, 12, 18),
     )
+
+
+@pytest.mark.parametrize(
+    "finish",
+    [
+        "innen roh", "innen leicht rostig", "innen unbehandelt", "innen und außen roh",
+        "inside raw", "inside as drawn", "inside slightly rusty", "not deburred inside",
+        "intérieur brut", "intérieur légèrement peint", "interior en bruto", "interno grezzo",
+        "binnenkant onbehandeld", "binnen licht roestig",
+    ],
+)  # fmt: skip
+def test_how_a_side_was_left_is_no_side_of_the_radius(finish: str) -> None:
+    assert one(f"Tube 30 x 2 mm, {finish}, R57").clr_mm == 57
