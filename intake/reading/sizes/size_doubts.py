@@ -18,6 +18,7 @@ from .evidence import LENGTH_OF
 from .pipe_doubts import add_wall_of_type, doubt_names, doubt_nominal
 from .plain_units import is_plainly_in
 from .sizing import Sizing
+from .unlikely import doubt_unlikely
 from .values import readings
 from .weigh import CLOSE
 
@@ -25,23 +26,11 @@ _SAME = Decimal("0.011")
 """Two forms of one value may differ by this share before they contradict (38 mm / 1-1/2 in)."""
 _SAME_OD = Decimal("0.004")
 """ODs nearer than this are one size in two units (38 mm / 1-1/2 in differ by 0.26 %)."""
-_TIGHTEST = Decimal("1.05")
-"""No mandrel bends tube on so small a multiple of its OD (common practice, no source)."""
-_TIGHT_UNNAMED = Decimal("1.35")
-"""Where no word says that a figure is the radius, it is doubted up to that multiple."""
-_TIGHT_TO_CENTRE = Decimal("0.97")
-"""Where words say that it is to the centreline, only below: 1D is rare, and meant so then."""
 _APART = Decimal("0.02")
 """Readings that differ by less than this share are no two readings."""
 _INCH = Decimal("25.4")
 _WIDE, _THICK = Decimal(170), Decimal(13)
 """Tube over so much OD, or wall [mm], is not bent on a mandrel in a small shop (no source)."""
-_THINNEST = Decimal("0.1")
-"""No tube that is bent on a mandrel has a thinner wall [mm] (common practice, no source)."""
-_THICKEST = 4
-"""OD per wall: a tube of less is hardly bent over a mandrel (common practice, no source)."""
-_SMALLEST = Decimal(4)
-"""Millimetres; a smaller tube is hardly ever bent over a mandrel (common practice, no source)."""
 _THIN = Decimal("0.5")
 """A figure below this is a wall in inches, not in mm: '8.625 x .322' is pipe."""
 _WHY = {
@@ -155,10 +144,7 @@ def _doubt_notes(size: Sizing) -> None:
                     _doubt_note(size, note, field)
     for slot, why in size.group.notes:
         size.doubt(LENGTH_OF[slot], why)
-    _doubt_tight(size)
-    _doubt_thin(size)
-    _doubt_thick(size)
-    _doubt_needle(size)
+    doubt_unlikely(size)
 
 
 def _is_aside(size: Sizing, figure: Figure) -> bool:
@@ -168,48 +154,6 @@ def _is_aside(size: Sizing, figure: Figure) -> bool:
         return False
     others = _other_lengths(size, "clr", figure)
     return "hedged" not in radius.notes and any(abs(o - stated) <= stated * _SAME for o in others)
-
-
-def _doubt_tight(size: Sizing) -> None:
-    """A radius hardly larger than the tube: likelier another figure, or to the inside."""
-    od, clr = size.lengths["od"], size.lengths["clr"]
-    if od is None or clr is None or size.radius_role == "times_d":
-        return
-    if any(figure.role == "times_d" for figure in size.slots["clr"]):
-        return  # "1D bend, the die is 3 in to the centre": meant so
-    radius = size.radius
-    unnamed = radius is not None and radius.how in ("place", "chain")
-    to_centre = radius is not None and radius.role == "clr" and not unnamed
-    if clr <= od * (_TIGHT_UNNAMED if unnamed else _TIGHT_TO_CENTRE if to_centre else _TIGHTEST):
-        size.doubt("clr", "so tight a bend is rare: is it the radius, and to the centreline?")
-
-
-def _doubt_thin(size: Sizing) -> None:
-    """A wall of no tube: likelier what it may differ by, 'within a half thousandth'."""
-    wall = size.lengths["wall"]
-    if wall is not None and wall < _THINNEST:
-        size.doubt("wall", "so thin a wall is hardly made: is it the wall?")
-
-
-def _doubt_thick(size: Sizing) -> None:
-    """A wall of more than a quarter of the OD: likelier the wall was taken for the bore, as in
-    'Rohr 30 x 2 innen roh'."""
-    od, wall = size.lengths["od"], size.lengths["wall"]
-    if od is not None and wall is not None and 2 * wall < od < _THICKEST * wall:
-        size.doubt("wall", "so thick a wall is hardly bent over a mandrel: is it the wall?")
-
-
-def _doubt_needle(size: Sizing) -> None:
-    """A tube with no bore, or so small that its wall was taken for a slip: likelier the OD is but a
-    part of a figure, as the '1/8' of '1" + 1/8"'."""
-    od, wall = size.lengths["od"], size.lengths["wall"]
-    if od is None:
-        return
-    if wall is not None and 2 * wall >= od:
-        size.doubt("wall", "with that wall such a tube has no bore")
-        size.doubt("od", "with that wall such a tube has no bore")
-    elif od < _SMALLEST and size.best.repaired:  # as written it may be a capillary tube
-        size.doubt("od", "so small a tube is hardly bent over a mandrel: is it the OD?")
 
 
 def _doubt_note(size: Sizing, note: str, field: Length) -> None:
