@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from . import words_asking, words_errand, words_knowledge, words_prices
 from .late import Late
+from .said_words import said_words
 
 _ANEW = Late(words_asking.ANEW)
 _ASKS_PIECE = Late(words_asking.ASKS_PIECE)
@@ -42,19 +43,6 @@ class Sentence:
     """It has a word of other business."""
     spoilt: bool
     """Its business is plainly another: an asking in it is not for tooling."""
-
-
-def said_words(match: re.Match[str]) -> str:
-    """The words that were found, whole, for the reason: on one line, 60 characters at most.
-
-    Many a pattern ends within a word ('mandr'), so that it holds in several languages.
-    """
-    text, (start, end) = match.string, match.span()
-    while 0 < start < end and text[start].isalnum() and text[start - 1].isalnum():
-        start -= 1
-    while start < end < len(text) and text[end - 1].isalnum() and text[end].isalnum():
-        end += 1
-    return " ".join(text[start:end].split())[:60]
 
 
 def act(sentence: Sentence, sizes_read: int, *, about_tool: bool) -> tuple[float, str]:

@@ -13,6 +13,7 @@ from .late import Late
 from .late_cues import Cues
 from .model import Message, OwnText
 from .quote_lines import subject_prefixes
+from .said_words import said_words
 from .words_errand import TUBE_FIGURES
 
 _BEGINNING, _END = 8_000, 4_000
@@ -231,7 +232,7 @@ def _weigh(cues: Cues, text: str) -> tuple[int, int, str]:
         if match is not None:
             total += weight
             if weight > heaviest:
-                heaviest, said = weight, " ".join(match.group().split())[:60]
+                heaviest, said = weight, said_words(match)
     return total, heaviest, said
 
 

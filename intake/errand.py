@@ -16,10 +16,11 @@ from dataclasses import dataclass
 from itertools import accumulate, groupby
 
 from . import words_errand, words_knowledge
-from .asking import Sentence, act, counting, said_words
+from .asking import Sentence, act, counting
 from .late import Late
 from .late_cues import Cues
 from .late_pattern import late_pattern
+from .said_words import said_words
 from .words_elsewhere import ELSEWHERE
 from .words_orders import ORDERS
 from .words_repeats import REPEATS

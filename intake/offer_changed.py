@@ -4,6 +4,7 @@ size in its new form, though the words on what stays are those of an answer to a
 from __future__ import annotations
 
 from .late import Late
+from .said_words import said_words
 
 _IN = r"(?:[^.?!\n]|\.\d)"
 _CHANGED = Late(
@@ -45,4 +46,4 @@ def changes_our_offer(text: str) -> str:
     changed = _CHANGED.search(text)
     if changed is None or not _OF_OUR_OFFER.search(text) or _ORDERED.search(text):
         return ""
-    return f'changes our offer ("{" ".join(changed.group().split())[:60]}")'
+    return f'changes our offer ("{said_words(changed)}")'

@@ -7,6 +7,7 @@ from . import words_asking, words_errand, words_prices
 from . import words_order_changes as w
 from .errand import sentences
 from .late import Late
+from .said_words import said_words
 
 _ORDER = Late(w.ORDER)
 _CANCELS = Late(w.CANCELS)
@@ -42,7 +43,7 @@ def changes_an_order(text: str) -> str:
         of_order = _ORDER.search(sentence) or _SAYS_WHICH.match(sentence)
         if _FIGURES.search(sentence) and not of_order:
             return ""
-    return f'a change to an order in hand ("{" ".join(said.group().split())[:60]}")'
+    return f'a change to an order in hand ("{said_words(said)}")'
 
 
 def asks_in_its_place(text: str) -> str:

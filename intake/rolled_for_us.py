@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from . import words_errand
 from .late import Late
+from .said_words import said_words
 
 _TOOL = Late(words_errand.TOOL)
 _IN = r"(?:[^.?!\n]|\.\d)"
@@ -37,4 +38,4 @@ def rolled_for_us(text: str) -> str:
     asked = _ROLLED.search(text)
     if asked is None or _TOOL.search(text) or _ROLL_THEMSELVES.search(text):
         return ""
-    return f'asks for parts to be rolled ("{" ".join(asked.group().split())[:60]}")'
+    return f'asks for parts to be rolled ("{said_words(asked)}")'

@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from .late import Late
+from .said_words import said_words
 
 _RETURNED = Late(
     (
@@ -61,4 +62,4 @@ def is_sent_back(text: str) -> str:
         rest = f"{rest[: none.start()]} . {rest[none.end() :]}"
     if _ANEW.search(rest):
         return ""
-    return f'a complaint or a refund ("{" ".join(returned.group().split())[:60]}")'
+    return f'a complaint or a refund ("{said_words(returned)}")'
