@@ -12,7 +12,7 @@ import re
 
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
-from .of_tool import words_behind
+from .of_tool import is_bent_on_tool, words_behind
 from .parts import TUBE
 
 _BEFORE, _AFTER = 64, 48
@@ -109,7 +109,9 @@ def is_of_part(text: str, start: int, end: int) -> bool:
         return True
     if _TUBE_AFTER.match(after):
         return False
-    if _PART_AFTER.match(after) or _WELDED_TO.search(before) or _PART_IS.search(before):
+    if _PART_AFTER.match(after) or _WELDED_TO.search(before):
+        return True
+    if _PART_IS.search(before) and not is_bent_on_tool(before):
         return True
     return bool(_GOES_TO.search(before) and _OBJECT_AFTER.match(after))
 

@@ -55,7 +55,9 @@ _BEFORE_TUBE = late_pattern(
 # 'Ti' also opens Italian sentences, and 'mild' may be the weather.
 _BEFORE_TUBE_OR_STOP = late_pattern(
     rf"[\s-]{{1,2}}(?:\w{{1,12}}[\s-])?{TUBE}(?![^\W_])"
-    r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)",
+    r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)"
+    # "mild in 2 x .083"
+    r"|[ ](?:in|for|at|on)[ ](?:(?:an?|the|R)[ ])?\.?\d",
     re.I,
 )
 _AFTER_MATERIAL = late_pattern(

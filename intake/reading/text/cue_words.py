@@ -79,7 +79,9 @@ SIZE_CUES: CueWords = (
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | epais | espesor |
         espes | espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
         spessore parete | parete | wd | spessore di parete | wanddikte | wanddik | dikte |
-        muurdikte | wandd |
+        muurdikte | wandd | wandstärken | wandstaerken | wanddicken | wände | épaisseurs |
+        epaisseurs | parois | espesores | paredes | grosores | gruesa | spessori | pareti |
+        spesso | spessa | wanddiktes | wanddikten | wanden | wandje | wandjes |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
         tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |
