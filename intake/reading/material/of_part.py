@@ -20,6 +20,7 @@ _BEFORE, _AFTER = 64, 48
 _PART = any_of(
     r"flanges? | collectors? | brackets? | blocks? | bungs? | gussets? | tabs? | hubs? | adapt[eo]rs?",
     "couplers? | couplings? | reducers? | sleeves? | ferrules? | end ?caps? | caps? | clamps? | feet",
+    "fins? | ailettes? | alett[ea] | aletas? | lamellen? | kühlrippen | lamel | koelribben",
     "vbands? | v-bands? | housings? | shackles? | clevis(?:es)? | tanks? | vessels? | hulls?",
     "flansche?n? | anschweißflansch\\w* | stutzen | schellen? | halter(?:ung(?:en)?)? | laschen?",
     "muffen? | kopfplatten? | brides? | collecteurs? | pattes? | colliers? | bridas? | abrazaderas?",

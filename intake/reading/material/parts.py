@@ -203,7 +203,9 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
 
 
 _IRON = ("iron", "fer", "eisen")
-_IRON_ALONE = late_pattern(r"(?:,\s|\b(?:en|it'?s|is|of|in|aus|c'est du|ist|du)\s)$", re.I)
+_IRON_ALONE = late_pattern(
+    r"(?:,\s|\d\s?(?:mm|in|wall|thick)\.?\s|\b(?:en|it'?s|is|of|in|aus|c'est du|ist|du)\s)$", re.I
+)
 _IRON_ENDS = late_pattern(r"\s?(?:[,.;!?)\n]|\d|$)")
 _TUBE_NAMED = late_pattern(r"\b(?:tub(?:e|es|ing|o)|pipes?|rohre?)\b", re.I)
 _TALK_OF_TUBE = 80

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from decimal import Decimal
 
+from ....rules.standards import bwg_of
 from ...late_pattern import late_pattern
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
@@ -71,8 +72,24 @@ def _take(
     found = [f for f in figures if f.role is None and f.is_measured and f.unit != "D" and fits(f)]
     if len(found) == 1 and not layout.tokens[found[0].token].cues:
         found[0].give(role, "place")
-        if not (role == "wall" and _is_sheet_of_tube(layout, found[0])):
+        if not _is_plainly(layout, found[0]):
             found[0].notes.append(_TAKEN.format(_NAMES[role]))
+
+
+def _is_plainly(layout: Layout, figure: Figure) -> bool:
+    """Whether the reply need not ask: a gauge's wall written in inches, '.095'; an OD in eighths
+    that is all its sentence says, 'Inch and a half.'."""
+    inches = figure.unit in (None, "in")
+    if figure.role == "wall":
+        stock = is_thin(figure) and inches and bwg_of(figure.number.value * _INCH) is not None
+        return stock or _is_sheet_of_tube(layout, figure)
+    first, last = layout.spans[figure.sentence]
+    alone = not any(
+        token.kind in ("word", "cue", "number", "material")
+        for at, token in enumerate(layout.tokens[first : last + 1], first)
+        if at != figure.token
+    )
+    return figure.role == "od" and figure.unit == "in" and alone and not figure.number.value * 8 % 1
 
 
 def _is_sheet_of_tube(layout: Layout, wall: Figure) -> bool:

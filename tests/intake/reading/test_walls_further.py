@@ -5,6 +5,8 @@ from __future__ import annotations
 
 import pytest
 
+from bendreply.rules.request import Material
+
 from .support import Size, inch, mm, read_text
 
 SAID: list[tuple[str, Size]] = [
@@ -12,6 +14,11 @@ SAID: list[tuple[str, Size]] = [
     ("Tubo diametro 40, spesso 2, S235, raggio 100 all'asse.", mm("40", "2", "100")),
     ("Il tubo è di diametro quaranta, spesso due. Raggio cento, asse.", mm("40", "2", "100")),
     ("De buis is 40 in doorsnee, 2 dik, S235, straal 100 hart.", mm("40", "2", "100")),
+    # the mandrel is called by its tube; a gauge's wall, and an OD alone in its sentence, are plain
+    ('Do you sell 2-1/4" mandrels? .120 wall 6061, 6.75 CLR.', inch("2.25", ".120", "6.75")),
+    ('Do you have a 2" mandrel? Wall is .083, CLR 6. 304.', inch("2", ".083", "6")),
+    ('This time .095 and 1-1/2", same 4-1/2" centerline, 4130.', inch("1.5", ".095", "4.5")),
+    ("Inch and a half. Wall's sixty-five thou. 4-1/2 inch centreline.", inch("1.5", ".065", "4.5")),
     # dictated, without a unit
     (
         "Tube is seven eighths by sixty five, centreline two and a half.",
@@ -39,6 +46,40 @@ WALLS: list[tuple[str, list[Size]]] = [
         ("Diametro 40, spessore 1,5 AISI 304 e 2 S235.", "Un mandrino ciascuno."),
     )
 ]
+
+
+ON_RADII: list[str] = [
+    "Wall .065: 1.5 OD on 4.5 CLR and 2 OD on 6 CLR",
+    ".065 wall. 1.5 OD on 4.5 CLR, 2 OD on 6 CLR",
+    "1.5 OD at 4.5 CLR and 2 OD at 6 CLR, both .065 wall",
+    "1.5 OD with 4.5 CLR and 2 OD with 6 CLR, .065 wall",
+    "1.5 OD on 4.5 CLR\n2 OD on 6 CLR\nwall .065",
+    "1.5 OD on 4.5 CLR and 2 on 6, .065 wall",
+]
+MATERIALS: list[tuple[str, Material]] = [
+    ("1-1/4 x .058 x 4130, 3-3/4 clr, one mandrel", Material.ALLOY_STEEL),
+    ('2" x .083 x 6061, 6" CLR, one mandrel', Material.ALUMINIUM),
+    ("pipe 30 mm x 2 mm iron, radius 90 mm in center, 1 mandrel", Material.CARBON_STEEL),
+    ('Pipe says "1-1/2 SCH 40 A500". Die says "6.00 CLR".', Material.CARBON_STEEL),
+    ("Cuproníquel 90/10, 88,9 por 2,5; radio 180 al eje.", Material.COPPER),
+    ("Cupronichel 90/10, 88,9 x 2,5, raggio 180 in asse.", Material.COPPER),
+    ("Kopernikkel 90/10, 88,9 x 2,5, straal hart 180.", Material.COPPER),
+    ("Copper 22 x 1, CLR 66. The fins are aluminium, pressed on after.", Material.COPPER),
+]
+
+
+@pytest.mark.parametrize("text", ON_RADII)
+def test_tubes_set_on_their_radii(text: str) -> None:
+    first, second = read_text(text)
+    assert inch("1.5", ".065", "4.5").describes(first)
+    assert inch("2", ".065", "6").describes(second)
+
+
+@pytest.mark.parametrize(("text", "material"), MATERIALS)
+def test_material(text: str, material: Material) -> None:
+    (request,) = read_text(text)
+    assert request.material is material
+    assert not request.doubt_on("material")
 
 
 @pytest.mark.parametrize(("text", "size"), SAID)
