@@ -13,7 +13,8 @@ _BEFORE, _AFTER = 48, 40
 
 _MANDREL = r"(?:mandrels?|mandrin|mandril|mandrino|doorns?|dorne?|biegedorne?|dornen)"
 _OTHER_TOOL = (
-    r"(?:(?:bend\s|clamp\s|wiper\s)?dies?|wipers?|balls?|kugeln?|formers?|tooling|tools?|rods?|"
+    # "Aluminium. Die Wand ist ..." is German
+    r"(?:(?:bend\s|clamp\s|wiper\s)?dies?(?!\s(?:wand|rohr|radi|dorn|bieg|stück|maße|teile|bögen))|wipers?|balls?|kugeln?|formers?|tooling|tools?|rods?|"
     r"shanks?|plugs?|nose|links?|inserts?|bushings?|bearings?)"
 )
 _OTHER_THING = (

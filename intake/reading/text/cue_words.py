@@ -38,6 +38,7 @@ SIZE_CUES: CueWords = (
         diám ext | diám exterior | diam ext | durchm außen | durchm aussen | außendurchm |
         aussendurchm | diam buiten | diam uitw | diam est |
         külső átmérő | dış çap | dış çapı | ulkohalkaisija | halkaisija | diametru exterior |
+        d ext | d est | d außen | d aussen | d buiten |
         diametru | наружный диаметр | диаметр | fi | 外径 | パイプ径 | 管外径
     """),
     ("od", "both", "outside | outer"),

@@ -19,6 +19,15 @@ SAID: list[tuple[str, Size]] = [
     ('Do you have a 2" mandrel? Wall is .083, CLR 6. 304.', inch("2", ".083", "6")),
     ('This time .095 and 1-1/2", same 4-1/2" centerline, 4130.', inch("1.5", ".095", "4.5")),
     ("Inch and a half. Wall's sixty-five thou. 4-1/2 inch centreline.", inch("1.5", ".065", "4.5")),
+    # labels abroad, set before or behind
+    ("30 bij 1,5; titanium; straal hart 75. Eén doorn.", mm("30", "1.5", "75")),
+    ("De 22, ottone, lo spessore è 1,5 mm, raggio in asse 44 mm.", mm("22", "1.5", "44")),
+    ("Rayon à l'axe 100 mm. D ext 40. Cuivre. Épaisseur : 2.", mm("40", "2", "100")),
+    ("28 ép. 2. Laiton. Rayon à l'axe 56 mm.", mm("28", "2", "56")),
+    ("Mittelradius 100; Wanddicke 2; außen 40 mm. Ein Dorn.", mm("40", "2", "100")),
+    ("Esterno 30 mm. Lo spessore è 1,5 mm. Raggio in asse 75 mm.", mm("30", "1.5", "75")),
+    ("Il tubo è da 42,4 mm. Con parete da 2,6. Raggio in asse 120.", mm("42.4", "2.6", "120")),
+    ("1 mm stark, Ø 12, R 30 (Mitte), 1.4404.", mm("12", "1", "30")),
     # dictated, without a unit
     (
         "Tube is seven eighths by sixty five, centreline two and a half.",
@@ -64,6 +73,7 @@ MATERIALS: list[tuple[str, Material]] = [
     ("Cuproníquel 90/10, 88,9 por 2,5; radio 180 al eje.", Material.COPPER),
     ("Cupronichel 90/10, 88,9 x 2,5, raggio 180 in asse.", Material.COPPER),
     ("Kopernikkel 90/10, 88,9 x 2,5, straal hart 180.", Material.COPPER),
+    ("Aluminium\nDie Wand ist 3 mm\nRohr 48 mm\nMittelradius 150", Material.ALUMINIUM),
     ("Copper 22 x 1, CLR 66. The fins are aluminium, pressed on after.", Material.COPPER),
 ]
 
