@@ -8,7 +8,7 @@ FOR_EACH = (
     r"(?:je|pro) (?:größe|abmessung|rohr|radius|maß|position|wand\w*)",
     r"par (?:taille|dimension|tube|rayon|diamètre|ligne|épaisseur|paroi)",
     r"por (?:medida|tubo|radio|diámetro|línea|espesor|pared)",
-    r"per (?:misura|dimensione|raggio|diametro|riga|spessore|maat|buis|straal|regel|wand\w*)",
+    r"per (?:misura|dimensione|raggio|diametro|riga|spessore|tipo|maat|buis|straal|regel|wand\w*)",
 )
 EVERY_ONE = r"every(?! (?:single )?(?:time|day|week|month|year|body)\b)"
 JE = r"je(?= (?:\d|ein|zwei|drei|vier|st|gr|abm|rohr|rad|ma|pos|dur)) | jede[rnms]?"
@@ -29,6 +29,9 @@ EACH_WALL = whole_words(
     r"(?:elke|iedere|per) wand\w* | (?:twee|drie|beide) wand(?:en|diktes?)",
     r"(?:one|1|two|2) (?:mandrels? )?(?:for |of |per )?each",
     r"(?:je|jeweils) (?:ein|1)\w* (?:dorn|stück)",
+    r"(?:one|1|two|2) (?:mandrels? )?per (?:size|tube|one) | von jede[rnm] (?:ein|1)\w*",
+    r"(?:un|1) mandrin (?:de chaque|par tube) | (?:un|1) mandril de cada | per tipo | per misura",
+    rf"voor elke maat {_DOORN}",
     r"(?:un|1) mandrin (?:pour |par )?cha(?:cun|que) | (?:un|1) mandril (?:para |por )?cada",
     r"(?:un|1) mandrino (?:per )?(?:ciascun[oa]?|ognun[oa]|ogni)",
     rf"(?:van |voor )?(?:elk|ieder|elke) {_DOORN} | {_DOORN} (?:voor |per )?elk",

@@ -52,6 +52,11 @@ WALLS: list[tuple[str, list[Size]]] = [
         ("Dos espesores: 1,5 y 2. Diámetro 40.", "Un mandril por espesor."),
         ("Due spessori: 1,5 e 2. Diametro 40.", "Un mandrino per ogni spessore."),
         ("Twee wanddiktes: 1,5 en 2. Diameter 40.", "Eén doorn per wanddikte."),
+        ("One mandrel for 1.5 mm wall, the other for 2 mm wall.", "Tube 40 mm."),
+        ("Zwei Dorne: einmal Wand 1,5, einmal Wand 2.", "Rohr Ø 40."),
+        ("Dos mandriles: uno para pared 1,5 y el otro para 2.", "Tubo de 40."),
+        ("Due mandrini: uno per spessore 1,5 e l'altro per spessore 2.", "Tubo Ø 40."),
+        ("Twee doornen: een voor wand 1,5 en de andere voor 2.", "Buis Ø 40."),
         ("Diametro 40, spessore 1,5 AISI 304 e 2 S235.", "Un mandrino ciascuno."),
     )
 ]
