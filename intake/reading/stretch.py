@@ -46,6 +46,7 @@ from .naming.wall_ahead import hear_walls_ahead
 from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
+from .naming.walls_with_materials import hear_walls_with_materials
 from .naming.wide_bores import set_wide_bores_aside
 from .picking.own_labels import with_items_named
 from .picking.places_there import set_places_aside
@@ -204,6 +205,7 @@ def _read(
     join_pipes(layout)
     hear_walls_named(layout)
     hear_mandrels_for(layout)
+    hear_walls_with_materials(layout)
     hear_tubes_listed(layout)
     hear_wall_for_all(layout)
     assign_leftovers(layout)

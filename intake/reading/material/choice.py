@@ -12,8 +12,11 @@ from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
 from ..text.patterns import any_of, whole_words
+from .beside import beside_sizes
 from .by_size import materials_by_size, tells_two_apart
+from .left_open import is_left_open
 from .materials import STEELS, MaterialMention
+from .places_said import place_before
 
 _MACHINE = whole_words(
     "machine | bender | press | maschine | biegemaschine | cintreuse | curvadora | dobladora",
@@ -46,7 +49,7 @@ def choose_materials(
     by_size = materials_by_size(layout, groups, mentions)
     apart = not by_size and tells_two_apart(layout, groups, mentions)
     if len(groups) == 1 or len({mention.family for mention in mentions}) == 1:
-        places = _Places([], {})  # nothing to tell apart
+        places = _Places([], {}, {})  # nothing to tell apart
     else:
         places = _places_of(layout, groups, mentions)
     return [
@@ -64,6 +67,8 @@ class _Places:
     items: dict[int, list[int]]
     """The items of the list that each material is given to by number, by the material's place: as
     indexes of sizes, -1 for an item that the list doesn't have."""
+    beside: dict[int, list[MaterialMention]]
+    """The materials that stand right behind or right ahead of sizes of one sentence."""
 
 
 def _places_of(layout: Layout, groups: list[Group], mentions: list[MaterialMention]) -> _Places:
@@ -74,11 +79,12 @@ def _places_of(layout: Layout, groups: list[Group], mentions: list[MaterialMenti
             -1 if item > len(groups) else order[item - 1]
             for item in items_before(layout.text, mention.start)
             or items_after(layout.text, mention.end)
+            or place_before(layout.text, mention.start)
             if item
         ]
         for mention in mentions
     }
-    return _Places(starts, items)
+    return _Places(starts, items, beside_sizes(layout, groups, mentions))
 
 
 def sole_material(layout: Layout) -> MaterialChoice:
@@ -150,6 +156,8 @@ def _choose(
     if not mentions:
         return MaterialChoice()
     mentions = _after_change(layout, mentions)
+    if len(groups) > 1 and is_left_open(layout, groups, number, mentions):
+        return MaterialChoice()
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
@@ -161,6 +169,8 @@ def _choose(
     by_item = _by_item(number, mentions, places)
     if by_item is not None:
         return _of([by_item])
+    if number in places.beside:
+        return _of(_one_family(places.beside[number]))
     return _of(_nearest(layout, groups, number, mentions, places.starts))
 
 
@@ -227,9 +237,14 @@ def _nearest(
     first, last = _sentence_around(layout, groups[number], starts[number])
     own = [m for m in own if first <= m.start < last] or own
     if own:
-        return [m for m in own if m.family == own[0].family or m.alternative]
+        return _one_family(own)
     before = [m for m in mentions if m.start < starts[number]]
     return [before[-1]] if before else [mentions[0]]
+
+
+def _one_family(own: list[MaterialMention]) -> list[MaterialMention | None]:
+    """Of the materials of one size, the first with those that are another choice."""
+    return [m for m in own if m.family == own[0].family or m.alternative]
 
 
 def _sentence_around(layout: Layout, group: Group, place: int) -> tuple[int, int]:

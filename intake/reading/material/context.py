@@ -71,7 +71,9 @@ _AFTER_WALL = late_pattern(
     r"|(?<![\d.,])[.,]\d{2,4}[\"']?(?:\s(?:wall|wt))?[ \t]{2,12}$"
     r"|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twenty|thirty|forty|fifty|sixty|seventy"
     r"|eighty|ninety)\s(?:thick\s)?(?:wall|wt)\s$"
-    r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s[ \t]{0,12}$",
+    r"|[xX]\s?\d{0,2}[.,]\d{1,4}[\"']?\s?(?:(?:mm|in|wall|w|wt)\.?)?,?\s[ \t]{0,12}$"
+    # '1.5 x .058 x 4130': no radius stands there
+    r"|[xX*]\s?0?\.\d{2,4}[\"']?\s?[xX*]\s?$",
     re.I,
 )
 # All seamless 1010; 3/4 x .065 welded 1010.

@@ -223,7 +223,7 @@ def _astm(text: str, position: int, first: str) -> Grade | None:
     small = is_known_alone("astm", number) and _BEHIND_A_SIZE.search(
         text, max(0, position - 16), position
     )
-    if small and _IS_LENGTH.match(text, match.end()):
+    if small and not alone and _IS_LENGTH.match(text, match.end()):
         return None  # "the 45 on a 110 and the 51 mm a 179 radius"
     if family is None or not (alone or small or match["astm"] or match["s"]):
         return None

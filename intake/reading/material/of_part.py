@@ -12,7 +12,7 @@ import re
 
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
-from .of_tool import words_behind
+from .of_tool import is_bent_on_tool, words_behind
 from .parts import TUBE
 
 _BEFORE, _AFTER = 64, 48
@@ -20,6 +20,7 @@ _BEFORE, _AFTER = 64, 48
 _PART = any_of(
     r"flanges? | collectors? | brackets? | blocks? | bungs? | gussets? | tabs? | hubs? | adapt[eo]rs?",
     "couplers? | couplings? | reducers? | sleeves? | ferrules? | end ?caps? | caps? | clamps? | feet",
+    "fins? | ailettes? | alett[ea] | aletas? | lamellen? | kühlrippen | lamel | koelribben",
     "vbands? | v-bands? | housings? | shackles? | clevis(?:es)? | tanks? | vessels? | hulls?",
     "flansche?n? | anschweißflansch\\w* | stutzen | schellen? | halter(?:ung(?:en)?)? | laschen?",
     "muffen? | kopfplatten? | brides? | collecteurs? | pattes? | colliers? | bridas? | abrazaderas?",
@@ -109,7 +110,9 @@ def is_of_part(text: str, start: int, end: int) -> bool:
         return True
     if _TUBE_AFTER.match(after):
         return False
-    if _PART_AFTER.match(after) or _WELDED_TO.search(before) or _PART_IS.search(before):
+    if _PART_AFTER.match(after) or _WELDED_TO.search(before):
+        return True
+    if _PART_IS.search(before) and not is_bent_on_tool(before):
         return True
     return bool(_GOES_TO.search(before) and _OBJECT_AFTER.match(after))
 

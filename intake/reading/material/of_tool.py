@@ -13,7 +13,8 @@ _BEFORE, _AFTER = 48, 40
 
 _MANDREL = r"(?:mandrels?|mandrin|mandril|mandrino|doorns?|dorne?|biegedorne?|dornen)"
 _OTHER_TOOL = (
-    r"(?:(?:bend\s|clamp\s|wiper\s)?dies?|wipers?|balls?|kugeln?|formers?|tooling|tools?|rods?|"
+    # "Aluminium. Die Wand ist ..." is German
+    r"(?:(?:bend\s|clamp\s|wiper\s)?dies?(?!\s(?:wand|rohr|radi|dorn|bieg|stück|maße|teile|bögen))|wipers?|balls?|kugeln?|formers?|tooling|tools?|rods?|"
     r"shanks?|plugs?|nose|links?|inserts?|bushings?|bearings?)"
 )
 _OTHER_THING = (
@@ -68,6 +69,16 @@ _LABELLED = late_pattern(
     re.I,
 )
 """'Material: brass', and on the next line 'Mandrels needed: 4': the brass is no mandrel's."""
+_BENT_ON = late_pattern(
+    r"\b(?:on|over|round|around|auf|um|sur|autour de|sobre|en|su|op|om)\s"
+    r"(?:the|that|this|our|my|a|one|de[mnr]|demselben|denselben|dasselbe|dieselbe|la|le|l[ao]s?|el"
+    r"|il|lo|het|de|dezelfde|un[ae]?|een|ein(?:e[mnr]?)?)\s(?:[^\W\d_]{2,12}\s){0,2}"
+    r"(?:dies?|formers?|tooling|tools?|werkzeug|matrize|biegeform|form|forme|matrice|outil|matriz"
+    r"|stampo|matrijs|gereedschap)\s(?:is|are|ist|sind|est|sont|es|son|è|sono|zijn)\s"
+    r"(?:(?:in|of|aus|en|de|di|van)\s)?$",
+    re.I,
+)
+"""'The 2 x .083 on that same die is mild': the tube is."""
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
 _OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
@@ -91,9 +102,14 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     if steel and marks_the_tube(before, after):
         return True
     of_mandrels = family in _OF_MANDRELS and (
-        _MANDREL_AFTER.match(after) or _MADE_OF.search(before)
+        _MANDREL_AFTER.match(after) or (_MADE_OF.search(before) and not is_bent_on_tool(before))
     )
     return bool(of_mandrels or _THING_AFTER.match(after))
+
+
+def is_bent_on_tool(before: str) -> bool:
+    """Whether the tool named last before a material is only what its tube is bent on."""
+    return _BENT_ON.search(before) is not None
 
 
 def words_behind(text: str, start: int, end: int, many: int) -> str:

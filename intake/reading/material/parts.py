@@ -55,7 +55,9 @@ _BEFORE_TUBE = late_pattern(
 # 'Ti' also opens Italian sentences, and 'mild' may be the weather.
 _BEFORE_TUBE_OR_STOP = late_pattern(
     rf"[\s-]{{1,2}}(?:\w{{1,12}}[\s-])?{TUBE}(?![^\W_])"
-    r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)",
+    r"|[ ]?(?:$|[,;)/.?\n]|-?\d|(?:or|and|oder)\b)"
+    # "mild in 2 x .083"
+    r"|[ ](?:in|for|at|on)[ ](?:(?:an?|the|R)[ ])?\.?\d",
     re.I,
 )
 _AFTER_MATERIAL = late_pattern(
@@ -201,7 +203,9 @@ def _placed(text: str, start: int, end: int, word: MaterialWord) -> bool:
 
 
 _IRON = ("iron", "fer", "eisen")
-_IRON_ALONE = late_pattern(r"(?:,\s|\b(?:en|it'?s|is|of|in|aus|c'est du|ist|du)\s)$", re.I)
+_IRON_ALONE = late_pattern(
+    r"(?:,\s|\d\s?(?:mm|in|wall|thick)\.?\s|\b(?:en|it'?s|is|of|in|aus|c'est du|ist|du)\s)$", re.I
+)
 _IRON_ENDS = late_pattern(r"\s?(?:[,.;!?)\n]|\d|$)")
 _TUBE_NAMED = late_pattern(r"\b(?:tub(?:e|es|ing|o)|pipes?|rohre?)\b", re.I)
 _TALK_OF_TUBE = 80

@@ -130,20 +130,30 @@ def _complete(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
 
 def _small_first(first: Figure, second: Figure, a: Decimal, b: Decimal) -> None:
     """'.065 x 1.5' is wall first; '1.5 x 24' is OD and a cut length; '1.75 x 5.25' OD and CLR."""
+    spoken = second.number.style == "speech" and second.unit is None
+    if spoken and _is_said_in_inches(first) and _is_thousandths(first, second):
+        set_role(first, "od")
+        set_role(second, "wall")  # "inch and a half by ninety-five", "seven eighths by sixty-five"
+        return
     if _is_thin(first, a, b):
         set_role(first, "wall")
         set_role(second, "od")
         return
     set_role(first, "od")
-    spoken = second.number.style == "speech" and second.unit is None
-    if spoken and first.unit == "in" and _is_thousandths(first, second):
-        set_role(second, "wall")  # "inch and a half by ninety-five"
     if second.role is None:
         if b / a <= 8 and second.unit == first.unit and second.number.style != "integer":
             set_role(second, "radius")
             second.notes.append(RADIUS_OR_LENGTH)
         else:
             set_role(second, "noise")
+
+
+def _is_said_in_inches(figure: Figure) -> bool:
+    """'Inch and a half'; parts spelled out, 'seven eighths', are parts of an inch too."""
+    parted = figure.number.value != figure.number.value.to_integral_value()
+    return figure.unit == "in" or (
+        figure.unit is None and figure.number.style == "words" and parted
+    )
 
 
 def _is_thousandths(first: Figure, second: Figure) -> bool:

@@ -47,6 +47,9 @@ def assign_by_cue(layout: Layout) -> None:
     used: set[int] = set()
     for figure in layout.figures:
         if figure.role is not None and figure.role != "noise":
+            own = cue_right(layout, figure)
+            if own is not None and own.cue.role == figure.role and own.distance == 0:
+                used.add(own.token)  # '1.5 OD on 4.5 CLR': no name of the 4.5
             continue
         signs = layout.tokens[figure.token].cues
         if not signs and _is_multiple_in_figures(layout, figure):

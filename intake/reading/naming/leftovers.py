@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from decimal import Decimal
 
+from ....rules.standards import bwg_of
 from ...late_pattern import late_pattern
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
@@ -26,6 +27,12 @@ _SHEET = late_pattern(
     r"\s?,?\s?(?:(?:en|in|aus|van|de|di|con|avec)\s)?(?:chapa|lamiera|lámina|tôle|blech|plaat"
     r"|plaatdikte|blechstärke|gauge metal)\s(?:de\s|da\s|di\s|von\s|van\s)?"
 )
+_TUBE_BEFORE = late_pattern(
+    r"\b(?:(?:tubo|tube|tuyau|rohr|buis|pipe|tubing)\s(?:è|is|est|es|ist|mide|fait|hat|misura)"
+    r"(?:\s(?:da|de|di|van|von))?|außen|aussen|extérieur|exterior|esterno|buiten|outside)\s$"
+)
+_THICK_BEHIND = late_pattern(r"\s?(?:mm\s?)?(?:stark|dick|thick|dik|spess[oa]|épaisse?|gruesa?)\b")
+_LEAD = 24
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
 _SHORTEST_LIST = 2
@@ -68,11 +75,53 @@ def _take(
     layout: Layout, figures: list[Figure], role: Role, fits: Callable[[Figure], bool]
 ) -> None:
     """Give the role to the one open figure that fits."""
-    found = [f for f in figures if f.role is None and f.is_measured and f.unit != "D" and fits(f)]
+    bare = [f for f in figures if f.role is None and f.unit != "D" and fits(f)]
+    found = [f for f in bare if f.is_measured] or [f for f in bare if _has_wall_behind(layout, f)]
     if len(found) == 1 and not layout.tokens[found[0].token].cues:
         found[0].give(role, "place")
-        if not (role == "wall" and _is_sheet_of_tube(layout, found[0])):
+        if not _is_plainly(layout, found[0]):
             found[0].notes.append(_TAKEN.format(_NAMES[role]))
+
+
+def _is_plainly(layout: Layout, figure: Figure) -> bool:
+    """Whether the reply need not ask: a gauge's wall written in inches, '.095', or called thick;
+    an OD told of the tube, 'il tubo è da 42,4', or of what is outside, or in eighths and all that
+    its sentence says, 'Inch and a half.'."""
+    inches = figure.unit in (None, "in")
+    if figure.role == "wall":
+        stock = is_thin(figure) and inches and bwg_of(figure.number.value * _INCH) is not None
+        thick = _THICK_BEHIND.match(layout.words(figure.end, figure.end + _LEAD)) is not None
+        return stock or thick or _is_sheet_of_tube(layout, figure)
+    if figure.role != "od":
+        return False
+    if _has_wall_behind(layout, figure) or is_said_of_tube(layout, figure):
+        return True
+    first, last = layout.spans[figure.sentence]
+    alone = not any(
+        token.kind in ("word", "cue", "number", "material")
+        for at, token in enumerate(layout.tokens[first : last + 1], first)
+        if at != figure.token
+    )
+    return figure.unit == "in" and alone and not figure.number.value * 8 % 1
+
+
+def _has_wall_behind(layout: Layout, figure: Figure) -> bool:
+    """'28 ép. 2': nothing but the word for a wall stands between a figure and its wall."""
+    wall = layout.after_in_sentence(figure)
+    if wall is None or wall.role != "wall" or wall.number.value * 3 > figure.number.value:
+        return False
+    between = [t for t in layout.between(figure, wall) if t.kind != "gap"]
+    return (
+        len(between) <= 2
+        and all(t.text == "." or any(cue.role == "wall" for cue in t.cues) for t in between)
+        and any(t.cues for t in between)
+    )
+
+
+def is_said_of_tube(layout: Layout, figure: Figure) -> bool:
+    """'Il tubo è da 42,4 mm', 'außen 40 mm'"""
+    ahead = layout.words(max(0, figure.start - _LEAD), figure.start)
+    return _TUBE_BEFORE.search(ahead) is not None
 
 
 def _is_sheet_of_tube(layout: Layout, wall: Figure) -> bool:

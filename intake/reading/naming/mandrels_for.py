@@ -1,4 +1,5 @@
-"""ODs that are said of the mandrels and not of the tubes: 'mandriles de 20, de 25 y de 30'."""
+"""ODs that are said of the mandrels and not of the tubes: 'mandriles de 20, de 25 y de 30', 'do you
+have 2-1/4" mandrels?'."""
 
 from __future__ import annotations
 
@@ -11,6 +12,9 @@ _MANDRELS_OF = late_pattern(
     r"\b(?:mandrels?|(?:biege|rohr)?dorne?s?|mandrins?|mandrin[io]|mandril(?:es)?|(?:buig)?doorn(?:en)?)"
     r"\s(?:de|da|di|du|von|van|für|for|pour|para|per|voor)\s"
     r"(?:(?:tubes?|tubos?|tubi|rohre?|buis|buizen)\s(?:de|da|von|van)?\s?)?$"
+)
+_MANDREL_BEHIND = late_pattern(
+    r"^[\s\"'-]{0,2}(?:(?:ball|plug|bending|hard)\s)?(?:mandrels?|(?:biege)?dorne?|doorn(?:en)?)\b"
 )
 _LEAD = 40
 _TUBE_ROLES: frozenset[Role] = frozenset({"od", "id", "side", "dash", *NOMINAL_ROLES})
@@ -37,8 +41,12 @@ def hear_mandrels_for(layout: Layout) -> None:
 
 
 def _is_of_mandrels(layout: Layout, figure: Figure) -> bool:
+    if not _may_be(figure):
+        return False
     ahead = layout.words(max(0, figure.start - _LEAD), figure.start)
-    return _may_be(figure) and _MANDRELS_OF.search(ahead) is not None
+    behind = layout.words(figure.end, figure.end + _LEAD)
+    called = figure.unit is not None and _MANDREL_BEHIND.match(behind) is not None
+    return called or _MANDRELS_OF.search(ahead) is not None
 
 
 def _may_be(figure: Figure) -> bool:

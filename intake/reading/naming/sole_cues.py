@@ -10,6 +10,7 @@ from ..text.cues import Cue
 from ..text.figures import LISTED, Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
 from .cue_roles import fits
+from .leftovers import is_said_of_tube
 from .place_tests import is_diameter, is_thin
 
 _NOT_ALONE = frozenset({"od", "id", "label"})
@@ -36,7 +37,7 @@ def assign_by_sole_cue(layout: Layout) -> bool:
         if role is None and _are_tubes(layout, sentence, figures, open_figures):
             for figure in open_figures:
                 figure.give("od", "place")
-            if len(open_figures) == 1:
+            if len(open_figures) == 1 and not is_said_of_tube(layout, open_figures[0]):
                 open_figures[0].notes.append("taken for the OD, though no word says what it is")
             given = True
             continue

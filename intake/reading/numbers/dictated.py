@@ -21,7 +21,7 @@ _NAMED = late_pattern(
     + any_of(
         "(?:biege|mitten|innen|außen)?radius | wand(?:stärke|dicke|ung)? | (?:außen)?durchmesser",
         "rayon(?: de cintrage)? | [ée]paisseur | paroi | diam[èe]tre | raggio(?: di curvatura)?",
-        "spessore | parete | diametro | radio(?: de curvatura)? | pared | espesor | diámetro",
+        "spesso(?:re)? | parete | diametro | radio(?: de curvatura)? | pared | espesor | diámetro",
         "straal | buigradius | buigstraal | wanddikte | diameter",
     )
     + _IS
@@ -30,8 +30,8 @@ _TUBE_BEFORE = late_pattern(r"(?:^|\W)(?:tube|tuyau|tubo|rohr|buis)(?:\s(?:de|da
 _MANDREL_BEFORE = late_pattern(
     r"(?:^|\W)(?:(?:biege)?dorn|mandrin|mandril|mandrino|doorn)\s(?:de|da|von|van|für|pour|para|per|voor)\s$"
 )
-_TIMES_BEFORE = late_pattern(r"[^\W_]\s(?:mal|per|por|bij|x|auf|sur)\s$")
-_TIMES_BEHIND = late_pattern(r"\s(?:mal|per|por|bij|x)\s(?P<next>[^\W\d_]+|\d)")
+_TIMES_BEFORE = late_pattern(r"[^\W_]\s(?:mal|par|per|por|bij|x|auf|sur)\s$")
+_TIMES_BEHIND = late_pattern(r"\s(?:mal|par|per|por|bij|x)\s(?P<next>[^\W\d_]+|\d)")
 _OF_A_TUBE = late_pattern(
     r"(?:(?:,|\s(?:und|oder|bzw\.?|en|of))\s\w+er)?\s(?:\w+\s)?(?:rohre?s?|edelstahl|stahl|alu|biegedorn|dorne?|radius|wand|buis|buizen|doorn)\b"
 )
@@ -45,7 +45,7 @@ _COUNTED = late_pattern(
 )
 _ALSO_ENGLISH = word_set("once due seize sept six cent sei dos tre den")
 _NO_ENGLISH = late_pattern(
-    r"\b(?:rayon|[ée]paisseur|paroi|raggio|spessore|parete|radio|pared|espesor|tubo|tuyau|diam[èe]tre"
+    r"\b(?:rayon|[ée]paisseur|paroi|raggio|spesso(?:re)?|parete|radio|pared|espesor|tubo|tuyau|diam[èe]tre"
     r"|diámetro|diametro|de|da|per|por)\b[^.;]{0,12}$"
 )
 """'The radius once the die shows up', 'the wall due to': no eleven and no two."""

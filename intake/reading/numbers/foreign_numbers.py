@@ -62,6 +62,16 @@ _TENS: dict[str, int] = {
     )
     for word in words.split()
 }
+_SMALL |= {
+    f"veinti{word}": 20 + value
+    for value, words in enumerate(
+        (
+            "", "uno ún un", "dós dos", "trés tres", "cuatro", "cinco", "séis seis", "siete",
+            "ocho", "nueve",
+        )
+    )
+    for word in words.split()
+}  # fmt: skip
 _HALVES: dict[str, Decimal] = {
     "anderthalb": Decimal("1.5"), "anderthalbe": Decimal("1.5"), "eineinhalb": Decimal("1.5"),
     "zweieinhalb": Decimal("2.5"), "dreieinhalb": Decimal("3.5"), "viereinhalb": Decimal("4.5"),
@@ -155,7 +165,9 @@ _WALL_WORD = any_of(
 )
 _WALL_BEFORE = late_pattern(
     r"\b(?:paroi|épaisseur|parete|spessore|pared|espesor|wand\w*)\s"
-    r"(?:de |di |von |van |est |è |ist )?$",
+    r"(?:de |di |von |van |est |è |ist )?$"
+    # "veintidós por uno y medio"
+    r"|[^\W_]\s(?:mal|par|por|per|bij|x)\s$",
     re.IGNORECASE,
 )
 _HALVED = late_pattern(

@@ -28,6 +28,7 @@ _PREFIXES: tuple[tuple[str, Role, str], ...] = (
     ("od", "od", any_of(
         r"\b(?:da|od|de)(?:\s?[=:]\s?|\s?(?=\d\d\s?x)|(?=[\d.]))",
         r"\b(?-i:D[Aa])\s(?=\d)",  # not the Italian "barre da 6 m",
+        r"\b(?-i:De)\s(?=\d{2,3}(?:[.,]\d)?(?:\smm)?\s?(?:[,;.]\s|\n|$))",  # "De 42,4, sp. 2"
         r"\bd\s?[=:]\s?(?=[\d.]) | \bd(?=\d\d|\d[.,]\d|\d\s?[x×]) | Ø\s?[=:]?\s?(?=[\d.,])",
     )),
     ("id", "id", any_of(r"\b(?:di|id)(?:\s?[=:]\s?|(?=[\d.])) | Øi\s?[=:]?\s?(?=\d)")),

@@ -130,6 +130,7 @@ _NOT_INCH = word_set(
     "rev rev. revision version issue index response reply answer",
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",
+    "doorsnee doorsnede",
     "dieser gleicher selber deze dezelfde volgorde ordine quest questo quello axis mitte rohrmitte",
     "achse rohrachse mittellinie hartlijn hart mezzo",
     "buis buizen pijp pijpen rohr rohre rohren rundrohr tubo tubi edelstahl stahl rvs staal",

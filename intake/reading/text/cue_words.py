@@ -38,6 +38,7 @@ SIZE_CUES: CueWords = (
         diám ext | diám exterior | diam ext | durchm außen | durchm aussen | außendurchm |
         aussendurchm | diam buiten | diam uitw | diam est |
         külső átmérő | dış çap | dış çapı | ulkohalkaisija | halkaisija | diametru exterior |
+        d ext | d est | d außen | d aussen | d buiten |
         diametru | наружный диаметр | диаметр | fi | 外径 | パイプ径 | 管外径
     """),
     ("od", "both", "outside | outer"),
@@ -79,7 +80,9 @@ SIZE_CUES: CueWords = (
         épaisseur paroi | épaisseur de paroi | epaisseur de paroi | épais | epais | espesor |
         espes | espesor de pared | pared | esp | grosor | grueso | spessore | spess | sp |
         spessore parete | parete | wd | spessore di parete | wanddikte | wanddik | dikte |
-        muurdikte | wandd |
+        muurdikte | wandd | wandstärken | wandstaerken | wanddicken | wände | épaisseurs |
+        epaisseurs | parois | espesores | paredes | grosores | gruesa | spessori | pareti |
+        spesso | spessa | wanddiktes | wanddikten | wanden | wandje | wandjes |
         väggtjocklek | godstjocklek | gods | godstykkelse | vægtykkelse | veggtykkelse |
         grubość ścianki | grubosc scianki | ścianka | scianka | grubość | espessura | parede |
         tloušťka stěny | stěna | falvastagság | et kalınlığı | seinämä | seinämänvahvuus |

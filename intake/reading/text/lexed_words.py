@@ -28,6 +28,9 @@ _COUNTED = (
 _TIMES = late_pattern(
     rf"x(?![a-z])(?!{_COUNTED})|"
     r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|p[eao]r\b(?=\s?[\d.])"
+    r"|bij\b(?=\s?\d(?:[.,]\d+)?(?!\d))"
+    r"|(?:par|por|per|bij)\b(?=\s(?:anderhal|(?:un|uno|deux|dos|due|trois|tres|tre|twee|drie)\b"
+    r"(?:\s(?:et|y|e|ed|en)\s|\svirg|\scoma\s|\skomma\s|,|\.|$)))"
     # "tube 25 sur 60 et 75 de rayon" sets it on two radii
     r"|sur\b(?=\s?[\d.])(?!\s?\d{2,4}(?:\s?mm)?(?:\s?(?:,|et|ou|/)\s?\d{2,4}(?:\s?mm)?){0,4}"
     r"\s(?:de |en )?rayons?\b)",

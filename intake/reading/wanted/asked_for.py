@@ -16,6 +16,7 @@ from ..sizes.sharing import BOTH
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import whole_words
 from .asked_words import SAME_TOOL
+from .each_words import EACH_WALL
 from .of_no_size import without_others
 from .one_and_one import is_one_and_other
 from .one_asked import ONE_OF_THESE, of_one
@@ -227,6 +228,8 @@ def _is_tied(layout: Layout, before: Group, group: Group) -> bool:
         return True
     if slot_of(figure) == "clr" and _RADII.search(layout.text.casefold()):
         return True
+    if slot_of(figure) == "wall" and EACH_WALL.search(layout.text.casefold()):
+        return not before.doubtful
     return _ASKS.search(words_around(layout, [figure])[0]) is not None
 
 
