@@ -34,6 +34,7 @@ _NEAR, _SENTENCE, _LINE = 8, 14, 14
 _BETWEEN = 6
 """So near the next figure stands, if at all."""
 LINE, BLANK = "/", "//"
+_ENDS, _BULLETS = frozenset(".!?;"), frozenset("-*•")
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +59,7 @@ class Figures:
         self.at = [n for n, piece in enumerate(self._pieces) if piece.kind == "figure"]
         """Where among the pieces the figures are."""
         self._lines = list(self._cut_lines())
+        self._sentences: list[int] = []
         self._line_of: dict[int, int] = {}
         for number, (first, last) in enumerate(self._lines):
             self._line_of.update(dict.fromkeys(range(first, last), number))
@@ -75,6 +77,12 @@ class Figures:
     def line_of(self, at: int) -> int:
         """The number of its line."""
         return self._line_of[at]
+
+    def sentence_of(self, at: int) -> int:
+        """The number of its sentence; a line that begins anew begins one, too."""
+        if not self._sentences:
+            self._sentences = list(self._cut_sentences())
+        return self._sentences[at]
 
     def words_beside(self, at: int) -> int:
         """How many words its line has; of one letter or two counts none."""
@@ -147,6 +155,17 @@ class Figures:
         first, last = self._lines[number]
         kinds = {"figure": "#", "word": "w"}
         return " ".join(kinds.get(p.kind, p.said) for p in self._pieces[first:last][:_LINE])
+
+    def _cut_sentences(self) -> Iterator[int]:
+        number, last = 0, None
+        for piece in self._pieces:
+            begins = piece.kind == "figure" or piece.written[:1].isupper() or piece.said in _BULLETS
+            if last is not None and (
+                last.said in _ENDS or last.said == BLANK or (last.said == LINE and begins)
+            ):
+                number += 1
+            yield number
+            last = piece
 
     def _cut_lines(self) -> Iterator[tuple[int, int]]:
         first = 0

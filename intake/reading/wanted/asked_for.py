@@ -34,7 +34,7 @@ from .told_plainly import PLAINLY_TOLD, plainly_told
 from .told_words import PERSON
 from .words_on_size import Said
 
-_BESIDE = "it may only be mentioned beside the size that is asked for"
+BESIDE = "it may only be mentioned beside the size that is asked for"
 _EITHER = "one of two sizes is meant: which?"
 _UNNAMED = frozenset({"place", "chain"})
 _ASKS = whole_words(
@@ -119,7 +119,7 @@ def _note_of_others(groups: Sequence[Group], said: Sequence[Said]) -> None:
     """Note on each size asked for what it may have of one that is only told of."""
     for group, part in zip(groups, said, strict=True):
         if not part.told:
-            group.notes += [(slot, _BESIDE) for slot in borrowed(group, part, said)]
+            group.notes += [(slot, BESIDE) for slot in borrowed(group, part, said)]
             group.others_words = words_of_others(part, said)
 
 
@@ -138,7 +138,7 @@ def _doubt_lent(layout: Layout, groups: Sequence[Group]) -> None:
             lends = any(figure in other.slots.get(slot, ()) for other in told)
             apart = figure is not None and all(f.sentence != figure.sentence for f in own)
             if lends and apart:
-                group.notes.append((slot, _BESIDE))
+                group.notes.append((slot, BESIDE))
 
 
 def _doubt_further(layout: Layout, groups: list[Group]) -> None:
@@ -149,7 +149,7 @@ def _doubt_further(layout: Layout, groups: list[Group]) -> None:
         beside = (before, group) if before is not None else (group, *groups[1:2])
         listed = len(beside) > 1 and _is_next_line(layout, *beside[:2])
         if not tied or (not listed and _is_straggler(layout, groups, group)):
-            _doubt(group, _BESIDE)
+            _doubt(group, BESIDE)
         if before is not None:
             _doubt_choice(layout, before, group)
 

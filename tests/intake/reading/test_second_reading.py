@@ -163,3 +163,40 @@ def test_the_way_a_size_is_spoken_of_tells_a_request_from_talk(text: str, kind: 
 )
 def test_few_words_raise_no_doubt(text: str) -> None:
     assert [doubt for request in read_text(text) for doubt in request.doubts] == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "We run 1.5 x .083 on a 4.5 CLR here, with no trouble. Could you make one mandrel for"
+        " 1.75 x .083, 5.25 CLR?",
+        "The frames used to be 22.2 x 1.6 on R 50. Ours is to be 22.2 x 2 on R 60, so one mandrel"
+        " for that please.",
+        "What is in the drawer: 3/4 x .065 on 2-1/4.\nWhat I'm asking for: 7/8 x .065 on 2-5/8.",
+        "Le 30 x 2 au rayon 60 est fait chez un confrère. Merci de chiffrer un mandrin pour"
+        " 40 x 2, rayon 80.",
+        "Die Handläufe aus 42,4 x 2, R 85 gehen gut. Jetzt suchen wir einen Dorn für 48,3 x 2,"
+        " Mittenradius 95.",
+    ],
+)
+def test_a_size_far_less_asked_for_than_another_is_in_doubt_or_left_out(text: str) -> None:
+    *others, meant = read_text(text)
+    assert not [doubt for doubt in meant.doubts if doubt.about == "size"]
+    assert all(other.doubt_on("od") for other in others)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "One mandrel for 1.5 x .065 on 4.5 please. And one mandrel for 2 x .065 on 6.",
+        "I need a mandrel for 1.5 x .065, 4.5 CLR. I also need one for 2 x .065, 6 CLR.",
+        "Two mandrels wanted. First: 38 x 1.5, R 76. Second: 42.4 x 2, R 85.",
+        "The hoop is 1.75 x .095 on a 6. The braces are 1.5 x .065 on a 4.5. One mandrel each.",
+        "Je cherche un mandrin pour 38 x 1,5, rayon 76. Il m'en faut un aussi pour 42,4 x 2,"
+        " rayon 85.",
+        "Wir bauen Geländer aus 42,4 x 2, R 85. Die Füllstäbe sind 26,9 x 2, R 60. Bitte je ein"
+        " Dorn.",
+    ],
+)
+def test_of_sizes_that_are_all_asked_for_none_is_in_doubt(text: str) -> None:
+    assert [doubt for request in read_text(text) for doubt in request.doubts] == []
