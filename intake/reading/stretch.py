@@ -12,6 +12,7 @@ from .aside.die_marks import set_die_marks_aside
 from .aside.die_stamps import part_stamps
 from .aside.drawing_defaults import set_defaults_aside
 from .aside.made_things import set_made_things_aside
+from .aside.other_radii import set_other_radii_aside
 from .aside.phrases_around import hear_phrases
 from .aside.stock_lengths import hear_stock_lengths
 from .aside.would_also_do import set_walls_asked_about_aside
@@ -42,7 +43,7 @@ from .naming.same_wall import hear_same_wall
 from .naming.sole_cues import assign_by_sole_cue
 from .naming.thick_tubes import hear_thick_tubes
 from .naming.tubes_listed import hear_tubes_listed
-from .naming.wall_ahead import hear_walls_ahead
+from .naming.wall_ahead import hear_walls_ahead, hear_walls_in
 from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
@@ -50,8 +51,10 @@ from .naming.walls_with_materials import hear_walls_with_materials
 from .naming.wide_bores import set_wide_bores_aside
 from .picking.own_labels import with_items_named
 from .picking.places_there import set_places_aside
+from .radii.across_bend import settle_diameters
 from .radii.centres_again import join_centres, join_diameters
 from .radii.form_radius import doubt_forms
+from .radii.in_brackets import hear_bracketed_radii
 from .radii.multiple_again import set_products_aside
 from .radii.on_radius import hear_on_radius
 from .radii.other_side import set_other_sides_aside
@@ -170,6 +173,8 @@ def _read(
     hear_leaning(layout)
     hear_either_tube(layout)
     hear_phrases(layout)
+    hear_bracketed_radii(layout)
+    hear_walls_in(layout)
     hear_same_wall(layout)
     hear_also_another(layout)
     hear_same_but(layout)
@@ -211,10 +216,12 @@ def _read(
     assign_leftovers(layout)
     set_die_marks_aside(layout)
     set_defaults_aside(layout)
+    set_other_radii_aside(layout)
     set_other_sides_aside(layout)
     refine_radii(layout)
     set_products_aside(layout)
     set_wide_bores_aside(layout)
+    settle_diameters(layout)
     join_centres(layout)
     join_diameters(layout)
     join_radii(layout)

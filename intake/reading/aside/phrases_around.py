@@ -14,13 +14,14 @@ from ..naming.bores import RADIUS_WORD, hear_bores
 from ..naming.called_behind import called_behind
 from ..radii.across_bend import across_bend, is_own_radius, signed_diameter
 from ..radii.across_words import CALLED_RADIUS
+from ..radii.from_pivot import from_pivot
 from ..radii.inside_of_die import inside_of_die
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import any_of, whole_words
 from ..text.roles import RADIUS_ROLES, Role
 from ..text.tokens import Token
 from .finishes import without_finishes
-from .legs_apart import APART_BEFORE, ON_CENTRE, RETURNS, is_apart, is_of_legs
+from .legs_apart import APART_BEFORE, LEGS_AHEAD, ON_CENTRE, RETURNS, is_apart, is_of_legs
 from .other_things import hear_other_things
 from .phrases_beside import TEMPERS, UNIT, is_named_machine, stands_beside
 
@@ -126,6 +127,11 @@ _RADIUS_GIVEN = (
 
 def hear_phrases(layout: Layout) -> None:
     """Give figures the role that a phrase around them names."""
+    for figure in layout.figures:
+        free = figure.role is None and not figure.negated and figure.link != "times"
+        measured = from_pivot(*_around(layout, figure)) if free else None
+        if measured is not None:
+            figure.give(measured, "cue")
     hear_other_things(layout)
     hear_bores(layout)
     for figure in reversed(layout.figures):
@@ -225,7 +231,8 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         and is_of_legs(layout, figure)
     ):
         return "centres"
-    if ON_CENTRE.match(after) and (RETURNS.search(after) or RETURNS.search(before)):
+    legs = RETURNS.search(after) or RETURNS.search(before) or LEGS_AHEAD.search(before)
+    if ON_CENTRE.match(after) and legs:
         return "centres"
     outer = _OUTER_BEFORE.search(before)
     if outer and (

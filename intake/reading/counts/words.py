@@ -151,7 +151,7 @@ EACH = word_set(
 SOMEBODYS = word_set("the your our my his their those this that")
 LINKS = word_set("ball balls kugel kugeln bille billes bola bolas sfera sfere kogel kogels")
 """What a mandrel has several of: 'a three-ball mandrel'."""
-SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending kugel")
+SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending bend kugel")
 ONES = word_set("ones neue neuen nuevo nuevos nouveaux nuovo nuovi nieuwe")
 """'Need two new ones': the noun is not said again."""
 SOLE_PIECE = word_set(

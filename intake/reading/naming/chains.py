@@ -33,6 +33,8 @@ _LEAST_BEND, _LARGEST_BEND = Decimal("1.3"), Decimal(6)
 _SECOND_IS_RADIUS = whole_words(
     r"(?:second|2nd|last|other) (?:number|figure|one|dimension|value|digit) (?:\w+ ){0,2}(?:the )?"
     r"(?:\w+ ){0,3}(?:radius|clr)",
+    r"(?:tube|pipe|size|od|diameter)(?: size| od| dia(?:meter)?)? ?(?:then|and|by|over|x|/) ?"
+    r"(?:the )?(?:clr|cent(?:re|er)[ -]?line(?: rad(?:ius)?)?|cent(?:re|er) rad(?:ius)?)",
     r"zweite (?:zahl|maß|wert|ziffer) (?:\w+ ){0,4}(?:radius|biegeradius)",
     r"(?:deuxième|second) (?:chiffre|nombre) (?:\w+ ){0,4}rayon",
     r"segundo (?:número|dato|valor) (?:\w+ ){0,4}radio",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
 from ....rules.grades import family_of_designation
@@ -36,6 +37,14 @@ _THICKEST_MM = 25
 _THICKEST_IN = 13
 """More in a 'wall' would be a length; written as inch it may still be a slip for mm."""
 _THINNEST_OD_IN = Decimal("0.1")
+_LONG_UNITS = {
+    f"noise:{word}": unit
+    for unit, words in (("m", "m metre metres meter meters mtr"), ("ft", "ft foot feet '"))
+    for word in words.split()
+}
+_FOOT = 12
+_MOST_LONG = 4
+"""No radius bent over a mandrel is longer, in metres or in feet."""
 
 
 def assign_by_cue(layout: Layout) -> None:
@@ -57,8 +66,8 @@ def assign_by_cue(layout: Layout) -> None:
         elif signs and figure.role is None:
             _take(figure, signs[0], "sign")
             _inner_or_outer(layout, figure, used)
-        elif figure.unit == "noise:m" and figure.number.value < 4:
-            _metres(layout, figure, used)
+        elif (figure.unit or "").strip(".") in _LONG_UNITS and figure.number.value < _MOST_LONG:
+            _long_radius(layout, figure, used)
         else:
             _by_neighbours(layout, figure, used)
 
@@ -118,12 +127,37 @@ def _take(figure: Figure, cue: Cue, how: How) -> None:
     figure.give("times_d" if times else cue.role, how)
 
 
-def _metres(layout: Layout, figure: Figure, used: set[int]) -> None:
-    """'Radius 0.6 m': metres are lengths of stock, unless a radius is said to be so."""
-    left = cue_left(layout, figure, used)
-    if left is not None and left.cue.role in RADIUS_ROLES:
-        figure.give(left.cue.role, "cue")
-        figure.unit = "m"
+def _long_radius(layout: Layout, figure: Figure, used: set[int]) -> None:
+    """'Radius 0.6 m', 'one foot CLR', 'CLR 1\' 6"': so lengths of stock are told, unless a radius
+    is said to be."""
+    inches = _inches_behind(layout, figure)
+    last = inches or figure
+    beside = cue_left(layout, figure, used)
+    if beside is None or beside.cue.role not in RADIUS_ROLES:
+        beside = cue_right(layout, last)
+        if beside is None or beside.distance or _serves_next(layout, last, beside.token):
+            return  # "3 m, radius 57"
+    if beside.cue.role not in RADIUS_ROLES:
+        return
+    used.add(beside.token)
+    figure.give(beside.cue.role, "cue")
+    figure.unit = _LONG_UNITS[(figure.unit or "").strip(".")]
+    if inches is not None:
+        whole = figure.number.value * _FOOT + inches.number.value
+        figure.number = replace(figure.number, values=(whole,))
+        figure.unit, figure.end = "in", inches.end
+        inches.give("noise", "cue")
+
+
+def _inches_behind(layout: Layout, figure: Figure) -> Figure | None:
+    """The inches of '1 ft 6 in'."""
+    after = layout.after(figure)
+    if after is None or after.unit != "in" or after.number.value >= _FOOT:
+        return None
+    if _LONG_UNITS[(figure.unit or "").strip(".")] != "ft":
+        return None
+    joint = layout.text[figure.end : after.start].strip(" -,").casefold()
+    return after if joint in ("", "and") else None
 
 
 def _bent_diameter(layout: Layout, figure: Figure, cue: Cue) -> Cue:

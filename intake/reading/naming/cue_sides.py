@@ -24,7 +24,7 @@ class Found:
 
 _FARTHEST_LEFT = 5
 _FARTHEST_RIGHT = 2
-_LONGEST_BRACKET = 6
+_LONGEST_BRACKET = 9
 WRAPPED = 48
 """A line of more characters was broken by its length, not by its writer."""
 _OF_ORDER = word_set("same that this")
@@ -55,7 +55,11 @@ _GOES = word_set(
     "go goes going fit fits fitting slip slips slide slides mandrel plug used run runs works work",
     "sits sit",
 )
-_MAY_BE_OF_TUBE = frozenset(("wheel", "wheels", "rim", "engine", "axle", "axles", "target", "hub"))
+_COLD_ROLLED = "cr"
+"""The centre radius, too: 'CR 57'."""
+_MAY_BE_OF_TUBE = frozenset(
+    ("wheel", "wheels", "rim", "engine", "axle", "axles", "target", "hub", _COLD_ROLLED)
+)
 _WALLS_ACROSS = 6
 _MEASURED_TO = word_set("measured gemessen mesuré medido misurato gemeten taken")
 _OTHER_THINGS = frozenset((
@@ -97,6 +101,8 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
                 cue = _spoken_on(layout, at, passed)
                 if token.text in _MAY_BE_OF_TUBE and begins_tube(layout, figure):
                     return None
+                if token.text == _COLD_ROLLED and _is_of_steel(layout, figure):
+                    return None
                 return Found(at, cue, distance) if cue is not None else None
             distance += 1
         elif token.kind == "line":
@@ -112,6 +118,9 @@ def cue_left(layout: Layout, figure: Figure, used: set[int]) -> Found | None:
         elif token.text == ")" and (bracket := _bracket_before(layout, at)):
             distance += 1  # "radio de curvatura (a eje) de 67 mm"
             at = bracket
+        elif token.text == "," and distance <= 1 and (opened := _aside_before(layout, at)):
+            distance += 1  # "radius, taken to the middle of the tube, is 5 in"
+            at = opened
         elif token.text == "," and distance == 0 and _opens_clause(layout, at - 1):
             distance += 2  # "its true outside size, five eighths"
         elif token.kind in ("word", "punct") and (
@@ -133,7 +142,23 @@ def _bracket_before(layout: Layout, at: int) -> int:
         token = layout.tokens[back]
         if token.text == "(":
             return back
+        if token.kind == "cue" and "(" in layout.text[token.start : token.end]:
+            return back + 1  # "radius (to the outside of the tube)": the bracket is in the cue
         if token.number is not None or token.kind in ("line", "para", "material"):
+            break
+    return 0
+
+
+def _aside_before(layout: Layout, at: int) -> int:
+    """Where the comma stands before the words that the one at ``at`` ends, if they only tell where
+    a length is measured to; 0."""
+    if not any(cue.side == "after" for cue in layout.tokens[at - 1].cues):
+        return 0
+    for back in range(at - 2, max(0, at - _LONGEST_BRACKET), -1):
+        token = layout.tokens[back]
+        if token.text == ",":
+            return back
+        if token.text not in FILLER_LEFT and token.text not in _MEASURED_TO:
             break
     return 0
 
@@ -241,6 +266,20 @@ def begins_tube(layout: Layout, figure: Figure) -> bool:
     if after is not None and after.link == "times":
         return False
     return wall.is_gauge or wall.number.value * _WALLS_ACROSS <= figure.number.value
+
+
+def _is_of_steel(layout: Layout, figure: Figure) -> bool:
+    """'16 ga CR 1.5 OD': a word behind the figure says what it is, or another names the radius."""
+    before, right = layout.before(figure), cue_right(layout, figure)
+    if before is not None and before.is_gauge:
+        return True
+    if right is not None and right.distance == 0 and right.cue.role in LENGTH_ROLES:
+        return True
+    return any(
+        cue.role in RADIUS_ROLES and token.text != _COLD_ROLLED
+        for token in layout.tokens
+        for cue in token.cues
+    )
 
 
 def _opens_next_line(layout: Layout, at: int, distance: int) -> bool:

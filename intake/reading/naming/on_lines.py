@@ -30,6 +30,8 @@ _TUBE_BEHIND = late_pattern(
 _MOST_COUNTED = 10
 _LEAST, _MOST = Decimal("0.9"), Decimal(8)
 """How many ODs a radius is."""
+_ALIKE = Decimal("0.25")
+"""A figure listed before an OD that is less of it is a wall."""
 
 
 def hear_on_lines(layout: Layout) -> None:
@@ -42,11 +44,33 @@ def hear_on_lines(layout: Layout) -> None:
     if len(pairs) < 2 or len({pair[0].paragraph for pair in pairs}) > 1:
         pairs = _in_one_sentence(layout)
     for od, radius in pairs:
-        if od.role is None:
-            od.give("od", "list")
+        tubes = _listed(layout, od)
+        for tube in tubes:
+            if tube.role is None:
+                tube.give("od", "list")
         if radius.role is None and not _RADIUS_BEHIND.match(_behind(layout, radius)):
             radius.give("radius", "list")
-        od.link = "apart"
+        tubes[0].link = "apart"
+
+
+def _listed(layout: Layout, od: Figure) -> list[Figure]:
+    """The OD right before the radius, and those of a list that ends with it: '38 and 42 on 100'."""
+    found = [od]
+    while found[0].link == "list":
+        before = layout.before(found[0])
+        if before is None or before.role not in (None, "od") or before.is_gauge:
+            break
+        if before.unit not in (None, od.unit) or before.sentence != od.sentence:
+            break
+        ahead = layout.before(before)
+        if ahead is not None and _sets_on(layout, ahead, before):
+            break  # the radius of the pair before
+        if before.number.value < od.number.value * _ALIKE:
+            break
+        if len(found) == 1 and not _is_no_count([before]):
+            break  # "I need 2, 38 on R 100"
+        found.insert(0, before)
+    return found
 
 
 def _in_one_sentence(layout: Layout) -> list[list[Figure]]:
@@ -58,7 +82,7 @@ def _in_one_sentence(layout: Layout) -> list[list[Figure]]:
             continue
         if _TUBE_BEHIND.match(_behind(layout, radius)):
             continue  # "one on 1.5 tube": a count
-        if pairs and od.index != pairs[-1][1].index + 1:
+        if pairs and _listed(layout, od)[0].index != pairs[-1][1].index + 1:
             continue
         if _IN_A_LIST.search(layout.words(od.end, radius.start)):
             continue  # "60, 75 en 90 radius" is a Dutch list

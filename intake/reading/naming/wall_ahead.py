@@ -7,11 +7,45 @@ from ..text.patterns import word_set
 from .place_tests import is_diameter, is_thin
 
 _OF_WALL = word_set("wall walls thick gauge gage ga thickness x by")
+_IN_A_TUBE = word_set("wall tube tubing pipe stuff stainless steel")
 _BEHIND = word_set(
     "tube tubes tubing pipe od o.d. outside on at with bent to around in and & one or",
     ", ; . ( ) / - :",
 )
 """What may stand behind such an OD; a word of its own would say what else it is."""
+
+
+_THICKEST_MM = 6
+_LEAST_OF_WALL = 4
+
+
+def hear_walls_in(layout: Layout) -> None:
+    """'.083 4130 in 1.75, 6" CLR': a wall and its material in an OD."""
+    for wall, od in zip(layout.figures, layout.figures[1:], strict=False):
+        if _stands_in(layout, wall, od):
+            wall.give("wall", "chain")
+            od.give("od", "chain")
+            after = layout.after(od)
+            if after is not None and after.link == "list":
+                after.link = "apart"
+
+
+def _stands_in(layout: Layout, wall: Figure, od: Figure) -> bool:
+    if wall.role not in (None, "wall") or od.role is not None or wall.negated or od.negated:
+        return False
+    millimetres = wall.unit == "mm" and wall.number.value <= _THICKEST_MM
+    if not (is_thin(wall) or wall.is_gauge or millimetres):
+        return False
+    if not is_diameter(od) or is_thin(od) or layout.tokens[od.token].cues or od.row is not None:
+        return False
+    if not wall.is_gauge and od.number.value < wall.number.value * _LEAST_OF_WALL:
+        return False
+    words = [token for token in layout.between(wall, od) if token.kind != "gap"]
+    if not words or words[-1].text != "in" or layout.before(wall) is not None:
+        return False
+    rest = words[:-1]
+    named = any(token.kind == "material" for token in rest)
+    return named and all(t.kind == "material" or t.text in _IN_A_TUBE for t in rest)
 
 
 def hear_walls_ahead(layout: Layout) -> None:

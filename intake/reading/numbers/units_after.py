@@ -60,7 +60,7 @@ _UNITS: tuple[tuple[str, str], ...] = (
         r"(?<=\d)[dD](?=\s?=\s?\d) | [x*]\s?[dD](?=\s?=\s?\d)",
         f"{_TIMES_D}{_DIAMETER} | [dD]\\b(?!{_NO_MULTIPLE})",
         r"(?:(?<=\b\d)|(?<=\b\d[.,]\d))[dD]\b(?=\s?[:=]\s?\d)",  # "radius 3D: 145 mm"
-        r"diameters?\s(?=bend|radius|clr)",
+        r"diameters?\s(?=bend|radius|clr|cent(?:er|re))",
     )),
     ("noise", any_of(
         r"° | deg(?:rees?|s)?\b | grad\b | gr\b(?!\.?\s?\d) | % | percent\b | lbs?\b | \# | kg\b",

@@ -18,26 +18,33 @@ from .across_words import (
     A_U,
     APART,
     APART_BEFORE,
+    AT_CENTRE,
     BEND_DIAMETER,
     BENDS_IT,
     BENT_THING,
     BETWEEN_BENDS,
     CALLED_RADIUS,
     CENTRE,
+    CENTRE_DIAMETER_AFTER,
+    CENTRE_DIAMETER_BEFORE,
     DIAMETER_AFTER,
     DIAMETER_BEFORE,
     GAP,
     GROOVE_BOTTOM,
+    HAS_HOLES,
     INSIDE,
     LEG_CENTRES,
     LEGS,
     MIDDLE_TO_MIDDLE,
     MIDDLE_TO_MIDDLE_BEFORE,
     NAMED_RADIUS,
+    ON_CENTRE_LINE,
     OUTSIDE,
     OUTSIDE_PROPER,
     OWN_RADIUS_AFTER,
     OWN_RADIUS_BEFORE,
+    PITCH_CIRCLE_AFTER,
+    PITCH_CIRCLE_BEFORE,
     RADIUS_WORD,
     ROUND_A,
     ROUND_THING,
@@ -86,7 +93,8 @@ def across_bend(layout: Layout, figure: Figure, before: str, after: str) -> Role
     if BETWEEN_BENDS.search(before):
         return "noise"
     role = (
-        _between_middles(layout, figure, before, after)
+        _pitch_circle(layout, figure, before, after)
+        or _between_middles(layout, figure, before, after)
         or _between_legs(layout, figure, before, after)
         or (None if _is_of_tube(layout, following) else _diameter(before, after))
         or _around_thing(layout, figure, before, after)
@@ -101,11 +109,22 @@ def is_own_radius(before: str, after: str) -> bool:
     return bool(OWN_RADIUS_AFTER.match(after) or OWN_RADIUS_BEFORE.search(before))
 
 
+def _pitch_circle(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:
+    """'The die has a pitch circle diameter of 200': that of the tube's centre line."""
+    told = PITCH_CIRCLE_BEFORE.search(before) or PITCH_CIRCLE_AFTER.match(after)
+    if told is None:
+        return None
+    return "noise" if layout.says(figure.sentence, HAS_HOLES) else "centres"
+
+
 def _between_middles(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:
     """'120 mm from the middle of the tube on one side to the middle of the tube on the other'."""
     if CALLED_RADIUS.search(before):
         return None  # "de straal is 180 mm hart op hart van de buis"
-    spans = MIDDLE_TO_MIDDLE.match(after) or MIDDLE_TO_MIDDLE_BEFORE.search(before)
+    behind = MIDDLE_TO_MIDDLE.match(after)
+    if behind and behind["diameter"]:
+        return "bend_dia"
+    spans = behind or MIDDLE_TO_MIDDLE_BEFORE.search(before)
     return "centres" if spans and _speaks_of(layout, figure, ROUND_THING, LEGS) else None
 
 
@@ -180,6 +199,22 @@ def _width(layout: Layout, figure: Figure, before: str, after: str) -> Role | No
     if side == "outside_d" and not OUTSIDE_PROPER.search(f"{before} {after[:60]}"):
         figure.notes.append(OVERALL)
     return side or "bend_dia"
+
+
+def settle_diameters(layout: Layout) -> None:
+    """'The centreline follows a circle of 250', '12 in circle at the centre of the tube': words
+    that say to where the diameter is measured leave no doubt."""
+    for figure in layout.figures:
+        if figure.role != "bend_dia":
+            continue
+        begin = layout.sentence_start(figure.sentence)
+        end = begin + len(layout.sentence_text(figure.sentence))
+        before, after = layout.before(figure), layout.after(figure)
+        ahead = layout.words(max(begin, before.end if before else 0), figure.start)
+        behind = layout.words(figure.end, min(end, after.start if after else end))
+        named = CENTRE_DIAMETER_BEFORE.search(ahead) or CENTRE_DIAMETER_AFTER.match(behind)
+        if named or ON_CENTRE_LINE.search(ahead) or AT_CENTRE.search(behind):
+            figure.role = "centres"
 
 
 def signed_diameter(layout: Layout, figure: Figure, before: str, after: str) -> Role | None:

@@ -122,7 +122,7 @@ OUTSIDE = late_pattern(
     + r"\b"
 )
 _MIDDLE = (
-    r"(?:(?:the|der|le|la|el|il|de|het|du|d'|dem)\s?)?"
+    r"(?:(?:tube|pipe|tubing|groove|leg)\s)?(?:(?:the|der|le|la|el|il|de|het|du|d'|dem)\s?)?"
     r"(?:middle|cent(?:re|er)(?:\s?line)?|axis|mitte|rohrmitte|milieu|centre|centro|mezzo|asse|axe"
     r"|eje|hart|midden)"
 )
@@ -132,12 +132,32 @@ _MIDDLES = (
     rf"(?:(?:the|der|dem|le|la|el|il|het|de|l')\s?)?|\s?[-/]\s?){_MIDDLE}"
 )
 MIDDLE_TO_MIDDLE = late_pattern(
-    _UNIT + r"(?:across\W{1,2}|wide\W{1,2}|measured\s){0,2}"
+    _UNIT
+    + r"(?:(?P<diameter>(?:in )?dia(?:meter)?\.?,? )|across\W{1,2}|wide\W{1,2}|measured\s){0,3}"
     rf"(?:(?:from|between|von|de|du|da|dal|desde|van|at)\s)?{_MIDDLES}"
 )
 MIDDLE_TO_MIDDLE_BEFORE = late_pattern(
     rf"\b{_MIDDLES}\b(?:\s(?:of|the|legs?|arm|others?|next|second|tube|distance|is|are|measures|measured|ist|sind|est|es|è"
     r"|about|ca|gemessen|mesuré|misurato|medido|gemeten|should|be|van|de|du|del))*[\s:=.]*$"
+)
+_CENTRE_LINE = (
+    r"(?:cent(?:re|er)\s?line|(?:tube|pipe)\s(?:axis|cent(?:re|er))"
+    r"|(?:axis|middle|cent(?:re|er)) of the (?:tube|pipe)|rohrachse|rohrmitte|axe du tube"
+    r"|eje del tubo|asse del tubo|hart van de buis)"
+)
+ON_CENTRE_LINE = late_pattern(
+    rf"\b{_CENTRE_LINE}\b(?:\s(?:of|the|a|our|tube|pipe|bend|will|to))*\s(?:follows?|lies|sits|runs|makes"
+    r"|describes|forms|is|goes|liegt|verläuft|suit|décrit|sigue|segue|volgt|ligt)\b[^.;\d]{0,40}$"
+)
+_CENTRE_DIAMETER = (
+    r"(?:mean|cent(?:re|er)(?:\s?line)?|c/?l|ctr|mittlerer?) (?:coil |ring |bend |hoop )?"
+    r"(?:dia\b\.?|diameter|durchmesser)"
+)
+CENTRE_DIAMETER_BEFORE = late_pattern(rf"\b{_CENTRE_DIAMETER}(?: (?:of|is|to be))?[\s:=]*$")
+CENTRE_DIAMETER_AFTER = late_pattern(_UNIT + _CENTRE_DIAMETER)
+AT_CENTRE = late_pattern(
+    r"(?<!center )(?<!centre )\b(?:at|on|to|through|thru|along|an|auf|in)\s"
+    rf"(?:the\s|der\s)?{_CENTRE_LINE}\b"
 )
 _DIA = (
     r"(?:dia(?:meters?|m(?:et(?:er|re))?)?|\w*durchmessers?|diam[èe]tres?|di[áa]metros?|ø|o\.?d"
@@ -194,6 +214,14 @@ BEND_DIAMETER = late_pattern(
     r"|diamètre de (?:cintrage|courbure)|diametro di (?:curvatura|piega)"
     r"|diámetro de (?:curvatura|curva|doblado)|buigdiameter)\b\W{0,2}[^,.;:()\d]{0,24}[\s:=]*$"
 )
+_PITCH_CIRCLE = r"(?:pitch (?:circle )?dia(?:meter)?|p\.?c\.?d|pitch circle|teilkreis\w*)"
+PITCH_CIRCLE_BEFORE = late_pattern(
+    rf"\b{_PITCH_CIRCLE}\b\.?(?:\s(?:of|is|on|for|the|our|a|bend|bending|die|former|tool|roll(?:er)?"
+    r"|der|biege\w*|von|ist))*[\s:=]*$"
+)
+PITCH_CIRCLE_AFTER = late_pattern(_UNIT + rf"(?:on )?(?:a )?{_PITCH_CIRCLE}\b")
+HAS_HOLES = whole_words(r"holes? | bolts? | flanges? | studs? | screws? | bohrung\w* | flansch\w*")
+"""Their pitch circle is no bend."""
 GROOVE_BOTTOM = late_pattern(
     _UNIT + rf"(?:in\s)?{_DIA}\.?\s(?:measured\s|gemessen\s)?"
     r"(?:at|to|in|on|bis|auf|im|am|à|au|en)\s?"

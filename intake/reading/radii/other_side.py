@@ -12,11 +12,11 @@ from decimal import Decimal
 from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of, whole_words
-from ..text.roles import RADIUS_ROLES
+from ..text.roles import RADIUS_ROLES, Role
 
 _SIDES = {
     "in": any_of(
-        r"(?:to |on |at )?(?:the )?(?:inside|inner)(?: (?:radius|edge|face|of (?:the )?(?:bend"
+        r"(?:to |on |at )?(?:the )?(?:inside|inner|ins)(?: (?:radius|edge|face|of (?:the )?(?:bend"
         r"|curve|tube"
         r"|pipe)|the (?:bend|curve)|rad|wall|side))?",
         r"(?:am )?innen(?:radius|seite)? | an der innenseite",
@@ -85,7 +85,8 @@ _TO_CENTRE = late_pattern(
     r"cent(?:re|er)|\bclr\b|mitte|neutral|\b(?:axe|eje|asse)\b|hartlijn|middle"
 )
 _RECKONS = whole_words(
-    "so | gives | giving | makes | making | comes | works out | therefore | meaning | less | minus",
+    "so | which | gives | giving | ought to be | makes | making | comes | works out | therefore",
+    "meaning | less | minus",
     "half the (?:tube|od|diameter) | i make | also | ergibt | macht | donc | soit | o sea",
     "así que | quindi | dunque | dus",
 )
@@ -100,6 +101,7 @@ def set_other_sides_aside(layout: Layout) -> None:
     for figure in layout.figures:
         if figure.role not in _SAID_AS or not figure.is_measure:
             continue
+        _hear_reckoned(layout, figure)
         _drop_reckoned(layout, figure)
         for at in (figure.index + 1, figure.index + 2):
             other = layout.figures[at] if at < len(layout.figures) else None
@@ -128,29 +130,53 @@ def _side_of(layout: Layout, before: Figure, other: Figure) -> str | None:
     return None
 
 
+def _hear_reckoned(layout: Layout, figure: Figure) -> None:
+    """'The block has a 5" radius, the 1.25 tube lies against it, so the CLR is 5.625': a radius to
+    a side of the tube, as what it is said to come to tells."""
+    if figure.role != "radius" or figure.negated or figure.row is not None:
+        return
+    for other in layout.figures[figure.index + 1 : figure.index + 5]:
+        if other.start - figure.end > _FAR_RECKONED or other.role not in ("clr", "radius", None):
+            continue
+        between = layout.words(figure.end, other.start)
+        tube = _tube_of(layout, figure, other)
+        if any(
+            f.role == "od" and f is not tube for f in layout.figures[figure.index : other.index]
+        ):
+            return
+        named = other.role == "clr" or _TO_CENTRE.search(between) is not None
+        if not (named and _RECKONS.search(between)) or tube is None:
+            continue
+        side: Role = "inside_r" if other.number.value > figure.number.value else "outside_r"
+        if _is_reckoned(figure, other, tube, side):
+            figure.role = side
+            figure.notes = [note for note in figure.notes if "centreline" not in note]
+            return
+
+
 def _drop_reckoned(layout: Layout, figure: Figure) -> None:
     """'Outside radius 111, so take off half the tube and the CLR is 88.8': the same radius, and the
     figure that was measured is the better one."""
     if figure.role not in ("inside_r", "outside_r") or figure.negated:
         return
-    for other in layout.figures[figure.index + 1 : figure.index + 3]:
+    for other in layout.figures[figure.index + 1 : figure.index + 5]:
         between = layout.words(figure.end, other.start)
         named = _TO_CENTRE.search(between) is not None
         told = named or other.role == "clr" or _RECKONS.search(between) is not None
         if other.start - figure.end > _FAR_RECKONED or _ANOTHER.search(between):
             return
         if told and other.role in ("clr", "radius", None, "od" if named else None):
-            if _is_reckoned(figure, other, _tube_of(layout, figure, other)):
+            if _is_reckoned(figure, other, _tube_of(layout, figure, other), figure.role):
                 other.give("noise", "same")
             return
 
 
-def _is_reckoned(figure: Figure, other: Figure, tube: Figure | None) -> bool:
+def _is_reckoned(figure: Figure, other: Figure, tube: Figure | None, side: Role) -> bool:
     """Whether the other is what the side comes to on the centre line of the tube."""
     if tube is None or len({f.unit for f in (figure, other, tube) if f.unit in ("in", "mm")}) > 1:
         return False
     half = tube.number.value * _HALF
-    reckoned = figure.number.value + (half if figure.role == "inside_r" else -half)
+    reckoned = figure.number.value + (half if side == "inside_r" else -half)
     return abs(reckoned - other.number.value) <= tube.number.value * _ROUNDED
 
 

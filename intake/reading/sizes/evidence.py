@@ -14,7 +14,7 @@ LENGTH_OF: dict[Slot, Length] = {"od": "od", "id": "wall", "wall": "wall", "clr"
 """The length that a slot is evidence of: a bore tells the wall."""
 _UNIT = {
     "ga": "gauge, BWG", "bwg": "BWG", "swg": "SWG", "in": "inch", "mm": "mm", "cm": "cm",
-    "sch": "schedule", "D": "times OD",
+    "m": "m", "ft": "ft", "sch": "schedule", "D": "times OD",
 }  # fmt: skip
 _ROLE = {
     "id": "bore", "inside_r": "inside radius", "outside_r": "outside radius",

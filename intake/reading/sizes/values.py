@@ -13,7 +13,7 @@ from ..text.roles import NOMINAL_ROLES
 from .groups import Slot
 
 System = Literal["", "in", "mm"]
-_LENGTH_UNITS = ("in", "mm", "cm", "m")
+_LENGTH_UNITS = ("in", "mm", "cm", "m", "ft")
 
 
 @dataclass(frozen=True, slots=True)

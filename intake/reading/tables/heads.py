@@ -54,7 +54,11 @@ _LENGTHS = late_pattern(
 )
 _BEND_RATIO = late_pattern(
     r"(?:r|rm|rc|clr|c ?l ?r|radius|rad)\s?/\s?(?:o ?d|d|da|ø)|(?:r|clr) zu d|d of bend|bend ratio"
+    r"|(?:bend |d |r |clr |radius |bend radius )?(?:factor|multiple|multiplier)(?: of od| [x×] ?d)?"
+    r"|(?:biege|radius)?faktor|(?:n |r |r = |bend |clr |radius |bend radius )?[x×] ?(?:d|od|dia)"
+    r"|n ?(?:d|od)|radius in d|(?:no|number) of d"
 )
+_BRACKETS = str.maketrans("()[]", "    ")
 _WALL_RATIO = late_pattern(r"(?:o ?d|d|da|ø)\s?/\s?(?:t|s|e|w|wt)")
 
 
@@ -74,7 +78,8 @@ def asks_stock(head: str) -> bool:
 
 def is_ratio(head: str) -> bool:
     """Whether a head, in small letters without points, is radius by diameter: 'R/D', 'CLR/OD'."""
-    return _BEND_RATIO.fullmatch(head) is not None
+    words = " ".join(head.translate(_BRACKETS).split())  # "bend (x D)"
+    return _BEND_RATIO.fullmatch(words) is not None
 
 
 def measures_else(head: str) -> bool:

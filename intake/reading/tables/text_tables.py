@@ -38,7 +38,7 @@ _LONGEST_SECTION = 6
 _MOST_EMPTY = 3
 _LONGEST_LABEL = 3
 _RULE = late_pattern(r"(?=[^\n]*[-=_]{3})[-=_+|:* \t]{3,400}")
-_NAMES_SIZE = LENGTH_ROLES | {"nps", "dn", "schedule", "label"}
+_NAMES_SIZE = LENGTH_ROLES | {"nps", "dn", "schedule", "label", "times_d"}
 _OWNED_ROW = whole_words(
     "vorhanden | nichts anbieten | already have | we have | have this | have one | not required",
     "not needed | no quote | do not quote | don't quote | existing | on hand | déjà | ya tenemos",
@@ -105,8 +105,11 @@ class _Tables:
                 column.role = "" if column.role == "words" else column.role
         elif not {"words", "quantity"} <= roles:
             return 0
-        ods = [number for number, column in enumerate(columns) if column.role == "od"]
         cells = self._cells(at)
+        for number, column in enumerate(columns):
+            if column.role == "od" and self._holds_multiples(at + 1, number, len(columns)):
+                column.role = "times_d"  # "D" above "1.5D"
+        ods = [number for number, column in enumerate(columns) if column.role == "od"]
         for number in ods if len(ods) > 1 and len(cells) == len(columns) else []:
             if names_wall(self.layout, cells[number]):
                 columns[number].role = ""  # "OD/wall" beside an OD is their ratio
@@ -141,6 +144,13 @@ class _Tables:
         for owned in there if wanted else []:
             self._negate(owned)
         return used if number else 0
+
+    def _holds_multiples(self, line: int, number: int, columns: int) -> bool:
+        """Whether a line's cell under that column holds a multiple of the diameter."""
+        cells = self._cells(line)
+        held = cells[number].tokens if len(cells) == columns else ()
+        figures = [self.by_token[token] for token in held if token in self.by_token]
+        return bool(figures) and all(figure.unit == "D" for figure in figures)
 
     def _section(self, line: int) -> MaterialMention | None:
         """'304L:', '--- Alu ---', 'Material: St 37': the material of the rows below, alone on its

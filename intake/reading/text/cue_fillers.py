@@ -19,7 +19,7 @@ FILLER_LEFT = word_set(
     höchstens maximal minimal minstens au moins plus maximum menos almeno under over below above ? m
     rond ronde round redondo redonda tondo rotondo runde rundes rundem seamless welded soudé saldato
     soldado geschweißtes nahtloses
-    mittig comes out reads always hat tiene heeft har
+    mittig comes works out reads always hat tiene heeft har
     à stay stays remain remains unchanged keep kept bleibt bleiben bei unverändert unveränderte
     reste restent resta restano rimane rimangono blijft blijven sigue siguen siendo queda quedan
     mantiene mantienen sempre toujours siempre steeds noch weiterhin

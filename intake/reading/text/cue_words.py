@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Literal
 
+from .centre_cues import TO_MIDDLE_OF_TUBE
 from .roles import Role
 
 Side = Literal["before", "after", "both"]
@@ -105,6 +106,8 @@ SIZE_CUES: CueWords = (
         radius at center line | neutral axis radius | radius centerline | radius centreline |
         bend center line | bend centre line | bend centerline | bend centreline |
         bending center line | bending centre line | bending centerline | bending centreline |
+        ctr line radius | ctr line rad | ctr radius | ctr rad | ctr line |
+        c line | bend c line | c line radius | c line rad | c line bend radius |
         radius center line | radius centre line | r at center | r at centre | r center |
         r centre | neutral radius | mittlerer biegeradius | mittlere radien | mittlerer radius |
         mittenradien | mittelradien | mittenradius |
@@ -134,7 +137,7 @@ SIZE_CUES: CueWords = (
     """),
     ("clr", "after", """
         centre line | center line | centreline | centerline | centrelines | centerlines |
-        centrline | centerlien | centreilne |
+        ctr | to ctr | on ctr | centrline | centerlien | centreilne |
         on the centreline | to the centre | to the center | to centre | to center |
         to the tube centre | to the tube center | to tube centre | to tube center |
         to centre line | to center line | to the centre line | to the center line |
@@ -160,6 +163,9 @@ SIZE_CUES: CueWords = (
         at the middle of the tube | in der rohrmitte | au milieu du tube | nel centro del tubo |
         en el centro del tubo | in het hart van de buis | in het midden van de buis
     """),
+    ("clr", "after", TO_MIDDLE_OF_TUBE),
+    ("clr", "before", "cr | c radius"),
+    ("clr", "both", "clbr | cbr"),
     ("clr", "both", "hartstraal | hartlijnstraal | straal hart | radius hart | buigstraal hart"),
     ("clr", "before", """
         fibre neutre | ligne neutre | fibra neutra | linea neutra | línea neutra | hart op |
@@ -172,8 +178,9 @@ SIZE_CUES: CueWords = (
     """),
     ("radius", "both", """
         biegerad | bieger | br |
-        radius | radii | raduis | radious | radus | raidus | bend raduis | radiuses | rad |
-        rads | r | bend radius | bend rad | bending radius | bend radii | bending radii |
+        radius | radii | raduis | radious | radus | raidus | redius | radias |
+        bend raduis | radiuses | rad | rads | r | bend radius | bend rad | bending radius |
+        bend radii | bending radii |
         radius of bend | radius of curving | ray of bending | ray of bend | ray of the bend |
         ray of curvature | ray of curve | ray of the curve | ray of curving | bending ray |
         bend ray | curvature ray | curving ray | curve ray | the ray is | ray at the axis |
@@ -247,6 +254,9 @@ SIZE_CUES: CueWords = (
         biegeradius aussen | radius aussen | rayon extérieur | rayon exterieur | rayon ext |
         raggio esterno | radio exterior | radio externo | buitenradius | buitenstraal |
         ytterradie | 外R | 外側R | heel radius | heel rad | radius at the heel |
+        radius along the heel | radius over the heel | radius at the back of the bend |
+        radius at the back of the elbow | radius on the back of the bend |
+        radius over the back of the bend |
         radius of the heel | radius to the heel
     """),
     ("bend_dia", "both", """
@@ -256,7 +266,9 @@ SIZE_CUES: CueWords = (
         auf durchmesser gebogen | curvato a diametro | curvado a diámetro | doblado a diámetro |
         gebogen op diameter |
         diametro di curvatura | ring diameter | diameter of the bend | diameter of bend |
-        diameter bend | centreline diameter | centerline diameter | mean diameter
+        diameter bend | centreline diameter | centerline diameter | mean diameter |
+        centre diameter | center diameter | centre dia | center dia | centreline dia |
+        centerline dia | mean dia | ctr dia | c l dia | c l diameter | cl dia | cl diameter
     """),
     ("bend_dia", "both", "circle | half circle"),
     ("bend_dia", "after", """
@@ -280,6 +292,7 @@ SIZE_CUES: CueWords = (
     ("centres", "both", """
         between centres | between centers | between the centres | between the centers |
         leg centres | leg centers | centre to centre | center to center | centre to center |
+        ctr to ctr | ctr ctr | ctrs | between ctrs |
         centres | c c | c to c | ctc | centre distance | center distance | leg centre distance |
         between axis | between axes | between the axes | between axis of the legs |
         axis distance | between leg centres | between leg centers | leg spacing |
@@ -288,6 +301,7 @@ SIZE_CUES: CueWords = (
     """),
     ("centres", "after", "centers | centres"),
     ("times_d", "before", """
+        radius ratio | radius factor | clr ratio | clr factor | r factor |
         d of bend | d ratio | bend ratio | d bend | r d ratio | clr od ratio | d factor |
         bend factor
     """),

@@ -105,11 +105,16 @@ _WHOLE_TOO = frozenset(
     "radius radii centerline centreline inside outside rayon raggio radio mandrel mandrels".split()
 )
 _ADJECTIVES = frozenset("wide high deep tall long breit hoch lang haut".split())
-_A_TUBE = re.compile(r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\s?[.,\d]", re.I)
+_A_TUBE = re.compile(
+    r"\s{0,3}\d[\d.,/ -]{0,8}\s?(?:in|mm|[\"”″])?\s?[x×*]\s?[.,\d]"
+    r"|\s{0,3}\d[\d.,/-]{0,8}(?: \d/\d{1,2})?[\"”″]? \.\d{2,3}\b",  # "1.75 .120"
+    re.I,
+)
 _IN_A_SENTENCE = late_pattern(
     r"\b(?:the|our|an?|my|your|his|this|that|these|those|each|every|both|is|are|was|and|or|of|for|per|on"
     r"|in|to|too|very|so|same|with|der|die|das|den|dem|ein|eine|einen|unser|sehr|und|le|la|les|un|une|du|des"
     r"|el|los|una|il|lo|gli|uno|de|het|een|en)(?:[ \t]{1,2}[^\W\d]+)?\s{1,2}[^\W\d]+\.$"
+    r"|\b(?:clr|radius|rad|cent(?:er|re)line)[ \t](?:dies?|tool|shoe|form)\.$"
     r"|\d[ \t]*(?:mm|cm|m|ft|feet|in|inch|inches|[\"”″'])?[ \t]"
     r"(?:wide|high|deep|tall|long|thin|breit|hoch|lang)\.$",
     re.I,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from decimal import Decimal
 
 from ...late_pattern import late_pattern
@@ -36,6 +37,11 @@ _TIMES = late_pattern(
     r"\s(?:de |en )?rayons?\b)",
     re.IGNORECASE,
 )
+_AGAIN = re.compile(
+    r"\s?\(\s?(?P<digits>\d{1,3})\s?\)(?=[\s-]?(?:inch(?:es)?|mm|millimet\w+|foot|feet|ft)\b)",
+    re.IGNORECASE,
+)
+"""'four (4) inch': one number, and no second one that has the unit."""
 _ELIDED = re.compile(r"(?:[ld]|(?:d|n|s)?ell|(?:d|n)?all|sull|coll)'(?=[^\W\d_])", re.IGNORECASE)
 """'L'épaisseur est de 2 mm', 'dell'acciaio': the article is no part of the word."""
 
@@ -109,6 +115,9 @@ def _spoken(cutting: Cutting, at: int) -> int | None:
         end = cutting.add("block", at, number.end)
         cutting.tokens[-1].block = "grade"
         return end
+    again = _AGAIN.match(cutting.text, number.end)
+    if again is not None and number.value == int(again["digits"]):
+        number = replace(number, end=again.end())
     return cutting.with_unit(number, at).end if _measures(cutting, number) else None
 
 

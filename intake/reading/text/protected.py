@@ -129,7 +129,7 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\w.,])\d{2,6}(?:\.\d{3,6})?-[a-z]\b(?!\.)",
         r"(?<![\w.,])\d{5,}(?![.,]?\d|\s?mm)",
         # 4CQ15: a grade or a part nobody here knows; not 38x2, 25R50, 4to6, 1in5
-        r"(?<![\w.,/-])\d{1,4}(?!(?:x|mm|cm|in|od|id|ga|r|d|s|t|e|w|wt|wd|sch|rad|clr|da|di|de|by|a"
+        r"(?<![\w.,/-])\d{1,4}(?!(?:x|mm|mmx|cm|cmx|in|inx|od|id|ga|r|d|s|t|e|w|wt|wd|sch|rad|clr|da|di|de|by|a"
         r"|per|par|por|auf|op|o|of|to|bis|off|pcs|ea|stk|ft|m|c|i|n|no|nb|dn|th|ths|l)\d)"
         r"[a-z]{1,4}\d{1,4}[a-z]{0,3}\b(?![.,/]\d)",
         r"(?<![\w.,])\d{2,4}(?:[ -]\d{2,4}){3,8}\b",

@@ -28,6 +28,11 @@ _OUTRIGHT = late_pattern(
     r"(?:\s(?:for|to (?:suit|fit|bend|do)|für|zum biegen von|pour|para|per|voor)\b|\s?:)"
     r"[^.;:?!\n]{0,24}$"
 )
+_HEADED = late_pattern(
+    r"(?:^|\n)\W{0,3}(?:\d{1,2}|one|two|three|four)\W{1,3}(?:(?:pcs?|ea|each|off|x)\.?\s)?"
+    r"(?:\w+\s){0,2}mandrels?\s?[-–—:,(]{1,2}\s?$"
+)
+"""'(1) mandrel - 3.000 OD x .083': a line of an order."""
 _OTHERS = late_pattern(
     r"\b(?:not|no|never|n't|if|when|next|last|later|maybe|might|someday|eventually|nicht|kein|wenn"
     r"|später|pas|si|plus tard|cuando|más adelante|quando|più avanti|niet|geen|als|later)\b"
@@ -37,5 +42,7 @@ _OTHERS = late_pattern(
 def asked_outright(text: str, place: int) -> bool:
     """Whether words right before a place ask for a mandrel for what stands there."""
     before = text[max(0, place - _FAR) : place].casefold()
+    if _HEADED.search(before):
+        return True
     asked = _OUTRIGHT.search(before)
     return asked is not None and _OTHERS.search(before, max(0, asked.start() - 24)) is None
