@@ -58,6 +58,7 @@ from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
+from .radii.some_edge import doubt_edges
 from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
 from .said.changed_from import hear_changes
@@ -66,6 +67,7 @@ from .said.given_up import name_settled
 from .said.hedges_unsure import doubt_unsure
 from .said.leaning import hear_leaning
 from .said.may_become import hear_may_become
+from .said.not_but import hear_not_but
 from .said.put_right import mark_changes
 from .sizes.choices import Unit
 from .sizes.gatherer import MOST_GROUPS
@@ -177,6 +179,7 @@ def _read(
     hear_walls_behind_words(layout)
     assign_named_order(layout)
     hear_changes(layout)
+    hear_not_but(layout)
     part_stamps(layout)
     assign_by_cue(layout)
     fill_forms(layout)
@@ -217,6 +220,7 @@ def _read(
     join_diameters(layout)
     join_radii(layout)
     doubt_radii(layout)
+    doubt_edges(layout)
     doubt_sides_asked(layout, sides_asked)
     doubt_forms(layout)
     doubt_parted(layout)

@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 
 from ...late_pattern import late_pattern
+from ..numbers.foreign_multiples import begins_multiple
 from ..numbers.foreign_numbers import begins_length, spelled_at
 from ..numbers.multiples import MULTIPLE_STARTS, multiple_at
 from ..numbers.number_words import WORDS, words_at
@@ -57,7 +58,7 @@ def word_at(cutting: Cutting, at: int) -> int:
         times = _TIMES.match(cutting.text, at)
         if times is not None and cutting.between_numbers():
             return cutting.add("times", at, times.end())
-    if first in MULTIPLE_STARTS:
+    if first in MULTIPLE_STARTS or begins_multiple(folded):
         multiple = multiple_at(cutting.text, at)
         if multiple is not None:
             return cutting.add_number(multiple, at, multiple.end, "D").end
