@@ -54,11 +54,13 @@ from .radii.form_radius import doubt_forms
 from .radii.multiple_again import set_products_aside
 from .radii.on_radius import hear_on_radius
 from .radii.other_side import set_other_sides_aside
+from .radii.radii_by_place import hear_radii_by_place
 from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
 from .radii.some_edge import doubt_edges
+from .radii.tied_ahead import hear_tied_ahead
 from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
 from .said.changed_from import hear_changes
@@ -180,6 +182,7 @@ def _read(
     assign_named_order(layout)
     hear_changes(layout)
     hear_not_but(layout)
+    hear_tied_ahead(layout)
     part_stamps(layout)
     assign_by_cue(layout)
     fill_forms(layout)
@@ -194,6 +197,7 @@ def _read(
     name_radii_below(layout)
     join_lines(layout)
     share_lists(layout)
+    hear_radii_by_place(layout)
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it

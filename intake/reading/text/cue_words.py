@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Literal
 
+from .centre_cues_abroad import OTHER_RADII, RADII_TO_CENTRE
 from .roles import Role
 from .side_cues import TO_INSIDE, TO_OUTSIDE
 
@@ -214,6 +215,8 @@ SIZE_CUES: CueWords = (
         straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
         radius an der innenseite | biegeradius an der innenseite
     """),
+    ("clr", "both", RADII_TO_CENTRE),
+    ("radius", "both", OTHER_RADII),
     ("inside_r", "both", TO_INSIDE),
     ("outside_r", "both", TO_OUTSIDE),
     ("inside_r", "before", """

@@ -156,3 +156,91 @@ def test_not_this_wall_but_that() -> None:
 def test_a_whole_tube_put_right_stays_one() -> None:
     (size,) = read_text("Rohr nicht 40x2 sondern 45x2, Radius 100.")
     assert (size.od_mm, size.wall_mm, size.clr_mm) == (45, 2, 100)
+
+
+@pytest.mark.parametrize(
+    "radius",
+    [
+        "Krümmungsradius",
+        "Bogenhalbmesser",
+        "Achsenradius",
+        "Radius bis Mitte Rohr",
+        "rayon de coude",
+        "rayon sur axe",
+        "rayon pris à l'axe",
+        "rayon au milieu du tube",
+        "radio de doblez",
+        "radio de plegado al eje",
+        "radio de línea media",
+        "raggio mezzeria",
+        "raggio della curva",
+        "raggio a metà tubo",
+        "zetradius",
+        "straal van de bocht",
+        "radius tot hart buis",
+        "middenlijnradius",
+    ],
+)
+def test_other_names_of_the_radius(radius: str) -> None:
+    ahead = read_text(f"{radius} 113, 40 x 2 mm")
+    behind = read_text(f"40 x 2 mm, {radius}: 113 mm")
+    for (size,) in (ahead, behind):
+        assert (size.od_mm, size.wall_mm, size.clr_mm) == (40, 2, 113)
+
+
+def test_a_radius_of_a_corner_is_none_of_a_bend() -> None:
+    (size,) = read_text("40 x 2 mm, Biegeradius 113, Eckenradius 5")
+    assert size.clr_mm == 113
+
+
+@pytest.mark.parametrize(
+    "radii",
+    [
+        "Radius 60 am Sitz und 90 an der Lehne",
+        "einmal mit 60er und einmal mit 90er Biegeradius",
+        "mit 60er und 90er Radius",
+        "am Sitz ist der Radius 60 und an der Lehne 90",
+        "rayon de 60 pour l'assise et de 90 pour le dossier",
+        "rayon 60 devant et 90 derrière",
+        "en el asiento el radio es 60 y en el respaldo 90",
+        "uno con radio 60 y otro con 90",
+        "raggio 60 per la seduta e 90 per lo schienale",
+        "raggio 60 davanti e 90 dietro",
+        "radius 60 voor de zitting en 90 voor de rug",
+        "een keer radius 60 en een keer 90",
+        "radius 60 for the seat and 90 for the back",
+    ],
+)
+def test_two_radii_each_with_its_place(radii: str) -> None:
+    first, second = read_text(f"22 x 1,5 mm, {radii}.")
+    for size, clr in ((first, 60), (second, 90)):
+        assert (size.od_mm, size.wall_mm, size.clr_mm) == (22, Decimal("1.5"), clr)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Radius 60 am Sitz und 2 Dorne dazu",
+        "Radius 60 am Sitz und 90 Grad an der Lehne",
+        "Radius 60 am Rahmen",
+    ],
+)
+def test_one_radius_with_its_place(words: str) -> None:
+    (size,) = read_text(f"22 x 1,5 mm, {words}.")
+    assert size.clr_mm == 60
+
+
+@pytest.mark.parametrize(
+    "radii",
+    [
+        "Radius beim 18er 36, beim 22er 55",
+        "Radius: für das 18er 36, für das 22er 55",
+        "rayon pour le 18 : 36, pour le 22 : 55",
+        "radio para el de 18: 36; para el de 22: 55",
+        "straal bij de 18 is 36, bij de 22 is 55",
+    ],
+)
+def test_radii_behind_the_tubes_they_are_for(radii: str) -> None:
+    first, second = read_text(f"18 x 1,5 mm, 22 x 1,5 mm. {radii}.")
+    assert (first.od_mm, first.clr_mm) == (18, 36)
+    assert (second.od_mm, second.clr_mm) == (22, 55)
