@@ -29,6 +29,8 @@ _COUNTED = (
 _TIMES = late_pattern(
     rf"x(?![a-z])(?!{_COUNTED})|"
     r"x(?=[tsr]\d|Ø)|\*|by\b|mal\b|p[eao]r\b(?=\s?[\d.])"
+    rf"|(?:p[eao]r|sur)\b(?!{_COUNTED})(?=\s(?:un[oae]?|due|deux|dos|tre|trois|tres|quat(?:re|tro)"
+    r"|cuatro)\b)"
     # "tube 25 sur 60 et 75 de rayon" sets it on two radii
     r"|sur\b(?=\s?[\d.])(?!\s?\d{2,4}(?:\s?mm)?(?:\s?(?:,|et|ou|/)\s?\d{2,4}(?:\s?mm)?){0,4}"
     r"\s(?:de |en )?rayons?\b)",
