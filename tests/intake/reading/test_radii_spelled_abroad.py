@@ -244,3 +244,25 @@ def test_radii_behind_the_tubes_they_are_for(radii: str) -> None:
     first, second = read_text(f"18 x 1,5 mm, 22 x 1,5 mm. {radii}.")
     assert (first.od_mm, first.clr_mm) == (18, 36)
     assert (second.od_mm, second.clr_mm) == (22, 55)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "vom Drehpunkt bis zur Rohrmitte sind es 110 mm",
+        "die Biegeform misst 110 bis zur Rohrmitte",
+        "du centre de rotation à l'axe du tube il y a 110 mm",
+        "on a l'outillage en 110 axe",
+        "entre el centro de giro y el eje del tubo hay 110 mm",
+        "dal centro della curva alla mezzeria del tubo 110 mm",
+        "van draaipunt tot hart buis is het 110 mm",
+        "bocht van 110 door het hart",
+        "buigsegment van 110 op de hartlijn",
+        "le rayon, disons 110",
+        "el radio, digamos 110",
+        "il raggio, diciamo 110",
+    ],
+)
+def test_a_radius_without_its_word(words: str) -> None:
+    (size,) = read_text(f"44,5 x 2 mm; {words}.")
+    assert (size.od_mm, size.wall_mm, size.clr_mm) == (Decimal("44.5"), 2, 110)
