@@ -50,10 +50,14 @@ _ASIDE = late_pattern(
     + any_of(
         "disons | c'est | on va dire | mettons | sagen wir(?: mal)? | das ist | das sind",
         "sag ich mal | digamos | pongamos | es | diciamo | è | facciamo | zeg(?: maar)? | dat is",
-        "laten we zeggen | say | let's say | it's | call it",
+        "laten we zeggen",
     )
     + r"(?:\s(?:donc|also|dann|au moins|mindestens|al menos|almeno|minstens|de|di|von|van)){0,2}"
     + r"\s?$"
+)
+
+_SIDED = late_pattern(
+    r"\b(?:inn|au(?:ß|ss)en|äu(?:ß|ss)er|int|ext|est|binn|buit|inwend|uitwend|dentro|fuera)\w*"
 )
 
 
@@ -63,4 +67,4 @@ def told_centre(before: str, after: str) -> Role | None:
         return "clr"
     if _TO_MIDDLE.match(after) and _BEND.search(before):
         return "clr"
-    return "radius" if _ASIDE.search(before) else None
+    return "radius" if _ASIDE.search(before) and not _SIDED.search(before) else None
