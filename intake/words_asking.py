@@ -139,6 +139,15 @@ ASKS_PIECE = (
     r"wil ik) (?:\w+ ){0,2}bestellen\b|\b(?:kunt u|kunnen jullie|kun je)\b[^.?\n]{0,80}"
     r"\b(?:leveren|maken|aanbieden)|\b(?:hebben jullie|hebt u|heeft u|heb je)\b[^.?\n]{0,30}"
     r"\b(?:iets|een|zoiets)\b",
+    # Whether there is one for a tube that is told, and what it would cost.
+    r"\b(?:gibt es|gibt['’]?s|haben sie|habt ihr|hätten sie|hättet ihr|y a[- ]t[- ]il|existe[- ]"
+    r"t[- ]il|avez[- ]vous|auriez[- ]vous|hay|tienen|tenéis|tendrían|c['’]è|avete|avreste|is er|"
+    r"hebben jullie|heeft u|zijn er)\b[^.?\n]{0,40}\b(?:(?:biege)?dorne?|mandrins?|mandril(?:es)?|"
+    r"mandrin[oi]|doorn(?:en)?)\b[^.?\n]{0,40}\d{1,3}(?:[.,]\d{1,2})?\s?[x×]\s?\d",
+    r"\bwas (?:so )?(?:ein|der) (?:\w+ )?dorn (?:\w+ ){0,2}(?:kostet|kosten würde)\b|\bce que "
+    r"coûte(?:rait)? (?:un|le) mandrin\b|"
+    r"\bwat (?:zo'n|een|de) (?:\w+ )?doorn (?:\w+ ){0,2}kost\b|"
+    r"\bne (?:vogliamo|voglio|vorremmo|prendiamo|prendo|ordiniamo) (?:un[oa]?|due|tre|\d)\b",
     # Whether it is made at all, and how an order would be told.
     r"\b(?:confirm|advise|say|tell (?:me|us)|know) (?:that |if |whether )?you (?:can|could|"
     r"would|are able to) (?:make|manufacture|supply|produce|offer|build|quote|provide)\b|"

@@ -58,10 +58,13 @@ from .radii.in_brackets import hear_bracketed_radii
 from .radii.multiple_again import set_products_aside
 from .radii.on_radius import hear_on_radius
 from .radii.other_side import set_other_sides_aside
+from .radii.radii_by_place import hear_radii_by_place
 from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
+from .radii.some_edge import doubt_edges
+from .radii.tied_ahead import hear_tied_ahead
 from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
 from .said.changed_from import hear_changes
@@ -70,6 +73,7 @@ from .said.given_up import name_settled
 from .said.hedges_unsure import doubt_unsure
 from .said.leaning import hear_leaning
 from .said.may_become import hear_may_become
+from .said.not_but import hear_not_but
 from .said.put_right import mark_changes
 from .sizes.choices import Unit
 from .sizes.gatherer import MOST_GROUPS
@@ -183,6 +187,8 @@ def _read(
     hear_walls_behind_words(layout)
     assign_named_order(layout)
     hear_changes(layout)
+    hear_not_but(layout)
+    hear_tied_ahead(layout)
     part_stamps(layout)
     assign_by_cue(layout)
     fill_forms(layout)
@@ -197,6 +203,7 @@ def _read(
     name_radii_below(layout)
     join_lines(layout)
     share_lists(layout)
+    hear_radii_by_place(layout)
     assign_by_place(layout)
     if assign_by_sole_cue(layout):
         assign_by_place(layout)  # an OD that is known now makes walls of what stands near it
@@ -226,6 +233,7 @@ def _read(
     join_diameters(layout)
     join_radii(layout)
     doubt_radii(layout)
+    doubt_edges(layout)
     doubt_sides_asked(layout, sides_asked)
     doubt_forms(layout)
     doubt_parted(layout)

@@ -76,3 +76,19 @@ def test_labels_that_come_again_are_no_speakers() -> None:
         "We had a chat on the phone. Mandrels please:\nTube: 38 x 1.5\nCLR: 57\nTube: 42.4 x 2\nCLR: 63\nTube: 50 x 2\nCLR: 75"
     )
     assert [r.od_mm for r in found.requests] == [Decimal(38), Decimal("42.4"), Decimal(50)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Gibt es bei Ihnen Dorne passend für 18 x 1, Kupfer, Radius 36 auf Mitte?",
+        "Gibts den Dorn 42,4x2 noch, diesmal für 3D?",
+        "Rohr 45x2, Radius 110. Können Sie mir sagen was ein Dorn kostet?",
+        "Y a-t-il un mandrin pour tube 42,4x2, rayon 106 ?",
+        "C'è un mandrino per tubo 42,4x2, raggio 106?",
+        "Is er een doorn voor 42,4x2, radius 106?",
+        "La matrice è nostra, il mandrino no. Tubo 45x2, raggio 135. Ne vogliamo uno.",
+    ],
+)
+def test_whether_there_is_one_asks_for_it(text: str) -> None:
+    assert _understood(text).kind is Kind.SIZES

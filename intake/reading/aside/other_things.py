@@ -128,7 +128,7 @@ _SPANS = tuple(
         r"\b(?:cut|chop|saw|trim|crop)s?\s(?:(?:them|it|these|those|each|all|everything|one|the|our|tubes?"
         r"|pieces?|parts?|blanks?|sticks?|down|off|back)\s){1,4}(?:to|at)\s(?:about\s)?"
         rf"{_N}(?:[ -]\d+/\d+)?{_NOT_TIMES}(?!\S*\s?(?:clr|rad|center|centre))",
-        rf"\b{_N}\s?(?:€\s?|\$\s?|eur\w*\s|chf\s)?(?:pro|par|per|al|le|el|the|a|je|/)\s?(?:lfd\.?\s?|"
+        rf"\b{_N}\s?(?:€\s?|\$\s?|eur\w*\s|chf\s)?(?:(?:pro|par|per|al|le|el|the|a|je)\s|/\s?)(?:lfd\.?\s?|"
         r"laufenden\s|running\s|linear\s)?(?:meter|mètre|metro|metre|foot|fuß|stange|barra|kilo|kg|m)\b",
         rf"\b{_N}(?:\s?[x×*]\s?{_N}){{1,2}}\s?(?:in|cm|mm|inch)?\s?(?:euro)?(?:pallets?|skids?|crates?"
         r"|paletten?|palés?|bancal[ei]|plywood|mesh)\b",

@@ -12,6 +12,7 @@ from ...late_pattern import late_pattern
 from ..naming.as_drawn import is_radius_as_drawn
 from ..naming.bores import RADIUS_WORD, hear_bores
 from ..naming.called_behind import called_behind
+from ..naming.told_centre import told_centre
 from ..radii.across_bend import across_bend, is_own_radius, signed_diameter
 from ..radii.across_words import CALLED_RADIUS
 from ..radii.from_pivot import from_pivot
@@ -217,6 +218,9 @@ def _role(layout: Layout, figure: Figure) -> Role | None:
         return "radius"
     if is_radius_as_drawn(before):
         return "radius"
+    told = told_centre(before, after)
+    if told is not None and figure.link not in ("times", "slash"):
+        return told
     edge = _TO_EDGE_AFTER.match(after)
     if (
         edge

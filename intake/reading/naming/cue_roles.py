@@ -337,7 +337,7 @@ def fits(figure: Figure, cue: Cue) -> bool:
         whole = value == value.to_integral_value()
         return nps_of_inches(value) is not None or (whole and nps_of_dn(int(value)) is not None)
     if unit == "D":
-        return cue.role in ("clr", "radius", "times_d", "inside_r")
+        return cue.role in ("clr", "radius", "times_d", "inside_r", "outside_r")
     if cue.role in RADIUS_ROLES:
         return not (unit in ("in", None) and value < _LEAST_RADIUS_IN)
     if cue.role == "id":

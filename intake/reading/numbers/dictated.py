@@ -19,10 +19,11 @@ _IS = r"(?:\s(?:von|ist|auf|mit|de|da|di|van|à|est|es|è|is|op|sind|beträgt|ne
 _NAMED = late_pattern(
     r"(?:^|[^\w-])"
     + any_of(
-        "(?:biege|mitten|innen|außen)?radius | wand(?:stärke|dicke|ung)? | (?:außen)?durchmesser",
+        "(?:biege|mitten|innen|außen)?radius | wand(?:stärke|dicke|ung)?",
+        "(?:rohr)?(?:außen)?durchmesser",
         "rayon(?: de cintrage)? | [ée]paisseur | paroi | diam[èe]tre | raggio(?: di curvatura)?",
         "spesso(?:re)? | parete | diametro | radio(?: de curvatura)? | pared | espesor | diámetro",
-        "straal | buigradius | buigstraal | wanddikte | diameter",
+        "straal | (?:buig|bocht)(?:radius|straal) | wand(?:dikte)? | (?:buis|buiten)?diameter",
     )
     + _IS
 )
@@ -31,7 +32,7 @@ _MANDREL_BEFORE = late_pattern(
     r"(?:^|\W)(?:(?:biege)?dorn|mandrin|mandril|mandrino|doorn)\s(?:de|da|von|van|für|pour|para|per|voor)\s$"
 )
 _TIMES_BEFORE = late_pattern(r"[^\W_]\s(?:mal|par|per|por|bij|x|auf|sur)\s$")
-_TIMES_BEHIND = late_pattern(r"\s(?:mal|par|per|por|bij|x)\s(?P<next>[^\W\d_]+|\d)")
+_TIMES_BEHIND = late_pattern(r"\s(?:mal|par|per|por|bij|x|sur)\s(?P<next>[^\W\d_]+|\d)")
 _OF_A_TUBE = late_pattern(
     r"(?:(?:,|\s(?:und|oder|bzw\.?|en|of))\s\w+er)?\s(?:\w+\s)?(?:rohre?s?|edelstahl|stahl|alu|biegedorn|dorne?|radius|wand|buis|buizen|doorn)\b"
 )
@@ -56,7 +57,7 @@ _WALL_BEHIND = late_pattern(
 _WORD = late_pattern(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _CALLED = tuple(f"{end}er" for end in ("zig", "ßig", "ssig", "tig", "zehn", "tien", "hundert"))
 """'Vierziger'; 'center' and Dutch 'achter' are none."""
-_MOST_WORDS = 3
+_MOST_WORDS = 5
 _LEAST_OD = 8
 _LEAD = 40
 
@@ -128,9 +129,12 @@ def _longest(text: str, place: int, value_of: ValueOf) -> tuple[Decimal, int] | 
 
 
 def _with_tenths(text: str, value: Decimal, end: int, value_of: ValueOf) -> tuple[Decimal, int]:
-    """'eins fünf', 'un virgule cinq', 'uno coma cinco': 1.5."""
+    """'eins fünf', 'un virgule cinq', 'uno coma cinco', 'uno e mezzo': 1.5."""
     if value != value.to_integral_value():
         return value, end
+    half = _AND_HALF.match(text, end)
+    if half is not None:
+        return value + Decimal("0.5"), half.end()
     match = _TENTHS.match(text, end)
     part = value_of(match["part"].casefold()) if match is not None else None
     if match is None or part is None or not 0 < part < 10 or part % 1:
@@ -141,6 +145,9 @@ def _with_tenths(text: str, value: Decimal, end: int, value_of: ValueOf) -> tupl
 _TENTHS = late_pattern(
     r"\s(?:komma\s|punkt\s|virgule\s|virgola\s|coma\s|punto\s)?(?P<part>[^\W\d_]+)", re.IGNORECASE
 )
+
+
+_AND_HALF = late_pattern(r"\s(?:et demie?|y medi[oa]|e mezz[oa]|en (?:een )?half)\b", re.IGNORECASE)
 
 
 def _is_multiplied(text: str, end: int, value_of: ValueOf) -> bool:

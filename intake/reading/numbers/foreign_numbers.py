@@ -77,6 +77,28 @@ _HALVES: dict[str, Decimal] = {
     "zweieinhalb": Decimal("2.5"), "dreieinhalb": Decimal("3.5"), "viereinhalb": Decimal("4.5"),
     "anderhalve": Decimal("1.5"), "anderhalf": Decimal("1.5"), "tweeënhalf": Decimal("2.5"),
 }  # fmt: skip
+_TWENTIES = {
+    word: value
+    for value, words in enumerate(
+        (
+            "veintiuno veintiún", "veintidós veintidos", "veintitrés veintitres", "veinticuatro",
+            "veinticinco", "veintiséis veintiseis", "veintisiete", "veintiocho", "veintinueve",
+        ),
+        21,
+    )
+    for word in words.split()
+}  # fmt: skip
+_TEENS = tuple("dix onze douze treize quatorze quinze seize dix-sept dix-huit dix-neuf".split())
+_SCORES = {
+    # 'soixante-quinze', 'quatre-vingt-quinze', 'quatre vingt cinq'
+    f"{score}{joint}{word}": value + behind
+    for score, value in (("soixante", 60), ("quatre-vingt", 80), ("quatre vingt", 80))
+    for joint in ("-", " ", *((" et ",) if value == 60 else ()))
+    for behind, word in (
+        *enumerate(("un", "deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf"), 1),
+        *enumerate(_TEENS, 10),
+    )
+}
 _PARTS = {
     word: Decimal(1) / under
     for under, words in (
@@ -99,31 +121,39 @@ _COMPOUND = late_pattern(
     rf"|(?P<ten_cut>{'|'.join(word[:-1] for word in _TEN)})(?=[aeiou])"
     rf"(?P<one_joined>{'|'.join(_ONE)})"
 )
-_WHOLE: dict[str, int | Decimal] = {**_TENS, **_SMALL, **_HALVES}
+_WHOLE: dict[str, int | Decimal] = {**_SCORES, **_TENS, **_TWENTIES, **_SMALL, **_HALVES}
 
 
 _LONGEST_WORD = 40
 """'Honderdtweeëntwintig' and then some: no word of a hostile text is taken apart for long."""
 _HUNDRED = late_pattern(
-    r"(?P<tens>(?:ein|één|een)?hundert|honderd|cento|cent|ciento)(?:und|[ -])?(?P<rest>.+)"
-    r"|(?P<two>zweihundert|tweehonderd|duecento|deux cents?|doscientos)(?:und|[ -])?(?P<more>.+)?"
+    r"(?:(?:ein|één|een)?hundert|honderd|cento|cent|ciento"
+    r"|(?P<de>zwei|drei|vier|fünf|fuenf|sechs|sieben|acht|neun)hundert"
+    r"|(?P<nl>twee|drie|vier|vijf|zes|zeven|acht|negen)honderd"
+    r"|(?P<fr>deux|trois|quatre|cinq|six|sept|huit|neuf) cents?"
+    r"|(?P<it>due|tre|quattro|cinque|sei|sette|otto|nove)cento"
+    r"|(?P<es>dos|tres|cuatro|seis|sete|ocho|nove)cientos|(?P<five>quinientos))"
+    r"(?:[ -]?(?:und|en|e|et|y)[ -]?(?=[^\W\d_])|[ -])?(?P<rest>.+)?"
 )
+"""'Ciento cuarenta y cinco', 'honderd en vijf', 'dreihundert', 'trois cent vingt'."""
+_HUNDREDS = {**_SMALL, "sete": 7, "quinientos": 5}
+_MANY = ("de", "nl", "fr", "it", "es", "five")
 
 
 @lru_cache(maxsize=4096)
 def value_of(word: str) -> int | Decimal | None:
-    """The value of a number word in small letters, 21 to 299 also as put together."""
+    """The value of a number word in small letters, 21 to 999 also as put together."""
     if (value := _WHOLE.get(word)) is not None:
         return value
     if len(word) > _LONGEST_WORD:
         return None
     hundred = _HUNDRED.fullmatch(word)
     if hundred is not None:
-        rest = hundred["rest"] or hundred["more"]
-        behind = value_of(rest) if rest else 0
+        behind = value_of(hundred["rest"]) if hundred["rest"] else 0
         if behind is None or behind >= 100:
             return None
-        return behind + (200 if hundred["two"] else 100)
+        many = next((hundred[name] for name in _MANY if hundred[name]), None)
+        return behind + 100 * (_HUNDREDS[many] if many is not None else 1)
     match = _COMPOUND.fullmatch(word)
     if match is None:
         return None
@@ -143,9 +173,9 @@ def begins_length(word: str) -> bool:
     )
 
 
-_MOST_WORDS = 3
-"""'cuarenta y dos' is one number."""
-_LONGEST = max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
+_MOST_WORDS = 5
+"""'doscientos cuarenta y dos' is one number."""
+_LONGEST = len("cuatrocientos ") + max(map(len, _TEN)) + len(" et ") + max(map(len, _ONE))
 _FIRST_WORDS = frozenset(word.partition("-")[0] for word in _WHOLE) | {"ciento", "doscientos"}
 _SPACE = late_pattern(r"\s")
 _UNIT = (

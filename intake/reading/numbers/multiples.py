@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
+from .foreign_multiples import foreign_multiple_at
 from .numbers import Number
 
 _MULTIPLE = any_of(
@@ -55,7 +56,7 @@ def multiple_at(text: str, place: int) -> Number | None:
     if match is None:
         said = _OD_TIMES.match(text, place)
         if said is None or not _RADIUS_AHEAD.search(text, max(0, place - _BACK), place):
-            return None
+            return foreign_multiple_at(text, place)
         value = Decimal(said["n"].replace(",", "."))
         return Number(said.start(), said.end(), (value,), "words")
     times = Decimal(3 if _THREE.match(match["n"]) else 2)

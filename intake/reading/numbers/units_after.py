@@ -17,12 +17,12 @@ _OF_TUBES = (
 )
 _TIMES_D = any_of(
     rf"x\s?{_OF_TUBES} | \*\s?{_OF_TUBES}",
-    r"-?\s?fach(?:e[nrs]?)?\s(?:(?:des|vom|der)\s)?",
+    r"-?\s?fach(?:e[nrsm]?)?\s(?:(?:des|vom|der)\s)?",
     rf"(?:times|mal|fois|veces|volte|keer|maal|razy|vezes)\s{_OF_TUBES}",
 )
 _DIAMETER = any_of(
     r"(?:rohr)?(?:au(?:ß|ss)en)?durchmessers? | diam[èe]tre(?:\sext\w*)? | o\.?d\b\.? | d\b | da\b",
-    r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten)?diameter",
+    r"di[áa]metro(?:\sext\w*|\sest\w*)? | dia(?:meters?|\b) | (?:buiten|buis)?diameter",
     r"diameters?\b | Ø",
 )
 # "3D" is a radius, but not in "3D drawing", "D: 40", "D'Angelo", or French without its apostrophe.

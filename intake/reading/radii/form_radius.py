@@ -23,7 +23,7 @@ _FORM = late_pattern(
 )
 _CENTRE = whole_words(
     r"cent(?:re|er)(?:\s?line)?s? | clr | middle | mitten?\w* | axis | axe | asse | eje | hart\w*",
-    "neutral\\w* | groove | moyen | medio | mittlerer",
+    "neutral\\w* | groove | moyen | medio | mittlerer | centro | mezzeria | milieu | midden",
 )
 _NEAR = 44
 """Characters beside a figure in which a form is the one whose radius it is."""

@@ -10,6 +10,7 @@ from ..text.patterns import whole_words, word_set
 from ..text.roles import RADIUS_ROLES, Role
 from .side_marks import side_behind
 from .side_of_fault import without_faults
+from .sided_multiples import measure_to_centre
 from .within_time import without_times
 
 _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
@@ -25,7 +26,8 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
         "inner surface", "inner curve",
         "concave side", "hollow side", "throat", "crotch of the",
         "inner edge", "inside the bend", "innen", "intérieur", "interieur", "binnen", "interno",
-        "interior",
+        "interior", "inwendig", "binnenste", "intradós", "intradosso", "creux du coude",
+        "creux de la courbe", "in der kehle", "inneren bogen", "bogeninn",
     )),
     ("outside_r", (
         "to the outside", "outside of the bend", "outside rad", "outer radius", "extrados",
@@ -35,7 +37,12 @@ _KINDS: tuple[tuple[Role, tuple[str, ...]], ...] = (
         "the heel", "at heel", "to heel", "back of the bend", "back of the elbow",
         "it is outside", "radius outside", "outside the bend", "aussenseite", "aussen gemessen",
         "aussenradius", "außenradius", "extérieur", "esterno", "exterior", "buitenzijde",
-        "buitenkant", "buitenradius",
+        "buitenkant", "buitenradius", "uitwendig", "buitenste", "buitenbocht", "rugzijde",
+        "over de rug", "rug van de bocht", "extradós", "estradosso", "dorso della curva",
+        "dorso del codo", "dorso de la curva", "sul dorso", "espalda del codo",
+        "espalda de la curva", "lomo del codo", "lomo de la curva", "dos du coude",
+        "dos de la courbe", "dos du cintre", "bogenrücken", "über den rücken",
+        "rücken des bogens", "rücken gemessen", "äusseren bogen",
     )),
 )  # fmt: skip
 _LIMIT = whole_words(
@@ -197,6 +204,11 @@ def refine_radii(layout: Layout) -> None:
         side = side_behind(layout, figure)
         asked = _EITHER.search(around) and TO_CENTRE.search(around)  # "60 inside, or centreline?"
         sure = not (_UNSURE.search(around) or asked)
+        if figure.role == "times_d":
+            if side is not None and not sure:
+                figure.notes.append(f"{side} or centreline radius")
+            measure_to_centre(layout, figure, side)
+            continue
         if side is None or figure.role not in ("radius", "clr"):
             continue
         named_centre = figure.role == "clr"  # "CLR 57 inside"

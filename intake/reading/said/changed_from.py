@@ -72,7 +72,7 @@ def hear_changes(layout: Layout) -> None:
             continue
         old.negated = True
         new.link = "apart"
-        cue = _spoken_of(layout, old)
+        cue = spoken_of(layout, old)
         own = cue_right(layout, new)
         if cue is not None and new.role is None and own is None and fits(new, cue):
             new.give(cue.role, "cue")
@@ -113,7 +113,7 @@ def _hear_back_from(layout: Layout) -> None:
             old.link = "apart"
 
 
-def _spoken_of(layout: Layout, figure: Figure) -> Cue | None:
+def spoken_of(layout: Layout, figure: Figure) -> Cue | None:
     """The last length that the sentence names before a figure."""
     first, _ = layout.spans[figure.sentence]
     for at in range(figure.token - 1, first - 1, -1):

@@ -22,7 +22,8 @@ _NOT = late_pattern(
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
         "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | au lieu de",
         "en vez de | invece di | in plaats van",
-        "ikke | inte | nie",
+        "ikke | inte | nie | nicht (?:mehr|länger) | niet (?:meer|langer) | n'est plus | non plus",
+        r"non è(?: più)? | non più(?! di\s*$) | ya no(?: es)?",
     )
     + r"\s*"
     + any_of(

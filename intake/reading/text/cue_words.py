@@ -10,7 +10,9 @@ from __future__ import annotations
 from typing import Literal
 
 from .centre_cues import TO_MIDDLE_OF_TUBE
+from .centre_cues_abroad import OTHER_RADII, RADII_TO_CENTRE
 from .roles import Role
+from .side_cues import TO_INSIDE, TO_OUTSIDE
 
 Side = Literal["before", "after", "both"]
 CueWords = tuple[tuple[Role, Side, str], ...]
@@ -223,6 +225,10 @@ SIZE_CUES: CueWords = (
         straal binnen | bochtstraal binnen | buigstraal binnen | bochtstraal binnenkant |
         radius an der innenseite | biegeradius an der innenseite
     """),
+    ("clr", "both", RADII_TO_CENTRE),
+    ("radius", "both", OTHER_RADII),
+    ("inside_r", "both", TO_INSIDE),
+    ("outside_r", "both", TO_OUTSIDE),
     ("inside_r", "before", """
         innen am bogen | am bogen innen | innen im bogen | im bogen innen | innen in der biegung |
         à l'intérieur du coude | à l intérieur du coude | à l'intérieur de la courbe |

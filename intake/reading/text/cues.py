@@ -42,6 +42,13 @@ def _by_first_word() -> dict[str, _Phrases]:
 
 _TUBES = ("rohr", "rohre", "rohres", "rohren", "buis", "buizen", "rör", "rør")
 _LONGEST_TUBE = 6
+_RADII = ("radius", "radien", "halbmesser", "straal", "stralen")
+_CENTRES = ("achs", "mitt", "hart", "midden", "as", "rohrachs", "rohrmitt")
+_OTHER_RADII = (
+    "eck", "kant", "nut", "rille", "kugel", "nase", "schneid", "hoek", "afrond", "kop", "groef",
+    "wend", "aktion", "fräs", "abrund",
+)  # fmt: skip
+"""Of a corner, a groove, a ball, a nose: none of a bend."""
 
 
 def _known(first: str) -> _Phrases:
@@ -49,6 +56,9 @@ def _known(first: str) -> _Phrases:
     known = table.get(first) or (table.get(first[:-1], ()) if first.endswith("s") else ())
     if not known and first.endswith(_TUBES) and len(first) > _LONGEST_TUBE:
         return table.get("rohr", ())  # "Auspuffrohr", "handrailbuis"
+    if not known and first.endswith(_RADII) and not first.startswith(_OTHER_RADII):
+        # "Krümmungsradius", "zetradius"; "Achsenradius", "middenlijnradius"
+        return table.get("mittelradius" if first.startswith(_CENTRES) else "biegeradius", ())
     return known
 
 
@@ -66,7 +76,7 @@ def cues_of(words: tuple[str, ...]) -> tuple[int, tuple[Cue, ...]]:
     for phrase, cue in _known(words[0]):
         if len(phrase) < length:
             break
-        compound = len(phrase) == 1 and words[0].endswith(_TUBES)
+        compound = len(phrase) == 1 and words[0].endswith((*_TUBES, *_RADII))
         if compound or (len(phrase) <= len(words) and all(map(_same_word, words, phrase))):
             length = len(phrase)
             found.append(cue)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from ..numbers.foreign_multiples import begins_multiple
 from ..numbers.foreign_numbers import begins_length
 from ..numbers.multiples import MULTIPLE_STARTS
 from ..numbers.number_words import WORDS
@@ -22,5 +23,6 @@ def says_nothing(word: str) -> bool:
         or word in WORDS
         or word in ("inch", "an", "a", "extra", "double")  # 'extra heavy' is a schedule
         or begins_length(word)
+        or begins_multiple(word)
         or longest_cue(word.removeprefix("l'").removesuffix("'s"))
     )

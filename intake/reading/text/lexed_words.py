@@ -7,6 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from ...late_pattern import late_pattern
+from ..numbers.foreign_multiples import begins_multiple
 from ..numbers.foreign_numbers import begins_length, spelled_at
 from ..numbers.multiples import MULTIPLE_STARTS, multiple_at
 from ..numbers.number_words import WORDS, words_at
@@ -32,6 +33,8 @@ _TIMES = late_pattern(
     r"|bij\b(?=\s?\d(?:[.,]\d+)?(?!\d))"
     r"|(?:par|por|per|bij)\b(?=\s(?:anderhal|(?:un|uno|deux|dos|due|trois|tres|tre|twee|drie)\b"
     r"(?:\s(?:et|y|e|ed|en)\s|\svirg|\scoma\s|\skomma\s|,|\.|$)))"
+    rf"|(?:p[eao]r|sur)\b(?!{_COUNTED})(?=\s(?:un[oae]?|due|deux|dos|tre|trois|tres|quat(?:re|tro)"
+    r"|cuatro)\b)"
     # "tube 25 sur 60 et 75 de rayon" sets it on two radii
     r"|sur\b(?=\s?[\d.])(?!\s?\d{2,4}(?:\s?mm)?(?:\s?(?:,|et|ou|/)\s?\d{2,4}(?:\s?mm)?){0,4}"
     r"\s(?:de |en )?rayons?\b)",
@@ -66,7 +69,7 @@ def word_at(cutting: Cutting, at: int) -> int:
         times = _TIMES.match(cutting.text, at)
         if times is not None and cutting.between_numbers():
             return cutting.add("times", at, times.end())
-    if first in MULTIPLE_STARTS:
+    if first in MULTIPLE_STARTS or begins_multiple(folded):
         multiple = multiple_at(cutting.text, at)
         if multiple is not None:
             return cutting.add_number(multiple, at, multiple.end, "D").end
