@@ -17,6 +17,7 @@ from .counted import (
     nth,
     on_weekday,
     part,
+    in_a_month,
     span,
     week,
     year_at,
@@ -25,6 +26,9 @@ from .in_figures import WHOLE, DaysInFigures
 from .written import Written
 
 _FOLLOW = frozenset(("/", "-", ".", "º", "°")).union(d.SUFFIXES, d.OF_THE, d.MONTHS)
+_BY = frozenset("by before on delivery deliver delivered latest until till : ca around".split())
+_BEHIND_NTH = frozenset(("", "\n", "\n\n", *". , ; ) ? ! or at latest please if and thanks".split()))
+"""'By 24th', 'delivery 24th or earlier', but not 'by 2nd shift'."""
 BEGINS: frozenset[str] = frozenset().union(
     d.WEEKDAYS, d.MONTHS, spelled.STARTS, ("week",), d.ENDS, d.MIDDLES, d.BEGINNINGS,
     d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN, d.TODAY,
@@ -95,8 +99,12 @@ class Calendar(DaysInFigures):
             month += 1
         if text[month] in d.MONTHS:
             return self._month(start, month + 1, text[month], number)
+        found = in_a_month(self.words, after, number, self.sent_on)
+        if found is not None:
+            return Written(start, found[0], "counted", (found[1],))
         if ordinal and text[after] not in d.MEASURES:
             the = text[at - 1] in ("the", "le", "el", "den", "il", "de") or start < at
+            the = the or (text[at - 1] in _BY and text[after] in _BEHIND_NTH)
             return self._on_nth(start, after, number) if the else None
         if point and text[at - 1] in ("zum", "am", "bis", "den", "spatestens"):
             return None if text[after].isdecimal() else self._on_nth(start, after, number)

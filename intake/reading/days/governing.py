@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from ..text.phrases import Words
 from . import words as d
 from .after import asks_after, is_past
-from .day_words import MEASURES
+from .day_words import BEGINNINGS, ENDS, FOLLOWING, MEASURES
 from .forms import Calendar
+from .labelled import ends_span, is_asked_of_us, is_labelled, is_too_early, stands_alone
 from .of_earlier_mail import heads_mail, was_then
 from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
@@ -90,11 +91,16 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     stop = _stop(words, written.start, behind)
     if is_of_quotation(words, written.start, written.end, stop):
         return Governed(written, 0, corrects=False)
+    if ends_span(words, written.start) or is_too_early(words, written.start):
+        return Governed(written, 0, corrects=False)
+    if is_labelled(calendar, written) or is_asked_of_us(words, written.start):
+        return Governed(written, 4, corrects=False)
     without = can_do_without_until(words, written.start, written.end, stop)
     if without is not None:
         return Governed(written, 4 if without else 0, corrects=False)
     cue, place = _cue_before(words, written.start, stop)
     corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
+    corrects = corrects or _is_drawn(words, written.start)
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
         return Governed(written, last.rank, corrects=False, explains=True)
     if cue in (None, "wish") and corrects and last is not None and last.rank:
@@ -107,6 +113,14 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
+
+
+def _is_drawn(words: Words, start: int) -> bool:
+    """'Before the Easter weekend, so Thursday April 2': the day before is only where it is from."""
+    at = start - 1
+    while words.at(at) in d.ARTICLES | d.LEADING or words.at(at) == "on":
+        at -= 1
+    return words.at(at) in d.SO and words.at(at - 1) in (",", "-", "–")
 
 
 def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
@@ -138,6 +152,8 @@ def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]
 
 def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, int]:
     """A cue that leans on the words before it, in their light."""
+    if cue == "other" and words.at(at) in d.DONE and _is_wanted(words, at, stop):
+        return "delivery", at  # "we'll want two mandrels delivered on 7 July"
     if cue == "delivery" and words.at(at) in d.DONE and words.at(at - 1) in d.WAS:
         return "other", at  # "the old one was delivered end of November"
     if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
@@ -157,6 +173,14 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
             return "other", at
     return cue, at
+
+
+def _is_wanted(words: Words, at: int, stop: int) -> bool:
+    """Whether what is delivered is wished for or has to be: 'must be delivered on'."""
+    if words.at(at - 1) in d.WAS:
+        return False
+    near = range(max(stop, at - _LEANS), at)
+    return any(words.phrase(index, d.WISH) for index in near)
 
 
 def _speaks_of_persons(words: Words, at: int, stop: int) -> bool:
@@ -205,10 +229,13 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         things = set(clause_before(words, written.start)) - d.LEADING
         alone = not things and leans_on_things(words, written.start)
         return 0 if alone or (things & d.THINGS and not things & d.TOOLS) else 3
+    if cue is None and stands_alone(calendar, written):
+        return 2
     if cue is None:
         at = written.start - 1
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
-        leads = words.at(at) in d.LEADING
+        at -= written.kind != "counted" and words.at(at) in FOLLOWING  # "bis nächsten Mo, den 5."
+        leads = words.at(at) in d.LEADING or (words.at(at) in d.FOR and _is_dated(words, written))
         others = leans_on_things(words, written.start) or is_for_papers(words, written.start)
         return 2 if leads and not others else 0
     if is_own_work(words, place, written):
@@ -221,6 +248,12 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
     return 3 if wished else 0
 
 
+def _is_dated(words: Words, written: Written) -> bool:
+    """Whether a day is told as such: 'para el 6', 'pour fin octobre', and not 'pour Noël'."""
+    told = written.kind == "named" or words.at(written.start) in ENDS | BEGINNINGS
+    return told and not d.THINGS & set(clause_before(words, written.start))
+
+
 def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     """'Need it Friday', 'I want two of them by Friday', 'need it by Labor Day, so September 3'."""
     at = start - 1
@@ -228,10 +261,12 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
         at -= 1
     if at == wish or words.at(at) in d.LEADING | d.ON:
         return True
-    between = words.text[wish + 1 : start]
+    if words.at(at) in d.ON_OR_UNTIL and words.at(wish) in d.WISHED_TOOL:
+        return bool(d.TOOLS & set(words.text[wish:at]))  # "need a new mandrel on Monday"
+    between = words.text[wish + (words.phrase(wish, d.WISH) or 1) : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    if between[0] not in d.PRONOUNS:
+    if not between or between[0] not in d.PRONOUNS:
         return False
     behind = 2 if between[1:2] and between[1] in d.THERE else 1  # "I need it in by January 8"
     return any(word in d.LEADING | d.UNTIL for word in between[behind : behind + 1])

@@ -48,11 +48,12 @@ _DELIVERY = phrases(
     "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive",
     "arrives",
     "arrival | arriving | ready | ship | shipping | need date | date needed | ship date",
-    "need by | date required | required date | ros date | must have | in service | get these",
+    "need by | req date | rqd date | reqd date | req d date | site date | be with our | be with my",
+    "date required | required date | ros date | must have | in service | get these",
     "get those | have these | have those | have one | turn around | turned around | send by",
     "receive",
     "installed by | pick up | pick it up | pick them up | pick one up | collect | holen",
-    "chercher | récupérer",
+    "chercher | récupérer | le prendre | les prendre | recogerlo | recogerlos | que esté | que estén",
     "enlèvement | recogemos | recoger | recogida | ritirarlo | ritirare | ritiro | ophalen | halen",
     "odbiór | pickup | have them | have it | have this | get it",
     "get them",
@@ -86,12 +87,12 @@ _DELIVERY = phrases(
     "prazo | até | dostawa | dostawy | termin dostawy | leverans | levereras | 納期 | 着",
 )
 _WISH = phrases(
-    "need | needs | want | wants | would like | d like | must | should | ideally | hoping | hope",
+    "could do with | can do with | send us | send me | need | needs | want | wants | would like | d like | must | should | ideally | hoping | hope",
     "have to | has to | gotta | rush | urgent | preferably | if possible | by when",
     "möchten | möchte | müssen | muss | sollte | sollten | soll | gern | nous voudrions | voudrais",
     "faut | souhaitons | idéalement | quiero | queremos | ojalá | podrían servirnos | servirnos",
     "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
-    "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
+    "veux | voulons | voglio | vogliamo | wil | willen | wollen | querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
     "servirebbero | bisogno",
     "urgente | spoed | voudrait | aimerait | si es posible | si posible | si possible",
     "se possibile | indien mogelijk | wenn möglich",
@@ -112,7 +113,7 @@ _PASSIVE = phrases(
     "nodig | tassativa | tassativo",
 )
 _LIMIT = phrases(
-    "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
+    "not beyond | not after | no later than | not later than | at the latest | at latest | spätestens | au plus tard",
     "a más tardar | como muy tarde | como tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
@@ -236,6 +237,11 @@ URGENTLY = word_set(
 """These may stand between a wish and its day."""
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les er")
 ON = word_set("am zum pour para per du dal op a")
+FOR = word_set("pour para per for")
+"""'El primero, para el 6 de noviembre': with an article these lead to a day."""
+ON_OR_UNTIL = word_set("on until till")
+WISHED_TOOL = word_set("need needs want wants send")
+"""Of a mandrel behind these, 'until' says 'by' in the English of others."""
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
 AFTER = phrases(
@@ -243,6 +249,16 @@ AFTER = phrases(
     *_THERE_ABROAD,
     "need it | need them | need this | need these | at the latest | the latest | latest",
     "or sooner | or earlier | is your date | is when | would be",
+    "would do | will do | halen | brauchen wir ihn | brauchen wir sie",
+    "brauche ich ihn | brauchen wir den | brauche ich den | bräuchten wir ihn | bräuchte ich ihn",
+    "bräuchten wir den | benötigen wir ihn | benötigen wir den",
+    "is good | is ok | would suit | suits us | suits me | or before | collect it | collect them",
+    "pick it up | pick them up | abgeholt | wärs super | wärs gut | wärs toll | wärs schön | wäre super | wäre gut | wäre ideal | wäre toll",
+    "wäre prima | wäre schön | wäre perfekt | passt | passt uns | reicht | reicht uns | hier bitte",
+    "serait parfait | serait bien | serait idéal | convient | nous convient | conviendrait",
+    "estaría bien | sería perfecto | sería ideal | nos viene bien | va bien | va bene | andrebbe bene",
+    "sarebbe perfetto | sarebbe ideale | is goed | is prima | komt goed uit | zou mooi zijn",
+    "zou ideaal zijn | zou fijn zijn",
     "is fine | if possible | if you can | please deliver | delivery | positively | is needed",
     "is required | we need | is the date | is our date | in hand | on site | at our | to our",
     "spätestens | benötigt | erforderlich | gebraucht | geliefert | liefern | lieferung",
@@ -254,6 +270,8 @@ AFTER = phrases(
 DELIVERED = phrases(
     "lieferbar | geliefert | zu liefern | te leveren | à livrer | a entregar | da consegnare",
     "delivered | leverbaar | geleverd | livrable | livré",
+    "bei uns | bij ons | da noi | hier s . v . p | hier s v p | hier svp | hier graag | hier bitte | hier sein | here please | ici svp",
+    "ici s il vous plaît | aquí por favor | qui per favore | hier hebben | hier haben | hier zijn",
     "in hand | on site | eintreffend | entregado | consegnato",
 )
 """Right behind a day these make it one of delivery, whatever stands before."""
