@@ -71,8 +71,12 @@ def on_weekday(named: weekday, sent_on: date, *, following: bool) -> date:
     return day
 
 
-def part(words: Words, at: int, sent_on: date | None) -> Counted:
-    """'End of March' is its last day, 'mid March' the 15th, its beginning the 1st."""
+def part(words: Words, at: int, sent_on: date | None, *, whole: bool = False) -> Counted:
+    """'End of March' is its last day, 'mid March' the 15th, its beginning the 1st; ``whole``:
+    'Monatsende'."""
+    if whole:
+        day = None if sent_on is None else sent_on + relativedelta(day=31)
+        return None if day is None else (at + 1, day)
     which, after = words.at(at), at + 1
     while words.at(after) in d.OF_THE and after < at + 4:
         after += 1
@@ -164,10 +168,14 @@ def week(words: Words, at: int, sent_on: date | None) -> Counted:
         return None  # not every year has a 53rd week
 
 
-def feast(word: str, sent_on: date) -> date | None:
+def feast(words: Words, at: int, sent_on: date) -> date | None:
     """The day of 'before Christmas', 'by Easter', 'by Thanksgiving', 'tomorrow'."""
-    if word == "tomorrow":
-        return sent_on + timedelta(days=1)
+    word = words.at(at)
+    if word in d.TOMORROW:
+        if words.at(at - 1) in d.OF_MORNING:
+            return None  # "guten Morgen", "esta mañana"
+        later = word in d.IN_TWO_DAYS or words.at(at - 1) in d.AFTER_TOMORROW
+        return sent_on + timedelta(days=1 + later)
     if word in d.CHRISTMAS:
         return coming(12, 24, sent_on)
     if word in d.PENTECOST:

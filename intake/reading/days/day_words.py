@@ -103,7 +103,13 @@ CHRISTMAS = word_set(
 PENTECOST = word_set("pentecost whitsun pfingsten pentecôte pentecostés pentecoste pinksteren")
 YEAR_ENDS = word_set("jahresende silvester nochevieja")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
-FEASTS = CHRISTMAS | EASTER | PENTECOST | YEAR_ENDS | {"thanksgiving", "tomorrow"}
+IN_TWO_DAYS = word_set("übermorgen overmorgen dopodomani")
+TOMORROW = word_set("tomorrow morgen demain mañana domani") | IN_TWO_DAYS
+OF_MORNING = word_set("guten goede la jeden am früh heute esta por this every vroege da")
+"""Before these 'morgen' and 'mañana' are the morning."""
+AFTER_TOMORROW = word_set("après pasado")
+MONTH_ENDS = word_set("monatsende maandeinde")
+FEASTS = CHRISTMAS | EASTER | PENTECOST | YEAR_ENDS | TOMORROW | {"thanksgiving"}
 TODAY = word_set("today now")
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
 YEARS = word_set("year jahres année año anno jaar")

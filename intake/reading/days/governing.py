@@ -7,9 +7,19 @@ from dataclasses import dataclass, replace
 from ..text.phrases import Words
 from . import words as d
 from .after import asks_after, is_past
+from .behind_words import DELIVERED, HERE
 from .day_words import BEGINNINGS, ENDS, FOLLOWING, MEASURES
 from .forms import Calendar
-from .labelled import ends_span, is_asked_of_us, is_labelled, is_too_early, stands_alone
+from .labelled import (
+    ends_span,
+    goes_on,
+    is_asked_of_us,
+    is_drawn,
+    is_labelled,
+    is_letter,
+    is_too_early,
+    stands_alone,
+)
 from .of_earlier_mail import heads_mail, was_then
 from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
@@ -23,7 +33,7 @@ from .owner import (
 )
 from .quotes import is_of_quotation
 from .shifted import shifted
-from .waiting import can_do_without_until
+from .waiting import can_do_without_until, is_away_until
 from .written import Written
 
 _FAR = 40
@@ -95,14 +105,18 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
         return Governed(written, 0, corrects=False)
     if is_labelled(calendar, written) or is_asked_of_us(words, written.start):
         return Governed(written, 4, corrects=False)
+    if is_away_until(words, written.start, written.end):
+        return Governed(written, 0, corrects=False)
     without = can_do_without_until(words, written.start, written.end, stop)
     if without is not None:
         return Governed(written, 4 if without else 0, corrects=False)
     cue, place = _cue_before(words, written.start, stop)
     corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
-    corrects = corrects or _is_drawn(words, written.start)
+    corrects = corrects or is_drawn(words, written.start)
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
         return Governed(written, last.rank, corrects=False, explains=True)
+    if cue is None and last is not None and last.rank and goes_on(words, behind, written.start):
+        return Governed(written, last.rank, corrects=False)
     if cue in (None, "wish") and corrects and last is not None and last.rank:
         return Governed(written, last.rank, corrects=True)
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
@@ -113,14 +127,6 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
-
-
-def _is_drawn(words: Words, start: int) -> bool:
-    """'Before the Easter weekend, so Thursday April 2': the day before is only where it is from."""
-    at = start - 1
-    while words.at(at) in d.ARTICLES | d.LEADING or words.at(at) == "on":
-        at -= 1
-    return words.at(at) in d.SO and words.at(at - 1) in (",", "-", "–")
 
 
 def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
@@ -158,6 +164,8 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         return "other", at  # "the old one was delivered end of November"
     if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
         return "other", at  # "I'm available until Friday"
+    if cue == "delivery" and words.at(at - 1) in d.NONE:
+        return "other", at  # "no delivery on 12 November please"
     if cue == "delivery" and is_date_asked(words, at):
         return "other", at  # "I need a delivery date by Monday"
     if cue == "delivery" and words.at(at + 1) in d.SET_UP:
@@ -219,11 +227,11 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         return 0
     if cue == "delivery":
         return 3 if set(words.text[place : written.start]) & d.SET_UP else 4
-    if words.phrase(written.end, d.DELIVERED):
+    if words.phrase(written.end, DELIVERED):
         return 3
     if cue == "other":
         return 0
-    if cue == "due":
+    if cue == "due" or words.phrase(written.end, HERE):
         return 3
     if asks_after(calendar, written):
         things = set(clause_before(words, written.start)) - d.LEADING
@@ -261,6 +269,11 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
         at -= 1
     if at == wish or words.at(at) in d.LEADING | d.ON:
         return True
+    lines = words.text[wish + 1 : at]
+    if words.at(at) in d.ON_A_DAY and lines and all(map(is_letter, lines)):
+        return True  # "we'd want A and B on 1 April"
+    if words.at(at) == "for" and words.at(start).isdecimal():
+        return True  # "we'd need one for the 20th of November"
     if words.at(at) in d.ON_OR_UNTIL and words.at(wish) in d.WISHED_TOOL:
         return bool(d.TOOLS & set(words.text[wish:at]))  # "need a new mandrel on Monday"
     between = words.text[wish + (words.phrase(wish, d.WISH) or 1) : start]

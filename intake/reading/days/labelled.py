@@ -16,7 +16,9 @@ from .written import Written
 _WHEN = phrases(
     "when | when needed | when required | day | by when | for when | wann | bis wann | quand",
     "pour quand | cuándo | cuando | para cuándo | quando | per quando | wanneer | tegen wanneer",
-    "needed | wanted | timing | term | datum levering",
+    "target | target date | wunsch | wunschtag | liefertag | ziel | zieltermin | objetivo",
+    "objectif",
+    "streefdatum | needed | wanted | timing | term | datum levering",
 )
 _DATE = word_set("date datum fecha data")
 """The letter's own date has that label, too."""
@@ -26,9 +28,13 @@ _ENDS = frozenset(("", "\n", "\n\n", ".", "!", ";"))
 _LEADS = d.LEADING | d.ARTICLES | d.ON | d.UNTIL | word_set("on latest am um")
 _LONGEST = 3
 _SPANS = w.ENDS | w.MIDDLES | w.BEGINNINGS | w.WEEK_NUMBERS | word_set("week") | {*w.IN_SPAN}
-_BEFORE_SPAN = word_set(
-    "in en dans courant nella op der la the heute today hoy oggi vandaag aujourd hui for zum am"
-) | d.LEADING | d.FOR
+_BEFORE_SPAN = (
+    word_set(
+        "in en dans courant nella op der la the heute today hoy oggi vandaag aujourd hui for zum am"
+    )
+    | d.LEADING
+    | d.FOR
+)
 _PARTED = frozenset((",", "/", "|"))
 _ITEM = 10
 """Words of the item before a day in a list of what makes a size."""
@@ -40,7 +46,10 @@ _LATER_THAN = phrases(
 )
 _CAN_YOU = phrases(
     "can you make | could you make | can you do | could you do | can you manage | can you hit",
-    "could you manage | can you meet | schaffen sie | schafft ihr | schaffen sie das bis",
+    "happy with | shall we say | let us say | let s say | how about | what about | sagen wir",
+    "disons",
+    "digamos | diciamo | laten we zeggen | could you manage | can you meet | schaffen sie",
+    "schafft ihr | schaffen sie das bis",
 )
 _POLITE = phrases(
     "please | if possible | if humanly possible | if you can | at the latest | latest | bitte",
@@ -81,11 +90,13 @@ def stands_alone(calendar: Calendar, written: Written) -> bool:
     words, at, end = calendar.words, written.start - 1, written.end
     polite = words.phrase(end + (words.at(end) == ","), _POLITE)
     end += polite + (words.at(end) == "," if polite else 0)
-    if words.at(written.start) in _SPANS or polite:
+    first = words.at(written.start)
+    counted = written.kind == "counted" and (first in w.NUMBERS or first.isdecimal())
+    if first in _SPANS or polite or counted:
         while words.at(at) in _BEFORE_SPAN and at > 0:
             at -= 1
         if words.at(at) in _OPENS and words.at(end) in _ENDS:
-            return words.at(written.start) in _SPANS
+            return first in _SPANS or counted
     elif words.at(at) in ("zum", "for"):
         at -= 1
     if words.at(at) not in _PARTED or words.at(end) not in _ENDS | _PARTED:
@@ -99,7 +110,7 @@ def stands_alone(calendar: Calendar, written: Written) -> bool:
 def is_asked_of_us(words: Words, start: int) -> bool:
     """'Can you make 6 November?', 'schaffen Sie den 6.?'."""
     at = start - (words.at(start - 1) in d.ARTICLES)
-    used = range(2, 5)
+    used = range(1, 5)
     return any(at >= n and words.phrase(at - n, _CAN_YOU) == n for n in used)
 
 
@@ -121,3 +132,23 @@ def ends_span(words: Words, start: int) -> bool:
         return False
     between = words.text[opened + 1 : start - 1]
     return any(word.isdecimal() or word in w.MONTHS or word in w.WEEKDAYS for word in between)
+
+
+def goes_on(words: Words, behind: int, start: int) -> bool:
+    """'A on 19 November and B on 4 December': the next of several lines, named by its letter."""
+    between = words.text[behind:start]
+    if not 2 <= len(between) <= _FIRST_DAY or between[-1] not in d.ON_A_DAY:
+        return False
+    return between[0] in d.CLAUSES and all(is_letter(word) for word in between[1:-1])
+
+
+def is_letter(word: str) -> bool:
+    return (len(word) == 1 and word.isalnum()) or word in d.CLAUSES
+
+
+def is_drawn(words: Words, start: int) -> bool:
+    """'Before the Easter weekend, so Thursday April 2': the day before is only where it is from."""
+    at = start - 1
+    while words.at(at) in d.ARTICLES | d.LEADING or words.at(at) == "on":
+        at -= 1
+    return words.at(at) in d.SO and words.at(at - 1) in (",", "-", "–")

@@ -9,7 +9,7 @@ is the quotation: between its name and the day stand only words of coming and of
 from __future__ import annotations
 
 from ..text.phrases import Words, word_set
-from . import words as d
+from .behind_words import DELIVERED
 
 _FAR = 24
 _AFTER = 9
@@ -82,7 +82,7 @@ _SO_MANY = word_set(
 def is_of_quotation(words: Words, start: int, end: int, stop: int) -> bool:
     """Whether a day, words ``start`` to ``end``, is that of a quotation; its clause begins at
     ``stop``."""
-    if words.phrase(end, d.DELIVERED):
+    if words.phrase(end, DELIVERED):
         return False
     wanted = bool(set(words.text[max(stop, start - _WANTED_FAR) : start]) & _WANTED)
     return _is_led_by(words, start, stop) or _is_followed_by(words, end, wanted=wanted)

@@ -163,6 +163,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?:(?:kw|cw|(?<!/)(?<!per\s)(?<!a\s)(?<!each\s)wk)\.?"
         r"|week|semaine|semana|settimana|kalenderwoche|uge|vecka)\s?\d{1,2}\b"
         rf"(?:[/ ]{_YEAR}\b|(?![.,]\d|/\d|\s?(?:mm|cm|[x×*]\s?[.\d]|\"|in\b|ga\b)){_NO_LENGTH})",
+        r"(?<=[:=]\s)w\d{1,2}\b|(?<=livraison\s)s\d{1,2}\b",
         r"(?:q[1-4])\b",
     )),
     ("phone", (
