@@ -103,7 +103,8 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
         return Governed(written, 0, corrects=False)
     if ends_span(words, written.start) or is_too_early(words, written.start):
         return Governed(written, 0, corrects=False)
-    if is_labelled(calendar, written) or is_asked_of_us(words, written.start):
+    asked = (last is None or not last.rank) and is_asked_of_us(words, written.start)
+    if asked or is_labelled(calendar, written):
         return Governed(written, 4, corrects=False)
     if is_away_until(words, written.start, written.end):
         return Governed(written, 0, corrects=False)

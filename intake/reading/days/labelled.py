@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from ..text.phrases import Words, phrases, word_set
+from ..text.phrases import PhraseTable, Words, phrases, word_set
 from . import day_words as w
 from . import words as d
 from .forms import Calendar
@@ -63,6 +63,11 @@ _FIRST_DAY = 6
 """Words from the beginning of a span to its end: 'from Monday 1 to'."""
 
 
+_LAST_WORDS = frozenset(
+    phrase[-1] for table in (_LATER_THAN, _CAN_YOU) for found in table.values() for phrase in found
+)
+
+
 def is_labelled(calendar: Calendar, written: Written) -> bool:
     """'When: the 30th', 'Wann = KW 46', 'date: 28.11.2026' in a list of what is wanted."""
     words, at = calendar.words, written.start - 1
@@ -109,16 +114,24 @@ def stands_alone(calendar: Calendar, written: Written) -> bool:
 
 def is_asked_of_us(words: Words, start: int) -> bool:
     """'Can you make 6 November?', 'schaffen Sie den 6.?'."""
-    at = start - (words.at(start - 1) in d.ARTICLES)
-    used = range(1, 5)
-    return any(at >= n and words.phrase(at - n, _CAN_YOU) == n for n in used)
+    return _ends_with(words, start - (words.at(start - 1) in d.ARTICLES), _CAN_YOU)
 
 
 def is_too_early(words: Words, start: int) -> bool:
     """'Not before 6 November', 'frühestens am 6.'."""
-    at = start - (words.at(start - 1) in d.ARTICLES)
+    article = words.at(start - 1) in d.ARTICLES
+    if article and _ends_with(words, start - 1, _LATER_THAN):
+        return True
+    return _ends_with(words, start, _LATER_THAN)
+
+
+def _ends_with(words: Words, behind: int, table: PhraseTable) -> bool:
+    """Whether a phrase of ``table`` ends right before ``behind``."""
+    if words.at(behind - 1) not in _LAST_WORDS:
+        return False
     return any(
-        at >= n and words.phrase(at - n, _LATER_THAN) == n for at in (at, start) for n in (1, 2, 3)
+        words.phrase(at, table) == behind - at
+        for at in range(max(0, behind - _LONGEST - 1), behind)
     )
 
 

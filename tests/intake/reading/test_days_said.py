@@ -143,6 +143,7 @@ BEHIND_THE_TUBE = (
     ("No sooner than 6 November please, the store is full.", None),
     ("Take your time but not beyond 6 November.", "2026-11-06"),
     ("Can you make 6 November?", "2026-11-06"),
+    ("I would need it by mid-November; let's say the 15th.", "2026-11-15"),
     ("Could it be here in a fortnight?", "2026-10-26"),
     ("In KW 45 bitte.", "2026-11-06"),
     ("Bis Ende des Monats.", "2026-10-31"),
