@@ -206,6 +206,19 @@ ENQUIRY = (
     r"avoir|mogelijk om|möglich,?|(?:mi|ci) fate|(?:can|could|may) (?:i|we) (?:have|get)) "
     r"(?:an? |un |un'|une |uno |einen? |een )(?:\w+ ){0,2}?"
     r"(?:mandrels?|\w{0,10}dorn|mandrin|mandril|mandrino|anima|\w{0,4}doorn)\b",
+    # It has to come: "the mandrel (60.3 x 2, R 120) must be here by Friday".
+    r"\b(?:mandrels?|they|it) (?:\([^()]{1,80}\) )?(?:must|should|has to|have to|needs? to) "
+    r"(?:be (?:here|with us|on site|delivered|in our hands)|arrive|reach us)\b",
+    r"\b(?:dorne?|er|sie) (?:\([^()]{1,80}\) )?(?:muss|müssen|soll|sollte|sollten|müsste|müssten)\b"
+    r"[^.?!\n]{0,60}\b(?:hier sein|da sein|bei uns sein|eintreffen|geliefert werden)\b",
+    r"\bmandrins? (?:\([^()]{1,80}\) )?(?:doit|doivent|devra|devront|devrait) "
+    r"(?:être (?:ici|là|chez nous|livrés?)|arriver|nous (?:arriver|parvenir))\b",
+    r"\bmandril(?:es)? (?:\([^()]{1,80}\) )?(?:debe|deben|tiene que|tienen que|debería|deberían) "
+    r"(?:estar (?:aquí|en)|llegar)",
+    r"\bmandrin[oi] (?:\([^()]{1,80}\) )?(?:deve|devono|dovrebbe|dovrebbero) "
+    r"(?:essere (?:qui|da noi|consegnat[oi])|arrivare)\b",
+    r"\bdoorn(?:en)? (?:\([^()]{1,80}\) )?(?:moet|moeten|zou|zouden)\b[^.?!\n]{0,60}"
+    r"\b(?:hier zijn|binnen zijn|geleverd (?:zijn|worden)|aankomen)\b",
 )  # fmt: skip
 
 # Can it be done at all?

@@ -29,6 +29,8 @@ _VERBS = frozenset(
 _BETWEEN = frozenset("noch uns mir nur auch just only encore ook nog also us me".split())
 _WIPERS = frozenset("wiper faltenglätter faltenglatter racleur rascador raschiatore".split())
 _PLEASE_FOR = frozenset("bitte please pls plz graag gelieve".split())
+_WITH = frozenset("with mit avec a à con de met".split())
+_TO = frozenset("l la nous livrer cintrer fournir chiffrer coter recevoir".split())
 _PLAIN_ENDS = ("", "\n", "\n\n", "?", ".", ",", "!")
 
 
@@ -220,14 +222,16 @@ class Articles:
         if v.COSTS & set(behind[:12]):
             asked = self.context.ends_with(article, v.COST_OF)
             return asked or self.words.at(article - 1) in v.MODALS
-        return bool(near & v.SUFFICES or set(behind) & v.PLEASE)
+        if self.words.at(article - 1) in v.SUFFICES:
+            return True  # "für unsere 3 Maschinen reicht ein Dorn"
+        return bool(near & v.SUFFICES or set(behind) & (v.PLEASE | v.NEEDED_BEHIND))
 
     def _stands_alone(self, article: int, noun: int) -> bool:
         """'Un mandrin.', 'Erst mal ein Dorn', 'Toujours un mandrin': a sentence without a verb."""
         at = self.words.first[article]
         if self._heads_a_size(article, noun):
             return True
-        noun += self.words.phrase(noun, wishes.FOR_NOW)
+        noun += self.words.phrase(noun, wishes.FOR_NOW) or self._links(noun)
         if self.words.at(noun) not in _PLAIN_ENDS or self.words.at(noun) == "?":
             return False
         if self._ends_list(article, noun):
@@ -239,9 +243,15 @@ class Articles:
             at += said or 1
         return at == article
 
+    def _links(self, noun: int) -> int:
+        """How many words say of how many balls it is: 'a mandrel with 1 ball'."""
+        with_, many, ball = (self.words.at(noun + far) for far in range(3))
+        linked = ball in w.LINKS and (many.isdecimal() or many in w.COUNTS or many in w.ARTICLES)
+        return 3 if with_ in _WITH and linked else 0
+
     def _ends_list(self, article: int, noun: int) -> bool:
         """'Inox 304, raggio 81, un mandrino.': the last of the figures that make a request."""
-        if self.words.at(article - 1) not in (",", ";") or self.words.at(noun) == ",":
+        if self.words.at(article - 1) not in (",", ";", "/") or self.words.at(noun) == ",":
             return False
         begin = self.words.first[article]
         ahead = self.text[max(begin, article - 1 - _IN_A_LIST) : article - 1]
@@ -290,4 +300,4 @@ class Articles:
 def _of_size(rest: tuple[str, ...], at: int) -> bool:
     """Whether an 's' is that of 'S235', and not that of 'it's'; an 'a' that of 'à l'axe'."""
     behind = rest[at + 1] if at + 1 < len(rest) else ""
-    return (rest[at] == "s" and behind.isdecimal()) or (rest[at] == "a" and behind in ("l", "la"))
+    return (rest[at] == "s" and behind.isdecimal()) or (rest[at] == "a" and behind in _TO)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from ..text.phrases import phrases, word_set
 
 ASKS_SHYLY = word_set(
-    "servono vorrei vorremmo prendo serve bastano prendiamo solo meglio possibilmente magari",
+    "ordineremmo ordiniamo prenderemmo compriamo servono vogliono vogliamo voglio vorrei vorremmo",
+    "prendo serve bastano prendiamo solo meglio possibilmente magari",
     "idealmente preferibilmente quindi dunque",
 )
 
@@ -42,6 +43,16 @@ ASKS_BARE = phrases(
     "put me down for | looking to get | like to get | hoping to get",
     "still | bleibt bei | bleibt es bei | stays at | remains at | need a new | want a new",
     "need a second | want a second | need a third",
+    "are after | am after | not one but | nicht einen sondern | pas un mais | no uno sino",
+    "non uno ma | niet één maar | geht nur um | geht um | gaat om | gaat maar om | davon bitte",
+    "daarvan graag | en voulons | en souhaitons | hacen falta | hace falta | harían falta",
+    "this year it s | this time it s | ne vogliono | ne vogliamo | ne voglio | en faut qu",
+    "faut qu",
+    "en veux qu | en voulons qu | en vogliamo",
+    "go for | stavolta | questa volta | this time | diesmal | dieses mal | cette fois | esta vez",
+    "deze keer | dit keer | noch so | nog zo | daarvan | ervan | compramos | compraríamos",
+    "coticen",
+    "cotice | nous prenons | nous prendrons | prendiamo | wij nemen | we nemen | have you",
     "würde ich | würden wir | zunächst | erstmal | erst mal | nur | lediglich | brauch | brauche",
     "brauchen | bräuchte",
     "bräuchten",
@@ -69,6 +80,7 @@ ASKS_BARE = phrases(
     "liefst | het liefst | liefst meteen | bij voorkeur | beter | liever | idealiter | maar meteen",
 )
 SUMS = phrases(
+    "i e | i . e . | ie | that is | d h | d . h . | c est à dire | dat wil zeggen | cioè",
     "so | so please | so that s | so that makes | so that would be | so make it | thus | hence",
     "also bitte | also insgesamt | also zusammen | also gesamt | macht also | macht zusammen",
     "macht insgesamt | wären also | sind also | bitte also | also dann | also dann bitte",
@@ -83,6 +95,7 @@ SUMS_GERMAN = word_set("zwei drei vier fünf sechs zehn")
 ASKS_BARE_AFTER = phrases(
     "a piece",
     "only | please | pls | plz | plse | kindly | will do | ll do | will suffice | ought to do",
+    "will see me | will see us | langt | langen | nos vale | me vale | nos basta | me basta",
     "would be better | would be best | would be ideal | would be great | would be nice",
     "wären besser | wäre besser | wären ideal | serait mieux | seraient mieux | sería mejor",
     "serían mejor | sarebbe meglio | sarebbero meglio | zou beter zijn | zijn beter",
@@ -92,7 +105,8 @@ ASKS_BARE_AFTER = phrases(
     "would be enough | should be enough | will be enough | to start | to begin | for now",
     "for a start | for starters | at first | each | ea | apiece | of each | of ea | igual",
     "like it | just like | the same | of the same | identical",
-    "uno per misura | una per misura | uno por medida | un par taille | één per maat | je größe",
+    "per misura | por medida | par taille | pro größe | uno per misura | una per misura",
+    "uno por medida | un par taille | één per maat | je größe",
     "per size | per line | per item | per radius | per option | per tube | per head | per die",
     "for each | for every | required | needed | wanted | in total | total | altogether | off",
     "req d",
@@ -114,9 +128,12 @@ FOLLOWERS = word_set(
     "asap here right today made if at then as maybe with per required needed total delivered",
     "für bitte nur je davon und in aus danke zum pour svp merci en et seulement para por y",
     "gracias solo de per grazie e voor graag nodig stuks dan com no pronto i ll would should ought",
+    "ahora maintenant jetzt ora nu te uns",
     "will is does this while wäre wären serait serían sarebbe zou the it req",
     "altogether reicht genügt suffit basta",
 )
+LIKE = word_set("wie like comme como come als zoals")
+"""Behind 'noch so einen' these tell which."""
 DETERMINERS = word_set(
     "the this that these those which every another any each some no what old new next last same",
     "other first second third big small large bigger smaller good bad right wrong wrong whole ones",

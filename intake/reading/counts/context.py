@@ -86,6 +86,8 @@ class Context:
         """'20 pcs a day', '3 per frame'; 'one for a run of 75' is none."""
         for index in (at, at + 1):
             if self.words.at(index) in v.RATE_SIGNS and self.words.at(index + 1) in v.RATES:
+                if self.text[index] == "/" and self.words.at(index + 2).isdecimal():
+                    return False  # "1 pc / wk 46"
                 ahead = self.words.at(index - 1) if index else ""
                 return not (self.text[index] in ("a", "the") and ahead in w.FOR)
         return False
@@ -93,6 +95,8 @@ class Context:
     def _is_owned(self, first: int, end: int, *, piece: bool) -> bool:
         if any(self.words.phrase(at, v.OWNED_AFTER) for at in self.words.after(end, 2)):
             return True
+        if self.ends_with(first, v.HAVING):
+            return False  # "have you one on the shelf"
         if "nodig" in self.text[end : end + 4]:
             return False  # "ik heb er eentje nodig": in Dutch one has a need
         crossed = False
@@ -243,6 +247,23 @@ class Context:
     def names_mandrel(self, at: int) -> bool:
         """Whether the sentence so far names a mandrel."""
         return any(self.text[index] in w.MANDRELS for index in self.words.before(at, 30))
+
+    def is_definite_wish(self, noun: int) -> bool:
+        """'Price for the mandrel', 'send us the mandrel', 'le prix du mandrin': the one that the
+        message is about."""
+        at = noun - 1
+        if self.words.at(at) not in w.DEFINITE:
+            return False
+        at += self.words.at(at) in w.OF_THE_ONE
+        while self.words.at(at - 1) in w.TO_THE_ONE:
+            at -= 1
+        if not self.ends_with(at, v.WANTS_THE):
+            return False
+        asked = any(
+            self.words.phrase(i, v.ADVICE) or self.text[i] in v.WHETHER_BEFORE
+            for i in self.words.before(at, 5)
+        )
+        return not asked and not self.ends_with(at - 1, v.NEGATIONS)
 
     def _is_in_question(self, verb: int) -> bool:
         """'Does 2 x .065 need mandrel support', 'the ones that need mandrel bending'."""

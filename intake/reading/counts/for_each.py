@@ -19,25 +19,47 @@ _SHY = frozenset("et en um uma fem another otro otra altro".split())
 _WORDS = sorted((n for n, c in w.COUNTS.items() if 2 <= c <= 12 and n not in _SHY), key=len)[::-1]
 _N = rf"(?P<count>(?<![\d.,/-])[2-9](?![\d.,/]*\d)|1[0-2](?![\d.,/]*\d)|(?:{'|'.join(_WORDS)})(?!\w))"
 _PLACE = any_of(
-    "machines? | benders? | bending machines? | shops? | plants? | sites? | locations? | cells?",
+    "presses | bending presses | machines? | benders? | bending machines? | shops? | plants? | sites? | locations? | cells?",
     "stations? | lines | lathes? | maschinen | biegemaschinen | werke | standorte | cintreuses",
     "machines à cintrer | ateliers | sites | máquinas | dobladoras | curvadoras | talleres",
-    "macchine | curvatubi | officine | machines | buigmachines",
+    "macchine | curvatubi | curvatrici | piegatubi | officine | machines | buigmachines",
 )
 _ONE = any_of(
-    "(?:a |one )?mandrels? | one | 1 | einen?(?: dorn)? | je einen?(?: dorn)? | un(?: mandrin)?",
+    "(?:a |one )?(?:new |spare )?mandrels? | one | 1 | einen?(?: dorn)? | je einen?(?: dorn)? | un(?: mandrin)?",
     "un mandril | uno | un mandrino | een(?: doorn)? | één(?: doorn)?",
 )
 _EACH = any_of(
     "(?:for|per|on|to) (?:each|every|all)(?: one)? | each | für jede[nrs]? | pour chacun[es]*",
     "pour chaque | para cada(?: una?)? | per (?:ogni|ciascun[oa]) | voor (?:elke?|ieder)",
+    "apiece | a testa | chacune? | cada una? | ciascun[oa]? | elk | ieder | pro maschine",
 )
 _OURS = r"(?:of\s|der\s|de\s|van\s|delle\s|dei\s|von\s)?(?:the\s|our\s|my\s|these\s|those\s|unsere[rn]?\s|meiner\s|nos\s|mes\s|nuestras\s|nostre\s|onze\s)?"
 _ONE_FOR_EACH = late_pattern(rf"\b{_ONE}\s{_EACH}\s{_OURS}{_N}\s(?:\w+\s)?{_PLACE}\b")
 _PLACES_THEN_EACH = late_pattern(
-    rf"{_N}\s(?:[^\W\d]+\s)?{_PLACE}\b[^.;!?\d]{{0,60}}?\b{_ONE}\s(?:mandrel\s)?{_EACH}"
+    rf"{_N}\s(?:[^\W\d]+\s)?{_PLACE}\b[^;!?\d]{{0,60}}?\b{_ONE}\s(?:mandrel\s)?{_EACH}"
     rf"(?:\s(?:one|of (?:them|those|these)|{_PLACE}|machine|bender|shop|davon|maschine|macchina))?"
     r"(?=\s*(?:[.,;!?)]|$|please|pls))"
+)
+_SOME_OF_PLACES = late_pattern(
+    rf"{_N}\s(?:of|von|der|de|van|delle|dei)\s(?:our|the|my|unseren|nos|nuestras|nostre|onze)\s(?:\w+\s){{0,2}}?"
+    rf"{_PLACE}\b[^.;!?\d]{{0,60}}?\b{_ONE}\s(?:mandrel\s)?{_EACH}"
+)
+_OF_THEM = late_pattern(
+    rf"{_N}\s(?:davon|of (?:them|these|those)|d.entre elles|de ellas|di (?:loro|esse)|ervan)\b"
+    rf"[^.;!?\d]{{0,40}}?\b(?:je einen(?: dorn)?|{_ONE}\s{_EACH})\b"
+)
+"""'3 davon brauchen je einen Dorn'."""
+_DOUBLE = late_pattern(
+    r"\b(?:en double exemplaire|in (?:doppelter|zweifacher) ausführung|in tweevoud|por duplicado"
+    r"|in (?:doppio esemplare|duplice copia))\b"
+)
+"""'Two of our four presses want a new mandrel apiece.'"""
+_ARTICLE = r"(?:one|1|an?|einen?|un|uno|een|één)"
+_ONE_AND_SPARE = late_pattern(
+    rf"\b{_ARTICLE}\s(?:(?:for\s)?now|to use|in use|for the machine|jetzt|sofort|maintenant|ahora|subito|adesso|nu)?[\s,]{{0,2}}"
+    rf"(?:(?:and|und|et|y|e|en|plus)\s)?{_ARTICLE}\s(?:mandrel\s|dorn\s)?(?:as a spare|as spare|for spare"
+    r"|as (?:a )?back-?up|to keep|for the shelf|spare\b(?!\s(?:ball|part|wiper|one for))|als (?:ersatz|reserve)|en réserve|de rechange|de (?:repuesto|reserva)"
+    r"|di (?:scorta|riserva))\b"
 )
 _PERSON = any_of(
     r"me | us | him | her | them | myself | (?:my|our|the|his|her|a) (?:other |old |second |new )?(?:buddy|friend"
@@ -45,6 +67,7 @@ _PERSON = any_of(
     r"|customer|bender|machine|plant)",
     "mich | uns | meinen? (?:kumpel|freund|bruder|vater|nachbarn|kollegen)",
     "moi | nous | mon (?:ami|copain|frère|voisin|collègue) | mí | mi (?:amigo|hermano|vecino|socio)",
+    r"notre [^\W\d][^\W\d-]*(?:-[^\W\d]+)? | our (?:sister|other|second) [^\W\d]+",
     "me | il mio (?:amico|socio) | mijn (?:vriend|broer|buurman|maat) | mij",
 )
 _FOR_PERSON = late_pattern(
@@ -84,7 +107,11 @@ def with_counts_for_each(requests: Sequence[SizeRequest], text: str) -> list[Siz
 
 
 def _count(words: str) -> int | None:
-    for pattern in (_ONE_FOR_EACH, _PLACES_THEN_EACH):
+    if _ONE_AND_SPARE.search(words):
+        return 2
+    if _DOUBLE.search(words):
+        return 2
+    for pattern in (_OF_THEM, _SOME_OF_PLACES, _ONE_FOR_EACH, _PLACES_THEN_EACH):
         found = pattern.search(words)
         if found is not None:
             number = found["count"]

@@ -127,7 +127,8 @@ class _Finder:
             return None  # "might want a 4 in one some day": what it is called by
         if self.words.at(count.first - 1) == "new" and not self._is_new_mandrel(count):
             return None
-        if count.bracket and w.is_mandrel(self.words.at(count.first - 1)):
+        polite = self.words.at(count.first - 1) in v.PLEASE
+        if count.bracket and w.is_mandrel(self.words.at(count.first - 1 - polite)):
             return self._mention(count, count.after, COUNTED)  # "a mandrel (1)"
         if count.shy and self.words.at(count.first - 1) not in b.ASKS_SHYLY:
             return None
@@ -151,9 +152,9 @@ class _Finder:
 
     def _one_is_named(self, count: Count) -> bool:
         """'Un mandrin pour 38 x 2, 50 pièces à cintrer': so many pieces beside one mandrel."""
+        near = range(max(1, count.first - _FAR_BACK), min(count.after + _FAR_BACK, len(self.words)))
         return any(
-            self.words.at(at) in w.SINGULAR and self.words.at(at - 1) in w.ARTICLES
-            for at in self.words.before(count.first, _FAR_BACK)
+            self.words.at(at) in w.SINGULAR and self.words.at(at - 1) in w.ARTICLES for at in near
         )
 
     def _one_follows(self, count: Count) -> bool:
@@ -196,13 +197,15 @@ class _Finder:
         if self.text[count.first] in ("a", "an"):
             return None
         enough = self.words.phrase(count.after, b.ASKS_BARE_AFTER) > 0
+        offered = self.words.at(count.after) in v.OFFERS  # "bitte einen anbieten"
+        enough = enough or (offered and self.words.at(count.first - 1) in v.POLITE)
         begged = self.articles.begs_for_one(count.first)
         if not enough and not begged and not self.prompts.is_for_this(count):
             each = self.words.at(count.first - 1) in w.EACH
             after = self.words.at(count.after)
             if not (each or self.prompts.is_asked(count.first)):
                 return None
-            if after not in MARKS and after not in v.PLEASE:
+            if after not in MARKS and after not in v.PLEASE and after not in b.LIKE:
                 return None
         if self.context.is_rejected(count, count.after, piece=False, named=False):
             return None
@@ -222,7 +225,8 @@ class _Finder:
         if self.text[at] not in w.SINGULAR and not self.text[at].endswith(("dorn", "doorn")):
             return None
         count = Count(at, at + 1, 1)
-        if self.nouns.is_compound(at) or not self.context.is_bare_wish(at):
+        wished = self.context.is_bare_wish(at) or self.context.is_definite_wish(at)
+        if self.nouns.is_compound(at) or not wished:
             return None
         return self._mention(count, at + 1, NOUN)
 
@@ -240,6 +244,9 @@ class _Finder:
                 return None
             return self._mention(count, at + 1 + pieces, COUNTED)  # "un pezzo", "ein Stück"
         noun = self.nouns.of_article(at)
+        ends = self.words.at(at + 1) in MARKS
+        if ends and self.text[at] not in ("a", "an") and self.prompts.is_labelled(count):
+            return self._mention(count, at + 1, LABELLED)  # "aantal: één"
         if not noun:
             new = self.articles.new_one(at)
             rank = self.articles.rank(at, new) if new else 0
@@ -256,8 +263,15 @@ class _Finder:
             if self.context.is_rejected(count, noun, piece=False, named=True):
                 return None
             return self._mention(count, noun, COUNTED)
-        rank = self.articles.rank(at, noun)
+        rank = self.articles.rank(at, noun) or self._goes_on(at, noun)
         return self._mention(count, noun, rank) if rank else None
+
+    def _goes_on(self, article: int, noun: int) -> int:
+        """'Zwei Dorne 38 x 1,5 und ein Dorn 42 x 2': the rank where it goes on with the sizes."""
+        joined = self.words.at(article - 1) in w.JOINING and self.last >= 0
+        if not joined or not self.words.together(self.last, article):
+            return 0
+        return ARTICLE if self.numbers.is_size(noun) or self.words.at(noun) in w.FOR else 0
 
 
 @lru_cache(maxsize=16)

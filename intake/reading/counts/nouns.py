@@ -23,7 +23,10 @@ _PLACES = frozenset(
 _AGED = frozenset("old older big little small other scrapped".split())
 _OFF_SOMETHING = frozenset("a an my his her their some somebody someone ebay".split())
 """'One off an old bender': what it came from, where 'one off' would count pieces."""
-_RUNS = frozenset("order orders job jobs run runs contract project production".split())
+_RUNS = frozenset(
+    "order orders job jobs run runs contract project production batch batches lot serie"
+    " series".split()
+)
 _MOST_BETWEEN = 9
 """Words between a count and the noun it counts."""
 _AHEAD_OF_ANOTHER = frozenset("for on at a qty maybe even pour fur bei".split())
@@ -51,6 +54,8 @@ class Nouns:
         if self.words.at(at) in w.ONES and stands_for_it and not self.counts_others(at):
             return at + 1, True  # "two new ones", "uno nuevo"
         if self.words.at(at) == "-" and self.words.at(at + 1) == "off":
+            if self.words.at(at + 2) in _RUNS:
+                return 0, False  # "it's for a 4-off batch"
             return (at + 2, True) if self._is_sole(count, at + 2) else (0, False)
         used = self.words.phrase(at, w.PIECES)
         if not used:
@@ -107,12 +112,17 @@ class Nouns:
             return 0
         if self.words.at(at) in ("of", "de", "di", "von", "d"):
             at += 1
-            if self.words.at(at) in w.SOMEBODYS:
-                return 0  # "one of your mandrels"
+            if self.words.at(at) in w.SOMEBODYS and not (
+                self.words.at(at) in w.YOURS
+                and any(self.words.phrase(i, v.WANTS) for i in self.words.before(count.first, 4))
+            ):
+                return 0  # "one of your mandrels" broke; "I'd like to buy two of your mandrels"
         if self.words.at(at) == "-":
             at += 1
             if self.words.at(at).isdecimal() and w.names_tool(self.words.at(at + 1)):
                 return 0  # "rayon 50 - 1 mandrin": the second counts
+        if self.words.at(at + 1) in w.LINKS and self.words.at(at) in w.COUNTS:
+            at += 2  # "2 three ball mandrels"
         if self.words.at(at) in w.LINKS and count.value > 1:
             if count.bracket:
                 return at + 2 if self.words.at(at + 1) in w.MANDRELS - w.SINGULAR else 0
@@ -151,6 +161,8 @@ class Nouns:
                 return 0
             if word in w.SINGULAR or word.endswith(("dorn", "doorn")):
                 return 0 if self.is_compound(index) else index + 1
+            if word in w.PAPERS and index > at:
+                return 0  # "un prix unitaire de mandrin"
             plain = word.isalnum() or word in ("-", '"', "/", ".", "Ø", "ø", "\n")
             if not plain or word in w.STOPS:
                 return 0
@@ -213,9 +225,12 @@ class Nouns:
             return 0, end  # "two mandrels, one as a spare": one of the two
         if shelf:
             return added, at + shelf
-        if self.words.at(at) not in w.SPARE or self.words.at(at + 1) in w.OTHERS:
+        further = self.words.at(at) in w.MORE and w.is_mandrel(self.words.at(at + 1))
+        if not further and self.words.at(at) not in w.SPARE:
             return 0, end
-        return added, at + 1
+        if not further and self.words.at(at + 1) in w.OTHERS:
+            return 0, end
+        return added, at + 1 + further  # "1 mandrel + 1 extra mandrel"
 
 
 @lru_cache(maxsize=16)

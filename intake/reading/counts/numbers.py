@@ -26,6 +26,9 @@ _EACH = frozenset(("each", "every", "per", "je", "por", "par"))
 _REVISIONS = frozenset("rev revision revisie version ver edition index indice ausgabe".split())
 _PAGES = frozenset("blatt sheet sht page hoja foglio blad".split())
 _ITEM_POINTS = (".", "#", ":")
+_BEHIND_PAIR = frozenset(("de", "", "\n", "\n\n", ".", ",", ";"))
+"""'Un par de mandriles', 'un par.', but not 'un par taille'."""
+_TIMES = frozenset("x×")
 _MONEY = frozenset("$€£#§")
 _OF_A_SIZE = frozenset(("er", "ers", "erd", "ner"))
 _THE = frozenset("the that this our my your den der dem".split())
@@ -79,6 +82,8 @@ class Numbers:
             if again == value:
                 after += 3  # "three (3)"
         first = index
+        if self.words.at(index - 1) == "(" and self.words.at(after) in _TIMES:
+            after += self.words.at(after + 1) == ")"  # "mandrel (2x)"
         if self.words.at(index - 1) == "(" and self.words.at(after) == ")":
             return Count(index - 1, after + 1, value, shy, bracket=True)
         return Count(first, after, value, shy)
@@ -115,7 +120,9 @@ class Numbers:
         """'Ein Paar Dorne', which 'ein paar' are some, and 'un par de mandriles': the place behind
         it, or 0."""
         first, second = self.words.at(index), self.words.at(index + 1)
-        if (first, second, self.words.at(index + 2)) == ("un", "par", "de"):
+        if (first, second) == ("un", "par") and self.words.at(index + 2) in _BEHIND_PAIR:
+            return index + 2
+        if (first, second) == ("un", "paio"):
             return index + 2
         if first == "ein" and second == "paar":
             return index + 2 if self.plain[self.words.start[index + 1]] == "P" else 0

@@ -30,6 +30,8 @@ _STARTS = frozenset(("", "\n", "\n\n"))
 _CLAUSE_ENDS = ENDS | {",", ";"}
 _STOPS = frozenset((".", "!", "?", "\n", "\n\n"))
 _SHORTENED = frozenset("in ga sch dia approx rad".split())
+_ONE_OF_THEM = frozenset("einer eine davon waarvan dont one un una uno".split())
+"""'Zwei, einer davon als Ersatz.'"""
 _OF_THEM = frozenset("them these those that this em it his hers theirs mine ours yours".split())
 _OF_OTHERS = frozenset("of the these those matching new same size".split())
 _THEM = frozenset(("them", "those", "these"))
@@ -114,10 +116,14 @@ class Prompts:
             return self._times(count.first - 2)
         if self.text[count.after - 1] in w.PAIRS | w.DOZENS:
             open_end = open_end or self.numbers.is_size(behind)
+        if not open_end and not self.text[count.first].isdecimal():
+            open_end = self.numbers.is_size(behind) and before in w.JOINING  # "e uno 42 x 2"
         if open_end and (self.is_asked(count.first) or self._goes_on(count.first, after, last)):
             return BARE
         if open_end and self.sums_up(count.first):
             return BARE
+        if before == ":" and after in w.FOR and self.numbers.is_size(behind + 1):
+            return BARE  # "same again: 2 for 38 x 1.5"
         if self.is_for_this(count):
             return BARE
         if before in ("would", "will", "does") and after in v.COSTS:
@@ -200,7 +206,8 @@ class Prompts:
 
     def _goes_on(self, at: int, after: str, last: int) -> bool:
         """'One mandrel for the 1.5 and two for the 2 in': the noun is not said again."""
-        if last < 0 or after not in w.FOR or not self._in_one_breath(last, at):
+        sized = not self.text[at].isdecimal() and self.numbers.is_size(at + 1)
+        if last < 0 or not (after in w.FOR or sized) or not self._in_one_breath(last, at):
             return False
         if self.words.at(at - 1) == ":":  # "six mandrels: 3 for 1.5 x .065"
             return self.words.at(at + 2)[:1].isdigit() or self.words.at(at + 2) == "."
@@ -217,7 +224,7 @@ class Prompts:
         return True
 
     def _stands_alone(self, count: Count, before: str, after: str) -> bool:
-        polite = after == "," and self.words.at(count.after + 1) in v.PLEASE
+        polite = after == "," and self.words.at(count.after + 1) in v.PLEASE | _ONE_OF_THEM
         if count.value > _MOST_ALONE or not (after in ENDS or polite):
             return False
         if not self.text[count.first].isdecimal() and not count.bracket:

@@ -7,6 +7,7 @@ from ..text.phrases import phrases, word_set
 RATES = word_set(
     "day days week weeks wk month months year years yr annum hour hr shift batch run job lot tag",
     "woche monat jahr stunde schicht jour semaine mois an año ano mes semana día dia giorno mese",
+    "quarter quarters quartal quartale trimestre trimestres trimestri kwartaal season saison",
     "settimana anno dag week maand jaar uur frame vehicle car bus chair bike",
 )
 RATE_SIGNS = word_set("a per each every pro par al por im by p the in je alle all") | {"/"}
@@ -70,6 +71,14 @@ WANTS = phrases(
     "me urge | nos urge | urgen | corre prisa | hace falta | hacen falta | haría falta | solicito",
     "solicitamos | occorre | occorrono | occorrerebbe | desidero | desideriamo",
 )
+WANTS_THE = phrases(
+    "need | want | require | quote | price | pricing | cost | quotation | offer | send | make",
+    "supply | order | brauche | brauchen | benötige | benötigen | preis | angebot | anbieten",
+    "bestellen | prix | devis | offre | chiffrer | voudrais | voudrions | faut | precio | cotizar",
+    "oferta | presupuesto | necesito | necesitamos | enviar | prezzo | preventivo | offerta",
+    "serve | vorrei | vorremmo | prijs | offerte",
+)
+"""Directly before 'the mandrel' these ask for it."""
 BARE_WISHES = phrases(
     "need | needs | want | require | requires | i need | wtb | iso | brauche | brauchen",
     "bräuchte | benötige | benötigen | suche | suchen | cherche | cherchons | besoin de",
@@ -147,6 +156,10 @@ PLEASE = word_set(
     "grazie gracias merci danke bedankt",
     "alstublieft aub proszę nodig combien cuánto quanto hoeveel ile wieviel",
 )
+NEEDED_BEHIND = word_set(
+    "gebraucht benötigt serve servirebbe necesito necesitamos faut faudrait brauche brauchen"
+)
+"""Of 'a mandrel' these say that it is wanted, far behind it too: 'un mandrino ..., mi serve'."""
 WELCOME = phrases(
     "wäre super | wäre toll | wäre prima | wäre schön | wäre ideal | wäre perfekt | wäre top",
     "would be great | would be good | would be perfect | would be ideal | would be lovely",

@@ -35,6 +35,7 @@ NEW_ONE = phrases(
 BEHIND_NEW_ONE = word_set(
     "an anbieten anzubieten machen bauen bestellen fertigen haben kaufen offreren aanbieten maken",
     "hebben bestellen kopen like identical same made quoted from of per",
+    "on by before until within bis zum am vor pour avant para antes entro op tegen voor",
 )
 FOR_THIS = phrases(
     "for this | for that | for it | for these | for those | for them | to suit this | to suit that",

@@ -7,10 +7,13 @@ from functools import lru_cache
 from ..text.phrases import PhraseTable, phrases, word_set
 
 _COUNTS = """
-1 one single solitary lone einer eines eins einzelner einzelnen einzigen oana oan oanen
-1 eentje uno seul unico jeden jedna
+1 one single solitary lone einer eines eins einzelner einzelnen einzigen einziger oana oan oanen
+1 eentje uno seul unico unique jeden jedna
 1 um uma en ett et
 1 another otro otra altro
+2 zweimal zweifach
+3 dreimal dreifach
+4 viermal
 2 two couple pair zwei zwo deux dos due twee dois duas dwa dwie två tva paire paio coppia
 3 three drei trois tres tre drie três trzy
 4 four vier quatre cuatro quattro quatro cztery fyra
@@ -43,7 +46,7 @@ TENS = word_set("twenty thirty forty fifty")
 DOZENS = word_set("dozen dutzend douzaine docena dozzina dozijn")
 HALF = word_set("half halbes demi media mezza")
 """Before a dozen: six."""
-PAIRED = word_set("paar par")
+PAIRED = word_set("paar par paio")
 """Behind an article these may be two: see ``Numbers``."""
 PAIRS = word_set("pair couple paire paio coppia")
 # Counts that are everyday words too: they count only before a piece, a mandrel, or "of them".
@@ -67,6 +70,11 @@ LABELS = phrases(
     "qty tools | qty tool | qty tooling | tool qty | tools qty | no of tools | no . of tools",
     "number of tools | quantity tools | tool quantity | tools required | tools needed",
     "no wanted | no . wanted | number wanted | nr required | n . | qty req d | qty reqd",
+    "amount : | count : | mandrini richiesti | mandrini necessari | mandrins demandés",
+    "mandrins souhaités",
+    "mandriles solicitados | mandriles pedidos | mandriles requeridos | mandriles necesarios",
+    "benötigte dorne | gewünschte dorne | anzahl dorne | gewenste doornen | aantal doornen",
+    "nombre de mandrins | número de mandriles | numero mandrini | numero di mandrini",
     "quantity req d | quantity reqd",
     "menge | anzahl | stückzahl | stueckzahl | bestellmenge | anfragemenge | bedarf menge",
     "quantité | qté | qtés | nombre | nbre | nb de mandrins | cantidad | cant | ctd | quantità",
@@ -76,7 +84,8 @@ LABELS = phrases(
 PIECES = phrases(
     "pc | pcs | pce | piece | pieces | off | no | nos | ea | unit | units | set | sets",
     "tool set | tool sets | stück | stücke | stk | stck | stueck | st | exemplar | exemplare",
-    "exemplaire | exemplaires | ejemplar | ejemplares | esemplare | esemplari",
+    "unité | unités | unità | eenheden | exemplaire | exemplaires | ejemplar | ejemplares",
+    "esemplare | esemplari",
     "pièce | pièces | pce | pces | pza | pzas | pieza | piezas | ud | uds | unidad | unidades",
     "pz | pezzo | pezzi | stuks | stuk | szt | sztuk | sztuka | sztuki | ks | kus | kusy",
     "peça | peças | pç | pçs | un | unid | adet | kpl | st | 个 | 個 | 本 | 支 | 件 | 개",
@@ -148,11 +157,24 @@ EACH = word_set(
 )
 
 
+YOURS = word_set("your ihrer vos votre sus vuestros vostri uw jullie")
+PAPERS = word_set(
+    "prix preis precio prezzo prijs price quote quotation devis offre offerta oferta angebot",
+    "offerte",
+    "cotización presupuesto preventivo prijsopgave",
+)
+"""Of these an article before both is: 'a price for mandrels'."""
+OF_THE_ONE = word_set("du del vom")
+DEFINITE = word_set("the le el il den der het de") | OF_THE_ONE
+TO_THE_ONE = word_set(
+    "for of on us me uns mir nous nos ci mi ons mij für pour para per voor van di de"
+)
+"""Between what wishes and 'the mandrel'."""
 SOMEBODYS = word_set("the your our my his their those this that")
 LINKS = word_set("ball balls kugel kugeln bille billes bola bolas sfera sfere kogel kogels")
 """What a mandrel has several of: 'a three-ball mandrel'."""
 SIZE_NOUNS = word_set("tube pipe rohr buis tubo ball plug bending bend kugel")
-ONES = word_set("ones neue neuen nuevo nuevos nouveaux nuovo nuovi nieuwe")
+ONES = word_set("one ones neue neuen nuevo nuevos nouveaux nuovo nuovi nieuwe")
 """'Need two new ones': the noun is not said again."""
 SOLE_PIECE = word_set(
     "einzelstück einzelstueck einzelanfertigung einzelfertigung oneoff enkelstuks einzelteil"

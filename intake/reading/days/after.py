@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..text.phrases import Words, word_set
 from . import words as d
+from .behind_words import AFTER
 from .forms import Calendar
 from .written import Written
 
@@ -17,12 +18,12 @@ def asks_after(calendar: Calendar, written: Written) -> bool:
     for at in _behind(calendar, written):
         if words.at(at).isdecimal() or words.at(at) == ";":
             return False
-        used = words.phrase(at, d.AFTER)
+        used = words.phrase(at, AFTER)
         if used:
             if _leads_to_day(calendar, at + used):
                 return False  # "the job starts Nov 30 so I need it by Nov 23"
             return not any(words.phrase(at - far, d.CONDITIONED) for far in (2, 3))
-        if words.at(at) == "," and not words.phrase(at + 1, d.AFTER):
+        if words.at(at) == "," and not words.phrase(at + 1, AFTER):
             return False
     return False
 
@@ -47,6 +48,8 @@ def _leads_to_day(calendar: Calendar, at: int) -> bool:
 
 def is_past(words: Words, written: Written, place: int) -> bool:
     """'You delivered in two weeks last time'; not 'need it by Nov 13, we broke the last one'."""
+    if words.at(written.start) == "last":
+        return False  # "by the last Friday in May"
     first = max(words.first[written.start], min(place, written.start) - 3)
     if any(words.phrase(at, d.PAST) for at in range(first, written.end)):
         return True

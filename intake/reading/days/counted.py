@@ -71,8 +71,12 @@ def on_weekday(named: weekday, sent_on: date, *, following: bool) -> date:
     return day
 
 
-def part(words: Words, at: int, sent_on: date | None) -> Counted:
-    """'End of March' is its last day, 'mid March' the 15th, its beginning the 1st."""
+def part(words: Words, at: int, sent_on: date | None, *, whole: bool = False) -> Counted:
+    """'End of March' is its last day, 'mid March' the 15th, its beginning the 1st; ``whole``:
+    'Monatsende'."""
+    if whole:
+        day = None if sent_on is None else sent_on + relativedelta(day=31)
+        return None if day is None else (at + 1, day)
     which, after = words.at(at), at + 1
     while words.at(after) in d.OF_THE and after < at + 4:
         after += 1
@@ -110,12 +114,16 @@ def span(words: Words, at: int, sent_on: date | None) -> Counted:
     used = words.phrase(at, d.IN_SPAN)
     if sent_on is None or not used:
         return None
+    if words.text[at : at + 3] == ("within", "the", "week"):
+        return at + 3, sent_on + timedelta(days=7)
     used += words.at(at + used) == "."  # "Lieferzeit max. 4 Wochen"
     word, after = words.at(at + used), at + used + 1
     if word in d.ROUGHLY:
         word, after = words.at(after), after + 1
     count = int(word) if word.isdecimal() and len(word) <= 2 else d.NUMBERS.get(word, 0)
     after += words.at(after) == "of"  # "a couple of weeks"
+    if count and words.at(after) == "fortnight":
+        return after + 1, sent_on + timedelta(days=14 * count)
     unit = d.SPANS.get(words.at(after))
     if not count or unit is None:
         return None
@@ -124,10 +132,25 @@ def span(words: Words, at: int, sent_on: date | None) -> Counted:
     return after + 1, sent_on + timedelta(days=count * (7 if unit == "weeks" else 1))
 
 
+def in_a_month(words: Words, after: int, number: int, sent_on: date | None) -> Counted:
+    """'(The 14th) of next month', '14 del mes que viene': that day of the month after the mail's;
+    the words begin at ``after``."""
+    used = words.phrase(after, d.OF_NEXT_MONTH)
+    if not used or sent_on is None:
+        return None
+    month = sent_on.replace(day=1) + relativedelta(months=1)
+    day = day_of(month.year, month.month, number)
+    return None if day is None else (after + used, day)
+
+
 def week(words: Words, at: int, sent_on: date | None) -> Counted:
     """'KW 14' ends on its Friday, ISO 8601."""
     after = at + 1
-    marks = ("no", "nr", "n", "#") if len(words.at(at)) > len("kw") else (".", "no", "nr", "n", "#")
+    name = words.at(at)
+    shortened = len(name) <= len("kw") or name in d.WEEKS_SHORTENED
+    if name in d.WEEK_LETTERS and words.at(at - 1) not in d.BEFORE_A_WEEK:
+        return None
+    marks = (".", "no", "nr", "n", "#") if shortened else ("no", "nr", "n", "#")
     while words.at(after) in marks and after < at + 3:
         after += 1
     word = words.at(after)
@@ -145,12 +168,19 @@ def week(words: Words, at: int, sent_on: date | None) -> Counted:
         return None  # not every year has a 53rd week
 
 
-def feast(word: str, sent_on: date) -> date | None:
+def feast(words: Words, at: int, sent_on: date) -> date | None:
     """The day of 'before Christmas', 'by Easter', 'by Thanksgiving', 'tomorrow'."""
-    if word == "tomorrow":
-        return sent_on + timedelta(days=1)
+    word = words.at(at)
+    if word in d.TOMORROW:
+        if words.at(at - 1) in d.OF_MORNING:
+            return None  # "guten Morgen", "esta mañana"
+        later = word in d.IN_TWO_DAYS or words.at(at - 1) in d.AFTER_TOMORROW
+        return sent_on + timedelta(days=1 + later)
     if word in d.CHRISTMAS:
         return coming(12, 24, sent_on)
+    if word in d.PENTECOST:
+        this, following = (easter(sent_on.year + n) + timedelta(days=49) for n in (0, 1))
+        return this if this >= sent_on else following
     if word in d.YEAR_ENDS:
         return coming(12, 31, sent_on)
     if word in d.EASTER:

@@ -49,7 +49,7 @@ _SPANS: tuple[tuple[Literal["days", "weeks", "months"], str], ...] = (
     ("days", "day days tag tage tagen jour jours día días giorno giorni dag dagen"),
     ("weeks", "week weeks wk wks woche wochen semaine semaines semana semanas settimana settimane"),
     ("weeks", "weken veckor tygodni tygodnie"),
-    ("months", "month months monat monate monaten mois mes meses mese mesi maand maanden"),
+    ("months", "month months monat monate monaten monats mois mes meses mese mesi maand maanden"),
 )
 
 
@@ -72,7 +72,7 @@ SUFFIXES = word_set("st nd rd th er ere e de te ste")
 
 ENDS = word_set("end eom ende fin finales final fine eind einde slutet koniec końca fim konca")
 MIDDLES = word_set("middle mid mitte mi mediados metà half meados medio")
-BEGINNINGS = word_set("beginning start anfang début principios inizio begin início")
+BEGINNINGS = word_set("beginning start anfang début principios primeros inizio begin início")
 OF_THE = word_set("of the de di du del van des der dem les le el i l la het") | {"-"}
 
 IN_SPAN = phrases(
@@ -81,16 +81,35 @@ IN_SPAN = phrases(
     "en unas | entro | tra | fra | in circa | over | om | w ciągu",
     "max | maxi | maximal | maximum | máximo | massimo | maximaal",
 )
+OF_NEXT_MONTH = phrases(
+    "of next month | of the next month | of the coming month | nächsten monats",
+    "des nächsten monats | kommenden monats | des kommenden monats | du mois prochain",
+    "du mois suivant | del mes que viene | del próximo mes | del mes próximo | del mese prossimo",
+    "del prossimo mese | van volgende maand | volgende maand",
+)
+WEEK_LETTERS = frozenset("sw")
+"""'Livraison S23': a week only behind a word of delivery."""
+WEEKS_SHORTENED = word_set("sem sett")
+BEFORE_A_WEEK = word_set(
+    "livraison livré livrer délai delivery lieferung liefertermin entrega consegna levering en"
+) | {":"}
 WEEK_NUMBERS = word_set(
-    "sett kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień"
+    "s w sem sett kw cw wk week kalenderwoche semaine semana settimana vecka uge tydzień"
 )
 CHRISTMAS = word_set(
     "christmas xmas weihnachten noël navidad natale kerst kerstmis jul",
     "heiligabend nochebuena kerstavond",
 )
+PENTECOST = word_set("pentecost whitsun pfingsten pentecôte pentecostés pentecoste pinksteren")
 YEAR_ENDS = word_set("jahresende silvester nochevieja")
 EASTER = word_set("easter ostern pâques pascua pasqua pasen")
-FEASTS = CHRISTMAS | EASTER | YEAR_ENDS | {"thanksgiving", "tomorrow"}
+IN_TWO_DAYS = word_set("übermorgen overmorgen dopodomani")
+TOMORROW = word_set("tomorrow morgen demain mañana domani") | IN_TWO_DAYS
+OF_MORNING = word_set("guten goede la jeden am früh heute esta por this every vroege da")
+"""Before these 'morgen' and 'mañana' are the morning."""
+AFTER_TOMORROW = word_set("après pasado")
+MONTH_ENDS = word_set("monatsende maandeinde")
+FEASTS = CHRISTMAS | EASTER | PENTECOST | YEAR_ENDS | TOMORROW | {"thanksgiving"}
 TODAY = word_set("today now")
 FOLLOWING = word_set("next nächsten nächster prochain volgende próximo prossimo")
 YEARS = word_set("year jahres année año anno jaar")

@@ -14,6 +14,7 @@ from .counted import (
     coming,
     day_of,
     feast,
+    in_a_month,
     nth,
     on_weekday,
     part,
@@ -22,12 +23,18 @@ from .counted import (
     year_at,
 )
 from .in_figures import WHOLE, DaysInFigures
+from .nth_weekday import nth_weekday
 from .written import Written
 
 _FOLLOW = frozenset(("/", "-", ".", "º", "°")).union(d.SUFFIXES, d.OF_THE, d.MONTHS)
+_BY = frozenset("by before on delivery deliver delivered latest until till : ca around".split())
+_BEHIND_NTH = frozenset(
+    ("", "\n", "\n\n", *". , ; ) ? ! or at latest please if and thanks".split())
+)
+"""'By 24th', 'delivery 24th or earlier', but not 'by 2nd shift'."""
 BEGINS: frozenset[str] = frozenset().union(
     d.WEEKDAYS, d.MONTHS, spelled.STARTS, ("week",), d.ENDS, d.MIDDLES, d.BEGINNINGS,
-    d.WEEK_NUMBERS, d.FEASTS, d.IN_SPAN, d.TODAY,
+    d.WEEK_NUMBERS, d.FEASTS, d.MONTH_ENDS, ("month",), d.IN_SPAN, d.TODAY,
 )  # fmt: skip
 """Every word, besides figures, that a day can begin with."""
 
@@ -65,8 +72,12 @@ class Calendar(DaysInFigures):
         elif word in d.WEEK_NUMBERS:
             found = week(self.words, index, self.sent_on)
         elif word in d.FEASTS and self.sent_on is not None:
-            day = feast(word, self.sent_on)
+            day = feast(self.words, index, self.sent_on)
             found = None if day is None else (index + 1, day)
+        elif word == "month" and self.words.at(index + 1) == "end":
+            found = part(self.words, index + 1, self.sent_on, whole=True)
+        elif word in d.MONTH_ENDS:
+            found = part(self.words, index, self.sent_on, whole=True)
         elif word in d.IN_SPAN:
             found = span(self.words, index, self.sent_on)
         elif word in d.TODAY and self.sent_on is not None and self._is_counted_from(index):
@@ -95,8 +106,12 @@ class Calendar(DaysInFigures):
             month += 1
         if text[month] in d.MONTHS:
             return self._month(start, month + 1, text[month], number)
+        found = in_a_month(self.words, after, number, self.sent_on)
+        if found is not None:
+            return Written(start, found[0], "counted", (found[1],))
         if ordinal and text[after] not in d.MEASURES:
             the = text[at - 1] in ("the", "le", "el", "den", "il", "de") or start < at
+            the = the or (text[at - 1] in _BY and text[after] in _BEHIND_NTH)
             return self._on_nth(start, after, number) if the else None
         if point and text[at - 1] in ("zum", "am", "bis", "den", "spatestens"):
             return None if text[after].isdecimal() else self._on_nth(start, after, number)
@@ -152,6 +167,9 @@ class Calendar(DaysInFigures):
         ):
             after += 1
         named = d.WEEKDAYS[words.at(at)]
+        placed = nth_weekday(words, at, named, self.sent_on)
+        if placed is not None:
+            return placed
         dated = None
         if words.at(after).isdecimal():
             dated = self.in_figures(after) or self._day_month(after, at)

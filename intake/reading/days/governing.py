@@ -7,8 +7,19 @@ from dataclasses import dataclass, replace
 from ..text.phrases import Words
 from . import words as d
 from .after import asks_after, is_past
-from .day_words import MEASURES
+from .behind_words import DELIVERED, HERE
+from .day_words import BEGINNINGS, ENDS, FOLLOWING, MEASURES
 from .forms import Calendar
+from .labelled import (
+    ends_span,
+    goes_on,
+    is_asked_of_us,
+    is_drawn,
+    is_labelled,
+    is_letter,
+    is_too_early,
+    stands_alone,
+)
 from .of_earlier_mail import heads_mail, was_then
 from .of_that_month import bare_number, of_that_month, so_long_before
 from .own_work import hands_over, is_date_asked, is_own_work, is_work_ahead, would_come_by
@@ -22,7 +33,7 @@ from .owner import (
 )
 from .quotes import is_of_quotation
 from .shifted import shifted
-from .waiting import can_do_without_until
+from .waiting import can_do_without_until, is_away_until
 from .written import Written
 
 _FAR = 40
@@ -90,13 +101,23 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     stop = _stop(words, written.start, behind)
     if is_of_quotation(words, written.start, written.end, stop):
         return Governed(written, 0, corrects=False)
+    if ends_span(words, written.start) or is_too_early(words, written.start):
+        return Governed(written, 0, corrects=False)
+    asked = (last is None or not last.rank) and is_asked_of_us(words, written.start)
+    if asked or is_labelled(calendar, written):
+        return Governed(written, 4, corrects=False)
+    if is_away_until(words, written.start, written.end):
+        return Governed(written, 0, corrects=False)
     without = can_do_without_until(words, written.start, written.end, stop)
     if without is not None:
         return Governed(written, 4 if without else 0, corrects=False)
     cue, place = _cue_before(words, written.start, stop)
     corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
+    corrects = corrects or is_drawn(words, written.start)
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
         return Governed(written, last.rank, corrects=False, explains=True)
+    if cue is None and last is not None and last.rank and goes_on(words, behind, written.start):
+        return Governed(written, last.rank, corrects=False)
     if cue in (None, "wish") and corrects and last is not None and last.rank:
         return Governed(written, last.rank, corrects=True)
     if cue != "other" and last is not None and last.rank and is_last_day(words, written.end):
@@ -138,10 +159,14 @@ def _cue_before(words: Words, start: int, stop: int) -> tuple[d.Cue | None, int]
 
 def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, int]:
     """A cue that leans on the words before it, in their light."""
+    if cue == "other" and words.at(at) in d.DONE and _is_wanted(words, at, stop):
+        return "delivery", at  # "we'll want two mandrels delivered on 7 July"
     if cue == "delivery" and words.at(at) in d.DONE and words.at(at - 1) in d.WAS:
         return "other", at  # "the old one was delivered end of November"
     if cue == "delivery" and words.at(at) in d.BY_THEN and _speaks_of_persons(words, at, stop):
         return "other", at  # "I'm available until Friday"
+    if cue == "delivery" and words.at(at - 1) in d.NONE:
+        return "other", at  # "no delivery on 12 November please"
     if cue == "delivery" and is_date_asked(words, at):
         return "other", at  # "I need a delivery date by Monday"
     if cue == "delivery" and words.at(at + 1) in d.SET_UP:
@@ -157,6 +182,14 @@ def _understood(words: Words, cue: d.Cue, at: int, stop: int) -> tuple[d.Cue, in
         if owed - d.OCCASIONS or _speaks_of_others(words, at, max(stop, at - _LEANS)):
             return "other", at
     return cue, at
+
+
+def _is_wanted(words: Words, at: int, stop: int) -> bool:
+    """Whether what is delivered is wished for or has to be: 'must be delivered on'."""
+    if words.at(at - 1) in d.WAS:
+        return False
+    near = range(max(stop, at - _LEANS), at)
+    return any(words.phrase(index, d.WISH) for index in near)
 
 
 def _speaks_of_persons(words: Words, at: int, stop: int) -> bool:
@@ -195,20 +228,23 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         return 0
     if cue == "delivery":
         return 3 if set(words.text[place : written.start]) & d.SET_UP else 4
-    if words.phrase(written.end, d.DELIVERED):
+    if words.phrase(written.end, DELIVERED):
         return 3
     if cue == "other":
         return 0
-    if cue == "due":
+    if cue == "due" or words.phrase(written.end, HERE):
         return 3
     if asks_after(calendar, written):
         things = set(clause_before(words, written.start)) - d.LEADING
         alone = not things and leans_on_things(words, written.start)
         return 0 if alone or (things & d.THINGS and not things & d.TOOLS) else 3
+    if cue is None and stands_alone(calendar, written):
+        return 2
     if cue is None:
         at = written.start - 1
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
-        leads = words.at(at) in d.LEADING
+        at -= written.kind != "counted" and words.at(at) in FOLLOWING  # "bis nächsten Mo, den 5."
+        leads = words.at(at) in d.LEADING or (words.at(at) in d.FOR and _is_dated(words, written))
         others = leans_on_things(words, written.start) or is_for_papers(words, written.start)
         return 2 if leads and not others else 0
     if is_own_work(words, place, written):
@@ -221,6 +257,12 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
     return 3 if wished else 0
 
 
+def _is_dated(words: Words, written: Written) -> bool:
+    """Whether a day is told as such: 'para el 6', 'pour fin octobre', and not 'pour Noël'."""
+    told = written.kind == "named" or words.at(written.start) in ENDS | BEGINNINGS
+    return told and not d.THINGS & set(clause_before(words, written.start))
+
+
 def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     """'Need it Friday', 'I want two of them by Friday', 'need it by Labor Day, so September 3'."""
     at = start - 1
@@ -228,10 +270,17 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
         at -= 1
     if at == wish or words.at(at) in d.LEADING | d.ON:
         return True
-    between = words.text[wish + 1 : start]
+    lines = words.text[wish + 1 : at]
+    if words.at(at) in d.ON_A_DAY and lines and all(map(is_letter, lines)):
+        return True  # "we'd want A and B on 1 April"
+    if words.at(at) == "for" and words.at(start).isdecimal():
+        return True  # "we'd need one for the 20th of November"
+    if words.at(at) in d.ON_OR_UNTIL and words.at(wish) in d.WISHED_TOOL:
+        return bool(d.TOOLS & set(words.text[wish:at]))  # "need a new mandrel on Monday"
+    between = words.text[wish + (words.phrase(wish, d.WISH) or 1) : start]
     if all(word in d.PRONOUNS for word in between[:4]):
         return len(between) <= 4
-    if between[0] not in d.PRONOUNS:
+    if not between or between[0] not in d.PRONOUNS:
         return False
     behind = 2 if between[1:2] and between[1] in d.THERE else 1  # "I need it in by January 8"
     return any(word in d.LEADING | d.UNTIL for word in between[behind : behind + 1])

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 
 from dateutil.relativedelta import relativedelta
 
-from ..text.phrases import Words, word_set
+from ..text.phrases import Words, phrases, word_set
 from . import day_words as d
 from .counted import coming, day_of, year_at
 from .written import Written
@@ -18,6 +18,7 @@ _FAR = 16
 """Words between the two days."""
 _ARTICLES = frozenset(("le", "el", "il"))
 """Before a bare number they make it a day: 'le 4'."""
+_AT_LATEST = phrases("au plus tard | a más tardar | como muy tarde | como tarde | al più tardi")
 _EARLIER = word_set("before earlier vorher früher davor avant antes prima eerder ervoor")
 _STOPS = frozenset((".", ",", ";", "!", "?", ")", "\n", "\n\n", ""))
 _MOST = 31
@@ -39,7 +40,8 @@ def bare_number(
 ) -> Written | None:
     """The day that a bare number behind an article names, beside one with its month."""
     word = words.at(at)
-    if words.at(at - 1) not in _ARTICLES or words.at(at + 1) not in _STOPS:
+    limited = words.phrase(at + 1, _AT_LATEST) > 0
+    if words.at(at - 1) not in _ARTICLES or not (words.at(at + 1) in _STOPS or limited):
         return None
     if not word.isdecimal() or not 0 < int(word[:3]) <= _MOST or words.at(at + 2).isdecimal():
         return None

@@ -60,7 +60,10 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
     named = bool(direct) and (direct[0] in d.THINGS or direct[0].isdecimal())
     said = next((n for n, word in enumerate(reversed(before)) if word in d.PERSONS), len(before))
     subject = before[len(before) - said :]  # "for the boat rails we need delivery"
-    return bool(d.THINGS & set(subject)) or (named and bool(d.THINGS & set(direct[:2])))
+    counted = named and direct[0].isdecimal()  # "wants 36 grab rails by 12 June"
+    return bool(d.THINGS & set(subject)) or (
+        named and bool(d.THINGS & set(direct[: 3 if counted else 2]))
+    )
 
 
 def wants_papers(between: tuple[str, ...]) -> bool:

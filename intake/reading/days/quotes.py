@@ -9,7 +9,7 @@ is the quotation: between its name and the day stand only words of coming and of
 from __future__ import annotations
 
 from ..text.phrases import Words, word_set
-from . import words as d
+from .behind_words import DELIVERED
 
 _FAR = 24
 _AFTER = 9
@@ -69,12 +69,23 @@ _NEEDS = word_set(
 )
 
 
+_WANTED = _NEEDS | word_set(
+    "wants needs will wollen braucht veut veux quiere quiero necesita vuole voglio wil willen heeft"
+)
+_WANTED_FAR = 4
+_SO_MANY = word_set(
+    "1 2 3 4 5 two three four several your zwei drei vier mehrere ihr trois deux quatre plusieurs",
+    "tres dos cuatro varias tre due quattro drie twee vier meerdere enkele",
+)
+
+
 def is_of_quotation(words: Words, start: int, end: int, stop: int) -> bool:
     """Whether a day, words ``start`` to ``end``, is that of a quotation; its clause begins at
     ``stop``."""
-    if words.phrase(end, d.DELIVERED):
+    if words.phrase(end, DELIVERED):
         return False
-    return _is_led_by(words, start, stop) or _is_followed_by(words, end)
+    wanted = bool(set(words.text[max(stop, start - _WANTED_FAR) : start]) & _WANTED)
+    return _is_led_by(words, start, stop) or _is_followed_by(words, end, wanted=wanted)
 
 
 def _is_led_by(words: Words, start: int, stop: int) -> bool:
@@ -93,8 +104,11 @@ def _is_led_by(words: Words, start: int, stop: int) -> bool:
     return False
 
 
-def _is_followed_by(words: Words, end: int) -> bool:
-    """'By 16 October we need your price', '... is when we want the quotes'."""
+def _is_followed_by(words: Words, end: int, *, wanted: bool) -> bool:
+    """'By 16 October we need your price', '... is when we want the quotes'; ``wanted``: 'the boss
+    wants by Thursday three quotes'."""
+    if wanted and words.at(end + 1) in _MANY | _ONE and words.at(end) in _SO_MANY:
+        return True
     needs = False
     for at in words.after(end, _AFTER):
         word = words.at(at)

@@ -56,6 +56,8 @@ _OTHER = word_set(
 _NEVER = word_set(
     "t not no cannot never nicht kein keinesfalls pas ne jamais nunca non mai niet geen hardly"
 )
+_TILL = word_set("bis until till hasta fino tot jusqu")
+_AWAY_NEAR = 3
 _AWAY = word_set(
     "urlaub ferien abwesend dienstreise vacation holiday holidays vacances congé congés absent",
     "vacaciones ausente ferie vacanza assente vakantie afwezig verlof",
@@ -120,3 +122,9 @@ def _before(words: Words, start: int) -> int:
         if at >= 0 and words.phrase(at, _UNTIL) == used:
             return at
     return -1
+
+
+def is_away_until(words: Words, start: int, end: int) -> bool:
+    """'Ich bin bis 20. November im Urlaub', 'we are until the 20th on holiday'."""
+    until = {words.at(start - 1), words.at(start - 2)} & _TILL
+    return bool(until) and any(words.at(at) in _AWAY for at in words.after(end, _AWAY_NEAR))

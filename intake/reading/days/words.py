@@ -22,14 +22,14 @@ _PLACES = (
     "hands hand door dock site shop plant factory mailbox works yard bench warehouse place house"
     " stores facility depot premises doorstep receiving"
 )
-_THERE = tuple(
+OUR_PLACE = tuple(
     f"{preposition} {whose} {place}"
     for preposition in ("in", "at", "on", "to")
     for whose in ("our", "my", "the", "your")
     for place in (*_PLACES.split(), "receiving dock", "loading dock", "unloading dock")
     if not (whose == "the" and place in ("shop", "works", "place", "bench", "hand", "house"))
 )
-_THERE_ABROAD = (
+OUR_PLACE_ABROAD = (
     "auf unserem hof | in unserem werk | in unserem haus | in unserem lager | in unserer werkstatt",
     "an unserer rampe | im wareneingang | wareneingang | bei uns im haus",
     "dans nos locaux | dans notre atelier | dans notre usine | dans notre dépôt | à notre usine",
@@ -41,18 +41,25 @@ _THERE_ABROAD = (
     "in ons magazijn | in onze werkplaats | op onze werf | in ons bedrijf | op onze locatie",
 )
 _DELIVERY = phrases(
-    " | ".join(_THERE),
-    *_THERE_ABROAD,
+    " | ".join(OUR_PLACE),
+    *OUR_PLACE_ABROAD,
     "deliver | delivery | deliveries | delivered | deliv | delivery date | in hand | on site",
     "onsite",
     "in house | on dock | on my bench | here | with us | with me | at us | to us | arrive",
     "arrives",
     "arrival | arriving | ready | ship | shipping | need date | date needed | ship date",
-    "need by | date required | required date | ros date | must have | in service | get these",
+    "need by | rdd | req date | rqd date | reqd date | req d date | site date | be with our",
+    "be with my",
+    "date required | required date | ros date | must have | in service | get these",
     "get those | have these | have those | have one | turn around | turned around | send by",
     "receive",
     "installed by | pick up | pick it up | pick them up | pick one up | collect | holen",
-    "chercher | récupérer",
+    "fetch it | fetch them | hole ihn | hole sie | holen ihn | holen wir | expect it",
+    "erwarten ihn",
+    "l attendons | l attend | les attendons | lo aspettiamo | li aspettiamo | lo esperamos",
+    "los esperamos | verwachten hem | verwachten ze",
+    "chercher | récupérer | le prendre | les prendre | recogerlo | recogerlos | que esté",
+    "que estén",
     "enlèvement | recogemos | recoger | recogida | ritirarlo | ritirare | ritiro | ophalen | halen",
     "odbiór | pickup | have them | have it | have this | get it",
     "get them",
@@ -86,12 +93,14 @@ _DELIVERY = phrases(
     "prazo | até | dostawa | dostawy | termin dostawy | leverans | levereras | 納期 | 着",
 )
 _WISH = phrases(
-    "need | needs | want | wants | would like | d like | must | should | ideally | hoping | hope",
+    "could do with | can do with | send us | send me | need | needs | want | wants | would like",
+    "d like | must | should | ideally | hoping | hope",
     "have to | has to | gotta | rush | urgent | preferably | if possible | by when",
     "möchten | möchte | müssen | muss | sollte | sollten | soll | gern | nous voudrions | voudrais",
     "faut | souhaitons | idéalement | quiero | queremos | ojalá | podrían servirnos | servirnos",
     "faudrait | hace falta | hacen falta | haría falta | harían falta | necesitaríamos",
-    "querríamos | urge | occorre | occorrono | occorrerebbe | serve | servono | servirebbe",
+    "veux | voulons | voglio | vogliamo | wil | willen | wollen | querríamos | urge | occorre",
+    "occorrono | occorrerebbe | serve | servono | servirebbe",
     "servirebbero | bisogno",
     "urgente | spoed | voudrait | aimerait | si es posible | si posible | si possible",
     "se possibile | indien mogelijk | wenn möglich",
@@ -112,7 +121,8 @@ _PASSIVE = phrases(
     "nodig | tassativa | tassativo",
 )
 _LIMIT = phrases(
-    "no later than | not later than | at the latest | at latest | spätestens | au plus tard",
+    "not beyond | not after | no later than | not later than | at the latest | at latest",
+    "spätestens | au plus tard",
     "a más tardar | como muy tarde | como tarde | al più tardi | uiterlijk | senast | najpóźniej",
     "como máximo | al massimo | au maximum",
 )
@@ -236,27 +246,15 @@ URGENTLY = word_set(
 """These may stand between a wish and its day."""
 PRONOUNS = word_set("it them this these those that one two her him es sie ihn lo la los las les er")
 ON = word_set("am zum pour para per du dal op a")
+FOR = word_set("pour para per for")
+"""'El primero, para el 6 de noviembre': with an article these lead to a day."""
+ON_A_DAY = word_set("on by for am zum bis le pour el para il per op voor")
+NONE = word_set("no keine pas nessuna ninguna geen")
+ON_OR_UNTIL = word_set("on until till")
+WISHED_TOOL = word_set("need needs want wants send")
+"""Of a mandrel behind these, 'until' says 'by' in the English of others."""
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
-AFTER = phrases(
-    " | ".join(_THERE),
-    *_THERE_ABROAD,
-    "need it | need them | need this | need these | at the latest | the latest | latest",
-    "or sooner | or earlier | is your date | is when | would be",
-    "is fine | if possible | if you can | please deliver | delivery | positively | is needed",
-    "is required | we need | is the date | is our date | in hand | on site | at our | to our",
-    "spätestens | benötigt | erforderlich | gebraucht | geliefert | liefern | lieferung",
-    "hier sein",
-    "au plus tard | à réception | chez nous | a más tardar | como muy tarde | al più tardi",
-    "in consegna",
-    "uiterlijk | nodig | geleverd | binnen | senast",
-)
-DELIVERED = phrases(
-    "lieferbar | geliefert | zu liefern | te leveren | à livrer | a entregar | da consegnare",
-    "delivered | leverbaar | geleverd | livrable | livré",
-    "in hand | on site | eintreffend | entregado | consegnato",
-)
-"""Right behind a day these make it one of delivery, whatever stands before."""
 BY_THEN = word_set(
     "available disponible disponibles disponibile disponibili beschikbaar verfügbar bereit fertig",
     "listo listos prêt pronto klaar",

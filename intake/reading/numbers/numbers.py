@@ -138,6 +138,8 @@ def _fraction(match: re.Match[str]) -> Number | None:
     if denom not in INCH_FRACTIONS or numer == 0:
         return None
     value = exact(Fraction(numer, denom))
+    if _parts_a_line(match, value):
+        return None
     if numer < denom:
         return Number(match.start(), match.end(), (value,), "fraction")
     if gcd(numer, denom) > 1 and not _INCH_BEHIND.match(match.string, match.end()):
@@ -162,6 +164,14 @@ def _fraction(match: re.Match[str]) -> Number | None:
     return Number(match.start(), match.end(), (value,), "fraction")
 
 
+def _parts_a_line(match: re.Match[str], value: Decimal) -> bool:
+    """'Mandrel x2 / 32 x 1.5 / R 64': no tube of 2/32 has a wall of 1.5."""
+    if _SPACED.fullmatch(match[0]) is None:
+        return False
+    wall = _TIMES.match(match.string, match.end())
+    return wall is not None and Decimal(wall[1].replace(",", ".")) >= value
+
+
 def _thousands(match: re.Match[str]) -> Number:
     """'1,500' or '2.350': a thousands mark or a decimal mark, which only the context can tell."""
     written = match["thousands"]
@@ -176,6 +186,8 @@ def _thousands(match: re.Match[str]) -> Number:
     return Number(match.start(), match.end(), (joined, pointed), "integer", why=why)
 
 
+_SPACED = re.compile(r"\d{1,3}\s[/\\]\s\d{1,2}")
+_TIMES = re.compile(r"\s?[x×*]\s?(\d{0,3}[.,]\d{1,4}|\d{1,3})(?![\d/])")
 _INCH_BEHIND = re.compile(r"\s?-?\s?(?:\"|''|in\b|inch)", re.IGNORECASE)
 _DECIMAL = re.compile(r"\d{0,6}\.\d{1,6}|\d{1,6},\d{1,6}(?!\.\d)|\d{1,9}")
 

@@ -127,6 +127,7 @@ _NOT_INCH = word_set(
     "time january february march april may june july august september october november december",
     "one two three four place mind common there it which any aluminum both either every",
     "lengths sticks coils",
+    "week weeks kw cw wk woche semaine",
     "rev rev. revision version issue index response reply answer",
     "het een de bronze brass copper titanium inconel monel nylon steel stainless mild chromoly",
     "asse mezzeria acciaio alluminio ottone rame titanio inox der dem den einem totale tutto",

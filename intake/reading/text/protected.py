@@ -66,6 +66,9 @@ _LED_BY_DIGIT: Kinds = (
         r"(?<![\d.,/-])(?!(?:1[3-9]|[2-9]\d)/(?:1[3-9]|[2-9]\d)/(?!(?:16|32|64)\b))"
         rf"\d{{1,2}}(?P<dash>[./-])\d{{1,2}}(?P=dash)(?:{_YEAR}|\d\d)(?![\d/\"]|-\d)",
         r"(?<![\d.,/-])(?:0?[1-9]|[12]\d|3[01])\.\s?(?:0[1-9]|1[0-2])\.(?=\s|$|[,;)])(?!\s?mm)",
+        # from the 1st to the 22nd of May
+        r"(?<![\d.,/-])\d{1,2}(?:st|nd|rd|th|\.|er|ere|º|°)?\s(?:au|bis|to|till?|until|through|al|tot)\s"
+        rf"(?:the\s|zum\s)?\d{{1,2}}(?:st|nd|rd|th|\.|er|ere|º|°)?\s(?:of\s|de\s)?{_MONTH}\b",
         # 3rd of May 2027
         rf"(?<![\d.,/-])\d{{1,2}}(?:st|nd|rd|th|\.|er|ere|º|°)?[\s-]{{1,2}}(?:of\s|de\s)?{_MONTH}\b"
         rf"(?:\.(?!\s+(?-i:[A-ZÀ-Þ])|\s*\Z))?(?:[\s,-]{{0,2}}(?:de\s)?{_YEAR})?",
@@ -123,6 +126,7 @@ _LED_BY_DIGIT: Kinds = (
     ("alloy", (r"(?<![\d.,/-])(?:90/10|70/30|80/20|60/40|85/15)\b(?!\s?mm)",)),
     ("code", (
         r"(?<![\w.,/])00\d{1,4}\b(?![.,]\d|\s?(?:mm|in\b))",  # line 001
+        r"(?<![\d.,/-])24\s?/\s?7\b(?!\s?(?:mm|[x×/]|in\b|\"|[.,]\d|[,;]?\s?r\b))",  # day and night
         r"(?<![\w.,/])0\d{2,5}[/-]\d{2,4}\b",  # our offer 0338/26
         r"(?<![\w.,/])\d{2,6}(?:[.]\d{3,6})?-\d{3,8}(?:-[\w]{1,6})?\b"
         r"(?!\s?(?:mm|x\b|in\b)|[.,]\d|[x\"])",
@@ -159,6 +163,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?:(?:kw|cw|(?<!/)(?<!per\s)(?<!a\s)(?<!each\s)wk)\.?"
         r"|week|semaine|semana|settimana|kalenderwoche|uge|vecka)\s?\d{1,2}\b"
         rf"(?:[/ ]{_YEAR}\b|(?![.,]\d|/\d|\s?(?:mm|cm|[x×*]\s?[.\d]|\"|in\b|ga\b)){_NO_LENGTH})",
+        r"(?<=[:=]\s)w\d{1,2}\b|(?<=livraison\s)s\d{1,2}\b",
         r"(?:q[1-4])\b",
     )),
     ("phone", (
@@ -222,6 +227,7 @@ _LED_BY_LETTER: Kinds = (
         r"(?!\s?(?:mm|[x×]|in\b|\"|[.,]\d))",
         r"(?:rdo|rda|rfq|rfp|anfrage|angebot|offerta|oferta|offre|offer|inquiry|enquiry|order|ordine"
         r"|pedido|aanvraag|demande(?:\sd.offre)?|prix|devis|ref|commande|bestellung|request|quote|quotation|auftrag"
+        r"|tender|ausschreibung|appel\sd.offres|licitación|gara|aanbesteding"
         r"|richiesta(?:\sd.offerta)?|preventivo|commessa|prot|solicitud|cotización|presupuesto)\b"
         r"\W{0,3}(?:(?:nr|no|n[°º]|n[uú]m|n(?=\.))\.?)?\s?\d{2,6}[/-]\d{2,4}\b(?!\s?(?:mm|x))",
     )),

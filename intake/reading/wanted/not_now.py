@@ -12,7 +12,8 @@ from ..text.patterns import any_of, whole_words
 _LATER = whole_words(
     "leave (?:that|it|this|those|them)(?: one)? (?:out|off|aside|for now)(?: for now)?",
     "not (?:for now|this time) | (?:that|this|it)'s (?:for )?next year | for next year",
-    r"(?:we'll|we will) come back to (?:that|it|this) | hold off on | can wait | comes? later",
+    r"(?:we'll|we will) come back to (?:that|it|this) | hold off on | can wait(?!\s(?:un)?til)",
+    r"comes? later",
     "that's next year's | later this year maybe | someday | some day | another time",
     "down the road",
     "erst (?:nächstes jahr|später) | kommt später | sehen wir (?:dann|später) | hat zeit",
