@@ -9,6 +9,7 @@ from itertools import groupby
 from .nets.lost_sizes import doubt_lost
 from .nets.nets import cast_nets
 from .picking.by_exception import the_one_named
+from .picking.dropped_in_reply import left_by_reply
 from .picking.left_by_pointer import left_by_pointer
 from .picking.named_later import left_by_name
 from .picking.none_wanted import without_none_wanted
@@ -72,8 +73,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
-    if len(kept) == len(groups) and not told:
-        kept = left_by_name(layout, groups)
+    if len(kept) == len(groups):
+        kept = left_by_reply(told, groups) if told else left_by_name(layout, groups)
     if not told:
         pointed = left_by_pointer(layout, groups)
         kept = [index for index in kept if index in pointed] or pointed

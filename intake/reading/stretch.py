@@ -47,7 +47,7 @@ from .naming.wall_behind_word import hear_walls_behind_words
 from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
 from .naming.wide_bores import set_wide_bores_aside
-from .picking.own_labels import with_items_named
+from .picking.own_labels import with_items_named, with_options_named
 from .picking.places_there import set_places_aside
 from .radii.centres_again import join_centres, join_diameters
 from .radii.form_radius import doubt_forms
@@ -151,6 +151,7 @@ def _read(
     left_out: Sequence[str] = (),
 ) -> Stretch:
     plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
+    told = with_options_named(told, plain.text) if told else told
     known, sides_asked = without_sides_asked(with_items_named(plain.text))
     plain = replace(plain, text=known)
     tokens = lex(plain.text)
