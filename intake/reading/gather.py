@@ -19,6 +19,7 @@ from .radii.tied import find_ties, tie
 from .sizes.gatherer import Gatherer
 from .sizes.groups import Group, is_told_whole, slot_of
 from .sizes.named_again import without_named_again
+from .sizes.radii_of_dies import with_radii_of_dies
 from .sizes.sharing import share
 from .tables.dittos import share_dittos
 from .tables.text_tables import RowFacts
@@ -49,6 +50,7 @@ def gather(
     groups = groups or _of_tooling(layout)
     share_dittos(groups, rows or {})
     _fill_from_context(layout, groups)
+    groups = with_radii_of_dies(layout, groups)
     groups = without_named_again(layout, groups)
     share(layout, groups)
     tie(groups, ties)

@@ -57,6 +57,7 @@ from .radii.other_side import set_other_sides_aside
 from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
+from .radii.same_radius import hear_same_figure
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
 from .radii.tighter import hear_tighter
 from .radii.told_bends import hear_told_bends
@@ -187,6 +188,7 @@ def _read(
     hear_walls_ahead(layout)
     hear_on_radius(layout)
     hear_tighter(layout)
+    hear_same_figure(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     name_radii_below(layout)

@@ -19,7 +19,7 @@ from ...late_pattern import late_pattern
 from .context import strength_here
 from .grades import grade_at
 
-Kind = Literal["sure", "process", "word", "base", "weak"]
+Kind = Literal["sure", "process", "word", "coat", "base", "weak"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,6 +31,8 @@ _ON = word_set("on @ at with auf mit bei sur avec su con op met over")
 _WALLS_IN_THOUSANDTHS = word_set("wall walls wt thick thickness thk w") | {"wall thickness"}
 """Words of those who say 'a 120 wall'; 'tube 25 épaisseur 2' is metric."""
 _MOST_COUNTED = 500
+_MOST_APART = 4
+"""Figures of one list lie no further apart."""
 _LEAST_RADIUS_IN = Decimal("0.2")
 _THICKEST_MM = 25
 _THICKEST_IN = 13
@@ -61,13 +63,21 @@ def assign_by_cue(layout: Layout) -> None:
 
 
 def _is_multiple_in_figures(layout: Layout, figure: Figure) -> bool:
-    """'3D: 150 mm'; not '3D (54 and 66)', which is one for each of two tubes."""
+    """'3D: 150 mm'; not '3D (54 and 66)', which is one for each of two tubes, and not
+    '3D: 1", 1-1/4" and 1-1/2"', which are tubes."""
     before = layout.before(figure) if figure.link == "restate" else None
     if before is None or before.unit != "D" or figure.unit == "D":
         return False
     after = layout.after(figure)
     bracket = "(" in layout.text[before.end : figure.start]
-    return not bracket or after is None or after.link not in LISTED
+    value = figure.number.value
+    named = after is not None and any(token.cues for token in layout.tokens_after(after, 1))
+    alike = (
+        after is not None
+        and not named
+        and value < _MOST_APART * after.number.value < _MOST_APART**2 * value
+    )
+    return after is None or after.link not in LISTED or not (bracket or alike)
 
 
 def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:
