@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 
 from ....rules.grades import family_of_designation
 from ....rules.standards import bwg_of, nps_of_dn, nps_of_inches
+from ...late_pattern import late_pattern
 from ..text.cue_fillers import FILLER_LEFT
 from ..text.cues import Cue
 from ..text.figures import LISTED, Figure, How, Layout
@@ -31,6 +33,9 @@ _ON = word_set("on @ at with auf mit bei sur avec su con op met over")
 _WALLS_IN_THOUSANDTHS = word_set("wall walls wt thick thickness thk w") | {"wall thickness"}
 """Words of those who say 'a 120 wall'; 'tube 25 épaisseur 2' is metric."""
 _MOST_COUNTED = 500
+_LISTS = late_pattern(
+    r"\W*(?:(?:mm|in|inch(?:es)?)\b)?\W*(?:(?:and|und|et|y|e|en)\b)?\W*", re.IGNORECASE
+)
 _MOST_APART = 4
 """Figures of one list lie no further apart."""
 _LEAST_RADIUS_IN = Decimal("0.2")
@@ -75,6 +80,7 @@ def _is_multiple_in_figures(layout: Layout, figure: Figure) -> bool:
     alike = (
         after is not None
         and not named
+        and _LISTS.fullmatch(layout.words(figure.end, after.start)) is not None
         and value < _MOST_APART * after.number.value < _MOST_APART**2 * value
     )
     return after is None or after.link not in LISTED or not (bracket or alike)
