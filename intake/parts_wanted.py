@@ -24,7 +24,15 @@ _PARTS = (
 )
 _NO_PURPOSE = r"(?:(?!for\b|of\b|für\b|pour\b|para\b|per\b|voor\b|di\b|de\b)[\w'’-]+ ){0,3}"
 """'2 for handrails' counts no handrails."""
-_PARTS_WANTED = Late((_WANTED + _IN + r"{0,40}\b\d{1,4} " + _NO_PURPOSE + _PARTS,))
+_PARTS_WANTED = Late(
+    (
+        _WANTED + _IN + r"{0,40}\b\d{1,4} " + _NO_PURPOSE + _PARTS,
+        r"\b(?:need|needs|want|looking for|after|like|order|buy)\b"
+        + _IN
+        + r"{0,24}?\b(?:an?|one|two|some|\d{1,3}) (?:custom |specially )?(?:bent|curved|rolled) "
+        r"(?:\w+ ){0,2}?(?:rods?|(?:hand)?rails?|bars?|frames?|hoops?|arch(?:es)?|rings?)\b",
+    )
+)
 _ASKED_TO_MAKE = Late(
     (
         r"\b(?:can|could|would|will|do)(?: you| u| ya| y'all)(?: guys| folks| lads)?"
@@ -33,6 +41,13 @@ _ASKED_TO_MAKE = Late(
         r" (?:them|these|those|it|all|such|bent parts|parts)\b",
         r"\b(?:someone|somebody|anyone|a shop|a firm|a company) (?:who (?:can|could)|to|that can) "
         r"(?:make|build|fabricate|manufacture|produce|supply)\b",
+        r"\b(?:do|told|said|says|hear|heard|understand|read|if|that) (?:that )?you"
+        r"(?: guys| people| folks| lot)?(?: don['’]?t| do not| can| could| also)* bend\b"
+        r"(?! (?:it|this|that|without|with|a mandrel|on))",
+        r"\bdo you(?: guys| people| folks)? (?:do|offer) (?:tube |pipe )?"
+        r"(?:bending|bends|rolling)\b",
+        r"\bknow (?:of )?(?:someone|somebody|anyone|anybody|a shop)\b",
+        r"\b(?:biegen sie|biegt ihr|macht ihr|machen sie) (?:auch )?(?:rohre?|biegungen)\b",
         r"\b(?:können|könnt|könnten|könntet) (?:sie|ihr) (?:mir |uns )?"
         r"(?:so etwas|die|das|diese|sie|solche)\b"
         + _IN

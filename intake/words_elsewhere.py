@@ -219,6 +219,16 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"the (?:tube|web|internet|bend|radius)))|\b(?:stop|drop|swing|pop|come) (?:by|in|"
             r"round|over)\b[^.?!\n]{0,30}\b(?:see|look|visit|tour)\b|\b(?:see|view) (?:your|the) "
             r"(?:place|shop|works|factory|workshop|premises)\b"),
+        (6, r"\b(?:move|shift|postpone|reschedule|rearrange|push|change|cancel|put off)\b"
+            r"[^.?!\n]{0,24}\b(?:visit|meeting|appointment|get-together)\b|\b(?:half an hour"
+            r"|an hour|some time|time|a moment) (?:for us )?(?:to|and) (?:show|meet|walk|see)\b"
+            r"|\bshow us how (?:the |your |you )?\w+ (?:are|is|make) \w+|\b(?:besuch|termin"
+            r"|treffen|besprechung)\b[^.?!\n]{0,40}\b(?:verschieben|verlegen|absagen|vorziehen)\b"
+            r"|\b(?:décaler|déplacer|reporter|avancer)\b[^.?!\n]{0,20}\b(?:visite|rendez-vous"
+            r"|réunion)\b|\b(?:cambiar|mover|aplazar|posponer|adelantar)\b[^.?!\n]{0,20}\b"
+            r"(?:visita|cita|reunión)\b|\b(?:spostare|rimandare|anticipare)\b[^.?!\n]{0,20}\b"
+            r"(?:visita|appuntamento|incontro|riunione)\b|\b(?:bezoek|afspraak|bespreking)\b"
+            r"[^.?!\n]{0,30}\b(?:verzetten|verplaatsen|verschuiven|afzeggen)\b"),
         (5, r"\b(?:werks|betriebs|firmen)(?:besichtigung|führung|besuch)|\bbesichtig(?:en|ung)\b|"
             r"\b(?:ihren betrieb|eure werkstatt|ihre werkstatt|bei (?:ihnen|euch)) (?:\w+ ){0,3}"
             r"(?:besuchen|anschauen|ansehen|vorbeikommen)\b|\bvisiter (?:votre|vos|l'atelier)|"

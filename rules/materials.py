@@ -14,7 +14,7 @@ from typing import Literal, cast
 from .request import Frozen, Material
 from .tables import rows
 
-WordKind = Literal["word", "base", "process", "weak"]
+WordKind = Literal["word", "base", "process", "coat", "weak"]
 
 
 class MaterialEntry(Frozen):
@@ -45,7 +45,8 @@ class MaterialWord:
     family: Material
     kind: WordKind
     """'base' is bare 'steel': any more exact steel beside it wins. 'process' (DOM, ERW) is a
-    grade of its own, but gives way to a grade of another family ('304 ERW'). 'weak' ('type L')
+    grade of its own, but gives way to a grade of another family ('304 ERW'); so does a 'coat'
+    ('409 aluminized'), which is no grade. 'weak' ('type L')
     counts only beside another word or grade of its family."""
     is_symbol: bool
     """'Ti', 'Cu': only written so, and only where a sentence doesn't go on."""

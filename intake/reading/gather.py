@@ -9,6 +9,7 @@ from itertools import groupby
 from .nets.lost_sizes import doubt_lost
 from .nets.nets import cast_nets
 from .picking.by_exception import the_one_named
+from .picking.dropped_in_reply import left_by_reply
 from .picking.left_by_pointer import left_by_pointer
 from .picking.named_later import left_by_name
 from .picking.none_wanted import without_none_wanted
@@ -18,6 +19,7 @@ from .radii.tied import find_ties, tie
 from .sizes.gatherer import Gatherer
 from .sizes.groups import Group, is_told_whole, slot_of
 from .sizes.named_again import without_named_again
+from .sizes.radii_of_dies import with_radii_of_dies
 from .sizes.sharing import share
 from .tables.dittos import share_dittos
 from .tables.text_tables import RowFacts
@@ -48,6 +50,7 @@ def gather(
     groups = groups or _of_tooling(layout)
     share_dittos(groups, rows or {})
     _fill_from_context(layout, groups)
+    groups = with_radii_of_dies(layout, groups)
     groups = without_named_again(layout, groups)
     share(layout, groups)
     tie(groups, ties)
@@ -72,8 +75,8 @@ def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[G
         kept = the_one_named(layout, groups)
     if len(kept) == len(groups):
         kept = picked(layout, groups, told)
-    if len(kept) == len(groups) and not told:
-        kept = left_by_name(layout, groups)
+    if len(kept) == len(groups):
+        kept = left_by_reply(told, groups) if told else left_by_name(layout, groups)
     if not told:
         pointed = left_by_pointer(layout, groups)
         kept = [index for index in kept if index in pointed] or pointed

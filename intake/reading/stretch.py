@@ -49,7 +49,7 @@ from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
 from .naming.walls_with_materials import hear_walls_with_materials
 from .naming.wide_bores import set_wide_bores_aside
-from .picking.own_labels import with_items_named
+from .picking.own_labels import with_items_named, with_options_named
 from .picking.places_there import set_places_aside
 from .radii.across_bend import settle_diameters
 from .radii.centres_again import join_centres, join_diameters
@@ -62,6 +62,7 @@ from .radii.radii_by_place import hear_radii_by_place
 from .radii.radius_again import join_radii
 from .radii.radius_kind import doubt_radii, refine_radii
 from .radii.radius_picked import hear_radius_picked
+from .radii.same_radius import hear_same_figure
 from .radii.sides_asked import doubt_sides_asked, without_sides_asked
 from .radii.some_edge import doubt_edges
 from .radii.tied_ahead import hear_tied_ahead
@@ -159,6 +160,7 @@ def _read(
     left_out: Sequence[str] = (),
 ) -> Stretch:
     plain = unwrap(tabulate(flatten(original[:MOST_CHARACTERS])))
+    told = with_options_named(told, plain.text) if told else told
     known, sides_asked = without_sides_asked(with_items_named(plain.text))
     plain = replace(plain, text=known)
     tokens = lex(plain.text)
@@ -198,6 +200,7 @@ def _read(
     hear_walls_ahead(layout)
     hear_on_radius(layout)
     hear_tighter(layout)
+    hear_same_figure(layout)
     hear_may_become(layout)
     assign_by_prompt(layout, plain, offset, prompts)
     name_radii_below(layout)

@@ -20,7 +20,24 @@ _TWO = (
     "\n\nOn Tue, 3 Mar 2026 at 09:10, Mandrel Desk <desk@example.com> wrote:\n"
     "> a) 35 x 1.5 mm, 304, CLR 70 - 1 pc\n> b) 40 x 1.5 mm, 304, CLR 80 - 1 pc\n"
 )
+_OPTIONS = (
+    "\n\nOn Tue, 3 Mar 2026 at 09:10, Mandrel Desk <desk@example.com> wrote:\n"
+    "> Two ways to go:\n>\n> Option A: plug mandrel for 38 x 2 mm on CLR 114, E235\n"
+    "> Option B: two-ball mandrel for 38 x 1.5 mm on CLR 76, 304\n>\n> Both 3 weeks.\n"
+)
+_AGAINST = (
+    "\n\n>> From: Ellie\n>> We need mandrels for these tubes in 304:\n"
+    ">>   25 x 2 mm, R 63\n>>   32 x 2 mm, R 96\n>\n"
+    "> Hi Ellie, the 25 on R 63 is close to its limit. The 32 is fine.\n"
+)
+_TUBES = (
+    "\n\nVon: Technik <technik@example.net>\nGesendet: Mittwoch, 7. Oktober 2026 15:48\n"
+    "An: Ellie Ott\nBetreff: Dorne\n\n"
+    "Rohr 1: 15 x 1,5, R 40\nRohr 2: 22 x 2, R 60\nRohr 3: 28 x 2,5, R 80\nalles E355\n"
+)
 _INOX = "stainless_steel"
+_A, _B = (38, 2, 114, "carbon_steel"), (38, 1.5, 76, "stainless_steel")
+_R1, _R2 = (15, 1.5, 40, "carbon_steel", 1), (22, 2, 60, "carbon_steel", 1)
 _FIRST, _SECOND, _THIRD = (
     (35, 1.5, 70, _INOX, 1),
     (40, 1.5, 80, _INOX, 1),
@@ -39,6 +56,30 @@ PICKED: list[tuple[str, list[tuple[object, ...]]]] = [
     ("Let's do the bigger one." + _TWO, [_SECOND]),
     ("Quote b) only please, we'd take one." + _TWO, [_SECOND]),
     ("Need one mandrel for the lower tube only." + _NAMED, [(41, 2, 123, _INOX, 1)]),
+    (
+        "We'll go with option B, but make it three pieces instead of one. Please re-send the quote."
+        + _OPTIONS,
+        [(*_B, 3)],
+    ),
+    ("We'd like option A please. Quantity 2." + _OPTIONS, [(*_A, 2)]),
+    ("Please re-quote option B for three mandrels." + _OPTIONS, [(*_B, 3)]),
+    ("Let's do B, two pieces." + _OPTIONS, [(*_B, 2)]),
+    (
+        "Then drop the 25 x 2. Please offer only the other one, 2 pcs." + _AGAINST,
+        [(32, 2, 96, _INOX, 2)],
+    ),
+    (
+        "OK, we leave out the 25. Please quote the other one, 2 pieces." + _AGAINST,
+        [(32, 2, 96, _INOX, 2)],
+    ),
+    ("Then please quote only the 32, two of them." + _AGAINST, [(32, 2, 96, _INOX, 2)]),
+    (
+        "Siehe unten, bitte nur die ersten beiden Rohre anbieten. Das dritte hat sich erledigt. Je"
+        " ein Dorn." + _TUBES,
+        [_R1, _R2],
+    ),
+    ("Siehe unten, bitte nur Rohr 1 und 2 anbieten. Je ein Dorn." + _TUBES, [_R1, _R2]),
+    ("Siehe unten, das dritte Rohr entfällt. Je ein Dorn bitte." + _TUBES, [_R1, _R2]),
 ]
 
 NOT_PICKED = [

@@ -152,6 +152,8 @@ FILLERS = word_set(
     "would be will n nr no nos order approx pcs stk st ea each we this need want for of les de",
     "des di now jetzt nun neu désormais maintenant ahora adesso ora nu teraz",
     "stays stay remains bleibt reste queda resta blijft still",
+    "should ist est es è lautet beträgt sollte doit debe dev'essere moet right",
+    "correct giusta corretta esatta exacte correcta correcto",
     "please bitte svp graag to auf zu à a naar op raised increased",
 ) | {":", "=", "-", ".", "(", "[", "|", "#", "~", "*"}
 TIMES_X = word_set("anbieten liefern bestellen benötigt gebraucht required needed")

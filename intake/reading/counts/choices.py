@@ -42,8 +42,12 @@ _ENDS = (
     r"(?=\s?(?:$|[.?!;)\n]|,\s|(?:please|pls|thanks|bitte|s'il|svp|por favor|per favore|graag"
     r"|to see|so we|so i|as well|for comparison|depending|and what|, depending|then)\b))"
 )
+_THE = "".join(
+    rf"(?<!\b{word}\s)" for word in ("the", "das", "den", "le", "el", "il", "het", "other")
+)
+"""'Quote only the 32, 2 pcs': a tube called by its size counts nothing."""
 _LIST = late_pattern(
-    rf"\b{_PRICED}\s(?:[^\W\d]+\s){{0,4}}?(?:{_FOR}\s)?(?<![\d.,/-])(?P<first>{_N}){_UNIT}"
+    rf"\b{_PRICED}\s(?:[^\W\d]+\s){{0,4}}?(?:{_FOR}\s)?(?<![\d.,/-]){_THE}(?P<first>{_N}){_UNIT}"
     rf"(?P<rest>(?:{_AND}{_ALSO}(?:{_FOR}\s)?{_N}{_UNIT}){{1,4}}){_ENDS}"
 )
 _SLASHED = late_pattern(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from ...late_pattern import late_pattern
 from ..text.figures import Layout
 from ..text.phrases import words_of
 from . import bare_words as b
@@ -12,6 +13,7 @@ from . import verbs as v
 from . import words as w
 from .articles import Articles
 from .context import Context
+from .had_before import were_had_before
 from .making import MINE
 from .nouns import MARKS, Nouns
 from .numbers import Count, Numbers
@@ -19,6 +21,14 @@ from .parts_counted import counts_parts, counts_tubes
 from .prompts import ALONE, ARTICLE, BARE, COUNTED, LABELLED, NOUN, PIECES, Prompts
 from .wishes import OTHER_THINGS
 
+_COUNTED_WRONG = late_pattern(
+    r",?\s(?:and\s|und\s|et\s|y\s|e\s|en\s)?(?:not|instead of|rather than|nicht|statt|anstatt|pas"
+    r"|non|au lieu de|no|en lugar de|en vez de|invece di|anziché|niet"
+    r"|in plaats van)\s(?:just\s|only\s"
+    r"|nur\s)?(?:\d{1,2}|one|two|three|eine[mnr]?|zwei|drei|une?|deux|trois|dos|tres|uno|due|tre|één"
+    r"|twee|drie)(?=\s?(?:[.,;!)\n]|$))"
+)
+"""'Servono 2 pezzi, non 1': whatever another mail says, that is put right."""
 _MOST = 200
 """'304 mandrels' are for stainless tube; nobody asks for so many."""
 _MOST_PIECES = 60
@@ -61,6 +71,7 @@ class _Finder:
         self.numbers = Numbers(layout, sizes)
         self.words = self.numbers.words
         self.text = self.words.text
+        self.folded = layout.text.lower().replace("’", "'")
         self.context = Context(self.words)
         self.articles = Articles(self.context)
         self.nouns = Nouns(self.numbers, self.context)
@@ -119,6 +130,9 @@ class _Finder:
             ):
                 return None
             if self.context.is_rejected(count, end, piece=not named, named=named):
+                return None
+            first, last = self.words.start[count.first], self.words.end[end - 1]
+            if named and were_had_before(self.folded, first, last):
                 return None
             return self._mention(count, end, COUNTED if named else PIECES)
         if count.value > _MOST_BARE or self._counts_links(count):
@@ -187,7 +201,9 @@ class _Finder:
             value,
             rank,
             each=self.context.says_each(count.first, count.after, end),
-            corrects=self.context.corrects(count.first, end) or self.prompts.sums_up(count.first),
+            corrects=self.context.corrects(count.first, end)
+            or self.prompts.sums_up(count.first)
+            or _COUNTED_WRONG.match(self.folded, self.words.end[end - 1]) is not None,
             total=self.context.says_total(count.first, end),
             number_end=self.words.end[count.after - 1],
         )

@@ -32,6 +32,9 @@ _DASH_AT_END = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """'1.5 x .065, 4.5 clr - 2', where a list says so line by line: no range of radii."""
+_THE = re.compile(
+    r"(?<!\w)(?:the|den|die|das|dem|l[aeo]|el|il|de|het)\s(?:other\s)?$", re.IGNORECASE
+)
 _NEAR = 16
 _JOINS_COUNTS = re.compile(
     r"\s?(?:,|/|&|and|or|und|oder|et|ou|y|e|o|en|of)\s(?:(?:for|für|bei|pour|por|per|voor)\s)?",
@@ -52,7 +55,8 @@ def find_counts(
     holds the sizes says nothing.
     """
     sizes = _sizes(groups) | _set_aside(layout) | layout.counts_else
-    found = mentions(layout, sizes)
+    named = _named_by_od(layout)
+    found = [m for m in mentions(layout, sizes) if m.rank > BARE or m.start not in named]
     if len(groups) <= 1:
         row = rows.get(groups[0].row) if groups and groups[0].row is not None else None
         if row is not None and row.quantity is not None:
@@ -153,3 +157,15 @@ def _sizes(groups: list[Group]) -> frozenset[int]:
 def _set_aside(layout: Layout) -> frozenset[int]:
     """Figures of sizes that are not asked for: 'für 18 x 1 haben wir schon Dorne' counts none."""
     return frozenset(f.start for f in layout.figures if f.negated and f.role in LENGTH_ROLES)
+
+
+def _named_by_od(layout: Layout) -> frozenset[int]:
+    """Figures that name a tube again: 'only the 22 please' of a 20 and a 22."""
+    ods = {f.number.value: f.start for f in reversed(layout.figures) if f.role == "od"}
+    return frozenset(
+        f.start
+        for f in layout.figures
+        if f.number.style == "integer"
+        and ods.get(f.number.value, f.start) != f.start
+        and _THE.search(layout.text[max(0, f.start - _NEAR) : f.start])
+    )

@@ -14,6 +14,7 @@ from ..text.figures import Layout
 from .by_name import counts_by_name
 from .by_place import counts_by_place
 from .by_rank import counts_by_rank
+from .each_unless import counts_each_unless
 from .for_all import count_for_all
 from .halves import counts_by_halves
 from .mentions import Mention, mentions
@@ -104,7 +105,8 @@ class Several:
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
         own = (
-            self._by_halves()
+            counts_each_unless(self.layout, self.groups)
+            or self._by_halves()
             or self._by_item()
             or self._by_place()
             or self._one_a_gap()

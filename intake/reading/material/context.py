@@ -76,10 +76,20 @@ _AFTER_WALL = late_pattern(
     r"|[xX*]\s?0?\.\d{2,4}[\"']?\s?[xX*]\s?$",
     re.I,
 )
-# All seamless 1010; 3/4 x .065 welded 1010.
-_MADE = late_pattern(
-    r"\b(?:seamless|welded|smls|erw|hrew|crew|cds|annealed|normali[sz]ed)\s$", re.I
+# All seamless 1010; 3/4 x .065 welded 1010; cold drawn 1026.
+_HOW_MADE = (
+    r"(?:seamless|welded|smls|dom|erw|hrew|crew|cds|cdw|annealed|normali[sz]ed"
+    r"|(?:cold|hot)[- ](?:drawn|rolled|finished)"
+    r"|pickled"
+    r"|alumini[sz]ed|galvani[sz]ed)"
 )
+_MADE = late_pattern(rf"\b{_HOW_MADE}\s$", re.I)
+# '1-7/8 x 16 ga 1010', '1.66 x .140, 5 inch CLR, 1020': behind a gauge, or at the end of the size.
+_BEHIND_SIZE = late_pattern(
+    r"\d\s?(?:ga|gauge|gage)\.?,?\s$|\b(?:clr|cl|radius|centerline|centreline),\s$", re.I
+)
+_MADE_BEHIND = late_pattern(rf"\s{_HOW_MADE}\b", re.I)
+_ENDS_SIZE = late_pattern(rf"\s?(?:[.,;)](?!\d)|$|\n|\s{_HOW_MADE}\b)", re.I)
 # '38 x 2 mm, 347, radius 76'; where no radius follows, the number may be one.
 _AFTER_WALL_MM = late_pattern(r"\d\s?[xX*]\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s?mm)?[,;/]\s?$")
 _RADIUS_FOLLOWS = late_pattern(
@@ -136,7 +146,11 @@ def _strength(before: str, written: str, after: str, strength: Strength) -> Stre
         return None
     if _NUMBER_AFTER_WALL.fullmatch(written) and _AFTER_WALL.search(before):
         return "bare"
-    if _CARBON_STEEL.fullmatch(written) and _MADE.search(before):
+    if _CARBON_STEEL.fullmatch(written) and (
+        _MADE.search(before)
+        or _MADE_BEHIND.match(after)
+        or (_BEHIND_SIZE.search(before) and _ENDS_SIZE.match(after))
+    ):
         return "bare"
     if (
         _NUMBER_AFTER_WALL.fullmatch(written)

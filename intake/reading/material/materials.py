@@ -135,7 +135,7 @@ def _join(text: str, left: Part, right: Part) -> Part | None:
     if len(left.names) >= _MOST_NAMES:
         return None
     kinds = (left.kind, right.kind)
-    kind: Kind = next(k for k in ("sure", "process", "word", "base", "weak") if k in kinds)
+    kind: Kind = next(k for k in ("sure", "process", "word", "coat", "base", "weak") if k in kinds)
     names = tuple(name for part in (left, right) if part.family is family for name in part.names)
     return Part(left.start, right.end, family, kind, names)
 
@@ -145,7 +145,7 @@ def _common_family(left: Part, right: Part, *, close: bool) -> Material | None:
         return left.family
     for one, other in ((left, right), (right, left)):
         gives_way = (one.kind == "base" and other.family in STEELS) or (
-            one.kind == "process" and (other.names or other.kind == "word")
+            one.kind in ("process", "coat") and (other.names or other.kind == "word")
         )
         if gives_way and other.kind != "weak" and (close or other.names):
             return other.family

@@ -79,6 +79,24 @@ _BENT_ON = late_pattern(
     re.I,
 )
 """'The 2 x .083 on that same die is mild': the tube is."""
+_OF_BEFORE = late_pattern(
+    r"\b(?:(?:the|our|my|your|his|that|this)\s)?(?:last|old|previous|former|other|existing|current)\s"
+    r"(?:(?:one|guy|fell[ao]w?|shop|supplier|vendor|maker|bloke|outfit|mandrel)(?:['’]?s)?"
+    r"(?:\s(?:we|i)\s(?:have|had|got|use|used))?)\s(?:one\s|mandrel\s)?(?:was|were|is|are)\s"
+    r"(?:just\s|only\s|plain\s|made\s|of\s|from\s|in\s|a\s)*$"
+    r"|\b(?:der|unser|mein)\s(?:alte|letzte|bisherige|vorige)\s(?:dorn\s)?(?:ist|war)\s(?:aus\s)?$"
+    r"|\bl['’](?:ancien|actuel)\s(?:mandrin\s)?(?:est|était)\s(?:en\s)?$"
+    r"|\bel\s(?:viejo|anterior|actual)\s(?:mandril\s)?(?:es|era)\s(?:de\s)?$"
+    r"|\bil\s(?:vecchio|precedente|attuale)\s(?:mandrino\s)?(?:è|era)\s(?:di\s|in\s)?$"
+    r"|\bde\s(?:oude|vorige|huidige)\s(?:doorn\s)?(?:is|was)\s(?:van\s)?$",
+    re.I,
+)
+_WORE = late_pattern(
+    r"\s(?:and|but|und|et|y|e|en|,)?\s?(?:it\s|that\s|er\s|il\s|hij\s)?(?:gall|scratch|scor|mark|rust|wore|wear|stuck"
+    r"|pick(?:ed|s)\sup|fraß|fress|verkratz|griffe|ray|raya|graff|kras)",
+    re.I,
+)
+"""'Last fella's was steel and it galled': of a mandrel, whatever its tube is."""
 # Nobody makes a mandrel of stainless, moly or aluminium: 'a moly mandrel' is one for moly tube.
 _OF_MANDRELS = (Material.CARBON_STEEL, Material.BRASS, Material.OTHER)
 
@@ -98,6 +116,8 @@ def is_about_tool(text: str, start: int, end: int, *, family: Material, graded: 
     if graded:
         return False
     if _FIRM_AFTER.match(after):
+        return True
+    if steel and _OF_BEFORE.search(before) and _WORE.search(after):
         return True
     if steel and marks_the_tube(before, after):
         return True

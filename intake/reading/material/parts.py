@@ -19,7 +19,7 @@ from ...late_pattern import late_pattern
 from .context import strength_here
 from .grades import grade_at
 
-Kind = Literal["sure", "process", "word", "base", "weak"]
+Kind = Literal["sure", "process", "word", "coat", "base", "weak"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,8 +148,8 @@ def _spelled(text: str, spans: list[tuple[int, int]], word: MaterialWord) -> boo
         return False  # "it's steel" is no 's steel'
     if word.is_symbol and not surface.istitle() and not _is_small_symbol(text, spans[0][0], word):
         return False
-    if surface == "Dom":
-        return False  # a first name; the trade writes DOM or dom
+    if surface in ("Dom", "RVs"):
+        return False  # a first name, and motor homes; the trade writes DOM or dom, RVS or rvs
     gaps = [text[left[1] : right[0]] for left, right in pairwise(spans)]
     if len(word.words) > 2 and all(len(one) == 1 for one in word.words):
         return len(set(gaps)) == 1 and gaps[0] in (".", " ", "-", ". ")  # dictated 'D O M'

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from decimal import Decimal
 
 from ....rules.grades import family_of_designation
 from ....rules.standards import bwg_of, nps_of_dn, nps_of_inches
+from ...late_pattern import late_pattern
 from ..text.cue_fillers import FILLER_LEFT
 from ..text.cues import Cue
 from ..text.figures import LISTED, Figure, How, Layout
@@ -32,6 +34,11 @@ _ON = word_set("on @ at with auf mit bei sur avec su con op met over")
 _WALLS_IN_THOUSANDTHS = word_set("wall walls wt thick thickness thk w") | {"wall thickness"}
 """Words of those who say 'a 120 wall'; 'tube 25 épaisseur 2' is metric."""
 _MOST_COUNTED = 500
+_LISTS = late_pattern(
+    r"\W*(?:(?:mm|in|inch(?:es)?)\b)?\W*(?:(?:and|und|et|y|e|en)\b)?\W*", re.IGNORECASE
+)
+_MOST_APART = 4
+"""Figures of one list lie no further apart."""
 _LEAST_RADIUS_IN = Decimal("0.2")
 _THICKEST_MM = 25
 _THICKEST_IN = 13
@@ -73,13 +80,22 @@ def assign_by_cue(layout: Layout) -> None:
 
 
 def _is_multiple_in_figures(layout: Layout, figure: Figure) -> bool:
-    """'3D: 150 mm'; not '3D (54 and 66)', which is one for each of two tubes."""
+    """'3D: 150 mm'; not '3D (54 and 66)', which is one for each of two tubes, and not
+    '3D: 1", 1-1/4" and 1-1/2"', which are tubes."""
     before = layout.before(figure) if figure.link == "restate" else None
     if before is None or before.unit != "D" or figure.unit == "D":
         return False
     after = layout.after(figure)
     bracket = "(" in layout.text[before.end : figure.start]
-    return not bracket or after is None or after.link not in LISTED
+    value = figure.number.value
+    named = after is not None and any(token.cues for token in layout.tokens_after(after, 1))
+    alike = (
+        after is not None
+        and not named
+        and _LISTS.fullmatch(layout.words(figure.end, after.start)) is not None
+        and value < _MOST_APART * after.number.value < _MOST_APART**2 * value
+    )
+    return after is None or after.link not in LISTED or not (bracket or alike)
 
 
 def _by_neighbours(layout: Layout, figure: Figure, used: set[int]) -> None:

@@ -53,9 +53,14 @@ def assign_leftovers(layout: Layout) -> None:
                 layout,
                 figures,
                 "od",
-                lambda f: _is_tube(f, walls, radii) and not _is_bent(layout, f),
+                lambda f: (
+                    _is_tube(f, walls, radii)
+                    and not _is_bent(layout, f)
+                    and not _goes_on(layout, f)
+                ),
             )
-            _take_list(figures, lambda f: _is_tube(f, walls, []))
+            multiples = any(f.role == "times_d" for f in radii)
+            _take_list(figures, lambda f: _is_tube(f, walls, []), sure=multiples and bool(walls))
         tubes = [f for f in figures if f.role == "od"]
     if len(tubes) != 1 or tubes[0].shape:
         return
@@ -133,8 +138,11 @@ def _is_sheet_of_tube(layout: Layout, wall: Figure) -> bool:
     return _SHEET.fullmatch(layout.words(before.end, wall.start)) is not None
 
 
-def _take_list(figures: list[Figure], fits: Callable[[Figure], bool]) -> None:
-    """'1", 1-1/4" and 1-1/2". Wall is 16 ga on all of them': the one list that nothing names."""
+def _take_list(figures: list[Figure], fits: Callable[[Figure], bool], *, sure: bool) -> None:
+    """'1", 1-1/4" and 1-1/2". Wall is 16 ga on all of them': the one list that nothing names.
+
+    It is sure where the wall is told and the radius as so many ODs: no other length is left.
+    """
     open_ones = [f for f in figures if f.role is None]
     first = next((at for at, f in enumerate(open_ones) if f.link not in LISTED), 0)
     run = open_ones[first : first + 1]
@@ -146,7 +154,14 @@ def _take_list(figures: list[Figure], fits: Callable[[Figure], bool]) -> None:
         return
     for figure in run:
         figure.give("od", "list")
-        figure.notes.append(_TAKEN.format(_NAMES["od"]))
+        if not sure:
+            figure.notes.append(_TAKEN.format(_NAMES["od"]))
+
+
+def _goes_on(layout: Layout, figure: Figure) -> bool:
+    """Whether it goes on a list whose other figures nothing names either."""
+    before = layout.before(figure)
+    return before is not None and before.role is None and figure.link in LISTED
 
 
 def _is_bent(layout: Layout, figure: Figure) -> bool:

@@ -6,6 +6,7 @@ that look measured (a unit, a decimal, a fraction) are taken; a bare whole numbe
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from itertools import pairwise
 
@@ -51,6 +52,11 @@ _GERMAN = (
     late_pattern(r"\b(?:und|nicht|für|bitte|einen?|mit|een|niet|voor|nicht|doch|mehr|meer)\b"),
 )
 """Words of German or Dutch, of which a text in either has some of both."""
+_OF_THE_MULTIPLE = late_pattern(
+    r"\W{0,3}(?:bend(?:ing)?\s|biege)?(?:(?:dies?|die sets?|formers?|tooling|formen|form|matrices?"
+    r"|matriz|matric[ei]|mallen|mal)\s?)?[:,–-]\s*",
+    re.IGNORECASE,
+)
 _FAR = 60
 """Figures looked back for one that is known; keeps the search linear."""
 _INCH = Decimal("25.4")
@@ -155,7 +161,7 @@ def _is_labels_value(layout: Layout, figure: Figure) -> bool:
 
 def _read_die(layout: Layout, figure: Figure) -> None:
     """'on a 6 in die' is a radius where the tube is known; 'our 1-3/4 die set' names the tube."""
-    if figure.unit in ("ga", "sch") or _is_article(layout, figure):
+    if figure.unit in ("ga", "sch") or _is_article(layout, figure) or _is_behind(layout, figure):
         figure.role = None
         return
     right = layout.tokens_after(figure, 1)
@@ -179,6 +185,14 @@ def _read_die(layout: Layout, figure: Figure) -> None:
         figure.give("radius", "place")
     else:
         figure.role = None
+
+
+def _is_behind(layout: Layout, figure: Figure) -> bool:
+    """'On 3D dies: 1", 1-1/4" and 1-1/2"': the dies have their radius."""
+    before = layout.before(figure)
+    if before is None or before.unit != "D":
+        return False
+    return _OF_THE_MULTIPLE.fullmatch(layout.words(before.end, figure.start)) is not None
 
 
 def _is_to_bend(words: list[str]) -> bool:

@@ -46,7 +46,7 @@ _LATER = whole_words(
     r"(?:doen|bestellen|nemen|maken|buigen) we (?:pas )?(?:later|volgend jaar)",
     r"(?:komt|komen|is|zijn) (?:pas )?(?:later|volgend jaar)(?: aan de beurt)?",
 )
-_ALL_THE_SAME = whole_words(
+ALL_THE_SAME = whole_words(
     r"quot\w+ | pric\w+ | offer\w* | cost\w* | but | now | also | both | all | each | too "
     r"| include\w*"
     r"| angebot\w* | preis\w* | anbiet\w* | aber | auch | beide | alle | jetzt | devis | prix "
@@ -135,7 +135,7 @@ def _doubt(group: Group) -> None:
 
 
 def _is_later(words: str) -> bool:
-    return _LATER.search(words) is not None and not _ALL_THE_SAME.search(words)
+    return _LATER.search(words) is not None and not ALL_THE_SAME.search(words)
 
 
 def _is_struck(layout: Layout, figures: Sequence[Figure]) -> bool:
@@ -145,7 +145,7 @@ def _is_struck(layout: Layout, figures: Sequence[Figure]) -> bool:
     parts = [begin, *(place for figure in figures for place in (figure.start, figure.end)), end]
     pieces = [layout.words(*span) for span in zip(parts[::2], parts[1::2], strict=True)]
     holes = " ".join("#".join(pieces).replace("’", "'").split())
-    return strikes_out(holes) and not _ALL_THE_SAME.search(without_leaving_out(holes))
+    return strikes_out(holes) and not ALL_THE_SAME.search(without_leaving_out(holes))
 
 
 def _all_named(

@@ -46,9 +46,32 @@ _LISTED = late_pattern(
 _FAR = 60
 
 
-def with_items_named(text: str) -> str:
-    """The text, at equal length, with the noun of its own numbered lines read as 'item'."""
-    lines = list(_LINE.finditer(text))
+_CHOSEN = late_pattern(
+    r"\b(?P<asks>(?:go(?:ing)?(?: ahead)? with|take|do|choose|pick|prefer|order|want|need"
+    r"|nehmen(?: wir)?|hätten gern|wählen"
+    r"|prenons|prendrons|choisissons|voulons|tomamos|queremos|elegimos|prendiamo"
+    r"|vogliamo|scegliamo|nemen(?: we)?|kiezen(?: we)?|willen)(?: for)?) (?=\(?[A-H]\b(?!['’]))"
+    r"|(?:^|[.!?,]\s)(?P<is>[A-H]) (?:it is|then|please|bitte|svp|s'il vous plaît|por favor"
+    r"|per favore|graag)(?=\s*(?:[.,;!]|$))",
+    re.MULTILINE,
+)
+"""'We'll take B', 'B it is': of options that bear letters."""
+
+
+def with_options_named(told: str, listed: str) -> str:
+    """The words of a reply on lines that another mail lists, named in them as in that mail."""
+    lines = list(_LINE.finditer(listed))
+    if any(line["name"].isalpha() for line in lines):
+        told = _CHOSEN.sub(
+            lambda m: f"{m['asks']} item " if m["asks"] else f". take item {m['is']}", told
+        )
+    return with_items_named(told, listed)
+
+
+def with_items_named(text: str, listed: str = "") -> str:
+    """The text, at equal length, with the noun of its own numbered lines read as 'item'; of the
+    lines of another text, where they are ``listed`` there."""
+    lines = list(_LINE.finditer(listed or text))
     if len(lines) < _LEAST:
         return text
     nouns = {line["noun"].casefold() for line in lines}

@@ -24,6 +24,7 @@ from .place_names import (
     NEEDS_ONE,
     NO_MEASURE,
     NOUN,
+    TUBE,
     places,
 )
 from .place_spoken import CLEFT_BEFORE, CLEFT_BEHIND
@@ -61,8 +62,8 @@ _QUOTE = any_of(
 _FOR = any_of("for | on | für | zu | pour | para | per | voor | de | du | des | di | van")
 _TAKE = any_of(
     "needs? | want | take | (?:re-?)?quote(?: up| on| us| me)? | price(?: up| out)? | order | buy",
-    "go(?:ing)? (?:ahead )?with | go for | cost up | look at | interested in | anbieten",
-    "bepreisen",
+    "(?:we|i)(?:'d| would) like | go(?:ing)? (?:ahead )?with | go for | cost up",
+    "look at | interested in | anbieten | bepreisen",
     "chiffre[rz] | coter | deviser | cotizar | cotice | presupuestar | ofertar | quotare",
     "preventivare",
     "offrire | aanbieden | offreren | prijzen",
@@ -137,7 +138,7 @@ _OF_THOSE = late_pattern(
 )
 """'The dies for A and C we have' says nothing of the mandrels."""
 _JOINS = re.compile(rf"\s{_AND}\s")
-_HAS_NOUN = late_pattern(rf"(?:{NOUN}|(?:them|these|those))$", re.IGNORECASE)
+_HAS_NOUN = late_pattern(rf"(?:{NOUN}|{TUBE}|(?:them|these|those))$", re.IGNORECASE)
 _AT_END = late_pattern(ENDS, re.IGNORECASE)
 _GOES_ON = late_pattern(
     rf"\s?(?:,\s?)?(?:{_AND}|plus|or|oder|ou|o|of)\s(?!the rest|the other|the remaining)"

@@ -34,6 +34,11 @@ NOUN = (
     r"lignes?|numéro|n°|articles?|art[íi]culos?|partidas?|filas?|líneas?|lineas?|linee|linea|righe|riga|voc[ei]|regels?|"
     r"sizes?|ones?|entry|entries|repères?|reperes?|marks?|#)"
 )
+TUBE = (
+    r"(?:tubes?|tubing|pipes?|rohre?n?|tuyaux?|tubos?|tubi|buis|buizen|options?|opci[oó]n(?:es)?"
+    r"|opzion[ei]|opties?|varianten?|variantes?|varianti)"
+)
+"""What stands behind a place told in words: 'the first two tubes', 'la seconda opzione'."""
 ARTICLE = r"(?:(?:the|die|der|den|das|le|la|les|el|los|las|il|lo|i|le|gli|de|het)\s|l['’])?"
 _SEVERAL = {
     word: number
@@ -77,7 +82,7 @@ NO_MEASURE = (
     r"|mandrin|mandril|doorn|days?\b|weeks?\b))"
 )
 COUNTED_PLACE = (
-    rf"(?P<counted>{_SPAN}|{_COUNT_WORD})(?:\s(?:{NOUN}|of (?:them|these|those)))?\b"
+    rf"(?P<counted>{_SPAN}|{_COUNT_WORD})(?:\s(?:{NOUN}|{TUBE}|of (?:them|these|those)))?\b"
     r"(?!\s(?:\d|two|three|four|few|couple|zwei|drei|deux|dos|due|twee|week|month|year|mail|order|"
     r"time|quote|thing|part|bit|question))"
 )
@@ -86,7 +91,9 @@ BARE = rf"{ARTICLE}(?:(?:{NOUN}\s?)?\(?{NAME}{NO_MEASURE}|{COUNTED_PLACE})"
 
 ENDS = (
     r"(?=\s*(?:$|[.,;:!()?–-]|please\b|pls\b|bitte\b|svp\b|s['’]il\b|por favor\b|per favore\b"
-    r"|graag\b|for now\b|then\b|only\b|alone\b|nur\b|anbieten\b|nodig\b|aan\b|below\b|above\b"
+    r"|graag\b|for now\b|then\b|but (?:make|with|in|for|we)\b"
+    r"|for (?:\d{1,2}|one|two|three|four|five|six) (?:\w+ )?(?:mandrels?|pcs|pieces?)\b"
+    r"|only\b|alone\b|nur\b|anbieten\b|nodig\b|aan\b|below\b|above\b"
     r"|from below\b|(?:in|on|of|from|off|auf|aus|im|de|en|dans|della?|van|op|uit) (?:\w+ )?"
     r"(?:list[aes]?|lijst(?:je)?)\b))"
 )

@@ -3,6 +3,9 @@
 
 from __future__ import annotations
 
+import re
+
+from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words
 from ..text.roles import RADIUS_ROLES
@@ -13,6 +16,12 @@ _SAME_RADIUS = whole_words(
     "mismo radio | stesso raggio | zelfde (?:straal|radius|mal)",
 )
 _BEHIND = 2
+_THE_SAME = late_pattern(
+    r"\b(?:same|that|gleichen?|selben?|denselben|demselben|dieselben?|mêmes?|mism[oa]|stess[oa]"
+    r"|zelfde|dezelfde|hetzelfde)\s(?:r\s?)?$",
+    re.IGNORECASE,
+)
+_AHEAD = 24
 
 
 def keep_same_radius(layout: Layout) -> None:
@@ -31,6 +40,19 @@ def keep_same_radius(layout: Layout) -> None:
                 figure.negated = figure.owned = False
                 figure.context_only = True
             return
+
+
+def hear_same_figure(layout: Layout) -> None:
+    """'1-7/8 on a 3" CLR, and 2" on the same 3"': the radius, said again."""
+    radii = {(f.number.value, f.unit) for f in layout.figures if f.role in RADIUS_ROLES}
+    units = dict(radii)
+    for figure in layout.figures:
+        value = figure.number.value
+        if figure.role is not None or value not in units:
+            continue
+        ahead = layout.text[max(0, figure.start - _AHEAD) : figure.start]
+        if figure.unit in (None, units[value]) and _THE_SAME.search(ahead):
+            figure.give("radius", "same")
 
 
 def _is_radius(layout: Layout, figure: Figure) -> bool:

@@ -45,6 +45,41 @@ _UNSURE = any_of(
     r"niet zeker | onduidelijk",
 )
 _ASKED = late_pattern(_BOTH, re.IGNORECASE)
+_SAYS = any_of(
+    "says? | said | thinks? | reckons? | claims? | believes? | guess(?:es)? | swears? | i'd say",
+    "sagt | meint | glaubt | denkt | sage | meine | glaube | dit | pense | croit | dice | cree",
+    "creo | digo | pensa | penso | dico | zegt | denkt | zeg | denk",
+)
+
+
+def _disputed(one: str, other: str) -> str:
+    """'Bob says inside, I say centreline'."""
+    words = r"(?:[^\W\d]|[ '’:]){0,24}?"
+    return rf"\b{_SAYS}\b{words}\b{one}[^.\d\n()]{{0,32}}?\b{_SAYS}\b{words}\b{other}"
+
+
+_TO_WHERE = any_of(
+    r"to where | where to\b | to (?:what|which)(?: (?:side|point|line|edge))?(?=\s?(?:[.,;:!?)]|$))",
+    r"where (?:it|that|this)(?:['’]s| is) (?:measured|taken|to)\b | from where | which side",
+    r"wohin | bis wohin | worauf | auf welche seite | welche seite | wie gemessen",
+    r"jusqu['’]où | par rapport à quoi | de quel côté | à quelle ligne | hasta dónde | a qué lado",
+    r"desde dónde | fin dove | rispetto a (?:che )?cosa | a quale lato | tot waar | waartoe",
+    r"welke kant | waar (?:het|hij|dat) gemeten is",
+)
+_NOT_SAID = any_of(
+    r"(?:doesn['’]t|does not|didn['’]t|don['’]t|not) (?:say|tell|state|show|specify|give|mention)",
+    r"without (?:saying|telling|stating|a word on|specifying) | but not | isn['’]t clear | no word on",
+    r"is not clear | unclear | never says | aber nicht | steht nicht(?: dabei| drauf| drin)?,?",
+    r"sans (?:dire|préciser|indiquer) | mais pas | sin (?:decir|indicar) | no (?:dice|indica)",
+    r"pero no | senza (?:dire|indicare) | non (?:dice|indica) | ma non | maar niet",
+    r"(?:staat|zegt) (?:er )?niet(?: bij)?",
+)
+_UNTOLD = late_pattern(
+    rf"\b(?:{_NOT_SAID}),?\s(?:\w{{1,8}}\s){{0,2}}?(?:{_TO_WHERE})"
+    rf"|{_disputed(_SIDE, _CENTRE)}|{_disputed(_CENTRE, _SIDE)}",
+    re.IGNORECASE,
+)
+"""'R 3.00, and does not say to where'; 'Bob says inside, I say centreline': no side is told."""
 _UNSURE_WORDS = late_pattern(rf"\b(?:{_UNSURE})", re.IGNORECASE)
 _OURS = late_pattern(
     r"\b(?:(?:do|does|would|are|is) (?:you|your)\b(?! know)|you (?:need|want|use|measure|quote|go|work"
@@ -67,6 +102,7 @@ _SAYS_CENTRE = late_pattern(rf"\b(?:{_CENTRE})", re.IGNORECASE)
 def without_sides_asked(text: str) -> tuple[str, list[tuple[int, int]]]:
     """The text with words blanked that only wonder about a side, and where they stood."""
     spans = [found.span() for found in _ASKED.finditer(text) if _wonders(text, *found.span())]
+    spans += [found.span() for found in _UNTOLD.finditer(text)]
     for begin, end in spans:
         text = text[:begin] + re.sub(r"[^\s.?!]", " ", text[begin:end]) + text[end:]
     return text, spans

@@ -110,11 +110,18 @@ _MIN_WALL = any_of(
 # How boiler tube is ordered: a minimum wall is the wall that it has, and no limit to be met.
 _MIN_WALL_BEFORE = late_pattern(rf"\b{_MIN_WALL}\s?(?:of |is |von |de |di |van |=|:)?\s*$")
 _MIN_WALL_AFTER = late_pattern(rf"^[\"']?\s?(?:mm|in|inch)?\.?\s?{_MIN_WALL}")
+_SAID = "".join(
+    rf"(?<!\b{verb} )"
+    for verb in "talked|spoke|speak|called|wrote|wrote you|told you|told us|emailed|e-mailed|mailed"
+    "|phoned|texted|messaged|enquired|inquired|heard".split("|")
+)
+"""'The mandrels we talked about: 5/8 OD ...'."""
 _HEDGE_BEFORE = late_pattern(
     r"(?:\b"
     + any_of(
         r"(?<!what )(?<!how )(?<!talk )(?<!asked )(?<!asking )(?<!ask )"
-        r"(?<!shout )(?<!call )(?<!line )(?<!ring )(?<!enquire )(?<!inquire )about | approx\.?",
+        rf"(?<!shout )(?<!call )(?<!line )(?<!ring )(?<!enquire )(?<!inquire ){_SAID}about"
+        r" | approx\.?",
         r"approximately | roughly | circa | ca\.? | env\.? | aprox\.? | maybe | perhaps | probably",
         "possibly | i think | i believe | i guess | i'd guess | guessing | not sure | unsure",
         "(?:might|could|may) (?:just |equally )?as well be | könnte(?: aber)?(?: auch)?",

@@ -80,9 +80,10 @@ class Recounted:
 def count_instead(own: OwnText, relied: Relied) -> Recounted | None:
     """The count that the reply puts in place of the quoted one; None where it does not."""
     words = own.text[own.body_start :]
-    if len(relied.known) != 1 or len(words.strip()) > _LONGEST or _TUBE.search(words):
+    known = relied.picked or relied.known
+    if len(known) != 1 or len(words.strip()) > _LONGEST or _TUBE.search(words):
         return None
-    was = relied.known[0].quantity or relied.quantity
+    was = known[0].quantity or relied.quantity
     said = " ".join(words.casefold().replace("’", "'").split())
     found: dict[int, bool] = {}
     for pattern in _OF_OWN if own.quoted[0].by_sender else _AGAIN:

@@ -135,12 +135,11 @@ class Relied:
         return bool(said) and no_tube and not self.changed_by(groups) and said <= known
 
     def only_names(self, requests: Sequence[SizeRequest]) -> bool:
-        """Whether the new words name nothing but the ODs of lines that they pick out."""
+        """Whether the new words name nothing but tubes of lines that they pick out, or leave."""
         return bool(requests and self.picked) and all(
             request.od_mm is not None
-            and request.wall_mm is None
             and request.clr_mm is None
-            and any(k.od_mm is not None and _near(k.od_mm, request.od_mm) for k in self.picked)
+            and any(_names(request, request.od_mm, line) for line in (*self.picked, *self.known))
             for request in requests
         )
 
@@ -241,6 +240,12 @@ def _changes(group: Group) -> bool:
 
 def _relies(group: Group) -> bool:
     return _answers(group) or _changes(group)
+
+
+def _names(request: SizeRequest, od_mm: Decimal, line: SizeRequest) -> bool:
+    """Whether a request without a radius tells no more than the tube of a quoted line."""
+    same = line.od_mm is not None and _near(line.od_mm, od_mm)
+    return same and request.wall_mm in (None, line.wall_mm)
 
 
 def _near(a: Decimal, b: Decimal) -> bool:

@@ -18,6 +18,7 @@ from ..picking.place_names import NOUN
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES
+from .all_of_these import spans_of_all_listed
 from .asked_words import TROUBLE
 from .of_no_size_words import (
     ASKS_TOO,
@@ -146,6 +147,7 @@ def without_nothing(layout: Layout, sizes: int) -> Layout:
     said = layout.text.lower().replace("’", "'").replace("\n", " ")
     found = [match.span() for match in NOTHING.finditer(said)]
     found += spans_of_other_lists(said, sizes)
+    found += spans_of_all_listed(said, sizes)
     if not found or len(said) != len(layout.text):
         return layout
     text = layout.text

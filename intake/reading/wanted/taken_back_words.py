@@ -57,7 +57,7 @@ TAKES_BACK = late_pattern(
         "none for | nothing for | keinen? für | aucun pour | ninguno para | nessuno per",
         "geen voor | andere leverancier | ter vergelijking",
         "vervalt | niet meer nodig | hebben we al | volgend jaar",
-        "have \\d{1,2}\\b(?!\\s?(?:mm|x|in|cm|\\d))",
+        "have \\d{1,2}\\b(?![.,/]\\d|\\s?(?:mm|x|in|cm|\\d))",
     )
     + r"\b",
     re.IGNORECASE,

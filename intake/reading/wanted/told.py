@@ -15,6 +15,7 @@ from ..text.patterns import whole_words
 from .asked_behind import is_asked_behind
 from .each_words import OF_EACH
 from .one_and_one import asks_for_one_and_one
+from .told_sent_out_words import BOUGHT_BENT
 
 ONLY_TOLD = "its sentence tells of it, and does not ask for it"
 
@@ -56,6 +57,7 @@ _ALSO_TELLS = late_pattern(
     r" (?:for|für|pour|para|per|voor))\b"
 )
 """Such an 'also' asks for nothing, and no more do 'the mandrel for 1.5 x .065' and 'he has one'."""
+_BOUGHT_BENT = whole_words(*BOUGHT_BENT)
 _TELLS = whole_words(
     r"i | we | you | he | she | they | my | our | his | her | their | is | are | was | were | has",
     r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
@@ -190,7 +192,7 @@ def not_asked(layout: Layout, groups: Sequence[Group]) -> list[bool]:
 
 def asks_in(words: str) -> bool:
     """Whether casefolded words ask for what stands among them."""
-    return _ASKS.search(_ALSO_TELLS.sub(" ", words)) is not None
+    return _ASKS.search(_BOUGHT_BENT.sub(" we ", _ALSO_TELLS.sub(" ", words))) is not None
 
 
 def _asked_behind(layout: Layout, group: Group) -> bool:

@@ -9,7 +9,35 @@ from __future__ import annotations
 from ..text.patterns import whole_words
 
 _END = r"(?= ?(?:[.,;:!)–-]|$|and\b|so\b|but\b|und\b|et\b|y\b|e\b|en\b|donc\b|also\b|dus\b))"
+_ELBOWS = (
+    r"(?:(?:an?|ready|finished|ready[- ]made|weld(?:ing)?|butt[- ]?weld|forged|cast|standard|stock"
+    r"|sweep|short|long)[ -])*(?:elbows?|bends?|weld fittings?|fittings?|returns?)"
+)
+_BOGEN = (
+    r"(?:ein\w* |fertige?\w* )*(?:\w*bogen|\w*bögen|formstück\w*|fittings?|fertigteile?\w*)"
+    r"(?: (?:zu|ein))?"
+)
+BOUGHT_BENT = (
+    rf"(?:we|i|they) (?:always |just |simply )?(?:buy|get|purchase|source)(?: (?:it|that|this|those"
+    rf"|them|these))?(?: in)? (?:as|in) {_ELBOWS}",
+    rf"(?:is|are|gets?|'s|comes?) (?:bought|purchased)(?: in)?(?: as)? (?:{_ELBOWS}"
+    r"|(?:ready[- ]|pre-?|already )?bent)",
+    r"(?:we|i|they) (?:always |just )?(?:buy|get|purchase)(?: (?:it|that|this|those|them|these))?"
+    r"(?: in)? (?:ready[- ]|pre-?|already )?bent",
+    rf"(?:is|are|gets?) (?:made|done|solved|built) (?:with|from|as|out of) {_ELBOWS}",
+    rf"(?:kaufen|beziehen|nehmen|holen|bestellen) wir (?:\w+ )?(?:als|in form von) {_BOGEN}",
+    rf"(?:da|hier|dafür|dort) nehmen wir {_BOGEN} | (?:wird|werden) (?:als \w+ )?zugekauft",
+    r"(?:nous |on )?(?:l[ae]s? |l')(?:achetons|achète|prenons|prend) (?:en|comme|sous forme de)"
+    r" (?:coudes?|courbes?|raccords?) | (?:est|sont) (?:achetée?s?|prise?s?) en coudes?",
+    r"(?:l[oa]s? )?(?:compramos|pedimos) (?:ya )?(?:como|en) (?:codos?|curvas?)",
+    r"(?:l[oaie] )?(?:compriamo|prendiamo|acquistiamo) (?:già )?(?:come|in) (?:curv[ae]|gomit[oi]"
+    r"|raccord[oi])",
+    r"(?:kopen|nemen|halen|betrekken) we (?:\w+ )?(?:als|in) (?:\w+ )?(?:bocht(?:en)?|knie(?:ën)?"
+    r"|fittingen|hulpstuk\w*)(?: in)?",
+)
+"""'108 x 2.5 we buy as elbow': nobody bends it."""
 SENT_OUT = whole_words(
+    *BOUGHT_BENT,
     r"(?:is|are|gets?|goes|it's|that's|those are|we have it|we have that|we have those|we)(?: all)?"
     r" (?:sub-?contracted|outsourced|farmed out|subbed out|sent out|bent outside|bought in bent)",
     r"(?:lassen|geben|vergeben) wir (?:\w+ )?(?:auswärts|extern|außer haus|nach außen)(?: biegen)?",
