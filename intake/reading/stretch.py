@@ -49,6 +49,7 @@ from .naming.wall_for_all import hear_wall_for_all
 from .naming.walls_of import hear_walls_of
 from .naming.walls_with_materials import hear_walls_with_materials
 from .naming.wide_bores import set_wide_bores_aside
+from .nets.heard_gaps import fill_gaps
 from .picking.own_labels import with_items_named, with_options_named
 from .picking.places_there import set_places_aside
 from .radii.across_bend import settle_diameters
@@ -251,6 +252,7 @@ def _read(
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)
+    fill_gaps(layout, groups)
     is_cut = is_cut or len(groups) >= MOST_GROUPS
     return Stretch(original, offset, plain, layout, groups, rows, usual_unit(layout), is_cut=is_cut)
 

@@ -33,6 +33,10 @@ _NEAR, _SENTENCE, _LINE = 8, 14, 14
 """Pieces beside a figure, of its sentence on each side, and of a line that has a make."""
 _BETWEEN = 6
 """So near the next figure stands, if at all."""
+LONGEST = 20_000
+"""Characters of a mail that is looked at."""
+MOST = 300
+"""Figures of a mail that are looked at: more is a price list or no mail."""
 LINE, BLANK = "/", "//"
 _ENDS, _BULLETS = frozenset(".!?;"), frozenset("-*•")
 

@@ -17,7 +17,7 @@ from ..requests import wholly_doubted
 from ..wanted.asked_for import BESIDE
 from ..wanted.asked_outright import asked_outright
 from ..wanted.one_asked import ONE_OF_THESE
-from .around_figure import Figures, overlapping
+from .around_figure import LONGEST, MOST, Figures, overlapping
 from .roles_learnt import shares
 
 UNASKED = -2.0
@@ -29,10 +29,6 @@ as told of beside it;"""
 ALONE_AHEAD = 2.0
 """and one so far ahead of all others is the one that is meant. Chosen on 300 short messages with
 sizes of both kinds that nothing was learnt from: none of the asked ones fell behind."""
-LONGEST = 20_000
-"""Characters of a mail that is looked at."""
-MOST = 300
-"""Figures of a mail that are looked at: more is a price list or no mail."""
 FEW_WORDS = 4
 """A line of fewer words says nothing of its figures."""
 _OF_SEVERAL = frozenset({BESIDE, ONE_OF_THESE})
