@@ -88,6 +88,10 @@ class Figures:
             self._sentences = list(self._cut_sentences())
         return self._sentences[at]
 
+    def make_of(self, line: int) -> str:
+        """What a line is made of, in order: a list's lines are made alike."""
+        return self._made(line)
+
     def words_beside(self, at: int) -> int:
         """How many words its line has; of one letter or two counts none."""
         first, last = self._lines[self._line_of[at]]

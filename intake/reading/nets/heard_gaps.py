@@ -22,7 +22,7 @@ _LIKELY, _SURELY = 0.3, 0.8
 """The share from which a figure that is likelier that than another length is taken for it: one that
 nothing was read as, and one that was read as an OD without anything else, or as no measure."""
 _TO_OD: dict[Slot, tuple[Decimal, Decimal]] = {
-    "clr": (Decimal("0.9"), Decimal(12)),
+    "clr": (Decimal("1.05"), Decimal(12)),
     "wall": (Decimal("0.008"), Decimal("0.2")),
 }
 """How much of the OD a radius and a wall are, within which one is filled in."""
@@ -44,7 +44,8 @@ def fill_gaps(layout: Layout, groups: list[Group]) -> None:
         taken = [
             figure
             for figure, least in free
-            if heard[figure.index].get(slot, 0) >= least
+            if (slot == "clr" or figure.role != "noise")  # "45 on 2 machines"
+            and heard[figure.index].get(slot, 0) >= least
             and heard[figure.index][slot] == max(heard[figure.index].values())
         ]
         for group, figure in _pairs(lacking, taken):

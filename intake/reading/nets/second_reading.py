@@ -13,6 +13,7 @@ from math import log
 from statistics import fmean
 
 from ....rules.request import LENGTH_FIELDS, SizeRequest
+from ...late_pattern import late_pattern
 from ..requests import wholly_doubted
 from ..wanted.asked_for import BESIDE
 from ..wanted.asked_outright import asked_outright
@@ -23,7 +24,7 @@ from .roles_learnt import shares
 UNASKED = -2.0
 """A size whose figures score less [log odds] for being lengths that are asked for is in doubt.
 Chosen on labelled mail that nothing was learnt from (tests/corpus/asked/README.md)."""
-BEHIND, HARDLY = 1.5, 0.5
+BEHIND, HARDLY = 1.5, -0.5
 """A size that scores less than the latter, and is so far behind another of the message, is in doubt
 as told of beside it;"""
 ALONE_AHEAD = 2.0
@@ -32,6 +33,29 @@ sizes of both kinds that nothing was learnt from: none of the asked ones fell be
 FEW_WORDS = 4
 """A line of fewer words says nothing of its figures."""
 _OF_SEVERAL = frozenset({BESIDE, ONE_OF_THESE})
+_BEFORE = 60
+_ALSO = late_pattern(
+    r"\b(?:also|as well|plus|auch|außerdem|zusätzlich|aussi|également|también|además|anche|inoltre"
+    r"|ook|daarnaast)\b[^.!?\n]*$"
+)
+"""'We also have 2 x .120 to do': a further size, whatever else is said of it."""
+_POINTS_BACK = late_pattern(
+    r"\b(?:"
+    r"(?:of|for|on) (?:those|these|his|hers|theirs)\b(?! (?:mandrels|tubes|sizes))"
+    r"|the (?:first|second|third|last|former|latter|thick(?:er)?|thin(?:ner)?|small(?:er)?"
+    r"|big(?:ger)?|large[rst]*|heav(?:y|ier)|light(?:er)?|old(?:er)?)"
+    r"(?: (?:one|stuff|tube|pipe|size|wall))?[.?!,]"
+    r"|(?:wrong|mistaken?|typo|misread|correction|my (?:bad|error))\b"
+    r"|(?:den|dem|die|der|das) (?:erste|zweite|dritte|letzte|dick|dünn|größer|kleiner)\w*"
+    r"|falsch\w*|irrtum|tippfehler|versehen"
+    r"|l[ea] (?:premi|deuxi|second|derni|plus (?:gros|grand|petit|épais|min))\w*|erreur"
+    r"|el (?:primer|segund|últim|más (?:grande|grues|delgad|pequeñ))\w*|equivoca\w*|error"
+    r"|(?:il|la|quell[oa]) (?:prim|second|ultim|più (?:grande|piccol|spess|sottil))\w*"
+    r"|errore|sbagliat\w*|(?:de|het) (?:eerste|tweede|laatste|dikke|dunne|grote|kleine)\w*"
+    r"|fout|vergissing|vergist"
+    r")"
+)
+"""Words that say which of the sizes is meant without naming it, or that one is not right."""
 _WHY = "what is said around it sounds like something else than a size that is asked for"
 
 
@@ -49,18 +73,19 @@ def with_second_reading(
     figures = Figures(text)
     if len(figures.at) > MOST:
         return list(requests), None
-    heard = [_Heard(request, figures, in_tables) for request in requests]
+    heard = [_Heard(request, figures, text, in_tables) for request in requests]
     scores = [one.score for one in heard if one.score is not None and one.is_size]
     outright = len(requests) == 1 and asked_outright(text, _begin(requests[0]))
     asked = {line for h in heard if h.score and h.score >= UNASKED for line in h.lines}
     best = max(scores, default=None)
+    plain = len(heard) > 1 and not _POINTS_BACK.search(text.casefold())
     judged: list[SizeRequest] = []
     for one in heard:
         hardly_asked = one.is_behind(UNASKED) and not outright and not asked & one.lines
         # Of a list in one line the words are said of all.
         if one.is_told and (hardly_asked or (best is not None and _is_behind_others(one, heard))):
             judged.append(wholly_doubted(one.request, _WHY))
-        elif best is not None and one.score == best and _is_alone_ahead(one, heard):
+        elif best is not None and one.score == best and plain and _is_alone_ahead(one, heard):
             judged.append(_sure_to_be_asked(one.request))
         else:
             judged.append(one.request)
@@ -70,14 +95,19 @@ def with_second_reading(
 class _Heard:
     """One size, and how surely what is said around its figures asks for it."""
 
-    def __init__(self, request: SizeRequest, figures: Figures, in_tables: Collection[int]) -> None:
+    def __init__(
+        self, request: SizeRequest, figures: Figures, text: str, in_tables: Collection[int]
+    ) -> None:
         self.request = request
         places = _places(request, figures)
         self.score = _score(places, figures)
         self.lines = _lines(places, figures)
+        self.makes = {figures.make_of(line) for line in self.lines}
         self.sentences = {figures.sentence_of(at) for one in places for at in one}
         self.is_told = _is_told(places, figures) and not _is_row(request, in_tables)
         self.is_size = _is_size(request)
+        begin = _begin(request)
+        self.is_further = _ALSO.search(text[max(0, begin - _BEFORE) : begin].casefold()) is not None
 
     def is_behind(self, score: float) -> bool:
         return self.score is not None and self.score < score
@@ -85,16 +115,18 @@ class _Heard:
 
 def _is_behind_others(one: _Heard, heard: Sequence[_Heard]) -> bool:
     """Whether a size of another sentence is far more surely asked for."""
-    if not one.is_behind(HARDLY):
+    if one.is_further or not one.is_behind(HARDLY):
         return False
     others = [h for h in heard if h is not one and h.score is not None and h.is_size]
     if any(one.sentences & h.sentences for h in others):
         return False  # of sizes in one sentence, words are said of all
-    return any(one.is_behind(h.score - BEHIND) for h in others if h.score is not None)
+    ahead = [h for h in others if h.score is not None and one.is_behind(h.score - BEHIND)]
+    listed = any(h.makes & one.makes and not h.lines & one.lines for h in others)
+    return bool(ahead) and not listed
 
 
 def _is_alone_ahead(one: _Heard, heard: Sequence[_Heard]) -> bool:
-    """Whether each other size is far less surely asked for, and in doubt for what is said of it."""
+    """Whether each other size is far less surely asked for."""
     if one.score is None:
         return False
     others = [h for h in heard if h is not one and not h.sentences <= one.sentences]

@@ -123,7 +123,7 @@ def _between_middles(layout: Layout, figure: Figure, before: str, after: str) ->
         return None  # "de straal is 180 mm hart op hart van de buis"
     behind = MIDDLE_TO_MIDDLE.match(after)
     if behind and behind["diameter"]:
-        return "bend_dia"
+        return "centres"
     spans = behind or MIDDLE_TO_MIDDLE_BEFORE.search(before)
     return "centres" if spans and _speaks_of(layout, figure, ROUND_THING, LEGS) else None
 
