@@ -27,11 +27,15 @@ _TO_OD: dict[Slot, tuple[Decimal, Decimal]] = {
 }
 """How much of the OD a radius and a wall are, within which one is filled in."""
 _INCH = Decimal("25.4")
+_SHORT = 3
+"""Letters of words that say nothing of what is counted: 'mit', 'und'."""
 
 
 def fill_gaps(layout: Layout, groups: list[Group]) -> None:
     """Fill in what sizes lack; a size that was only such a figure is none any more."""
     slots = [slot for slot in _ROLE if any(_lacks(group, slot) for group in groups)]
+    if layout.earlier:
+        return  # what is lacking may stand in the mail that is answered
     if not slots or len(layout.text) > LONGEST or len(layout.figures) > MOST:
         return
     free = list(_free(layout, groups))
@@ -44,7 +48,7 @@ def fill_gaps(layout: Layout, groups: list[Group]) -> None:
         taken = [
             figure
             for figure, least in free
-            if (slot == "clr" or figure.role != "noise")  # "45 on 2 machines"
+            if not (slot == "wall" and _counts_things(layout, figure))
             and heard[figure.index].get(slot, 0) >= least
             and heard[figure.index][slot] == max(heard[figure.index].values())
         ]
@@ -76,6 +80,14 @@ def _free(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Figure, flo
             yield figure, _SURELY
         elif figure.index not in held and figure.role in (None, "noise"):
             yield figure, _SURELY if figure.role else _LIKELY
+
+
+def _counts_things(layout: Layout, figure: Figure) -> bool:
+    """'45 on 2 machines': a whole number without a unit, and a word that is no cue behind it."""
+    behind = layout.tokens_after(figure, 1)
+    if figure.unit is not None or figure.number.value % 1 or not behind:
+        return False
+    return behind[0].kind == "word" and not behind[0].cues and len(behind[0].text) > _SHORT
 
 
 def _sole_od(group: Group) -> Figure | None:

@@ -126,9 +126,9 @@ def test_what_may_be_an_angle_is_in_doubt(text: str) -> None:
     ],
 )
 def test_other_figures_beside_a_bend_are_no_radius(text: str) -> None:
-    """None is stated as the radius; what is spoken of as one ('also do a 3" bend?') is asked about."""
-    radius, doubts = _clr(text)
-    assert radius is None or "clr" in doubts
+    """None is sure to be the radius; one that is spoken of as such is asked about."""
+    radius, in_doubt = _clr(text)
+    assert radius is None or in_doubt
 
 
 @pytest.mark.parametrize(
