@@ -31,6 +31,8 @@ _SIGN = 2
 """Letters of a unit or a mark: 'mm', 'OD', 'x'."""
 _NEAR, _SENTENCE, _LINE = 8, 14, 14
 """Pieces beside a figure, of its sentence on each side, and of a line that has a make."""
+_LINE_BEGIN = 8
+"""Pieces by which lines are compared."""
 _BETWEEN = 6
 """So near the next figure stands, if at all."""
 LONGEST = 20_000
@@ -89,8 +91,8 @@ class Figures:
         return self._sentences[at]
 
     def make_of(self, line: int) -> str:
-        """What a line is made of, in order: a list's lines are made alike."""
-        return self._made(line)
+        """What a line begins with, in order: a list's lines begin alike."""
+        return " ".join(self._made(line).split()[:_LINE_BEGIN])
 
     def words_beside(self, at: int) -> int:
         """How many words its line has; of one letter or two counts none."""

@@ -76,12 +76,13 @@ def with_second_reading(
     heard = [_Heard(request, figures, text, in_tables) for request in requests]
     scores = [one.score for one in heard if one.score is not None and one.is_size]
     outright = len(requests) == 1 and asked_outright(text, _begin(requests[0]))
-    asked = {line for h in heard if h.score and h.score >= UNASKED for line in h.lines}
+    asked = {line for h in heard if h.is_asked for line in h.lines}
     best = max(scores, default=None)
     plain = len(heard) > 1 and not _POINTS_BACK.search(text.casefold())
     judged: list[SizeRequest] = []
     for one in heard:
         hardly_asked = one.is_behind(UNASKED) and not outright and not asked & one.lines
+        hardly_asked = hardly_asked and not _is_listed(one, [h for h in heard if h.is_asked])
         # Of a list in one line the words are said of all.
         if one.is_told and (hardly_asked or (best is not None and _is_behind_others(one, heard))):
             judged.append(wholly_doubted(one.request, _WHY))
@@ -109,6 +110,10 @@ class _Heard:
         begin = _begin(request)
         self.is_further = _ALSO.search(text[max(0, begin - _BEFORE) : begin].casefold()) is not None
 
+    @property
+    def is_asked(self) -> bool:
+        return self.score is not None and self.score >= UNASKED
+
     def is_behind(self, score: float) -> bool:
         return self.score is not None and self.score < score
 
@@ -121,8 +126,12 @@ def _is_behind_others(one: _Heard, heard: Sequence[_Heard]) -> bool:
     if any(one.sentences & h.sentences for h in others):
         return False  # of sizes in one sentence, words are said of all
     ahead = [h for h in others if h.score is not None and one.is_behind(h.score - BEHIND)]
-    listed = any(h.makes & one.makes and not h.lines & one.lines for h in others)
-    return bool(ahead) and not listed
+    return bool(ahead) and not _is_listed(one, others)
+
+
+def _is_listed(one: _Heard, others: Sequence[_Heard]) -> bool:
+    """Whether its line begins as another's does: of a list, words are said of all."""
+    return any(h.makes & one.makes and not h.lines & one.lines for h in others)
 
 
 def _is_alone_ahead(one: _Heard, heard: Sequence[_Heard]) -> bool:
