@@ -26,6 +26,8 @@ Own = dict[int, int | None]
 _SEPARATORS = ("", "\n", ",", ";", "|", "\t")
 _FAR = 48
 """Characters before a count in which 'if not' makes it hang on an answer."""
+_PARTS = 2
+"""So many counts add up to a third."""
 _IF_NOT = late_pattern(
     r"\b(?:if not|otherwise|or else|wenn nicht|falls nicht|sonst|andernfalls|sinon|si no|se no"
     r"|de lo contrario|altrimenti|zo niet|zo nee|anders)\b[^.?!\n]*$",
@@ -67,6 +69,14 @@ def further_ones(text: str, found: list[Mention]) -> list[Mention]:
     return [Mention(start, end, count, BARE, number_end=end) for start, end, count in more]
 
 
+def without_sums(found: list[Mention]) -> list[Mention]:
+    """'3 pcs', '2 pcs', '1 pc' and below them 'six mandrels in all': a sum is no line's count."""
+    both = sum(mention.count or 0 for mention in found)
+    return [
+        m for m in found if not (len(found) > _PARTS and m.total and both == 2 * (m.count or 0))
+    ]
+
+
 class Several:
     """Which of several requests each count belongs to."""
 
@@ -87,7 +97,8 @@ class Several:
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
         more = further_ones(layout.text, found)
         found = sorted([*found, *more], key=lambda mention: mention.start)
-        self.found = self._without_numbering(without_spares(layout, groups, found))
+        found = self._without_numbering(without_spares(layout, groups, found))
+        self.found = without_sums(found)
 
     def counts(self) -> Counts:
         counts = self._without_spares()
