@@ -80,6 +80,7 @@ from .sizes.choices import Unit
 from .sizes.gatherer import MOST_GROUPS
 from .sizes.groups import Group
 from .sizes.habits import usual_unit
+from .tables.legends import assign_by_legend
 from .tables.pasted_csv import tabulate
 from .tables.rows import fill_forms
 from .tables.text_tables import RowFacts, read_tables
@@ -170,6 +171,7 @@ def _read(
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
+    assign_by_legend(layout, rows)
     set_angles_aside(layout)
     set_made_things_aside(layout)
     hear_run_together(layout)

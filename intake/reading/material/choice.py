@@ -47,7 +47,8 @@ def choose_materials(
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
     mentions = _wanted(layout, groups)
-    by_line = {} if rows else materials_by_line(layout, groups, mentions)
+    in_rows = any(row.has_material_column or row.material for row in rows.values())
+    by_line = {} if in_rows else materials_by_line(layout, groups, mentions)
     by_size = materials_by_size(layout, groups, mentions) if not by_line else {}
     apart = not by_size and tells_two_apart(layout, groups, mentions)
     if len(groups) == 1 or len({mention.family for mention in mentions}) == 1:
