@@ -25,6 +25,7 @@ from .naming.called_by_wall import hear_called_by_wall
 from .naming.chains import assign_by_chain
 from .naming.cue_roles import assign_by_cue
 from .naming.gauge_system import name_gauges
+from .naming.labelled_lists import hear_labelled_lists
 from .naming.leftovers import assign_leftovers
 from .naming.lists import join_lines, share_lists
 from .naming.mandrels_for import hear_mandrels_for
@@ -172,6 +173,7 @@ def _read(
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
     assign_by_legend(layout, rows)
+    hear_labelled_lists(layout)
     set_angles_aside(layout)
     set_made_things_aside(layout)
     hear_run_together(layout)
