@@ -12,6 +12,7 @@ from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
 from .by_name import counts_by_name
+from .by_ordinal import counts_by_ordinal
 from .by_place import counts_by_place
 from .by_rank import counts_by_rank
 from .each_unless import counts_each_unless
@@ -120,6 +121,7 @@ class Several:
             or self._by_halves()
             or self._by_item()
             or self._by_place()
+            or self._by_ordinal()
             or self._one_a_gap()
             or self._by_line()
             or self._by_name()
@@ -169,6 +171,10 @@ class Several:
         if own and each is not None:  # "One of each, but for (b) we'd take two"
             return {n: own.get(n, each) for n in range(len(self.groups))}
         return own if len(own) == len(self.groups) else {}
+
+    def _by_ordinal(self) -> Own:
+        named = counts_by_ordinal(self.layout.text, len(self.groups))
+        return {self.order[at]: count for at, count in named.items()}
 
     def _line(self, place: int) -> int:
         return bisect_right(self.breaks, place)

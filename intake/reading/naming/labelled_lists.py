@@ -1,5 +1,5 @@
 """Lists with a label each, their values parted by slashes or dashes: 'Diameters 20 – 25 – 30 mm,
-walls 1 – 1.5 – 2 mm, radii 40 – 50 – 75 mm'. Neither fractions nor ranges, where all are as long."""
+walls 1 – 1.5 – 2 mm, radii 40 – 50 – 75 mm'. Neither fractions nor ranges: all are as long."""
 
 from __future__ import annotations
 

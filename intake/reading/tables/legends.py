@@ -6,7 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from ..naming.cue_roles import fits
 from ..text.cues import Cue
@@ -15,13 +15,17 @@ from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 from .rows import RowFacts
 
-_JOINTS = word_set("x × * / , - – — → > = @ ( ) [ ] & + ; mm in inch inches by at on and then number")
+_JOINTS = word_set(
+    "x × * / , - – — → > = @ ( ) [ ] & + ; mm in inch inches by at on and then number"
+)
 _JOINTS |= word_set("of auf bei und dann zoll à sur et puis a en y luego su e poi op dan no nr qty")
 _JOINTS |= {"|", "->", "=>"}
 _MATERIALS = word_set("material grade werkstoff material matière materiale materiaal alloy güte")
 _ITEMS = word_set("item pos line position row # posizione regel ligne zeile partida riga poste")
 _OPENS = word_set("( [ : - – = columns column cols spalten colonnes columnas colonne kolommen are")
 _OPENS |= word_set("format order is sind sont son sono zijn numbers figures each line ist es è est")
+_MOST_WORDS = 4
+"""A row holds hardly any words: 'the box limit is 24 x 6 x 6' is none."""
 _LENGTHS = 3
 """An OD, a wall and a radius: fewer say too little."""
 
@@ -108,7 +112,15 @@ def _by_line(layout: Layout, legend: _Legend) -> _Found:
     numbers: list[int] = []
     for line, run in groupby(layout.figures, key=lambda figure: figure.line):
         figures = list(run)
-        if line in named or any(figure.row is not None for figure in figures):
+        words = sum(
+            token.kind == "word" and of == line
+            for token, of in zip(layout.tokens, layout.line_of, strict=True)
+        )
+        if (
+            line in named
+            or words > _MOST_WORDS
+            or any(figure.row is not None for figure in figures)
+        ):
             continue
         more = len(figures) - _LENGTHS - legend.counted
         if more not in (0, 1) or (legend.numbered and not more):
@@ -123,7 +135,7 @@ def _by_line(layout: Layout, legend: _Legend) -> _Found:
             found.append((lengths, int(count.number.value) if count is not None else None))
     if len(found) < 2 or (numbers and not _counts_up(numbers, len(found))):
         return []
-    for (lengths, _) in found:
+    for lengths, _ in found:
         line = lengths[0].line
         for figure in layout.figures:
             if figure.line == line and figure not in lengths:
@@ -139,10 +151,7 @@ def _in_a_run(layout: Layout, legend: _Legend) -> _Found:
     if legend.counted or not run or len(run) % _LENGTHS or len(run) == _LENGTHS:
         return []
     found = [(run[at : at + _LENGTHS], None) for at in range(0, len(run), _LENGTHS)]
-    parted = {
-        tuple(_words(layout, *pair) for pair in zip(row, row[1:], strict=False))
-        for row, _ in found
-    }
+    parted = {tuple(_words(layout, *pair) for pair in pairwise(row)) for row, _ in found}
     alike = len(parted) == 1 and all(_fit(row, legend) for row, _ in found)
     named = any(t.cues for t in layout.tokens[run[0].token : run[-1].token + 1])
     return [] if named or not alike else list(found)
@@ -171,5 +180,5 @@ def _is_whole(figure: Figure) -> bool:
 
 
 def _counts_up(numbers: Sequence[int], rows: int) -> bool:
-    steps = {b - a for a, b in zip(numbers, numbers[1:], strict=False)}
+    steps = {b - a for a, b in pairwise(numbers)}
     return len(numbers) == rows and len(steps) == 1 and steps <= {1, 10, 100}
