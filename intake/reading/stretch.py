@@ -54,6 +54,7 @@ from .picking.own_labels import with_items_named, with_options_named
 from .picking.places_there import set_places_aside
 from .radii.across_bend import settle_diameters
 from .radii.centres_again import join_centres, join_diameters
+from .radii.dies_then_tubes import hear_dies_then_tubes
 from .radii.form_radius import doubt_forms
 from .radii.in_brackets import hear_bracketed_radii
 from .radii.multiple_again import set_products_aside
@@ -198,6 +199,7 @@ def _read(
     part_stamps(layout)
     assign_by_cue(layout)
     fill_forms(layout)
+    hear_dies_then_tubes(layout)
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)

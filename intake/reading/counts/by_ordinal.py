@@ -16,7 +16,9 @@ _AND = r"(?:\s?[,&+]\s?(?:(?:and|und|et|y|e|en)\s)?|\s(?:and|und|et|y|e|en)\s)"
 _NUMBERS = r"(?P<numbers>\d{1,2}(?:" + _AND + r"\d{1,2}){0,5})(?![\w/\"”]|[.,-]\d|\s?mm\b)"
 _NAMED = rf"(?:{NOUN}\s?#?{_NUMBERS}|#{_NUMBERS.replace('<numbers>', '<marks>')})"
 _RANKED = rf"(?P<rank>{_RANK})(?:\s(?:one|size|tube|line|rohr|tubo|buis))?(?!\w|\s\d)"
-_BEHIND = late_pattern(rf"(?<![\w.,/(]){COUNT}{TOOL}\s(?:{_TO}\s)?{ARTICLE}(?:{_NAMED}|{_RANKED})")
+_BEHIND = late_pattern(
+    rf"(?<![\w.,/(]){COUNT}{TOOL}(?:\seach)?\s(?:{_TO}\s)?{ARTICLE}(?:{_NAMED}|{_RANKED})"
+)
 _AHEAD = late_pattern(
     rf"(?:^|(?<=[.;:,]\s)){ARTICLE}{_NAMED.replace('<', '<a')}\s?[:=–-]\s{COUNT}{TOOL}"
     r"(?:\s(?:each|je|jeweils|chacun|cada uno|ciascuno|elk))?(?=\s?(?:[.;,)\n]|$))",

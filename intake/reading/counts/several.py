@@ -11,6 +11,7 @@ from ..numbers.item_numbers import items_after, speaks_of_others
 from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
+from .at_line_ends import counts_at_line_ends
 from .by_name import counts_by_name
 from .by_ordinal import counts_by_ordinal
 from .by_place import counts_by_place
@@ -122,6 +123,7 @@ class Several:
             or self._by_item()
             or self._by_place()
             or self._by_ordinal()
+            or self._at_line_ends()
             or self._one_a_gap()
             or self._by_line()
             or self._by_name()
@@ -240,7 +242,10 @@ class Several:
             on_line.setdefault(self._line(place), []).append(number)
         own: Own = {}
         used: list[Mention] = []
+        labels = {m.start for m in self.found if m.bracket and self._is_bettered(m)}
         for mention in self.found:
+            if mention.start in labels:
+                continue
             here = on_line.get(self._line(mention.start), [])
             if len(here) != 1:
                 here = self._above(mention)
@@ -249,6 +254,17 @@ class Several:
                 used.append(mention)
         lone = len(own) == 1 and (used[0].each or self._closes(used[0]))
         return {} if lone else own
+
+    def _is_bettered(self, bracket: Mention) -> bool:
+        """'(4) 50 x 4 / 150 - one pc': the bracket numbers the line."""
+        line = self._line(bracket.start)
+        return any(m.rank >= PIECES and self._line(m.start) == line for m in self.found)
+
+    def _at_line_ends(self) -> Own:
+        ends = {self._line(at): n for at, n in counts_at_line_ends(self.layout.text).items()}
+        lines = [self._line(place) for place in self.places]
+        one_each = len({*lines}) == len(lines) and {*lines} == {*ends}
+        return {n: ends[line] for n, line in enumerate(lines)} if one_each else {}
 
     def _by_name(self) -> Own:
         spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]

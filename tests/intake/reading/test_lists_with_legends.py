@@ -1,4 +1,4 @@
-"""Lists of sizes as shops type them: rows without a head and a legend beside them, one labelled list
+"""Lists of sizes as shops type them: rows without a head and a legend beside them, labelled lists
 for each length, and counts told by places; every message in words made for this table.
 """
 
@@ -82,3 +82,66 @@ TOLD: list[tuple[str, list[int | None]]] = [
 def test_counts_of_a_list_told_in_words(words: str, counts: list[int | None]) -> None:
     requests = read_text(f"{LIST} {words}")
     assert [r.quantity for r in requests] == counts
+
+
+@pytest.mark.parametrize(
+    ("ends", "counts"),
+    [
+        (("-1", "-1", "-2"), [1, 1, 2]),
+        (("- 1", "- 3", "- 2"), [1, 3, 2]),
+    ],
+)
+def test_a_dash_sets_the_count_at_the_end_of_each_row(
+    ends: tuple[str, ...], counts: list[int]
+) -> None:
+    tubes = ("1 5/8   .065   3clr", "1 3/4   .065   3 1/2clr", "1 7/8   .065   3 3/4clr")
+    lines = "\n".join(f"{tube}  {end}" for tube, end in zip(tubes, ends, strict=True))
+    requests = read_text(f"{lines}\nmild steel, last number is how many mandrels")
+    assert [r.clr_mm for r in requests] == [Decimal("76.2"), Decimal("88.9"), Decimal("95.25")]
+    assert [r.quantity for r in requests] == counts
+
+
+CLAUSES = [
+    "18, 20 and 28 mm OD. The first two have 1 mm wall and 40 CLR, the last 1.5 wall and 70 CLR.",
+    "Rohre 18, 20 und 28 mm. Die ersten beiden haben 1 mm Wand und Biegeradius 40, das letzte "
+    "1,5 mm Wand und Biegeradius 70.",
+    "Tubes 18, 20 et 28 mm. Les deux premiers ont 1 mm de paroi et rayon 40, le dernier 1,5 mm de "
+    "paroi et rayon 70.",
+    "Tubi 18, 20 e 28 mm. I primi due hanno parete 1 mm e raggio 40, l'ultimo parete 1,5 mm e "
+    "raggio 70.",
+]
+
+
+@pytest.mark.parametrize("text", CLAUSES)
+def test_a_clause_tells_the_lengths_of_places(text: str) -> None:
+    read = [(r.od_mm, r.wall_mm, r.clr_mm) for r in read_text(text)]
+    assert read == [(18, 1, 40), (20, 1, 40), (28, Decimal("1.5"), 70)]
+
+
+DIES = [
+    "Two dies, R100 and R150. On R100 we bend 40 x 2 and 42 x 2, on R150 60 x 2. All mm.",
+    "Zwei Werkzeuge, R100 und R150. Auf R100 biegen wir 40 x 2 und 42 x 2, auf R150 60 x 2.",
+    "Deux formes, R100 et R150. Sur R100 on cintre 40 x 2 et 42 x 2, sur R150 60 x 2.",
+]
+
+
+@pytest.mark.parametrize("text", DIES)
+def test_what_is_bent_on_each_die(text: str) -> None:
+    read = [(r.od_mm, r.wall_mm, r.clr_mm) for r in read_text(text)]
+    assert read == [(40, 2, 100), (42, 2, 100), (60, 2, 150)]
+
+
+def test_the_former_and_the_latter() -> None:
+    text = (
+        "One mandrel for 50 x 1.6 and one for 60 x 1.6. The former bends on 76 mm centreline "
+        "radius, the latter on 95."
+    )
+    assert [(r.od_mm, r.clr_mm) for r in read_text(text)] == [(50, 76), (60, 95)]
+
+
+def test_a_line_for_next_year_is_left_out() -> None:
+    text = (
+        "1) 44 x 1.5, CLR 90\n2) 50 x 1.5, CLR 102\n3) 57 x 1.5, CLR 115\nmm. Line 3 is for next "
+        "year so leave it out of the quote."
+    )
+    assert [r.od_mm for r in read_text(text)] == [44, 50]
