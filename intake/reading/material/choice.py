@@ -243,10 +243,14 @@ def _nearest(
         begin = max(begin, last)
     own = [m for m in mentions if begin <= m.start < end]
     first, last = _sentence_around(layout, groups[number], starts[number])
+    before = [m for m in mentions if m.start < starts[number]]
+    heads = min((s for s in later if s >= last), default=0)
+    if before and heads:  # "Mild: 1.5 x .065; 1.5 x .095. Stainless: 2 x .065"
+        opened, _ = _sentence_around(layout, groups[starts.index(heads)], heads)
+        own = [m for m in own if not last <= opened <= m.start]
     own = [m for m in own if first <= m.start < last] or own
     if own:
         return _one_family(own)
-    before = [m for m in mentions if m.start < starts[number]]
     return [before[-1]] if before else [mentions[0]]
 
 

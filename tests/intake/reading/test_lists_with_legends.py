@@ -119,6 +119,7 @@ def test_a_clause_tells_the_lengths_of_places(text: str) -> None:
 
 
 DIES = [
+    "Die 1, CLR 100:\n40 x 2\n42 x 2\nDie 2, CLR 150:\n60 x 2\nmm, 304",
     "Two dies, R100 and R150. On R100 we bend 40 x 2 and 42 x 2, on R150 60 x 2. All mm.",
     "Zwei Werkzeuge, R100 und R150. Auf R100 biegen wir 40 x 2 und 42 x 2, auf R150 60 x 2.",
     "Deux formes, R100 et R150. Sur R100 on cintre 40 x 2 et 42 x 2, sur R150 60 x 2.",

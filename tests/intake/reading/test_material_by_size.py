@@ -138,6 +138,8 @@ BY_LINE: list[tuple[str, tuple[Material, ...]]] = [
         "304\n1.5 x .065, CLR 3\n1.75 x .065, CLR 3.5 (mild)\n4130\n2 x .058, CLR 4",
         (SS, CS, AS),
     ),
+    # as a sentence of its own does
+    ("Mild, CLR 4.5: 1.5 x .065; 1.5 x .095. Stainless, CLR 6: 2 x .065. One each.", (CS, CS, SS)),
     # a remark is of its own line
     ("42 x 2 R 85\n48 x 2 R 97 (this one stainless)\n60 x 2 R 121\nThe others mild.", (CS, SS, CS)),
     ("A. 60 x 3 R 150\nB. 76 x 3 R 190\nC. 60 x 2 R 120 (316L)\nA and B in P235GH.", (CS, CS, SS)),
