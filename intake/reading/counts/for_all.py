@@ -39,7 +39,7 @@ _PLACE = any_of(
     "combinaison | épaisseur | rayon",
     "línea | medida | partida | referencia | tipo | tubo | posición | diámetro | código",
     "combinación | espesor | radio",
-    "riga | misura | voce | codice | tubo | diametro | combinazione | spessore | raggio",
+    "riga | misura | voce | codice | diametro | combinazione",
     "regel | maat | positie | buis | combinatie | straal",
 )
 _LABEL = any_of(

@@ -26,7 +26,7 @@ EACH_BY = phrases(
     "pro zeile | pro durchmesser | pro wand | pro wandstärke | pro abmessung | pro kombination",
     "par ligne | par tube | par dimension | par combinaison | par référence | par épaisseur",
     "por línea | por diámetro | por tubo | por combinación | por referencia | por espesor",
-    "per riga | per tubo | per codice | per combinazione | per voce | per spessore | a misura",
+    "per riga | per codice | per combinazione | per voce | a misura",
     "per regel | per buis | per combinatie | per wand | per wanddikte",
 )
 WANTS = phrases(
