@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from itertools import groupby
 
+from .counts.by_ordinal import counts_by_ordinal
 from .nets.lost_sizes import doubt_lost
 from .nets.nets import cast_nets
 from .picking.by_exception import the_one_named
@@ -65,6 +66,8 @@ def gather(
 
 def _without_withdrawn(layout: Layout, groups: list[Group], told: str) -> list[Group]:
     """'On second thought drop 5': the others are left."""
+    if not told and counts_by_ordinal(layout.text, len(groups)):
+        return groups  # "Two for the first, one for the second": that picks none
     labels = [
         label_before(layout.text, group.anchor.start) if group.anchor is not None else None
         for group in groups

@@ -25,6 +25,7 @@ from .naming.called_by_wall import hear_called_by_wall
 from .naming.chains import assign_by_chain
 from .naming.cue_roles import assign_by_cue
 from .naming.gauge_system import name_gauges
+from .naming.labelled_lists import hear_labelled_lists
 from .naming.leftovers import assign_leftovers
 from .naming.lists import join_lines, share_lists
 from .naming.mandrels_for import hear_mandrels_for
@@ -54,6 +55,7 @@ from .picking.own_labels import with_items_named, with_options_named
 from .picking.places_there import set_places_aside
 from .radii.across_bend import settle_diameters
 from .radii.centres_again import join_centres, join_diameters
+from .radii.dies_then_tubes import hear_dies_then_tubes
 from .radii.form_radius import doubt_forms
 from .radii.in_brackets import hear_bracketed_radii
 from .radii.multiple_again import set_products_aside
@@ -81,6 +83,7 @@ from .sizes.choices import Unit
 from .sizes.gatherer import MOST_GROUPS
 from .sizes.groups import Group
 from .sizes.habits import usual_unit
+from .tables.legends import assign_by_legend
 from .tables.pasted_csv import tabulate
 from .tables.rows import fill_forms
 from .tables.text_tables import RowFacts, read_tables
@@ -171,6 +174,8 @@ def _read(
     if layout.lengths:
         layout, rows = _lay_out(lex(plain.text, layout.lengths), layout.text)
     layout.earlier = earlier
+    assign_by_legend(layout, rows)
+    hear_labelled_lists(layout)
     set_angles_aside(layout)
     set_made_things_aside(layout)
     hear_run_together(layout)
@@ -195,6 +200,7 @@ def _read(
     part_stamps(layout)
     assign_by_cue(layout)
     fill_forms(layout)
+    hear_dies_then_tubes(layout)
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)

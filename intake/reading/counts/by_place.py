@@ -12,16 +12,16 @@ from ..picking.places_there import labels_of
 from ..picking.withdrawn import label_before
 from . import words as w
 
-_MOST = 12
+MOST = 12
 """Of more, parts are meant."""
 _SHY = frozenset("et en um uma fem another otro otra altro sex sept".split())
-_WORDS = sorted((n for n, c in w.COUNTS.items() if c <= _MOST and n not in _SHY), key=len)[::-1]
-_COUNT = (
+_WORDS = sorted((n for n, c in w.COUNTS.items() if c <= MOST and n not in _SHY), key=len)[::-1]
+COUNT = (
     rf"(?P<count>\d{{1,2}}(?![.,/\d)]|\s?mm)|(?:{'|'.join(_WORDS)}|eine?n?|een|[eé]én|une?)(?!\w))"
 )
-_TOOL = (
+TOOL = (
     r"(?:\s(?:mandrels?|pieces?|pcs?|off|\w*dorne?|stück|mandrins?|pièces?|mandril(?:es)?|piezas?"
-    r"|mandrin[oi]|pezz[oi]|doorn(?:en)?|stuks?)\b)?"
+    r"|mandrin[oi]|pezz[oi]|doorn(?:en|s)?|stuks?)\b)?"
 )
 _TO = r"(?:of|for|on|für|von|bei|zu|pour|de|para|per|di|voor|van)"
 _PLACE = (
@@ -30,12 +30,12 @@ _PLACE = (
 )
 _BEHIND = late_pattern(
     r"(?<![\w.,/(])(?<!make )(?<!bend )(?<!run )(?<!build )(?<!biegen )(?<!fertigen )"
-    rf"{_COUNT}{_TOOL}\s{_TO}\s{_PLACE}",
+    rf"{COUNT}{TOOL}\s{_TO}\s{_PLACE}",
     re.IGNORECASE,
 )
 _AHEAD = late_pattern(
     rf"(?<!\w)(?:{_TO}|but|aber|mais|pero|ma|maar)\s{_PLACE}\s?[,:]?\s?"
-    rf"(?:[^\W\d]+(?:['’][^\W\d]+)?\s){{0,5}}?{_COUNT}(?!\s?[x×]\s?\d)",
+    rf"(?:[^\W\d]+(?:['’][^\W\d]+)?\s){{0,5}}?{COUNT}(?!\s?[x×]\s?\d)",
     re.IGNORECASE,
 )
 
@@ -45,6 +45,12 @@ def counts_every_line(text: str) -> bool:
     matches = [*_BEHIND.finditer(text), *_AHEAD.finditer(text)]
     labels = labels_of(text)
     return bool(labels) and {*labels} <= {match["name"] for match in matches}
+
+
+def value_of(said: str) -> int:
+    """The number that a count says, in figures or as a word."""
+    word = said.casefold()
+    return int(word) if word.isdecimal() else w.COUNTS.get(word, 1)
 
 
 def counts_by_place(text: str, places: Sequence[int]) -> dict[int, int]:
@@ -61,9 +67,8 @@ def counts_by_place(text: str, places: Sequence[int]) -> dict[int, int]:
         if any(match.start() < end and begin < match.end() for begin, end in taken):
             continue
         name = match["name"] or match["letter"] or match["number"] or match["bare"]
-        word = match["count"].casefold()
-        count = int(word) if word.isdecimal() else w.COUNTS.get(word, 1)
-        if name.casefold() not in labels or count > _MOST:
+        count = value_of(match["count"])
+        if name.casefold() not in labels or count > MOST:
             continue
         at = labels.index(name.casefold())
         if found.setdefault(at, count) != count:

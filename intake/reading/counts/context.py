@@ -209,7 +209,7 @@ class Context:
         near = [*self.words.before(first, 4), *behind]
         if any(self.words.phrase(at, v.EACH_BY) for at in near):
             return True
-        if any(self.is_each(at) for at in self.words.before(first, 4)):
+        if any(self.is_each(at) and not self._ends_count(at) for at in self.words.before(first, 4)):
             return True
         for at in behind:
             if self.is_each(at):
@@ -218,6 +218,13 @@ class Context:
             if at >= end and (word.isdecimal() or word in w.COUNTS or word in ("$", "€", "\n")):
                 return False  # a price each, or another count: "two mandrels, one of each"
         return False
+
+    def _ends_count(self, at: int) -> bool:
+        """'Two for the long ones each, four for ...': of the count before it."""
+        counted = (self.text[i] for i in self.words.before(at, 7))
+        return self.words.at(at + 1) in (",", ";") and any(
+            word in w.COUNTS or word.isdecimal() for word in counted
+        )
 
     def _counts_anew(self, at: int) -> bool:
         """'Zwei Dorne, je einer', '2 Dorne, je 1 Stück': another count begins there."""

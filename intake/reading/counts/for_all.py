@@ -26,17 +26,21 @@ _COUNTS = {
 }
 _COUNT = rf"(?P<count>\d{{1,2}}|{'|'.join(_COUNTS)})(?:x(?=\s))?(?![\w/\"”'-]|[.,]\d|\s?mm)"
 _PIECES = any_of(
-    r"mandrels? | pcs?\.? | pieces? | off | units? | stück | stk\.? | biegedorne? | dorne?",
+    r"(?:ball )?mandrels? | numbers | nos?\.?",
+    r"pcs?\.? | pieces? | off | units? | stück | stk\.? | biegedorne? | dorne?",
     r"mandrins? | pièces? | pcs | mandril(?:es)? | uds\.? | unidad(?:es)? | piezas?",
     r"mandrin[oi] | pezz[oi] | pz\.? | doorn(?:s|en)? | stuks? | st\.?",
 )
 _PLACE = any_of(
-    "line | item | size | row | position | pos\\. | tube | part number | type",
-    "zeile | größe | rohr | sorte | abmessung",
-    "ligne | référence | réf\\. | taille | dimension | repère | poste | tube",
-    "línea | medida | partida | referencia | tipo | tubo | posición",
-    "riga | misura | voce | codice",
-    "regel | maat | positie | buis",
+    "line | item | size | row | position | pos\\. | tube | part number | type | code | wall | die",
+    "combination | combo | reference | entry | diameter | radius",
+    "zeile | größe | rohr | sorte | abmessung | durchmesser | wand(?:stärke)? | kombination",
+    "ligne | référence | réf\\. | taille | dimension | repère | poste | tube | diamètre | code",
+    "combinaison | épaisseur | rayon",
+    "línea | medida | partida | referencia | tipo | tubo | posición | diámetro | código",
+    "combinación | espesor | radio",
+    "riga | misura | voce | codice | diametro | combinazione",
+    "regel | maat | positie | buis | combinatie | straal",
 )
 _LABEL = any_of(
     "(?:mandrel )?(?:qty|quantity)\\.? | quantity of mandrels | qty of mandrels | mandrels",
@@ -50,6 +54,7 @@ _EACH = any_of(
     rf"(?:for|on|of) all(?: (?:the )?(?:{_PLACE}s?|of them|sizes))?",
     "throughout | across the board",
     "each | ea | of each | apiece | jeweils | von jede[rm] | de chaque | chacun | de cada un[oa]",
+    "a misura",
     "cada un[oa] | per tipo | per ciascun[oa] | ciascun[oa] | van elk | elk | per stuk | für alle",
     "pour tous | pour toutes | para tod[oa]s | per tutt[ie] | voor alle(?:maal)?",
 )
@@ -64,9 +69,21 @@ _ASKING = (
     r"(?:(?:we |i )?(?:need|want|require)|please (?:quote|price|offer)|quote|bitte|wir (?:brauchen"
     r"|benötigen)|merci de chiffrer|necesitamos|ci servono|graag)"
 )
-_POLITE = r"(?: please| pls| bitte| svp| s'il vous plaît| por favor| per favore| graag| anbieten)?"
+_POLITE = (
+    r"(?: please| pls| bitte| svp| s'il vous plaît| por favor| per favore| graag| anbieten"
+    r"| a\.u\.b\.?)?"
+)
+_COUNT_TOOLS = rf"{_COUNT.replace('<count>', '<tools>')}\s?(?:x\s)?{_PIECES}\s(?:of\s)?{_EACH}"
+_COUNT_TIMES = rf"(?P<times>\d{{1,2}})\s?[x×]\s{_EACH}"
+_ANYWHERE = late_pattern(
+    rf"(?<![\w.,/×-])(?<!\d\s)(?<!\sx\s)(?:{_COUNT_TOOLS}|{_COUNT_TIMES}|"
+    rf"(?:^|(?<=[,;:.]\s))(?:{_EACH}|je)\s{_COUNT.replace('<count>', '<listed>')}(?:\s{_PIECES})?)"
+    rf"{_POLITE}(?=\s*(?:[.,;:!?)]|$|(?:in\s)?(?:mm|inch(?:es)?)\b|(?:and|und|et|y|e|en)\s))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""'Set doorns, elk 1:', 'un mandrin par ligne' behind the comma of a list."""
 _FOR_ALL = late_pattern(
-    rf"(?:^|[.!?]\s)[ \t*-]{{0,4}}(?:{_ASKING} )?(?:"
+    rf"(?:^|[.!?,;:]\s)[ \t*-]{{0,4}}(?:{_ASKING} )?(?:"
     rf"(?:{_LABEL}\s?[:=]?\s)?{_COUNT}\s?(?:x\s)?(?:{_PIECES}\s)?{_EACH}"
     rf"|{_LABEL}\s{_EACH}\s?[:=]?\s?{_COUNT.replace('<count>', '<behind>')}(?:\s{_PIECES})?"
     rf"|{_EACH}\s?[:,]?\s?{_COUNT.replace('<count>', '<after>')}(?:\s{_PIECES})?"
@@ -81,7 +98,7 @@ _FOR_ALL = late_pattern(
 def count_for_all(text: str) -> int | None:
     """How many of every size such a line asks for; None where none does, or two disagree."""
     counts = set()
-    for match in _FOR_ALL.finditer(text):
-        said = next(one for one in match.group("count", "behind", "after", "all", "lines") if one)
+    for match in (*_FOR_ALL.finditer(text), *_ANYWHERE.finditer(text)):
+        said = next(one for one in match.groupdict().values() if one)
         counts.add(int(said) if said.isdecimal() else _COUNTS[said.casefold()])
     return counts.pop() if len(counts) == 1 and 0 not in counts else None

@@ -11,6 +11,7 @@ from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
+from .at_line_ends import counts_at_line_ends
 from .mentions import mentions
 from .multiplied import sets_count_apart, sets_size_apart
 from .one_for import more_for
@@ -26,12 +27,6 @@ _OF_A_SIZE = re.compile(
 )
 """'... and 1 of 2 x .065': no size is of another."""
 _TIMES_BEHIND = re.compile(r"\b(?:clr|radius|rad|radii)\.?,?\s{1,2}[x×]\s?$", re.IGNORECASE)
-_DASH_AT_END = re.compile(
-    r"(?:\bclr|\b(?:radius|rad)\.?|\br\s?\d[\d.,]*)[ \t]{1,2}[–-][ \t]{1,2}(?P<count>[1-4])"
-    r"[ \t]{0,3}$",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""'1.5 x .065, 4.5 clr - 2', where a list says so line by line: no range of radii."""
 _THE = re.compile(
     r"(?<!\w)(?:the|den|die|das|dem|l[aeo]|el|il|de|het)\s(?:other\s)?$", re.IGNORECASE
 )
@@ -93,7 +88,7 @@ def set_counts_aside(layout: Layout) -> None:
         if m.rank >= PROMPTED
         or (m.rank >= BARE and (m.start in joined or _FOR_A_SIZE.match(layout.text, m.number_end)))
     ]
-    dashed = _dashed_at_ends(layout) | {start for start, _, _ in more_for(layout.text)}
+    dashed = {*counts_at_line_ends(layout.text)} | {start for start, _, _ in more_for(layout.text)}
     at = 0
     for figure in layout.figures:
         if sets_size_apart(layout, figure) or sets_count_apart(layout, figure):
@@ -122,12 +117,6 @@ def _is_times_at_end(layout: Layout, figure: Figure) -> bool:
         and _TIMES_BEHIND.search(ahead) is not None
         and not layout.text[figure.end :].split("\n", 1)[0].strip(" .,;!")
     )
-
-
-def _dashed_at_ends(layout: Layout) -> set[int]:
-    """Where such numbers stand; none where a single line has one."""
-    places = {match.start("count") for match in _DASH_AT_END.finditer(layout.text)}
-    return places if len(places) > 1 else set()
 
 
 def _is_wall_in_chain(layout: Layout, figure: Figure) -> bool:

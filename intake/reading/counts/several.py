@@ -11,7 +11,9 @@ from ..numbers.item_numbers import items_after, speaks_of_others
 from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
+from .at_line_ends import counts_at_line_ends
 from .by_name import counts_by_name
+from .by_ordinal import counts_by_ordinal
 from .by_place import counts_by_place
 from .by_rank import counts_by_rank
 from .each_unless import counts_each_unless
@@ -26,6 +28,8 @@ Own = dict[int, int | None]
 _SEPARATORS = ("", "\n", ",", ";", "|", "\t")
 _FAR = 48
 """Characters before a count in which 'if not' makes it hang on an answer."""
+_PARTS = 2
+"""So many counts add up to a third."""
 _IF_NOT = late_pattern(
     r"\b(?:if not|otherwise|or else|wenn nicht|falls nicht|sonst|andernfalls|sinon|si no|se no"
     r"|de lo contrario|altrimenti|zo niet|zo nee|anders)\b[^.?!\n]*$",
@@ -67,6 +71,14 @@ def further_ones(text: str, found: list[Mention]) -> list[Mention]:
     return [Mention(start, end, count, BARE, number_end=end) for start, end, count in more]
 
 
+def without_sums(found: list[Mention]) -> list[Mention]:
+    """'3 pcs', '2 pcs', '1 pc' and below them 'six mandrels in all': a sum is no line's count."""
+    both = sum(mention.count or 0 for mention in found)
+    return [
+        m for m in found if not (len(found) > _PARTS and m.total and both == 2 * (m.count or 0))
+    ]
+
+
 class Several:
     """Which of several requests each count belongs to."""
 
@@ -87,7 +99,8 @@ class Several:
         self.order = sorted(range(len(groups)), key=lambda n: self.places[n])
         more = further_ones(layout.text, found)
         found = sorted([*found, *more], key=lambda mention: mention.start)
-        self.found = self._without_numbering(without_spares(layout, groups, found))
+        found = self._without_numbering(without_spares(layout, groups, found))
+        self.found = without_sums(found)
 
     def counts(self) -> Counts:
         counts = self._without_spares()
@@ -109,6 +122,8 @@ class Several:
             or self._by_halves()
             or self._by_item()
             or self._by_place()
+            or self._by_ordinal()
+            or self._at_line_ends()
             or self._one_a_gap()
             or self._by_line()
             or self._by_name()
@@ -158,6 +173,10 @@ class Several:
         if own and each is not None:  # "One of each, but for (b) we'd take two"
             return {n: own.get(n, each) for n in range(len(self.groups))}
         return own if len(own) == len(self.groups) else {}
+
+    def _by_ordinal(self) -> Own:
+        named = counts_by_ordinal(self.layout.text, len(self.groups))
+        return {self.order[at]: count for at, count in named.items()}
 
     def _line(self, place: int) -> int:
         return bisect_right(self.breaks, place)
@@ -223,7 +242,10 @@ class Several:
             on_line.setdefault(self._line(place), []).append(number)
         own: Own = {}
         used: list[Mention] = []
+        labels = {m.start for m in self.found if m.bracket and self._is_bettered(m)}
         for mention in self.found:
+            if mention.start in labels:
+                continue
             here = on_line.get(self._line(mention.start), [])
             if len(here) != 1:
                 here = self._above(mention)
@@ -232,6 +254,17 @@ class Several:
                 used.append(mention)
         lone = len(own) == 1 and (used[0].each or self._closes(used[0]))
         return {} if lone else own
+
+    def _is_bettered(self, bracket: Mention) -> bool:
+        """'(4) 50 x 4 / 150 - one pc': the bracket numbers the line."""
+        line = self._line(bracket.start)
+        return any(m.rank >= PIECES and self._line(m.start) == line for m in self.found)
+
+    def _at_line_ends(self) -> Own:
+        ends = {self._line(at): n for at, n in counts_at_line_ends(self.layout.text).items()}
+        lines = [self._line(place) for place in self.places]
+        one_each = len({*lines}) == len(lines) and {*lines} == {*ends}
+        return {n: ends[line] for n, line in enumerate(lines)} if one_each else {}
 
     def _by_name(self) -> Own:
         spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]

@@ -22,6 +22,12 @@ EACH_BY = phrases(
     "per spec | per part number | a piece | per job | pro größe | pro radius",
     "pro position | pro rohr | par taille | par rayon | par diamètre | pour tous | por medida",
     "por radio | por tamaño | per misura | per raggio | per diametro | per maat | per radius",
+    "per row | per wall | per combination | per combo | per code | per reference | per entry",
+    "pro zeile | pro durchmesser | pro wand | pro wandstärke | pro abmessung | pro kombination",
+    "par ligne | par tube | par dimension | par combinaison | par référence | par épaisseur",
+    "por línea | por diámetro | por tubo | por combinación | por referencia | por espesor",
+    "per riga | per codice | per combinazione | per voce | a misura",
+    "per regel | per buis | per combinatie | per wand | per wanddikte",
 )
 WANTS = phrases(
     "was verlangt | was verlangen | was nehmt ihr | was nehmen sie | fehlt noch",

@@ -15,7 +15,7 @@ from ...late_pattern import late_pattern
 _PARTS = late_pattern(r"[,;:–—]\s|\s(?:and|but|und|aber|et|mais|y|pero|ed?|ma|en|maar)\s")
 _EVERYTHING = late_pattern(
     r"\b(?:all|every\w*|both|the lot|alles?|beide\w*|tout(?:es)?|tous|todos?|todas?|ambos|ambas"
-    r"|tutt[oi]|entramb[ie]|each|je)\b",
+    r"|tutt[oi]|entramb[ie]|each|je|jede[rnms]?|chaque|cada|ogni|elke?|iedere?)\b",
     re.IGNORECASE,
 )
 _THE_OTHERS = late_pattern(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ....rules.request import Evidence, Material
 from ..numbers.item_numbers import items_after, items_before
@@ -13,6 +13,7 @@ from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
 from ..text.patterns import any_of, whole_words
 from .beside import beside_sizes
+from .by_line import materials_by_line
 from .by_size import materials_by_size, tells_two_apart
 from .left_open import is_left_open
 from .materials import STEELS, MaterialMention
@@ -46,12 +47,15 @@ def choose_materials(
 ) -> list[MaterialChoice]:
     """One choice for each group, in order."""
     mentions = _wanted(layout, groups)
-    by_size = materials_by_size(layout, groups, mentions)
+    in_rows = any(row.has_material_column or row.material for row in rows.values())
+    by_line = {} if in_rows else materials_by_line(layout, groups, mentions)
+    by_size = materials_by_size(layout, groups, mentions) if not by_line else {}
     apart = not by_size and tells_two_apart(layout, groups, mentions)
     if len(groups) == 1 or len({mention.family for mention in mentions}) == 1:
-        places = _Places([], {}, {})  # nothing to tell apart
+        places = _Places([], {}, {}, {})  # nothing to tell apart
     else:
         places = _places_of(layout, groups, mentions)
+        places = replace(places, by_line=by_line)
     return [
         _choose(layout, groups, n, mentions, rows, by_size, places, apart=apart)
         for n in range(len(groups))
@@ -69,6 +73,8 @@ class _Places:
     indexes of sizes, -1 for an item that the list doesn't have."""
     beside: dict[int, list[MaterialMention]]
     """The materials that stand right behind or right ahead of sizes of one sentence."""
+    by_line: dict[int, list[MaterialMention]]
+    """The materials that a list of one size a line gives by headings and remarks."""
 
 
 def _places_of(layout: Layout, groups: list[Group], mentions: list[MaterialMention]) -> _Places:
@@ -84,7 +90,7 @@ def _places_of(layout: Layout, groups: list[Group], mentions: list[MaterialMenti
         ]
         for mention in mentions
     }
-    return _Places(starts, items, beside_sizes(layout, groups, mentions))
+    return _Places(starts, items, beside_sizes(layout, groups, mentions), {})
 
 
 def sole_material(layout: Layout) -> MaterialChoice:
@@ -161,6 +167,8 @@ def _choose(
     families = {mention.family for mention in mentions}
     if len(families) == 1 or len(groups) == 1:
         return _of(list(mentions))
+    if number in places.by_line:
+        return _of(_one_family(places.by_line[number]))
     if number in by_size:
         return _of([by_size[number]])
     if apart:
@@ -235,10 +243,14 @@ def _nearest(
         begin = max(begin, last)
     own = [m for m in mentions if begin <= m.start < end]
     first, last = _sentence_around(layout, groups[number], starts[number])
+    before = [m for m in mentions if m.start < starts[number]]
+    heads = min((s for s in later if s >= last), default=0)
+    if before and heads:  # "Mild: 1.5 x .065; 1.5 x .095. Stainless: 2 x .065"
+        opened, _ = _sentence_around(layout, groups[starts.index(heads)], heads)
+        own = [m for m in own if not last <= opened <= m.start]
     own = [m for m in own if first <= m.start < last] or own
     if own:
         return _one_family(own)
-    before = [m for m in mentions if m.start < starts[number]]
     return [before[-1]] if before else [mentions[0]]
 
 

@@ -165,9 +165,13 @@ def _fraction(match: re.Match[str]) -> Number | None:
 
 
 def _parts_a_line(match: re.Match[str], value: Decimal) -> bool:
-    """'Mandrel x2 / 32 x 1.5 / R 64': no tube of 2/32 has a wall of 1.5."""
+    """'Mandrel x2 / 32 x 1.5 / R 64': no tube of 2/32 has a wall of 1.5. Nor is 12/16 a part of
+    'diameters 12 / 16 / 22'."""
     if _SPACED.fullmatch(match[0]) is None:
         return False
+    ahead = match.string[max(0, match.start() - _SLASH_AHEAD) : match.start()]
+    if _LISTED_BEHIND.match(match.string, match.end()) or _LISTED_AHEAD.search(ahead):
+        return True
     wall = _TIMES.match(match.string, match.end())
     return wall is not None and Decimal(wall[1].replace(",", ".")) >= value
 
@@ -187,6 +191,9 @@ def _thousands(match: re.Match[str]) -> Number:
 
 
 _SPACED = re.compile(r"\d{1,3}\s[/\\]\s\d{1,2}")
+_SLASH_AHEAD = 8
+_LISTED_BEHIND = re.compile(r"(?:\s?mm)?\s/\s\d{1,3}(?![\d/]|[- ]\d)")
+_LISTED_AHEAD = re.compile(r"\d(?:\s?mm)?\s/\s$")
 _TIMES = re.compile(r"\s?[x×*]\s?(\d{0,3}[.,]\d{1,4}|\d{1,3})(?![\d/])")
 _INCH_BEHIND = re.compile(r"\s?-?\s?(?:\"|''|in\b|inch)", re.IGNORECASE)
 _DECIMAL = re.compile(r"\d{0,6}\.\d{1,6}|\d{1,6},\d{1,6}(?!\.\d)|\d{1,9}")

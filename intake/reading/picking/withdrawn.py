@@ -119,7 +119,8 @@ _NOT_YET = any_of(
 )
 _LEAVES_IT = (
     r"(?=,? (?:(?:so|and|also|und|et|y|e|en) )?(?:please |pls |bitte |s'il vous plaît |por favor |"
-    r"per favore |graag )?(?:leave (?:it|that|this)(?: one)? (?:out|off)|skip it|omit it|drop it"
+    r"per favore |graag )?(?:leave (?:it|that|this)(?: one)? (?:out|off)"
+    r"(?: of (?:the |your |this )?(?:quot\w+|offer|price|list|order))?|skip it|omit it|drop it"
     r"|(?:do not|don't) (?:quote|price) (?:it|that)|weglassen|nicht anbieten|streichen|à omettre"
     r"|ne pas (?:la |le )?chiffrer|no (?:la |lo )?(?:coticen|cotizar|incluir)"
     r"|non (?:quotare|offrire)|niet (?:aanbieden|offreren)|weglaten)\s*(?:[.;!]|$))"
@@ -128,7 +129,7 @@ _LEAVES_IT = (
 _ALL_THE_SAME = (
     r"(?:\s(?:yet|for now|so far|today|by (?:the |our )?(?:customer|client|boss|management"
     r"|engineering|purchasing)|vom kunden|par le client|por el cliente|dal cliente|door de klant))*"
-    r"(?=\s*(?:[.;,!?)]|$))"
+    r"(?=\s*(?:[.;,!?)]|$)|\s(?:so|and|also|und|et|y|e|en)\s)"
     rf"(?:{_LEAVES_IT}|"
     r"(?![^.;!?]{0,80}\b(?:but|quote|price|please|need|want|aber|bitte|mais|pero|ma|maar)\b))"
     r"(?!.{0,100}\b(?:anyway|all the same|regardless|too|as well|also|all|trotzdem|dennoch|auch"

@@ -7,6 +7,7 @@ from ..sizes.groups import Group, slot_of
 from ..text.figures import LISTED, Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import RADIUS_ROLES, Role
+from .tied_clauses import find_clause_ties
 from .tied_first import find_first_ties
 from .tied_items import find_item_ties
 from .tied_names import ARTICLES, FOR, LINKING, REACH, called_most, names_at, names_of, words_back
@@ -35,7 +36,8 @@ def find_ties(layout: Layout) -> Ties:
         return []
     listed = _told_before_radii(layout, tubes)
     ties = (
-        find_first_ties(layout, listed)
+        find_clause_ties(layout, listed)
+        or find_first_ties(layout, listed)
         or find_pairs(layout, tubes)
         or find_onward(layout, tubes)
         or find_rank_ties(layout, tubes)

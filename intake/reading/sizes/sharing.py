@@ -31,6 +31,8 @@ RESPECTIVELY = whole_words(
     "in (?:der (?:gleichen|selben|obigen)|gleicher|selber) reihenfolge | der reihe nach",
     "dans (?:l'|le même )ordre | (?:por|en) (?:el mismo )?orden(?! de) | nello stesso ordine",
     "same order | gleiche reihenfolge | même ordre | mismo orden | stesso ordine | zelfde volgorde",
+    "order (?:is |being )?the same | (?:respective|corresponding) order | volgorde (?:is )?gelijk",
+    "reihenfolge (?:ist )?(?:gleich|identisch) | ordre (?:est )?identique | orden idéntico",
     "(?:in|nell[ao]?) (?:quest'|quell'|questo |quello )?ordine | en dicho orden",
     "(?:in|op) (?:die |deze |dezelfde )?volgorde | small(?:est)? to (?:large|big|largest|biggest)",
     "(?:small(?:er)?est|largest|biggest|small one|big one) first",

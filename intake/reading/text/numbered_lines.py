@@ -29,7 +29,7 @@ _LINE = late_pattern(
     r"^[ \t>*•–-]*+(?P<noun>[^\W\d_]{2,14})\b\.?[ ]?#?(?P<number>\d{1,2})"
     r"(?![\d/\"'’°%]|[.,]\d|[ ]\d{1,2}/\d)"
     r"(?![ ]?(?:mm|cm|in\b|inch|zoll|x[ \d.]|×|ga\b|gauge|od\b|wall|thick|deg))"
-    r"(?P<parted>[ ]?[:)=–-][ ]|[.]?[ \t]{2,}|\t)?(?=[^\n]{0,100}\d)",
+    r"(?P<parted>[ ]?[:)=–-][ ]|,[ ]|[.]?[ \t]{2,}|\t)?(?=[^\n]{0,100}\d)",
     re.IGNORECASE | re.MULTILINE,
 )
 

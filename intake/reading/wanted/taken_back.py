@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from decimal import Decimal
 
+from ..counts.by_ordinal import counts_by_ordinal
 from ..counts.by_place import counts_every_line
 from ..sizes.groups import Group, own_figures
 from ..text.figures import Layout
@@ -113,6 +114,7 @@ def taken_back(layout: Layout, groups: Sequence[Group], *, picked: bool) -> list
     """Which of the sizes may be taken back; ``picked`` tells that some were put aside already."""
     layout = without_nothing(layout, len(groups))
     by_place = picks_out(layout.text) or _is_numbered_pick(layout.text)
+    by_place = by_place and not counts_by_ordinal(layout.text, len(groups))
     if OLD_AND_NEW.search(layout.text) or (not picked and by_place):
         return [True] * len(groups)
     values = [fs[0].number.value for g in groups for slot, fs in g.slots.items() if slot in _MEANT]

@@ -39,3 +39,18 @@ def test_counts_by_letter_and_number(text: str, counts: tuple[int, ...]) -> None
 def test_a_line_that_no_count_names_may_be_left_out() -> None:
     requests = read_text("Quote:\n\n" + _THREE + "One mandrel for item 1, two for item 3.")
     assert all(map(doubted, requests))
+
+
+@pytest.mark.parametrize(
+    "total",
+    [
+        "Total six mandrels.",
+        "6 mandrels in all",
+        "Gesamt 6 Dorne",
+        "Total 6 mandrins",
+        "In totaal 6 doorns",
+    ],
+)
+def test_a_sum_below_a_list_is_no_lines_count(total: str) -> None:
+    lines = "54 x 1.5 R 108 - 3 pcs\n60 x 1.5 R 120 - 2 pcs\n70 x 2 R 140 - 1 pc"
+    assert [r.quantity for r in read_text(f"{lines}\n{total}")] == [3, 2, 1]

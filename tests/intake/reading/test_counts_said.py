@@ -19,6 +19,7 @@ OF_ONE_SIZE = (
     ("A mandrel for each of our three machines: 38 x 1.5, R 76.", 3),
     ("2 mandrels, no, make it 3, for 38 x 1.5, R 76.", 3),
     ("Half a dozen mandrels 38 x 1.5, R 76.", 6),
+    ("Un'anima per tubo alluminio 38 x 1,5, raggio 76. Ne servono 2.", 2),
     ("A pair of mandrels 38 x 1.5, R 76.", 2),
     ("One mandrel 38 x 1.5 R 76. Our tube arrives on 5 November.", 1),
     ("One mandrel 38 x 1.5 R 76. Production begins on 5 November.", 1),

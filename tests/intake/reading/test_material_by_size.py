@@ -112,3 +112,53 @@ def test_one_for_each_asks_for_the_further_wall(text: str) -> None:
     requests = read_text(text)
     assert len(requests) == 2
     assert not any(request.doubts for request in requests)
+
+
+BY_LINE: list[tuple[str, tuple[Material, ...]]] = [
+    # a heading is of the lines below it
+    (
+        "MILD\n1.5 x .065, CLR 3\n2 x .065, CLR 4\nSTAINLESS\n1.5 x .065, CLR 2.25\nOne each",
+        (CS, CS, SS),
+    ),
+    (
+        "For the aluminum job:\n1.5 x .083, 4.5 CLR\n2 x .083, 6 CLR\n"
+        "For the stainless job:\n1.5 x .065, 3 CLR\n2 x .065, 4 CLR\nOne of each, inches.",
+        (AL, AL, SS, SS),
+    ),
+    (
+        "Edelstahl:\n30 x 1,5 R 60\n40 x 1,5 R 80\nStahl:\n30 x 2 R 75\n40 x 2 R 100\nJe ein Dorn",
+        (SS, SS, CS, CS),
+    ),
+    ("INOX\n- Ø 30 x 1,5 R 60\n- Ø 35 x 1,5 R 70\nACIER\n- Ø 40 x 2 R 100", (SS, SS, CS)),
+    ("INOX\n30 x 1,5 R 60\n35 x 1,5 R 70\nACERO\n40 x 2 R 100", (SS, SS, CS)),
+    ("Acciaio\n30 x 1,5 R 60\n35 x 1,5 R 70\nAlluminio\n40 x 2 R 100", (CS, CS, AL)),
+    ("RVS:\n30 x 1,5 R 60\n35 x 1,5 R 70\nStaal:\n40 x 2 R 100", (SS, SS, CS)),
+    # but for a line with its own
+    (
+        "304\n1.5 x .065, CLR 3\n1.75 x .065, CLR 3.5 (mild)\n4130\n2 x .058, CLR 4",
+        (SS, CS, AS),
+    ),
+    # as a sentence of its own does
+    ("Mild, CLR 4.5: 1.5 x .065; 1.5 x .095. Stainless, CLR 6: 2 x .065. One each.", (CS, CS, SS)),
+    # a remark is of its own line
+    ("42 x 2 R 85\n48 x 2 R 97 (this one stainless)\n60 x 2 R 121\nThe others mild.", (CS, SS, CS)),
+    ("A. 60 x 3 R 150\nB. 76 x 3 R 190\nC. 60 x 2 R 120 (316L)\nA and B in P235GH.", (CS, CS, SS)),
+    (
+        "(1) 45 x 2 R 112\n(2) 45 x 2.5 R 135\n(3) 50 x 4 R 150 - aluminium\n"
+        "mm. All except (3) are E355.",
+        (CS, CS, AL),
+    ),
+    ("33 x 2 R 84\n42 x 2 R 106 (aluminium)\n48 x 2 R 120\nElse it's 1.4301.", (SS, AL, SS)),
+    ("30 x 1,5 R 60\n35 x 1,5 R 70 (Alu)\n40 x 2 R 80\nSonst alles Stahl E235.", (CS, AL, CS)),
+    ("30 x 1,5 R 60\n35 x 1,5 R 70 (inox)\n40 x 2 R 80\nLe reste en acier.", (CS, SS, CS)),
+    ("30 x 1,5 R 60\n35 x 1,5 R 70 (inox)\n40 x 2 R 80\nEl resto acero.", (CS, SS, CS)),
+    ("30 x 1,5 R 60\n35 x 1,5 R 70 (inox)\n40 x 2 R 80\nGli altri acciaio.", (CS, SS, CS)),
+    ("30 x 1,5 R 60\n35 x 1,5 R 70 (rvs)\n40 x 2 R 80\nDe rest gewoon staal.", (CS, SS, CS)),
+]
+
+
+@pytest.mark.parametrize(("text", "materials"), BY_LINE)
+def test_headings_and_remarks_of_a_list(text: str, materials: tuple[Material, ...]) -> None:
+    requests = read_text(text)
+    assert tuple(request.material for request in requests) == materials
+    assert not any(request.doubt_on("material") for request in requests)
