@@ -32,6 +32,7 @@ ROWS = [
     _asked("have-not", "Have: 36 x 1.5 R 54, 40 x 2 R 80. Have not: 46 x 2 R 92. Please offer the missing one.", "46"),
     _asked("came-de", "Mit der alten Presse kamen Dorne für 18 x 1,5 und 21 x 1,5. Was fehlt, ist 26 x 1,5 auf R 52. Davon bitte drei Stück.", "26"),
     _asked("original", "We rebuild an old pram. Original: 20.5 x 1.5 on 45 mm. Ours: 20.5 x 2 on 55 mm. So a mandrel to ours, please.", "20.5"),
+    _asked("came-ps", "Please offer one mandrel to suit tube 46.6 x 2.3 mm with 110 mm centreline radius.\n\nPS: The 41.7 x 2.3 arrived yesterday. Perfect.", "46.6"),
     _asked("runs-fr", "L'affaire A en 34 x 2 R 68 tourne. Il manque le 39 x 2 R 78, un mandrin svp.", "39"),
 ]  # fmt: skip
 
