@@ -22,6 +22,7 @@ from ..text.roles import LENGTH_ROLES
 from ..wanted.asked_words import ASKS, TOOL
 from ..wanted.each_words import OF_EACH
 from ..wanted.told import opens_line
+from ..wanted.told_words import ABOUT_DIE
 
 PICKED_OUT = "the request seems to be for another of the sizes"
 
@@ -67,6 +68,9 @@ _LONG_NAME = 5
 _LATTER = late_pattern(
     r"\b(?:the latter|letztere[nrs]?|ce(?:tte)? derni[eè]re?|est[ea] últim[oa]|quest['’ ]ultim[oa]"
     r"|de laatste|laatstgenoemde|het laatste)\b"
+)
+_ALSO = whole_words(
+    "also | too | as well | auch | noch | aussi | encore | también | anche | ook | nog"
 )
 _FORMER = late_pattern(
     r"\b(?:the former|erstere[nrs]?|le premier cité|el primero de ellos|il primo dei due"
@@ -173,6 +177,8 @@ def _named(layout: Layout, groups: Sequence[Group]) -> list[Group]:
             continue
         said = " ".join(layout.text[begin:end].casefold().split())
         if not (ASKS.search(said) or TOOL.search(said)):
+            continue
+        if _ALSO.search(said) or (ABOUT_DIE.search(said) and not TOOL.search(said)):
             continue
         picked = _by_rank(said, groups) or _picked(said, groups, called)
         if not picked or OF_EACH.search(said):
