@@ -13,6 +13,8 @@ _ORDER = Late(w.ORDER)
 _CANCELS = Late(w.CANCELS)
 _ANEW = Late(w.ANEW)
 _OWED = Late(w.OWED)
+_TAKEN_BACK = Late((*w.CANCELS, *w.WITHDRAWN))
+_NEW_ONE = Late(w.NEW_ONE)
 _LATER = Late((*w.PUTS_OFF, *w.SENT_ELSEWHERE))
 _ASKS = Late((*words_errand.WANTS_TOOL, *words_prices.ASKS_PRICE, *words_asking.ASKS_PIECE))
 _SAYS_WHICH = Late(w.SAYS_WHICH)
@@ -25,6 +27,8 @@ def changes_an_order(text: str) -> str:
     A size in a sentence that says nothing of the order, a price or a piece asked for, or another
     tube in the place of the one cancelled: each of these may be a request.
     """
+    if asks_in_its_place(text):
+        return ""
     said = None
     rest: list[str] = []
     for sentence in sentences(text):
@@ -47,8 +51,17 @@ def changes_an_order(text: str) -> str:
 
 
 def asks_in_its_place(text: str) -> str:
-    """Why a cancelled order is a request, or '': 'cancel line 2, make it 1.25 x .065 instead'."""
-    for sentence in sentences(text):
+    """Why what is taken back is followed by a request, or '': 'cancel line 2, make it 1.25 x .065
+    instead', 'De aanvraag voor 38 x 1,5 mag vervallen. Nieuw: 40 x 1,5, 1 doorn'."""
+    spoken = sentences(text)
+    for number, sentence in enumerate(spoken):
+        if not _TAKEN_BACK.search(sentence):
+            continue
+        for following in spoken[number + 1 :]:
+            new = _FIGURES.search(following) and _NEW_ONE.search(following)
+            if new and not _TAKEN_BACK.search(following):
+                return f'asks for another in its place ("{" ".join(new.group().split())}")'
+    for sentence in spoken:
         cancels = _CANCELS.search(sentence)
         anew = (
             _ANEW.search(sentence, cancels.end()) if cancels and _ORDER.search(sentence) else None

@@ -19,6 +19,7 @@ from .questions import find_questions
 from .reading import read
 from .reading.stretch import MOST_CHARACTERS
 from .triage import Found, automatic, classify_person
+from .unasked import with_unasked_doubted
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -94,6 +95,8 @@ def understand(message: Message, answers: Iterable[Answer] | None = None) -> Und
     kind, why = classify_person(message, ends, found)
     # A size in a refund or a complaint is not asked for: it must not be judged nor counted.
     requests = sizes if kind is Kind.SIZES else ()
+    if not (reading.completes or reading.picked or reading.tube_quoted or in_files):
+        requests = with_unasked_doubted(requests, ends.text)
     notes = file_notes(message) + reading.notes
     if in_files and not requests:
         notes += (f"sizes in attached files, not taken as asked for: {in_files}",)

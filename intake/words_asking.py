@@ -47,6 +47,11 @@ PUTS_RIGHT = (
 
 # A piece is asked for: need, want, looking for, can you make, have you got one.
 ASKS_PIECE = (
+    r"\b(?:(?:nos|me) interesa|(?:ci|mi) interessa|interessiert uns|interessieren uns"
+    r"|nous intéresse|interested in|geïnteresseerd in|quer(?:emos|ríamos)|wollen wir|voulons"
+    r"|vogliamo|willen we) (?:(?:solo|sólo|nur|only|seulement|que|alleen|now|just) )?"
+    r"(?:the|den|der|le|el|il|de) (?:\w*dorn|mandrel|mandrin|mandril|mandrino|doorn) (?:für|for"
+    r"|pour|en|de|para|per|da|voor)\b|\bpedimos (?:un|dos|\d) mandril(?:es)? nuevos?\b",
     r"\bhac(?:ed|edme|ednos|edlo)\b|\b(?:h[áa]ga(?:n)?(?:me|nos|lo))\b(?! saber)|\bfa(?:te|tece"
     r"|teme)"
     r"(?:ne)? un[oa]?\b|\bfaites[- ](?:nous|moi)[- ]en\b|\bfaites[- ]m'en\b"

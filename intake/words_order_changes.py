@@ -131,3 +131,32 @@ OWED = (
     r" deb\w+|\bquanto vi dobbiamo\b|\bwat we\b" + _IN + r"{0,20}\bschuldig\b",
 )  # fmt: skip
 """What the cancelling costs is no price of a mandrel."""
+
+WITHDRAWN = (
+    r"\b(?:enquiry|inquiry|rfq|request|mandrel|order)\b"
+    + _IN
+    + r"{0,60}\b(?:is off|is void|no longer"
+    r" (?:stands|applies|needed)|withdrawn|obsolete)\b"
+    r"|\b(?:forget|disregard|withdraw)\b" + _IN + r"{0,24}\b(?:enquiry|inquiry|rfq|request)\b",
+    r"\banfrage\b" + _IN + r"{0,60}\b(?:hinfällig|erledigt|entfällt|zurück)\b",
+    r"\bdemande\b" + _IN + r"{0,60}\b(?:caduque|annulée|sans objet)\b",
+    r"\b(?:solicitud|consulta)\b" + _IN + r"{0,60}\b(?:anulada|cancelada|sin efecto)\b",
+    r"\brichiesta\b" + _IN + r"{0,60}\b(?:annullata|ritirata|superata|decaduta)\b",
+    r"\baanvraag\b" + _IN + r"{0,60}\b(?:vervalt|vervallen|ingetrokken|intrekken)\b",
+    r"\b(?:send(?:ing)?|going|goes|shipping|sent) (?:it|that|this|them|the wrong \w+)? ?back\b"
+    r"|\b(?:geht|schicken? (?:wir|ich)|senden? (?:wir|ich))\b" + _IN + r"{0,40}\bzurück\b"
+    r"|\b(?:renvoyons|renvoie|retournons|devolvemos|rimandiamo|sturen we)\b",
+)
+"""A request taken back, or a mandrel sent back."""
+NEW_ONE = (
+    r"^\W*(?:the )?(?:new|instead|now|neu|neue[nrs]?|stattdessen|jetzt|nouveau|nouvelle|maintenant"
+    r"|à la place|nuev[oa]|ahora|en su lugar|nuov[oa]|adesso|ora|al suo posto|nieuwe?|nu"
+    r"|in plaats daarvan)\b",
+    r"\b(?:in (?:its|their) place|instead(?! of)|stattdessen|à la place|en su lugar|al suo posto"
+    r"|in plaats daarvan)\b",
+    r"\b(?:we|i)(?:'ll| will)? (?:now )?(?:go ahead with|go with|take|want|need)\b"
+    r"|\bstill (?:need|want|require|missing)\b|\b(?:brauchen|benötigen) wir (?:weiterhin|noch immer"
+    r"|nach wie vor)\b|\btoujours besoin\b|\b(?:seguimos necesitando|aún necesitamos)\b"
+    r"|\bserve ancora\b|\bnog (?:steeds|altijd) nodig\b",
+)
+"""A later sentence with a tube asks for that by these, once another was taken back."""

@@ -103,7 +103,8 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"envío)\b|\bnúmero de (?:seguimiento|guía)\b|\b(?:no ha|aún no|todavía no) (?:ha "
             r")?llega|\bcuándo (?:llega|sale|estará)\b|\bcuando salga la guía\b"),
         (3, r"\b(?:mi|nuestro|su|el) pedido\b|\b(?:hemos|he|habíamos) (?:pedido|comprado|recibido|"
-            r"encargado)\b|\b(?:pedimos|compramos|encargamos|compré|encargué|recibimos) (?:el|un|"
+            r"encargado)\b|\b(?:pedimos(?! un mandril nuevo)|compramos|encargamos|compré|"
+            r"encargué|recibimos) (?:el|un|"
             r"la|a)\b|\bque (?:nos|me) (?:mand|envi|hici|vendi)\w+|\besperando\b"),
         (5, r"\bdov'è (?:il|la|l')|\bstato (?:dell'ordine|del nostro ordine|della spedizione)\b|"
             r"\bnon è (?:ancora )?arrivat|\bquando (?:arriva|spedite|sarà|posso)\b|\b(?:in|siamo "

@@ -23,6 +23,7 @@ from .near import nearly_one
 from .one_of_them import not_that, of_which
 from .one_of_two import one_of_two
 from .own_beside import doubt_taken_over
+from .picked_out import picked_out
 from .picks import picks_unheard
 from .preferred import preferred
 from .putting_right import PUTTING_RIGHT
@@ -278,4 +279,5 @@ _NETS = (
     nearly_one,
     denied,
     preferred,
+    picked_out,
 )

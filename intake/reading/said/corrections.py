@@ -55,7 +55,12 @@ _CORRECTION = whole_words(
     r"forget (?:that|the|what) | on second thought | nope",
     r"(?:scrub|scrap|scratch|strike) (?:that|the)(?= (?:clr |radius )?\d)",
     # "PS you did a 2 inch one for my brother" puts nothing right
-    r"p\.?\s?s\.?(?!\W{0,3}(?:[\w']+\s){1,3}?(?:did|made|built|sold|bought|met|said|loves?)\b)",
+    # nor does "PS: the 42 x 2 arrived yesterday"
+    r"p\.?\s?s\.?(?!\W{0,3}(?:[\w']+\s){1,3}?(?:did|made|built|sold|bought|met|said|loves?)\b)"
+    r"(?!\W{0,3}(?:the|your|der|le|el|il|de)\s(?:[^\W\d]+\s){0,2}\W?\d[^.?!;\n]{0,4}(?:[.,]\d+)?"
+    r"\s?[x×]\s?\d?(?:[.,]\d+)?\s?(?:mm\s)?(?:arrived|came|works?|runs?|has (?:arrived|come)|kam"
+    r"|läuft|ist (?:da|angekommen)|marche|est (?:bien )?arrivé|funciona|llegó|ha llegado|funziona"
+    r"|è arrivat[oa]|werkt|loopt|is (?:here|aangekomen|binnen))\b)",
     "not .{1,18}, (?:it's|its|but)",
     "korrektur | korrigiere | ich meine | ich meinte | entschuldigung | sondern | erratum | pardon",
     "je voulais dire | plutôt | perdón | perdon | quiero decir | corrección | mejor dicho | anzi",

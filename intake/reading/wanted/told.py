@@ -23,7 +23,9 @@ _ASKS = whole_words(
     r"need\w* | want\w* | quot(?:e|es|ing|ation) | pric\w+ | cost\w* | how much | please | pls",
     r"what (?:would|will|does|do)",
     r"ask(?:ing)? for | looking (?:for|to) | short of | order | buy\w* | requir\w+ | request\w*",
-    r"offer",
+    r"offer | have not | haven't | (?:don't|do not|doesn't) have | lacks? | (?:have|has"
+    r"|brings) nothing",
+    r"missing | fehl(?:t|en) | manque(?:nt)? | faltan? | mancano? | ontbreekt | ontbreken",
     r"enquir\w+ | rfq | inquir\w+ | i'm after | we're after | after an? | interested in",
     r"would like | i'd like | we'd like | tool(?:ing)? up",
     r"can (?:you|i|we) | could (?:you|i|we) | would you | do you | make (?:me|us|up|one|two|it)",
@@ -47,6 +49,14 @@ _ALSO_TELLS = late_pattern(
     r"|(?:your|the) (?:last |first |old )?(?:price|quote|quotation|offer)(?: \S*\d\S*)?"
     r" (?:was|is|for)\b"
     r"|(?:has|had|came with|comes with) (?:\w+ )?mandrels for"
+    r"|(?:withdraw|forget|cancel|disregard|scrap) (?:my|our|the|this) (?:\w+ )?(?:request|enquiry"
+    r"|inquiry|rfq|quote request)(?: for| on)?"
+    r"|(?:came|arrived|included|there (?:were|was)) (?:\w+ )?mandrels? (?:for|in)"
+    r"|(?:kam|kamen|war|waren|lag|lagen|gab es) (?:\w+ ){0,2}\w*dorne? für"
+    r"|(?:étaient|sont arrivés|il y avait|avec) (?:\w+ ){0,2}mandrins? pour"
+    r"|(?:ven[ií]an?|vin(?:o|ieron)|lleg(?:ó|aron)|había) (?:\w+ ){0,2}mandril(?:es)? para"
+    r"|(?:c'era(?:no)?|arriva(?:to|ti|rono)) (?:\w+ ){0,2}mandrin[oi] per"
+    r"|(?:kwam|kwamen|zat|zaten|waren) (?:\w+ ){0,2}doorn(?:en|s)? voor"
     r"|(?:we|i|they|he|you) also (?:run|ran|use|used|own|bend|bent|did|made|got|bought|tried"
     r"|sell)|wir (?:hatten|biegen|fahren|nutzen) auch|también (?:usamos|doblamos)"
     r"|(?:the|our|my|your|der|unser|den|euer|le|notre|votre|el|nuestro|il|nostro|de|onze)"
@@ -63,13 +73,19 @@ _TELLS = whole_words(
     r"have | had | did | does | bent(?! (?:on|at|to|over|around|with)\b) | run | runs",
     r"goes | go | went | works?",
     r"reference | comparison | before | last | earlier | already | i've | we've | it's | that's",
-    r"i'm | ours | mine | arrived | covered | came | tried | kinked | collapsed | cracked",
+    r"withdraw | i'm | (?:ours|mine)(?! ?:| is \W?\d| will be) | arrived | covered | came "
+    r"| tried | kinked | collapsed | cracked",
     r"flattened | wrinkled | buckled | currently | at the moment | right now | these days",
-    r"in stock | on the shelf | on hand | in the rack | ordered",
+    r"in stock | on the (?:shelf|wall) | on hand | ordered | bought | came | inherited | existing",
+    r"in the (?:rack|drawer|crate|box|cabinet|cupboard|stores) | original\w*",
     r"ich | wir | ihr | ist | sind | war | waren | hat | haben | hatte\w* | mein\w* | unser\w*",
-    r"bisher | vergleich | geht | läuft | funktioniert",
+    r"bisher | vergleich | geht | läuft | funktioniert | kam | kamen | lag | lagen | gekauft",
+    r"tournent? | draait | draaien | girano?",
+    r"vorhanden\w* | bestehend\w* | in der schublade | im (?:regal|schrank)",
     r"nous | vous | elle | ils | est | sont | était | étaient | avons | avez | notre | j'ai",
     r"a(?= un) | ont | va | vont | marche | arrivé\w* | livré\w*",
+    r"ancien\w* | acheté\w* | dans le tiroir | antigu[oa] | viej[oa] | comprad[oa]s? | en el cajón",
+    r"vecchi[oa] | comprat[oaie] | nel cassetto | oude? | gekocht | in de la",
     r"era | eran | tenemos | tengo | hemos | nuestr\w+ | yo | ya | está | están | funciona | van",
     r"sono | erano | abbiamo | ho | nostr\w+ | mio | mia | già | vanno | funziona | arrivat\w+",
     r"ik | wij | jullie | zijn | hebben | heb | heeft | onze | mijn | vergelijking | gaat | werkt",
