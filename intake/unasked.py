@@ -43,16 +43,20 @@ _KNOWN = late_pattern(
     r" (?:\w{1,5})?$"
 )
 _HAPPENED = whole_words(
-    r"came | arrived | received | (?<!be )delivered(?! by) | shipped | returned? | sent | lost | moved "
+    r"came | arrived | received | (?<!be )delivered(?! by) | shipped | returned? | sent | lost "
+    r"| moved "
     r"| bought",
     r"(?:turned|showed) up | in service | on your (?:site|website|page) | feedback | update",
-    r"angekommen | eingetroffen | erhalten | geliefert(?! werden) | verschickt | gekommen | bekommen "
+    r"angekommen | eingetroffen | erhalten | geliefert(?! werden) | verschickt | gekommen "
+    r"| bekommen "
     r"| verloren",
     r"gekauft | reçue?s? | arrivée?s? | (?<!être )livrée?s? | expédiée?s? | perdue?s? | achetée?s?",
     r"llegó | llegaron | llegad[oa]s? | recibid[oa]s? | (?<!ser )entregad[oa]s? | enviad[oa]s? "
     r"| perdid[oa]s?",
-    r"comprad[oa]s? | arrivat[oaie] | ricevut[oaie] | (?<!essere )consegnat[oaie] | spedit[oaie] | pers[oaie]",
-    r"comprat[oaie] | aangekomen | ontvangen | geleverd(?! worden) | binnengekomen | verzonden | verloren",
+    r"comprad[oa]s? | arrivat[oaie] | ricevut[oaie] | (?<!essere )consegnat[oaie] "
+    r"| spedit[oaie] | pers[oaie]",
+    r"comprat[oaie] | aangekomen | ontvangen | geleverd(?! worden) | binnengekomen | verzonden "
+    r"| verloren",
     r"gekocht",
 )
 _WORKS = whole_words(

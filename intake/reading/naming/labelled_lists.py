@@ -17,11 +17,12 @@ _LEAST = 3
 def hear_labelled_lists(layout: Layout) -> None:
     """Give the figures of such lists their roles, and join them as lists."""
     lists: dict[Role, list[Figure]] = {}
+    by_token = {figure.token: figure for figure in layout.figures}
     for at, token in enumerate(layout.tokens):
         cue = next((cue for cue in token.cues if cue.side != "after"), None)
         if cue is None or cue.role not in LENGTH_ROLES or token.number is not None:
             continue
-        values = _values_behind(layout, at)
+        values = _values_behind(layout, at, by_token)
         if not all(figure.role is None and fits(figure, cue) for figure in values):
             continue
         if len(values) >= _LEAST:
@@ -40,9 +41,8 @@ def hear_labelled_lists(layout: Layout) -> None:
             figure.link = "list"
 
 
-def _values_behind(layout: Layout, label: int) -> list[Figure]:
+def _values_behind(layout: Layout, label: int, by_token: dict[int, Figure]) -> list[Figure]:
     """The figures behind a label that one and the same mark parts."""
-    by_token = {figure.token: figure for figure in layout.figures}
     values: list[Figure] = []
     mark = ""
     for at in range(label + 1, len(layout.tokens)):
