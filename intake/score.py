@@ -133,7 +133,7 @@ def score_folder(
         except Exception as error:  # noqa: BLE001 - one bad message must not hide the other figures
             score.faults.append(f"{gold.file}: internal fault ({type(error).__name__}: {error})")
             continue
-        _enter(score, gold, said.kind, said.why_kind, said.requests)
+        enter(score, gold, said.kind, said.why_kind, said.requests)
     return score
 
 
@@ -155,10 +155,10 @@ def _labels(path: Path) -> Iterator[GoldMessage]:
             ) from error
 
 
-def _enter(
+def enter(
     score: Score, gold: GoldMessage, kind: Kind, why: str, requests: Sequence[SizeRequest]
 ) -> None:
-    """Add one message's outcomes to the score."""
+    """Add one message's outcomes to the score: its label, and what was read."""
     score.kinds[gold.kind, kind] += 1
     if kind is not gold.kind:
         score.wrong_kinds.append((gold.file, gold.kind, kind, why))

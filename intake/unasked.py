@@ -54,7 +54,8 @@ _HAPPENED = whole_words(
     r"llegó | llegaron | llegad[oa]s? | recibid[oa]s? | (?<!ser )entregad[oa]s? | enviad[oa]s? "
     r"| perdid[oa]s?",
     r"comprad[oa]s? | arrivat[oaie] | ricevut[oaie] | (?<!essere )consegnat[oaie] "
-    r"| spedit[oaie] | pers[oaie]",
+    r"| spedit[oaie]",
+    r"pers[oaie]",
     r"comprat[oaie] | aangekomen | ontvangen | geleverd(?! worden) | binnengekomen | verzonden "
     r"| verloren",
     r"gekocht",
