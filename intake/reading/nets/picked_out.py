@@ -52,6 +52,7 @@ _FOR_NAME = late_pattern(
     r"\b(?:for|to suit|to fit|to|für|fürs|zum|zur|pour|para|per|voor)\s"
     r"(?P<name>[^\W\d][^.!?;:,()\n]{0,40})"
 )
+_AND = re.compile(r"\b(?:and|or|und|oder|et|ou|y|o|e|en|of)\s[^\W\d]|[&+]")
 _WORD = re.compile(r"[^\W\d_]+")
 _NO_NAME = frozenset(
     """the a an our my your his this that these those it them one ones all both each only just and
@@ -196,6 +197,8 @@ def _by_rank(said: str, groups: Sequence[Group]) -> list[Group]:
 
 def _picked(said: str, groups: Sequence[Group], called: Sequence[set[str]]) -> list[Group]:
     for match in _FOR_NAME.finditer(said):
+        if _AND.search(match["name"]):
+            continue  # "for tube A and B"
         words = {word.removesuffix("s") for word in _WORD.findall(match["name"])}
         behind = said[match.end() :]
         spoken = {w.removesuffix("s") for w in _WORD.findall(behind)}
