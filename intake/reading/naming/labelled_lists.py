@@ -6,7 +6,7 @@ from __future__ import annotations
 from ..text.figures import Figure, Layout
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
-from .cue_roles import fits
+from .cue_fits import fits
 
 _PARTS = word_set("/ - – —")
 _BETWEEN = word_set(": = mm in inch inches are is sind sont son sono zijn ( )")

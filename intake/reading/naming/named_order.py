@@ -6,7 +6,7 @@ from ..text.cues import Cue
 from ..text.figures import Figure, Layout, Link
 from ..text.patterns import word_set
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
-from .cue_roles import fits
+from .cue_fits import fits
 from .cue_sides import cue_right
 
 _JOINTS = word_set(", / & + ; x and und et y e ed en och og i then puis dann luego poi")

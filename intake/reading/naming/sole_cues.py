@@ -9,7 +9,7 @@ from __future__ import annotations
 from ..text.cues import Cue
 from ..text.figures import LISTED, Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES, Role
-from .cue_roles import fits
+from .cue_fits import fits
 from .leftovers import is_said_of_tube
 from .place_tests import is_diameter, is_thin
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ...late_pattern import late_pattern
-from ..naming.cue_roles import fits
+from ..naming.cue_fits import fits
 from ..naming.cue_sides import cue_right
 from ..naming.place_tests import is_thin
 from ..text.cues import Cue

@@ -4,7 +4,7 @@ and it is what the first one would have been."""
 from __future__ import annotations
 
 from ...late_pattern import late_pattern
-from ..naming.cue_roles import fits
+from ..naming.cue_fits import fits
 from ..naming.cue_sides import cue_right
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of

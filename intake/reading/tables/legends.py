@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import groupby, pairwise
 
-from ..naming.cue_roles import fits
+from ..naming.cue_fits import fits
 from ..text.cues import Cue
 from ..text.figures import Figure, Layout, Row
 from ..text.patterns import word_set

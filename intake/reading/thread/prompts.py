@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from ...late import Late
 from ...model import OwnText, Prompt
 from ...words_relying import HOW_MANY
-from ..naming.cue_roles import fits
+from ..naming.cue_fits import fits
 from ..radii.radius_kind import DENIED_SIDE, NO_CENTRE, TO_CENTRE
 from ..text.cues import Cue
 from ..text.figures import Figure, Layout
