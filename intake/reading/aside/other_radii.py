@@ -12,12 +12,14 @@ from ..text.roles import RADIUS_ROLES
 from .phrases_beside import UNIT
 
 _THING = any_of(
-    "corners? | edges? | fillets? | chamfers? | gussets? | brackets? | (?:base )?plates?",
+    "fillets? | chamfers? | gussets? | brackets? | (?:base )?plates?",
+    "(?:plate|sheet) (?:edge|corner)s?",
     "flanges? | welds? | end ?caps? | lugs? | tabs? | washers? | sheet ?metal | (?:table|bar) ?top",
-    "ecken? | kanten? | bleche? | flansch\\w* | lasche\\w* | kehle | platte",
-    "coin | arête | tôle | congé | bride | platine | esquina | canto | chapa | brida | pletina",
-    "spigolo | angolo | piastra | lamiera | raccordo | flangia | hoek | rand | plaat | flens",
+    "bleche?[sn]? | blechkanten? | flansch\\w* | lasche\\w* | kehle | platte",
+    "tôle | congé | bride | platine | chapa | brida | pletina",
+    "piastra | lamiera | raccordo | flangia | plaat | flens",
 )
+"""What no tube is bent into: a corner, an edge may be a bend's."""
 _THE = any_of(
     "the | a | an | that | of | for | on | only | just | merely | der | die | das | vom | von | an",
     "nur | le | la | l' | du | de | d' | el | del | il | lo | della | dell' | het | van | alleen",
@@ -40,6 +42,8 @@ _OF_THING_AHEAD = late_pattern(
     rf"\b(?:corner|fillet|edge) (?:radius|rad) (?:of|on|for) (?:the |a |our )?(?:[\w-]+ )?{_THING}"
     rf" (?:{_IS} )?$"
 )
+_BEND = late_pattern(r"\b(?:bends?|bieg\w+|bogen|cintr\w+|curv\w+|dobl\w+|piega\w*|bocht\w*)\b")
+_NEAR = 10
 
 
 def set_other_radii_aside(layout: Layout) -> None:
@@ -58,4 +62,6 @@ def _is_of_thing(layout: Layout, figure: Figure) -> bool:
     before, after = layout.before(figure), layout.after(figure)
     ahead = layout.words(max(begin, before.end if before else 0), figure.start)
     behind = layout.words(figure.end, min(end, after.start if after else end))
-    return bool(_OF_THING_BEHIND.match(behind) or _OF_THING_AHEAD.search(ahead))
+    found = _OF_THING_BEHIND.match(behind) or _OF_THING_AHEAD.search(ahead)
+    # "R 4.5 is for the bracket bend": a bend is called by what it is on.
+    return found is not None and not _BEND.search(found[0] + found.string[found.end() :][:_NEAR])

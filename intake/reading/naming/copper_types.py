@@ -9,24 +9,51 @@ from ..text.patterns import whole_words
 COPPER_TYPES = {letter: f"copper, type {letter}" for letter in "KLM"}
 """A figure's notes that say of which type the tube is."""
 _COPPER = whole_words("copper")
-_NAMED = late_pattern(r"\btypes?\s([klm])\b|\b([klm])[ -]copper\b|\bcopper\s([klm])\b")
+_OTHER_METAL = whole_words(
+    "\\w*steel | stainless | alumin\\w+ | brass | titanium | chromoly | 304 | 316"
+)
+_NAMED = late_pattern(
+    r"\btypes?\s([klm])\b(?!\s(?:bender|machine|die|fitting|thread|key))|\b([kl])[ -]copper\b"
+    r"|\bcopper\s([klm])\b(?!\s?\d)"
+)
+_BESIDE = late_pattern(r"^[\W\s]{0,3}([klm])\b(?!\s?[\d.])")
+_UNSURE = late_pattern(
+    r"\b(?:not|n't|no|or|unsure|sure|maybe|perhaps|either|if|whether|think|probably|may|might"
+    r"|could|instead|thinner|thicker|already|have)\b|\?"
+)
+"""Beside a type these may say that it is another's, or none that is known."""
 _DRAINAGE = whole_words("dwv | drainage")
 """Tube with a wall of its own (ASTM B306), whatever else is said."""
-_BESIDE = late_pattern(r"^[\W\s]{0,3}([klm])\b")
 _FAR = 30
 
 
 def note_type(layout: Layout, figure: Figure) -> None:
-    """Mark a tube's OD or trade size with the one type that is named beside it or anywhere."""
+    """Mark a tube's OD or trade size with the one type that is plainly said of it.
+
+    Copper and type stand in its sentence, or the whole text names no other metal.
+    """
     if not layout.says_anywhere(_COPPER) or layout.says_anywhere(_DRAINAGE):
         return
-    text = layout.text.casefold()
-    behind = text[figure.end : figure.end + _FAR]
-    beside = _BESIDE.match(behind) if layout.says(figure.sentence, _COPPER) else None
-    named = {next(filter(None, found.groups())) for found in _NAMED.finditer(text)}
+    own = layout.sentence_text(figure.sentence)
+    whole = layout.words(0, len(layout.text))
+    spoken = own if _COPPER.search(own) and _NAMED.search(own) else whole
+    if _OTHER_METAL.search(spoken):
+        return
+    behind = layout.words(figure.end, figure.end + _FAR)
+    beside = _BESIDE.match(behind) if _COPPER.search(own) else None
+    named = {next(filter(None, found.groups())) for found in _NAMED.finditer(spoken)}
     if beside is not None:
         named = {beside[1]}
     elif len(named) > 1:
         named = {next(filter(None, found.groups())) for found in _NAMED.finditer(behind)}
-    if len(named) == 1:
+    if len(named) == 1 and not any(_is_unsure(layout, sentence) for sentence in layout.spans):
         figure.notes.append(COPPER_TYPES[named.pop().upper()])
+
+
+def _is_unsure(layout: Layout, sentence: int) -> bool:
+    """Whether a sentence that names a type is not sure of it."""
+    said = layout.sentence_text(sentence)
+    return any(
+        _UNSURE.search(said, max(0, found.start() - _FAR), found.end() + _FAR)
+        for found in _NAMED.finditer(said)
+    )

@@ -33,6 +33,7 @@ _TUBE_BEFORE = late_pattern(
 )
 _THICK_BEHIND = late_pattern(r"\s?(?:mm\s?)?(?:stark|dick|thick|dik|spess[oa]|épaisse?|gruesa?)\b")
 _LEAD = 24
+_SHORT = 2
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
 _SHORTEST_LIST = 2
@@ -96,7 +97,11 @@ def _is_plainly(layout: Layout, figure: Figure) -> bool:
     if figure.role == "wall":
         stock = is_thin(figure) and inches and bwg_of(figure.number.value * _INCH) is not None
         thick = _THICK_BEHIND.match(layout.words(figure.end, figure.end + _LEAD)) is not None
-        return stock or thick or _is_sheet_of_tube(layout, figure)
+        return (
+            (stock and not _is_of_thing(layout, figure))
+            or thick
+            or _is_sheet_of_tube(layout, figure)
+        )
     if figure.role != "od":
         return False
     if _has_wall_behind(layout, figure) or is_said_of_tube(layout, figure):
@@ -108,6 +113,17 @@ def _is_plainly(layout: Layout, figure: Figure) -> bool:
         if at != figure.token
     )
     return figure.unit == "in" and alone and not figure.number.value * 8 % 1
+
+
+def _is_of_thing(layout: Layout, figure: Figure) -> bool:
+    """'With a .12 nose': a word behind it that says nothing of tube may be what it measures."""
+    behind = layout.tokens_after(figure, 1)
+    return (
+        bool(behind)
+        and behind[0].kind == "word"
+        and not behind[0].cues
+        and (len(behind[0].text) > _SHORT)
+    )
 
 
 def _has_wall_behind(layout: Layout, figure: Figure) -> bool:

@@ -44,7 +44,6 @@ def fill_gaps(layout: Layout, groups: list[Group]) -> None:
     figures = Figures(layout.text)
     heard = {figure.index: _shares(figures, figure) for figure, _ in free}
     for slot in slots:
-        lacking = [group for group in groups if _lacks(group, slot)]
         taken = [
             figure
             for figure, least in free
@@ -52,6 +51,7 @@ def fill_gaps(layout: Layout, groups: list[Group]) -> None:
             and heard[figure.index].get(slot, 0) >= least
             and heard[figure.index][slot] == max(heard[figure.index].values())
         ]
+        lacking = [g for g in groups if _lacks(g, slot) and _sole_od(g) not in taken]
         for group, figure in _pairs(lacking, taken):
             if _fits(group, slot, figure):
                 _fill(groups, group, slot, figure)
@@ -115,7 +115,7 @@ def _fits(group: Group, slot: Slot, figure: Figure) -> bool:
     """Whether such a length goes with the OD, in one unit or in the other."""
     od = group.slots.get("od")
     if not od or slot not in _TO_OD or od[0].is_gauge or figure.is_gauge:
-        return figure.is_gauge == (slot == "wall" and figure.is_gauge)
+        return slot == "wall" or not figure.is_gauge
     least, most = _TO_OD[slot]
     ratio = figure.number.value / od[0].number.value if od[0].number.value else Decimal(0)
     units = {od[0].unit, figure.unit}

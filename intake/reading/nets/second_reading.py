@@ -45,6 +45,9 @@ _POINTS_BACK = late_pattern(
     r"|the (?:first|second|third|last|former|latter|thick(?:er)?|thin(?:ner)?|small(?:er)?"
     r"|big(?:ger)?|large[rst]*|heav(?:y|ier)|light(?:er)?|old(?:er)?)"
     r"(?: (?:one|stuff|tube|pipe|size|wall))?[.?!,]"
+    r"|(?:ours|mine|the one (?:we|i)(?:'ve)? (?:have|had|got|own)|remake|replace|on reflection"
+    r"|skip|rather|instead|scratch|forget|unsere[nrs]?|stattdessen|lieber|plutôt|à la place"
+    r"|más bien|en su lugar|piuttosto|invece|liever|in plaats)\b"
     r"|(?:wrong|mistaken?|typo|misread|correction|my (?:bad|error))\b"
     r"|(?:den|dem|die|der|das) (?:erste|zweite|dritte|letzte|dick|dünn|größer|kleiner)\w*"
     r"|falsch\w*|irrtum|tippfehler|versehen"
@@ -138,7 +141,7 @@ def _is_alone_ahead(one: _Heard, heard: Sequence[_Heard]) -> bool:
     """Whether each other size is far less surely asked for."""
     if one.score is None:
         return False
-    others = [h for h in heard if h is not one and not h.sentences <= one.sentences]
+    others = [h for h in heard if h is not one]
     return bool(others) and all(h.is_behind(one.score - ALONE_AHEAD) for h in others)
 
 

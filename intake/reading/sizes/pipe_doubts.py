@@ -40,8 +40,8 @@ def doubt_names(size: Sizing, figure: Figure) -> None:
 
 
 def add_wall_of_type(size: Sizing, figure: Figure) -> None:
-    """The wall of '3/4 type L copper', where none is told. Called by a trade size, which may be
-    the OD, its wall is in doubt as the OD is."""
+    """The wall of '3/4 type L copper', where none is told in figures; to be confirmed. Where the
+    trade size may be the OD, two walls may be meant."""
     od, written = size.lengths["od"], readings(figure, "od")
     kind = next((k for k, note in COPPER_TYPES.items() if note in figure.notes), None)
     if kind is None or od is None or {"wall", "id"} & size.slots.keys():
@@ -51,9 +51,10 @@ def add_wall_of_type(size: Sizing, figure: Figure) -> None:
     if not walls or walls[0] is None:
         return
     size.lengths["wall"] = walls[0]
+    why = f"the wall that ASTM B88 has for type {kind}"
     if COPPER in figure.notes:
-        why = f"the wall of type {kind} by its size: trade or nominal size, or real OD?"
-        size.doubts.add("wall", list(dict.fromkeys(walls)), why)
+        why += ": trade or nominal size, or real OD?"
+    size.doubts.add("wall", list(dict.fromkeys(walls)), why)
 
 
 def _is_of_pipe(nominal: str, wall: Decimal) -> bool:

@@ -93,3 +93,15 @@ def test_bend_mandrels_are_counted(words: str) -> None:
 def test_a_pitch_is_that_of_the_figure_behind_its_label() -> None:
     requests = read_text('Hairpins, 1 mandrel:\ntube  3/4" OD\nwall  .035"\nleg pitch  3" c to c')
     assert _U.describes(requests[0]), written_down(requests)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Mandrel for 30 x 2. The R 60 is for the bracket bend, R 75 for the handle.",
+        "Mandrel for 30 x 2. Radius R60 is on the corners, radius R75 on the straight.",
+        "Mandrel for 30 x 2, the R 60 on the drawing is on the bend flange, R 75 for the rest.",
+    ],
+)
+def test_a_bend_called_by_what_it_is_on_is_one(text: str) -> None:
+    assert {request.clr_mm for request in read_text(text)} == {60, 75}

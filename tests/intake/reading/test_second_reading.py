@@ -200,3 +200,11 @@ def test_a_size_far_less_asked_for_than_another_is_in_doubt_or_left_out(text: st
 )
 def test_of_sizes_that_are_all_asked_for_none_is_in_doubt(text: str) -> None:
     assert [doubt for request in read_text(text) for doubt in request.doubts] == []
+
+
+def test_words_that_point_back_leave_every_size_in_doubt() -> None:
+    text = (
+        "There's a 1.5 x .065 mandrel for 4.5 clr in our shop.\nPlease make a mandrel for 2 x .120,"
+        " 6 clr. On reflection we'd rather replace ours."
+    )
+    assert all(request.doubt_on("od") for request in read_text(text))
