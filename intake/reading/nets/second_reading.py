@@ -142,7 +142,9 @@ def _is_alone_ahead(one: _Heard, heard: Sequence[_Heard]) -> bool:
     if one.score is None:
         return False
     others = [h for h in heard if h is not one]
-    return bool(others) and all(h.is_behind(one.score - ALONE_AHEAD) for h in others)
+    # "The drawing says 35 x 2, the list 35 x 1.5": of those in one sentence either may be meant.
+    elsewhere = any(not h.sentences <= one.sentences for h in others)
+    return elsewhere and all(h.is_behind(one.score - ALONE_AHEAD) for h in others)
 
 
 def _sure_to_be_asked(request: SizeRequest) -> SizeRequest:
