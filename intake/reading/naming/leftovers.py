@@ -12,7 +12,7 @@ from decimal import Decimal
 from ....rules.standards import bwg_of
 from ...late_pattern import late_pattern
 from ..text.figures import LISTED, Figure, Layout
-from ..text.patterns import whole_words
+from ..text.patterns import whole_words, word_set
 from ..text.roles import NOMINAL_ROLES, RADIUS_ROLES, Role
 from .place_tests import is_diameter, is_radius_of, is_thin
 
@@ -34,6 +34,11 @@ _TUBE_BEFORE = late_pattern(
 _THICK_BEHIND = late_pattern(r"\s?(?:mm\s?)?(?:stark|dick|thick|dik|spess[oa]|épaisse?|gruesa?)\b")
 _LEAD = 24
 _SHORT = 2
+_LEADS_ON = word_set(
+    "and but for with the same this that tube tubing pipe und aber für mit rohr les pour avec tubo"
+    " con para per met voor buis maar please bitte"
+)
+"""Words behind a figure that say nothing of what it measures."""
 _INCH = Decimal("25.4")
 _THICKEST_MM = 8
 _SHORTEST_LIST = 2
@@ -118,12 +123,9 @@ def _is_plainly(layout: Layout, figure: Figure) -> bool:
 def _is_of_thing(layout: Layout, figure: Figure) -> bool:
     """'With a .12 nose': a word behind it that says nothing of tube may be what it measures."""
     behind = layout.tokens_after(figure, 1)
-    return (
-        bool(behind)
-        and behind[0].kind == "word"
-        and not behind[0].cues
-        and (len(behind[0].text) > _SHORT)
-    )
+    if not behind or behind[0].kind != "word" or behind[0].cues:
+        return False
+    return len(behind[0].text) > _SHORT and behind[0].text not in _LEADS_ON
 
 
 def _has_wall_behind(layout: Layout, figure: Figure) -> bool:
