@@ -53,3 +53,23 @@ def test_a_figure_that_is_no_radius_fills_no_gap(text: str) -> None:
 def test_what_is_told_is_left_as_it_is() -> None:
     (size,) = read_text("One mandrel for 38 x 1.5, R 76. The arc has 85 mm.")
     assert size.clr_mm == 76
+
+
+@pytest.mark.xfail(strict=True, reason="a machine's size is heard as the radius, though in doubt")
+def test_a_machines_size_fills_no_gap() -> None:
+    (size,) = read_text("Mandrel for 38 x 1.5. Machine is a 76 mm one.")
+    assert size.clr_mm is None
+
+
+@pytest.mark.xfail(strict=True, reason="a time of day is the radius by its place, in silence")
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Need a mandrel for 2 x .120 tube. We close at 5.",
+        "Need a mandrel for 2 x .120 tube. Pick up at 6?",
+        "Need a mandrel for 2 x .120 tube. Our dock closes at 5 so come before",
+    ],
+)
+def test_a_time_of_day_is_no_radius(text: str) -> None:
+    (size,) = read_text(text)
+    assert size.clr_mm is None

@@ -103,10 +103,7 @@ def test_what_may_be_an_angle_is_in_doubt(text: str) -> None:
     "text",
     [
         'Mandrel for 2 x .065 with two 4" bends',
-        '1.75 x .095 tube, 6" bend spacing, need a mandrel',
         'Quote 1.5 x .120 tube, the bend is 12" from the end',
-        '2 x .083 bent at 8" from the end, price?',
-        'Exhaust 2.5 x .065, also do a 3" bend?',
         "Dorn für 25 x 2, wir biegen auf 4 Maschinen",
         "Mandrin 22 x 1, on le cintre à 45°",
         "Mandrin 22 x 1, on le cintre à 3 endroits",
@@ -114,7 +111,6 @@ def test_what_may_be_an_angle_is_in_doubt(text: str) -> None:
         "Doorn 28 x 1,5, matrijs 28",
         "Doorn 28 x 1,5, ik buig hem 3 keer",
         "Mandrel for 1.5 x .065, wrinkles at 2 places",
-        "Mandrel for 2 x .065. Do you have a radius gauge? It's 5.",
         "Mandril 42 x 2, dado de 42",
         "Mandrino 38 x 1,5, curvato su 3 piani",
         "Mandrel 1.25 x .083, flattens at 1.1 across",
@@ -126,7 +122,20 @@ def test_what_may_be_an_angle_is_in_doubt(text: str) -> None:
     ],
 )
 def test_other_figures_beside_a_bend_are_no_radius(text: str) -> None:
-    """None is sure to be the radius; one that is spoken of as such is asked about."""
+    assert _clr(text)[0] is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '1.75 x .095 tube, 6" bend spacing, need a mandrel',
+        '2 x .083 bent at 8" from the end, price?',
+        'Exhaust 2.5 x .065, also do a 3" bend?',
+        "Mandrel for 2 x .065. Do you have a radius gauge? It's 5.",
+    ],
+)
+def test_what_is_spoken_of_as_a_radius_is_asked_about(text: str) -> None:
+    """The learnt reader fills the gap with it; none is sure."""
     radius, in_doubt = _clr(text)
     assert radius is None or in_doubt
 
