@@ -25,6 +25,11 @@ _BETWEEN = frozenset(
     (",", ":", "(", "-", ".", "en", "de", "di", "van", "total", "in", "zu", "je", "\n")
 )
 _RUNS = word_set("prototype prototypes proto run batch production trial series serie lot charge")
+_EACH = word_set("jedes jede jeden every each per pro chaque par cada por ogni elk elke")
+_PERIODS = word_set(
+    "year month week season jahr monat woche saison année an mois semaine año mes semana temporada",
+    "anno mese settimana stagione jaar maand seizoen",
+)
 _NEAR = 3
 _FEW = 4
 """So many mandrels may stand as pieces behind a part without more words."""
@@ -39,6 +44,11 @@ def counts_parts(words: Words, at: int, count: int) -> bool:
     right before it, and the number is a guess, or more than a few."""
     if any(words.at(index) in _RUNS for index in words.before(at, _NEAR)):
         return True  # "the prototype is 3 pieces"
+    if any(
+        words.at(index) in _PERIODS and words.at(index - 1) in _EACH
+        for index in words.before(at, _NEAR)
+    ):
+        return True  # "we build stoves, every year some 30 pieces"
     guessed = False
     for index in words.before(at, _FAR):
         word = words.at(index)

@@ -38,3 +38,27 @@ def test_mandrels_are_counted(text: str, count: int) -> None:
 def test_pieces_told_before_the_one_mandrel_are_what_is_bent(text: str) -> None:
     (size,) = read_text(text)
     assert size.quantity == 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "We make stoves, every year some 30 pieces. Without a mandrel the tube kinks. "
+        "1.5 x .083, 4.5 CLR. We need a mandrel.",
+        "Every month we ship 20 pieces. With no mandrel it kinks. "
+        "1.5 x .083 tube on a 4.5 CLR. Please quote the mandrel.",
+        "Wir bauen Öfen, jedes Jahr etwa 30 Stück. Ohne Dorn knickt das Rohr. "
+        "26,9 x 2, R 60 Mitte. Bitte um ein Angebot über einen Dorn.",
+        "Nous en faisons, chaque année, environ 30 pièces. Sans mandrin le tube plie. "
+        "26,9 x 2, rayon 60 à l'axe. Votre prix pour le mandrin svp.",
+        "Hacemos cada año unas 30 piezas. Sin mandril se arruga. "
+        "Tubo 38 x 1,5, radio al eje 76. Precio del mandril.",
+        "Ne facciamo ogni anno circa 30 pezzi. Senza anima fa le pieghe. "
+        "Tubo 38 x 1,5, raggio in asse 76. Ci serve un'anima.",
+        "We maken elk jaar zo'n 30 stuks. Zonder doorn knikt de buis. "
+        "Buis 38 x 1,5, hartradius 76. Prijs voor een doorn graag.",
+    ],
+)
+def test_pieces_made_every_year_are_no_mandrels(text: str) -> None:
+    (size,) = read_text(text)
+    assert size.quantity in (1, None)
