@@ -6,7 +6,8 @@
 
 A logistic regression (scikit-learn) over the traits of ``around_figure.py``, one example for each
 figure: OD, wall or radius where the rules read it so and the label agrees, else none of them. Where
-the rules miss a labelled length, the message teaches nothing. ``--without`` leaves files or folders
+the rules miss a labelled length, the message teaches nothing, unless its figures are marked one by
+one (``roles/*.txt``). ``--without`` leaves files or folders
 out, to score them unread. The closed folders (evaluation*) are never learnt from.
 """
 
@@ -19,7 +20,7 @@ from collections.abc import Container, Iterator
 from datetime import date
 from pathlib import Path
 
-from marked import messages
+from marked import LEFT_OUT, ROLE_FILES, messages, named_messages
 from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
@@ -105,6 +106,14 @@ def _examples(without: Container[str]) -> Iterator[Example]:
             for start, traits, role in _figures(said, roles):
                 if role != _NONE or not message.asks_at(start - shift):
                     yield traits | {_MARKED: 3.0}, role
+    for file in sorted(HERE.glob(ROLE_FILES)):
+        for named in named_messages(file) if file.name not in without else ():
+            figures = Figures(named.text)
+            for at in figures.at:
+                role = named.role_at(figures[at].start, figures[at].end)
+                if role != LEFT_OUT:
+                    known = role if role in roles_learnt.ROLES else _NONE
+                    yield figures.traits(at) | {_MARKED: 3.0}, known
     for folder in sorted(CORPUS.glob("dev*")):
         for label in _labels(folder) if folder.name not in without else ():
             said = understand(parse_message((folder / label.file).read_bytes()))

@@ -14,7 +14,7 @@ from bendreply.intake.pipeline import understand
 from bendreply.intake.reading.nets.around_figure import Figures, overlapping
 from bendreply.intake.reading.nets.roles_learnt import ROLES, shares
 
-from ...corpus.asked.marked import Marked, marked, messages
+from ...corpus.asked.marked import Marked, marked, messages, named
 from .support import read_text
 
 HEAD = b"""From: a@example.com
@@ -208,3 +208,12 @@ def test_words_that_point_back_leave_every_size_in_doubt() -> None:
         " 6 clr. On reflection we'd rather replace ours."
     )
     assert all(request.doubt_on("od") for request in read_text(text))
+
+
+def test_marks_of_roles_say_what_each_figure_is() -> None:
+    said = named("<n two> for <o 38> x <w 1.5>, <x ID 35>, till 5")
+    assert said.text == "two for 38 x 1.5, ID 35, till 5"
+    places = {figure: said.text.index(figure) for figure in ("two", "38", "1.5", "35", "5")}
+    places["5"] = said.text.rindex("5")
+    roles = [said.role_at(place, place + 1) for place in places.values()]
+    assert roles == ["count", "od", "wall", "left out", "none"]
