@@ -44,10 +44,7 @@ def counts_parts(words: Words, at: int, count: int) -> bool:
     right before it, and the number is a guess, or more than a few."""
     if any(words.at(index) in _RUNS for index in words.before(at, _NEAR)):
         return True  # "the prototype is 3 pieces"
-    if any(
-        words.at(index) in _PERIODS and words.at(index - 1) in _EACH
-        for index in words.before(at, _NEAR)
-    ):
+    if count > _FEW and _is_of_each_period(words, at):
         return True  # "we build stoves, every year some 30 pieces"
     guessed = False
     for index in words.before(at, _FAR):
@@ -58,6 +55,15 @@ def counts_parts(words: Words, at: int, count: int) -> bool:
             return guessed or count > _FEW
         elif word not in _BETWEEN and word not in ("°", "90", "180", "grad", "degrees", "a", "à"):
             return False
+    return False
+
+
+def _is_of_each_period(words: Words, at: int) -> bool:
+    """Whether 'every year' or the like is said of the number at ``at``; in '400 per year, 10
+    pieces' it is said of another."""
+    for index in words.before(at, _NEAR):
+        if words.at(index) in _PERIODS and words.at(index - 1) in _EACH:
+            return not any(words.at(n).isdecimal() for n in words.before(index, _NEAR + 1))
     return False
 
 

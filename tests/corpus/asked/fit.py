@@ -7,8 +7,8 @@
 A logistic regression (scikit-learn) over the traits of ``around_figure.py``, one example for each
 figure: OD, wall or radius where the rules read it so and the label agrees, else none of them. Where
 the rules miss a labelled length, the message teaches nothing, unless its figures are marked one by
-one (``roles/*.txt``). ``--without`` leaves files or folders
-out, to score them unread. The closed folders (evaluation*) are never learnt from.
+one (``roles/*.txt``). ``--without`` leaves files or folders out, to score them unread. The closed
+folders (evaluation*) are never learnt from.
 """
 
 from __future__ import annotations

@@ -52,7 +52,7 @@ def test_pieces_told_before_the_one_mandrel_are_what_is_bent(text: str) -> None:
         "Nous en faisons, chaque année, environ 30 pièces. Sans mandrin le tube plie. "
         "26,9 x 2, rayon 60 à l'axe. Votre prix pour le mandrin svp.",
         "Hacemos cada año unas 30 piezas. Sin mandril se arruga. "
-        "Tubo 38 x 1,5, radio al eje 76. Precio del mandril.",
+        "Tubo 38 x 1,5, radio al eje 76. Precio de un mandril.",
         "Ne facciamo ogni anno circa 30 pezzi. Senza anima fa le pieghe. "
         "Tubo 38 x 1,5, raggio in asse 76. Ci serve un'anima.",
         "We maken elk jaar zo'n 30 stuks. Zonder doorn knikt de buis. "
@@ -61,4 +61,19 @@ def test_pieces_told_before_the_one_mandrel_are_what_is_bent(text: str) -> None:
 )
 def test_pieces_made_every_year_are_no_mandrels(text: str) -> None:
     (size,) = read_text(text)
-    assert size.quantity in (1, None)
+    assert size.quantity == 1
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        ("Mandrel for 38 x 1.5, R 76. Every year 2 pieces please.", 2),
+        ("Dorn 38 x 1,5, R 76. Wir brauchen pro Jahr 2 Stück.", 2),
+        ("Bending 400 frames per year, 2 pcs for 38 x 1.5, R 76 CLR.", 2),
+        ("400 cintrages par an, 2 pièces, mandrin 38 x 1,5 rayon 76 à l'axe", 2),
+        ("Bending 4000 frames per year, 10 pcs for 38 x 1.5, R 76 CLR.", 10),
+    ],
+)
+def test_mandrels_beside_a_yearly_number_are_counted(text: str, count: int) -> None:
+    (size,) = read_text(text)
+    assert size.quantity == count
