@@ -124,7 +124,7 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
         return Governed(written, last.rank, corrects=True)
     rank = _rank(calendar, written, cue, place)
     corrects = corrects or (rank > 0 and last is not None and _is_mounted(words, last, written))
-    loose = cue != "other" and words.at(written.start - 1) in d.LEADING | d.UNTIL
+    loose = cue != "other" and words.at(written.start - 1) in d.LEADS_LIMIT
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
@@ -132,8 +132,8 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
 
 def _is_mounted(words: Words, last: Governed, written: Written) -> bool:
     """'Tenerlo montado el 16 de noviembre, que llegue el 9': the first is the customer's own."""
-    ahead = words.text[max(words.first[last.written.start], last.written.start - _NEAR) :]
-    mounted = any(word in d.SET_UP for word in ahead[:_NEAR])
+    begin = max(words.first[last.written.start], last.written.start - _NEAR)
+    mounted = any(word in d.SET_UP for word in words.text[begin : begin + _NEAR])
     return mounted and words.together(last.written.start, written.start)
 
 
@@ -245,8 +245,9 @@ def _rank(calendar: Calendar, written: Written, cue: d.Cue | None, place: int) -
         at -= words.at(at) in d.ARTICLES  # "avant le 18/12"
         at -= written.kind != "counted" and words.at(at) in FOLLOWING  # "bis nächsten Mo, den 5."
         leads = words.at(at) in d.LEADING or (words.at(at) in d.FOR and _is_dated(words, written))
-        others = leans_on_things(words, written.start) or is_for_papers(words, written.start)
-        return 2 if leads and not others else 0
+        if not leads or is_for_papers(words, written.start):
+            return 0
+        return 0 if leans_on_things(words, written.start) else 2
     if is_own_work(words, place, written):
         return 0
     # "Delivery should be 4 December": the wish is about what stands before it.
@@ -283,7 +284,7 @@ def _is_wished_for(words: Words, wish: int, start: int) -> bool:
     if not between or between[0] not in d.PRONOUNS:
         return False
     behind = 2 if between[1:2] and between[1] in d.THERE else 1  # "I need it in by January 8"
-    return any(word in d.LEADING | d.UNTIL for word in between[behind : behind + 1])
+    return any(word in d.LEADS_LIMIT for word in between[behind : behind + 1])
 
 
 def _is_direct(words: Words, start: int) -> bool:

@@ -75,7 +75,7 @@ def is_date_asked(words: Words, at: int) -> bool:
     """Whether the words at ``at`` name a day that customers ask for: 'let me know your ship date by
     Thursday', 'I need a delivery date by Monday'; not 'delivery date: by Monday'."""
     used = words.phrase(at, _TOLD)
-    if not used or words.at(at + used) not in d.LEADING | d.UNTIL:
+    if not used or words.at(at + used) not in d.LEADS_LIMIT:
         return False
     ahead = words.text[max(words.first[at], at - _FAR) : at]
     return bool(ahead) and ahead[-1] in _ASKED_OF and bool(set(ahead) & _ASKS)

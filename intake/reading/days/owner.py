@@ -26,6 +26,11 @@ _WITH = word_set(
 _LABELS = word_set("material materiale materiaal matière werkstoff")
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
+_NEED = {
+    word: d.WISH.get(word, ()) + d.DELIVERY.get(word, ())
+    for word in d.WISH.keys() | d.DELIVERY.keys()
+}
+"""Both tables in one: they are looked up at every one of those words."""
 
 
 def is_anothers(words: Words, start: int, place: int) -> bool:
@@ -109,7 +114,7 @@ def is_for_papers(words: Words, start: int) -> bool:
 def leans_on_things(words: Words, start: int) -> bool:
     """'We need 26 rails, ... By Nov 20 at the site.': the need before speaks of other things."""
     for at in range(start - 1, max(-1, start - _SENTENCES_BACK), -1):
-        if words.phrase(at, d.WISH) or words.phrase(at, d.DELIVERY):
+        if words.text[at] in _NEED and words.phrase(at, _NEED):
             behind = set(words.text[at + 1 : at + 5])
             return bool(behind & d.THINGS) and not behind & d.TOOLS
     return False

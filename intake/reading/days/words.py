@@ -255,6 +255,7 @@ WISHED_TOOL = word_set("need needs want wants send")
 """Of a mandrel behind these, 'until' says 'by' in the English of others."""
 UNTIL = word_set("until till latest jusqu au hasta fino tot al spatestens uiterlijk tardi tard")
 LEADING = word_set("by before bis vor avant ici antes prima entro voor tegen do")
+LEADS_LIMIT = LEADING | UNTIL
 BY_THEN = word_set(
     "available disponible disponibles disponibile disponibili beschikbaar verfügbar bereit fertig",
     "listo listos prêt pronto klaar",

@@ -63,9 +63,9 @@ class Words:
     def phrase(self, index: int, table: PhraseTable) -> int:
         """How many words the longest phrase of ``table`` takes that begins there; 0 is none."""
         text = self.text
-        if index >= len(text):
+        if index >= len(text) or text[index] not in table:
             return 0
-        for phrase in table.get(text[index], ()):
+        for phrase in table[text[index]]:
             if text[index : index + len(phrase)] == phrase:
                 return len(phrase)
         return 0
