@@ -202,16 +202,6 @@ def test_of_sizes_that_are_all_asked_for_none_is_in_doubt(text: str) -> None:
     assert [doubt for request in read_text(text) for doubt in request.doubts] == []
 
 
-def test_a_size_taken_back_or_owned_leaves_the_one_asked_for_by_far_without_doubt() -> None:
-    text = (
-        "We already have the mandrel for the rear stays. Now quote a mandrel for 1.75 x .095 on"
-        " 5.25 CLR; the front ones were 1.5 x .065 on 4.5."
-    )
-    meant, told = read_text(text)
-    assert (meant.od_mm, meant.doubts) == (Decimal("44.45"), ())  # 1.75 x 25.4
-    assert told.doubt_on("od")
-
-
 def test_words_that_point_back_leave_every_size_in_doubt() -> None:
     text = (
         "There's a 1.5 x .065 mandrel for 4.5 clr in our shop.\nPlease make a mandrel for 2 x .120,"
