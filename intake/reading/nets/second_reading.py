@@ -5,7 +5,8 @@ and it states nothing: where it finds that the figures of a size are hardly leng
 size that is asked for, the size is in doubt. Of several sizes it also compares how surely each is
 asked for: one far behind another is in doubt, one far ahead of all others loses the doubts that
 only say that another may be meant. What is said is what it goes by, so that it leaves
-alone a size of a bare row or label, one whose figures a table names, and a single figure.
+alone a size of a bare row or label, one whose figures a table names, and a single figure, unless
+that hardly is a length at all.
 """
 
 from __future__ import annotations
@@ -29,6 +30,9 @@ Chosen on labelled mail that nothing was learnt from (tests/corpus/asked/README.
 BEHIND, HARDLY = 1.5, -0.5
 """A size that scores less than the latter, and is so far behind another of the message, is in doubt
 as told of beside it;"""
+NO_LENGTHS, FAR_BEHIND = -3.0, 2.0
+"""one of one or two figures that no other size shares, that scores less than the former and is so
+far behind, wherever it stands: no size at all, most likely;"""
 ALONE_AHEAD = 2.0
 """and one so far ahead of all others is the one that is meant. Chosen on 300 short messages with
 sizes of both kinds that nothing was learnt from: one asked for of 268 fell behind."""
@@ -89,7 +93,10 @@ def with_second_reading(
         hardly_asked = one.is_behind(UNASKED) and not outright and not asked & one.lines
         hardly_asked = hardly_asked and not _is_listed(one, [h for h in heard if h.is_asked])
         # Of a list in one line the words are said of all.
-        if one.is_told and (hardly_asked or (best is not None and _is_behind_others(one, heard))):
+        told = one.is_told and (
+            hardly_asked or (best is not None and _is_behind_others(one, heard))
+        )
+        if told or _is_none(one, heard):
             judged.append(wholly_doubted(one.request, _WHY))
         elif best is not None and one.score == best and plain and _is_alone_ahead(one, heard):
             judged.append(_sure_to_be_asked(one.request))
@@ -105,12 +112,13 @@ class _Heard:
         self, request: SizeRequest, figures: Figures, text: str, in_tables: Collection[int]
     ) -> None:
         self.request = request
-        places = _places(request, figures)
+        self.places = places = _places(request, figures)
         self.score = _score(places, figures)
         self.lines = _lines(places, figures)
         self.makes = {figures.make_of(line) for line in self.lines}
         self.sentences = {figures.sentence_of(at) for one in places for at in one}
-        self.is_told = _is_told(places, figures) and not _is_row(request, in_tables)
+        self.is_row = _is_row(request, in_tables)
+        self.is_told = _is_told(places, figures) and not self.is_row
         self.is_size = _is_size(request)
         begin = _begin(request)
         self.is_further = _ALSO.search(text[max(0, begin - _BEFORE) : begin].casefold()) is not None
@@ -132,6 +140,19 @@ def _is_behind_others(one: _Heard, heard: Sequence[_Heard]) -> bool:
         return False  # of sizes in one sentence, words are said of all
     ahead = [h for h in others if h.score is not None and one.is_behind(h.score - BEHIND)]
     return bool(ahead) and not _is_listed(one, others)
+
+
+def _is_none(one: _Heard, heard: Sequence[_Heard]) -> bool:
+    """Whether one or two figures are likelier no lengths at all, beside a size that is asked for:
+    'the 60s come in bent from a supplier'."""
+    if one.is_row or one.is_further or len(one.places) > 2 or not one.is_behind(NO_LENGTHS):
+        return False
+    others = [h for h in heard if h is not one]
+    own = [at for place in one.places for at in place]
+    if any(own[0] <= at <= own[-1] for h in others for place in h.places for at in place):
+        return False  # '16 ga: 1", 1-1/4", 1-1/2"': nothing is said of each
+    ahead = any(one.is_behind(h.score - FAR_BEHIND) for h in others if h.is_size and h.score)
+    return ahead and not _is_listed(one, others)
 
 
 def _is_listed(one: _Heard, others: Sequence[_Heard]) -> bool:

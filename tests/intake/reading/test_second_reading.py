@@ -108,6 +108,23 @@ def test_of_several_sizes_the_one_that_is_meant_is_not_in_doubt() -> None:
     assert (meant.od_mm, meant.doubts) == (Decimal("38.1"), ())  # 1.5 x 25.4
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Please quote a mandrel for 1.75 x .095 on 5.25 CLR. The 2 inch tubes are bent in town.",
+        "Bitte einen Dorn für 42,4 x 2, R 85 anbieten. Die 60er kommen gebogen vom Zulieferer.",
+        "Merci de chiffrer un mandrin pour 30 x 2, rayon 60. Le tube de 50 part chez un confrère.",
+        "Presupuesto de un mandril para 38 x 1,5, radio 76. El tubo de 60 nos lo curva un vecino.",
+        "Serve un'anima per 33,7 x 2, raggio 70. Il tubo da 60 lo facciamo curvare da un terzista.",
+        "Graag een doorn voor 42,4 x 2, straal 85. De 60 mm buis komt gebogen binnen.",
+    ],
+)
+def test_an_od_alone_that_is_told_of_is_in_doubt_or_left_out(text: str) -> None:
+    meant, *others = read_text(text)
+    assert meant.doubts == ()
+    assert all(other.doubt_on("od") for other in others)
+
+
 def _sample() -> list[Marked]:
     return [one for file in sorted(ASKED.glob("*.txt")) for one in messages(file)][::12]
 
