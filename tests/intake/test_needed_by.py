@@ -324,6 +324,43 @@ def test_every_row_may_have_its_own_day(text: str) -> None:
     assert _days(text) == [date(2026, 12, 4), date(2026, 12, 18)]
 
 
+OTHERS_COME = [
+    "Stools ship Dec 18.",
+    "The bender has been bought, arriving in week 47.",
+    "We paint in house; the paint arrives on November 12.",
+    "When could you deliver? Snow comes to us about November 20.",
+    "Schnee kommt bei uns meistens um den 20. November.",
+    "La neige arrive chez nous vers le 20 novembre.",
+    "La tôle arrive le 12 novembre.",
+    "La chapa llega el 12 de noviembre.",
+    "La lamiera arriva il 12 novembre.",
+    "De sneeuw komt bij ons rond 20 november.",
+]
+OURS_COMES = [
+    "It should ship by Nov 20.",
+    "Please ship Nov 20.",
+    "Could it ship on November 20?",
+    "The mandrel has to arrive by November 20.",
+    "One mandrel, arriving by November 20, please.",
+    "Stools ship Dec 18 so I want the mandrel in hand by Nov 20.",
+    "Our order should arrive by November 20.",
+    "Der Dorn sollte am 20. November bei uns eintreffen.",
+    "Il doit arriver chez nous le 20 novembre.",
+    "Tiene que llegar el 20 de noviembre.",
+    "Deve arrivare il 20 novembre.",
+]
+
+
+@pytest.mark.parametrize("text", OTHERS_COME)
+def test_a_day_on_which_something_else_comes_is_not_that_of_the_mandrel(text: str) -> None:
+    assert needed(text, american=False) is None
+
+
+@pytest.mark.parametrize("text", OURS_COMES)
+def test_a_day_on_which_the_mandrel_comes_is_needed_by(text: str) -> None:
+    assert needed(text, american=False) == date(2026, 11, 20)
+
+
 @pytest.mark.parametrize("snippet", ["1", "1/", "a ", "by friday ", "1/1 ", "end of ", "need "])
 def test_finding_the_day_takes_time_in_proportion_to_the_length(snippet: str) -> None:
     text = snippet * (100_000 // len(snippet))

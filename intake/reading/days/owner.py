@@ -24,6 +24,21 @@ _WITH = word_set(
     "nach laut gemass selon d apres secondo come segun volgens conform",
 )
 _LABELS = word_set("material materiale materiaal matière werkstoff")
+_COMES = word_set(
+    "ship ships arrive arrives arriving come comes coming land lands due kommt kommen trifft",
+    "treffen arrivent llega llegan arriva arrivano komt komen",
+)
+_COMING = word_set("arriving coming due")
+_OF_OURS = word_set(
+    "it they them this that these those one ones everything all order orders delivery shipment",
+    "you must should could can would will may might shall to please need needs want wants has have",
+    "er sie es das alles bestellung lieferung ware muss müssen soll sollen sollte sollten kann",
+    "können könnte könnten wann when il elle ils elles tout commande livraison colis doit doivent",
+    "devrait peut puisse quand todo pedido debe deben tiene tienen que puede pueden cuando tutto",
+    "ordine merce deve devono può quando che hij ze het bestelling levering moet moeten kan kunnen",
+    "wanneer",
+)
+"""A subject that may be the mandrel, and what has a mandrel come."""
 _SENTENCES_BACK = 60
 """Words looked back for what a loose 'By Nov 20' leans on."""
 _NEED = {
@@ -59,7 +74,7 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
         return True
     if d.TOOLS & {*before, *between}:
         return False
-    if wants_papers(between):
+    if wants_papers(between) or _others_come(words, place):
         return True
     direct = [word for word in between[1:5] if word not in ("of", "the", "our", "their", "der")]
     named = bool(direct) and (direct[0] in d.THINGS or direct[0].isdecimal())
@@ -69,6 +84,20 @@ def is_anothers(words: Words, start: int, place: int) -> bool:
     return bool(d.THINGS & set(subject)) or (
         named and bool(d.THINGS & set(direct[: 3 if counted else 2]))
     )
+
+
+def _others_come(words: Words, place: int) -> bool:
+    """'Stools ship Dec 18', 'snow comes to us about the 20th': a subject that can't be a mandrel;
+    'a bender has been bought, arriving in week 47'."""
+    before = clause_before(words, place)
+    clause = (*before, words.at(place))
+    comes = next((n for n, word in enumerate(clause) if word in _COMES), 0)
+    if comes:
+        return not set(clause[:comes]) & (_OF_OURS | d.TOOLS)
+    if before or words.at(place) not in _COMING or words.at(place - 1) != ",":
+        return False
+    ahead = set(clause_before(words, place - 1))
+    return bool(ahead & d.THINGS) and not ahead & d.TOOLS
 
 
 def wants_papers(between: tuple[str, ...]) -> bool:
