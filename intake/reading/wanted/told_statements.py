@@ -15,10 +15,25 @@ from decimal import Decimal
 
 from ..text.figures import Figure, Layout
 from ..text.roles import RADIUS_ROLES
-from .asked_words import AGAIN, ASKS, REFERS
+from ..text.tokens import Token
+from .asked_words import AGAIN, ASKS, REFERS, TROUBLE
 from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
-from .told_statements_words import BOTH, PRICE, SAME, TOLD, UNNEEDED, WHEN, folded
+from .told_statements_words import (
+    AS_IT_IS,
+    BOTH,
+    ENDS,
+    HARMLESS,
+    IF,
+    NOT_BENT,
+    PRICE,
+    SAME,
+    SO_FAR_OR_NOW,
+    TOLD,
+    UNNEEDED,
+    WHEN,
+    folded,
+)
 from .told_words import TELLS
 
 _END = re.compile(r"[!?;](?=\s)|\.(?=\s+\D)|(?<!\b[^\W\d]{2})(?<!\b[^\W\d]{3})\.(?=\s+\d)|\n")
@@ -34,6 +49,7 @@ _CHAIN = frozenset(("times", "slash"))
 _PATTERNS = (BOUGHT, ELSEWHERE, RUNS_WELL, NOT_ANY_MORE)
 _NAMED_WITHIN = 3
 """Tokens before a figure in which a radius is named."""
+_RADIUS_SIGN = re.compile(r"\br ?=? ?\d")
 _MM = Decimal("25.4")
 _NEAR = Decimal("0.04")
 """'Le tube de 2 pouces' may be the 50 of the list."""
@@ -43,6 +59,7 @@ def hear_told_statements(layout: Layout) -> None:
     """Leave out statements that only tell of a size."""
     statements = list(_statements(layout))
     told = [span for span in statements if _only_tells(layout, *span)]
+    told += [s for s in statements if s not in told and _is_as_it_is(layout, s, statements)]
     if not told:
         return
     rest = [f for span in statements if span not in told for f in _measures(layout, *span)]
@@ -93,6 +110,40 @@ def _only_tells(layout: Layout, begin: int, end: int) -> bool:
         return False
     rest = _without_telling(words)
     return rest is not None and not any(p.search(rest) for p in (ASKS, AGAIN, SAME))
+
+
+def _is_as_it_is(
+    layout: Layout, span: tuple[int, int], statements: Sequence[tuple[int, int]]
+) -> bool:
+    """'The uprights are 48.3 x 2.6, but those don't get bent': the others have a tube told whole,
+    with a radius where this one has one."""
+    figures = _measures(layout, *span)
+    if span[1] - span[0] > _LONGEST or not 0 < len(figures) <= _MOST_FIGURES:
+        return False
+    words = folded(layout.words(*span)).rstrip(" .!;\n")
+    on_radius = _says_radius(layout, *span)
+    rest = words if IF.search(words) else AS_IT_IS.sub(" ", words)
+    if not on_radius and not ENDS.search(words):
+        rest = NOT_BENT.sub(" ", rest)
+    if rest == words or "?" in words or sum(figure.link in _CHAIN for figure in figures) > 1:
+        return False
+    rest = HARMLESS.sub(" ", UNNEEDED.sub(" ", rest))
+    if any(p.search(rest) for p in (ASKS, AGAIN, SAME, TROUBLE, SO_FAR_OR_NOW)):
+        return False
+    others = [other for other in statements if other != span]
+    measures = [f for other in others for f in _measures(layout, *other)]
+    whole = any(f.link in _CHAIN for f in measures) or len(measures) >= _WHOLE
+    return whole and (not on_radius or any(_says_radius(layout, *other) for other in others))
+
+
+def _says_radius(layout: Layout, begin: int, end: int) -> bool:
+    first, last = (bisect_left(layout.tokens, at, key=_token_start) for at in (begin, end))
+    named = any(c.role in RADIUS_ROLES for token in layout.tokens[first:last] for c in token.cues)
+    return named or _RADIUS_SIGN.search(layout.words(begin, end)) is not None
+
+
+def _token_start(token: Token) -> int:
+    return token.start
 
 
 def _without_telling(words: str) -> str | None:
