@@ -15,6 +15,7 @@ from .aside.made_things import set_made_things_aside
 from .aside.other_radii import set_other_radii_aside
 from .aside.phrases_around import hear_phrases
 from .aside.stock_lengths import hear_stock_lengths
+from .aside.wall_left import set_wall_left_aside
 from .aside.would_also_do import set_walls_asked_about_aside
 from .counts.quantity import set_counts_aside
 from .gather import gather
@@ -255,6 +256,7 @@ def _read(
     set_other_dies_aside(layout)
     set_machine_tooling_aside(layout)
     set_walls_asked_about_aside(layout)
+    set_wall_left_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)

@@ -12,6 +12,7 @@ from .said.corrections import hear_corrections
 from .said.dropped_whole import negate_dropped
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
+from .said.replaced import hear_replaced
 from .said.rule_limits import set_rule_limits_aside
 from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
 from .text.figures import Layout
@@ -46,6 +47,7 @@ def listen(layout: Layout) -> None:
     hear_measured(layout)
     set_names_aside(layout)
     hear_given_up(layout)
+    hear_replaced(layout)
     hear_said_elsewhere(layout)
     hear_ignored(layout)
     set_least_radius_aside(layout)
