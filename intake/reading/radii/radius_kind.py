@@ -51,6 +51,15 @@ _LIMIT = whole_words(
     "(?:bigger|larger) is (?:ok|fine)",
 )
 _RANK = whole_words("tightest | smallest")
+_OTHERS_WIDER = whole_words(
+    r"(?:(?:all |the )*others?(?: bends?| ones?)?|the rest) (?:is|are) (?:all |much |a lot )?(?:larger"
+    r"|bigger|wider|easier|gentler|slacker|rolled|open)",
+)
+_SMALLEST_DIE = whole_words(
+    r"(?:the |their |our )?(?:smallest|tightest) (?:die|former|shoe|block|one)"
+    r" (?:that )?(?:they|we|he|she|i|you) (?:have|has|had|got|own|stock)(?: got)?",
+)
+"""'CLR 52.5 (the smallest die they have)': that is the die."""
 _AND = whole_words("and | then | plus")
 _FOR_THE = late_pattern(
     r"^[\"']{0,2}(?:\s?(?:in|inch|inches|mm|clr|radius|r|centre ?line|center ?line))*"
@@ -172,7 +181,11 @@ def doubt_radii(layout: Layout) -> None:
 
 def _ranked_away(layout: Layout, figure: Figure, around: str) -> str:
     """The words around it; without 'tightest' where a further radius follows that is told what it
-    is for: 'tightest bend 2-1/4 CLR, and 3 for the sweeps' ranks two that are both bent."""
+    is for: 'tightest bend 2-1/4 CLR, and 3 for the sweeps' ranks two that are both bent; nor where
+    'all others are larger and can be rolled'."""
+    around = _SMALLEST_DIE.sub(" ", around)
+    if layout.says(figure.sentence, _OTHERS_WIDER):
+        return _RANK.sub(" ", around)
     after = layout.after_in_sentence(figure)
     if after is None or (after.role is not None and after.role not in RADIUS_ROLES):
         return around
