@@ -42,6 +42,7 @@ from .naming.round_the_tube import hear_round_the_tube
 from .naming.run_together import hear_run_together
 from .naming.same_but import hear_same_but
 from .naming.same_wall import hear_same_wall
+from .naming.side_again import join_sides
 from .naming.sole_cues import assign_by_sole_cue
 from .naming.thick_tubes import hear_thick_tubes
 from .naming.tubes_listed import hear_tubes_listed
@@ -205,6 +206,7 @@ def _read(
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
+    join_sides(layout)
     hear_walls_ahead(layout)
     hear_on_radius(layout)
     hear_tighter(layout)

@@ -23,7 +23,8 @@ _UNSURE = late_pattern(
 )
 """Beside a type these may say that it is another's, or none that is known."""
 _TUBE_THERE = whole_words(
-    r"(?:i|we)(?:'ve)?(?: have)?(?: got)?(?: already)? (?:the |some |this )?(?:pipe|tube|tubing|stuff"
+    r"(?:i|we)(?:'ve)?(?: have)?(?: got)?(?: already)? (?:the |some |this )?(?:pipe|tube|tubing"
+    r"|stuff"
     r"|copper)(?: \w+)? already | have (?=\W?\d)",
     r"(?:i|we) (?:already )?have (?:the |some |this |a lot of )?(?:pipe|tube|tubing|stuff|copper)"
     r"(?: already)?",

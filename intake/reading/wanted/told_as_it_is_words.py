@@ -81,6 +81,17 @@ _WELL = (
     r"toujours (?:été )?cintrée?s? sans mandrin | siempre (?:\w+ )?(?:doblad"
     r"|curvad)[oa]s? sin mandril",
     r"sempre (?:piegat|curvat)[oi] senza (?:anima|mandrino) | altijd zonder doorn gebogen",
+    r"(?:with|had|needed|needs|needing) nothing (?:up|in|inside|down)(?: (?:the tube|it|them))?",
+    r"(?:went|bent|goes|bends) (?:fine|ok|okay|well) without(?: (?:a mandrel|one|anything))?",
+    r"(?:is|are|'s|all)?\s?(?:hand[- ]bent|bent by hand) | on (?:a|an|our|my) (?:\w+ )?hand bender",
+    r"(?:i'?ll|we'?ll|i|we)(?: just| will)* keep welding (?:it|that|those|them)",
+    r"(?:i'?m|we'?re|im|i am|we are) (?:just )?buying (?:those|the|them|that)(?: bends| in)?",
+    r"with (?:a|the) mandrel that came (?:along|with (?:it|the (?:machine|bender)))",
+    r"mit dem dorn(?: gebogen)?,? der (?:dabei|mit der maschine) (?:war|kam)",
+    r"(?:that )?(?:i'?m|we'?re|i am|we are) selling | wants? to buy (?:it |them )?off (?:us|me)",
+    r"(?:alles|altijd) (?:[^\s.]+ ){0,10}?zonder doorn | sempre (?:[^\s.]+ ){0,8}?senz(?:a"
+    r" |')(?:anima"
+    r"|mandrino) | siempre (?:[^\s.]+ ){0,8}?sin mandril | toujours (?:[^\s.]+ ){0,8}?sans mandrin",
     r"(?:das|die|der|es) (?:geht|gehen|läuft|laufen|klappt|klappen|gelingt) (?:\w+ )?(?:gut|prima"
     r"|problemlos|tadellos|einwandfrei|bestens)",
     r"ging (?:damit |so )?(?:jahrelang|immer)(?: gut| problemlos)?$",
@@ -104,6 +115,8 @@ _PAST = (
     r"(?:alte|frühere|vorige) (?:variante|version|ausführung) (?:war|hatte)",
     r"(?:ancienne|première) version (?:était|avait) | (?:el|il) tubo (?:viejo|vecchio) era",
     r"versión (?:antigua|anterior) era | (?:vecchia|prima) versione era | oude (?:versie|buis) was",
+)
+PREVIOUS_OWNER = (
     r"(?:previous|former|last) owner (?:only |always |mostly )?(?:bent|ran|made|did)",
     r"vorbesitzer (?:hat |bog |fuhr )?(?:nur |immer )?",
     r"(?:ancien|précédent) propriétaire (?:ne )?(?:cintrait|faisait)",
@@ -121,7 +134,7 @@ _NOT_QUOTED = (
 )
 NOT_BENT = (*_ELBOWS, *_STRAIGHT, *_UNBENT, *_ROLLED)
 """Whoever gives such a tube a radius bends it all the same."""
-AS_IT_IS = (*_WELL, *_PAST, *_NOT_QUOTED)
+AS_IT_IS = (*_WELL, *_PAST, *PREVIOUS_OWNER, *_NOT_QUOTED)
 IF = (
     r"if | once | wenn | falls | sobald | si | dès que | se (?:va|vanno|quest[oa]|tutto|viene|il"
     r"|la)",
@@ -136,6 +149,8 @@ HARMLESS = (
     r"(?:da |dafür |dazu )?braucht es (?:ja )?nichts",
     r"(?:da |darum )?(?:brauchen|müssen) sie sich (?:\w+ )*?kümmern",
     r"(?:which |that )?needed nothing(?: inside)?",
+    r"(?:don'?t|do not) want to (?:mess|bother|fiddle)(?: with (?:it|that|them|those))?",
+    r"no need for you(?: there)? | (?:whole )?(?:different|other) animal",
 )
 """These ask for nothing."""
 ENDS = (

@@ -13,10 +13,11 @@ from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from ..said.replaced_words import FAILED
 from ..text.figures import Figure, Layout
 from ..text.roles import RADIUS_ROLES
 from ..text.tokens import Token
-from .asked_words import AGAIN, ASKS, REFERS, TROUBLE
+from .asked_words import AGAIN, ASKS, NEWLY, REFERS, TROUBLE
 from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
 from .told_statements_words import (
@@ -26,6 +27,7 @@ from .told_statements_words import (
     HARMLESS,
     IF,
     NOT_BENT,
+    PREVIOUS_OWNER,
     PRICE,
     SAME,
     SO_FAR_OR_NOW,
@@ -50,6 +52,10 @@ _PATTERNS = (BOUGHT, ELSEWHERE, RUNS_WELL, NOT_ANY_MORE)
 _NAMED_WITHIN = 3
 """Tokens before a figure in which a radius is named."""
 _RADIUS_SIGN = re.compile(r"\br ?=? ?\d")
+_AT_THAT_RADIUS = re.compile(
+    r"\b(?:that|this|dem|diesem|der|dieser|ce|cette|ese|esa|quel|quella|die|deze)\s(?:radius|wall"
+    r"|thickness|wandstärke|rayon|épaisseur|radio|pared|raggio|parete|straal|wanddikte)\b"
+)
 _MM = Decimal("25.4")
 _NEAR = Decimal("0.04")
 """'Le tube de 2 pouces' may be the 50 of the list."""
@@ -63,8 +69,10 @@ def hear_told_statements(layout: Layout) -> None:
     if not told:
         return
     rest = [f for span in statements if span not in told for f in _measures(layout, *span)]
-    if not _has_tube(rest) or _tells_of_rest(layout, statements, told):
+    if not _has_tube(rest):
         return
+    if _tells_of_rest(layout, statements, told):  # what is not bent is told of all the same
+        told = [span for span in told if NOT_BENT.search(folded(layout.words(*span)))]
     for begin, end in told:
         measures = _measures(layout, begin, end)
         if not measures or _names_one(layout, measures[0], rest) or _points_back(layout, end):
@@ -125,7 +133,8 @@ def _is_as_it_is(
     rest = words if IF.search(words) else AS_IT_IS.sub(" ", words)
     if not on_radius and not ENDS.search(words):
         rest = NOT_BENT.sub(" ", rest)
-    if rest == words or "?" in words or sum(figure.link in _CHAIN for figure in figures) > 1:
+    asks = "?" in words and not PREVIOUS_OWNER.search(words)  # "... and left a rod, can we use it?"
+    if rest == words or asks or sum(figure.link in _CHAIN for figure in figures) > 1:
         return False
     rest = HARMLESS.sub(" ", UNNEEDED.sub(" ", rest))
     if any(p.search(rest) for p in (ASKS, AGAIN, SAME, TROUBLE, SO_FAR_OR_NOW)):
@@ -167,6 +176,7 @@ def _tells_of_rest(
             or "?" in words
             or ASKS.search(words)
             or PRICE.search(words)
+            or any(p.search(words) for p in (TROUBLE, FAILED, NEWLY))
             or not TELLS.search(words)
         ):
             continue
@@ -176,7 +186,19 @@ def _tells_of_rest(
 
 
 def _names_one(layout: Layout, figure: Figure, rest: Sequence[Figure]) -> bool:
-    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5."""
+    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5. One
+    of another wall than that has is another tube."""
+    wall = layout.after(figure)
+    if wall is not None and wall.link in _CHAIN:
+        walls = [
+            behind.number.value
+            for other in rest
+            if other.number.value == figure.number.value
+            and (behind := layout.after(other)) is not None
+            and behind.link in _CHAIN
+        ]
+        if walls and wall.number.value not in walls:
+            return False
     value, radius = _length(figure), _is_radius(layout, figure)
     return any(
         abs(_length(other) - value) <= (value * _NEAR if other.unit != figure.unit else 0)
@@ -209,7 +231,7 @@ def _points_back(layout: Layout, end: int) -> bool:
     numbers = any(char.isdigit() for char in following)
     if numbers or WHEN.search(folded(following)):
         return False  # "lo necesito en tres semanas"
-    return bool(ASKS.search(following) and REFERS.search(following))
+    return bool(ASKS.search(following) and REFERS.search(_AT_THAT_RADIUS.sub(" ", following)))
 
 
 def _has_tube(measures: Sequence[Figure]) -> bool:

@@ -126,6 +126,7 @@ TOLD = late_pattern(
 UNNEEDED = late_pattern(r"(?<!\w)" + _folded_words(*_UNNEEDED))
 """The need in these is denied."""
 AS_IT_IS = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.AS_IT_IS))
+PREVIOUS_OWNER = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.PREVIOUS_OWNER))
 NOT_BENT = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.NOT_BENT))
 ENDS = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.ENDS) + r"\b")
 IF = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.IF) + r"\b")
