@@ -18,6 +18,7 @@ from ..text.figures import Figure, Layout
 from ..text.roles import RADIUS_ROLES
 from ..text.tokens import Token
 from .asked_words import AGAIN, ASKS, NEWLY, REFERS, TROUBLE
+from .each_words import OF_EACH
 from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
 from .told_statements_words import (
@@ -130,6 +131,8 @@ def _is_as_it_is(
         return False
     words = folded(layout.words(*span)).rstrip(" .!;\n")
     on_radius = _says_radius(layout, *span)
+    if on_radius and OF_EACH.search(layout.words(0, len(layout.text))):
+        return False  # a whole size, and "one of each"
     rest = words if IF.search(words) else AS_IT_IS.sub(" ", words)
     if not on_radius and not ENDS.search(words):
         rest = NOT_BENT.sub(" ", rest)

@@ -93,6 +93,8 @@ def test_it_is_left_out_and_the_other_is_sure(language: str, told: str) -> None:
         " wrinkles. The brace is 35 x 1.5 on 70 CLR. Please quote mandrels.",
         "We've got the 42.4 x 2 on 100 CLR that goes wrong with elbows. One mandrel please. And the"
         " 35 x 1.5 on 70 CLR, one too.",
+        "42.4 x 2 on 84 CLR: we have always bent it without a mandrel. 35 x 1.5 on 76 CLR is new."
+        " The customer now wants a mandrel used on everything, so one of each.",
         "Rohr 42,4 x 2, R 100, bisher immer ohne Dorn gebogen. Rohr 35 x 1,5, R 70, ebenso. Für"
         " beide bitte je einen Dorn.",
     ],
