@@ -15,6 +15,7 @@ from .aside.made_things import set_made_things_aside
 from .aside.other_radii import set_other_radii_aside
 from .aside.phrases_around import hear_phrases
 from .aside.stock_lengths import hear_stock_lengths
+from .aside.wall_left import set_wall_left_aside
 from .aside.would_also_do import set_walls_asked_about_aside
 from .counts.quantity import set_counts_aside
 from .gather import gather
@@ -41,6 +42,7 @@ from .naming.round_the_tube import hear_round_the_tube
 from .naming.run_together import hear_run_together
 from .naming.same_but import hear_same_but
 from .naming.same_wall import hear_same_wall
+from .naming.side_again import join_sides
 from .naming.sole_cues import assign_by_sole_cue
 from .naming.thick_tubes import hear_thick_tubes
 from .naming.tubes_listed import hear_tubes_listed
@@ -204,6 +206,7 @@ def _read(
     hear_thick_tubes(layout)
     hear_bracketed_tubes(layout)
     assign_by_chain(layout)
+    join_sides(layout)
     hear_walls_ahead(layout)
     hear_on_radius(layout)
     hear_tighter(layout)
@@ -255,6 +258,7 @@ def _read(
     set_other_dies_aside(layout)
     set_machine_tooling_aside(layout)
     set_walls_asked_about_aside(layout)
+    set_wall_left_aside(layout)
     if left_out:
         layout.left_out[:] = left_out
     groups = gather(layout, told, rows)

@@ -8,10 +8,13 @@ from .naming.measured import hear_measured, set_names_aside
 from .naming.restated import hear_references
 from .radii.least_radius import set_least_radius_aside
 from .radii.same_radius import keep_same_radius
+from .said.by_drawing import hear_by_drawing
 from .said.corrections import hear_corrections
 from .said.dropped_whole import negate_dropped
 from .said.given_up import hear_given_up
 from .said.hedges import hear_capacity, hear_hedges
+from .said.old_and_new import hear_old_and_new
+from .said.replaced import hear_replaced
 from .said.rule_limits import set_rule_limits_aside
 from .said.said_elsewhere import hear_ignored, hear_said_elsewhere
 from .text.figures import Layout
@@ -46,6 +49,9 @@ def listen(layout: Layout) -> None:
     hear_measured(layout)
     set_names_aside(layout)
     hear_given_up(layout)
+    hear_replaced(layout)
+    hear_old_and_new(layout)
+    hear_by_drawing(layout)
     hear_said_elsewhere(layout)
     hear_ignored(layout)
     set_least_radius_aside(layout)

@@ -149,7 +149,7 @@ _AFTER_BENDING = any_of(
     "après (?:le )?cintrage | después del? (?:curvado|doblado) | dopo (?:la )?(?:curvatura|piega)",
     "na (?:het )?buigen | (?:at|on|in) the (?:extrados|outside of the bend) | an der außenfaser",
 )
-_LEFT_AFTER = late_pattern(rf"^[^.;\d]{{0,20}}\b{_AFTER_BENDING}\b")
+_LEFT_AFTER = late_pattern(rf"^[^.;,\d]{{0,20}}\b{_AFTER_BENDING}\b")
 _LEFT_BEFORE = late_pattern(
     rf"\b(?:wall|thickness|thinning|wand\w*|épaisseur|paroi|espesor|pared|spessore|parete)\b"
     rf"[^.;,\d]{{0,16}}\b{_AFTER_BENDING}\b[^.;,\d]{{0,24}}$"

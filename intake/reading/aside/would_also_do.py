@@ -1,4 +1,5 @@
-"""Walls that a question only asks about: 'would the same one also work on 18 ga?'.
+"""Walls and tubes that a question only asks about: 'would the same one also work on 18 ga?', 'my
+question is whether the same mandrel would do for 43 x 2'.
 
 Or whether it would take another mandrel: 'would I need a different one for .083 wall?'
 The mandrel is for another wall, which is told elsewhere; nobody asks for a second one.
@@ -13,7 +14,8 @@ from ..text.patterns import any_of, whole_words
 _MANDREL = any_of("mandrel | tool | one | dorn | mandrin | mandril | mandrino | anima | doorn")
 _SAME_ONE = late_pattern(
     r"\b(?:"
-    rf"(?:the |that |this )?same {_MANDREL}|(?:that|this|the) (?:mandrel|one)|one mandrel"
+    rf"(?:the |that |this )?same (?:\d[\d.,x×/ ]*)?{_MANDREL}|(?:that|this|the) (?:mandrel|one)"
+    rf"|one mandrel"
     rf"|derselbe {_MANDREL}|der gleiche {_MANDREL}|dieser {_MANDREL}|le même(?: {_MANDREL})?"
     rf"|el mismo(?: {_MANDREL})?|l[ao] stess[ao](?: {_MANDREL})?|dezelfde(?: {_MANDREL})?"
     r"|(?:would|will|does|can|could|is) it)\b"
@@ -47,24 +49,37 @@ _ORDERS = whole_words(
     r"precio | presupuest\w+ | necesit\w+ | cuesta\w* | prezz\w+ | preventiv\w+ | bisogno",
     r"prijs\w* | offerte | nodig | or | oder | ou | of | two | second",
 )
+_WONDERS = whole_words(
+    r"(?:question|wonder\w*)(?: is| was)?(?: just)? (?:is |if|whether)"
+    r" | would be good to know (?:if"
+    r"|whether) | frage(?: ist)?,? ob | (?:ich )?frage mich,? ob | interessiert (?:uns|mich),? ob",
+    r"question est de savoir si | (?:je me|nous nous) demand\w+ si | (?:je|nous) (?:voudrais"
+    r"|voudrions|aimerais|aimerions) savoir si",
+    r"pregunta es si | (?:me|nos) pregunt\w+ si | (?:quería|quisiera|querríamos) saber si",
+    r"domanda è se | (?:mi|ci) chied\w+ se | (?:vorrei|vorremmo) sapere se",
+    r"vraag is of | vra(?:ag|gen) (?:me|mij|ons) af of | (?:zou|willen) graag weten of",
+)
+"""A question without its mark."""
 _MOST = 4
+_TUBE = frozenset(("od", "wall"))
 
 
 def set_walls_asked_about_aside(layout: Layout) -> None:
-    """Set the walls of such a question aside, where another sentence tells the tube's."""
+    """Set the walls and tubes of such a question aside, where another sentence tells the tube's."""
     walls = [f for f in layout.figures if f.role == "wall" and f.is_measure]
     for sentence in {figure.sentence for figure in walls}:
         figures = [f for f in layout.in_sentence(sentence) if f.is_measure]
         elsewhere = any(wall.sentence < sentence for wall in walls)
-        only_walls = len(figures) <= _MOST and all(f.role == "wall" for f in figures)
-        if not (elsewhere and only_walls) or any(f.row is not None for f in figures):
+        only_tubes = len(figures) <= _MOST and all(f.role in _TUBE for f in figures)
+        if not (elsewhere and only_tubes) or any(f.row is not None for f in figures):
             continue
         words = layout.sentence_text(sentence)
         behind = layout.words(figures[-1].end, layout.tokens[layout.spans[sentence][1]].end + 1)
-        if "?" not in behind:
+        if "?" not in behind and not _WONDERS.search(words):
             continue
+        words = _WONDERS.sub(" ", words)
         same = _SAME_ONE.search(words) and _WORKS.search(words) and not _ORDERS.search(words)
-        if same or _NEEDS_ANOTHER.search(words):
-            layout.aside.append(" ".join(words.split()))
+        if same or (_NEEDS_ANOTHER.search(words) and all(f.role == "wall" for f in figures)):
+            layout.aside.append(" ".join(layout.sentence_text(sentence).split()))
             for figure in figures:
                 figure.negated = True

@@ -22,6 +22,14 @@ _UNSURE = late_pattern(
     r"|could|instead|thinner|thicker|already|have)\b|\?"
 )
 """Beside a type these may say that it is another's, or none that is known."""
+_TUBE_THERE = whole_words(
+    r"(?:i|we)(?:'ve)?(?: have)?(?: got)?(?: already)? (?:the |some |this )?(?:pipe|tube|tubing"
+    r"|stuff"
+    r"|copper)(?: \w+)? already | have (?=\W?\d)",
+    r"(?:i|we) (?:already )?have (?:the |some |this |a lot of )?(?:pipe|tube|tubing|stuff|copper)"
+    r"(?: already)?",
+)
+"""'I have the pipe already, it's 1 in type L': the tube is there, and of that type."""
 _DRAINAGE = whole_words("dwv | drainage")
 """Tube with a wall of its own (ASTM B306), whatever else is said."""
 _FAR = 30
@@ -52,7 +60,7 @@ def note_type(layout: Layout, figure: Figure) -> None:
 
 def _is_unsure(layout: Layout, sentence: int) -> bool:
     """Whether a sentence that names a type is not sure of it."""
-    said = layout.sentence_text(sentence)
+    said = _TUBE_THERE.sub(lambda there: " " * len(there[0]), layout.sentence_text(sentence))
     return any(
         _UNSURE.search(said, max(0, found.start() - _FAR), found.end() + _FAR)
         for found in _NAMED.finditer(said)

@@ -108,4 +108,4 @@ def _is_wall(layout: Layout, left: Found, figure: Figure, second: Figure | None)
     if second is None or second.number.value * 3 >= figure.number.value:
         return False
     between = layout.text[layout.tokens[left.token].end : figure.start]
-    return second.number.style == "decimal" or ":" in between
+    return second.number.style in ("decimal", "fraction") or ":" in between

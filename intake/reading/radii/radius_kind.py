@@ -51,6 +51,16 @@ _LIMIT = whole_words(
     "(?:bigger|larger) is (?:ok|fine)",
 )
 _RANK = whole_words("tightest | smallest")
+_OTHERS_WIDER = whole_words(
+    r"(?:(?:all |the )*others?(?: bends?| ones?)?|the rest) (?:is|are) (?:all |much"
+    r" |a lot )?(?:larger"
+    r"|bigger|wider|easier|gentler|slacker|rolled|open)",
+)
+_SMALLEST_DIE = whole_words(
+    r"(?:the |their |our )?(?:smallest|tightest) (?:die|former|shoe|block|one)"
+    r" (?:that )?(?:they|we|he|she|i|you) (?:have|has|had|got|own|stock)(?: got)?",
+)
+"""'CLR 52.5 (the smallest die they have)': that is the die."""
 _AND = whole_words("and | then | plus")
 _FOR_THE = late_pattern(
     r"^[\"']{0,2}(?:\s?(?:in|inch|inches|mm|clr|radius|r|centre ?line|center ?line))*"
@@ -114,15 +124,18 @@ _SOME_SIDE = late_pattern(
 _SIDE_OF = word_set("of am an du de del della dell' der des van edge edges line face")
 NO_CENTRE = late_pattern(
     r"\b(?:not|non|nicht|pas|niet|no|kein(?:en?)?)\s"
-    r"(?:(?:to|on|at|the|la|le|l|à|a|al|all|in|sul|sull|nel|auf|zur|zum|die|der|de|het|op|von|del|by"
+    r"(?:(?:to|on|at|the|la|le|l|à|a|al|all|in|sul|sull|nel|auf|zur|zum|die|der|de|het|op|von"
+    r"|del|by"
     r"|sur|au|en)['’\s]\s?){0,3}"
     r"(?:cent(?:re|er)\s?-?(?:lines?)?|clr|middle|mid\b|axis|mitte\w*|rohrmitte|achse|neutral\w*"
     r"|neutre|fibre|axe|milieu|eje|medio|centro|asse|mezzeria|hart\w*|midden\w*)"
 )
 """'60, but on the inside, not to the centre line'."""
 _WRINKLES = late_pattern(
-    r"(?:^|[,;:–-]\s|\b(?:and|und|et|y|e|en|but|aber|mais|pero|ma|maar)\s)(?P<of>(?:(?![,;:–]\s)\D){0,60}?"
-    r"\b(?:wrinkl|kink|buckl|rippl|pucker|crease|crush|collaps|\w{0,8}falt(?:e|ig)|knick|beul|stauch|pliss"
+    r"(?:^|[,;:–-]\s|\b(?:and|und|et|y|e|en|but|aber|mais|pero|ma"
+    r"|maar)\s)(?P<of>(?:(?![,;:–]\s)\D){0,60}?"
+    r"\b(?:wrinkl|kink|buckl|rippl|pucker|crease|crush|collaps|\w{0,8}falt(?:e|ig)|knick|beul"
+    r"|stauch|pliss"
     r"|pli[es]|plis|rides|arrug|pliegu|ondul|grinz|piegh|rimpel|plooi|kreuk|knik)\w*"
     r"(?:(?![,;:–]\s)\D){0,60})"
 )
@@ -172,7 +185,11 @@ def doubt_radii(layout: Layout) -> None:
 
 def _ranked_away(layout: Layout, figure: Figure, around: str) -> str:
     """The words around it; without 'tightest' where a further radius follows that is told what it
-    is for: 'tightest bend 2-1/4 CLR, and 3 for the sweeps' ranks two that are both bent."""
+    is for: 'tightest bend 2-1/4 CLR, and 3 for the sweeps' ranks two that are both bent; nor where
+    'all others are larger and can be rolled'."""
+    around = _SMALLEST_DIE.sub(" ", around)
+    if layout.says(figure.sentence, _OTHERS_WIDER):
+        return _RANK.sub(" ", around)
     after = layout.after_in_sentence(figure)
     if after is None or (after.role is not None and after.role not in RADIUS_ROLES):
         return around

@@ -18,6 +18,11 @@ _FROM = late_pattern(
         r"(?:chang|switch|mov|reduc|increas|dropp|stepp|bump)ing\b[^.;,:\d]{0,24}\bfrom",
         r"(?:we|i|they|he|she|customer|client)(?:'re|'m|'s|\sare|\sam|\sis)\s(?:now\s)?going"
         r"\b[^.;,:\d]{0,24}\bfrom",
+        r"(?:want|wants|wanted|need|needs|like|decided|have|had|plan|hope|hoping|planning|us|trying)"
+        r"\sto\s(?:go|move|switch|change|step|upgrade)\b[^.;,:\d]{0,16}\bfrom",
+        r"(?:wollen|möchten|müssen|sollen|steigen|stellen|wechseln|gehen)\b[^.;,:\d]{0,16}\bvon",
+        r"passer\b[^.;,:\d]{0,12}\bd[eu] | pasar\b[^.;,:\d]{0,12}\bde",
+        r"passare\b[^.;,:\d]{0,12}\bdal? | (?:willen|moeten|gaan)\b[^.;,:\d]{0,12}\bvan",
         r"(?:go|drop|step|move|bump)\s(?:up|down)\b[^.;,:\d]{0,16}\bfrom",
         r"(?:ändert|geändert|wechselt|wandert|reduziert|erhöht)\w*\b[^.;,:\d]{0,24}\bvon",
         r"(?:passé?e?|chang[eé]e?|réduit)\b[^.;,:\d]{0,16}\bde",
@@ -54,7 +59,7 @@ _ONLY_GOT = late_pattern(
 )
 _ABLE = late_pattern(r"\b(?:can|could|may|might|able|capable|capacity|rated|machine|bender)\b")
 _BACK_FROM = late_pattern(r"^[^.;:\d]{0,24}\bfrom\s(?:an?\s|the\s|our\s|my\s|old\s){0,2}$")
-_TO = word_set("to auf zu a à naar")
+_TO = word_set("to auf zu a à naar al")
 _LEAD = 64
 """Characters before the first figure in which the words stand."""
 

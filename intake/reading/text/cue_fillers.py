@@ -32,7 +32,8 @@ FILLER_LEFT = word_set(
     have been should've ought supposed meant hätte sollen müssen aurait dû haber sido avrebbe
     dovuto moeten gemoeten
     curva coude cintre bocht tiene que ser debería must muss soll moet deve doit faire être
-    wäre wär wärs würde wird would sarà sarebbe sera serait será sería zou wordt immer überall
+    wäre wären wär wärs seraient serían sarebbero zouden würde wird would
+    sarà sarebbe sera serait será sería zou wordt immer überall
     beträgt bedraagt vaut vale mesure misura mide misst meet
     partout ich denk ik dacht think believe guess i'd assume reckon que qu'il che dat sollte sein"""
 )

@@ -98,10 +98,16 @@ def _ends_sentence(tokens: list[Token], index: int, text: str) -> bool:
         limit = tokens[index - 1].text in ("max", "min") and index > 1
         if limit and after is not None and tokens[index - 2].number is not None:
             return text[after.start].isupper()  # "takes 2 inch max. Tube is 1.5"
-        if _begins(tokens, index + 1, text):
+        if _begins(tokens, index + 1, text) or _answers(tokens[index - 1], after, text):
             return True
         return after is None or after.kind in ("para", "line")
     return True
+
+
+def _answers(token: Token, after: Token | None, text: str) -> bool:
+    """'Los candeleros son rectos, esos no. Mi pregunta ...': behind a number's 'no.' stands it."""
+    word = token.text == "no" and after is not None and after.text.isalpha()
+    return word and after is not None and len(after.text) > 1 and text[after.start].isupper()
 
 
 def _begins(tokens: list[Token], index: int, text: str) -> bool:

@@ -141,6 +141,9 @@ _LED_BY_DIGIT: Kinds = (
         # '214 W 4th St': the W is no wall
         r"(?<![\w.,])\d{2,5}\s(?:[nsew]|[ns][ew])\.?\s(?:[^\W_][\w'-]{0,20}\.?\s){1,2}"
         r"(?:st|street|ave|avenue|rd|road|dr|drive|blvd|boulevard|hwy|highway|ln|lane|pkwy|way)\b",
+        # a railway's gauge: "a 5 inch gauge engine"
+        r"(?<![\d.,/-])(?:[57]|[23][.,]5|7[.,]25|(?:[23][ -]1/2|7[ -]1/4))\s?(?:\"|inch|in\.?)"
+        r"[\s-]?gauge\b(?!\s(?:tub|wall))",
         r"\b(?:4x4|2x4|4x2)s?\b(?!\s?(?:x|mm|in\b|\"|\.\d))",
     )),
 )  # fmt: skip

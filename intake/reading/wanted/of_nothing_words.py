@@ -60,6 +60,7 @@ NOTHING = whole_words(
     r"(?:our|my|your|less|more|no|of|high|worst|for|much|too much|a lot of|lots of|total|into|as"
     r"|in) scrap(?= (?:\w+ ){0,2}(?:rates?|bins?|heap|pile|is|was|are|numbers?|costs?|figures?|went"
     r"|goes|runs?|on|from|now|today)\b| ?[.,;!?)]| ?$)",
+    r"(?:cheaper|better|best|easier|time) (?:just )?to scrap (?:it|them|that|those|the old ones?)",
     r"the scrap (?:rates?|bins?|heap|pile|man|is|was|has|numbers?|costs?|figures?)",
     r"scrap (?:rates?|bins?|heap|pile|man|men|yard|dealer|metal|value|numbers?|percentage"
     r"|costs?|figures?|was|is|runs?|went|goes)",

@@ -18,7 +18,12 @@ from ..nets.there import is_tube_there
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
-from .counted_otherwise import COUNTED_OTHERWISE
+from .counted_otherwise import (
+    COUNTED_FOR_IT,
+    COUNTED_OTHERWISE,
+    COUNTED_TOOLS,
+    TUBES_COUNTED,
+)
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
 from .told_came_along import came_along
@@ -70,13 +75,6 @@ _NEED_NONE = (
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
-_COUNTED_TOOLS = late_pattern(
-    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
-    r"|plugs"
-    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doorn(?:en|s))\b"
-)
-
-
 _ALSO_LATER = late_pattern(
     r"\b(?:later|then|afterwards|später|dann|danach|plus tard|ensuite|après|luego|después|più"
     r" avanti|poi|daarna"
@@ -85,20 +83,6 @@ _ALSO_LATER = late_pattern(
     r"|plus tard|más adelante|più avanti)\b|\b(?:may|might) also (?=need|want|look)"
 )
 """'We will later also need one': that is later, too."""
-
-
-_COUNTED_FOR_IT = late_pattern(
-    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
-    r"|mandrini|doorn(?:en|s))"
-    r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
-)
-"""'4 mandrels for 3/8 x .035': as many of the one size."""
-
-
-_TUBES_COUNTED = late_pattern(
-    r"\b(?:two|2|three|3|four|4) (?:\w+ )?(?:tubes|pipes|sizes|bends|diameters)\b"
-)
-"""'We run two tubes': that asks for neither."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,14 +115,14 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
     if not any(_is_whole(g, part, found) and _is_asked(part, found) for g, part in rest):
         return None
     loose = found.loose
-    if all(WAS_BEFORE.search(part.words) for part in found.sizes if part.told):
-        loose = [_COUNTED_TOOLS.sub(" ", words) for words in loose]  # of the size as it is now
+    if all(_is_past(part) for part in found.sizes if part.told):
+        loose = [COUNTED_TOOLS.sub(" ", words) for words in loose]  # of the size as it is now
     if len(rest) == 1 and any(map(PLURAL_TOOLS.search, loose)):
         return None  # several mandrels, and one size is left
     left = [part for _, part in rest]
     if any(_may_want_all(words, left) for words in loose):
         return None
-    if any(_wanted_all_the_same(_COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
+    if any(_wanted_all_the_same(COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
         return None
     return Apart(found.sizes, sure=len(rest) == 1)
 
@@ -221,6 +205,13 @@ def _needs_none(words: str) -> bool:
     return any(match and not TAKEN_UP_AGAIN.search(words, match.end()) for match in found)
 
 
+def _is_past(part: Said) -> bool:
+    """Whether it was so before, or is made no more: then what is counted is for the other."""
+    if WAS_BEFORE.search(part.words):
+        return True
+    return any(_gives_up(w) for w in [part.words, *(w for w in part.behind if REFERS.search(w))])
+
+
 def _comes_later_if(words: str) -> bool:
     """'If that one works out I'll want one for ... after Christmas': no price of it is asked."""
     found = IF_ALL_GOES_WELL.search(words)
@@ -287,8 +278,10 @@ def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
         return False  # "one each for the 4 and the 5"
     if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
         return False  # "just one again", right behind the size that is asked for
+    if _gives_up(words) and not ASKS.search(words):
+        return False  # "the old one won't be replaced"
     if not ASKS.search(words) and not TOOL.search(words):
-        words = _TUBES_COUNTED.sub(" ", words)
+        words = TUBES_COUNTED.sub(" ", words)
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
     other = _without_harmless(said)
     again = AGAIN.search(other) or BY_PLACE.search(other)

@@ -135,6 +135,15 @@ GIVEN_UP = whole_words(
     r"ya no (?:la |lo )?(?:usamos|hacemos|curvamos|uso|hago)",
     r"non (?:lo |la )?(?:usiamo|facciamo|pieghiamo|uso|faccio) più",
     r"(?:gebruiken|maken|buigen|draaien) we niet meer",
+    r"(?:not|\w+n't) (?:be |being |going to be |to be )?replac(?:ed|ing)(?: (?:it|that"
+    r"|this)(?: one)?)?",
+    r"(?:wird|werden|soll|braucht) (?:\w+ )?nicht (?:mehr )?ersetzt | ersetzen wir (?:\w+ )?nicht",
+    r"ne (?:le |la |les )?(?:remplaçons|remplace|remplacerons|remplacera) pas",
+    r"(?:n'est|ne sera) pas remplacée?",
+    r"no (?:l[oa]s? )?(?:vamos a (?:reponer|reemplazar|sustituir)|repon\w+|reemplaz\w+|sustitu\w+)",
+    r"no se (?:va a )?(?:repon|reemplaz|sustitu)\w+ | non (?:l[oa] )?(?:sostituiamo|sostituiremo)",
+    r"non (?:va|vanno|viene|verrà|sarà) sostituit[oaie] | (?:wordt|worden) (?:\w+ )?niet vervangen",
+    r"vervangen (?:we|wij) (?:\w+ )?niet",
 )
 """'I don't run that size any more'."""
 WAS_BEFORE = whole_words(

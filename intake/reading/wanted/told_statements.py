@@ -13,12 +13,30 @@ from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from ..said.replaced_words import FAILED
 from ..text.figures import Figure, Layout
 from ..text.roles import RADIUS_ROLES
-from .asked_words import AGAIN, ASKS, REFERS
+from ..text.tokens import Token
+from .asked_words import AGAIN, ASKS, NEWLY, REFERS, TROUBLE
+from .each_words import OF_EACH
 from .told_elsewhere_words import ELSEWHERE, NOT_ANY_MORE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
-from .told_statements_words import BOTH, PRICE, SAME, TOLD, UNNEEDED, WHEN, folded
+from .told_statements_words import (
+    AS_IT_IS,
+    BOTH,
+    ENDS,
+    HARMLESS,
+    IF,
+    NOT_BENT,
+    PREVIOUS_OWNER,
+    PRICE,
+    SAME,
+    SO_FAR_OR_NOW,
+    TOLD,
+    UNNEEDED,
+    WHEN,
+    folded,
+)
 from .told_words import TELLS
 
 _END = re.compile(r"[!?;](?=\s)|\.(?=\s+\D)|(?<!\b[^\W\d]{2})(?<!\b[^\W\d]{3})\.(?=\s+\d)|\n")
@@ -34,6 +52,11 @@ _CHAIN = frozenset(("times", "slash"))
 _PATTERNS = (BOUGHT, ELSEWHERE, RUNS_WELL, NOT_ANY_MORE)
 _NAMED_WITHIN = 3
 """Tokens before a figure in which a radius is named."""
+_RADIUS_SIGN = re.compile(r"\br ?=? ?\d")
+_AT_THAT_RADIUS = re.compile(
+    r"\b(?:that|this|dem|diesem|der|dieser|ce|cette|ese|esa|quel|quella|die|deze)\s(?:radius|wall"
+    r"|thickness|wandstärke|rayon|épaisseur|radio|pared|raggio|parete|straal|wanddikte)\b"
+)
 _MM = Decimal("25.4")
 _NEAR = Decimal("0.04")
 """'Le tube de 2 pouces' may be the 50 of the list."""
@@ -43,11 +66,14 @@ def hear_told_statements(layout: Layout) -> None:
     """Leave out statements that only tell of a size."""
     statements = list(_statements(layout))
     told = [span for span in statements if _only_tells(layout, *span)]
+    told += [s for s in statements if s not in told and _is_as_it_is(layout, s, statements)]
     if not told:
         return
     rest = [f for span in statements if span not in told for f in _measures(layout, *span)]
-    if not _has_tube(rest) or _tells_of_rest(layout, statements, told):
+    if not _has_tube(rest):
         return
+    if _tells_of_rest(layout, statements, told):  # what is not bent is told of all the same
+        told = [span for span in told if NOT_BENT.search(folded(layout.words(*span)))]
     for begin, end in told:
         measures = _measures(layout, begin, end)
         if not measures or _names_one(layout, measures[0], rest) or _points_back(layout, end):
@@ -95,6 +121,43 @@ def _only_tells(layout: Layout, begin: int, end: int) -> bool:
     return rest is not None and not any(p.search(rest) for p in (ASKS, AGAIN, SAME))
 
 
+def _is_as_it_is(
+    layout: Layout, span: tuple[int, int], statements: Sequence[tuple[int, int]]
+) -> bool:
+    """'The uprights are 48.3 x 2.6, but those don't get bent': the others have a tube told whole,
+    with a radius where this one has one."""
+    figures = _measures(layout, *span)
+    if span[1] - span[0] > _LONGEST or not 0 < len(figures) <= _MOST_FIGURES:
+        return False
+    words = folded(layout.words(*span)).rstrip(" .!;\n")
+    on_radius = _says_radius(layout, *span)
+    if on_radius and OF_EACH.search(layout.words(0, len(layout.text))):
+        return False  # a whole size, and "one of each"
+    rest = words if IF.search(words) else AS_IT_IS.sub(" ", words)
+    if not on_radius and not ENDS.search(words):
+        rest = NOT_BENT.sub(" ", rest)
+    asks = "?" in words and not PREVIOUS_OWNER.search(words)  # "... and left a rod, can we use it?"
+    if rest == words or asks or sum(figure.link in _CHAIN for figure in figures) > 1:
+        return False
+    rest = HARMLESS.sub(" ", UNNEEDED.sub(" ", rest))
+    if any(p.search(rest) for p in (ASKS, AGAIN, SAME, TROUBLE, SO_FAR_OR_NOW)):
+        return False
+    others = [other for other in statements if other != span]
+    measures = [f for other in others for f in _measures(layout, *other)]
+    whole = any(f.link in _CHAIN for f in measures) or len(measures) >= _WHOLE
+    return whole and (not on_radius or any(_says_radius(layout, *other) for other in others))
+
+
+def _says_radius(layout: Layout, begin: int, end: int) -> bool:
+    first, last = (bisect_left(layout.tokens, at, key=_token_start) for at in (begin, end))
+    named = any(c.role in RADIUS_ROLES for token in layout.tokens[first:last] for c in token.cues)
+    return named or _RADIUS_SIGN.search(layout.words(begin, end)) is not None
+
+
+def _token_start(token: Token) -> int:
+    return token.start
+
+
 def _without_telling(words: str) -> str | None:
     """What is left of a statement but for the words that only tell; None where it has none."""
     plain = folded(words).rstrip(" .!;\n")
@@ -116,6 +179,7 @@ def _tells_of_rest(
             or "?" in words
             or ASKS.search(words)
             or PRICE.search(words)
+            or any(p.search(words) for p in (TROUBLE, FAILED, NEWLY))
             or not TELLS.search(words)
         ):
             continue
@@ -125,7 +189,19 @@ def _tells_of_rest(
 
 
 def _names_one(layout: Layout, figure: Figure, rest: Sequence[Figure]) -> bool:
-    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5."""
+    """Whether the figure may be that of another size: 'der 38er ist schon da', of a 38 x 1,5. One
+    of another wall than that has is another tube."""
+    wall = layout.after(figure)
+    if wall is not None and wall.link in _CHAIN:
+        walls = [
+            behind.number.value
+            for other in rest
+            if other.number.value == figure.number.value
+            and (behind := layout.after(other)) is not None
+            and behind.link in _CHAIN
+        ]
+        if walls and wall.number.value not in walls:
+            return False
     value, radius = _length(figure), _is_radius(layout, figure)
     return any(
         abs(_length(other) - value) <= (value * _NEAR if other.unit != figure.unit else 0)
@@ -158,7 +234,7 @@ def _points_back(layout: Layout, end: int) -> bool:
     numbers = any(char.isdigit() for char in following)
     if numbers or WHEN.search(folded(following)):
         return False  # "lo necesito en tres semanas"
-    return bool(ASKS.search(following) and REFERS.search(following))
+    return bool(ASKS.search(following) and REFERS.search(_AT_THAT_RADIUS.sub(" ", following)))
 
 
 def _has_tube(measures: Sequence[Figure]) -> bool:

@@ -11,6 +11,7 @@ import unicodedata
 
 from ...late_pattern import late_pattern
 from ..text.patterns import any_of
+from . import told_as_it_is_words
 
 _SPELLED = (("ae", "a"), ("oe", "o"), ("ue", "u"), ("ss", "s"))
 
@@ -124,6 +125,13 @@ TOLD = late_pattern(
 )
 UNNEEDED = late_pattern(r"(?<!\w)" + _folded_words(*_UNNEEDED))
 """The need in these is denied."""
+AS_IT_IS = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.AS_IT_IS))
+PREVIOUS_OWNER = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.PREVIOUS_OWNER))
+NOT_BENT = late_pattern(r"(?<!\w)" + _folded_words(*told_as_it_is_words.NOT_BENT))
+ENDS = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.ENDS) + r"\b")
+IF = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.IF) + r"\b")
+HARMLESS = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.HARMLESS) + r"\b")
+SO_FAR_OR_NOW = late_pattern(r"\b" + _folded_words(*told_as_it_is_words.SO_FAR_OR_NOW) + r"\b")
 SAME = late_pattern(
     r"\b"
     + _folded_words(
