@@ -21,6 +21,16 @@ class Elsewhere(NamedTuple):
 
 ELSEWHERE: tuple[Elsewhere, ...] = (
     Elsewhere("an order in hand: another address", (
+        # "our invoicing details change; order 3391 stays as it is"
+        (9, r"\b(?:invoic(?:e|ing)|billing|bank(?:ing)?) (?:details|data)\b[^.?\n]{0,20}\bchang|"
+            r"\b(?:new|chang\w+ (?:of|to|in)) (?:our )?(?:invoic(?:e|ing)|billing|bank(?:ing)?)"
+            r" (?:details|data)\b|\bänder\w*[^.?\n]{0,30}\b(?:rechnungs|bank)(?:daten|anschrift)|"
+            r"\b(?:rechnungs|bank)(?:daten|anschrift)\b[^.?\n]{0,30}\b(?:ge)?änder|"
+            r"\bcoordonnées (?:de facturation|bancaires)\b[^.?\n]{0,30}\bchang|"
+            r"\bcambi\w* (?:de |i )?(?:nuestros |los |nostri )?dat(?:os|i) (?:de facturación"
+            r"|bancari\w*|fiscal\w*|di fatturazione)|"
+            r"\b(?:wijzig|verander)\w*[^.?\n]{0,20}\b(?:factuur|bank)gegevens\b|"
+            r"\b(?:factuur|bank)gegevens\b[^.?\n]{0,30}\b(?:wijzig|verander)"),
         (5, r"\b(?:order|po|p\.o\.|job)\s?(?:no\.?|#)?\s?\d{3,}\b[^?\n]{0,80}\b(?:new|other|"
             r"different|change of) (?:delivery |shipping )?address\b|\b(?:new|change of|changed|"
             r"other) (?:delivery|shipping|ship-to) address\b"),
@@ -197,6 +207,21 @@ ELSEWHERE: tuple[Elsewhere, ...] = (
             r"soldar|reparar|arreglar|enderezar)|\b(?:potete|può|potreste|potrebbe) (?:\w+ )?(?:"
             r"saldar|riparar|raddrizzar|aggiustar)|\b(?:kunt|kunnen|zou|wilt) (?:u|jullie) "
             r"[^.?\n]{0,40}\b(?:lassen|repareren|solderen)\b"),
+        # "We look for somebody who bends tube for us"; not "who makes bending mandrels"
+        (7, r"\b(?:look(?:ing)? for|after|seek(?:ing)?|know(?: of)?|need) (?:an? )?(?:somebody"
+            r"|someone|any(?:body|one)|firm|company|shop|workshop|place)\b"
+            r"(?:(?!mandrel)[^.?\n]){0,40}\b(?:bends?|(?:contract|toll|our|the) bending)\b"
+            r"(?! (?:mandrels?|tools?|dies?))|"
+            r"\bsuchen? (?:jemand\w*|eine[nr]? (?:betrieb|firma|lohnbieger|werkstatt))\b"
+            r"(?:(?!dorn)[^.?\n]){0,60}\b(?:biegt|biegen|bögen|bogen)\b|\blohnauftrag\b|"
+            r"\bcherch\w+ (?:quelqu'un|une? (?:atelier|entreprise|société|sous-traitant))\b"
+            r"(?:(?!mandrin)[^.?\n]){0,60}\bcintr(?:e|er|ent|erait)\b|"
+            r"\bbusc\w+ (?:a )?(?:alguien|un taller|una empresa)\b(?:(?!mandril)[^.?\n]){0,60}"
+            r"\b(?:curv|dobl)(?:e|en|a|ar)\b|"
+            r"\bcerc\w+ (?:qualcuno|un(?:'| )?(?:officina|azienda|terzista)|una ditta)\b"
+            r"(?:(?!mandrin|anima)[^.?\n]){0,60}\b(?:pieg|curv)(?:hi|i|a|are)\b|"
+            r"\bzoek\w* (?:iemand|een (?:bedrijf|werkplaats))\b(?:(?!doorn)[^.?\n]){0,60}"
+            r"\bbuig(?:t|en)\b"),
         (6, r"\blohnbiege|\blohnfertig|\bbiegen sie (?:uns|für uns|auch)\b|\bgebogene (?:rohre|"
             r"teile)\b|\brohre für uns biegen\b|\bverkaufen sie (?:auch )?(?:rohre?|stahl)|"
             r"\b\d+ (?:m|meter) (?:rohr|\d)|\bcintrage (?:à façon|de pièces)|\bsous-traitan|"

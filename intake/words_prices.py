@@ -50,18 +50,19 @@ ASKS_PRICE = (
     r"\bwas (?:würde|wird)[^.?\n]{0,40}\bkosten\b|\bangebotsanfrage\b|^\W*angebot\b(?! (?:nr|\d)))",
     r"\bdevis\b|\bchiffr(?:er|age)\b|\b(?:nous|me|de|à|pour) coter\b|\bcotation\b|"
     r"\boffre (?:de prix|pour (?:un|une|deux|trois|\d))\b|\benvoyer une offre\b|"
-    r"\bdemande de prix\b|(?<!meilleur )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
+    r"\bdemande de prix\b|(?<!meilleur )(?<!même )(?<!nos )(?<!au )\bprix\b(?!\W{0,3}\d)|"
     r"\b(?:votre|un|le) tarif\b|\bcombien (?:coût|pour|ça|(?:sont|est|seraient?|"
     r"revien\w+|reviendr\w+) (?:un|une|le|la|les|vos|votre|des))|"
     r"\bquel(?:le)? (?:est le|serait le) (?:prix|coût)",
-    r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!buen )\bprecio\b(?!\W{0,3}\d)|\b(?:una|su|la|"
-    r"vuestra) oferta\b|\bofertar\b|\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
+    r"\bpresupuesto\b|\bcoti[zc]|(?<!mejor )(?<!mismo )(?<!buen )\bprecio\b(?!\W{0,3}\d)|"
+    r"\b(?:una|su|la|vuestra) oferta\b|\bofertar\b|"
+    r"\bcu[áa]nto (?:me |nos )?(?:cuesta|vale|sale|saldría|costaría)|"
     r"\ba c[óo]mo (?:sale|anda)",
     r"\bpreventivo\b|\b(?:una|vostra|sua|vs\.?|un'|richiesta d[i']) ?(?:migliore )?offerta\b|"
-    r"\bquotazione\b|\bquotar(?:e|mi|ci)\b|\bprezzo\b(?! speciale|\W{0,3}\d)|\bquanto cost|\ba "
-    r"quanto\b[^.?\n]{0,12}\bvien|\bquanto vien",
-    r"\b(?:een|graag|uw|prijs|om) offerte\b|\bprijsopgave\b|\bprijs\b(?! per (?:kg|meter))|"
-    r"\bwat (?:kost|kosten|zou)\b|\boffreren\b",
+    r"\bquotazione\b|\bquotar(?:e|mi|ci)\b|(?<!stesso )\bprezzo\b(?! speciale|\W{0,3}\d)|"
+    r"\bquanto cost|\ba quanto\b[^.?\n]{0,12}\bvien|\bquanto vien",
+    r"\b(?:een|graag|uw|prijs|om) offerte\b|\bprijsopgave\b|(?<!zelfde )\bprijs\b"
+    r"(?! per (?:kg|meter))|\bwat (?:kost|kosten|zou)\b|\boffreren\b",
     r"\bzapytani[ea]\b|\b(?:proszę o|o) ofert[ęy]\b|\bwycen|\bcen[ęy]\b|\bile kosztuj|"
     r"\boffert (?:på|för)\b|(?<!\ba )(?<!\bai )(?<!\best )(?<!\bont )(?<!\bavons )(?<!\bété )"
     r"\bpris(?:förfrågan)?\b(?! (?:du|de|un|une|le|la|les|en|par|note|contact)\b)|"

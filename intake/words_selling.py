@@ -86,6 +86,9 @@ SELLING: tuple[Elsewhere, ...] = (
             r"profile|kugeln|werkzeuge)\b[^?\n]{0,60}(?:\bab lager\b|\bab werk\b|\bin allen\b|"
             r"\bmm\b|"
             r"\d x \d)"),
+        (5, r"\bwir räumen (?:unser|das|ein) \w*lager\b|\blagerräumung|\bnous (?:vidons"
+            r"|débarrassons) (?:notre|le|un) (?:dépôt|stock|entrepôt|magasin)\b|\bdéstockage|"
+            r"\bclearing (?:out )?(?:an?|the|our|my) (?:warehouse|store|stock|yard|shed|unit)\b"),
         (2, r"\bfeel free to contact\b|\blook(?:ing)? forward to (?:cooperat|work|doing business)|"
             r"\b(?:quick|short|brief|intro) (?:call|chat)\b|\bi (?:noticed|saw|came across|found) "
             r"(?:that )?(?:you|your (?:website|site|company|page|profile))\b"),
