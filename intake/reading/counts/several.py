@@ -20,6 +20,7 @@ from .each_unless import counts_each_unless
 from .for_all import count_for_all
 from .halves import counts_by_halves
 from .mentions import Mention, mentions
+from .more_of_one import more_of_one
 from .one_for import more_for, ones_for
 from .prompts import ALONE, ARTICLE, BARE, LABELLED, PIECES
 from .spares import spares_by_size, without_spares
@@ -175,7 +176,13 @@ class Several:
         return own if len(own) == len(self.groups) else {}
 
     def _by_ordinal(self) -> Own:
-        named = counts_by_ordinal(self.layout.text, len(self.groups))
+        text, sizes = self.layout.text, len(self.groups)
+        named = counts_by_ordinal(text, sizes)
+        each = settled([m for m in self.found if m.each]) or count_for_all(text)
+        ods = [self.groups[n].slots.get("od", [None])[0] for n in self.order]
+        more = more_of_one(text, [od and od.number.value for od in ods])
+        if not named and each is not None and more:
+            named = {at: more.get(at, each) for at in range(sizes)}
         return {self.order[at]: count for at, count in named.items()}
 
     def _line(self, place: int) -> int:
