@@ -48,9 +48,9 @@ def more_of_one(text: str, ods: Sequence[Decimal | None]) -> dict[int, int]:
 
 
 def where_more(text: str) -> set[int]:
-    """Where such counts begin: they measure nothing."""
-    ends = (match.span("count" if match["count"] else "count_behind") for match in _more(text))
-    return {start for start, _ in ends}
+    """Where such counts begin, and the ODs that they are of: none of these measures another."""
+    names = ("count", "count_behind", "od", "od_behind")
+    return {match.start(name) for match in _more(text) for name in names} - {-1}
 
 
 def _more(text: str) -> Iterator[re.Match[str]]:
