@@ -20,8 +20,9 @@ _NOT = late_pattern(
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
-        "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | au lieu de",
-        "en vez de | invece di | in plaats van",
+        "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | anstelle(?: von)?",
+        "in place of | au lieu(?: de)? | à la place(?: de)? | en vez(?: de)? | en lugar(?: de)?",
+        "invece di | al posto di | anziché | in plaats van",
         "ikke | inte | nie | nicht (?:mehr|länger) | niet (?:meer|langer) | n'est plus | non plus",
         r"non è(?: più)? | non più(?! di\s*$) | ya no(?: es)?",
     )

@@ -21,6 +21,7 @@ from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
 from .counted_otherwise import COUNTED_OTHERWISE
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
+from .told_before_words import BESIDE, WAS_BEFORE
 from .told_came_along import came_along
 from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
@@ -43,7 +44,6 @@ from .told_plainly_words import (
     TAKEN_UP_AGAIN,
     THIS_ONE,
     WANTED_ALL_THE_SAME,
-    WAS_BEFORE,
 )
 from .told_sent_out_words import NO_MANDREL_FOR_IT, SEEN_TO, SENT_OUT
 from .told_unneeded_words import (
@@ -182,7 +182,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if any(_needs_none(words) or is_let_be(words) for words in [*own, *on_all, *at_once]):
         return True
     pointing = [words for words in part.behind if REFERS.search(words)]
-    if any(map(_gives_up, [*own, *pointing])):
+    if any(map(_gives_up, [*own, *pointing])) and not _comes_beside(part, found):
         return True
     following = " ".join(part.behind)
     said = _without_harmless(" . ".join([*own, following]))
@@ -230,6 +230,12 @@ def _comes_later_if(words: str) -> bool:
 def _gives_up(words: str) -> bool:
     found = GIVEN_UP.search(words) or WAS_BEFORE.search(words)
     return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
+
+
+def _comes_beside(part: Said, found: Split) -> bool:
+    """'Until now we had 38 x 2, now also 42 x 2': it has not gone, and may need a mandrel, too."""
+    texts = (*found.loose, *(words for o in found.sizes for words in (o.words, *o.behind)))
+    return WAS_BEFORE.search(part.words) is not None and any(map(BESIDE.search, texts))
 
 
 def _of_its_own(part: Said, found: Split) -> Said:
