@@ -48,6 +48,7 @@ WAS_BEFORE = whole_words(
 BESIDE = whole_words(
     r"also | too | as well | additional\w* | besides | without (?:a )?mandrel | auch | außerdem",
     r"zusätzlich | dazu | ohne dorn | aussi | en plus | sans mandrin | también | además",
+    r"back to | zurück | revien\w+ | retour | vuelve\w* | volvemos | torna\w* | terug",
     r"sin mandril | anche | inoltre | senza (?:mandrino|anima) | ook | daarnaast | zonder doorn",
 )
-"""With these, what was until now has not gone, or was bent without a mandrel."""
+"""With these, what was until now has not gone, comes again, or was bent without a mandrel."""
