@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ...late_pattern import late_pattern
+from ..counts.each_but import excepted_count
 from ..text.figures import Figure, Layout
 from ..text.nearby import words_nearby
 from ..text.patterns import any_of, whole_words
@@ -225,6 +226,8 @@ def hear_hedges(layout: Layout) -> None:
         limit = limit or bool(_LIMIT_AFTER.match(after) or _LIMIT_ENDS.match(after))
         if not min_wall and limit:
             figure.notes.append("limit")
+        elif _EXCEPT.search(before) and excepted_count(layout, figure) is not None:
+            figure.give("noise", "count")  # "one of each except the 2-1/2, two of those"
         elif _EXCEPT.search(before) and not is_the_one(layout, figure):
             figure.negated = True
             for other in layout.near_in_sentence(figure):
