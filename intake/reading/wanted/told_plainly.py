@@ -101,6 +101,12 @@ _TUBES_COUNTED = late_pattern(
 """'We run two tubes': that asks for neither."""
 
 
+_QUANTITY = late_pattern(
+    r"\b(?:qty|quantity|menge|stückzahl|anzahl|quantité|qté|cantidad|cant|quantità|aantal)"
+    r"\b\W{0,3}\d"
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Apart:
     """The words on each size, in the order of the groups; ``told`` where it is only told of."""
@@ -275,7 +281,7 @@ def _is_asked(part: Said, found: Split) -> bool:
         return True
     before = filter(None, (IF_ALL_GOES_WELL.search(o.words) for o in found.sizes if o.told))
     loose = [*found.loose, *(later.string[: later.start()] for later in before)]
-    return any(ASKS.search(words) or TOOL.search(words) for words in loose)
+    return any(p.search(words) for words in loose for p in (ASKS, TOOL, _QUANTITY))
 
 
 def _is_whole(group: Group, part: Said, found: Split) -> bool:
