@@ -286,9 +286,10 @@ def _is_asked(part: Said, found: Split) -> bool:
 
 def _is_whole(group: Group, part: Said, found: Split) -> bool:
     """Whether it has all its lengths, and not the tube of one that is told of."""
+    slots = {*group.slots, *(("wall",) if {"od", "id"} <= {*group.slots} else ())}
     return (
         group.has_tube
-        and all(slot in group.slots for slot in _WHOLE)
+        and all(slot in slots for slot in _WHOLE)
         and not {"od", "id"} & {*borrowed(group, part, found.sizes)}
     )
 

@@ -63,6 +63,16 @@ def test_what_bends_well_as_it_is_is_only_told_of(text: str) -> None:
     assert mm("60.3", "2.9", "180").describes(requests[0]), written_down(requests)
 
 
+def test_a_later_size_is_left_out_beside_a_tube_told_by_its_bore() -> None:
+    requests = read_text(
+        "Nous consultons pour un mandrin : tube aluminium 6060 T4, intérieur 20, extérieur 24 (mm),"
+        " rayon sur fibre neutre 60. Quantité 1.\n\nNous avons aussi du 16 x 18 à cintrer mais plus"
+        " tard dans l'année, ne le chiffrez pas."
+    )
+    assert len(requests) == 1, written_down(requests)
+    assert mm("24", "2", "60").describes(requests[0]), written_down(requests)
+
+
 @pytest.mark.parametrize(
     "text",
     [
