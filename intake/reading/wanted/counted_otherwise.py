@@ -37,3 +37,22 @@ COUNTED_OTHERWISE = late_pattern(
     )
     + rf"\b|[$£€]\s?\d[\d.,]*\s{_EACH}\b|\d\s?{_PRICE}\s{_EACH}\b"
 )
+COUNTED_TOOLS = late_pattern(
+    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
+    r"|plugs"
+    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doorn(?:en|s))\b"
+)
+COUNTED_FOR_IT = late_pattern(
+    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
+    r"|mandrini|doorn(?:en|s))"
+    r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
+)
+"""'4 mandrels for 3/8 x .035': as many of the one size."""
+TUBES_COUNTED = late_pattern(
+    r"\b(?:two|2|three|3|four|4) (?:\w+ )?(?:tubes|pipes|sizes|bends|diameters)\b"
+)
+"""'We run two tubes': that asks for neither."""
+QUANTITY = late_pattern(
+    r"\b(?:qty|quantity|menge|stückzahl|anzahl|quantité|qté|cantidad|cant|quantità|aantal)"
+    r"\b\W{0,3}\d"
+)

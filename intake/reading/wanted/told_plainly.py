@@ -18,7 +18,13 @@ from ..nets.there import is_tube_there
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from .asked_words import AGAIN, ASKS, ASKS_FOR, BY_PLACE, POINTS, REFERS, TOOL
-from .counted_otherwise import COUNTED_OTHERWISE
+from .counted_otherwise import (
+    COUNTED_FOR_IT,
+    COUNTED_OTHERWISE,
+    COUNTED_TOOLS,
+    QUANTITY,
+    TUBES_COUNTED,
+)
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
 from .told_before_words import BESIDE, WAS_BEFORE
@@ -70,11 +76,6 @@ _NEED_NONE = (
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
-_COUNTED_TOOLS = late_pattern(
-    r"\b(?:two|three|four|zwei|drei|deux|trois|dos|tres|due|tre|twee|drie|\d{1,2})\s(?:mandrels"
-    r"|plugs"
-    r"|pieces|pcs|\w*dorne|mandrins|mandriles|mandrini|doorn(?:en|s))\b"
-)
 
 
 _ALSO_LATER = late_pattern(
@@ -85,26 +86,6 @@ _ALSO_LATER = late_pattern(
     r"|plus tard|más adelante|più avanti)\b|\b(?:may|might) also (?=need|want|look)"
 )
 """'We will later also need one': that is later, too."""
-
-
-_COUNTED_FOR_IT = late_pattern(
-    r"\b(?:two|three|four|\d{1,2}) (?:mandrels|plugs|pieces|pcs|\w*dorne|mandrins|mandriles"
-    r"|mandrini|doorn(?:en|s))"
-    r" (?:for|für|pour|para|per|voor) (?=\W?\d)"
-)
-"""'4 mandrels for 3/8 x .035': as many of the one size."""
-
-
-_TUBES_COUNTED = late_pattern(
-    r"\b(?:two|2|three|3|four|4) (?:\w+ )?(?:tubes|pipes|sizes|bends|diameters)\b"
-)
-"""'We run two tubes': that asks for neither."""
-
-
-_QUANTITY = late_pattern(
-    r"\b(?:qty|quantity|menge|stückzahl|anzahl|quantité|qté|cantidad|cant|quantità|aantal)"
-    r"\b\W{0,3}\d"
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,13 +119,13 @@ def plainly_told(layout: Layout, groups: Sequence[Group]) -> Apart | None:
         return None
     loose = found.loose
     if all(WAS_BEFORE.search(part.words) for part in found.sizes if part.told):
-        loose = [_COUNTED_TOOLS.sub(" ", words) for words in loose]  # of the size as it is now
+        loose = [COUNTED_TOOLS.sub(" ", words) for words in loose]  # of the size as it is now
     if len(rest) == 1 and any(map(PLURAL_TOOLS.search, loose)):
         return None  # several mandrels, and one size is left
     left = [part for _, part in rest]
     if any(_may_want_all(words, left) for words in loose):
         return None
-    if any(_wanted_all_the_same(_COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
+    if any(_wanted_all_the_same(COUNTED_FOR_IT.sub(" ", part.words), left) for part in left):
         return None
     return Apart(found.sizes, sure=len(rest) == 1)
 
@@ -281,7 +262,7 @@ def _is_asked(part: Said, found: Split) -> bool:
         return True
     before = filter(None, (IF_ALL_GOES_WELL.search(o.words) for o in found.sizes if o.told))
     loose = [*found.loose, *(later.string[: later.start()] for later in before)]
-    return any(p.search(words) for words in loose for p in (ASKS, TOOL, _QUANTITY))
+    return any(p.search(words) for words in loose for p in (ASKS, TOOL, QUANTITY))
 
 
 def _is_whole(group: Group, part: Said, found: Split) -> bool:
@@ -301,7 +282,7 @@ def _may_want_all(words: str, rest: Sequence[Said]) -> bool:
     if any(words in part.behind and asks_for(part) for part in rest) and ONE_AGAIN.fullmatch(words):
         return False  # "just one again", right behind the size that is asked for
     if not ASKS.search(words) and not TOOL.search(words):
-        words = _TUBES_COUNTED.sub(" ", words)
+        words = TUBES_COUNTED.sub(" ", words)
     said = OF_SEVERAL.sub(" ", words) if len(rest) > 1 else words
     other = _without_harmless(said)
     again = AGAIN.search(other) or BY_PLACE.search(other)
