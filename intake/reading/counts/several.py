@@ -16,6 +16,7 @@ from .by_name import counts_by_name
 from .by_ordinal import counts_by_ordinal
 from .by_place import counts_by_place
 from .by_rank import counts_by_rank
+from .each_but import counts_but
 from .each_unless import counts_each_unless
 from .for_all import count_for_all
 from .halves import counts_by_halves
@@ -120,6 +121,7 @@ class Several:
             return Counts(tuple(own.get(n) for n in range(number)), None)
         own = (
             counts_each_unless(self.layout, self.groups)
+            or self._each_but()
             or self._by_halves()
             or self._by_item()
             or self._by_place()
@@ -174,6 +176,12 @@ class Several:
         if own and each is not None:  # "One of each, but for (b) we'd take two"
             return {n: own.get(n, each) for n in range(len(self.groups))}
         return own if len(own) == len(self.groups) else {}
+
+    def _each_but(self) -> Own:
+        """'One of each except the 2-1/2, two of those'."""
+        each = settled([m for m in self.found if m.each])
+        own = counts_but(self.layout, self.groups) if each is not None else {}
+        return {n: own.get(n, each) for n in range(len(self.groups))} if own else {}
 
     def _by_ordinal(self) -> Own:
         text, sizes = self.layout.text, len(self.groups)
