@@ -15,9 +15,10 @@ from .at_line_ends import counts_at_line_ends
 from .mentions import mentions
 from .more_of_one import where_more
 from .multiplied import sets_count_apart, sets_size_apart
+from .named import settled
 from .one_for import more_for
 from .prompts import BARE, PIECES, PROMPTED
-from .several import Counts, Several, settled
+from .several import Counts, Several
 
 _MANY_WALLS = 4
 """A tube is at least so many walls across."""

@@ -7,26 +7,19 @@ from bisect import bisect_right
 from dataclasses import dataclass
 
 from ...late_pattern import late_pattern
-from ..numbers.item_numbers import items_after, speaks_of_others
 from ..sizes.groups import Group
 from ..tables.text_tables import RowFacts
 from ..text.figures import Layout
 from .at_line_ends import counts_at_line_ends
-from .by_name import counts_by_name
-from .by_ordinal import counts_by_ordinal
-from .by_place import counts_by_place
-from .by_rank import counts_by_rank
-from .each_but import counts_but
 from .each_unless import counts_each_unless
 from .for_all import count_for_all
 from .halves import counts_by_halves
 from .mentions import Mention, mentions
-from .more_of_one import more_of_one
+from .named import Named, Own, settled
 from .one_for import more_for, ones_for
 from .prompts import ALONE, ARTICLE, BARE, LABELLED, PIECES
 from .spares import spares_by_size, without_spares
 
-Own = dict[int, int | None]
 _SEPARATORS = ("", "\n", ",", ";", "|", "\t")
 _FAR = 48
 """Characters before a count in which 'if not' makes it hang on an answer."""
@@ -50,18 +43,6 @@ class Counts:
         """Mandrels wanted of one request, or None where it isn't said."""
         own = self.own[number] if number < len(self.own) else None
         return own if own is not None else self.whole
-
-
-def settled(found: list[Mention]) -> int | None:
-    """One count for one request; None where two are as good as each other."""
-    if not found:
-        return None
-    corrected = [m for m in found if m.corrects and m.rank >= BARE - 1]
-    if corrected and len(found) > 1:
-        return corrected[-1].count
-    best = max(m.rank for m in found)
-    counts = {m.count for m in found if m.rank == best}
-    return counts.pop() if len(counts) == 1 else None
 
 
 def further_ones(text: str, found: list[Mention]) -> list[Mention]:
@@ -119,19 +100,20 @@ class Several:
         own = self._from_rows()
         if own:
             return Counts(tuple(own.get(n) for n in range(number)), None)
+        named = Named(self.layout, self.groups, self.places, self.order, self.found)
         own = (
             counts_each_unless(self.layout, self.groups)
-            or self._each_but()
+            or named.each_but()
             or self._by_halves()
-            or self._by_item()
-            or self._by_place()
-            or self._by_ordinal()
+            or named.by_item()
+            or named.by_place()
+            or named.by_ordinal()
             or self._at_line_ends()
             or self._one_a_gap()
             or self._by_line()
-            or self._by_name()
+            or named.by_name()
         )
-        own = own or self._by_rank()
+        own = own or named.by_rank()
         whole = self._whole(own)
         if not own and whole is None and self.beside is not None:
             others = [m for m in mentions(self.beside, frozenset()) if m.each]
@@ -151,47 +133,6 @@ class Several:
         folded = self.layout.words(0, len(self.layout.text))
         counts = counts_by_halves(folded, [self.places[n] for n in self.order], total)
         return dict(zip(self.order, counts, strict=False))
-
-    def _by_item(self) -> Own:
-        """'Two mandrels of item 1, one of each of the others'; no count where one is left out."""
-        own: Own = {}
-        rest: list[int | None] = []
-        for mention in self.found:
-            text = self.layout.text
-            for item in items_after(text, mention.end):
-                if not 0 < item <= len(self.groups):
-                    return {}
-                own[self.order[item - 1]] = mention.count
-            if speaks_of_others(text, mention.number_end):
-                rest.append(mention.count)
-        if own and len(rest) == 1:
-            for number in range(len(self.groups)):
-                own.setdefault(number, rest[0])
-        return own if len(own) == len(self.groups) else {}
-
-    def _by_place(self) -> Own:
-        named = counts_by_place(self.layout.text, [self.places[n] for n in self.order])
-        own: Own = {self.order[at]: count for at, count in named.items()}
-        each = settled([m for m in self.found if m.each])
-        if own and each is not None:  # "One of each, but for (b) we'd take two"
-            return {n: own.get(n, each) for n in range(len(self.groups))}
-        return own if len(own) == len(self.groups) else {}
-
-    def _each_but(self) -> Own:
-        """'One of each except the 2-1/2, two of those'."""
-        each = settled([m for m in self.found if m.each])
-        own = counts_but(self.layout, self.groups) if each is not None else {}
-        return {n: own.get(n, each) for n in range(len(self.groups))} if own else {}
-
-    def _by_ordinal(self) -> Own:
-        text, sizes = self.layout.text, len(self.groups)
-        named = counts_by_ordinal(text, sizes)
-        each = settled([m for m in self.found if m.each]) or count_for_all(text)
-        ods = [self.groups[n].slots.get("od", [None])[0] for n in self.order]
-        more = more_of_one(text, [od and od.number.value for od in ods])
-        if not named and each is not None and more:
-            named = {at: more.get(at, each) for at in range(sizes)}
-        return {self.order[at]: count for at, count in named.items()}
 
     def _line(self, place: int) -> int:
         return bisect_right(self.breaks, place)
@@ -280,18 +221,6 @@ class Several:
         lines = [self._line(place) for place in self.places]
         one_each = len({*lines}) == len(lines) and {*lines} == {*ends}
         return {n: ends[line] for n, line in enumerate(lines)} if one_each else {}
-
-    def _by_name(self) -> Own:
-        spans = [(m.start, m.end, m.count) for m in self.found if m.rank >= ALONE and not m.each]
-        named = counts_by_name(self.layout.text, spans, [self.places[n] for n in self.order])
-        return {self.order[at]: count for at, count in named.items()}
-
-    def _by_rank(self) -> Own:
-        figures = [group.slots["od"][0] for group in self.groups if "od" in group.slots]
-        if len(figures) < len(self.groups) or len({figure.unit for figure in figures}) > 1:
-            return {}
-        counts = counts_by_rank(self.layout.text, [figure.number.value for figure in figures])
-        return dict(enumerate(counts)) if counts is not None else {}
 
     def _above(self, mention: Mention) -> list[int]:
         """The size above a line that only says 'Qty 2'."""
