@@ -8,6 +8,7 @@ from .bodies import Body
 from .headers import read_envelope
 from .mime import cut_mail
 from .model import Message
+from .spacing import even_spaces
 
 _MAX_FAULTS = 50
 
@@ -37,7 +38,7 @@ def parse_message(raw: bytes) -> Message:
         subject=envelope.subject,
         received_at=envelope.received_at,
         sent_on=envelope.sent_on,
-        body=body.text,
+        body=even_spaces(body.text),
         headers=envelope.kept,
         attachments=tuple(body.attachments),
         part_types=tuple(body.part_types),

@@ -7,6 +7,7 @@ from datetime import date
 
 from .charsets import clean_text
 from .model import Address, Message
+from .spacing import even_spaces
 
 
 def text_message(text: str, today: date) -> Message:
@@ -19,6 +20,6 @@ def text_message(text: str, today: date) -> Message:
         channel="chat",
         sender=Address(name="", address=""),
         sent_on=today,
-        body=body,
+        body=even_spaces(body),
         raw_sha256=digest,
     )

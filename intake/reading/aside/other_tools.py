@@ -13,6 +13,7 @@ from ....rules.request import SizeRequest
 from ...late_pattern import late_pattern
 from ..requests import wholly_doubted
 from ..text.patterns import any_of
+from ..text.small_letters import small_letters
 
 OTHER_TOOL = "its words ask for another tool: is a mandrel wanted, too?"
 _MANDREL = late_pattern(
@@ -65,9 +66,7 @@ _BOUND = re.compile(r"[.;!?](?=\s)|\n")
 def with_other_tools_doubted(requests: Sequence[SizeRequest], text: str) -> list[SizeRequest]:
     """The requests with those doubted that the words ask another tool for. ``text`` is the
     sender's own; the places of the evidence are places in it."""
-    words = text.lower()
-    if len(words) != len(text):
-        return list(requests)
+    words = small_letters(text)
     none_wanted = _NOT_A_MANDREL.search(words) is not None
     balls = _NEW_BALLS.search(words) is not None and _NEW_MANDREL.search(words) is None
     ends = sorted(e.end for r in requests for e in r.evidence if not e.attachment)

@@ -8,6 +8,7 @@ import re
 from ...late_pattern import late_pattern
 from ..picking.place_names import ARTICLE, COUNTED, LAST, NOUN
 from ..text.patterns import any_of
+from ..text.small_letters import small_letters
 from .by_place import COUNT, MOST, TOOL, value_of
 
 _TO = r"(?:of|for|on|für|von|vom|bei|zu|pour|de|du|para|per|di|del|voor|van)"
@@ -39,9 +40,7 @@ _OTHERS = late_pattern(
 def counts_by_ordinal(text: str, sizes: int) -> dict[int, int]:
     """The count of each size by its place in the list, from 0 on; empty where any is left open or
     gets two."""
-    words = text.lower()  # a casefolded text would be longer by each sharp s
-    if len(words) != len(text):
-        return {}
+    words = small_letters(text)
     found: dict[int, int] = {}
     for match in (*_BEHIND.finditer(words), *_AHEAD.finditer(words)):
         if "\n" in match[0]:

@@ -9,6 +9,7 @@ from decimal import Decimal
 
 from ...late_pattern import late_pattern
 from ..picking.place_names import ARTICLE, COUNTED, LAST
+from ..text.small_letters import small_letters
 from ..wanted.each_words import OF_EACH
 from .by_place import COUNT, MOST, TOOL, value_of
 
@@ -54,6 +55,6 @@ def where_more(text: str) -> set[int]:
 
 
 def _more(text: str) -> Iterator[re.Match[str]]:
-    words = text.lower()  # a casefolded text would be longer by each sharp s
-    if len(words) == len(text) and OF_EACH.search(words):
+    words = small_letters(text)
+    if OF_EACH.search(words):
         yield from _MORE.finditer(words)

@@ -15,6 +15,7 @@ from ..picking.places_there import is_picked_unsurely, labels_of
 from ..sizes.groups import Group
 from ..text.figures import Layout
 from ..text.patterns import any_of, whole_words
+from ..text.small_letters import small_letters
 from ..wanted.told import ONLY_TOLD
 from ..wanted.told_plainly import PLAINLY_TOLD
 
@@ -104,9 +105,7 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
 
 def _own_words(layout: Layout, groups: Sequence[Group]) -> str:
     """The text in small letters, without the lines on which the sizes stand."""
-    text = layout.text.lower()
-    if len(text) != len(layout.text):
-        return ""
+    text = small_letters(layout.text)
     for group in groups:
         for figures in group.slots.values():
             begin = text.rfind("\n", 0, figures[0].start) + 1

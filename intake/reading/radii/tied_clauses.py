@@ -9,6 +9,7 @@ from ...late_pattern import late_pattern
 from ..picking.place_names import COUNTED, LAST
 from ..text.figures import Figure, Layout
 from ..text.roles import RADIUS_ROLES
+from ..text.small_letters import small_letters
 from .tied_items import SEVERAL, several_of
 
 _FORMER = frozenset("former ersteres ersterer".split())
@@ -26,9 +27,7 @@ def find_clause_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figu
     clause, all clauses tell the same lengths, and no other clause tells one of these."""
     if len(tubes) < _PAIR:
         return []
-    text = layout.text.lower()
-    if len(text) != len(layout.text):
-        return []
+    text = small_letters(layout.text)
     named = list(_PLACE.finditer(text, tubes[-1].end))
     if not named:
         return []

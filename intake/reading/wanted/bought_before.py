@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from ....rules.request import SizeRequest
 from ...late_pattern import late_pattern
 from ..requests import wholly_doubted
+from ..text.small_letters import small_letters
 from .told_elsewhere_words import ELSEWHERE, RUNS_WELL
 from .told_otherwise_words import BOUGHT
 
@@ -29,8 +30,8 @@ def with_bought_doubted(requests: Sequence[SizeRequest], text: str) -> list[Size
 
     ``text`` is the sender's own.
     """
-    folded = text.lower()
-    if len(requests) < 2 or len(folded) != len(text) or not _says_so(folded):
+    folded = small_letters(text)
+    if len(requests) < 2 or not _says_so(folded):
         return list(requests)
     spans: list[tuple[int, int]] = []
     begin = 0

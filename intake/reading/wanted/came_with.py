@@ -11,6 +11,7 @@ from ...late_pattern import late_pattern
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of
 from ..text.roles import RADIUS_ROLES
+from ..text.small_letters import small_letters
 from .asked_words import ASKS
 from .told_plainly_words import WANTED_ALL_THE_SAME
 
@@ -56,8 +57,8 @@ _FOR_THOSE = late_pattern(
 
 def set_machine_tooling_aside(layout: Layout) -> None:
     """Say of the sizes that a machine has tooling for that they are there already."""
-    text = layout.text.lower()
-    if len(text) != len(layout.text) or _FOR_THOSE.search(text):
+    text = small_letters(layout.text)
+    if _FOR_THOSE.search(text):
         return
     inside: list[Figure] = []
     words: list[str] = []

@@ -12,6 +12,7 @@ from ..picking.named_later import ASKS_FOR_ALL
 from ..text.figures import Figure, Layout
 from ..text.patterns import whole_words
 from ..text.roles import RADIUS_ROLES
+from ..text.small_letters import small_letters
 from .asked_words import ASKS, TOOL
 
 _DIES = whole_words(
@@ -46,8 +47,8 @@ _TUBE = frozenset({"od", "wall"})
 
 def set_listed_dies_aside(layout: Layout) -> None:
     """Set the figures of such clauses aside, where none of their tubes needs them."""
-    text = layout.text.lower()
-    if len(layout.figures) > _MOST or len(text) != len(layout.text) or not _DIES.search(text):
+    text = small_letters(layout.text)
+    if len(layout.figures) > _MOST or not _DIES.search(text):
         return
     clauses = [(begin, end) for begin, end in _clauses(text) if _tells_of_dies(text[begin:end])]
     inside = [f for f in layout.figures if any(b <= f.start < e for b, e in clauses)]

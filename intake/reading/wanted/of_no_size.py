@@ -18,6 +18,7 @@ from ..picking.place_names import NOUN
 from ..sizes.groups import Group
 from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES
+from ..text.small_letters import small_letters
 from .all_of_these import spans_of_all_listed
 from .asked_words import TROUBLE
 from .of_no_size_words import (
@@ -85,8 +86,6 @@ _LONGEST_SENTENCE = 1000
 
 def without_others(layout: Layout, groups: Sequence[Group]) -> Layout:
     """The layout with all such clauses blanked at equal length; itself where there is none."""
-    if len(layout.text.lower()) != len(layout.text):
-        return layout
     taken = {figure.index for group in groups for fs in group.slots.values() for figure in fs}
     held = {
         (layout.figures[index].number.value, layout.figures[index].role == "wall")
@@ -144,11 +143,11 @@ def _of_thing(words: str, figures: Sequence[Figure], held: set[Held]) -> bool:
 def without_nothing(layout: Layout, sizes: int) -> Layout:
     """The layout with all turns of phrase blanked that only sound like taking something back, or
     that take back what is none of the so many sizes."""
-    said = layout.text.lower().replace("’", "'").replace("\n", " ")
+    said = small_letters(layout.text).replace("’", "'").replace("\n", " ")
     found = [match.span() for match in NOTHING.finditer(said)]
     found += spans_of_other_lists(said, sizes)
     found += spans_of_all_listed(said, sizes)
-    if not found or len(said) != len(layout.text):
+    if not found:
         return layout
     text = layout.text
     for begin, end in found:

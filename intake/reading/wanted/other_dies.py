@@ -9,6 +9,7 @@ import re
 from ...late_pattern import late_pattern
 from ..text.figures import Layout
 from ..text.roles import RADIUS_ROLES
+from ..text.small_letters import small_letters
 from .asked_words import ASKS
 
 _DIES = (
@@ -46,8 +47,8 @@ _MOST = 200
 def set_other_dies_aside(layout: Layout) -> None:
     """Set radii aside of which a sentence says that they are other dies', for something else; where
     a radius of the tube is told beside them."""
-    text = layout.text.lower()
-    if len(layout.figures) > _MOST or len(text) != len(layout.text):
+    text = small_letters(layout.text)
+    if len(layout.figures) > _MOST:
         return
     for match in _SENTENCE.finditer(text):
         if not _tells_of_others(" ".join(match[0].split())):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from ..text.figures import Figure, Layout
+from ..text.small_letters import small_letters
 from .asked_words import CONTRAST
 
 
@@ -32,9 +33,7 @@ def plain(text: str) -> str:
 
 def contrast_in(words: str) -> int | None:
     """Where the surest sign of a contrast stands, the last of several."""
-    folded = words.lower()
-    if len(folded) != len(words):
-        return None
+    folded = small_letters(words)
     for pattern in CONTRAST:
         cuts = list(pattern.finditer(folded))
         if cuts:
