@@ -16,6 +16,7 @@ _OWED = Late(w.OWED)
 _TAKEN_BACK = Late((*w.CANCELS, *w.WITHDRAWN))
 _NEW_ONE = Late(w.NEW_ONE)
 _LATER = Late((*w.PUTS_OFF, *w.SENT_ELSEWHERE))
+_STAYS = Late(w.STAYS_AS_ORDERED)
 _ASKS = Late((*words_errand.WANTS_TOOL, *words_prices.ASKS_PRICE, *words_asking.ASKS_PIECE))
 _SAYS_WHICH = Late(w.SAYS_WHICH)
 _FIGURES = Late([words_errand.TUBE_FIGURES])
@@ -44,7 +45,7 @@ def changes_an_order(text: str) -> str:
     for sentence in rest:
         if _ASKS.search(sentence):
             return ""
-        of_order = _ORDER.search(sentence) or _SAYS_WHICH.match(sentence)
+        of_order = _ORDER.search(sentence) or _SAYS_WHICH.match(sentence) or _STAYS.search(sentence)
         if _FIGURES.search(sentence) and not of_order:
             return ""
     return f'a change to an order in hand ("{said_words(said)}")'

@@ -6,12 +6,41 @@ Both ask a price or say what is wanted, so that weights alone do not tell them f
 
 from __future__ import annotations
 
+import re
+
 from . import words_errand
 from .late import Late
+from .late_pattern import late_pattern
 from .parts_wanted import parts_wanted
 
 _TOOL = Late(words_errand.TOOL)
 
+_NO_TOOL = late_pattern(
+    r"\b(?:not|\w*n['’]?t)(?: \w+){0,2} (?:want|need|looking|after|here)(?:ing)?"
+    r"(?: (?:to (?:buy|get|order)|for))?(?: (?:any|the|your|a|an|new))*"
+    r" (?:bending )?(?:tooling|tools?|mandrels?|dies?)\b"
+    r"|\b(?:no|without) (?:bending )?(?:tooling|mandrels?)(?: (?:needed|wanted|required))?"
+    r"(?=[,.;:!]| just\b| only\b)"
+    r"|\b(?:kein(?:e|en)?|nicht (?:den|das)) (?:\w*werkzeuge?|\w*dorne?)\b(?! (?:dafür|für))"
+    r"|\bpas (?:d['’]|de |l['’])(?:outillages?|mandrins?)(?: de cintrage)?\b"
+    r"|\b(?:no|sin) (?:(?:necesitamos|queremos|quiero|necesito) )?(?:comprar )?"
+    r"(?:el |un )?(?:utillajes?|herramental|mandril(?:es)?)(?: de curvado)?\b"
+    r"|\bnon (?:ci )?(?:serve|servono|vogliamo|vorrei|voglio)(?: comprare)?"
+    r" (?:l['’]|il |un |dei )?(?:attrezzatur\w+|utensili|mandrin[oi])\b"
+    r"|\bgeen (?:buig)?(?:gereedschap|doorn(?:en)?)\b",
+    re.IGNORECASE,
+)
+"""'Don't want to buy tooling, just want 6 pcs bent': named, and not asked for."""
+_ONLY_BENT = Late(
+    (
+        r"\b(?:just|only)\b(?:[^.?!\n]|\.\d){0,40}\bbent\b",
+        r"\b(?:nur|lediglich|einfach)\b(?:[^.?!\n]|\.\d){0,40}\b(?:gebogen\w*|biegen lassen)\b",
+        r"\b(?:seulement|simplement|juste)\b(?:[^.?!\n]|\.\d){0,40}\bcintrée?s?\b",
+        r"\b(?:solo|solamente)\b(?:[^.?!\n]|\.\d){0,40}\b(?:curvad|doblad|curvat|piegat)[oaie]s?\b",
+        r"\balleen\b(?:[^.?!\n]|\.\d){0,40}\b(?:gebogen|laten buigen)\b",
+    )
+)
+"""Heard only beside words that want no tooling."""
 _WORK = (
     r"(?:(?:hand)?rails?|railings?|bars?|hoops?|roll ?bars?|(?:roll ?)?cages?|exhausts?|pipes?"
     r"|tub(?:es?|ing)|bends?|frames?|lengths?|pieces|pcs|parts|elbows?|legs?|brackets?|tail ?p"
@@ -181,9 +210,11 @@ def plainly_elsewhere(text: str) -> str:
     """Why the words are no request, though they name a size and ask; '' where they may be one."""
     if _UNDER_GUARANTEE.search(text) and _HARMED.search(text) and not _BUYS.search(text):
         return "a complaint or a refund (a claim under guarantee)"
-    if _TOOL.search(text) or _BENDS_THEMSELVES.search(text):
+    if _TOOL.search(_NO_TOOL.sub(" ", text)) or _BENDS_THEMSELVES.search(text):
         return ""
     said = _BENT.search(text)
+    if said is None and _NO_TOOL.search(text):
+        said = _ONLY_BENT.search(text)
     if said is None and _TUBE_OF_OURS.search(text):
         said = _BENDS_PRICED.search(text)
     if said is None:

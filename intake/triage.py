@@ -25,6 +25,7 @@ from .quote_lines import subject_prefixes
 from .reading.thread.staying import without_reliance
 from .rolled_for_us import rolled_for_us
 from .sent_back import is_sent_back
+from .wrong_parcel import wrong_parcel
 
 __all__ = ["Found", "automatic", "classify"]
 
@@ -231,6 +232,7 @@ def _plainly_other(text: str) -> str:
         or only_praises(text)
         or changes_an_order(text)
         or is_sent_back(text)
+        or wrong_parcel(text)
     )
 
 

@@ -75,6 +75,8 @@ SENT_ELSEWHERE = (
     r"|\b(?:address|ship[- ]?to)\b" + _IN + r"{0,30}\b(?:changed|changes|now|new|moved|wrong)\b"
     r"|\bwe(?:'ve| have|'re| are)? (?:just |recently )?(?:moved|moving|relocat\w+)\b"
     r"|\bmove to (?:a )?new (?:premises|address|building|unit)\b",
+    r"\b(?:correct|change|update|amend|fix|revise)\b" + _IN
+    + r"{0,30}\b(?:address|(?:ship|bill|deliver)[- ]?to)\b",
     r"\b(?:neue|andere|geänderte|falsche|richtige|alte)\w* (?:liefer|versand|waren)?(?:adresse"
     r"|anschrift)\b|\b(?:liefer|versand)?(?:adresse|anschrift)\b" + _IN
     + r"{0,40}\b(?:ändern|geändert|ändert|neu|jetzt|umgezogen)\b|\b(?:sind|ziehen|umgezogen)\b"
@@ -93,6 +95,15 @@ SENT_ELSEWHERE = (
     r"\b(?:nieuwe?|ander|gewijzigde?|juiste?) (?:aflever|lever)?adres\b|\b(?:aflever|lever)?adres\b"
     + _IN + r"{0,40}\b(?:wijzig|gewijzigd|veranderd|nieuw|nu)|\bwe(?:'re| zijn)? verhuisd\b"
     r"|\b(?:wij|we) zijn verhuisd\b|\bleveren\b" + _IN + r"{0,60}\b(?:en niet|in plaats)\b",
+    r"\b(?:ändern|korrigieren|berichtigen|aktualisieren)\b" + _IN
+    + r"{0,40}\w*(?:adresse|anschrift)\b|\b\w*(?:adresse|anschrift)\b" + _IN
+    + r"{0,60}\b(?:korrigier|berichtig)\w*",
+    r"\b(?:corrig|modifi|chang|rectifi)\w+ (?:\S+ ){0,3}?(?:l['’])?adresse\b",
+    r"\b(?:corr[ei][gj]|modific|modifiqu|cambi|actuali|rectifi)\w* (?:\S+ ){0,3}?"
+    r"(?:dirección|domicilio)\b",
+    r"\b(?:corregg|modific|cambi|aggiorn|rettific)\w* (?:\S+ ){0,3}?(?:l['’])?indirizzo\b",
+    r"\b(?:corrigeer|corrigeren|wijzig|wijzigen|verander|veranderen|pas)\b" + _IN
+    + r"{0,30}\b\w*adres\b",
 )  # fmt: skip
 
 ANEW = (
@@ -115,6 +126,22 @@ SAYS_WHICH = (
     r"|ce sont|se trata|es el|son los|si tratta|riguarda|è il|sono i|het gaat om|het betreft)\b",
 )
 """A sentence that tells which order is meant."""
+
+STAYS_AS_ORDERED = (
+    r"\b(?:nothing else|no other) changes?\b|\b(?:everything else|(?:the )?rest) (?:stays|remains"
+    r"|is)"
+    r" (?:the same|unchanged|as)\b|\bas (?:acknowledged|confirmed|ordered)\b",
+    r"\b(?:sonst (?:bleibt|ändert sich)|alles andere bleibt|der rest bleibt)\b"
+    r"|\bwie (?:bestätigt|bestellt)\b",
+    r"\brien d['’]autre ne change\b|\ble reste (?:est inchangé|ne change pas|demeure)\b"
+    r"|\bcomme (?:confirmé|commandé)\b",
+    r"\b(?:lo demás|el resto) (?:sigue|queda|no cambia)\b|\bnada más cambia\b"
+    r"|\bcomo se (?:confirmó|pidió)\b|\bsegún lo (?:pedido|confirmado)\b",
+    r"\bil resto (?:resta|rimane|non cambia|è invariato)\b|\bnient['’]altro cambia\b"
+    r"|\bcome (?:confermato|da conferma|ordinato)\b",
+    r"\bde rest blijft\b|\bverder (?:verandert|wijzigt)\b|\bzoals (?:bevestigd|besteld)\b",
+)
+"""'Nothing else changes (2 ea mandrel 1.250 x .065)': a size that stays as it was ordered."""
 
 OWED = (
     r"\b(?:what|how much|anything|whatever)\b" + _IN + r"{0,40}\b(?:owe|owed|charge[sd]?|fees?"

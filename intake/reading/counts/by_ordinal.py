@@ -39,7 +39,7 @@ _OTHERS = late_pattern(
 def counts_by_ordinal(text: str, sizes: int) -> dict[int, int]:
     """The count of each size by its place in the list, from 0 on; empty where any is left open or
     gets two."""
-    words = text.casefold()
+    words = text.lower()  # a casefolded text would be longer by each sharp s
     if len(words) != len(text):
         return {}
     found: dict[int, int] = {}

@@ -13,6 +13,7 @@ from ..text.figures import Figure, Layout
 from ..text.roles import LENGTH_ROLES, RADIUS_ROLES
 from .at_line_ends import counts_at_line_ends
 from .mentions import mentions
+from .more_of_one import where_more
 from .multiplied import sets_count_apart, sets_size_apart
 from .one_for import more_for
 from .prompts import BARE, PIECES, PROMPTED
@@ -89,6 +90,7 @@ def set_counts_aside(layout: Layout) -> None:
         or (m.rank >= BARE and (m.start in joined or _FOR_A_SIZE.match(layout.text, m.number_end)))
     ]
     dashed = {*counts_at_line_ends(layout.text)} | {start for start, _, _ in more_for(layout.text)}
+    dashed |= where_more(layout.text)
     at = 0
     for figure in layout.figures:
         if sets_size_apart(layout, figure) or sets_count_apart(layout, figure):

@@ -16,10 +16,12 @@ from .by_name import counts_by_name
 from .by_ordinal import counts_by_ordinal
 from .by_place import counts_by_place
 from .by_rank import counts_by_rank
+from .each_but import counts_but
 from .each_unless import counts_each_unless
 from .for_all import count_for_all
 from .halves import counts_by_halves
 from .mentions import Mention, mentions
+from .more_of_one import more_of_one
 from .one_for import more_for, ones_for
 from .prompts import ALONE, ARTICLE, BARE, LABELLED, PIECES
 from .spares import spares_by_size, without_spares
@@ -119,6 +121,7 @@ class Several:
             return Counts(tuple(own.get(n) for n in range(number)), None)
         own = (
             counts_each_unless(self.layout, self.groups)
+            or self._each_but()
             or self._by_halves()
             or self._by_item()
             or self._by_place()
@@ -174,8 +177,20 @@ class Several:
             return {n: own.get(n, each) for n in range(len(self.groups))}
         return own if len(own) == len(self.groups) else {}
 
+    def _each_but(self) -> Own:
+        """'One of each except the 2-1/2, two of those'."""
+        each = settled([m for m in self.found if m.each])
+        own = counts_but(self.layout, self.groups) if each is not None else {}
+        return {n: own.get(n, each) for n in range(len(self.groups))} if own else {}
+
     def _by_ordinal(self) -> Own:
-        named = counts_by_ordinal(self.layout.text, len(self.groups))
+        text, sizes = self.layout.text, len(self.groups)
+        named = counts_by_ordinal(text, sizes)
+        each = settled([m for m in self.found if m.each]) or count_for_all(text)
+        ods = [self.groups[n].slots.get("od", [None])[0] for n in self.order]
+        more = more_of_one(text, [od and od.number.value for od in ods])
+        if not named and each is not None and more:
+            named = {at: more.get(at, each) for at in range(sizes)}
         return {self.order[at]: count for at, count in named.items()}
 
     def _line(self, place: int) -> int:

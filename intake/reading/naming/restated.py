@@ -61,7 +61,7 @@ def join_names(layout: Layout) -> None:
             figure.give("noise", "same")
             continue
         for after in layout.figures[figure.index + 1 : figure.index + 1 + _NEAR]:
-            if after.row != figure.row or _has_wall_beside_radius(layout, figure, after):
+            if after.row != figure.row or _has_more_beside_radius(layout, figure, after):
                 break  # the next line's tube
             if _are_listed(layout, figure, after):
                 break
@@ -84,12 +84,17 @@ def _are_listed(layout: Layout, figure: Figure, after: Figure) -> bool:
     return _AND.search(layout.words(figure.end, after.start)) is not None
 
 
-def _has_wall_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bool:
-    """Whether an OD brings a wall along, and a radius stands before it: it is the next size's."""
-    wall = layout.after(after)
+def _has_more_beside_radius(layout: Layout, figure: Figure, after: Figure) -> bool:
+    """Whether an OD brings a wall along, or on a line of its own a radius, and a radius stands
+    before it: it is the next size's. '3 tube, 4-1/2 clr', and below it '3-1/2 tube, 5-1/4 clr'."""
     between = layout.figures[figure.index + 1 : after.index]
-    whole = wall is not None and wall.sentence == after.sentence and wall.role == "wall"
-    return whole and any(other.role in RADIUS_ROLES for other in between)
+    if not any(other.role in RADIUS_ROLES for other in between):
+        return False
+    behind = layout.after(after)
+    if behind is None or behind.sentence != after.sentence:
+        return False
+    own_line = figure.line < after.line == behind.line
+    return behind.role == "wall" or (own_line and behind.role in RADIUS_ROLES)
 
 
 def join_restated(layout: Layout) -> None:

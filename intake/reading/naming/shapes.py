@@ -8,7 +8,12 @@ from ...late_pattern import late_pattern
 from ..text.patterns import any_of
 
 _NO_SHAPE = late_pattern(
-    r"\bnot (?:a )?(?:square|rectangular|oval|box)|square (?:to|with|edge|cut|foot|feet|ends?)"
+    r"\bnot (?:an? |the )?(?:square|rectangular|oval|box)"
+    r"|\b(?:kein\w*|nicht (?:das|die|den|der)|geen|niet (?:de|het))"
+    r" (?:vierkant|quadrat|rechteck|rechthoek)\w*"
+    r"|\b(?:pas (?:le|la|les|du|de)|no (?:el|la|los|de|es)|non (?:il|la|quello))"
+    r" (?:tub[eo] )?(?:carr[ée]|rectang|cuadrad|quadr|rettang)\w*"
+    r"|square (?:to|with|edge|cut|foot|feet|ends?)"
     r"|\b(?:without|no|avoid)(?: \w+){0,2} oval|oval(?:ity|ing|ise|ize)"
     r"|oval (?:look|shape after)|\b(?:no|sorry|actually)\W{1,3}(?:it's |its )?round\b",
     re.IGNORECASE,

@@ -103,8 +103,8 @@ def picks_unheard(layout: Layout, groups: Sequence[Group]) -> Iterator[tuple[Gro
 
 
 def _own_words(layout: Layout, groups: Sequence[Group]) -> str:
-    """The text, casefolded, without the lines on which the sizes stand."""
-    text = layout.text.casefold()
+    """The text in small letters, without the lines on which the sizes stand."""
+    text = layout.text.lower()
     if len(text) != len(layout.text):
         return ""
     for group in groups:

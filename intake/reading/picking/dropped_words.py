@@ -30,9 +30,29 @@ _NOW = (
 _END = r"(?![\w-])"
 _NOT_TO = r"(?!\s(?:to|auf|à|a|naar|by|um|for|für|zu)\s(?:the\s)?#)"
 """'They dropped the 2.375 to 2.25' changes it."""
+_CLOSES = (
+    r"(?=\s?(?:[.;!)\n]|$)|,?\s(?:please|pls|thanks|thank you|for now|bitte|danke|svp|merci"
+    r"|por favor|gracias|per favore|grazie|graag|aub|alstublieft)\s?(?:[.;!)\n]|$))"
+)
+_ALL_BUT = (
+    rf"(?:each|all|every(?:thing)?|them|these|apiece)[^.;#]{{0,16}}?,?\s(?:except(?: for)?"
+    rf"|apart from|other than|excluding|but not(?: for)?)\s{_IT}{_CLOSES}",
+    rf"(?:je|jede[nmrs]?|alle[ns]?|jeweils)[^.;#]{{0,32}}?\s(?:au(?:ß|ss)er|bis auf"
+    rf"|mit ausnahme)(?: für| von| vom)?\s{_IT}{_CLOSES}",
+    rf"(?:chaque|chacune?|tous|toutes|tout)[^.;#]{{0,24}}?\s(?:sauf|excepté|hormis|à part)"
+    rf"(?: pour)?\s{_IT}{_CLOSES}",
+    rf"(?:cada|todos|todas)[^.;#]{{0,24}}?\s(?:excepto|salvo|menos)(?: para)?\s{_IT}{_CLOSES}",
+    rf"(?:ciascun[oa]?|ognuno|tutti|tutte|ogni)[^.;#]{{0,24}}?\s(?:tranne|eccetto|escluso)"
+    rf"(?: per)?\s{_IT}{_CLOSES}",
+    rf"(?:elke?|alle|allemaal|ieder)[^.;#]{{0,24}}?\s(?:behalve|uitgezonderd)(?: voor| van)?\s"
+    rf"{_IT}{_CLOSES}",
+)
+"""'One of each except the 35.': and no count of its own behind it."""
+_EXCEPTS = late_pattern(r"(?<![\w-])" + any_of(*_ALL_BUT) + _END)
 _STRUCK = late_pattern(
     r"(?<![\w-])"
     + any_of(
+        *_ALL_BUT,
         # English: who strikes it, how it has gone, what we are to do with it
         r"(?:drop(?:ped|ping|s)?|scrap(?:ped|ping)?|kill(?:ed)?|nix(?:ed)?|cancel(?:l?ed|s)?"
         r"|delete[ds]?|remove[ds]?|strike|struck|scratch(?:ed)?|skip(?:ped)?|omit(?:ted)?|axed"
@@ -160,4 +180,4 @@ def strikes_out(words: str) -> bool:
 
 def without_leaving_out(words: str) -> str:
     """The words without those that ask us to leave something out: 'so don't quote that one'."""
-    return _ASKS_FOR_NONE.sub(" ", words)
+    return _ASKS_FOR_NONE.sub(" ", _EXCEPTS.sub(" ", words))

@@ -26,7 +26,7 @@ def find_clause_ties(layout: Layout, tubes: Sequence[Figure]) -> list[tuple[Figu
     clause, all clauses tell the same lengths, and no other clause tells one of these."""
     if len(tubes) < _PAIR:
         return []
-    text = layout.words(0, len(layout.text))
+    text = layout.text.lower()
     if len(text) != len(layout.text):
         return []
     named = list(_PLACE.finditer(text, tubes[-1].end))

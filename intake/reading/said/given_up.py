@@ -14,6 +14,7 @@ from ..naming.place_tests import is_diameter, is_thin
 from ..text.figures import Figure, Layout
 from ..text.patterns import any_of
 from ..text.roles import LENGTH_ROLES, NOMINAL_ROLES, RADIUS_ROLES, Role
+from .dropped_whole import deny_with
 
 _FIRST = late_pattern(
     r"\b"
@@ -75,6 +76,7 @@ def hear_given_up(layout: Layout) -> None:
         while after is not None and after.link == "times":
             after.negated = True
             last, after = after, layout.after(after)
+        deny_with(layout, figure)
         if last.sentence == settled.sentence:
             _mark_between(layout, last, settled)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ...late_pattern import late_pattern
+from ..counts.each_but import excepted_count
 from ..text.figures import Figure, Layout
 from ..text.nearby import words_nearby
 from ..text.patterns import any_of, whole_words
@@ -20,8 +21,9 @@ _NOT = late_pattern(
         "used to be | originally | formerly | previously | früher | bisher | not | isn't | isnt",
         "(?:do|would|will) (?:i|we) (?:have|need) to (?:go|use|step|move)(?: up)?(?: to)?",
         "wasn't | wasnt | aren't | instead of | rather than | nicht | kein | keine | pas | non",
-        "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | au lieu de",
-        "en vez de | invece di | in plaats van",
+        "niet | no es | (?<=[,;–-] )no | (?<=[(])no | y no | statt | anstatt | anstelle(?: von)?",
+        "in place of | au lieu(?: de)? | à la place(?: de)? | en vez(?: de)? | en lugar(?: de)?",
+        "invece di | al posto di | anziché | in plaats van",
         "ikke | inte | nie | nicht (?:mehr|länger) | niet (?:meer|langer) | n'est plus | non plus",
         r"non è(?: più)? | non più(?! di\s*$) | ya no(?: es)?",
     )
@@ -224,6 +226,8 @@ def hear_hedges(layout: Layout) -> None:
         limit = limit or bool(_LIMIT_AFTER.match(after) or _LIMIT_ENDS.match(after))
         if not min_wall and limit:
             figure.notes.append("limit")
+        elif _EXCEPT.search(before) and excepted_count(layout, figure) is not None:
+            figure.give("noise", "count")  # "one of each except the 2-1/2, two of those"
         elif _EXCEPT.search(before) and not is_the_one(layout, figure):
             figure.negated = True
             for other in layout.near_in_sentence(figure):

@@ -58,7 +58,8 @@ TOOL = whole_words(
 """Named in a sentence on no size, it is asked for."""
 
 NEWLY = whole_words(
-    r"(?<!until )(?<!till )(?<!by )(?<!years )(?<!year )(?<!months )(?<!weeks )(?<!while )now",
+    r"(?<!until )(?<!till )(?<!up to )(?<!by )"
+    r"(?<!years )(?<!year )(?<!months )(?<!weeks )(?<!while )now",
     r"new(?! year| season) | this time",
     r"next (?:one|job|project|up) | mine(?:'s| is| will be)",
     r"ours is | final | separately | this year | from (?:january|now) | (?:correct|right) is",
@@ -70,11 +71,13 @@ NEWLY = whole_words(
     r"(?! \d+ (?:sticks|lengths|bars|feet|ft|pieces|tubes|m|metres|meters))",
     r"turns out | (?:it'?s|this is) (?:the|a) | we only do | replacing it",
     r"is(?=\s?:) | ^(?:ma|mais|pero|maar|but|aber|sino|sondern)(?= \d)",
-    r"(?<!bis )jetzt | nun | neu\w* | diesmal | als nächstes | gültig | aktuell ist",
+    r"(?<!bis )jetzt | nun | neu(?!tr)\w* | diesmal | als nächstes | gültig | aktuell ist",
     r"richtig ist | bei uns ist | sondern",
-    r"maintenant | cette fois | nouve\w+ | désormais | a retenu | cette année | le mien",
+    r"(?<!jusqu'à )maintenant"
+    r" | cette fois | nouve\w+ | désormais | a retenu | cette année | le mien",
     r"(?<!hasta )ahora | nuev[oa]s? | esta vez | este año | lo mío | sino",
-    r"adesso | ora | nuov[oa] | questa volta | quest'anno | il mio | bensì | (?<!tot )nu",
+    r"(?<!fino ad )adesso | (?<!fino ad )(?<!fino a )ora"
+    r" | nuov[oa] | questa volta | quest'anno | il mio | bensì | (?<!tot )nu",
     r"nieuwe? | deze keer",
     r"de mijne",
 )

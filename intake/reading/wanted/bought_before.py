@@ -29,7 +29,7 @@ def with_bought_doubted(requests: Sequence[SizeRequest], text: str) -> list[Size
 
     ``text`` is the sender's own.
     """
-    folded = text.casefold()
+    folded = text.lower()
     if len(requests) < 2 or len(folded) != len(text) or not _says_so(folded):
         return list(requests)
     spans: list[tuple[int, int]] = []

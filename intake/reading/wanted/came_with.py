@@ -56,7 +56,7 @@ _FOR_THOSE = late_pattern(
 
 def set_machine_tooling_aside(layout: Layout) -> None:
     """Say of the sizes that a machine has tooling for that they are there already."""
-    text = layout.text.casefold()
+    text = layout.text.lower()
     if len(text) != len(layout.text) or _FOR_THOSE.search(text):
         return
     inside: list[Figure] = []

@@ -53,3 +53,7 @@ TUBES_COUNTED = late_pattern(
     r"\b(?:two|2|three|3|four|4) (?:\w+ )?(?:tubes|pipes|sizes|bends|diameters)\b"
 )
 """'We run two tubes': that asks for neither."""
+QUANTITY = late_pattern(
+    r"\b(?:qty|quantity|menge|stückzahl|anzahl|quantité|qté|cantidad|cant|quantità|aantal)"
+    r"\b\W{0,3}\d"
+)

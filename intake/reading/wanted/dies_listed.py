@@ -46,7 +46,7 @@ _TUBE = frozenset({"od", "wall"})
 
 def set_listed_dies_aside(layout: Layout) -> None:
     """Set the figures of such clauses aside, where none of their tubes needs them."""
-    text = layout.text.casefold()
+    text = layout.text.lower()
     if len(layout.figures) > _MOST or len(text) != len(layout.text) or not _DIES.search(text):
         return
     clauses = [(begin, end) for begin, end in _clauses(text) if _tells_of_dies(text[begin:end])]

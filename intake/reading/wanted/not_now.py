@@ -58,6 +58,7 @@ _COST_THEN = late_pattern(
     r"|december|20\d\d))\b"
 )
 """'Could you tell me what the 30 mm one cost back in August': it is there."""
+_MARKS = " \t-*•·–Øø"
 _BACK = 80
 """Characters before a figure in which a refusal stands."""
 
@@ -119,12 +120,23 @@ def _hear_refused(layout: Layout) -> None:
         if figure.number.end <= figure.end and _COST_THEN.match(behind):
             figure.give("noise", "")
         begin = max(figure.start - _BACK, layout.sentence_start(figure.sentence))
+        begin = max(begin, _own_line(layout, figure))
         if _REFUSED.search(" ".join(layout.words(begin, figure.start).split()) + " "):
             _put_off(figure)
             after = layout.after(figure)
             while after is not None and after.link == "times":
                 _put_off(after)
                 after = layout.after(after)
+
+
+def _own_line(layout: Layout, figure: Figure) -> int:
+    """Where its line begins if that is an item of a list, as is the line before: the refusal at
+    the end of '42.4 x 2, R 85 - do not quote' is not of the next one; else 0."""
+    begin = layout.text.rfind("\n", 0, figure.start) + 1
+    above = layout.text.rfind("\n", 0, max(0, begin - 1)) + 1
+    if layout.text[begin : figure.start].strip(_MARKS) or begin == 0:
+        return 0
+    return begin if layout.text[above:begin].lstrip(_MARKS)[:1].isdigit() else 0
 
 
 def _hear_status(layout: Layout) -> None:

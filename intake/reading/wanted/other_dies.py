@@ -46,7 +46,7 @@ _MOST = 200
 def set_other_dies_aside(layout: Layout) -> None:
     """Set radii aside of which a sentence says that they are other dies', for something else; where
     a radius of the tube is told beside them."""
-    text = layout.text.casefold()
+    text = layout.text.lower()
     if len(layout.figures) > _MOST or len(text) != len(layout.text):
         return
     for match in _SENTENCE.finditer(text):

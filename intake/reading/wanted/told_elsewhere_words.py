@@ -36,6 +36,19 @@ RUNS_WELL = whole_words(
     r"|estupendo|de maravilla)",
     r"(?:mandrino|anima) " + _GAP + r"(?:va|funziona|lavora) (?:\w+ ){0,2}(?:bene|benissimo"
     r"|perfettamente|alla grande)",
+    r"(?:that|it|those|they|this|which)(?: one| size)? (?:bends?|works?|runs?|goes) (?:\w+ )?(?:ok"
+    r"|okay|fine|well|good|great|alright|all right)(?: enough)? with"
+    r" (?:what|the (?:one|mandrel|tool)"
+    r"|my|our)",
+    r"(?:das|die|der) (?:läuft|laufen|geht|gehen|klappt) (?:\w+ )?(?:gut|prima|bestens) mit (?:dem"
+    r"|unserem|meinem)",
+    r"(?:ça|il|ils|celui-là) (?:va|vont|marchent?|passent?|se cintrent?) (?:\w+ )?bien avec (?:ce"
+    r"|celui|mon|notre)",
+    r"(?:ese|eso|esos|se) (?:va|van|sale|salen|dobla|curva) (?:\w+ )?bien con"
+    r" (?:lo que|mi|nuestro)",
+    r"(?:quello|quelli|si) (?:va|vanno|viene|piega|curva) (?:\w+ )?bene con"
+    r" (?:quello che|il nostro)",
+    r"(?:dat|die) (?:gaat|gaan|buigt|loopt) (?:\w+ )?(?:goed|prima) met (?:wat|onze|mijn)",
     r"doorn " + _GAP + r"(?:loopt|werkt|bevalt) (?:\w+ ){0,2}(?:goed|prima|perfect|uitstekend"
     r"|super)",
 )

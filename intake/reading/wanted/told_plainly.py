@@ -22,10 +22,12 @@ from .counted_otherwise import (
     COUNTED_FOR_IT,
     COUNTED_OTHERWISE,
     COUNTED_TOOLS,
+    QUANTITY,
     TUBES_COUNTED,
 )
 from .plainly_asked import asks_for, borrowed, is_new, is_told
 from .said_of import Split, split
+from .told_before_words import BESIDE, WAS_BEFORE
 from .told_came_along import came_along
 from .told_elsewhere_words import ELSEWHERE
 from .told_otherwise import is_borrowed, is_let_be, is_taken_back, is_there
@@ -48,7 +50,6 @@ from .told_plainly_words import (
     TAKEN_UP_AGAIN,
     THIS_ONE,
     WANTED_ALL_THE_SAME,
-    WAS_BEFORE,
 )
 from .told_sent_out_words import NO_MANDREL_FOR_IT, SEEN_TO, SENT_OUT
 from .told_unneeded_words import (
@@ -75,6 +76,8 @@ _NEED_NONE = (
 _MOST = 6
 """So many sizes are told apart; more are a list."""
 _WHOLE = ("wall", "clr")
+
+
 _ALSO_LATER = late_pattern(
     r"\b(?:later|then|afterwards|später|dann|danach|plus tard|ensuite|après|luego|después|più"
     r" avanti|poi|daarna"
@@ -166,7 +169,7 @@ def _is_plainly_told(part: Said, found: Split) -> bool:
     if any(_needs_none(words) or is_let_be(words) for words in [*own, *on_all, *at_once]):
         return True
     pointing = [words for words in part.behind if REFERS.search(words)]
-    if any(map(_gives_up, [*own, *pointing])):
+    if any(map(_gives_up, [*own, *pointing])) and not _comes_beside(part, found):
         return True
     following = " ".join(part.behind)
     said = _without_harmless(" . ".join([*own, following]))
@@ -223,6 +226,12 @@ def _gives_up(words: str) -> bool:
     return found is not None and not TAKEN_UP_AGAIN.search(words, found.end())
 
 
+def _comes_beside(part: Said, found: Split) -> bool:
+    """'Until now we had 38 x 2, now also 42 x 2': it has not gone, and may need a mandrel, too."""
+    texts = (*found.loose, *(words for o in found.sizes for words in (o.words, *o.behind)))
+    return WAS_BEFORE.search(part.words) is not None and any(map(BESIDE.search, texts))
+
+
 def _of_its_own(part: Said, found: Split) -> Said:
     """Without sentences that stand behind another size too, and without what turns to another."""
     behind = [
@@ -260,14 +269,15 @@ def _is_asked(part: Said, found: Split) -> bool:
         return True
     before = filter(None, (IF_ALL_GOES_WELL.search(o.words) for o in found.sizes if o.told))
     loose = [*found.loose, *(later.string[: later.start()] for later in before)]
-    return any(ASKS.search(words) or TOOL.search(words) for words in loose)
+    return any(p.search(words) for words in loose for p in (ASKS, TOOL, QUANTITY))
 
 
 def _is_whole(group: Group, part: Said, found: Split) -> bool:
     """Whether it has all its lengths, and not the tube of one that is told of."""
+    slots = {*group.slots, *(("wall",) if {"od", "id"} <= {*group.slots} else ())}
     return (
         group.has_tube
-        and all(slot in group.slots for slot in _WHOLE)
+        and all(slot in slots for slot in _WHOLE)
         and not {"od", "id"} & {*borrowed(group, part, found.sizes)}
     )
 

@@ -146,12 +146,6 @@ GIVEN_UP = whole_words(
     r"vervangen (?:we|wij) (?:\w+ )?niet",
 )
 """'I don't run that size any more'."""
-WAS_BEFORE = whole_words(
-    r"(?<!\w )was (?=\.?\d) | (?:before|previously|formerly|originally)(?: it| that| this)? was",
-    r"(?:vorher|bisher|früher|zuvor|davor) war(?:en)?(?: es| das)? | avant,? c'était | auparavant",
-    r"antes (?:era|eran) | prima era(?:no)? | (?:eerst|voorheen|eerder) was (?:het|dat)",
-)
-"""'It is now 1.5 x .083 (was 1.5 x .065)'."""
 BOUGHT_PARTS = whole_words(
     r"(?:bought(?:[ -]?(?:in|out))?|purchased|ready[- ]?made) (?:parts?|items?|components?|bends)",
     r"(?:those|these|they|which) (?:are|come|get) (?:bought(?:[ -]in)?|purchased|ready[- ]?bent"

@@ -9,6 +9,7 @@ from __future__ import annotations
 from ..text.patterns import whole_words
 
 _END = r"(?= ?(?:[.,;:!)–-]|$|and\b|so\b|but\b|und\b|et\b|y\b|e\b|en\b|donc\b|also\b|dus\b))"
+_GAP = r"(?:[^.;?!]|[.]\d){0,60}?"
 _ELBOWS = (
     r"(?:(?:an?|ready|finished|ready[- ]made|weld(?:ing)?|butt[- ]?weld|forged|cast|standard|stock"
     r"|sweep|short|long)[ -])*(?:elbows?|bends?|weld fittings?|fittings?|returns?)"
@@ -50,6 +51,19 @@ SENT_OUT = whole_words(
 )
 """'Le tube de 35, nous le faisons faire à l'extérieur'."""
 NO_MANDREL_FOR_IT = whole_words(
+    rf"(?:bend|bent|bending|run|running|do|doing){_GAP}\bwithout (?:a |any )?mandrel\b{_GAP}\b"
+    r"(?:works?|goes|runs?|bends?|comes? out|is|been) (?:\w+ ){0,2}(?:fine|well|good|great|ok|okay"
+    r"|no problem)",
+    rf"biegen\b{_GAP}\bohne \w*dorn\b{_GAP}\b(?:klappt|geht|läuft|funktioniert) (?:\w+ ){{0,2}}"
+    r"(?:gut|prima|super|problemlos|bestens|einwandfrei)",
+    rf"cintr\w+\b{_GAP}\bsans mandrin\b{_GAP}\b(?:marche|va|fonctionne|passe) (?:\w+ ){{0,2}}"
+    r"(?:bien|parfaitement|impeccable)",
+    rf"(?:curva|dobla)\w+\b{_GAP}\bsin mandril\b{_GAP}\b(?:va|funciona|sale) (?:\w+ ){{0,2}}"
+    r"(?:bien|perfecto|perfectamente)",
+    rf"(?:curvia|piegh|curva|piega)\w+\b{_GAP}\bsenza (?:anima|mandrino)\b{_GAP}\b(?:va|funziona"
+    r"|viene) (?:\w+ ){0,2}(?:bene|benissimo|perfettamente)",
+    rf"(?:buigen|gebogen)\b{_GAP}\bzonder doorn\b{_GAP}\b(?:werkt|gaat|loopt) (?:\w+ ){{0,2}}"
+    r"(?:goed|prima|perfect)",
     r"no (?:mandrel|tool(?:ing)?) (?:is |was )?(?:wanted|needed|required|necessary)"
     r"(?: (?:for|on|with) (?:that|those|these|them|it|this|that one|this one))?" + _END,
     r"(?:so |and )?(?:nothing|no mandrel) for (?:that|those|them|it|this)(?: one)?" + _END,

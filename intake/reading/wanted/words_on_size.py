@@ -32,7 +32,7 @@ def plain(text: str) -> str:
 
 def contrast_in(words: str) -> int | None:
     """Where the surest sign of a contrast stands, the last of several."""
-    folded = words.casefold()
+    folded = words.lower()
     if len(folded) != len(words):
         return None
     for pattern in CONTRAST:
