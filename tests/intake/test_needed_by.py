@@ -72,8 +72,10 @@ GOVERNED = [
     ("Back in the office on Nov 16", None),
     ("invoice dated 12/02/2026", None),
     ("Need it by Dec 4, sorry, Dec 11", date(2026, 12, 11)),
-    ("Delivery by 11 December as we close for a week, no sorry, make that 4 December",
-     date(2026, 12, 4)),
+    (
+        "Delivery by 11 December as we close for a week, no sorry, make that 4 December",
+        date(2026, 12, 4),
+    ),
     ("Needed by Dec 11 since we ship then, wait, make it Dec 4", date(2026, 12, 4)),
     ("Delivery by Christmas, let's say 18 December", date(2026, 12, 18)),
     ("Lieferung bis Weihnachten, sagen wir 18.12.2026", date(2026, 12, 18)),

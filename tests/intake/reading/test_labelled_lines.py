@@ -35,6 +35,11 @@ SIGNED_CHAINS = [
     case("sign-chain-bar", "Ø38 x 1.5 | CLR 76 | qty 1\nØ50 x 2 | CLR 100 | qty 1", mm("38", "1.5", "76"), mm("50", "2", "100")),
 ]  # fmt: skip
 
+ONE_BEND = [
+    case("have-one-bend", 'We have a duct with 2.5" OD, .028" wall, CLR 3.75", one 105 degree bend. Please quote a mandrel.', inch("2.5", "0.028", "3.75")),
+    case("got-one-bend", "We've got a rail in 38 x 1.5, CLR 76, one bend at 90. One mandrel please.", mm("38", "1.5", "76")),
+]  # fmt: skip
+
 SHORT_WORDS = [
     case("int-x-ext", "Tube cuivre 12 x 14 (int. x ext.), rayon 42 mm. Un mandrin.", mm("14", "1", "42")),
     case("ext-x-int", "Tube inox 30 x 26 (ext x int), rayon 90 mm. Un mandrin.", mm("30", "2", "90")),
@@ -86,7 +91,17 @@ TO_BEND = [
 
 @pytest.mark.parametrize(
     ("text", "sizes"),
-    [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *SORRY_NO, *ROUND_TUBE, *MADE_A_WEEK, *TO_BEND],
+    [
+        *GAUGE_LABELS,
+        *GAUGE_LISTS,
+        *ONE_BEND,
+        *SIGNED_CHAINS,
+        *SHORT_WORDS,
+        *SORRY_NO,
+        *ROUND_TUBE,
+        *MADE_A_WEEK,
+        *TO_BEND,
+    ],
 )
 def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)
