@@ -16,7 +16,7 @@ _BEFORE, _AFTER = 48, 40
 # --- are these figures a grade? -----------------------------------------------------------------
 
 _UNITS = (
-    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|"
+    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar(?! tub)|mpa|ksi|kn|pcs?|"
     r"pieces?|stk|stück|szt|ea|"
     r"each|off|qty(?!\W{0,3}\d)|sets?|units?|parts|bends|dies|people|years?|days?|hours?|"
     r"hrs?|minutes|weeks?|miles|"
