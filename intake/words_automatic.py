@@ -68,7 +68,8 @@ AWAY = (
     r"\bje serai absente?",
     r"\bactuellement (?:absente?|en (?:congés?|vacances|déplacement|formation)|hors du bureau)",
     r"\b(?:zurzeit|zur zeit|derzeit|momentan|aktuell) (?:abwesend|(?:im|in) urlaub|außer haus|auf "
-    r"dienstreise|in elternzeit)", r"\b(?:actualmente|ahora mismo) (?:de vacaciones|ausente|de baja)",
+    r"dienstreise|in elternzeit)",
+    r"\b(?:actualmente|ahora mismo) (?:de vacaciones|ausente|de baja)",
     r"\b(?:attualmente|al momento) (?:in ferie|assente|fuori)",
     r"\b(?:momenteel|op dit moment) (?:met|op) (?:vakantie|verlof)",
     r"\ben arrêt\b|\bcongé (?:maladie|maternité|parental)\b|\babsente? (?:ce|cette|du|jusqu|"

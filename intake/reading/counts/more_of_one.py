@@ -1,5 +1,5 @@
 """More of one size than of the others: 'one each, two of the last', 'je 1 Dorn, von der letzten
-bitte 2', 'un de chaque, deux du 50'."""
+bitte 2', 'un de chaque, deux du 50', '1 pc each, except 57 which is 2'."""
 
 from __future__ import annotations
 
@@ -27,7 +27,6 @@ _MORE = late_pattern(
     rf"(?<![\w.,/(]){_COUNT}{TOOL}\s{_TO}\s?{_SIZE}{_ENDS}"
     rf"|(?<!\w){_TO}\s?{_BEHIND},?\s(?:{_PLEASE}\s)?{_COUNT.replace('<count>', '<count_behind>')}"
     rf"{TOOL}{_ENDS}"
-    # "1 pc each, except 57 which is 2 pcs", "je 1 Stück, außer 57: 2 Stück"
     rf"|\b{_BUT}\s(?:{_TO}\s)?{_SIZE.replace('>', '_but>')},?\s(?:where\s)?"
     rf"(?:(?:which|that)\s(?:is|needs|gets)\s|is\s|needs\s|:\s?|=\s?)?"
     rf"{_COUNT.replace('<count>', '<count_but>')}{TOOL}{_ENDS}"

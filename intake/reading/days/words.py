@@ -288,8 +288,10 @@ EXPLAINS = word_set("i e ie that s is so also d h dh means meaning namely say or
 CORRECTS = phrases(
     "sorry | no wait | wait | make that | make it | rather | actually | i mean | i meant | instead",
     "correction | scratch that | besser | doch | korrektur | plutôt | mejor | anzi | liever",
-    # "by Whitsun, let's say 22 May": the second is how the first is meant.
+)
+SORRY_FOR = word_set("for about")
+MEANS = phrases(
     "let s say | let us say | sagen wir | sag ma | disons | digamos | diciamo | laten we zeggen",
     "zeg maar | powiedzmy",
 )
-SORRY_FOR = word_set("for about")
+"""'By Whitsun, let's say 22 May': the second is how the first is meant."""
