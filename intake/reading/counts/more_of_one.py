@@ -27,7 +27,7 @@ _MORE = late_pattern(
     rf"(?<![\w.,/(]){_COUNT}{TOOL}\s{_TO}\s?{_SIZE}{_ENDS}"
     rf"|(?<!\w){_TO}\s?{_BEHIND},?\s(?:{_PLEASE}\s)?{_COUNT.replace('<count>', '<count_behind>')}"
     rf"{TOOL}{_ENDS}"
-    rf"|\b{_BUT}\s(?:{_TO}\s)?{_SIZE.replace('>', '_but>')},?\s(?:where\s)?"
+    rf"|\b{_BUT}\s(?:{_TO}\s)?{ARTICLE}{_OD.replace('>', '_but>')},?\s(?:where\s)?"
     rf"(?:(?:which|that)\s(?:is|needs|gets)\s|is\s|needs\s|:\s?|=\s?)?"
     rf"{_COUNT.replace('<count>', '<count_but>')}{TOOL}{_ENDS}"
 )
@@ -38,7 +38,7 @@ def more_of_one(text: str, ods: Sequence[Decimal | None]) -> dict[int, int]:
     where one is none of the list's, or gets two counts."""
     found: dict[int, int] = {}
     for match in _more(text):
-        rank = match["rank"] or match["rank_behind"] or match["rank_but"]
+        rank = match["rank"] or match["rank_behind"]
         od = match["od"] or match["od_behind"] or match["od_but"]
         if rank:
             places = [COUNTED.get(rank, len(ods)) - 1]
