@@ -12,6 +12,10 @@ from .late_pattern import late_pattern
 _NOT_TO_QUOTE = late_pattern(
     r"\b(?:do not|don't|dont|no need to|not necessary to|needn't|please don't|you don't have to) "
     r"(?:\w+ )?(?:quote|price|offer|make (?:me |us )?(?:a quote|an offer))\b"
+    r"|\b(?:don't|dont|don’t|do not) (?:\w+ )?(?:need|want) (?:anything|nothing|any|one) "
+    r"(?:making|made|new|quoted|quoting)\b|\b(?:brauche|brauchen|möchte|möchten) (?:ich |wir )?"
+    r"(?:nichts neues|keinen neuen)\b|\bje n'ai besoin de rien\b|\bno necesito (?:nada|que me "
+    r"haga\w*)\b|\bnon (?:mi|ci) serve (?:niente|nulla)\b|\b(?:hoef|hoeven) (?:niets|geen) nieuws\b"
     r"|\b(?:not|n't) (?:yet )?(?:\w+ )?(?:asking for|looking for|after|needing|need|want) "
     r"(?:a |any |an )?(?:quote|quotation|offer|price)s?\b"
     r"|\bno (?:quote|quotation|offer) (?:needed|required|necessary|yet|please)\b"

@@ -208,10 +208,12 @@ def _is_curious(text: str, found: Found, errand: Errand, question: Leaning) -> b
     """Whether a size is only named in a question: by one of its lengths ('I plan on 1-1/4 tube,
     does it matter whether it is seamless?', 'does a mandrel for a 1.5 wall still work if ...?'), or
     by somebody who says that nothing is to be bought."""
-    if not found.sizes or question.weight < _GENERAL or found.whole or found.in_files:
+    if not found.sizes or found.whole or found.in_files:
         return False
-    if wants_no_quotation(text) or is_only_curious(text):
+    if question.weight and (wants_no_quotation(text) or is_only_curious(text)):
         return errand.elsewhere.weight < question.weight
+    if question.weight < _GENERAL:
+        return False
     if errand.elsewhere.weight:
         return False
     if errand.asks:

@@ -167,6 +167,11 @@ ASKS_PIECE = (
     r"\bil ne manque (?:plus )?que (?:le|un) mandrin\b|"
     r"\bfehlt (?:nur|noch|nur noch) (?:der|ein) \w{0,10}dorn\b|\bontbreekt (?:alleen )?"
     r"nog (?:de|een) \w{0,4}doorn\b",
+    r"\btarvitse(?:mme|n|isimme|isin)\b|\b(?:pyydämme|pyydän)\b[^.\n]{0,60}\btarjou\w*|"
+    r"\b(?:ihtiyacımız|ihtiyacım) var\b|\bteklif\w*\b[^.\n]{0,24}\b(?:rica|istiyor|bekliyor|"
+    r"talep|ver)\w*|\bpopt[áa]v(?:áme|ám|ka)\b|\bpotřebuj(?:eme|i)\b|\bpotřeboval[ia]? "
+    r"by(?:chom|ch)\b|\bszükség(?:ünk|em) (?:van|lenne)\b|\b(?:ár)?ajánlatot\b[^.\n]{0,24}"
+    r"\bkér\w*|\btrenger\b|\bvi skal bruge\b|\bavem nevoie\b",
     r"\bpotrzebuj|\bszuka(?:m|my)\b(?! pracy)|\bzamawia|\bchcę zamówić\b|\bbehöver\b|\bsöker\b"
     r"(?! jobb)|\bpreciso\b|\bprecisamos\b",
     r"\b(?:po|p\.o\.|purchase order) (?:is )?(?:attached|enclosed|to follow)\b|"

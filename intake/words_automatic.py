@@ -21,6 +21,9 @@ ABSENCE_SUBJECTS = (
     r"réponse d'absence", r"en congés?\b", r"urlaub\b",
     r"(?:out|away|gone|off) (?:until|till|from|thru|through)\b", r"automatická odpověď",
     r"automaattinen vastaus", r"automatikus válasz", r"自動応答", r"不在通知", r"自动回复",
+    # "absence Re: ...": the bare word is a person's too, before our own subject only a program's.
+    r"(?:absen(?:ce|te?)|ausen(?:cia|te)|assen(?:za|te)|vaca(?:tion|nces|ciones)|vakantie|holiday|"
+    r"leave|ferien?|semester|urlop|férias|away) ?[:–-]? ?(?:re|aw|tr|rv|sv|odp|antw|rif|r) ?:",
 )  # fmt: skip
 
 # A program's mark behind the earlier subject: "Re: your quotation (Auto-reply)".
@@ -62,7 +65,13 @@ AWAY = (
     r"\b(?:betrieb|büro|werkstatt|firma|wir) (?:ist|sind|bleibt|haben) [^.\n]{0,60}geschlossen",
     r"\bofis dışında", r"\bizinde(?:yim)?\b",
     r"\bje suis (?:actuellement )?(?:absente?|en (?:congés?|déplacement|vacances))",
-    r"\bje serai absente?", r"\bactuellement absente?",
+    r"\bje serai absente?",
+    r"\bactuellement (?:absente?|en (?:congés?|vacances|déplacement|formation)|hors du bureau)",
+    r"\b(?:zurzeit|zur zeit|derzeit|momentan|aktuell) (?:abwesend|(?:im|in) urlaub|außer haus|auf "
+    r"dienstreise|in elternzeit)",
+    r"\b(?:actualmente|ahora mismo) (?:de vacaciones|ausente|de baja)",
+    r"\b(?:attualmente|al momento) (?:in ferie|assente|fuori)",
+    r"\b(?:momenteel|op dit moment) (?:met|op) (?:vakantie|verlof)",
     r"\ben arrêt\b|\bcongé (?:maladie|maternité|parental)\b|\babsente? (?:ce|cette|du|jusqu|"
     r"aujourd|toute|pour|le|de mon)",
     r"\b(?:atelier|entreprise|usine|bureaux?) (?:est|sera|sont|seront) fermée?s?",

@@ -15,7 +15,8 @@ TOOL = (
     r"\bdie ?sets?\b", r"\btooling\b", r"\bbieg(?:e)?werkzeuge?\b", r"\boutillages? de cintrage\b",
     r"\b(?:utillaje|herramental|matrices?) (?:de|para) (?:curvado|doblado|doblar|tubo|cintr)",
     r"\bbuiggereedschap", r"\bplugs? (?:not|or|and) ball|\bball (?:not|or) plug",
-    r"芯棒|芯金|マンドレル|心轴",
+    r"芯棒|芯金|マンドレル|心轴", r"\b(?:taivutus)?tuurn\w+|\bmalafa\w*|\bohýbac\w+ trn\w*|"
+    r"\b(?:hajlító)?tüsk\w+|\bbøyedor\w*|\bbukkedorn\w*",
 )  # fmt: skip
 
 # A radius: who gives one wants a tube bent. A refund or an offer of tube seldom does.

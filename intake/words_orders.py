@@ -110,7 +110,9 @@ ORDERS: tuple[Elsewhere, ...] = (
             r"\bnon è (?:ancora )?arrivat|\bquando (?:arriva|spedite|sarà|posso)\b|\b(?:in|siamo "
             r"in) attesa (?:del|della|di ricevere)\b|\bavete novità\b|\bci sono novità\b"),
         (3, r"\b(?:ordinat[oaie]|acquistat[oaie]|comprat[oaie])\b|\b(?:ns\.?|nostro|vs\.?|mio) "
-            r"(?:ordine|spedizione)\b|\bricevut[oaie]\b|\bspedit[oaie]\b"),
+            r"(?:ordine|spedizione)\b|\bricevut[oaie]\b"
+            r"(?! (?:la |l[’'])(?:vostra |sua )?(?:offerta|quotazione|mail|e-mail|risposta))"
+            r"|\bspedit[oaie]\b"),
         (5, r"\bwaar (?:blijft|is) (?:mijn|onze|de)\b|\btrack ?(?:&|en) ?trace\b|"
             r"\bstatus van (?:mijn|onze|de) (?:bestelling|order)\b|\bnog steeds "
             r"(?:niet|niks|niets)\b|\bnog (?:niet|niks|niets) (?:[^.?\n]{0,20} )?"

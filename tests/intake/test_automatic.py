@@ -112,6 +112,12 @@ AUTOMATIC_WORDING: list[tuple[str, str, str]] = [
     ("AW: Ihr Angebot", "Ich bin bis zum 12.05. nicht im Büro. In dringenden Fällen wenden Sie "
      "sich bitte an Frau Muster.", ""),
     ("Abwesenheitsnotiz: Dorn 38 x 1,5", "Ich bin ab 4.5. wieder erreichbar.", ""),
+    ("absence Re: Mandrin 38 x 2", "Bonjour, actuellement en vacances, je serai de retour mardi. "
+     "Vous pouvez joindre l'atelier.", ""),
+    ("Urlaub AW: Dorn", "Derzeit im Urlaub, bin am 3.8. zurück.", ""),
+    ("Vacaciones: RE: mandril 40 x 2", "Actualmente de vacaciones. Vuelvo el lunes.", ""),
+    ("Ferie R: anima 50 x 2", "Attualmente in ferie, rientro il 20 agosto.", ""),
+    ("Vakantie - Re: offerte doorn", "Momenteel met verlof, terug op 5 mei.", ""),
     ("Abwesend", "Ich befinde mich bis einschließlich 3. Juni im Urlaub.", ""),
     ("Re: devis", "Je suis en congés jusqu'au 15 août. En cas d'urgence, contactez le 117.", ""),
     ("Respuesta automática: oferta", "Estoy de vacaciones hasta el 1 de septiembre.", ""),

@@ -1,5 +1,5 @@
 """More of one size than of the others: 'one each, two of the last', 'je 1 Dorn, von der letzten
-bitte 2', 'un de chaque, deux du 50'."""
+bitte 2', 'un de chaque, deux du 50', '1 pc each, except 57 which is 2'."""
 
 from __future__ import annotations
 
@@ -23,10 +23,14 @@ _SIZE += r"(?:\s(?:one|size|tube|line|rohr|größe|zeile|tubo|medida|misura|buis
 _BEHIND = re.sub(r"<(\w+)>", r"<\1_behind>", _SIZE)
 _PLEASE = r"(?:please|pls|bitte|s['’]il vous plaît|svp|por favor|per favore|graag)"
 _ENDS = rf"(?=\s?(?:[,;:!?)\n]|\.(?!\d)|$|{_PLEASE}|instead))"
+_BUT = r"(?:except|apart from|but|außer|sauf|excepto|salvo|tranne|behalve)"
 _MORE = late_pattern(
     rf"(?<![\w.,/(]){_COUNT}{TOOL}\s{_TO}\s?{_SIZE}{_ENDS}"
     rf"|(?<!\w){_TO}\s?{_BEHIND},?\s(?:{_PLEASE}\s)?{_COUNT.replace('<count>', '<count_behind>')}"
     rf"{TOOL}{_ENDS}"
+    rf"|\b{_BUT}\s(?:{_TO}\s)?{ARTICLE}{_OD.replace('>', '_but>')},?\s(?:where\s)?"
+    rf"(?:(?:which|that)\s(?:is|needs|gets)\s|is\s|needs\s|:\s?|=\s?)?"
+    rf"{_COUNT.replace('<count>', '<count_but>')}{TOOL}{_ENDS}"
 )
 
 
@@ -35,12 +39,13 @@ def more_of_one(text: str, ods: Sequence[Decimal | None]) -> dict[int, int]:
     where one is none of the list's, or gets two counts."""
     found: dict[int, int] = {}
     for match in _more(text):
-        rank, od = match["rank"] or match["rank_behind"], match["od"] or match["od_behind"]
+        rank = match["rank"] or match["rank_behind"]
+        od = match["od"] or match["od_behind"] or match["od_but"]
         if rank:
             places = [COUNTED.get(rank, len(ods)) - 1]
         else:
             places = [n for n, one in enumerate(ods) if one == Decimal(od.replace(",", "."))]
-        count = value_of(match["count"] or match["count_behind"])
+        count = value_of(match["count"] or match["count_behind"] or match["count_but"])
         if len(places) != 1 or places[0] >= len(ods) or count > MOST:
             return {}
         if found.setdefault(places[0], count) != count:
@@ -50,7 +55,7 @@ def more_of_one(text: str, ods: Sequence[Decimal | None]) -> dict[int, int]:
 
 def where_more(text: str) -> set[int]:
     """Where such counts begin, and the ODs that they are of: none of these measures another."""
-    names = ("count", "count_behind", "od", "od_behind")
+    names = ("count", "count_behind", "count_but", "od", "od_behind", "od_but")
     return {match.start(name) for match in _more(text) for name in names} - {-1}
 
 

@@ -111,9 +111,11 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     without = can_do_without_until(words, written.start, written.end, stop)
     if without is not None:
         return Governed(written, 4 if without else 0, corrects=False)
+    turns = [at for at in range(stop, written.start) if _corrects(words, at, written)]
+    if turns and last is not None and last.rank:
+        stop = turns[-1]  # "by 12 June as we shut for the week, sorry, make that 29 May"
     cue, place = _cue_before(words, written.start, stop)
-    corrects = any(words.phrase(at, d.CORRECTS) for at in range(stop, written.start))
-    corrects = corrects or is_drawn(words, written.start)
+    corrects = bool(turns) or is_drawn(words, written.start)
     if cue is None and last is not None and last.rank and _explains(words, behind, written.start):
         return Governed(written, last.rank, corrects=False, explains=True)
     if cue is None and last is not None and last.rank and goes_on(words, behind, written.start):
@@ -128,6 +130,14 @@ def _govern(calendar: Calendar, written: Written, behind: int, last: Governed | 
     return Governed(
         written, rank, corrects and last is not None and last.rank > 0, loose=rank == 0 and loose
     )
+
+
+def _corrects(words: Words, at: int, written: Written) -> bool:
+    """'Sorry, make that the 4th'; 'sorry for the rush' takes nothing back, and 'mid-October, let's
+    say the 15th' leaves the month to the first."""
+    if words.phrase(at, d.MEANS):
+        return written.kind != "counted"
+    return words.phrase(at, d.CORRECTS) > 0 and words.at(at + 1) not in d.SORRY_FOR
 
 
 def _is_mounted(words: Words, last: Governed, written: Written) -> bool:

@@ -289,3 +289,9 @@ CORRECTS = phrases(
     "sorry | no wait | wait | make that | make it | rather | actually | i mean | i meant | instead",
     "correction | scratch that | besser | doch | korrektur | plutôt | mejor | anzi | liever",
 )
+SORRY_FOR = word_set("for about")
+MEANS = phrases(
+    "let s say | let us say | sagen wir | sag ma | disons | digamos | diciamo | laten we zeggen",
+    "zeg maar | powiedzmy",
+)
+"""'By Whitsun, let's say 22 May': the second is how the first is meant."""

@@ -16,8 +16,8 @@ _BEFORE, _AFTER = 48, 40
 # --- are these figures a grade? -----------------------------------------------------------------
 
 _UNITS = (
-    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar|mpa|ksi|kn|pcs?|"
-    r"pieces?|stk|stück|szt|ea|"
+    r"mm|cm|m|inch|inches|ft|feet|foot|yd|thou|mils?|kgs?|lbs?|tons?|psi|bar(?! tub)|mpa|ksi|kn|"
+    r"pcs?|pieces?|stk|stück|szt|ea|"
     r"each|off|qty(?!\W{0,3}\d)|sets?|units?|parts|bends|dies|people|years?|days?|hours?|"
     r"hrs?|minutes|weeks?|miles|"
     r"km|usd|eur|euros?|dollars|cc|rpm|hp|kw|grit|deg|degrees?|of|percent|meters?|metres?"

@@ -156,7 +156,7 @@ def _headed(layout: Layout, cell: Sequence[int]) -> tuple[Column, Cell] | None:
         token = layout.tokens[index]
         if token.number is not None and token.cues and not place:
             column = Column(_column_role(token.cues[0].role), None, token.start)
-            return column, Cell(token.number.start, (index,))
+            return column, Cell(token.number.start, tuple(cell))  # "Ø 38 x 1.5" has a wall too
         if token.number is not None or token.kind in ("material", "block"):
             if token.unit == "D":
                 return Column("times_d", None, token.start), Cell(token.start, (index,))

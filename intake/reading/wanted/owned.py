@@ -34,8 +34,9 @@ _STILL = whole_words(
     r"(?<!\ba )(?<!the )(?<!our )(?<!my )(?<!pot )still(?![ -]?houses?\b)",
     "gi[aà] | al",
 )
+# '3.75 CLR, one 90 degree bend': behind a comma one of something else is counted.
 _ONE = late_pattern(
-    r"^\W{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
+    r"^[^\w,;]{0,2}(?:wall\s|mm\s|in\s|inch\s|od\s|\"\s?)?"
     + any_of("ones? | mandrels? | dorn | mandrin | mandrino | doorn | version | tool | set")
     + r"\b"
 )

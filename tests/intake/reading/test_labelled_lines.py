@@ -29,6 +29,17 @@ GAUGE_LISTS = [  # BWG 11, 13, 14, 16, 18: .120, .095, .083, .065, .049 in
     case("inches-then-gauge", "Mandrels for 1-1/2, 1-3/4 and 2 inch, 16 ga, 6 CLR", inch("1.5", "0.065", "6"), inch("1.75", "0.065", "6"), inch("2", "0.065", "6")),
 ]  # fmt: skip
 
+SIGNED_CHAINS = [
+    case("sign-chain-comma", "Ø 26,9 x 2,0 mm, radius 54 mm, quantity 2\nØ 21,3 x 2,5 mm, radius 43 mm, quantity 3", mm("26.9", "2", "54"), mm("21.3", "2.5", "43")),
+    case("sign-chain-numbered", "a) Ø 26,9 x 2,0 mm, Radius 54 mm, Anzahl 2\nb) Ø 21,3 x 2,5 mm, Radius 43 mm, Anzahl 3", mm("26.9", "2", "54"), mm("21.3", "2.5", "43")),
+    case("sign-chain-bar", "Ø38 x 1.5 | CLR 76 | qty 1\nØ50 x 2 | CLR 100 | qty 1", mm("38", "1.5", "76"), mm("50", "2", "100")),
+]  # fmt: skip
+
+ONE_BEND = [
+    case("have-one-bend", 'We have a duct with 2.5" OD, .028" wall, CLR 3.75", one 105 degree bend. Please quote a mandrel.', inch("2.5", "0.028", "3.75")),
+    case("got-one-bend", "We've got a rail in 38 x 1.5, CLR 76, one bend at 90. One mandrel please.", mm("38", "1.5", "76")),
+]  # fmt: skip
+
 SHORT_WORDS = [
     case("int-x-ext", "Tube cuivre 12 x 14 (int. x ext.), rayon 42 mm. Un mandrin.", mm("14", "1", "42")),
     case("ext-x-int", "Tube inox 30 x 26 (ext x int), rayon 90 mm. Un mandrin.", mm("30", "2", "90")),
@@ -80,7 +91,17 @@ TO_BEND = [
 
 @pytest.mark.parametrize(
     ("text", "sizes"),
-    [*GAUGE_LABELS, *GAUGE_LISTS, *SHORT_WORDS, *SORRY_NO, *ROUND_TUBE, *MADE_A_WEEK, *TO_BEND],
+    [
+        *GAUGE_LABELS,
+        *GAUGE_LISTS,
+        *ONE_BEND,
+        *SIGNED_CHAINS,
+        *SHORT_WORDS,
+        *SORRY_NO,
+        *ROUND_TUBE,
+        *MADE_A_WEEK,
+        *TO_BEND,
+    ],
 )
 def test_words_are_read_as_meant(text: str, sizes: tuple[Size, ...]) -> None:
     requests = read_text(text)

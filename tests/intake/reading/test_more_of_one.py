@@ -24,6 +24,10 @@ LIST = "38 x 1.5 R 76\n42.4 x 2 R 85\n50 x 2 R 100\n"
         ("Un mandrin de chaque, deux du dernier.", [1, 1, 2]),
         ("Un mandril de cada, del último dos.", [1, 1, 2]),
         ("Un mandrino per misura, dell'ultimo due.", [1, 1, 2]),
+        ("Qty 1 pc each, except 50 which is 2 pcs.", [1, 1, 2]),
+        ("Mandrels, one each, apart from the 50: 3 pcs.", [1, 1, 3]),
+        ("Je 1 Dorn, außer 50: 2 Stück.", [1, 1, 2]),
+        ("Un mandrin de chaque, sauf le 50 : 2 pièces.", [1, 1, 2]),
         ("Van elk één doorn, van de laatste twee.", [1, 1, 2]),
     ],
 )
