@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
 from typing import Any, cast
 
@@ -66,6 +66,10 @@ class _Late:
         self, text: str, start: int = 0, end: int = sys.maxsize
     ) -> Iterator[re.Match[str]]:
         return self._for(text).finditer(text, start, end)
+
+    def sub(self, repl: str | Callable[[re.Match[str]], str], text: str, count: int = 0) -> str:
+        there = self._for(text)
+        return text if there is _NOWHERE else there.sub(repl, text, count)
 
     def _for(self, text: str) -> re.Pattern[str]:
         if text is self._text:

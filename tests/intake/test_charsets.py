@@ -118,7 +118,7 @@ def test_flowed_paragraphs_are_joined(text: str, delsp: bool, meant: str) -> Non
 
 def test_flowed_is_taken_from_the_content_type() -> None:
     assert mail('Content-Type: text/plain; format="flowed"; delsp="no"\n', "a \nb\n").body == "a b"
-    assert mail("Content-Type: text/plain\n", "a \nb\n").body == "a \nb"
+    assert mail("Content-Type: text/plain\n", "a \nb\n").body == "a\nb"
 
 
 def test_base64_text_by_any_split() -> None:

@@ -15,7 +15,7 @@ import bendreply.intake
 from bendreply.intake import late
 from bendreply.intake.late import Late
 from bendreply.intake.late_cues import Cues
-from bendreply.intake.late_pattern import _Late
+from bendreply.intake.late_pattern import _Late, late_pattern
 from bendreply.intake.letters_needed import evened, needs_of
 from bendreply.intake.may_stand import that_may_stand, without_case
 from bendreply.intake.message import parse_message
@@ -178,3 +178,13 @@ def late_patterns() -> Iterator[tuple[str, str, int]]:
 )
 def test_what_is_left_of_a_pattern(pattern: str, text: str, left: str | None) -> None:
     assert that_may_stand(pattern, without_case(text)) == left
+
+
+@pytest.mark.parametrize(
+    ("text", "found"), [("red or blue", "r[red] or blue"), ("green", "green"), ("", "")]
+)
+def test_what_is_put_in_place_is_so_whether_or_not_its_words_stand_there(
+    text: str, found: str
+) -> None:
+    pattern = late_pattern(r"(?P<first>red)|(?P<second>yellow)")
+    assert pattern.sub(r"r[\g<first>]", text) == found
