@@ -151,7 +151,8 @@ def _is_none(one: _Heard, heard: Sequence[_Heard]) -> bool:
     own = [at for place in one.places for at in place]
     if any(own[0] <= at <= own[-1] for h in others for place in h.places for at in place):
         return False  # '16 ga: 1", 1-1/4", 1-1/2"': nothing is said of each
-    ahead = any(one.is_behind(h.score - FAR_BEHIND) for h in others if h.is_size and h.score)
+    sizes = [h.score for h in others if h.is_size and h.score is not None]
+    ahead = any(one.is_behind(score - FAR_BEHIND) for score in sizes)
     return ahead and not _is_listed(one, others)
 
 

@@ -13,6 +13,7 @@ from bendreply.intake.message import parse_message
 from bendreply.intake.pipeline import understand
 from bendreply.intake.reading.nets.around_figure import Figures, overlapping
 from bendreply.intake.reading.nets.roles_learnt import ROLES, shares
+from bendreply.intake.reading.nets.second_reading import with_second_reading
 
 from ...corpus.asked.marked import Marked, marked, messages, named
 from .support import read_text
@@ -123,6 +124,21 @@ def test_an_od_alone_that_is_told_of_is_in_doubt_or_left_out(text: str) -> None:
     meant, *others = read_text(text)
     assert meant.doubts == ()
     assert all(other.doubt_on("od") for other in others)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Please quote a mandrel for 1.75 x .095 on 5.25 CLR. The 2 inch tubes are bent in town.",
+        "Bitte einen Dorn für 42,4 x 2, R 85 anbieten. Die 60er kommen gebogen vom Zulieferer.",
+    ],
+)
+def test_an_od_alone_that_is_told_of_is_heard_so_without_the_rules(text: str) -> None:
+    understood = understand(parse_message(HEAD + text.encode()))
+    plain = [request.model_copy(update={"doubts": ()}) for request in understood.requests]
+    (meant, told), _ = with_second_reading(plain, understood.own.text)
+    assert meant.doubts == ()
+    assert told.doubt_on("od")
 
 
 def _sample() -> list[Marked]:
